@@ -1,0 +1,20 @@
+import { defineConfig } from 'vitest/config';
+
+// Tests run from source: the private `source` condition of each package leads to its .ts files,
+// so no build is wanted between a change and its test.
+const conditions = ['source'];
+
+export default defineConfig({
+  resolve: { conditions },
+  ssr: { resolve: { conditions, externalConditions: conditions } },
+  test: {
+    include: [
+      'packages/*/src/**/*.test.ts',
+      'adapters/*/src/**/*.test.ts',
+      'tests/**/*.test.ts',
+      'examples/**/*.test.ts',
+    ],
+    exclude: ['**/node_modules/**', '**/dist/**'],
+    setupFiles: ['tests/setup/end-with-runner.ts', 'tests/setup/fail-on-console.ts'],
+  },
+});
