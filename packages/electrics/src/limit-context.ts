@@ -1,0 +1,41 @@
+/** How a battery is built: wet, enhanced flooded, absorbent glass mat, gel. */
+export type BatteryTechnology = 'flooded' | 'efb' | 'agm' | 'gel';
+
+/** The standard after which the cold-cranking current on the label was measured. */
+export type RatingStandard = 'sae' | 'en' | 'din' | 'iec' | 'jis' | 'mca';
+
+/** Where the battery sits. */
+export type BatteryLocation = 'engine-bay' | 'boot' | 'seat';
+
+/**
+ * What a limit may depend on. Every field is optional; what is not known widens the limit or makes
+ * it unknown.
+ *
+ * `nominal` V (12 where absent), `temperature` Cel now, `rating` and `expectedCurrent` A,
+ * `displacement` L, `batteryAge` years; `turning` is whether the engine turns while start is held.
+ * `expectedCurrent` is the owner's own figure for a warm start and goes before general figures.
+ * `restVoltage` V, `crankVoltage` V and `crankCurrent` A are measured, at the whole battery: on a
+ * 24 V vehicle across both.
+ */
+export type LimitContext = {
+  readonly nominal?: 12 | 24 | undefined;
+  readonly temperature?: number | undefined;
+  readonly technology?: BatteryTechnology | undefined;
+  readonly rating?: number | undefined;
+  readonly ratingStandard?: RatingStandard | undefined;
+  readonly fuel?: 'petrol' | 'diesel' | undefined;
+  readonly displacement?: number | undefined;
+  readonly cylinders?: number | undefined;
+  readonly batteryLocation?: BatteryLocation | undefined;
+  readonly batteryAge?: number | undefined;
+  readonly turning?: boolean | undefined;
+  readonly expectedCurrent?: number | undefined;
+  readonly restVoltage?: number | undefined;
+  readonly crankVoltage?: number | undefined;
+  readonly crankCurrent?: number | undefined;
+};
+
+/** How many 12 V batteries stand in series: 2 on a 24 V vehicle, else 1. */
+export function batteriesInSeries(context: LimitContext): number {
+  return context.nominal === 24 ? 2 : 1;
+}

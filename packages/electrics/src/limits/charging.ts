@@ -1,0 +1,33 @@
+import { sharpBound } from '../bound.ts';
+import { interpolate } from '../interpolate.ts';
+import { batteriesInSeries, type LimitContext } from '../limit-context.ts';
+import { knownLimit, type LimitResult } from '../limit-result.ts';
+import { highestRegulatedVoltage } from '../tables/regulated-voltage.ts';
+
+/** Below it nothing charges: 13.0 V. Just after a boost 13.0 to 13.5 V is no failure. */
+export function chargingNone(context: LimitContext): LimitResult {
+  return knownLimit(sharpBound(13 * batteriesInSeries(context), 'V', 'common practice, no source'));
+}
+
+/** Below it charging is low: 13.5 V, with a conventional regulator. */
+export function chargingLow(context: LimitContext): LimitResult {
+  const source = "a vehicle maker's service manual: 13.5 to 14.5 V";
+  return knownLimit(sharpBound(13.5 * batteriesInSeries(context), 'V', source));
+}
+
+/**
+ * Up to it charging is right: 14.8 V. In frost regulators rightly give more, up to 15.06 V at -18
+ * Cel, and the limit is the zone up to that.
+ */
+export function chargingRight(context: LimitContext): LimitResult {
+  const series = batteriesInSeries(context);
+  const { temperature } = context;
+  const regulated =
+    temperature === undefined ? 0 : interpolate(highestRegulatedVoltage, temperature);
+  return knownLimit({
+    low: 14.8 * series,
+    high: Math.max(14.8, regulated) * series,
+    unit: 'V',
+    source: 'common practice, no source; in frost TM 9-6115-464-12, Table 4-5, halved from 24 V',
+  });
+}

@@ -1,0 +1,107 @@
+import { scaleBound, sharpBound, type Bound } from '../bound.ts';
+import { interpolate } from '../interpolate.ts';
+import { batteriesInSeries, type LimitContext } from '../limit-context.ts';
+import { knownLimit, type LimitResult } from '../limit-result.ts';
+
+const controlSource =
+  'TM 5-2420-230-24-2 p. 13-33: at most 1.0 V lost in the control circuit (24 V: 2.0)';
+
+const practice = 'common practice, no source';
+
+/** Voltages of the battery brought to one 12 V battery, so that rules are written once. */
+function perBattery(context: LimitContext): Readonly<Record<'crank' | 'rest', number | undefined>> {
+  const series = batteriesInSeries(context);
+  const { crankVoltage, restVoltage, turning } = context;
+  return {
+    crank: crankVoltage === undefined ? undefined : crankVoltage / series,
+    // Once the engine turns the battery is far below its rest voltage, which then says nothing.
+    rest: restVoltage === undefined || turning === true ? undefined : restVoltage / series,
+  };
+}
+
+function zone(low: number, high: number, source: string): Bound {
+  return { low, high, unit: 'V', source };
+}
+
+/** Below it nothing arrives: 1 to 2 V, the release voltage of a relay (data sheets: 1.0 to 1.5 V). */
+export function signalAbsent(context: LimitContext): LimitResult {
+  const source = `${practice}; relay data sheets: release at 1.0 to 1.5 V`;
+  return knownLimit(scaleBound(zone(1, 2, source), batteriesInSeries(context)));
+}
+
+/**
+ * The zone where the battery's voltage while start is held is not known: a flat battery alone
+ * gives 5 to 7 V, and must not blame the wiring.
+ */
+const unknownBattery: Bound = zone(
+  2,
+  7,
+  `${practice}: the battery while start is held is not known, and a flat one gives 5 to 7 V`,
+);
+
+/**
+ * Below it the signal at the solenoid is low: more than 1.0 V (24 V: 2.0) below the battery's own
+ * voltage while start is held.
+ *
+ * Without that voltage, and where the engine does not turn, a rested battery of 12.4 V and above
+ * gives the zone from 5 V to a volt below it; a flat one, 12.0 V and below, the zone from 2 to 6 V,
+ * since it alone brings the signal to 5 to 7 V; between them in proportion. Without either it is
+ * 2 to 7 V.
+ */
+export function controlLow(context: LimitContext): LimitResult {
+  const { crank, rest } = perBattery(context);
+  const series = batteriesInSeries(context);
+  if (crank !== undefined) {
+    return knownLimit(sharpBound((crank - 1) * series, 'V', controlSource));
+  }
+  if (rest === undefined) {
+    return knownLimit(scaleBound(unknownBattery, series));
+  }
+  const source = `${controlSource}; measured against the rest voltage: ${practice}`;
+  const low = interpolate(
+    [
+      [12, 2],
+      [12.4, 5],
+    ],
+    rest,
+  );
+  const high = interpolate(
+    [
+      [12, 6],
+      [12.4, rest - 1],
+    ],
+    rest,
+  );
+  return knownLimit(scaleBound(zone(low, high, source), series));
+}
+
+/**
+ * Below it the supply at the relay's socket is low: 0.5 to 1 V below the rested battery, since
+ * nothing heavy flows there; without the rest voltage the 6.5 to 8 V at which relays pull in.
+ */
+export function relayFeedLow(context: LimitContext): LimitResult {
+  const series = batteriesInSeries(context);
+  const { restVoltage } = context;
+  const bound: Bound =
+    restVoltage === undefined
+      ? scaleBound(zone(6.5, 8, 'relay data sheets: operate voltage 6.5 to 8.0 V'), series)
+      : zone(restVoltage - series, restVoltage - 0.5 * series, practice);
+  return knownLimit(bound);
+}
+
+/**
+ * Below it the command at the relay's coil is low: less than a relay needs to pull in (6.5 V), up
+ * to a volt below the battery while start is held. Where the battery's voltage is not known or it
+ * is flat, its own weakness must not blame the wiring: 2 to 7 V.
+ */
+export function relayCommandLow(context: LimitContext): LimitResult {
+  const { crank, rest } = perBattery(context);
+  const series = batteriesInSeries(context);
+  const battery = crank ?? (rest !== undefined && rest >= 12 ? rest : undefined);
+  if (battery === undefined) {
+    return knownLimit(scaleBound(unknownBattery, series));
+  }
+  const high = battery - 1;
+  const source = `relay data sheets: operate voltage 6.5 to 8.0 V; ${controlSource}`;
+  return knownLimit(scaleBound(zone(Math.min(6.5, high - 1), high, source), series));
+}
