@@ -1,0 +1,39 @@
+/**
+ * What a case is ready to take, for whoever turns typed text into an input.
+ */
+import type { Chart } from '../chart/compile.ts';
+import type { Check } from '../flow/flow.ts';
+import type { Case } from './case.ts';
+import { hasOnlyLamp } from './tell.ts';
+import { positionOf } from './position.ts';
+
+/** What a case is ready to take. */
+export interface Expected {
+  /** `nothing` when the case is closed. */
+  readonly awaiting: 'answer' | 'confirm' | 'wait' | 'resume' | 'nothing';
+  /** The check in hand. */
+  readonly check: string | null;
+  /** Every check of the flow: any may be volunteered. */
+  readonly checks: Readonly<Record<string, Check>>;
+  readonly interrupts: readonly string[];
+  /** The kit known so far; a change of kit gives it whole. */
+  readonly kit: readonly string[];
+  /** True where the check in hand is asked of a test lamp. */
+  readonly lamp: boolean;
+}
+
+/** Tells what a case is ready to take. */
+export function expected(chart: Chart, kase: Case): Expected {
+  const position = positionOf(kase);
+  const check = 'check' in position ? position.check : null;
+  const kit = kase.state.context['kit'];
+  const inHand = check === null ? undefined : chart.flow.checks[check];
+  return {
+    awaiting: position.awaiting,
+    check,
+    checks: chart.flow.checks,
+    interrupts: Object.keys(chart.flow.interrupts),
+    kit: Array.isArray(kit) ? (kit as readonly string[]) : [],
+    lamp: inHand !== undefined && hasOnlyLamp(inHand, kase.state),
+  };
+}

@@ -1,0 +1,170 @@
+/**
+ * Answers turned into findings: which choice holds, or how likely the true value lies in each band.
+ */
+import {
+  bandWeights,
+  convert,
+  internalResistance,
+  limit,
+  type Bound,
+  type LimitContext,
+  type Quantity,
+} from '@keyturn/electrics';
+import type { Finding, Known } from '../flow/condition.ts';
+import type { Band, Check, Computed, Flow } from '../flow/flow.ts';
+import { limitContext } from './limit-context.ts';
+import type { CaseState } from './state.ts';
+
+/** A reading placed among its bands. */
+export interface Placed {
+  readonly check: string;
+  readonly quantity: Quantity;
+  readonly bands: readonly Band[];
+  /** One fewer than bands; undefined where a limit cannot be given for want of the context. */
+  readonly bounds: readonly Bound[] | undefined;
+  readonly weights: Readonly<Record<string, number>>;
+}
+
+/** All that has been found in a case. */
+export interface Findings {
+  /** Check, or computed reading, to its findings, oldest first. */
+  readonly all: ReadonlyMap<string, readonly Finding[]>;
+  /** The readings taken by a meter, by check: the latest of each. */
+  readonly placed: ReadonlyMap<string, Placed>;
+  readonly limits: LimitContext;
+  readonly known: Known;
+}
+
+/** Works out every finding of a case. No side effects. */
+export function findingsOf(flow: Flow, state: CaseState): Findings {
+  const choices = new Map<string, readonly Finding[]>();
+  for (const check of state.order) {
+    const found = (state.answers[check] ?? []).flatMap((answer) =>
+      answer.status === 'answered' && !('unit' in answer.value)
+        ? [namedFinding(flow.checks[check], answer.value)]
+        : [],
+    );
+    if (found.length > 0) choices.set(check, found);
+  }
+  const limits = limitContext(flow, state, knownFrom(choices, state, {}));
+  const all = new Map<string, readonly Finding[]>();
+  const placed = new Map<string, Placed>();
+  for (const check of state.order) {
+    const form = flow.checks[check]?.form;
+    if (form?.kind !== 'reading') {
+      const found = choices.get(check);
+      if (found !== undefined) all.set(check, found);
+      continue;
+    }
+    const found = (state.answers[check] ?? []).flatMap((answer): readonly Finding[] => {
+      if (answer.status !== 'answered') return [];
+      if (!('unit' in answer.value)) return [namedFinding(flow.checks[check], answer.value)];
+      const place = placeReading(check, answer.value, { ...form, limits });
+      placed.set(check, place);
+      return [{ check, weights: place.weights, value: convert(answer.value, form.unit).value }];
+    });
+    if (found.length > 0) all.set(check, found);
+  }
+  for (const computed of Object.values(flow.computed)) {
+    const place = placeComputed(computed, limits);
+    if (place === undefined) continue;
+    placed.set(computed.id, place);
+    all.set(computed.id, [
+      {
+        check: computed.id,
+        weights: place.weights,
+        value: convert(place.quantity, computed.unit).value,
+      },
+    ]);
+  }
+  return { all, placed, limits, known: knownFrom(all, state, limits) };
+}
+
+/** Places a reading among bands; with a limit missing nothing is said of any band. */
+export function placeReading(
+  check: string,
+  quantity: Quantity,
+  scale: {
+    readonly unit: Quantity['unit'];
+    readonly bands: readonly Band[];
+    readonly limits: LimitContext;
+  },
+): Placed {
+  const bounds = boundsOf(scale.bands, scale.unit, scale.limits);
+  const shares = bounds === undefined ? [] : bandWeights(quantity, bounds);
+  const weights = Object.fromEntries(
+    scale.bands.flatMap((band, index) => {
+      const share = shares[index];
+      return share === undefined ? [] : [[band.id, share] as const];
+    }),
+  );
+  return { check, quantity, bands: scale.bands, bounds, weights };
+}
+
+/** The bounds between bands in the present context; undefined where one cannot be given. */
+export function boundsOf(
+  bands: readonly Band[],
+  unit: Quantity['unit'],
+  limits: LimitContext,
+): readonly Bound[] | undefined {
+  const bounds: Bound[] = [];
+  for (const { to } of bands) {
+    if (to === 'above') continue;
+    if (typeof to === 'number') {
+      bounds.push({ low: to, high: to, unit, source: 'common practice, no source' });
+      continue;
+    }
+    const result = limit(to, limits);
+    if (result.type === 'unknown') return undefined;
+    bounds.push(result.bound);
+  }
+  return bounds;
+}
+
+/** The band or answer that is likeliest, and how likely. */
+export function likeliest(
+  weights: Readonly<Record<string, number>>,
+): readonly [answer: string, share: number] | undefined {
+  let best: readonly [string, number] | undefined;
+  for (const entry of Object.entries(weights)) {
+    if (best === undefined || entry[1] > best[1]) best = entry;
+  }
+  return best;
+}
+
+function knownFrom(
+  all: ReadonlyMap<string, readonly Finding[]>,
+  state: CaseState,
+  limits: LimitContext,
+): Known {
+  return {
+    finding: (check) => all.get(check)?.at(-1),
+    findings: (check) => all.get(check) ?? [],
+    context: (path) => state.context[path],
+    raised: (interrupt) => state.raised.includes(interrupt),
+    limit: (name) => {
+      const result = limit(name, limits);
+      return result.type === 'bound' ? (result.bound.low + result.bound.high) / 2 : undefined;
+    },
+  };
+}
+
+/** A choice, a test lamp's answer, or a band given by its id. */
+function namedFinding(check: Check | undefined, answers: readonly string[]): Finding {
+  const lamp = check?.form.kind === 'reading' ? check.form.lamp : {};
+  return {
+    check: check?.id ?? '',
+    weights: Object.fromEntries(answers.map((answer) => [lamp[answer] ?? answer, 1])),
+  };
+}
+
+function placeComputed(computed: Computed, limits: LimitContext): Placed | undefined {
+  const { restVoltage, crankVoltage, crankCurrent } = limits;
+  if (restVoltage === undefined || crankVoltage === undefined || crankCurrent === undefined) {
+    return undefined;
+  }
+  // Readings that contradict each other give no resistance; the ranking carries them as they are.
+  if (crankCurrent <= 0 || crankVoltage >= restVoltage) return undefined;
+  const { best, unit } = internalResistance(restVoltage, crankVoltage, crankCurrent);
+  return placeReading(computed.id, { value: best, unit }, { ...computed, limits });
+}

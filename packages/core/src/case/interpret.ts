@@ -1,0 +1,244 @@
+/**
+ * An input turned into events, or refused with what was wrong and what is possible. Nothing of a
+ * refused input is taken.
+ */
+import { convert, isUnit, readingRange, type Quantity } from '@keyturn/electrics';
+import type { Chart } from '../chart/compile.ts';
+import type { AnswerForm, Check, Flow } from '../flow/flow.ts';
+import { optionsOf } from '../flow/options-of.ts';
+import type { Case } from './case.ts';
+import { readContext } from './context.ts';
+import type { LaterEvent } from './event.ts';
+import type { AnswerInput, Input } from './input.ts';
+import type { RefusedMessage } from './message.ts';
+import { pendingCautions } from './pending.ts';
+import { positionOf, type Position } from './position.ts';
+import { latestAnswer, type Answer, type CaseState } from './state.ts';
+
+/** The events of an input, or why it is refused. */
+export type Interpretation =
+  | { readonly type: 'events'; readonly events: readonly LaterEvent[] }
+  | { readonly type: 'refused'; readonly refusal: RefusedMessage };
+
+/** Interprets an input in a case. No side effects. */
+export function interpret(
+  chart: Chart,
+  kase: Case,
+  given: { readonly at: string; readonly input: Input },
+): Interpretation {
+  const { at, input } = given;
+  const { flow } = chart;
+  const position = positionOf(kase);
+  if (Date.parse(at) < Date.parse(kase.state.at)) return refuse('clock-back', at);
+  if (position.awaiting === 'nothing' && input.type !== 'correction' && !isTalk(input, 'back')) {
+    return refuse('closed', input.type);
+  }
+  if (position.awaiting === 'resume' && !isTakenWhileInterrupted(input)) {
+    return refuse('resume-first', input.type);
+  }
+  switch (input.type) {
+    case 'answers':
+    case 'correction':
+      return answerEvents(flow, kase.state, { at, input });
+    case 'talk':
+      return talkEvents(kase.state, position, { at, talk: input.talk });
+    case 'confirm': {
+      if (position.awaiting !== 'confirm') return refuse('nothing-to-confirm', 'confirm');
+      const cautions = pendingCautions(flow, kase.state, position.check).map(({ id }) => id);
+      return events({ type: 'confirmed', at, cautions });
+    }
+    case 'interrupt':
+      return flow.interrupts[input.interrupt] === undefined
+        ? refuse('unknown-interrupt', input.interrupt, { possible: Object.keys(flow.interrupts) })
+        : events({ type: 'interrupted', at, interrupt: input.interrupt });
+    case 'resume':
+      return position.awaiting === 'resume'
+        ? events({ type: 'resumed', at })
+        : refuse('nothing-to-resume', 'resume');
+    case 'context': {
+      const read = readContext(input.set);
+      if (read.type === 'context')
+        return events({ type: 'context-changed', at, context: read.context });
+      const [fault] = read.faults;
+      return refuse('unknown-context', `${fault?.path ?? ''} ${shown(fault?.given)}`, {
+        possible: fault?.possible ?? [],
+      });
+    }
+    case 'tick':
+      return events({ type: 'time-passed', at });
+    case 'waited':
+      return position.awaiting === 'wait'
+        ? events({ type: 'waited', at, check: position.check })
+        : refuse('nothing-to-resume', 'waited');
+  }
+}
+
+function isTalk(input: Input, talk: string): boolean {
+  return input.type === 'talk' && input.talk === talk;
+}
+
+function isTakenWhileInterrupted(input: Input): boolean {
+  return ['resume', 'interrupt', 'context', 'tick'].includes(input.type) || isSaid(input);
+}
+
+/** Talk that changes nothing. */
+function isSaid(input: Input): boolean {
+  return input.type === 'talk' && ['why', 'repeat', 'person', 'stop'].includes(input.talk);
+}
+
+function talkEvents(
+  state: CaseState,
+  position: Position,
+  given: { readonly at: string; readonly talk: string },
+): Interpretation {
+  const { at, talk } = given;
+  if (talk === 'back') {
+    return state.order.length === 0
+      ? refuse('nothing-before', 'back')
+      : events({ type: 'went-back', at });
+  }
+  if (talk !== 'dont-know' && talk !== 'cannot') return { type: 'events', events: [] };
+  if (!('check' in position)) return refuse('closed', talk);
+  const status = talk === 'dont-know' ? 'unknown' : 'cannot';
+  return events({ type: 'answered', at, check: position.check, answer: { status } });
+}
+
+function answerEvents(
+  flow: Flow,
+  state: CaseState,
+  given: { readonly at: string; readonly input: Extract<Input, { answers: unknown }> },
+): Interpretation {
+  const { at, input } = given;
+  const taken: LaterEvent[] = [];
+  for (const one of input.answers) {
+    const answer = readAnswer(flow, state, one);
+    if ('refusal' in answer) return { type: 'refused', refusal: answer.refusal };
+    if (input.type === 'correction') {
+      if (latestAnswer(state, one.check) === undefined) {
+        return refuse('not-answered-yet', one.check, { check: one.check, possible: state.order });
+      }
+      taken.push({ type: 'corrected', at, check: one.check, answer: answer.answer });
+    } else {
+      taken.push({ type: 'answered', at, check: one.check, answer: answer.answer });
+    }
+  }
+  return { type: 'events', events: taken };
+}
+
+type AnswerResult = { readonly answer: Answer } | { readonly refusal: RefusedMessage };
+
+function readAnswer(flow: Flow, state: CaseState, given: AnswerInput): AnswerResult {
+  const check = flow.checks[given.check];
+  if (check === undefined) {
+    return refusal('unknown-check', given.check, { possible: Object.keys(flow.checks) });
+  }
+  return 'unit' in given.value
+    ? readReading(check, state, given.value)
+    : readChoices(check, given.value);
+}
+
+function readChoices(check: Check, given: readonly string[]): AnswerResult {
+  const options = namesOf(check);
+  const unknown = given.find((choice) => !options.includes(choice));
+  if (unknown !== undefined) {
+    const code = check.form.kind === 'reading' ? 'not-a-number' : 'unknown-choice';
+    return refusal(code, unknown, { check: check.id, possible: options });
+  }
+  const several = check.form.kind === 'choice' && check.form.several;
+  const value = [...new Set(given)];
+  // "None of these" and one of them cannot both hold.
+  if (value.length > 1 && (!several || value.includes('none'))) {
+    return refusal('one-choice', given.join(', '), { check: check.id, possible: options });
+  }
+  return { answer: { status: 'answered', value } };
+}
+
+/** What may be said in place of a figure: bands by their ids, and a test lamp's answers. */
+function namesOf(check: Check): readonly string[] {
+  const lamp = check.form.kind === 'reading' ? Object.keys(check.form.lamp) : [];
+  return [...optionsOf(check), ...lamp];
+}
+
+function readReading(
+  check: Check,
+  state: CaseState,
+  given: {
+    readonly value: number;
+    readonly unit: string;
+    readonly resolution?: number | undefined;
+  },
+): AnswerResult {
+  const { form } = check;
+  const shownValue = `${String(given.value)} ${given.unit}`;
+  if (form.kind !== 'reading') {
+    return refusal('not-this-kind', shownValue, { check: check.id, possible: optionsOf(check) });
+  }
+  if (!Number.isFinite(given.value)) {
+    return refusal('not-a-number', shownValue, { check: check.id, possible: [form.unit] });
+  }
+  if (!isUnit(given.unit)) {
+    return refusal('unknown-unit', given.unit, { check: check.id, possible: [form.unit] });
+  }
+  const quantity: Quantity = {
+    value: given.value,
+    unit: given.unit,
+    ...(given.resolution === undefined ? {} : { resolution: given.resolution }),
+  };
+  let inUnit: number;
+  try {
+    inUnit = convert(quantity, form.unit).value;
+  } catch {
+    return refusal('wrong-unit', given.unit, { check: check.id, possible: [form.unit] });
+  }
+  const nominal = state.context['vehicle.nominal'] === 24 ? 24 : 12;
+  const range = readingRange(form.range, nominal);
+  if (inUnit >= range.low && inUnit <= range.high) {
+    return { answer: { status: 'answered', value: quantity } };
+  }
+  const likely = likelyMeaning(inUnit, form, nominal);
+  const other = readingRange(form.range, 24);
+  const isRightAt24 = nominal === 12 && inUnit >= other.low && inUnit <= other.high;
+  return refusal('implausible', shownValue, {
+    check: check.id,
+    range,
+    ...(likely === undefined ? {} : { likely }),
+    ...(isRightAt24 ? { hint: 'nominal-24' as const } : {}),
+  });
+}
+
+/** A missing decimal point, millivolts taken for volts, or leads the wrong way round. */
+function likelyMeaning(
+  value: number,
+  form: Extract<AnswerForm, { kind: 'reading' }>,
+  nominal: 12 | 24,
+): Quantity | undefined {
+  const range = readingRange(form.range, nominal);
+  const meant = [-value, value / 10, value / 100, value / 1000].find(
+    (one) => one >= range.low && one <= range.high && one !== value,
+  );
+  return meant === undefined ? undefined : { value: Number(meant.toPrecision(6)), unit: form.unit };
+}
+
+function events(...list: readonly LaterEvent[]): Interpretation {
+  return { type: 'events', events: list };
+}
+
+type Facts = Partial<Omit<RefusedMessage, 'kind' | 'code' | 'given'>>;
+
+function refuse(code: RefusedMessage['code'], given: string, facts: Facts = {}): Interpretation {
+  return { type: 'refused', ...refusal(code, given, facts) };
+}
+
+/** A refusal with what was given, cut to 80 characters. */
+export function refusal(
+  code: RefusedMessage['code'],
+  given: string,
+  facts: Facts = {},
+): { readonly refusal: RefusedMessage } {
+  return { refusal: { kind: 'refused', code, given: shown(given), possible: [], ...facts } };
+}
+
+function shown(value: unknown): string {
+  const text = typeof value === 'string' ? value : (JSON.stringify(value) ?? '');
+  return text.length > 80 ? `${text.slice(0, 79)}…` : text;
+}

@@ -1,0 +1,213 @@
+/**
+ * What a turn has to say: ids and quantities, never sentences. Texts are chosen at the edge.
+ */
+import type { Quantity, UnitCode } from '@keyturn/electrics';
+import type { SignalWord } from '../flow/flow.ts';
+
+/** A share of one, for each of several ids. */
+export type Weighted = readonly [id: string, share: number];
+
+/** A bound as drawn on a reading's scale; low and high differ where the bound is a zone. */
+export interface ScaleBound {
+  readonly low: number;
+  readonly high: number;
+  /** Where the figure comes from: a published source, or that there is none. */
+  readonly source: string;
+}
+
+/** A reading on its scale. */
+export interface ReadingMessage {
+  readonly kind: 'reading';
+  readonly check: string;
+  readonly quantity: Quantity;
+  /** Band ids in ascending order; `bounds` lie between them, one fewer. */
+  readonly bands: readonly string[];
+  readonly bounds: readonly ScaleBound[];
+  readonly unit: UnitCode;
+  /** The likeliest band, and the chance of each band. */
+  readonly band: string;
+  readonly weights: readonly Weighted[];
+  /** True when no band is at least 95 % likely. */
+  readonly borderline: boolean;
+}
+
+/** What was taken of an answer that is not a reading. */
+export interface NotedMessage {
+  readonly kind: 'noted';
+  readonly check: string;
+  readonly answer: readonly string[];
+}
+
+/** A caution, said before the check that it covers. */
+export interface CautionMessage {
+  readonly kind: 'caution';
+  readonly caution: string;
+  readonly word: SignalWord;
+  readonly confirm: boolean;
+}
+
+/** The cautions that wait for a confirmation before `check` is asked. */
+export interface ConfirmMessage {
+  readonly kind: 'confirm';
+  readonly check: string;
+  readonly cautions: readonly string[];
+}
+
+/** A question. */
+export interface AskMessage {
+  readonly kind: 'ask';
+  readonly check: string;
+  readonly form: 'choice' | 'choices' | 'reading' | 'work';
+  /** Choice ids, or band ids in ascending order. */
+  readonly options: readonly string[];
+  /** A test lamp's answers, where the kit holds a lamp and no voltmeter. */
+  readonly lamp: readonly string[];
+  readonly unit?: UnitCode;
+  readonly minutes: number;
+  readonly probes?: { readonly red: string; readonly black: string };
+  /** 1 the first time, 2 when asked once more after something was put right. */
+  readonly time: number;
+  /** To be answered from memory, without doing it. */
+  readonly remembered: boolean;
+}
+
+/** Time must pass before `check` can be answered. */
+export interface WaitMessage {
+  readonly kind: 'wait';
+  readonly check: string;
+  readonly minutes: number;
+  /** When it is over, ISO 8601. */
+  readonly due: string;
+}
+
+/** The faults by probability, and how they stood a turn before. */
+export interface RankingMessage {
+  readonly kind: 'ranking';
+  readonly faults: readonly Weighted[];
+  readonly before: readonly Weighted[];
+}
+
+/** What each outcome of a check would mean. */
+export interface WhyMessage {
+  readonly kind: 'why';
+  readonly check: string;
+  readonly outcomes: readonly { readonly answer: string; readonly faults: readonly Weighted[] }[];
+  readonly bounds: readonly ScaleBound[];
+  readonly unit?: UnitCode;
+}
+
+/** How strong a verdict is. */
+export type Strength = 'proved' | 'likely' | 'open';
+
+/** Which part is at fault, how surely, and what to do. */
+export interface VerdictMessage {
+  readonly kind: 'verdict';
+  readonly fault: string;
+  readonly strength: Strength;
+  readonly probability: number;
+  readonly ranking: readonly Weighted[];
+  readonly remedy: string;
+  readonly send: string;
+  readonly licensed: boolean;
+  readonly roots: readonly string[];
+  /** The findings that prove it, as check and answer; empty unless proved. */
+  readonly proof: readonly (readonly [check: string, answer: string])[];
+  /** Checks that would prove it, and the kit that they need and the case lacks. */
+  readonly settle: readonly { readonly check: string; readonly lacks: readonly string[] }[];
+  /** The hard stops in force. */
+  readonly stops: readonly string[];
+}
+
+/** An interrupt has been raised. */
+export interface InterruptMessage {
+  readonly kind: 'interrupt';
+  readonly interrupt: string;
+  readonly word: SignalWord;
+  readonly then: 'return' | 'prove' | 'end';
+}
+
+/** Why an input was not taken. The case is unchanged. */
+export type RefusalCode =
+  | 'empty'
+  | 'too-long'
+  | 'unknown-check'
+  | 'unknown-choice'
+  | 'unknown-unit'
+  | 'wrong-unit'
+  | 'not-a-number'
+  | 'implausible'
+  | 'one-choice'
+  | 'not-this-kind'
+  | 'not-answered-yet'
+  | 'unknown-interrupt'
+  | 'unknown-context'
+  | 'nothing-to-confirm'
+  | 'nothing-to-resume'
+  | 'resume-first'
+  | 'nothing-before'
+  | 'too-early'
+  | 'closed'
+  | 'not-an-input'
+  | 'clock-back';
+
+/** An input that was not taken, with what was wrong and what is possible. */
+export interface RefusedMessage {
+  readonly kind: 'refused';
+  readonly code: RefusalCode;
+  readonly check?: string;
+  /** What was given, cut to 80 characters. */
+  readonly given: string;
+  /** What would have been taken: choice ids, units, checks. */
+  readonly possible: readonly string[];
+  /** The range that a figure must lie in. */
+  readonly range?: { readonly low: number; readonly high: number; readonly unit: UnitCode };
+  /** What the figure may have been meant as. */
+  readonly likely?: Quantity;
+  /** `nominal-24` where it would be right for a 24 V system. */
+  readonly hint?: 'nominal-24';
+}
+
+/** Answers set aside since they no longer hold after a correction. */
+export interface SetAsideMessage {
+  readonly kind: 'set-aside';
+  readonly checks: readonly string[];
+}
+
+/** Something said that needs only an id. */
+export interface TellMessage {
+  readonly kind: 'tell';
+  readonly tell:
+    | 'opening'
+    | 'person'
+    | 'stopped'
+    | 'resumed'
+    | 'returned'
+    | 'remedy'
+    | 'not-covered'
+    | 'check-again';
+  /** Check, remedy or fault that it is about. */
+  readonly about?: string;
+}
+
+/** The case is closed. */
+export interface DoneMessage {
+  readonly kind: 'done';
+  readonly outcome: 'proved-repaired' | 'unproved' | 'still-failing' | 'handed-over' | 'ended';
+}
+
+/** Any message. */
+export type Message =
+  | ReadingMessage
+  | NotedMessage
+  | CautionMessage
+  | ConfirmMessage
+  | AskMessage
+  | WaitMessage
+  | RankingMessage
+  | WhyMessage
+  | VerdictMessage
+  | InterruptMessage
+  | RefusedMessage
+  | SetAsideMessage
+  | TellMessage
+  | DoneMessage;

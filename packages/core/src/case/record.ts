@@ -1,0 +1,118 @@
+/**
+ * Answers put into the state, and taken out again: an answer, a step back, a correction.
+ */
+import type { Flow } from '../flow/flow.ts';
+import { assess } from './assessment.ts';
+import type { Context, ContextValue } from './context.ts';
+import { measuredValue } from './limit-context.ts';
+import { bearsOn } from './possible.ts';
+import type { Answer, CaseState } from './state.ts';
+
+/** The state with one more answer. */
+export function withAnswer(
+  flow: Flow,
+  state: CaseState,
+  given: { readonly check: string; readonly answer: Answer },
+): CaseState {
+  const { check, answer } = given;
+  const answers = { ...state.answers, [check]: [...(state.answers[check] ?? []), answer] };
+  const next: CaseState = {
+    ...state,
+    answers,
+    order: [...state.order.filter((id) => id !== check), check],
+    wanted: state.wanted === check ? null : state.wanted,
+    cautioned: flow.checks[check]?.lapses === true ? [] : state.cautioned,
+  };
+  const said = contextSaid(flow, next, check);
+  return said === undefined ? next : { ...next, context: { ...next.context, ...said } };
+}
+
+/** The state before the latest answer, whose check is wanted again. */
+export function withoutLatest(flow: Flow, state: CaseState): CaseState {
+  const check = state.order.at(-1);
+  if (check === undefined) return state;
+  const left = (state.answers[check] ?? []).slice(0, -1);
+  const cleared = withoutCheck(flow, state, check);
+  const restored =
+    left.length === 0
+      ? cleared
+      : left.reduce((before, answer) => withAnswer(flow, before, { check, answer }), cleared);
+  return { ...reopened(flow, restored, check), wanted: check };
+}
+
+/** The state with an earlier answer replaced; answers that no longer hold are set aside. */
+export function withCorrection(
+  flow: Flow,
+  state: CaseState,
+  given: { readonly check: string; readonly answer: Answer },
+): CaseState {
+  const replaced = withAnswer(flow, withoutCheck(flow, state, given.check), given);
+  // The corrected answer keeps its place among the others.
+  const place = state.order.indexOf(given.check);
+  const order = [...replaced.order.slice(0, -1)];
+  order.splice(place < 0 ? order.length : place, 0, given.check);
+  return setAside(
+    flow,
+    reopened(flow, { ...replaced, order, cautioned: [] }, given.check),
+    given.check,
+  );
+}
+
+/** Takes out, one after another, answers to checks that no longer bear on the case. */
+function setAside(flow: Flow, state: CaseState, kept: string): CaseState {
+  const { known } = assess(flow, state).findings;
+  const gone = state.order.find((id) => {
+    const check = flow.checks[id];
+    return id !== kept && check !== undefined && !bearsOn(check, known);
+  });
+  return gone === undefined ? state : setAside(flow, withoutCheck(flow, state, gone), kept);
+}
+
+/** A verdict falls with an answer that it rested on, and the work done on it with the verdict. */
+function reopened(flow: Flow, state: CaseState, check: string): CaseState {
+  if (state.verdict === null) return state;
+  const after = flow.stages.findIndex(({ id }) => id === flow.verdictAfter) + 1;
+  const later = flow.stages.slice(after).flatMap(({ checks }) => checks);
+  if (later.includes(check)) return { ...state, outcome: null };
+  return later.reduce<CaseState>((before, id) => withoutCheck(flow, before, id), {
+    ...state,
+    verdict: null,
+    outcome: null,
+  });
+}
+
+/** The state as if a check had never been answered. */
+export function withoutCheck(flow: Flow, state: CaseState, check: string): CaseState {
+  if (state.answers[check] === undefined) return state;
+  const said = Object.keys(contextSaid(flow, state, check) ?? {});
+  return {
+    ...state,
+    answers: omit(state.answers, [check]),
+    order: state.order.filter((id) => id !== check),
+    due: omit(state.due, [check]),
+    context: said.length === 0 ? state.context : omit(state.context, said),
+  };
+}
+
+/** What the latest answer of a check says of the context. */
+function contextSaid(flow: Flow, state: CaseState, id: string): Context | undefined {
+  const check = flow.checks[id];
+  const answer = state.answers[id]?.at(-1);
+  if (check === undefined || answer?.status !== 'answered') return undefined;
+  if (check.writes !== undefined) {
+    const value = 'unit' in answer.value ? measuredValue(flow, state, id) : answer.value;
+    return value === undefined ? undefined : { [check.writes]: value };
+  }
+  if ('unit' in answer.value) return undefined;
+  const patches = answer.value.map((choice) => check.sets[choice] ?? {});
+  return patches.every((patch) => Object.keys(patch).length === 0)
+    ? undefined
+    : (Object.assign({}, ...patches) as Record<string, ContextValue>);
+}
+
+function omit<Value>(
+  record: Readonly<Record<string, Value>>,
+  keys: readonly string[],
+): Readonly<Record<string, Value>> {
+  return Object.fromEntries(Object.entries(record).filter(([key]) => !keys.includes(key)));
+}

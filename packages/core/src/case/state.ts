@@ -1,0 +1,47 @@
+/**
+ * The state of a case: plain JSON, the context of its machine. It holds what was said and done;
+ * what follows from that (bands, beliefs, what may be asked) is worked out from it, never kept.
+ */
+import type { Quantity } from '@keyturn/electrics';
+import type { Context } from './context.ts';
+import type { DoneMessage, VerdictMessage } from './message.ts';
+
+/** One answer as it was given. */
+export type Answer =
+  | { readonly status: 'answered'; readonly value: readonly string[] | Quantity }
+  | { readonly status: 'unknown' | 'cannot' };
+
+/** What is asked next, or that the verdict or the end is due. */
+export type Next =
+  | { readonly to: 'check'; readonly stage: string; readonly check: string }
+  | { readonly to: 'verdict' }
+  | { readonly to: 'closed'; readonly outcome: DoneMessage['outcome'] };
+
+/** The state of a case. */
+export interface CaseState {
+  /** When the last event happened, ISO 8601. */
+  readonly at: string;
+  readonly context: Context;
+  /** Check to its answers, oldest first. */
+  readonly answers: Readonly<Record<string, readonly Answer[]>>;
+  /** Answered checks by the time of their latest answer. */
+  readonly order: readonly string[];
+  /** Checks put to the person, by the time of first asking. */
+  readonly asked: readonly string[];
+  /** Cautions said, confirmed where they must be, and not lapsed. */
+  readonly cautioned: readonly string[];
+  /** Interrupts raised so far. */
+  readonly raised: readonly string[];
+  /** Check to the time at which its wait is over, ISO 8601. */
+  readonly due: Readonly<Record<string, string>>;
+  /** A check to be asked next by the user's wish. */
+  readonly wanted: string | null;
+  readonly next: Next | null;
+  readonly verdict: VerdictMessage | null;
+  readonly outcome: DoneMessage['outcome'] | null;
+}
+
+/** The latest answer of a check that says something, if there is one. */
+export function latestAnswer(state: CaseState, check: string): Answer | undefined {
+  return state.answers[check]?.at(-1);
+}

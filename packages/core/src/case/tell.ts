@@ -1,0 +1,238 @@
+/**
+ * What a turn has to say, from the case before it, its events and the case after it.
+ */
+import type { Bound } from '@keyturn/electrics';
+import type { Chart } from '../chart/compile.ts';
+import type { Check, Flow } from '../flow/flow.ts';
+import { optionsOf } from '../flow/options-of.ts';
+import { assess } from './assessment.ts';
+import { rankWith } from './belief.ts';
+import type { Case } from './case.ts';
+import type { LaterEvent } from './event.ts';
+import { boundsOf, likeliest, type Placed } from './findings.ts';
+import { certain } from '../flow/condition.ts';
+import type {
+  AskMessage,
+  CautionMessage,
+  Message,
+  RankingMessage,
+  ReadingMessage,
+  ScaleBound,
+  WhyMessage,
+} from './message.ts';
+import { isRemembered, pendingCautions } from './pending.ts';
+import { positionOf } from './position.ts';
+import type { CaseState } from './state.ts';
+
+/** How many faults a ranking shows. */
+const shownFaults = 5;
+
+/** What was taken of the events: readings on their scale, answers, and what was set aside. */
+export function tellEvents(
+  chart: Chart,
+  cases: { readonly before: Case; readonly after: Case },
+  events: readonly LaterEvent[],
+): readonly Message[] {
+  const { before, after } = cases;
+  const { flow } = chart;
+  const taken = events.flatMap((event): readonly Message[] => {
+    switch (event.type) {
+      case 'answered':
+      case 'corrected':
+        return tellAnswer(flow, after.state, event);
+      case 'interrupted': {
+        const interrupt = flow.interrupts[event.interrupt];
+        return interrupt === undefined
+          ? []
+          : [
+              {
+                kind: 'interrupt',
+                interrupt: interrupt.id,
+                word: interrupt.word,
+                then: interrupt.then,
+              },
+            ];
+      }
+      case 'resumed':
+        return [{ kind: 'tell', tell: 'resumed' }];
+      case 'went-back':
+        return [{ kind: 'tell', tell: 'returned', about: before.state.order.at(-1) ?? '' }];
+      default:
+        return [];
+    }
+  });
+  const corrected = events.flatMap((event) => (event.type === 'corrected' ? [event.check] : []));
+  const gone = before.state.order.filter(
+    (check) => after.state.answers[check] === undefined && !corrected.includes(check),
+  );
+  if (corrected.length > 0 && gone.length > 0) taken.push({ kind: 'set-aside', checks: gone });
+  const ranking = tellRanking(flow, before.state, after.state);
+  if (ranking !== undefined) taken.push(ranking);
+  return taken;
+}
+
+/** Where the case stands now: the verdict when it has just been given, and what it waits for. */
+export function tellPosition(chart: Chart, kase: Case, before?: Case): readonly Message[] {
+  const { flow } = chart;
+  const { state } = kase;
+  const messages: Message[] = [];
+  if (state.verdict !== null && state.verdict !== before?.state.verdict) {
+    messages.push(state.verdict);
+    const cautions = flow.faults[state.verdict.fault]?.cautions ?? [];
+    messages.push(...cautions.flatMap((id) => cautionMessage(flow, id)));
+  }
+  const position = positionOf(kase);
+  switch (position.awaiting) {
+    case 'answer':
+      // Cautions that need no confirmation are said with the question; entering it marked them.
+      messages.push(
+        ...cautionsSaid(flow, before?.state, state),
+        ...askMessage(flow, state, position.check),
+      );
+      break;
+    case 'confirm': {
+      const cautions = pendingCautions(flow, state, position.check);
+      messages.push(...cautions.flatMap(({ id }) => cautionMessage(flow, id)));
+      messages.push({
+        kind: 'confirm',
+        check: position.check,
+        cautions: cautions.filter(({ confirm }) => confirm).map(({ id }) => id),
+      });
+      break;
+    }
+    case 'wait':
+      messages.push({
+        kind: 'wait',
+        check: position.check,
+        minutes: flow.checks[position.check]?.waitMinutes ?? 0,
+        due: state.due[position.check] ?? state.at,
+      });
+      break;
+    case 'resume':
+      break;
+    case 'nothing':
+      messages.push({ kind: 'done', outcome: state.outcome ?? 'ended' });
+  }
+  return messages;
+}
+
+/** What each outcome of the check in hand would mean. */
+export function tellWhy(chart: Chart, kase: Case): readonly Message[] {
+  const position = positionOf(kase);
+  if (!('check' in position)) return [];
+  const { flow } = chart;
+  const check = flow.checks[position.check];
+  if (check === undefined) return [];
+  const { findings } = assess(flow, kase.state);
+  const { form } = check;
+  const bounds =
+    form.kind === 'reading' ? boundsOf(form.bands, form.unit, findings.limits) : undefined;
+  const why: WhyMessage = {
+    kind: 'why',
+    check: check.id,
+    outcomes: optionsOf(check).map((answer) => ({
+      answer,
+      faults: rankWith(flow, findings, { check: check.id, weights: { [answer]: 1 } }).slice(0, 3),
+    })),
+    bounds: (bounds ?? []).map(scaleBound),
+    ...(form.kind === 'reading' ? { unit: form.unit } : {}),
+  };
+  return [why];
+}
+
+function tellAnswer(
+  flow: Flow,
+  state: CaseState,
+  event: Extract<LaterEvent, { type: 'answered' | 'corrected' }>,
+): Message[] {
+  const { check, answer } = event;
+  if (answer.status !== 'answered') return [];
+  if (!('unit' in answer.value)) return [{ kind: 'noted', check, answer: answer.value }];
+  const placed = assess(flow, state).findings.placed.get(check);
+  return placed === undefined ? [] : [readingMessage(placed)];
+}
+
+/** A placed reading as it is drawn on its scale. */
+export function readingMessage(placed: Placed): ReadingMessage {
+  const best = likeliest(placed.weights);
+  return {
+    kind: 'reading',
+    check: placed.check,
+    quantity: placed.quantity,
+    unit: placed.bounds?.[0]?.unit ?? placed.quantity.unit,
+    bands: placed.bands.map(({ id }) => id),
+    bounds: (placed.bounds ?? []).map(scaleBound),
+    band: best?.[0] ?? '',
+    weights: Object.entries(placed.weights),
+    borderline: best !== undefined && best[1] < certain,
+  };
+}
+
+function scaleBound({ low, high, source }: Bound): ScaleBound {
+  return { low, high, source };
+}
+
+function tellRanking(flow: Flow, before: CaseState, after: CaseState): RankingMessage | undefined {
+  if (before.answers === after.answers && before.context === after.context) return undefined;
+  const now = assess(flow, after).ranking;
+  const then = assess(flow, before).ranking;
+  const faults = now.slice(0, shownFaults);
+  const shares = new Map(then);
+  const moved = faults.some(([fault, share]) => Math.abs(share - (shares.get(fault) ?? 0)) > 0.005);
+  if (!moved) return undefined;
+  return {
+    kind: 'ranking',
+    faults,
+    before: faults.map(([fault]) => [fault, shares.get(fault) ?? 0] as const),
+  };
+}
+
+function cautionsSaid(
+  flow: Flow,
+  before: CaseState | undefined,
+  after: CaseState,
+): readonly CautionMessage[] {
+  return after.cautioned
+    .filter((id) => !(before?.cautioned ?? []).includes(id))
+    .filter((id) => flow.cautions[id]?.confirm === false)
+    .flatMap((id) => cautionMessage(flow, id));
+}
+
+function cautionMessage(flow: Flow, id: string): readonly CautionMessage[] {
+  const caution = flow.cautions[id];
+  return caution === undefined
+    ? []
+    : [{ kind: 'caution', caution: id, word: caution.word, confirm: caution.confirm }];
+}
+
+function askMessage(flow: Flow, state: CaseState, id: string): readonly AskMessage[] {
+  const check = flow.checks[id];
+  if (check === undefined) return [];
+  const { form } = check;
+  return [
+    {
+      kind: 'ask',
+      check: id,
+      form: form.kind === 'choice' && form.several ? 'choices' : form.kind,
+      options: optionsOf(check),
+      lamp: form.kind === 'reading' && hasOnlyLamp(check, state) ? Object.keys(form.lamp) : [],
+      ...(form.kind === 'reading' ? { unit: form.unit } : {}),
+      minutes: check.minutes,
+      ...(check.probes ? { probes: check.probes } : {}),
+      time: (state.answers[id] ?? []).filter(({ status }) => status === 'answered').length + 1,
+      remembered: isRemembered(flow, state, id),
+    },
+  ];
+}
+
+/** True where a test lamp is at hand and no voltmeter. */
+export function hasOnlyLamp(check: Check, state: CaseState): boolean {
+  const { kit } = state.context;
+  return (
+    check.form.kind === 'reading' &&
+    Object.keys(check.form.lamp).length > 0 &&
+    Array.isArray(kit) &&
+    kit.includes('test-lamp') &&
+    !kit.includes('voltmeter')
+  );
+}

@@ -1,0 +1,91 @@
+/**
+ * Which part is at fault, how surely, and what is to be done.
+ */
+import { checksOf, holds, type Condition } from '../flow/condition.ts';
+import type { Fault, Flow } from '../flow/flow.ts';
+import { assess, type Assessment } from './assessment.ts';
+import { likeliest } from './findings.ts';
+import type { Strength, VerdictMessage } from './message.ts';
+import { lackingKit } from './possible.ts';
+import type { CaseState } from './state.ts';
+
+/** From this probability on an unproved fault is called likely; below it the case stays open. */
+const likelyFrom = 0.7;
+
+/** How many faults of the ranking a verdict carries. */
+const rankedFaults = 8;
+
+/** The verdict on a case as it stands. No side effects. */
+export function verdictOf(flow: Flow, state: CaseState): VerdictMessage {
+  const assessment = assess(flow, state);
+  const { ranking, findings, stops, proved } = assessment;
+  const [leader] = ranking;
+  const fault = proved[0] ?? flow.faults[leader?.[0] ?? ''];
+  if (fault === undefined) throw new Error(`the flow ${flow.id} has no faults`);
+  const probability = ranking.find(([id]) => id === fault.id)?.[1] ?? 0;
+  const instead = stops.find((stop) => stop.instead !== undefined)?.instead;
+  return {
+    kind: 'verdict',
+    fault: fault.id,
+    strength: strengthOf(fault, probability, proved.length > 0),
+    probability,
+    ranking: ranking.slice(0, rankedFaults),
+    remedy: instead?.remedy ?? remedyOf(fault, assessment),
+    send: instead?.send ?? fault.send,
+    licensed: fault.licensed,
+    roots: flow.roots
+      .filter(
+        ({ faults, when }) => faults.includes(fault.id) && holds(when, findings.known) === true,
+      )
+      .map(({ id }) => id),
+    proof: proofOf(fault, assessment),
+    settle: proved.length > 0 ? [] : settling(flow, fault, { state, assessment }),
+    stops: stops.map(({ id }) => id),
+  };
+}
+
+function strengthOf(fault: Fault, probability: number, isProved: boolean): Strength {
+  if (isProved) return 'proved';
+  return fault.best !== 'open' && probability >= likelyFrom ? 'likely' : 'open';
+}
+
+/** The first remedy whose condition is known to hold, or that has none. */
+function remedyOf(fault: Fault, assessment: Assessment): string {
+  const known = assessment.findings.known;
+  const fitting = fault.remedies.find(
+    ({ when }) => when === undefined || holds(when, known) === true,
+  );
+  return (fitting ?? fault.remedies.at(-1))?.remedy ?? '';
+}
+
+/** The findings that a proof rests on, as check and answer. */
+function proofOf(fault: Fault, assessment: Assessment): VerdictMessage['proof'] {
+  const { known } = assessment.findings;
+  const proof = fault.proofs.find((condition) => holds(condition, known) === true);
+  return proof === undefined ? [] : answersIn(proof, assessment);
+}
+
+function answersIn(proof: Condition, assessment: Assessment): VerdictMessage['proof'] {
+  return [...new Set(checksOf(proof))].flatMap((check) => {
+    const best = likeliest(assessment.findings.known.finding(check)?.weights ?? {});
+    return best === undefined ? [] : [[check, best[0]] as const];
+  });
+}
+
+/** Of the proofs still open, the one that lacks the fewest checks, and what they need. */
+function settling(
+  flow: Flow,
+  fault: Fault,
+  scope: { readonly state: CaseState; readonly assessment: Assessment },
+): VerdictMessage['settle'] {
+  const { known } = scope.assessment.findings;
+  const missing = fault.proofs
+    .filter((proof) => holds(proof, known) !== false)
+    .map((proof) => [...new Set(checksOf(proof))].filter((check) => !known.finding(check)))
+    .filter((checks) => checks.length > 0)
+    .sort((a, b) => a.length - b.length);
+  return (missing[0] ?? []).flatMap((id) => {
+    const check = flow.checks[id];
+    return check === undefined ? [] : [{ check: id, lacks: lackingKit(check, scope.state) }];
+  });
+}

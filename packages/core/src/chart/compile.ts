@@ -1,0 +1,118 @@
+/**
+ * A flow compiled to an XState machine: stages are compound states, checks are states within
+ * them, bands and choices are guards, and an interrupt comes back through a history state.
+ *
+ * The machine only ever takes events of the case, so that folding them gives its state again. Time
+ * comes with the events: due times are kept as data, since XState's own delays do not outlive a
+ * restored snapshot.
+ */
+import { createMachine, type AnyStateMachine } from 'xstate';
+import type { Flow } from '../flow/flow.ts';
+import type { CaseState } from '../case/state.ts';
+import { actionsOf } from './actions.ts';
+import { checkState } from './check-state.ts';
+import { guardsOf } from './guards.ts';
+
+/** What a case runs on: the flow and its machine. */
+export interface Chart {
+  readonly flow: Flow;
+  /** States `case.<stage>.<check>.<caution|wait|question>`, `interrupted.<interrupt>`, `closed`. */
+  readonly machine: AnyStateMachine;
+}
+
+/** Compiles a flow. The result holds no state and may be shared by any number of cases. */
+export function compileFlow(flow: Flow): Chart {
+  const machine = createMachine(
+    {
+      id: flow.id,
+      context: ({ input }) => input as CaseState,
+      initial: 'case',
+      states: {
+        case: {
+          initial: 'choosing',
+          on: {
+            // A check that was not in hand, but was volunteered.
+            answered: { target: '.choosing', actions: ['stamp', 'record'] },
+            corrected: { target: '.choosing', actions: ['stamp', 'correct'] },
+            'went-back': { target: '.choosing', actions: ['stamp', 'goBack'] },
+            'context-changed': { target: '.choosing', actions: ['stamp', 'changeContext'] },
+            'time-passed': { actions: 'stamp' },
+            interrupted: Object.values(flow.interrupts).map(({ id }) => ({
+              guard: { type: 'isInterrupt', params: { interrupt: id } },
+              target: `#interrupted.${id}`,
+              actions: ['stamp', 'raise'],
+            })),
+          },
+          states: {
+            choosing: {
+              entry: 'choose',
+              always: [
+                ...flow.stages.map(({ id }) => ({
+                  guard: { type: 'isNextStage', params: { stage: id } },
+                  target: id,
+                })),
+                { guard: 'isVerdictDue', target: 'verdict' },
+                { target: `#${flow.id}.closed` },
+              ],
+            },
+            ...Object.fromEntries(
+              flow.stages.map((stage) => [
+                stage.id,
+                {
+                  initial: 'choosing',
+                  states: {
+                    choosing: {
+                      always: [
+                        ...stage.checks.map((check) => ({
+                          guard: { type: 'isNextCheck', params: { check } },
+                          target: check,
+                        })),
+                        { target: `#${flow.id}.case.choosing` },
+                      ],
+                    },
+                    ...Object.fromEntries(
+                      stage.checks.map((check) => [check, checkState(flow, check)]),
+                    ),
+                  },
+                },
+              ]),
+            ),
+            verdict: { entry: 'decide', always: 'choosing' },
+            returning: { type: 'history', history: 'shallow', target: 'choosing' },
+          },
+        },
+        interrupted: {
+          id: 'interrupted',
+          on: {
+            interrupted: Object.values(flow.interrupts).map(({ id }) => ({
+              guard: { type: 'isInterrupt', params: { interrupt: id } },
+              target: `.${id}`,
+              actions: ['stamp', 'raise'],
+            })),
+            'context-changed': { actions: ['stamp', 'changeContext'] },
+            'time-passed': { actions: 'stamp' },
+          },
+          initial: Object.keys(flow.interrupts)[0] ?? 'none',
+          states: Object.fromEntries(
+            Object.values(flow.interrupts).map(({ id, then }) => [
+              id,
+              {
+                on: {
+                  resumed: {
+                    target:
+                      then === 'prove' ? `#${flow.id}.case.verdict` : `#${flow.id}.case.returning`,
+                    actions: ['stamp', 'choose'],
+                  },
+                },
+              },
+            ]),
+          ),
+        },
+        closed: { entry: 'close', type: 'final' },
+      },
+    },
+    // XState infers nothing of a machine that is built from data; the names are checked by tests.
+    { guards: guardsOf(flow), actions: actionsOf(flow) } as never,
+  );
+  return { flow, machine };
+}

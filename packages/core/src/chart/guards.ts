@@ -1,0 +1,58 @@
+/**
+ * The guards of a compiled flow. Each asks one question of the state, or of the event in hand.
+ */
+import type { CaseEvent } from '../case/event.ts';
+import { likeliest, placeReading } from '../case/findings.ts';
+import { assess } from '../case/assessment.ts';
+import { isDue, pendingCautions } from '../case/pending.ts';
+import type { CaseState } from '../case/state.ts';
+import type { Flow } from '../flow/flow.ts';
+
+interface Given {
+  readonly context: CaseState;
+  readonly event: CaseEvent;
+}
+
+/** The guards by name. */
+export function guardsOf(flow: Flow): Record<string, (given: Given, params: never) => boolean> {
+  return {
+    isNextStage: ({ context: { next } }, params: { stage: string }) =>
+      next?.to === 'check' && next.stage === params.stage,
+    isNextCheck: ({ context: { next } }, params: { check: string }) =>
+      next?.to === 'check' && next.check === params.check,
+    isVerdictDue: ({ context: { next } }) => next?.to === 'verdict',
+    isCautioned: ({ context }, params: { check: string }) =>
+      !pendingCautions(flow, context, params.check).some(({ confirm }) => confirm),
+    isDue: ({ context }, params: { check: string }) => isDue(flow, context, params.check),
+    isAnswer: ({ context, event }, params: { check: string; answer: string }) =>
+      event.type === 'answered' &&
+      event.check === params.check &&
+      isFound(flow, context, { event, answer: params.answer }),
+    isUnanswered: ({ event }, params: { check: string }) =>
+      event.type === 'answered' &&
+      event.check === params.check &&
+      event.answer.status !== 'answered',
+    isInterrupt: ({ event }, params: { interrupt: string }) =>
+      event.type === 'interrupted' && event.interrupt === params.interrupt,
+  };
+}
+
+/** True when an answer is this choice, or its figure lies likeliest in this band. */
+function isFound(
+  flow: Flow,
+  state: CaseState,
+  given: { readonly event: Extract<CaseEvent, { type: 'answered' }>; readonly answer: string },
+): boolean {
+  const { answer, check } = given.event;
+  const form = flow.checks[check]?.form;
+  if (answer.status !== 'answered' || form === undefined) return false;
+  if (!('unit' in answer.value)) {
+    const named = form.kind === 'reading' ? form.lamp : {};
+    return answer.value.some((choice) => (named[choice] ?? choice) === given.answer);
+  }
+  if (form.kind !== 'reading') return false;
+  const { limits } = assess(flow, state).findings;
+  const best = likeliest(placeReading(check, answer.value, { ...form, limits }).weights);
+  // Where a limit cannot be given no band is found, and the last stands for "read".
+  return (best?.[0] ?? form.bands.at(-1)?.id) === given.answer;
+}

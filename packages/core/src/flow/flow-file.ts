@@ -1,0 +1,229 @@
+/**
+ * The flow language: the one schema of a flow file. A flow may be split over several files; each
+ * holds some of these sections, and together they make the flow. The JSON Schema that editors and
+ * the loader use is generated from here.
+ */
+import { limitNames, readingKinds, unitCodes } from '@keyturn/electrics';
+import { z } from 'zod';
+
+const id = z
+  .string()
+  .regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/u)
+  .meta({ description: 'lower-case words joined by hyphens' });
+
+const oneOrMore = <Item extends z.ZodType>(item: Item): z.ZodUnion<[Item, z.ZodArray<Item>]> =>
+  z.union([item, z.array(item).min(1)]);
+
+const rangeEnd = z
+  .union([z.number(), z.enum(limitNames)])
+  .meta({ description: 'a number, or a named limit' });
+
+const range = z
+  .strictObject({
+    below: rangeEnd.optional(),
+    above: rangeEnd.optional(),
+    'at-least': rangeEnd.optional(),
+    'at-most': rangeEnd.optional(),
+  })
+  .meta({ description: 'limits of a figure: below, above, at-least, at-most' });
+
+/** A condition as written: every entry must hold; `any`, `not`, `was` and `raised` are words. */
+export type ConditionSource = { readonly [key: string]: unknown };
+
+const condition: z.ZodType<ConditionSource> = z
+  .lazy(() =>
+    z
+      .object({
+        all: z.array(condition).optional(),
+        any: z.array(condition).optional(),
+        not: condition.optional(),
+        was: condition.optional(),
+        raised: oneOrMore(id).optional(),
+      })
+      .catchall(
+        z.union([
+          z.string(),
+          z.number(),
+          z.boolean(),
+          z.array(z.union([z.string(), z.number()])).min(1),
+          range,
+        ]),
+      ),
+  )
+  .meta({
+    id: 'condition',
+    description:
+      'a check or a field of the context, with the answer (or answers) it must have; all entries must hold',
+  });
+
+const position = z.enum(['memory', 'seat', 'bonnet', 'below']);
+const activity = z.enum(['held-start', 'boost', 'charge', 'load', 'starter', 'spark']);
+
+const cover = z.strictObject({
+  does: oneOrMore(activity).optional(),
+  checks: oneOrMore(id).optional(),
+  at: oneOrMore(position).optional(),
+});
+
+const covers = z.union([z.literal('everything'), cover, z.array(cover).min(1)]);
+
+const unit = z.enum(unitCodes);
+
+const bandEnd = z
+  .union([z.number(), z.enum([...limitNames, 'above'])])
+  .meta({ description: "a number in the check's unit, a named limit, or above" });
+
+const bands = z
+  .record(id, bandEnd)
+  .meta({
+    description:
+      'named intervals in ascending order; each has only its upper bound, the last is above',
+  });
+
+const check = z
+  .strictObject({
+    choice: z.array(id).min(2).optional().meta({ description: 'the answers, of which one holds' }),
+    choices: z
+      .array(id)
+      .min(2)
+      .optional()
+      .meta({ description: 'the answers, of which several may hold' }),
+    reading: unit.optional().meta({ description: 'the unit of the figure that is read' }),
+    work: z.literal('done').optional().meta({ description: 'work that is done and confirmed' }),
+    bands: bands.optional(),
+    lamp: z
+      .strictObject({ dark: id, dim: id, bright: id })
+      .optional()
+      .meta({ description: 'the band that each answer of a test lamp stands for' }),
+    range: z.enum(readingKinds).optional().meta({ description: 'what a meter can show there' }),
+    at: position,
+    needs: z
+      .array(z.string().regex(/^[a-z-]+( or [a-z-]+)*$/u))
+      .optional()
+      .meta({ description: 'kit: every entry is needed, "voltmeter or test-lamp" means either' }),
+    minutes: z.number().min(0),
+    probes: z.strictObject({ red: id, black: id }).optional(),
+    does: z.array(activity).optional(),
+    when: condition.optional(),
+    requires: condition.optional(),
+    again: z.array(id).optional(),
+    wait: z.strictObject({ minutes: z.number().positive() }).optional(),
+    sets: z
+      .record(id, z.record(z.string(), z.union([z.string(), z.number(), z.boolean()])))
+      .optional(),
+    writes: z.string().optional(),
+    lapses: z
+      .boolean()
+      .optional()
+      .meta({ description: 'an answer lets every confirmed caution lapse' }),
+  })
+  .partial({ at: true, minutes: true })
+  .extend({ like: id.optional() })
+  .meta({ id: 'check' });
+
+const caution = z.strictObject({
+  word: z.enum(['danger', 'warning', 'caution', 'notice']),
+  confirm: z.boolean().default(false),
+  before: covers.optional().meta({ description: 'left out where it is said only with a remedy' }),
+  when: condition.optional(),
+});
+
+const stop = z.strictObject({
+  when: condition,
+  forbids: covers,
+  except: z.array(id).optional(),
+  remembered: z.array(id).optional(),
+  instead: z
+    .strictObject({ remedy: id, send: id })
+    .optional()
+    .meta({ description: 'what is to be done whatever the fault is' }),
+});
+
+const proof = z
+  .record(id, oneOrMore(id))
+  .meta({ description: 'checks that prove the repair, with the answers that count as good' });
+
+const fault = z.strictObject({
+  best: z.enum(['proved', 'likely', 'open']),
+  proof: oneOrMore(condition).optional().meta({ description: 'any one of these proves it' }),
+  remedy: z.union([id, z.array(z.strictObject({ do: id, when: condition.optional() })).min(1)]),
+  send: id,
+  cautions: z.array(id).optional(),
+  prove: proof.optional(),
+  licensed: z.boolean().optional(),
+});
+
+const prior = z.strictObject({
+  weight: z.number().positive(),
+  source: z.string().min(3),
+  times: z.array(z.strictObject({ by: z.number().positive(), when: condition })).optional(),
+});
+
+const likelihoods = z
+  .array(
+    z.strictObject({
+      given: condition.optional(),
+      mistaken: z
+        .number()
+        .min(0)
+        .max(50)
+        .optional()
+        .meta({ description: 'of 100 answers, how many name any other at random' }),
+      'of-100': z
+        .record(z.string(), z.record(id, z.number().min(0).max(100)))
+        .meta({
+          description: 'fault, group or otherwise; of 100 such vehicles, how many give each answer',
+        }),
+    }),
+  )
+  .min(1);
+
+/** The schema of one flow file. */
+export const flowFile = z
+  .strictObject({
+    flow: id.optional(),
+    version: z.string().optional(),
+    stages: z.record(id, z.array(id)).optional(),
+    'verdict-after': id.optional(),
+    checks: z.record(id, check).optional(),
+    computed: z
+      .record(id, z.strictObject({ formula: z.enum(['internal-resistance']), unit, bands }))
+      .optional(),
+    measured: z
+      .record(z.enum(['restVoltage', 'crankVoltage', 'crankCurrent']), id)
+      .optional()
+      .meta({ description: 'the check that supplies each quantity which limits depend on' }),
+    turning: condition.optional().meta({ description: 'when the engine is known to turn' }),
+    cautions: z.record(id, caution).optional(),
+    stops: z.record(id, stop).optional(),
+    interrupts: z
+      .record(
+        id,
+        z.strictObject({
+          word: z.enum(['danger', 'warning', 'caution', 'notice']),
+          then: z.enum(['return', 'prove', 'end']),
+          prove: proof.optional(),
+        }),
+      )
+      .optional(),
+    faults: z.record(id, fault).optional(),
+    roots: z.record(id, z.strictObject({ faults: z.array(id).min(1), when: condition })).optional(),
+    groups: z.record(id, z.array(id).min(1)).optional(),
+    priors: z.record(id, prior).optional(),
+    likelihoods: z.record(id, likelihoods).optional(),
+    'common-causes': z
+      .array(
+        z.strictObject({
+          checks: z.array(id).min(2),
+          correlation: z.number().min(0).max(1),
+        }),
+      )
+      .optional(),
+  })
+  .meta({
+    title: 'A file of a Keyturn flow',
+    description: 'Some sections of a flow; the files of one folder together make the flow.',
+  });
+
+/** One flow file as it parses. */
+export type FlowFile = z.infer<typeof flowFile>;

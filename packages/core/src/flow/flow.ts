@@ -1,0 +1,197 @@
+/**
+ * What a flow is once it has been read and checked: plain, frozen data, free of behaviour.
+ *
+ * The shape of the files it is read from is `flow-file.ts`; this is the same matter with every
+ * file merged, every shorthand written out and every reference known to be good.
+ */
+import type { LimitName, ReadingKind, UnitCode } from '@keyturn/electrics';
+import type { Condition } from './condition.ts';
+
+/** Where a person must be to answer a check. */
+export type Position = 'memory' | 'seat' | 'bonnet' | 'below';
+
+/** Signal words as ANSI Z535.4 and ISO 3864-2 define them. */
+export type SignalWord = 'danger' | 'warning' | 'caution' | 'notice';
+
+/** The upper end of a band: a number in the check's unit, a named limit, or nothing above it. */
+export type BandEnd = number | LimitName | 'above';
+
+/** One named interval of a reading, from the end of the band before it up to its own. */
+export interface Band {
+  readonly id: string;
+  readonly to: BandEnd;
+}
+
+/** The form an answer takes. */
+export type AnswerForm =
+  | { readonly kind: 'choice'; readonly choices: readonly string[]; readonly several: boolean }
+  | {
+      readonly kind: 'reading';
+      readonly unit: UnitCode;
+      readonly bands: readonly Band[];
+      /** What a test lamp shows in place of a figure: lamp's answer to band. */
+      readonly lamp: Readonly<Record<string, string>>;
+      /** What a meter can show there; outside it a figure is questioned. */
+      readonly range: ReadingKind;
+    }
+  | { readonly kind: 'work' };
+
+/** Something asked, measured or done once. */
+export interface Check {
+  readonly id: string;
+  readonly form: AnswerForm;
+  readonly at: Position;
+  /** Kit: every entry is needed; within an entry any one will do. */
+  readonly needs: readonly (readonly string[])[];
+  /** Minutes it takes, 0 included. */
+  readonly minutes: number;
+  /** Where the meter's leads go. */
+  readonly probes?: { readonly red: string; readonly black: string };
+  /** What doing it means for safety: `held-start`, `boost`, `charge`, `load`, `starter`. */
+  readonly does: readonly string[];
+  /** Asked unless this is known to be false. */
+  readonly when?: Condition;
+  /** Asked only when this is known to be true. */
+  readonly requires?: Condition;
+  /** Answers after which something is put right and the check is asked once more. */
+  readonly again: readonly string[];
+  /** Minutes to let pass before the answer is taken. */
+  readonly waitMinutes?: number;
+  /** What a choice says of the context: choice to context paths and values. */
+  readonly sets: Readonly<Record<string, Readonly<Record<string, unknown>>>>;
+  /** The context path that this check's own value is written to. */
+  readonly writes?: string;
+  /** True where an answer lets every confirmed caution lapse. */
+  readonly lapses: boolean;
+  /** The check whose words it shares. */
+  readonly like?: string;
+}
+
+/** A stage: a compound state whose checks are asked in this order. */
+export interface Stage {
+  readonly id: string;
+  readonly checks: readonly string[];
+}
+
+/** A caution: shown before every check that it covers; confirmed where hazardous. */
+export interface Caution {
+  readonly id: string;
+  readonly word: SignalWord;
+  readonly confirm: boolean;
+  /** A check that any of these matches is covered. */
+  readonly before: readonly Cover[];
+  /** Said unless this is known to be false. */
+  readonly when?: Condition;
+}
+
+/** Which checks a caution or a stop covers: all that match every property given here. */
+export interface Cover {
+  readonly does?: readonly string[];
+  readonly checks?: readonly string[];
+  readonly at?: readonly Position[];
+}
+
+/** A hard stop: while `when` is true the covered checks are never asked. */
+export interface Stop {
+  readonly id: string;
+  readonly when: Condition;
+  readonly forbids: readonly Cover[];
+  /** Checks that stay allowed. */
+  readonly except: readonly string[];
+  /** Checks asked from memory instead of being done. */
+  readonly remembered: readonly string[];
+  /** What is to be done whatever the fault is, and whom to send. */
+  readonly instead?: { readonly remedy: string; readonly send: string };
+}
+
+/** Something that can happen at any moment. */
+export interface Interrupt {
+  readonly id: string;
+  /** `return` to where the case was, `prove` that the vehicle runs, or `end` the case. */
+  readonly then: 'return' | 'prove' | 'end';
+  readonly word: SignalWord;
+  /** With `prove`: the checks to make, with the answers that count as good. */
+  readonly prove: Readonly<Record<string, readonly string[]>>;
+}
+
+/** What a fault asks for, where conditions may choose between several. */
+export interface Remedy {
+  readonly remedy: string;
+  readonly when?: Condition;
+}
+
+/** A fault of the catalogue. */
+export interface Fault {
+  readonly id: string;
+  /** The strongest verdict that the trade allows. */
+  readonly best: 'proved' | 'likely' | 'open';
+  /** Any one of these, known to be true, proves it. */
+  readonly proofs: readonly Condition[];
+  readonly remedies: readonly Remedy[];
+  readonly send: string;
+  /** Cautions said with the remedy. */
+  readonly cautions: readonly string[];
+  /** Checks after the repair that prove it worked, with the answers that count as good. */
+  readonly prove: Readonly<Record<string, readonly string[]>>;
+  /** True where the work is licensed or needs a specialist. */
+  readonly licensed: boolean;
+}
+
+/** A root cause reported beside a verdict. */
+export interface RootCause {
+  readonly id: string;
+  readonly faults: readonly string[];
+  readonly when: Condition;
+}
+
+/** A fault's prior weight and what multiplies it. */
+export interface Prior {
+  readonly weight: number;
+  readonly source: string;
+  readonly factors: readonly { readonly when: Condition; readonly times: number }[];
+}
+
+/** Of 100 vehicles with a fault, how many give each answer; the first table whose `given` holds. */
+export interface LikelihoodTable {
+  readonly given?: Condition;
+  /** Fault to answer to share of 100. Every fault of the flow has a row. */
+  readonly rows: Readonly<Record<string, Readonly<Record<string, number>>>>;
+}
+
+/** Findings that measure one cause more than once, so that they count less. */
+export interface CommonCause {
+  readonly checks: readonly string[];
+  /** Mean correlation, 0 included to 1 included. */
+  readonly correlation: number;
+}
+
+/** A reading worked out from others instead of being asked. */
+export interface Computed {
+  readonly id: string;
+  readonly formula: 'internal-resistance';
+  readonly unit: UnitCode;
+  readonly bands: readonly Band[];
+}
+
+/** A whole flow. */
+export interface Flow {
+  readonly id: string;
+  readonly version: string;
+  readonly stages: readonly Stage[];
+  /** The stage at whose end the verdict is given. */
+  readonly verdictAfter: string;
+  readonly checks: Readonly<Record<string, Check>>;
+  readonly computed: Readonly<Record<string, Computed>>;
+  readonly cautions: Readonly<Record<string, Caution>>;
+  readonly stops: readonly Stop[];
+  readonly interrupts: Readonly<Record<string, Interrupt>>;
+  readonly faults: Readonly<Record<string, Fault>>;
+  readonly roots: readonly RootCause[];
+  readonly priors: Readonly<Record<string, Prior>>;
+  readonly likelihoods: Readonly<Record<string, readonly LikelihoodTable[]>>;
+  readonly commonCauses: readonly CommonCause[];
+  /** Which check supplies each measured quantity that limits depend on. */
+  readonly measured: Readonly<Record<string, string>>;
+  /** When the engine is known to turn, and when it is known not to. */
+  readonly turning?: Condition;
+}

@@ -1,0 +1,133 @@
+/**
+ * Reading a flow from its files: YAML, then the published JSON Schema through ajv, then everything
+ * that a schema cannot say. All that is wrong comes back at once; nothing is repaired in silence.
+ */
+import { Ajv2020, type ErrorObject } from 'ajv/dist/2020.js';
+import type { Flow } from './flow.ts';
+import type { FlowFile } from './flow-file.ts';
+import { flowSchema } from './flow-schema.ts';
+import type { Issue } from './issue.ts';
+import { mergeFlow } from './merge.ts';
+import { readSource, type FileText, type Path, type SourceFile } from './source-file.ts';
+
+/** A flow, or everything that is wrong with its files. */
+export type LoadResult =
+  | { readonly type: 'flow'; readonly flow: Flow }
+  | { readonly type: 'issues'; readonly issues: readonly Issue[] };
+
+/**
+ * Loads a flow from the texts of its files. Pure: reads no disk.
+ *
+ * @param files - The `.yaml` files of one flow, in any order; `path` is only used in issues.
+ * @returns The frozen flow, or the issues in the order of the files. Never throws on bad files.
+ */
+export function loadFlow(files: readonly FileText[]): LoadResult {
+  const read = files.map(readSource);
+  const sources = read.filter((one): one is SourceFile => 'data' in one);
+  const issues: Issue[] = read.flatMap((one) => ('data' in one ? [] : one));
+  for (const source of sources) issues.push(...schemaIssues(source));
+  if (issues.length > 0) return { type: 'issues', issues };
+  return mergeFlow(sources.map((source) => ({ source, data: source.data as FlowFile })));
+}
+
+const validate = new Ajv2020({ allErrors: true, verbose: true, strict: false }).compile(flowSchema);
+
+function schemaIssues(source: SourceFile): readonly Issue[] {
+  if (validate(source.data)) return [];
+  const errors = validate.errors ?? [];
+  const seen = new Set<string>();
+  return errors
+    .filter((error) => !isNoise(error, errors))
+    .map((error) => schemaIssue(source, error, errors))
+    .filter((issue) => {
+      const key = `${String(issue.line)}:${String(issue.column)}:${issue.path}`;
+      if (seen.has(key)) return false;
+      seen.add(key);
+      return true;
+    });
+}
+
+/** Of a failed choice of shapes only the choice itself is told, unless a deeper error is plainer. */
+function isNoise(error: ErrorObject, all: readonly ErrorObject[]): boolean {
+  if (error.keyword === 'propertyNames') return true;
+  if (error.keyword === 'anyOf') {
+    return all.some(
+      (other) => other !== error && other.instancePath.startsWith(`${error.instancePath}/`),
+    );
+  }
+  return all.some(
+    (other) =>
+      other.keyword === 'anyOf' &&
+      other !== error &&
+      other.instancePath === error.instancePath &&
+      error.schemaPath.startsWith(`${other.schemaPath}/`),
+  );
+}
+
+function schemaIssue(source: SourceFile, error: ErrorObject, all: readonly ErrorObject[]): Issue {
+  const at = pathOf(error.instancePath);
+  const params = error.params as Record<string, unknown>;
+  switch (error.keyword) {
+    case 'additionalProperties':
+      return source.issue(
+        'unknown-property',
+        [...at, String(params['additionalProperty'])],
+        `one of: ${Object.keys((error.parentSchema?.['properties'] ?? {}) as object).join(', ')}`,
+        { onKey: true },
+      );
+    case 'required':
+      return source.issue('missing', at, `the property ${String(params['missingProperty'])}`, {
+        value: '',
+      });
+    case 'pattern':
+      if (error.propertyName !== undefined) {
+        return source.issue('wrong-shape', [...at, error.propertyName], describe(error), {
+          onKey: true,
+        });
+      }
+      return source.issue('wrong-shape', at, describe(error));
+    case 'anyOf':
+      return source.issue('wrong-shape', at, alternatives(error, all));
+    default:
+      return source.issue('wrong-shape', at, describe(error));
+  }
+}
+
+function alternatives(error: ErrorObject, all: readonly ErrorObject[]): string {
+  const described = error.parentSchema?.['description'] as string | undefined;
+  if (described !== undefined) return described;
+  const parts = all
+    .filter(
+      (other) =>
+        other.instancePath === error.instancePath &&
+        other.keyword !== 'anyOf' &&
+        other.schemaPath.startsWith(`${error.schemaPath}/`),
+    )
+    .map(describe);
+  return [...new Set(parts)].join(', or ');
+}
+
+function describe(error: ErrorObject): string {
+  const params = error.params as Record<string, unknown>;
+  const described = error.parentSchema?.['description'] as string | undefined;
+  switch (error.keyword) {
+    case 'enum':
+      return described ?? `one of: ${(params['allowedValues'] as unknown[]).join(', ')}`;
+    case 'const':
+      return JSON.stringify(params['allowedValue']);
+    case 'type':
+      return described ?? `a ${String(params['type'])}`;
+    case 'pattern':
+      return described ?? `text like ${String(params['pattern'])}`;
+    default:
+      return `a value that ${error.message ?? 'fits the schema'}`;
+  }
+}
+
+function pathOf(pointer: string): Path {
+  return pointer
+    .split('/')
+    .slice(1)
+    .map((step) => step.replaceAll('~1', '/').replaceAll('~0', '~'))
+    .map((step) => (/^\d+$/u.test(step) ? Number(step) : step));
+}

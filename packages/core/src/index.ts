@@ -1,0 +1,75 @@
+// A flow made ready, and a case taken through it.
+export { compileFlow } from './chart/compile.ts';
+export type { Chart } from './chart/compile.ts';
+export { ContextError, openCase, repeat, turn } from './case/turn.ts';
+export type { Opening, Step } from './case/turn.ts';
+export { CaseError, foldCase } from './case/case.ts';
+export type { Case } from './case/case.ts';
+
+// What comes in.
+export { expected } from './case/expected.ts';
+export type { Expected } from './case/expected.ts';
+export { inputSchema } from './case/input.ts';
+export type { AnswerInput, Input, Talk } from './case/input.ts';
+export { contextFields, readContext } from './case/context.ts';
+export type {
+  Context,
+  ContextFault,
+  ContextField,
+  ContextResult,
+  ContextValue,
+} from './case/context.ts';
+
+// What has happened, and where a case stands.
+export type { CaseEvent, LaterEvent, OpenedEvent } from './case/event.ts';
+export type { Answer, CaseState, Next } from './case/state.ts';
+export { positionOf } from './case/position.ts';
+export type { Position as CasePosition } from './case/position.ts';
+
+// What is said.
+export type {
+  AskMessage,
+  CautionMessage,
+  ConfirmMessage,
+  DoneMessage,
+  InterruptMessage,
+  Message,
+  NotedMessage,
+  RankingMessage,
+  ReadingMessage,
+  RefusalCode,
+  RefusedMessage,
+  ScaleBound,
+  SetAsideMessage,
+  Strength,
+  TellMessage,
+  VerdictMessage,
+  WaitMessage,
+  Weighted,
+  WhyMessage,
+} from './case/message.ts';
+
+// What a flow is.
+export { optionsOf } from './flow/options-of.ts';
+export type {
+  AnswerForm,
+  Band,
+  BandEnd,
+  Caution,
+  Check,
+  CommonCause,
+  Computed,
+  Cover,
+  Fault,
+  Flow,
+  Interrupt,
+  LikelihoodTable,
+  Position,
+  Prior,
+  Remedy,
+  RootCause,
+  SignalWord,
+  Stage,
+  Stop,
+} from './flow/flow.ts';
+export type { Condition, Range } from './flow/condition.ts';
