@@ -63,6 +63,15 @@ describe('state of charge by open-circuit voltage', () => {
     expect(high).toBeGreaterThanOrEqual(percent);
   });
 
+  test.each<readonly [BatteryTechnology, number, 'low' | 'high', number]>([
+    // Workshop trade table: 12.50 V 70 %, 12.65 V 90 %; TB 43-PS-665: 11.4 V 0 %, 12.9 V 97.5 %.
+    ['flooded', 12.5, 'low', 70],
+    ['flooded', 12.6, 'low', 83.333],
+    ['agm', 12, 'high', 39],
+  ])('a rival table sets the end where it is farther: %s %d V, %s', (kind, volts, end, percent) => {
+    expect(stateOfCharge(volts, kind)[end]).toBeCloseTo(percent, 3);
+  });
+
   test('beyond the table it is empty or full, and never outside 0 to 100 %', () => {
     expect(stateOfCharge(8, 'flooded')).toEqual({ low: 0, best: 0, high: 10, unit: '%' });
     expect(stateOfCharge(13.5, 'agm')).toMatchObject({ best: 100, high: 100 });
@@ -151,6 +160,13 @@ describe('electrolyte', () => {
 describe('internal resistance', () => {
   test('12.6 V at rest and 10.2 V at 160 A are 15 mOhm', () => {
     expect(internalResistance(12.6, 10.2, 160).best).toBeCloseTo(15, 9);
+  });
+
+  test('its ends are two standard uncertainties away', () => {
+    // 0.083 V and 0.071 V of error limit, 3.5 A: 0.0631 V and 2.02 A, so 0.394 and 0.189 mOhm.
+    const { low, high } = internalResistance(12.6, 10.2, 160);
+    expect(high).toBeCloseTo(15.875, 3);
+    expect(low).toBeCloseTo(14.125, 3);
   });
 
   test('the interval holds the best figure and widens as the current falls', () => {

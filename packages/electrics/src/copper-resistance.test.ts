@@ -96,6 +96,7 @@ test.each([
   ['a negative length', () => cableDrop({ areaMm2: 25, lengthM: -1, currentA: 1 })],
   ['no current', () => cableDrop({ areaMm2: 25, lengthM: 1, currentA: 0 })],
   ['an AWG number beyond 4/0', () => awgDiameterMm(-4)],
+  ['an AWG number beyond 40', () => awgDiameterMm(41)],
   ['no number', () => awgAreaMm2(NaN)],
 ])('%s is refused', (_, action) => {
   expect(action).toThrow('value-out-of-range');

@@ -307,7 +307,7 @@ describe('cranking current', () => {
     ['crank-current.low', { fuel: 'petrol', cylinders: 4, temperature: 20 }, 102, 138],
     ['crank-current.low', { fuel: 'petrol', cylinders: 6, temperature: 20 }, 136, 184],
     ['crank-current.high', { fuel: 'diesel', cylinders: 8, temperature: 20 }, 816, 1104],
-    ['crank-current.low', { expectedCurrent: 160, temperature: 20, ...diesel }, 102, 138],
+    ['crank-current.low', { ...diesel, expectedCurrent: 160, temperature: 20 }, 102, 138],
     ['crank-current.high', { expectedCurrent: 160, temperature: 20 }, 272, 368],
     ['crank-current.low', { ...diesel, displacement: 6, nominal: 24 }, 133.875, 221.375],
   ])('%s %j', expectZone);
@@ -428,23 +428,20 @@ describe('for any vehicle', () => {
     );
   });
 
-  test.each<readonly [string, ...LimitName[]]>([
+  test.each<readonly [string, readonly LimitName[]]>([
     [
       'battery at rest',
-      'battery.rest.flat',
-      'battery.rest.full',
-      'battery.rest.surface',
-      'battery.rest.charging',
+      ['battery.rest.flat', 'battery.rest.full', 'battery.rest.surface', 'battery.rest.charging'],
     ],
-    ['lamps', 'battery.lamps.failed', 'battery.lamps.good'],
-    ['cranking battery', 'battery.crank.collapsed', 'battery.crank.low'],
-    ['recharged battery', 'battery.recharged.cell-down', 'battery.recharged.full'],
-    ['control', 'control.absent', 'control.low'],
-    ['relay feed', 'relay.feed.absent', 'relay.feed.low'],
-    ['relay command', 'relay.command.absent', 'relay.command.low'],
-    ['cranking current', 'crank-current.none', 'crank-current.low', 'crank-current.high'],
-    ['charging', 'charging.none', 'charging.low', 'charging.right'],
-  ])('%s: its limits ascend', (_, ...names) => {
+    ['lamps', ['battery.lamps.failed', 'battery.lamps.good']],
+    ['cranking battery', ['battery.crank.collapsed', 'battery.crank.low']],
+    ['recharged battery', ['battery.recharged.cell-down', 'battery.recharged.full']],
+    ['control', ['control.absent', 'control.low']],
+    ['relay feed', ['relay.feed.absent', 'relay.feed.low']],
+    ['relay command', ['relay.command.absent', 'relay.command.low']],
+    ['cranking current', ['crank-current.none', 'crank-current.low', 'crank-current.high']],
+    ['charging', ['charging.none', 'charging.low', 'charging.right']],
+  ])('%s: its limits ascend', (_, names) => {
     fc.assert(
       fc.property(context, (vehicle) => {
         const middles = names.map((name) => {

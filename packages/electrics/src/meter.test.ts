@@ -93,6 +93,11 @@ describe('readings without a voltmeter', () => {
     expect(standardUncertainty({ value: 4, unit: 'a', resolution: 1 })).toBeCloseTo(0.2887, 4);
   });
 
+  test('an ohmmeter is taken for ±(1 % + 3 digits of 0.1 ohm)', () => {
+    // Common practice, no source.
+    expect(standardUncertainty({ value: 85, unit: 'Ohm' })).toBeCloseTo(1.15 / Math.sqrt(3), 9);
+  });
+
   test('milliohms are computed or come from a tester, ±(5 % + 0.1)', () => {
     expect(standardUncertainty({ value: 10, unit: 'mOhm' })).toBeCloseTo(0.6 / Math.sqrt(3), 9);
   });

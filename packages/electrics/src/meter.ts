@@ -35,7 +35,8 @@ type AssumedMeter = {
  * Voltage: a hand-held meter of 2000 counts, ±(0.5 % + 2 digits): the form of manufacturers'
  * accuracy statements; a usual figure, no standard sets one. Current: a DC clamp, ±(2 % + 3
  * digits), common practice, no source. Torque: a setting wrench, ±4 %, ISO 6789-1 (from memory).
- * Temperature: ±2 K, common practice, no source. Everything else is counted or remembered, so that
+ * Temperature ±2 K, resistance ±(1 % + 3 digits), speed ±(0.5 % + 10 /min): common practice, no
+ * source. Everything else is counted or remembered, so that
  * only its rounding makes it uncertain.
  */
 const assumedMeters: Readonly<Partial<Record<Dimension, AssumedMeter>>> = {

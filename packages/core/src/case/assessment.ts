@@ -19,6 +19,12 @@ export interface Assessment {
   readonly proved: readonly Fault[];
 }
 
+/**
+ * Conditions that prove a fault prove nothing while everything else speaks against it: then some
+ * reading is wrong, or there are two faults. Below this probability a proof does not stand.
+ */
+const leastProbability = 0.1;
+
 /** The latest assessment of what was said, so that one turn works it out once. */
 const latest = new WeakMap<
   CaseState['answers'],
@@ -35,10 +41,12 @@ export function assess(flow: Flow, state: CaseState): Assessment {
     findings,
     ranking,
     stops: stopsInForce(flow, findings.known),
-    proved: ranking.flatMap(([id]) => {
-      const fault = flow.faults[id];
-      return fault?.proofs.some((proof) => holds(proof, findings.known) === true) ? [fault] : [];
-    }),
+    proved: ranking
+      .filter(([, probability]) => probability >= leastProbability)
+      .flatMap(([id]) => {
+        const fault = flow.faults[id];
+        return fault?.proofs.some((proof) => holds(proof, findings.known) === true) ? [fault] : [];
+      }),
   };
   latest.set(state.answers, { of: state, is });
   return is;

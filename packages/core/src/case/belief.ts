@@ -12,7 +12,7 @@ import {
 } from '@keyturn/evidence';
 import { holds, type Finding, type Known } from '../flow/condition.ts';
 import type { Flow, LikelihoodTable } from '../flow/flow.ts';
-import type { Findings } from './findings.ts';
+import { likeliest, type Findings } from './findings.ts';
 import type { Weighted } from './message.ts';
 
 /** The faults by probability, likeliest first. */
@@ -26,6 +26,58 @@ export function rankWith(flow: Flow, findings: Findings, supposed: Finding): rea
   const all = new Map(findings.all);
   all.set(supposed.check, [supposed]);
   return rankFaults(flow, { ...findings, all });
+}
+
+/**
+ * The leading faults that answers still possible could bring about: one answer, or two one after
+ * the other, that together are not too unlikely to reckon with.
+ */
+export function leadersWithin(
+  flow: Flow,
+  findings: Findings,
+  outlook: {
+    /** The checks that may still be answered, with their answers. */
+    readonly checks: readonly { readonly id: string; readonly answers: readonly string[] }[];
+    /** Probability, of one, from which an answer or a pair of answers is reckoned with. */
+    readonly least: number;
+  },
+): ReadonlySet<string> {
+  const model = modelFor(flow, findings.known);
+  const faults = model.hypotheses;
+  const now = posterior(model, preparedFindings(flow, model, findings));
+  const rows = outlook.checks.map(({ id, answers }) => {
+    const table = tableFor(flow, findings.known, id);
+    return table === undefined
+      ? []
+      : answers.map((answer) => faults.map((fault) => table.rows[fault]?.[answer] ?? 0));
+  });
+  const leaders = new Set<string>();
+  const follow = (weights: ArrayLike<number>, from: number, depth: number): void => {
+    for (let index = from; index < rows.length; index += 1) {
+      for (const row of rows[index] ?? []) {
+        const after = row.map((likelihood, fault) => likelihood * (weights[fault] ?? 0));
+        if (sum(after) < outlook.least) continue;
+        leaders.add(faults[indexOfGreatest(after)] ?? '');
+        if (depth > 1) follow(after, index + 1, depth - 1);
+      }
+    }
+  };
+  follow(now, 0, 2);
+  return leaders;
+}
+
+function sum(values: readonly number[]): number {
+  let total = 0;
+  for (const value of values) total += value;
+  return total;
+}
+
+function indexOfGreatest(values: readonly number[]): number {
+  let best = 0;
+  for (let index = 1; index < values.length; index += 1) {
+    if ((values[index] ?? 0) > (values[best] ?? 0)) best = index;
+  }
+  return best;
 }
 
 /** Priors in the present context: published or usual weights, times what the context says. */
@@ -49,9 +101,7 @@ function preparedFindings(
   const exponents = exponentsOf(flow, findings);
   return [...findings.all].flatMap(([check, found]) => {
     const telling = flow.checks[check]?.form.kind === 'choice' ? found[0] : found.at(-1);
-    const table = flow.likelihoods[check]?.find(
-      ({ given }) => given === undefined || holds(given, findings.known) === true,
-    );
+    const table = tableFor(flow, findings.known, check);
     // Of choices the first tells of the state in which the complaint arose; later ones follow work.
     // Of readings the last is the better one.
     if (telling === undefined || table === undefined) return [];
@@ -61,6 +111,26 @@ function preparedFindings(
     );
     return [prepareFinding(model, { id: check, likelihoods, exponent: exponents.get(check) ?? 1 })];
   });
+}
+
+/** The first table of a check whose condition holds. */
+function tableFor(flow: Flow, known: Known, check: string): LikelihoodTable | undefined {
+  return flow.likelihoods[check]?.find(
+    ({ given }) => given === undefined || holds(given, leaning(known)) === true,
+  );
+}
+
+/** What is known, with every reading near a bound taken for the likelier side. */
+function leaning(known: Known): Known {
+  return {
+    ...known,
+    finding: (check) => {
+      const finding = known.finding(check);
+      if (finding?.value === undefined) return finding;
+      const best = likeliest(finding.weights);
+      return best === undefined ? finding : { ...finding, weights: { [best[0]]: 1 } };
+    },
+  };
 }
 
 function isSeveral(flow: Flow, check: string): boolean {

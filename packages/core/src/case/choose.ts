@@ -8,13 +8,16 @@ import { checksOf } from '../flow/condition.ts';
 import type { Check, Flow, Stage } from '../flow/flow.ts';
 import { optionsOf } from '../flow/options-of.ts';
 import { assess, type Assessment } from './assessment.ts';
-import { rankWith } from './belief.ts';
+import { leadersWithin } from './belief.ts';
 import type { DoneMessage } from './message.ts';
 import { bearsOn, lackingKit, wayToAsk } from './possible.ts';
 import { latestAnswer, type Answer, type CaseState, type Next } from './state.ts';
 
 /** A leading fault this likely that can no longer be proved ends the questions. */
 const likelyEnough = 0.95;
+
+/** A dispatcher does not reckon with answers less likely than this. */
+const leastLikely = 0.03;
 
 interface Scope {
   readonly assessment: Assessment;
@@ -34,7 +37,11 @@ export function chooseNext(flow: Flow, state: CaseState): Next {
   if (state.wanted !== null) {
     const stage = stages.find(({ checks }) => checks.includes(state.wanted ?? ''));
     const check = flow.checks[state.wanted];
-    if (stage !== undefined && check !== undefined && isPossible(check, state, assessment)) {
+    if (
+      stage !== undefined &&
+      check !== undefined &&
+      isPossible(flow, check, { state, assessment })
+    ) {
       return { to: 'check', stage: stage.id, check: check.id };
     }
   }
@@ -49,7 +56,7 @@ export function possibleChecks(flow: Flow, state: CaseState, scope: Scope): read
       const check = flow.checks[id];
       return check !== undefined &&
         isOpen(check, state, scope.assessment) &&
-        isPossible(check, state, scope.assessment)
+        isPossible(flow, check, { state, assessment: scope.assessment })
         ? [check]
         : [];
     }),
@@ -62,7 +69,7 @@ function firstOpen(flow: Flow, state: CaseState, scope: Scope): Next | undefined
       const check = flow.checks[id];
       if (check === undefined || !belongsToProof(flow, state, check)) continue;
       if (!isOpen(check, state, scope.assessment)) continue;
-      if (!isPossible(check, state, scope.assessment)) continue;
+      if (!isPossible(flow, check, { state, assessment: scope.assessment })) continue;
       return { to: 'check', stage: stage.id, check: id };
     }
   }
@@ -110,10 +117,14 @@ function isCoarse(check: Check, assessment: Assessment): boolean {
   );
 }
 
-function isPossible(check: Check, state: CaseState, assessment: Assessment): boolean {
+function isPossible(
+  flow: Flow,
+  check: Check,
+  { state, assessment }: { readonly state: CaseState; readonly assessment: Assessment },
+): boolean {
   return (
     wayToAsk(check, assessment.stops) !== 'never' &&
-    lackingKit(check, state).length === 0 &&
+    lackingKit(flow, check, state).length === 0 &&
     bearsOn(check, assessment.findings.known)
   );
 }
@@ -140,16 +151,29 @@ function isProvable(
   );
 }
 
-/** True where no single answer that is still possible would change what a dispatcher sends. */
+/** True where no answer that is still possible would change what a dispatcher sends. */
 function isSendSettled(flow: Flow, state: CaseState, scope: Scope): boolean {
   const { findings, ranking } = scope.assessment;
   const send = flow.faults[ranking[0]?.[0] ?? '']?.send;
-  return possibleChecks(flow, state, scope).every((check) =>
-    optionsOf(check).every((option) => {
-      const after = rankWith(flow, findings, { check: check.id, weights: { [option]: 1 } });
-      return flow.faults[after[0]?.[0] ?? '']?.send === send;
-    }),
-  );
+  const checks = possibleChecks(flow, state, scope).map((check) => ({
+    id: check.id,
+    answers: optionsOf(check),
+  }));
+  const open = new Set(checks.map(({ id }) => id));
+  const remedies = flow.faults[ranking[0]?.[0] ?? '']?.remedies ?? [];
+  // A remedy of the leading fault that needs someone else may still turn on an answer.
+  if (
+    remedies.some(
+      (remedy) =>
+        remedy.send !== undefined &&
+        remedy.when !== undefined &&
+        checksOf(remedy.when).some((check) => open.has(check)),
+    )
+  ) {
+    return false;
+  }
+  const leaders = leadersWithin(flow, findings, { checks, least: leastLikely });
+  return [...leaders].every((fault) => flow.faults[fault]?.send === send);
 }
 
 /** How the case ended, from the readings taken after the repair. */

@@ -16,6 +16,8 @@ export interface Expected {
   /** Every check of the flow: any may be volunteered. */
   readonly checks: Readonly<Record<string, Check>>;
   readonly interrupts: readonly string[];
+  /** The checks answered so far, the last one last: what a correction can mean. */
+  readonly answered: readonly string[];
   /** The kit known so far; a change of kit gives it whole. */
   readonly kit: readonly string[];
   /** True where the check in hand is asked of a test lamp. */
@@ -33,6 +35,7 @@ export function expected(chart: Chart, kase: Case): Expected {
     check,
     checks: chart.flow.checks,
     interrupts: Object.keys(chart.flow.interrupts),
+    answered: kase.state.order,
     kit: Array.isArray(kit) ? (kit as readonly string[]) : [],
     lamp: inHand !== undefined && hasOnlyLamp(inHand, kase.state),
   };

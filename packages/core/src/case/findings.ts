@@ -25,6 +25,9 @@ export interface Placed {
   readonly weights: Readonly<Record<string, number>>;
 }
 
+/** Volts that a battery must fall for its resistance to be told: four times the meters' error. */
+const leastFall = 0.3;
+
 /** All that has been found in a case. */
 export interface Findings {
   /** Check, or computed reading, to its findings, oldest first. */
@@ -163,8 +166,8 @@ function placeComputed(computed: Computed, limits: LimitContext): Placed | undef
   if (restVoltage === undefined || crankVoltage === undefined || crankCurrent === undefined) {
     return undefined;
   }
-  // Readings that contradict each other give no resistance; the ranking carries them as they are.
-  if (crankCurrent <= 0 || crankVoltage >= restVoltage) return undefined;
+  // Without a load that the meter can tell from none there is no resistance to speak of.
+  if (crankCurrent <= 0 || restVoltage - crankVoltage < leastFall) return undefined;
   const { best, unit } = internalResistance(restVoltage, crankVoltage, crankCurrent);
   return placeReading(computed.id, { value: best, unit }, { ...computed, limits });
 }

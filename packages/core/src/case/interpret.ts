@@ -232,13 +232,22 @@ function refuse(code: RefusedMessage['code'], given: string, facts: Facts = {}):
 /** A refusal with what was given, cut to 80 characters. */
 export function refusal(
   code: RefusedMessage['code'],
-  given: string,
+  given: unknown,
   facts: Facts = {},
 ): { readonly refusal: RefusedMessage } {
   return { refusal: { kind: 'refused', code, given: shown(given), possible: [], ...facts } };
 }
 
 function shown(value: unknown): string {
-  const text = typeof value === 'string' ? value : (JSON.stringify(value) ?? '');
+  const text = typeof value === 'string' ? value : asText(value);
   return text.length > 80 ? `${text.slice(0, 79)}…` : text;
+}
+
+/** JSON where there is any; what has none, a cycle say, is named by its type. */
+function asText(value: unknown): string {
+  try {
+    return String(JSON.stringify(value));
+  } catch {
+    return typeof value;
+  }
 }

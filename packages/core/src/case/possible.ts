@@ -19,12 +19,26 @@ export function wayToAsk(check: Check, stops: readonly Stop[]): 'do' | 'remember
   return against.every((stop) => stop.remembered.includes(check.id)) ? 'remember' : 'never';
 }
 
-/** The kit that a check needs and the case is known to lack. */
-export function lackingKit(check: Check, state: CaseState): readonly string[] {
-  const kit = state.context['kit'];
-  if (!Array.isArray(kit)) return [];
-  const missing = check.needs.filter((anyOf) => !anyOf.some((item) => kit.includes(item)));
-  return missing.map((anyOf) => anyOf[0] ?? '');
+/**
+ * The kit that a check needs and the case lacks. Where the kit was never told, an item is lacking
+ * once a check that needs nothing else that is missing could not be done.
+ */
+export function lackingKit(flow: Flow, check: Check, state: CaseState): readonly string[] {
+  const { kit } = state.context;
+  const has = Array.isArray(kit) ? (item: string) => kit.includes(item) : kitShown(flow, state);
+  return check.needs.flatMap((anyOf) => (anyOf.some(has) ? [] : [anyOf[0] ?? '']));
+}
+
+/** What the answers so far show of a kit that nobody told. */
+function kitShown(flow: Flow, state: CaseState): (item: string) => boolean {
+  const needsOf = (wanted: string): readonly (readonly string[])[] =>
+    Object.entries(state.answers)
+      .filter(([, answers]) => answers.at(-1)?.status === wanted)
+      .map(([id]) => (flow.checks[id]?.needs ?? []).flat());
+  const used = new Set(needsOf('answered').flat());
+  const missing = needsOf('cannot').map((needs) => needs.filter((item) => !used.has(item)));
+  const lacking = new Set(missing.filter(({ length }) => length === 1).flat());
+  return (item) => !lacking.has(item);
 }
 
 /** True where a check bears on this case: not known to be beside the point, and not premature. */

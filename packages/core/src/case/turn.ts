@@ -74,12 +74,10 @@ export function openCase(chart: Chart, opening: Opening): Step {
 }
 
 /**
- * One turn. An input that cannot be taken leaves the case as it is, and the message says what was
- * wrong and what is possible.
+ * One turn: the case as the turn before left it, an input, and when it came (ISO 8601). An input
+ * that cannot be taken leaves the case as it is, and the message says what was wrong and what is
+ * possible.
  *
- * @param chart - The flow that the case was opened with.
- * @param kase - The case as the turn before left it.
- * @param given - The input, and when it came, ISO 8601.
  * @throws CaseError when the case belongs to another flow, version or format. Never throws for an
  *   input, whatever it is.
  */
@@ -91,7 +89,7 @@ export function turn(
   requireFit(chart, kase);
   const parsed = inputSchema.safeParse(given.input);
   if (!parsed.success || Number.isNaN(Date.parse(given.at))) {
-    return refused(kase, refusal('not-an-input', JSON.stringify(given.input) ?? '').refusal);
+    return refused(kase, refusal('not-an-input', given.input).refusal);
   }
   const input: Input = parsed.data;
   const meant = interpret(chart, kase, { at: given.at, input });

@@ -2,15 +2,15 @@
  * Which part is at fault, how surely, and what is to be done.
  */
 import { checksOf, holds, type Condition } from '../flow/condition.ts';
-import type { Fault, Flow } from '../flow/flow.ts';
+import type { Fault, Flow, Remedy } from '../flow/flow.ts';
 import { assess, type Assessment } from './assessment.ts';
 import { likeliest } from './findings.ts';
 import type { Strength, VerdictMessage } from './message.ts';
-import { lackingKit } from './possible.ts';
+import { bearsOn, lackingKit } from './possible.ts';
 import type { CaseState } from './state.ts';
 
 /** From this probability on an unproved fault is called likely; below it the case stays open. */
-const likelyFrom = 0.7;
+const likelyFrom = 0.6;
 
 /** How many faults of the ranking a verdict carries. */
 const rankedFaults = 8;
@@ -24,14 +24,15 @@ export function verdictOf(flow: Flow, state: CaseState): VerdictMessage {
   if (fault === undefined) throw new Error(`the flow ${flow.id} has no faults`);
   const probability = ranking.find(([id]) => id === fault.id)?.[1] ?? 0;
   const instead = stops.find((stop) => stop.instead !== undefined)?.instead;
+  const remedy = remedyOf(fault, assessment);
   return {
     kind: 'verdict',
     fault: fault.id,
     strength: strengthOf(fault, probability, proved.length > 0),
     probability,
     ranking: ranking.slice(0, rankedFaults),
-    remedy: instead?.remedy ?? remedyOf(fault, assessment),
-    send: instead?.send ?? fault.send,
+    remedy: instead?.remedy ?? remedy?.remedy ?? '',
+    send: instead?.send ?? remedy?.send ?? fault.send,
     licensed: fault.licensed,
     roots: flow.roots
       .filter(
@@ -50,12 +51,12 @@ function strengthOf(fault: Fault, probability: number, isProved: boolean): Stren
 }
 
 /** The first remedy whose condition is known to hold, or that has none. */
-function remedyOf(fault: Fault, assessment: Assessment): string {
-  const known = assessment.findings.known;
-  const fitting = fault.remedies.find(
-    ({ when }) => when === undefined || holds(when, known) === true,
+function remedyOf(fault: Fault, assessment: Assessment): Remedy | undefined {
+  const { known } = assessment.findings;
+  return (
+    fault.remedies.find(({ when }) => when === undefined || holds(when, known) === true) ??
+    fault.remedies.at(-1)
   );
-  return (fitting ?? fault.remedies.at(-1))?.remedy ?? '';
 }
 
 /** The findings that a proof rests on, as check and answer. */
@@ -82,10 +83,16 @@ function settling(
   const missing = fault.proofs
     .filter((proof) => holds(proof, known) !== false)
     .map((proof) => [...new Set(checksOf(proof))].filter((check) => !known.finding(check)))
+    .filter((checks) =>
+      checks.every((id) => {
+        const check = flow.checks[id];
+        return check !== undefined && bearsOn(check, known);
+      }),
+    )
     .filter((checks) => checks.length > 0)
     .sort((a, b) => a.length - b.length);
   return (missing[0] ?? []).flatMap((id) => {
     const check = flow.checks[id];
-    return check === undefined ? [] : [{ check: id, lacks: lackingKit(check, scope.state) }];
+    return check === undefined ? [] : [{ check: id, lacks: lackingKit(flow, check, scope.state) }];
   });
 }

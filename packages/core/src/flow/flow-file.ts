@@ -73,12 +73,10 @@ const bandEnd = z
   .union([z.number(), z.enum([...limitNames, 'above'])])
   .meta({ description: "a number in the check's unit, a named limit, or above" });
 
-const bands = z
-  .record(id, bandEnd)
-  .meta({
-    description:
-      'named intervals in ascending order; each has only its upper bound, the last is above',
-  });
+const bands = z.record(id, bandEnd).meta({
+  description:
+    'named intervals in ascending order; each has only its upper bound, the last is above',
+});
 
 const check = z
   .strictObject({
@@ -146,7 +144,10 @@ const proof = z
 const fault = z.strictObject({
   best: z.enum(['proved', 'likely', 'open']),
   proof: oneOrMore(condition).optional().meta({ description: 'any one of these proves it' }),
-  remedy: z.union([id, z.array(z.strictObject({ do: id, when: condition.optional() })).min(1)]),
+  remedy: z.union([
+    id,
+    z.array(z.strictObject({ do: id, when: condition.optional(), send: id.optional() })).min(1),
+  ]),
   send: id,
   cautions: z.array(id).optional(),
   prove: proof.optional(),
@@ -168,12 +169,14 @@ const likelihoods = z
         .min(0)
         .max(50)
         .optional()
-        .meta({ description: 'of 100 answers, how many name any other at random' }),
-      'of-100': z
-        .record(z.string(), z.record(id, z.number().min(0).max(100)))
-        .meta({
-          description: 'fault, group or otherwise; of 100 such vehicles, how many give each answer',
-        }),
+        .meta({ description: 'of 100 answers, how many are mistaken' }),
+      'mistaken-for': z
+        .record(id, oneOrMore(id))
+        .optional()
+        .meta({ description: 'what each answer is mistaken for; left out, any other' }),
+      'of-100': z.record(z.string(), z.record(id, z.number().min(0).max(100))).meta({
+        description: 'fault, group or otherwise; of 100 such vehicles, how many give each answer',
+      }),
     }),
   )
   .min(1);

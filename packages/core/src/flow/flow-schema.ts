@@ -9,4 +9,4 @@ import { flowFile } from './flow-file.ts';
 export const flowSchema: Readonly<Record<string, unknown>> = z.toJSONSchema(flowFile, {
   target: 'draft-2020-12',
   io: 'input',
-}) as Record<string, unknown>;
+});

@@ -118,6 +118,8 @@ export interface Interrupt {
 export interface Remedy {
   readonly remedy: string;
   readonly when?: Condition;
+  /** Whom to send with this remedy, where it is not whom the fault asks for. */
+  readonly send?: string;
 }
 
 /** A fault of the catalogue. */

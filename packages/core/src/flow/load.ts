@@ -3,17 +3,12 @@
  * that a schema cannot say. All that is wrong comes back at once; nothing is repaired in silence.
  */
 import { Ajv2020, type ErrorObject } from 'ajv/dist/2020.js';
-import type { Flow } from './flow.ts';
 import type { FlowFile } from './flow-file.ts';
 import { flowSchema } from './flow-schema.ts';
 import type { Issue } from './issue.ts';
+import type { LoadResult } from './load-result.ts';
 import { mergeFlow } from './merge.ts';
 import { readSource, type FileText, type Path, type SourceFile } from './source-file.ts';
-
-/** A flow, or everything that is wrong with its files. */
-export type LoadResult =
-  | { readonly type: 'flow'; readonly flow: Flow }
-  | { readonly type: 'issues'; readonly issues: readonly Issue[] };
 
 /**
  * Loads a flow from the texts of its files. Pure: reads no disk.
@@ -67,30 +62,37 @@ function isNoise(error: ErrorObject, all: readonly ErrorObject[]): boolean {
 function schemaIssue(source: SourceFile, error: ErrorObject, all: readonly ErrorObject[]): Issue {
   const at = pathOf(error.instancePath);
   const params = error.params as Record<string, unknown>;
+  const shape = { code: 'wrong-shape', at, expected: describe(error) } as const;
   switch (error.keyword) {
     case 'additionalProperties':
-      return source.issue(
-        'unknown-property',
-        [...at, String(params['additionalProperty'])],
-        `one of: ${Object.keys((error.parentSchema?.['properties'] ?? {}) as object).join(', ')}`,
-        { onKey: true },
-      );
+      return source.issue({
+        code: 'unknown-property',
+        at: [...at, String(params['additionalProperty'])],
+        expected: `one of: ${propertiesOf(error).join(', ')}`,
+        onKey: true,
+      });
     case 'required':
-      return source.issue('missing', at, `the property ${String(params['missingProperty'])}`, {
+      return source.issue({
+        code: 'missing',
+        at,
+        expected: `the property ${String(params['missingProperty'])}`,
         value: '',
       });
     case 'pattern':
-      if (error.propertyName !== undefined) {
-        return source.issue('wrong-shape', [...at, error.propertyName], describe(error), {
-          onKey: true,
-        });
-      }
-      return source.issue('wrong-shape', at, describe(error));
+      return source.issue(
+        error.propertyName === undefined
+          ? shape
+          : { ...shape, at: [...at, error.propertyName], onKey: true },
+      );
     case 'anyOf':
-      return source.issue('wrong-shape', at, alternatives(error, all));
+      return source.issue({ ...shape, expected: alternatives(error, all) });
     default:
-      return source.issue('wrong-shape', at, describe(error));
+      return source.issue(shape);
   }
+}
+
+function propertiesOf(error: ErrorObject): readonly string[] {
+  return Object.keys((error.parentSchema?.['properties'] ?? {}) as object);
 }
 
 function alternatives(error: ErrorObject, all: readonly ErrorObject[]): string {

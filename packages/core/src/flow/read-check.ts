@@ -1,21 +1,17 @@
 /**
  * A check as written in a flow file, turned into data.
  */
-import type { AnswerForm, Band, BandEnd, Check, Cover, Position } from './flow.ts';
+import type { AnswerForm, Band, BandEnd, Check, Cover } from './flow.ts';
 import type { ConditionSource, FlowFile } from './flow-file.ts';
-import type { Path } from './source-file.ts';
-import type { Report } from './report.ts';
+import { expectName, type Place } from './place.ts';
+import type { Entry } from './sections.ts';
 import type { Condition } from './condition.ts';
 
 /** A check as its file has it. */
 export type CheckSource = NonNullable<FlowFile['checks']>[string];
 
-/** What reading a check needs to know of its surroundings. */
-export interface CheckScope {
-  readonly report: Report;
-  readonly at: Path;
-  readonly condition: (source: ConditionSource, ...at: Path) => Condition;
-}
+/** Reads a condition that stands at a place. */
+export type ConditionReader = (source: ConditionSource, place: Place) => Condition;
 
 /** The answers that a check may be given: choices, band ids, or `done`. */
 export function answersOf(source: CheckSource): readonly string[] {
@@ -23,25 +19,28 @@ export function answersOf(source: CheckSource): readonly string[] {
 }
 
 /** Reads one check; `source` already holds what it shares with the check it is `like`. */
-export function readCheck(id: string, source: CheckSource, scope: CheckScope): Check {
-  const { report, at } = scope;
+export function readCheck(
+  { id, value: source, place }: Entry<CheckSource>,
+  readCondition: ConditionReader,
+): Check {
   for (const required of ['at', 'minutes'] as const) {
     if (source[required] === undefined) {
-      report('missing', at, `the property ${required}`, { value: '' });
+      place.tell('missing', `the property ${required}`, { value: '' });
     }
   }
+  const answers = { names: answersOf(source), what: 'an answer of this check' };
   for (const [index, answer] of (source.again ?? []).entries()) {
-    expectAnswer(answer, source, report, [...at, 'again', index]);
+    expectName(answer, answers, place.in('again', index));
   }
   for (const answer of Object.keys(source.sets ?? {})) {
-    expectAnswer(answer, source, report, [...at, 'sets', answer]);
+    expectName(answer, { ...answers, onKey: true }, place.in('sets', answer));
   }
   for (const [lamp, band] of Object.entries(source.lamp ?? {})) {
-    expectAnswer(band, source, report, [...at, 'lamp', lamp]);
+    expectName(band, answers, place.in('lamp', lamp));
   }
   return {
     id,
-    form: formOf(source, scope),
+    form: formOf(source, place),
     at: source.at ?? 'memory',
     needs: (source.needs ?? []).map((need) => need.split(' or ')),
     minutes: source.minutes ?? 0,
@@ -50,8 +49,8 @@ export function readCheck(id: string, source: CheckSource, scope: CheckScope): C
     sets: source.sets ?? {},
     lapses: source.lapses ?? false,
     ...(source.probes ? { probes: source.probes } : {}),
-    ...(source.when ? { when: scope.condition(source.when, ...at, 'when') } : {}),
-    ...(source.requires ? { requires: scope.condition(source.requires, ...at, 'requires') } : {}),
+    ...(source.when ? { when: readCondition(source.when, place.in('when')) } : {}),
+    ...(source.requires ? { requires: readCondition(source.requires, place.in('requires')) } : {}),
     ...(source.wait ? { waitMinutes: source.wait.minutes } : {}),
     ...(source.writes === undefined ? {} : { writes: source.writes }),
     ...(source.like === undefined ? {} : { like: source.like }),
@@ -61,46 +60,44 @@ export function readCheck(id: string, source: CheckSource, scope: CheckScope): C
 /** Bands as an ascending list; told when the last is not open or numbers do not ascend. */
 export function readBands(
   source: Readonly<Record<string, BandEnd>>,
-  report: Report,
-  at: Path,
+  place: Place,
 ): readonly Band[] {
   const bands = Object.entries(source).map(([id, to]) => ({ id, to }));
   for (const [index, band] of bands.entries()) {
     const last = index === bands.length - 1;
     if ((band.to === 'above') !== last) {
-      report(
-        'bad-bands',
-        [...at, band.id],
-        last ? 'above, for the last band' : 'an upper bound; only the last band is above',
-      );
+      place
+        .in(band.id)
+        .tell(
+          'bad-bands',
+          last ? 'above, for the last band' : 'an upper bound; only the last band is above',
+        );
     }
     const before = bands[index - 1]?.to;
     if (typeof band.to === 'number' && typeof before === 'number' && band.to <= before) {
-      report('bad-bands', [...at, band.id], `more than ${String(before)}, the bound before it`);
+      place.in(band.id).tell('bad-bands', `more than ${String(before)}, the bound before it`);
     }
   }
   return bands;
 }
 
-function formOf(source: CheckSource, scope: CheckScope): AnswerForm {
+function formOf(source: CheckSource, place: Place): AnswerForm {
   const given = [source.choice, source.choices, source.reading, source.work].filter(
     (form) => form !== undefined,
   );
   if (given.length !== 1) {
-    scope.report('wrong-shape', scope.at, 'exactly one of: choice, choices, reading, work');
+    place.tell('wrong-shape', 'exactly one of: choice, choices, reading, work');
   }
   if (source.reading !== undefined) {
     for (const required of ['bands', 'range'] as const) {
       if (source[required] === undefined) {
-        scope.report('missing', scope.at, `the property ${required}, as it is a reading`, {
-          value: '',
-        });
+        place.tell('missing', `the property ${required}, as it is a reading`, { value: '' });
       }
     }
     return {
       kind: 'reading',
       unit: source.reading,
-      bands: readBands(source.bands ?? {}, scope.report, [...scope.at, 'bands']),
+      bands: readBands(source.bands ?? {}, place.in('bands')),
       lamp: source.lamp ?? {},
       range: source.range ?? 'battery-voltage',
     };
@@ -113,13 +110,6 @@ function formOf(source: CheckSource, scope: CheckScope): AnswerForm {
   };
 }
 
-function expectAnswer(answer: string, source: CheckSource, report: Report, at: Path): void {
-  const answers = answersOf(source);
-  if (!answers.includes(answer)) {
-    report('unknown-id', at, `an answer of this check: ${answers.join(', ')}`);
-  }
-}
-
 type CoverSource = NonNullable<NonNullable<FlowFile['cautions']>[string]['before']>;
 
 /** Which checks a caution or a stop covers. */
@@ -128,7 +118,7 @@ export function readCovers(source: CoverSource): readonly Cover[] {
   return [source].flat().map((cover) => ({
     ...(cover.does === undefined ? {} : { does: [cover.does].flat() }),
     ...(cover.checks === undefined ? {} : { checks: [cover.checks].flat() }),
-    ...(cover.at === undefined ? {} : { at: [cover.at].flat() as Position[] }),
+    ...(cover.at === undefined ? {} : { at: [cover.at].flat() }),
   }));
 }
 

@@ -5,8 +5,7 @@
 import { contextFields, type ContextField } from '../case/context.ts';
 import type { Condition, Range, RangeEnd } from './condition.ts';
 import type { ConditionSource } from './flow-file.ts';
-import type { Path } from './source-file.ts';
-import type { Report } from './report.ts';
+import { expectName, type Place } from './place.ts';
 
 /** What conditions may name. */
 export interface Names {
@@ -15,51 +14,46 @@ export interface Names {
   readonly interrupts: ReadonlySet<string>;
 }
 
-/** Reads one condition; what is wrong goes to `report` and reads as an empty condition. */
-export function readCondition(
-  source: ConditionSource,
-  names: Names,
-  where: { readonly report: Report; readonly at: Path },
-): Condition {
-  const parts = Object.entries(source).map(([key, value]) => {
-    const at = [...where.at, key];
-    const inner = (part: unknown, ...more: Path): Condition =>
-      readCondition(part as ConditionSource, names, { ...where, at: [...at, ...more] });
-    switch (key) {
-      case 'all':
-      case 'any':
-        return {
-          kind: key,
-          of: (value as unknown[]).map((part, index) => inner(part, index)),
-        } satisfies Condition;
-      case 'not':
-        return { kind: 'not', of: inner(value) } satisfies Condition;
-      case 'was':
-        return everAnswered(inner(value));
-      case 'raised':
-        return anyOf(
-          list(value).map((interrupt) => raised(String(interrupt), names, { ...where, at })),
-        );
-      default:
-        // A check that fills a field of the context may share its name; the field is what counts.
-        return names.answers.has(key) && contextFields[key] === undefined
-          ? checkCondition(key, value, names, { ...where, at })
-          : contextCondition(key, value, { ...where, at });
-    }
-  });
+/** Reads one condition; what is wrong is told at its place. */
+export function readCondition(source: ConditionSource, names: Names, place: Place): Condition {
+  const parts = Object.entries(source).map(([key, value]) =>
+    readEntry({ key, value }, names, place.in(key)),
+  );
   const [only] = parts;
   return parts.length === 1 && only !== undefined ? only : { kind: 'all', of: parts };
 }
 
-interface Where {
-  readonly report: Report;
-  readonly at: Path;
+interface ConditionEntry {
+  readonly key: string;
+  readonly value: unknown;
 }
 
-function raised(interrupt: string, names: Names, where: Where): Condition {
-  if (!names.interrupts.has(interrupt)) {
-    where.report('unknown-id', where.at, `one of: ${[...names.interrupts].join(', ')}`);
+function readEntry({ key, value }: ConditionEntry, names: Names, place: Place): Condition {
+  const inner = (part: unknown, at: Place): Condition =>
+    readCondition(part as ConditionSource, names, at);
+  switch (key) {
+    case 'all':
+    case 'any':
+      return {
+        kind: key,
+        of: (value as unknown[]).map((part, index) => inner(part, place.in(index))),
+      };
+    case 'not':
+      return { kind: 'not', of: inner(value, place) };
+    case 'was':
+      return everAnswered(inner(value, place));
+    case 'raised':
+      return anyOf(list(value).map((interrupt) => raised(String(interrupt), names, place)));
+    default:
+      // A check that fills a field of the context may share its name; the field is what counts.
+      return names.answers.has(key) && contextFields[key] === undefined
+        ? checkCondition({ key, value }, names, place)
+        : contextCondition({ key, value }, place);
   }
+}
+
+function raised(interrupt: string, names: Names, place: Place): Condition {
+  expectName(interrupt, { names: [...names.interrupts], what: 'an interrupt' }, place);
   return { kind: 'raised', interrupt };
 }
 
@@ -78,41 +72,37 @@ function everAnswered(condition: Condition): Condition {
   }
 }
 
-function checkCondition(check: string, value: unknown, names: Names, where: Where): Condition {
+function checkCondition(
+  { key: check, value }: ConditionEntry,
+  names: Names,
+  place: Place,
+): Condition {
   if (value === 'answered') return { kind: 'answered', check };
   if (value === 'unanswered') return { kind: 'not', of: { kind: 'answered', check } };
   if (isRange(value)) return { kind: 'reading', check, range: rangeOf(value) };
   const answers = names.answers.get(check) ?? [];
   const among = list(value).map(String);
   for (const answer of among) {
-    if (!answers.includes(answer)) {
-      where.report('unknown-id', where.at, `an answer of ${check}: ${answers.join(', ')}`);
-    }
+    expectName(answer, { names: answers, what: `an answer of ${check}` }, place);
   }
   return { kind: 'answer', check, among, ever: false };
 }
 
-function contextCondition(path: string, value: unknown, where: Where): Condition {
+function contextCondition({ key: path, value }: ConditionEntry, place: Place): Condition {
   const field = contextFields[path];
   if (field === undefined) {
-    where.report('unknown-id', where.at, 'a check of the flow or a field of the context', {
-      onKey: true,
-    });
+    place.tell('unknown-id', 'a check of the flow or a field of the context', { onKey: true });
     return { kind: 'all', of: [] };
   }
+  const values = allowed(field);
   if (isRange(value)) {
-    if (field.kind !== 'number') {
-      where.report('wrong-shape', where.at, `one of: ${allowed(field).join(', ')}`);
-    }
+    if (field.kind !== 'number') place.tell('wrong-shape', `one of: ${values.join(', ')}`);
     return { kind: 'context-number', path, range: rangeOf(value) };
   }
   if (value === 'unknown') return { kind: 'not', of: { kind: 'context-known', path } };
   const among = list(value);
-  const values = allowed(field);
   for (const item of among) {
-    if (!values.includes(String(item))) {
-      where.report('unknown-id', where.at, `one of: ${values.join(', ')}`);
-    }
+    expectName(String(item), { names: [...values, 'unknown'], what: `a value of ${path}` }, place);
   }
   return { kind: 'context', path, among };
 }

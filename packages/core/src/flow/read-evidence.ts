@@ -4,10 +4,9 @@
  */
 import { noisyLikelihoods } from '@keyturn/evidence';
 import type { LikelihoodTable } from './flow.ts';
-import type { ConditionSource, FlowFile } from './flow-file.ts';
-import type { Path } from './source-file.ts';
-import type { Report } from './report.ts';
-import type { Condition } from './condition.ts';
+import type { FlowFile } from './flow-file.ts';
+import { expectName, type Place } from './place.ts';
+import type { ConditionReader } from './read-check.ts';
 
 /** What the rows may name. */
 export interface EvidenceNames {
@@ -31,25 +30,31 @@ export const leastLikelihood = 0.001;
 export function readTable(
   source: TableSource,
   names: EvidenceNames,
-  scope: {
-    readonly report: Report;
-    readonly at: Path;
-    readonly condition: (source: ConditionSource, ...at: Path) => Condition;
-  },
+  scope: { readonly place: Place; readonly condition: ConditionReader },
 ): LikelihoodTable {
-  const at = [...scope.at, 'of-100'];
+  const { place, condition } = scope;
+  const answers = { names: names.answers, what: 'an answer of the check', onKey: true };
   for (const [key, row] of Object.entries(source['of-100'])) {
-    checkKey(key, names, scope.report, [...at, key]);
-    checkRow(row, names, scope.report, [...at, key]);
+    const at = place.in('of-100', key);
+    expectKey(key, names, at);
+    for (const answer of Object.keys(row)) expectName(answer, answers, at.in(answer));
+    if (!names.several && !addsUp(row)) {
+      at.tell('bad-row', 'shares that add up to 100', { value: `a sum of ${String(total(row))}` });
+    }
+  }
+  for (const [answer, others] of Object.entries(source['mistaken-for'] ?? {})) {
+    const at = place.in('mistaken-for', answer);
+    expectName(answer, answers, at);
+    for (const other of [others].flat()) expectName(other, { ...answers, onKey: false }, at);
   }
   const rows = names.faults.map((fault) => {
     const row = rowFor(fault, source['of-100'], names.groups);
-    if (row === undefined) scope.report('bad-row', at, `a row for ${fault}, or otherwise`);
-    return [fault, shares(row ?? {}, names, (source.mistaken ?? 0) / 100)] as const;
+    if (row === undefined) place.in('of-100').tell('bad-row', `a row for ${fault}, or otherwise`);
+    return [fault, shares(row ?? {}, names, source)] as const;
   });
   return {
     rows: Object.fromEntries(rows),
-    ...(source.given ? { given: scope.condition(source.given, ...scope.at, 'given') } : {}),
+    ...(source.given ? { given: condition(source.given, place.in('given')) } : {}),
   };
 }
 
@@ -72,22 +77,10 @@ function keysIn(key: string): readonly string[] {
   return key.split(',').map((part) => part.trim());
 }
 
-function checkKey(key: string, names: EvidenceNames, report: Report, at: Path): void {
+function expectKey(key: string, names: EvidenceNames, place: Place): void {
+  const known = [...names.faults, ...Object.keys(names.groups), 'otherwise'];
   for (const part of keysIn(key)) {
-    if (part !== 'otherwise' && !names.faults.includes(part) && names.groups[part] === undefined) {
-      report('unknown-id', at, 'a fault, a group of faults, or otherwise', { onKey: true });
-    }
-  }
-}
-
-function checkRow(row: RowSource, names: EvidenceNames, report: Report, at: Path): void {
-  for (const answer of Object.keys(row)) {
-    if (!names.answers.includes(answer)) {
-      report('unknown-id', [...at, answer], `one of: ${names.answers.join(', ')}`, { onKey: true });
-    }
-  }
-  if (!names.several && !addsUp(row)) {
-    report('bad-row', at, 'shares that add up to 100', { value: `a sum of ${String(total(row))}` });
+    expectName(part, { names: known, what: 'a fault, a group or otherwise', onKey: true }, place);
   }
 }
 
@@ -99,17 +92,23 @@ function total(row: RowSource): number {
   return Object.values(row).reduce((sum, share) => sum + share, 0);
 }
 
-/** Shares of one; with mistaken answers some of each goes evenly to all the others. */
+/** Shares of one, with mistaken answers where those who answer make mistakes. */
 function shares(
   row: RowSource,
-  names: EvidenceNames,
-  mistaken: number,
+  { answers, several }: EvidenceNames,
+  source: TableSource,
 ): Readonly<Record<string, number>> {
-  const { answers, several } = names;
   const truthful = answers.map((answer) => (row[answer] ?? 0) / 100);
+  const neighbours = source['mistaken-for'];
+  const positions = answers.map((answer) =>
+    [neighbours?.[answer] ?? []].flat().map((other) => answers.indexOf(other)),
+  );
+  const known = positions.flat().every((position) => position >= 0);
   // A row that does not add up has been told of already, and is only carried to the end.
-  const whole = !several && addsUp(row);
-  const reported = whole ? noisyLikelihoods(truthful, mistaken) : truthful;
+  const reported =
+    !several && known && addsUp(row)
+      ? noisyLikelihoods(truthful, (source.mistaken ?? 0) / 100, neighbours && positions)
+      : truthful;
   return Object.fromEntries(
     answers.map((answer, index) => [
       answer,

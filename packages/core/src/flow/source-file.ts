@@ -13,19 +13,23 @@ export interface FileText {
 /** A step into a file's data: a key, or the index of an item. */
 export type Path = readonly (string | number)[];
 
-/** A parsed file. */
-export interface SourceFile {
-  readonly path: string;
-  readonly data: unknown;
-  /** An issue at the value that stands at a path; `onKey` points at its key instead. */
-  readonly issue: (code: IssueCode, at: Path, expected: string, options?: IssueOptions) => Issue;
-}
-
-interface IssueOptions {
+/** An issue as it is told: at a path of the data. */
+export interface ToldIssue {
+  readonly code: IssueCode;
+  readonly at: Path;
+  readonly expected: string;
   /** True where the key itself is what is wrong. */
   readonly onKey?: boolean;
   /** What to show as the offending value; by default what stands at the path. */
   readonly value?: string;
+}
+
+/** A parsed file. */
+export interface SourceFile {
+  readonly path: string;
+  readonly data: unknown;
+  /** An issue with its line and column. */
+  readonly issue: (told: ToldIssue) => Issue;
 }
 
 /** Reads a file; what is not YAML comes back as issues. */
@@ -46,14 +50,22 @@ export function readSource(file: FileText): SourceFile | readonly Issue[] {
       };
     });
   }
+  const data: unknown = document.toJS();
   return {
     path: file.path,
-    data: document.toJS() as unknown,
-    issue: (code, at, expected, options = {}) => {
-      const { line, col } = lines.linePos(offsetOf(document, at, options.onKey ?? false));
-      const value =
-        options.value ?? shown(options.onKey ? at.at(-1) : valueAt(document.toJS(), at));
-      return { code, file: file.path, line, column: col, path: at.join('.'), value, expected };
+    data,
+    issue: ({ code, at, expected, onKey = false, value }) => {
+      const { line, col } = lines.linePos(offsetOf(document, at, onKey));
+      const seen = value ?? shown(onKey ? at.at(-1) : valueAt(data, at));
+      return {
+        code,
+        file: file.path,
+        line,
+        column: col,
+        path: at.join('.'),
+        value: seen,
+        expected,
+      };
     },
   };
 }

@@ -1,0 +1,71 @@
+/**
+ * The texts of one flow in one language, as `flows/<flow>/texts/<locale>.json` holds them. The ids
+ * are those of the flow; which of them must exist follows from the flow.
+ */
+
+/** The words of one answer: a choice, a band or what a test lamp shows. */
+export interface AnswerTexts {
+  /** Short: what is picked. */
+  readonly label: string;
+  /** What it says about the vehicle. */
+  readonly means?: string;
+  /** Other ways in which people say it. */
+  readonly said?: readonly string[];
+}
+
+/** The words of one check. */
+export interface CheckTexts {
+  readonly name: string;
+  readonly ask?: string;
+  /** How to do it, a step a line. */
+  readonly how?: readonly string[];
+  readonly why?: string;
+  /** How it is asked once more after something was put right. */
+  readonly again?: string;
+  /** How it is asked where it must not be done, only remembered. */
+  readonly remembered?: string;
+  readonly answers?: Readonly<Record<string, AnswerTexts>>;
+  /** Words by which people name this reading when they give several on one line. */
+  readonly said?: readonly string[];
+}
+
+/** The words of one interrupt. */
+export interface InterruptTexts {
+  readonly name: string;
+  /** What to do at once, a step a line. */
+  readonly do: readonly string[];
+  /** How to say that it is over. */
+  readonly over?: string;
+  readonly said: readonly string[];
+}
+
+/** The words of one remedy: for anyone, and for a driver where that differs. */
+export interface RemedyTexts {
+  readonly do: readonly string[];
+  readonly driver?: readonly string[];
+}
+
+/** All texts of a flow. */
+export interface FlowTexts {
+  readonly name: string;
+  readonly opening: string;
+  readonly stages: Readonly<Record<string, string>>;
+  readonly checks: Readonly<Record<string, CheckTexts>>;
+  readonly computed?: Readonly<
+    Record<
+      string,
+      { readonly name: string; readonly answers: Readonly<Record<string, AnswerTexts>> }
+    >
+  >;
+  /** What a test lamp shows: `dark`, `dim`, `bright`; needed where a flow reads with one. */
+  readonly lamp?: Readonly<Record<string, AnswerTexts>>;
+  readonly cautions: Readonly<Record<string, string>>;
+  readonly stops: Readonly<Record<string, string>>;
+  readonly interrupts: Readonly<Record<string, InterruptTexts>>;
+  readonly faults: Readonly<Record<string, { readonly name: string; readonly means?: string }>>;
+  readonly roots: Readonly<Record<string, string>>;
+  readonly remedies: Readonly<Record<string, RemedyTexts>>;
+  readonly send: Readonly<Record<string, string>>;
+  readonly kit: Readonly<Record<string, string>>;
+  readonly probes: Readonly<Record<string, string>>;
+}

@@ -1,0 +1,22 @@
+/** Speaking and understanding. */
+export { createSpeaker, type Speaker, type SpeakerOptions } from './speaker.ts';
+export { localeTags } from './locale.ts';
+
+/** What is said. */
+export type { Rendered, RenderedFault, RenderedOption, RenderedSection } from './rendered.ts';
+
+/** What is understood. */
+export type { Hearing, HeardTalk, Offer, UnclearCode, Understood } from './understood.ts';
+
+/** The texts of a flow. */
+export type {
+  AnswerTexts,
+  CheckTexts,
+  FlowTexts,
+  InterruptTexts,
+  RemedyTexts,
+} from './flow-texts.ts';
+
+/** Figures, and the one error. */
+export type { Figure } from './figures.ts';
+export { LanguageError, type LanguageErrorCode } from './language-error.ts';

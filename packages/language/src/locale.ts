@@ -1,0 +1,29 @@
+import { LanguageError } from './language-error.ts';
+import { en } from './texts/en.ts';
+import type { GeneralTexts } from './texts/text-key.ts';
+import { enWords } from './words/en.ts';
+import type { Words } from './words/words.ts';
+
+/** What a language consists of. */
+export interface Locale {
+  /** The language's name in itself. */
+  readonly name: string;
+  readonly texts: GeneralTexts;
+  readonly words: Words;
+}
+
+const locales: Readonly<Record<string, Locale>> = {
+  en: { name: 'English', texts: en, words: enWords },
+};
+
+/** The languages that there are, by BCP 47 tag. */
+export const localeTags: readonly string[] = Object.keys(locales);
+
+/** The language of a BCP 47 tag: its own, or that of its language alone. Throws `locale-unknown`. */
+export function findLocale(tag: string): Locale {
+  const base = tag.split('-', 1)[0] ?? tag;
+  const key = [tag, base].find((known) => Object.hasOwn(locales, known));
+  const locale = key === undefined ? undefined : locales[key];
+  if (locale === undefined) throw new LanguageError('locale-unknown', tag);
+  return locale;
+}

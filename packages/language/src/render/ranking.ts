@@ -1,0 +1,66 @@
+import type { RankingMessage, ScaleBound, Weighted, WhyMessage } from '@keyturn/core';
+import type { Rendered } from '../rendered.ts';
+import type { Voice } from '../voice.ts';
+import { mostLikely } from './most-likely.ts';
+
+/** The faults by probability, most likely first, with how they stood before. */
+export function renderRanking({ faults, before }: RankingMessage, voice: Voice): Rendered[] {
+  const earlier = new Map(before);
+  const ranked = mostLikely(faults, faults.length);
+  return [
+    {
+      kind: 'ranking',
+      heading: voice.say('ranking.heading', { count: ranked.length }),
+      faults: ranked.map(([id, share]) => ({
+        id,
+        name: voice.flow.fault(id),
+        share,
+        before: earlier.get(id) ?? 0,
+      })),
+    },
+  ];
+}
+
+/** The most likely faults in one phrase: "battery worn out (62%) and ground cable (20%)". */
+export function sayFaults(weighted: readonly Weighted[], voice: Voice): string {
+  const { say, flow, figures } = voice;
+  return figures.listAll(
+    mostLikely(weighted, saidFaults).map(([id, share]) =>
+      say('why.fault', { name: flow.fault(id), share: figures.formatShare(share) }),
+    ),
+  );
+}
+
+/** More names than this in one sentence are not taken in. */
+const saidFaults = 3;
+
+/** Why a check is asked: what each outcome would mean, and where its bounds come from. */
+export function renderWhy(message: WhyMessage, voice: Voice): Rendered[] {
+  const { say, flow } = voice;
+  const { check, outcomes } = message;
+  const why = flow.check(check).why ?? say('why.none', { name: flow.checkName(check) });
+  const lines = outcomes.map(({ answer, faults }) => {
+    const label = flow.answerLabel(check, answer);
+    const said = sayFaults(faults, voice);
+    return said === ''
+      ? say('why.nothing', { label })
+      : say('why.outcome', { label, faults: said });
+  });
+  return [why, ...lines, ...bounds(message, voice)].map((text) => ({ kind: 'text', text }));
+}
+
+function bounds({ bounds: all, unit }: WhyMessage, { say, figures }: Voice): string[] {
+  if (unit === undefined) return [];
+  return all.map(({ low, high, source }: ScaleBound) => {
+    const said = isUnsourced(source) ? say('source.none') : say('source.published', { source });
+    const figure = (value: number): string => figures.formatQuantity({ value, unit });
+    return low === high
+      ? say('why.bound', { figure: figure(low), source: said })
+      : say('why.zone', { low: figure(low), high: figure(high), source: said });
+  });
+}
+
+/** Sources are facts of the tables, in English: these words mean that there is none. */
+function isUnsourced(source: string): boolean {
+  return source === '' || source.includes('no source') || source === 'from memory';
+}

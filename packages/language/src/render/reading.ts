@@ -1,0 +1,34 @@
+import type { NotedMessage, ReadingMessage } from '@keyturn/core';
+import type { Rendered } from '../rendered.ts';
+import type { Voice } from '../voice.ts';
+import { mostLikely } from './most-likely.ts';
+
+/** A reading and what it means, or, where it is too close to a bound, how likely each side is. */
+export function renderReading(message: ReadingMessage, voice: Voice): Rendered[] {
+  const { say, flow, figures } = voice;
+  const { check, band, bands } = message;
+  const figure = figures.formatQuantity(message.quantity);
+  const shares = mostLikely(message.weights, message.weights.length).map(([id, share]) =>
+    say('reading.share', {
+      share: figures.formatShare(share),
+      label: flow.answerLabel(check, id),
+    }),
+  );
+  const text = message.borderline
+    ? say('reading.borderline', { figure, shares: shares.join(', ') })
+    : say('reading.plain', { figure, means: flow.answerMeaning(check, band) });
+  const bandLabels = bands.map((id) => flow.answerLabel(check, id));
+  return [{ kind: 'scale', text, reading: message, bandLabels }];
+}
+
+/** What was taken of an answer, said back in short. */
+export function renderNoted({ check, answer }: NotedMessage, voice: Voice): Rendered[] {
+  const { say, flow, figures } = voice;
+  const name = flow.checkName(check);
+  const labels = answer.map((id) => flow.answerLabel(check, id));
+  const text =
+    labels.length === 0
+      ? say('noted.notKnown', { name })
+      : say('noted.answer', { name, answer: figures.listAll(labels) });
+  return [{ kind: 'text', text }];
+}

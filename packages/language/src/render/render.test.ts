@@ -1,0 +1,513 @@
+import type {
+  AskMessage,
+  DoneMessage,
+  Message,
+  ReadingMessage,
+  RefusalCode,
+  RefusedMessage,
+  VerdictMessage,
+} from '@keyturn/core';
+import { describe, expect, test } from 'vitest';
+import type { FlowTexts } from '../flow-texts.ts';
+import { LanguageError } from '../language-error.ts';
+import small from '../small-flow.test.json' with { type: 'json' };
+import { createSpeaker } from '../speaker.ts';
+
+const flowTexts: FlowTexts = small.texts;
+const likes = { 'crank-after': { like: 'crank' } };
+const { render } = createSpeaker({ locale: 'en', flowTexts, checks: likes });
+
+/** All words of a message, a line each. */
+function say(message: Message, role?: string): string[] {
+  const speaker =
+    role === undefined
+      ? { render }
+      : createSpeaker({ locale: 'en', flowTexts, checks: likes, role });
+  return speaker.render([message]).flatMap((rendered): string[] => {
+    switch (rendered.kind) {
+      case 'verdict':
+        return [
+          rendered.title,
+          rendered.strength,
+          ...rendered.sections.flatMap(({ heading, lines }) => [`# ${heading}`, ...lines]),
+        ];
+      case 'ranking':
+        return [rendered.heading, ...rendered.faults.map(({ name }) => name)];
+      case 'caution':
+        return [rendered.word, rendered.text];
+      case 'question':
+        return [
+          rendered.text,
+          ...rendered.how,
+          ...rendered.options.map((o) => `${o.key} ${o.label}`),
+        ];
+      default:
+        return [rendered.text];
+    }
+  });
+}
+
+const ask: AskMessage = {
+  kind: 'ask',
+  check: 'posts',
+  form: 'choice',
+  options: ['clean', 'crusted', 'loose'],
+  lamp: [],
+  minutes: 1,
+  time: 1,
+  remembered: false,
+};
+
+describe('a question', () => {
+  test('has its steps and its answers under number keys', () => {
+    expect(say(ask)).toEqual([
+      'How do the battery posts look?',
+      'Open the bonnet.',
+      'Look at both posts.',
+      '1 clean and tight',
+      '2 crusted',
+      '3 loose',
+    ]);
+  });
+
+  test('is asked in other words once something was put right', () => {
+    expect(say({ ...ask, time: 2 })[0]).toBe('How do the posts look now that they are cleaned?');
+    expect(say({ ...ask, check: 'lamp', options: ['lit'], time: 2 })[0]).toBe(
+      'Once more: Does the warning lamp light?',
+    );
+  });
+
+  test('from memory has no steps to do', () => {
+    expect(say({ ...ask, options: [], remembered: true })).toEqual([
+      'How did the battery posts look when you last saw them?',
+    ]);
+    expect(say({ ...ask, check: 'lamp', options: [], remembered: true })[0]).toMatch(
+      /^From memory/,
+    );
+  });
+
+  const reading: AskMessage = {
+    ...ask,
+    check: 'rest',
+    form: 'reading',
+    options: ['flat', 'ready'],
+    unit: 'V',
+    probes: { red: 'plus-post', black: 'minus-post' },
+  };
+
+  test('for a reading has its unit, the places of the leads, and no keys', () => {
+    expect(render([reading])).toEqual([
+      {
+        kind: 'question',
+        check: 'rest',
+        text: 'What does the battery read at rest?',
+        how: ['Everything off.', 'Red lead on the plus post, black lead on the minus post.'],
+        entry: 'reading',
+        options: [],
+        unit: 'V',
+      },
+    ]);
+  });
+
+  test('for a test lamp is answered in words', () => {
+    const lamp = { ...reading, check: 'feed', lamp: ['dark', 'dim', 'bright'] };
+    expect(render([lamp])[0]).toMatchObject({
+      options: [
+        { id: 'dark', key: 'dark', label: 'dark' },
+        { id: 'dim', key: 'dim', label: 'dim' },
+        { id: 'bright', key: 'bright', label: 'bright' },
+      ],
+    });
+    expect(render([lamp])[0]).not.toHaveProperty('unit');
+  });
+
+  test('for work is answered when it is done', () => {
+    expect(say({ ...ask, check: 'fitting', form: 'work', options: [] })).toEqual([
+      'Fit the battery, and say when it is done.',
+      '1 done',
+    ]);
+  });
+
+  test('that takes long says how long', () => {
+    expect(say({ ...ask, minutes: 20 })).toContain('This takes about 20 minutes.');
+    expect(say({ ...ask, minutes: 4 }).join()).not.toMatch(/minutes/);
+  });
+
+  test('uses the words of the check that it is like', () => {
+    expect(say({ ...ask, check: 'crank-after', options: ['low'] })).toEqual([
+      'What does it read while the starter turns?',
+      '1 low',
+    ]);
+  });
+});
+
+describe('a caution', () => {
+  test.each([
+    { word: 'danger', sign: 'DANGER' },
+    { word: 'warning', sign: 'WARNING' },
+    { word: 'caution', sign: 'CAUTION' },
+    { word: 'notice', sign: 'NOTICE' },
+  ] as const)('is said under $sign (ANSI Z535.4)', ({ word, sign }) => {
+    expect(say({ kind: 'caution', caution: 'gas', word, confirm: true })).toEqual([
+      sign,
+      'Its gas explodes from a spark: no flame, eyes covered.',
+    ]);
+  });
+
+  test.each([
+    { cautions: ['gas'], says: /this caution/ },
+    { cautions: ['gas', 'gas'], says: /these 2 cautions/ },
+  ])('$cautions is confirmed', ({ cautions, says }) => {
+    expect(say({ kind: 'confirm', check: 'rest', cautions })[0]).toMatch(says);
+  });
+});
+
+describe('a reading', () => {
+  const reading: ReadingMessage = {
+    kind: 'reading',
+    check: 'rest',
+    quantity: { value: 12.41, unit: 'V', resolution: 0.01 },
+    bands: ['flat', 'ready'],
+    bounds: [{ low: 12.4, high: 12.4, source: 'common practice, no source' }],
+    unit: 'V',
+    band: 'ready',
+    weights: [
+      ['flat', 0.38],
+      ['ready', 0.62],
+    ],
+    borderline: false,
+  };
+
+  test('says what it means', () => {
+    expect(render([reading])).toEqual([
+      {
+        kind: 'scale',
+        text: '12.41 V: charged enough to go on',
+        reading,
+        bandLabels: ['flat', 'ready'],
+      },
+    ]);
+  });
+
+  test('too close to a bound says how likely each side is, likelier first', () => {
+    expect(say({ ...reading, borderline: true })[0]).toMatch(
+      /^12\.41 V: too close to call\. 62% that it is ready, 38% that it is flat\./,
+    );
+  });
+
+  test('that was computed has its own words', () => {
+    const resistance = { value: 12, unit: 'mOhm' } as const;
+    expect(
+      say({
+        ...reading,
+        check: 'resistance',
+        quantity: resistance,
+        bands: ['sound', 'worn'],
+        band: 'worn',
+        weights: [['worn', 1]],
+      }),
+    ).toEqual(['12 mΩ: The battery holds its current back.']);
+  });
+
+  test.each([
+    { check: 'posts', answer: ['loose'], says: 'Battery posts: loose.' },
+    {
+      check: 'before',
+      answer: ['left-on', 'worked-on'],
+      says: 'What happened before: something was left on and somebody worked on it.',
+    },
+    { check: 'posts', answer: [], says: 'Battery posts: not known.' },
+    { check: 'feed', answer: ['dim'], says: 'Supply at terminal 30: dim.' },
+  ])('or an answer is said back: $says', ({ check, answer, says }) => {
+    expect(say({ kind: 'noted', check, answer })).toEqual([says]);
+  });
+});
+
+describe('the faults', () => {
+  test('are ranked, with how they stood before', () => {
+    expect(
+      render([
+        {
+          kind: 'ranking',
+          faults: [
+            ['clamp', 0.2],
+            ['worn', 0.798],
+            ['cable', 0.002],
+          ],
+          before: [['worn', 0.5]],
+        },
+      ]),
+    ).toEqual([
+      {
+        kind: 'ranking',
+        heading: '2 faults still fit, most likely first',
+        faults: [
+          { id: 'worn', name: 'Worn-out battery', share: 0.798, before: 0.5 },
+          { id: 'clamp', name: 'Bad clamp', share: 0.2, before: 0 },
+        ],
+      },
+    ]);
+  });
+
+  test('are one where one is left', () => {
+    expect(say({ kind: 'ranking', faults: [['worn', 1]], before: [] })[0]).toBe(
+      '1 fault still fits',
+    );
+  });
+
+  test('are why a check is asked, with the sources of its bounds', () => {
+    expect(
+      say({
+        kind: 'why',
+        check: 'rest',
+        outcomes: [
+          {
+            answer: 'flat',
+            faults: [
+              ['worn', 0.7],
+              ['clamp', 0.3],
+            ],
+          },
+          { answer: 'ready', faults: [] },
+        ],
+        bounds: [
+          { low: 12.4, high: 12.4, source: 'TM 5-3805-262-20 para 5-9' },
+          { low: 12.4, high: 12.6, source: 'common practice, no source: kind unknown' },
+        ],
+        unit: 'V',
+      }),
+    ).toEqual([
+      'It says how full the battery is.',
+      'If it is flat: most likely Worn-out battery (70%) and Bad clamp (30%).',
+      'If it is ready: it says nothing about the fault.',
+      'Bound at 12.4 V: published: TM 5-3805-262-20 para 5-9.',
+      'Bound between 12.4 V and 12.6 V: common practice, no source.',
+    ]);
+  });
+});
+
+describe('a verdict', () => {
+  const verdict: VerdictMessage = {
+    kind: 'verdict',
+    fault: 'worn',
+    strength: 'proved',
+    probability: 0.97,
+    ranking: [
+      ['worn', 0.97],
+      ['clamp', 0.03],
+    ],
+    remedy: 'fit',
+    send: 'van',
+    licensed: false,
+    roots: ['age'],
+    proof: [['crank', 'low']],
+    settle: [],
+    stops: [],
+  };
+
+  test('that is proved names the fault, what proves it, what to do and why it happened', () => {
+    expect(say(verdict)).toEqual([
+      'At fault: Worn-out battery',
+      'Proved by measurement.',
+      '# What this rests on',
+      'Cranking voltage: low',
+      '# What to do',
+      'Fit a new battery.',
+      'Prove it.',
+      '# Who should come',
+      'A van with a battery.',
+      '# Why it happened',
+      'It is simply old.',
+      '# What would change this',
+      'Only a finding that contradicts the ones above.',
+    ]);
+  });
+
+  test('that is likely names the check that would settle it, and the kit that it lacks', () => {
+    const lines = say({
+      ...verdict,
+      strength: 'likely',
+      probability: 0.72,
+      proof: [],
+      settle: [
+        { check: 'crank', lacks: ['voltmeter', 'helper'] },
+        { check: 'rest', lacks: [] },
+      ],
+    });
+    expect(lines[0]).toBe('Most likely at fault: Worn-out battery');
+    expect(lines[1]).toBe(
+      'Likely, not proved: 72% with what is known now. Cranking voltage or Resting voltage would settle it.',
+    );
+    expect(lines).toContain('Cranking voltage: it needs a voltmeter and somebody to help.');
+    expect(lines).toContain('Resting voltage.');
+  });
+
+  test('that is open gives the ranking and who should look next', () => {
+    const lines = say({ ...verdict, strength: 'open', proof: [] });
+    expect(lines[0]).toMatch(/^Not settled yet/);
+    expect(lines[1]).toMatch(/Worn-out battery \(97%\) and Bad clamp \(3%\)/);
+    expect(lines[1]).toMatch(/should look next/);
+  });
+
+  test('says what is forbidden and who must do licensed work', () => {
+    const lines = say({ ...verdict, licensed: true, stops: ['unfit'] });
+    expect(lines).toContain('Do not charge, boost or crank this battery.');
+    expect(lines.join(' ')).toMatch(/# Who must do the work .*Local rules/);
+  });
+
+  test('sends nobody where nobody need come', () => {
+    expect(say({ ...verdict, send: 'nothing' })).not.toContain('# Who should come');
+  });
+
+  test('gives a driver the driver’s words', () => {
+    expect(say(verdict, 'driver')).toContain('Have a new battery fitted.');
+    expect(say(verdict, 'driver')).not.toContain('Fit a new battery.');
+  });
+});
+
+describe('a refusal', () => {
+  const codes: Readonly<Record<RefusalCode, RegExp>> = {
+    empty: /Nothing was typed/,
+    'too-long': /too long/,
+    'unknown-check': /no check called “x”/,
+    'unknown-choice': /“x” is not one of the answers/,
+    'unknown-unit': /a unit that is not known/,
+    'wrong-unit': /does not fit Resting voltage/,
+    'not-a-number': /“x” is not a figure/,
+    implausible: /cannot be right for Resting voltage/,
+    'one-choice': /Only one answer/,
+    'not-this-kind': /does not answer Resting voltage/,
+    'not-answered-yet': /Resting voltage has not been answered yet/,
+    'unknown-interrupt': /not known as an emergency/,
+    'unknown-context': /not known about a vehicle/,
+    'nothing-to-confirm': /nothing to confirm/,
+    'nothing-to-resume': /nothing to come back from/,
+    'resume-first': /First things first/,
+    'nothing-before': /first question/,
+    'too-early': /time is not up/,
+    closed: /case is closed/,
+    'not-an-input': /could not be read/,
+    'clock-back': /clock .* backwards/,
+  };
+
+  const refused = (code: RefusalCode, more: Partial<RefusedMessage> = {}): RefusedMessage => ({
+    kind: 'refused',
+    code,
+    check: 'rest',
+    given: 'x',
+    possible: [],
+    ...more,
+  });
+
+  test.each(Object.keys(codes) as RefusalCode[])('%s is a whole sentence', (code) => {
+    const [text = ''] = say(refused(code));
+    expect(text).toMatch(codes[code]);
+    expect(text).toMatch(/[.?]$/);
+    expect(text).not.toMatch(/\{\{|undefined/);
+  });
+
+  test.each([
+    {
+      message: refused('unknown-choice', { check: 'posts', possible: ['clean', 'loose'] }),
+      says: /Possible: clean and tight or loose\.$/,
+    },
+    { message: refused('wrong-unit', { possible: ['V', 'mV'] }), says: /Possible: V or mV\.$/ },
+    { message: refused('unknown-check', { possible: ['rest'] }), says: /Resting voltage\.$/ },
+    {
+      message: refused('unknown-interrupt', { possible: ['smoke'] }),
+      says: /Possible: Smoke or fire\.$/,
+    },
+  ])('of $message.code says what is possible', ({ message, says }) => {
+    expect(say(message)[0]).toMatch(says);
+  });
+
+  const range = { low: 0, high: 16, unit: 'V' } as const;
+  test.each([
+    {
+      more: { likely: { value: 12.4, unit: 'V', resolution: 0.1 } },
+      says: '124 V cannot be right for Resting voltage: it lies between 0 V and 16 V. Did you mean 12.4 V?',
+    },
+    {
+      more: { hint: 'nominal-24' },
+      says: '124 V cannot be right for Resting voltage: it lies between 0 V and 16 V. If it is a 24 V vehicle, say “24 V vehicle” and give the figure again.',
+    },
+    {
+      more: {},
+      says: '124 V cannot be right for Resting voltage: it lies between 0 V and 16 V. Please read it again.',
+    },
+  ] as const)('of an implausible figure: $says', ({ more, says }) => {
+    expect(say(refused('implausible', { given: '124 V', range, ...more }))).toEqual([says]);
+  });
+});
+
+describe('what else is said', () => {
+  test.each([
+    { tell: 'opening', says: 'Let us look at it together.' },
+    { tell: 'person', says: /person takes over/ },
+    { tell: 'stopped', says: /Nothing is lost/ },
+    { tell: 'resumed', says: /go on where we were/ },
+    { tell: 'returned', says: /question before/ },
+    { tell: 'remedy', about: 'fit', says: 'Now put it right: Fit a new battery. Prove it.' },
+    { tell: 'remedy', says: /put it right/ },
+    { tell: 'not-covered', says: /not covered/ },
+    { tell: 'check-again', about: 'rest', says: /Resting voltage/ },
+    { tell: 'check-again', says: /second look/ },
+  ] as const)('$tell $about', ({ says, ...message }) => {
+    const [text] = say({ kind: 'tell', ...message });
+    if (typeof says === 'string') expect(text).toBe(says);
+    else expect(text).toMatch(says);
+  });
+
+  test.each(['proved-repaired', 'unproved', 'still-failing', 'handed-over', 'ended'] as const)(
+    'the end: %s',
+    (outcome: DoneMessage['outcome']) => {
+      expect(render([{ kind: 'done', outcome }])).toMatchObject([
+        { kind: 'done', text: expect.stringMatching(/\.$/) as unknown },
+      ]);
+    },
+  );
+
+  test('an interrupt: what to do at once, then how to go on', () => {
+    const smoke = { kind: 'interrupt', interrupt: 'smoke', word: 'danger' } as const;
+    expect(say({ ...smoke, then: 'return' })).toEqual([
+      'DANGER',
+      'Smoke or fire. Ignition off. Get well away.',
+      'Say so when it is safe again.',
+    ]);
+    expect(say({ ...smoke, then: 'end' })[2]).toMatch(/ends here/);
+    expect(say({ ...smoke, interrupt: 'leak', then: 'return' })[2]).toMatch(/it is over/);
+  });
+
+  test('a wait: how long, and for what', () => {
+    const due = '2026-11-25T10:00:00Z';
+    expect(say({ kind: 'wait', check: 'rest', minutes: 1, due })[0]).toMatch(
+      /^Wait 1 minute before the next step: Resting voltage\./,
+    );
+    expect(say({ kind: 'wait', check: 'rest', minutes: 120, due })[0]).toMatch(/^Wait 120 minutes/);
+  });
+
+  test.each([
+    { checks: ['rest'], says: /as it no longer holds .*: Resting voltage\.$/ },
+    {
+      checks: ['rest', 'crank'],
+      says: /these 2 answers .*: Resting voltage and Cranking voltage\.$/,
+    },
+  ])('answers set aside: $checks', ({ checks, says }) => {
+    expect(say({ kind: 'set-aside', checks })[0]).toMatch(says);
+  });
+});
+
+describe('a text that the flow lacks is thrown by its key', () => {
+  test.each([
+    { message: { ...ask, check: 'nowhere' }, key: 'checks.nowhere' },
+    { message: { ...ask, options: ['purple'] }, key: 'checks.posts.answers.purple.label' },
+    { message: { ...ask, check: 'constructor' }, key: 'checks.constructor' },
+    {
+      message: { kind: 'caution', caution: 'x', word: 'danger', confirm: false },
+      key: 'cautions.x',
+    },
+    { message: { kind: 'ranking', faults: [['x', 1]], before: [] }, key: 'faults.x' },
+  ] as const)('$key', ({ message, key }) => {
+    expect(() => render([message])).toThrow(new LanguageError('text-missing', key));
+  });
+});

@@ -1,0 +1,44 @@
+import type { DoneMessage, SetAsideMessage, TellMessage } from '@keyturn/core';
+import type { Rendered } from '../rendered.ts';
+import type { Voice } from '../voice.ts';
+import { remedyLines } from './verdict.ts';
+
+/** What needs only an id to be said. */
+export function renderTell(message: TellMessage, voice: Voice): Rendered[] {
+  return [{ kind: 'text', text: wording(message, voice) }];
+}
+
+function wording({ tell, about }: TellMessage, voice: Voice): string {
+  const { say, flow } = voice;
+  switch (tell) {
+    case 'opening':
+      return flow.texts.opening;
+    case 'remedy':
+      return about === undefined
+        ? say('tell.remedyAny')
+        : say('tell.remedy', { steps: remedyLines(about, voice).join(' ') });
+    case 'not-covered':
+      return say('tell.notCovered');
+    case 'check-again':
+      return about === undefined
+        ? say('tell.checkAgainAny')
+        : say('tell.checkAgain', { name: flow.checkName(about) });
+    case 'person':
+    case 'stopped':
+    case 'resumed':
+    case 'returned':
+      return say(`tell.${tell}`);
+  }
+}
+
+/** The answers that a correction set aside, by the names of their checks. */
+export function renderSetAside({ checks }: SetAsideMessage, voice: Voice): Rendered[] {
+  const { say, flow, figures } = voice;
+  const names = figures.listAll(checks.map((id) => flow.checkName(id)));
+  return [{ kind: 'text', text: say('setAside.checks', { count: checks.length, names }) }];
+}
+
+/** How the case ended. */
+export function renderDone({ outcome }: DoneMessage, { say }: Voice): Rendered[] {
+  return [{ kind: 'done', text: say(`done.${outcome}`) }];
+}

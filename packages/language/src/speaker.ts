@@ -1,0 +1,78 @@
+import type { Check, Message } from '@keyturn/core';
+import { askBack } from './ask-back.ts';
+import { createFigures, type Figure } from './figures.ts';
+import type { FlowTexts } from './flow-texts.ts';
+import { createFlowWords, type CheckLikes } from './flow-words.ts';
+import { createLexicon, type Lexicon } from './lexicon.ts';
+import { findLocale } from './locale.ts';
+import { renderMessage } from './render/render.ts';
+import type { Rendered } from './rendered.ts';
+import { createSay } from './texts/create-say.ts';
+import { understandText } from './understand.ts';
+import type { Hearing, Understood } from './understood.ts';
+import { createUnitReader } from './units-said.ts';
+import type { Voice } from './voice.ts';
+
+/** What a speaker is made of. */
+export interface SpeakerOptions {
+  /** BCP 47 tag of a language that there is: `en`, `en-GB`. */
+  readonly locale: string;
+  readonly flowTexts: FlowTexts;
+  /** The checks of the flow, so that those that share another's words are known. */
+  readonly checks?: CheckLikes;
+  /** Who reads: a `driver` is given the driver's words where a remedy has them. */
+  readonly role?: string;
+}
+
+/** Speaks and understands one language for one flow. */
+export interface Speaker {
+  /** Messages in words. Throws `text-missing`, naming the key, where a text does not exist. */
+  readonly render: (messages: readonly Message[]) => Rendered[];
+  /** What a typed text means. Pure; never throws. */
+  readonly understand: (text: string, hearing: Hearing) => Understood;
+  /** Asks back after what was not understood; nothing for what was. */
+  readonly askBack: (understood: Understood) => Rendered[];
+  /** A figure with its unit's sign: "12.40 V". Throws `unit-unknown`. */
+  readonly formatQuantity: (figure: Figure) => string;
+}
+
+/**
+ * Creates the speaker of one conversation, with an i18next instance of its own. Synchronous.
+ *
+ * Throws `locale-unknown` where there are no texts for the locale.
+ *
+ * @example
+ * const speaker = createSpeaker({ locale: 'en', flowTexts, checks: flow.checks });
+ * const words = speaker.render(step.messages);
+ */
+export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOptions): Speaker {
+  const { name, texts, words } = findLocale(locale);
+  const say = createSay(locale, texts);
+  const figures = createFigures(locale, say);
+  const flow = createFlowWords(flowTexts, checks ?? {}, say);
+  const voice: Voice = { say, flow, figures, role };
+
+  const readUnit = createUnitReader(words);
+  // A flow's checks are one frozen object, so its lexicon is made once for each.
+  const lexicons = new WeakMap<Readonly<Record<string, Check>>, Lexicon>();
+  const lexiconOf = (all: Readonly<Record<string, Check>>): Lexicon => {
+    const known = lexicons.get(all);
+    if (known !== undefined) return known;
+    const made = createLexicon({ words, texts: flowTexts, checks: all });
+    lexicons.set(all, made);
+    return made;
+  };
+
+  return {
+    render: (messages) => messages.flatMap((message) => renderMessage(message, voice)),
+    understand: (text, hearing) =>
+      understandText(text, hearing, {
+        lexicon: lexiconOf(hearing.checks),
+        readUnit,
+        unitSign: figures.unitSign,
+        languageName: name,
+      }),
+    askBack: (understood) => askBack(understood, voice),
+    formatQuantity: figures.formatQuantity,
+  };
+}

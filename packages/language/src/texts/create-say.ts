@@ -1,0 +1,28 @@
+import { createInstance } from 'i18next';
+import { LanguageError } from '../language-error.ts';
+import type { GeneralTexts, Say } from './text-key.ts';
+
+/**
+ * The sayer of one conversation: an i18next instance of its own, ready at once, without escaping
+ * and without any fallback. Plurals follow `Intl.PluralRules` of the locale.
+ *
+ * The sayer throws `text-missing` and `placeholder-missing`, naming the key.
+ */
+export function createSay(locale: string, texts: GeneralTexts): Say {
+  const instance = createInstance();
+  void instance.init({
+    lng: locale,
+    resources: { [locale]: { translation: texts } },
+    fallbackLng: false,
+    load: 'currentOnly',
+    initAsync: false,
+    interpolation: { escapeValue: false, skipOnVariables: true },
+    parseMissingKeyHandler: (key) => {
+      throw new LanguageError('text-missing', key);
+    },
+    missingInterpolationHandler: (text, match: readonly string[]) => {
+      throw new LanguageError('placeholder-missing', match[1] ?? text);
+    },
+  });
+  return (key, ...values) => instance.t(key, values[0] ?? {});
+}

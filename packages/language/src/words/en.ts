@@ -1,0 +1,275 @@
+import { list } from './list.ts';
+import type { Words } from './words.ts';
+
+/** English as it is typed at the roadside. */
+export const enWords: Words = {
+  cardinals: {
+    zero: 0,
+    one: 1,
+    two: 2,
+    three: 3,
+    four: 4,
+    five: 5,
+    six: 6,
+    seven: 7,
+    eight: 8,
+    nine: 9,
+    ten: 10,
+    eleven: 11,
+    twelve: 12,
+    thirteen: 13,
+    fourteen: 14,
+    fifteen: 15,
+    sixteen: 16,
+    seventeen: 17,
+    eighteen: 18,
+    nineteen: 19,
+    twenty: 20,
+    thirty: 30,
+    forty: 40,
+    fourty: 40,
+    fifty: 50,
+    sixty: 60,
+    seventy: 70,
+    eighty: 80,
+    ninety: 90,
+  },
+  scales: { hundred: 100, thousand: 1000 },
+  decimalZero: ['oh', 'o'],
+  point: ['point', 'dot', 'decimal'],
+  joins: ['and'],
+  articles: ['a', 'an'],
+  fractions: { half: 1 / 2, halves: 1 / 2, quarter: 1 / 4, quarters: 1 / 4 },
+  minus: ['minus', 'negative'],
+  ordinals: {
+    first: 1,
+    second: 2,
+    third: 3,
+    fourth: 4,
+    fifth: 5,
+    sixth: 6,
+    seventh: 7,
+    eighth: 8,
+  },
+  grouping: ',',
+  units: {
+    V: list(`
+      v, volt, volts, vdc, v dc, volts dc
+    `),
+    mV: ['mv', 'millivolt', 'millivolts', 'milli volts'],
+    A: list(`
+      a, amp, amps, ampere, amperes, cca, amps cca, a cca, a en
+    `),
+    mA: ['ma', 'milliamp', 'milliamps', 'milliampere', 'milliamperes'],
+    'A.h': ['ah', 'amp hours', 'ampere hours'],
+    Ohm: ['ω', 'ohm', 'ohms'],
+    mOhm: list(`
+      mω, mohm, mohms, milliohm, milliohms, milli ohms
+    `),
+    Cel: list(`
+      cel, °c, c, celsius, centigrade, deg c, degrees c, degrees celsius, degrees centigrade
+    `),
+    '[degF]': list(`
+      °f, f, fahrenheit, deg f, degrees f, degrees fahrenheit
+    `),
+    'N.m': list(`
+      nm, n m, newton metre, newton metres, newton meter, newton meters
+    `),
+    '[lbf_av].[ft_i]': list(`
+      lbf ft, lb ft, lbs ft, ft lb, ft lbs, ft lbf, foot pound, foot pounds, pound feet, pound
+      foot
+    `),
+    '[lbf_av].[in_i]': list(`
+      lbf in, lb in, in lb, in lbs, inch pound, inch pounds
+    `),
+    'kgf.m': ['kgf m', 'kg m', 'kgm'],
+    ms: ['ms', 'millisecond', 'milliseconds'],
+    s: ['s', 'sec', 'secs', 'second', 'seconds'],
+    min: ['min', 'mins', 'minute', 'minutes'],
+    h: ['h', 'hr', 'hrs', 'hour', 'hours'],
+    d: ['day', 'days'],
+    wk: ['week', 'weeks'],
+    mo: ['month', 'months'],
+    a: list(`
+      year, years, yr, yrs, years old, year old
+    `),
+    Hz: ['hz', 'hertz'],
+    '/min': list(`
+      rpm, r min, revs, revs a minute, revs per minute, revolutions a minute
+    `),
+    L: ['l', 'litre', 'litres', 'liter', 'liters'],
+    W: ['w', 'watt', 'watts'],
+    kW: ['kw', 'kilowatt', 'kilowatts'],
+    bar: ['bar'],
+    kPa: ['kpa'],
+    '[psi]': ['psi'],
+    '%': ['%', 'percent', 'per cent'],
+  },
+  bareUnits: ['degrees', 'degree', 'deg', '°'],
+  boundsOnly: list(`
+    less than, lower than, more than, higher than, greater than, under, over, below, above, at
+    least, at most, up to, not even
+  `),
+  besideFigures: list(`
+    to, or, on, at, in, with, while, when, during, after, before, across, from, for, of, as, by, here,
+    there, today, outside, exactly, steady, i, it, is, was, were, and, but, then, the, now,
+    please, thanks, thank, only, again, ish, or so, say, rest, reading, meter, multimeter,
+    voltmeter, total
+  `),
+  negators: list(`
+    no, not, isnt, arent, wasnt, werent, dont, doesnt, didnt, wont, wouldnt, cant, cannot,
+    couldnt, hasnt, havent, hadnt, aint, never, nothing, none, neither, nor, without, nobody
+  `),
+  clauseBreaks: list(`
+    but, and, then, when, while, if, because, though, although, yet, instead
+  `),
+  fillers: list(`
+    a, an, the, it, its, is, are, was, were, be, been, there, theres, i, im, ive, id, we, my,
+    me, this, that, thats, they, them, theyre, of, to, at, in, all, any, some, so, and, then,
+    just, only, really, quite, very, well, um, uh, er, hmm, please, think, thinks, guess, seems,
+    seem, looks, look, like, about, around, roughly, approximately, approx, circa, maybe,
+    perhaps, probably, nearly, almost, bit, now, does, do, did, has, with, for, from, sort,
+    kind, let, lets, sorry, hi, hello, thanks
+  `),
+  endings: list(`
+    ingly, ings, ing, edly, ed, ey, es, ly, s, y, e
+  `),
+  optionWords: list(`
+    option, number, answer, choice, no, nr, the, one, and, its, i, think
+  `),
+  talk: {
+    yes: list(`
+      yes, y, yeah, yep, yup, yes it is, yes i have, yes please, ok, okay, sure, of course,
+      correct, right, confirm, confirmed, i confirm, understood, got it, go on, go ahead, carry
+      on, continue, all clear, safe, it is safe, yes safe to go on, read and understood
+    `),
+    no: list(`
+      no, n, nope, nah, no way, not safe, it is not safe, no it is not, not yet
+    `),
+    done: list(`
+      done, ready, finished, complete, completed, all done, i have done it, i did it, did it,
+      have done that, waited, time is up, times up, time up, i have waited, finished waiting
+    `),
+    over: list(`
+      over, it is over, all over, all clear, safe now, it is safe now, we are safe, i am safe,
+      gone, it is gone, it has gone, stopped, it has stopped, fire is out, put out, cleared,
+      resume, back to normal, no longer, sorted
+    `),
+    'dont-know': list(`
+      dont know, i dont know, do not know, dunno, not sure, unsure, im not sure, no idea, no
+      clue, cant tell, cannot tell, cant say, cant remember, dont remember, i forgot, unknown,
+      idk, hard to say, who knows, not certain
+    `),
+    cannot: list(`
+      cant, cannot, can not, i cant, cant do, cant do that, cannot do that, cannot do it, i cant
+      do it, not able to, unable, i am unable to, not possible, impossible, cant reach it, cant
+      reach, cant get to it, cant find it, cant find, cant see it, not found, not fitted, dont
+      have one, dont have that, havent got one, havent got that, skip, skip it, skip this, pass,
+      not here, too dangerous, wont do that, i would rather not
+    `),
+    why: list(`
+      why, why that, why this, why do you ask, why do you want to know, why do you need that,
+      why is that, why should i, what for, what is that for, what does it mean, what would that
+      mean, explain, reason, how come
+    `),
+    back: list(`
+      back, go back, previous, previous question, one back, last question, undo, take that back,
+      step back
+    `),
+    repeat: list(`
+      repeat, again, once more, say again, say that again, what do you mean, what was the
+      question, pardon, repeat that, repeat the question, come again, what
+    `),
+    person: list(`
+      person, a person, human, operator please, someone, real person, talk to a person, talk to
+      someone, speak to a person, speak to someone, talk to a human, speak to a human, talk to a
+      real person, call someone, call me, i want a person, i need a person, i want to talk to a
+      person, i want to speak to someone, get me a person, need help from a person
+    `),
+    stop: list(`
+      stop, quit, exit, end, bye, goodbye, stop here, stop now, i want to stop, leave, pause,
+      later, come back later, enough, cancel, give up, i give up
+    `),
+    language: list(`
+      language, change language, other language, another language, switch language, different
+      language
+    `),
+  },
+  corrections: list(`
+    correct, correction, i correct, i want to correct, change, change that, i meant, meant,
+    sorry i meant, i mean, should be, should have been, that was wrong, wrong, my mistake,
+    mistake, typo, actually
+  `),
+  earlier: ['was', 'were', 'should be', 'should have been'],
+  statements: [
+    {
+      set: { 'vehicle.nominal': 24 },
+      said: list(`
+        24 v vehicle, 24 v system, 24 v truck, 24 v lorry, 24 v bus, 24 volt vehicle, 24 volt
+        system, 24 volt truck, 24 volt lorry, 24 volt bus, vehicle is 24 v, vehicle is 24 volts,
+        truck is 24 v, truck is 24 volts, twenty four volt vehicle, twenty four volt truck,
+        twenty four volt system
+      `),
+    },
+    {
+      set: { 'vehicle.nominal': 12 },
+      said: list(`
+        12 v vehicle, 12 v system, 12 v car, 12 volt vehicle, 12 volt system, 12 volt car,
+        vehicle is 12 v, vehicle is 12 volts, twelve volt vehicle, twelve volt system
+      `),
+    },
+    {
+      set: { 'vehicle.fuel': 'diesel' },
+      said: list(`
+        diesel, it is a diesel, diesel engine, runs on diesel, diesel car, diesel vehicle
+      `),
+    },
+    {
+      set: { 'vehicle.fuel': 'petrol' },
+      said: list(`
+        petrol, petrol engine, runs on petrol, petrol car, petrol vehicle, gasoline, gasoline
+        engine
+      `),
+    },
+    {
+      set: { 'vehicle.transmission': 'automatic' },
+      said: ['automatic', 'automatic gearbox', 'automatic transmission', 'it is an automatic'],
+    },
+    {
+      set: { 'vehicle.transmission': 'manual' },
+      said: ['manual', 'manual gearbox', 'manual transmission', 'stick shift', 'it is a manual'],
+    },
+    {
+      set: { 'vehicle.ignition': 'button' },
+      said: ['start button', 'push button start', 'button start', 'it has a start button'],
+    },
+    { set: { 'vehicle.ignition': 'key' }, said: ['key start', 'it starts with a key'] },
+    {
+      set: { 'vehicle.hybrid': 'full' },
+      said: ['hybrid', 'full hybrid', 'it is a hybrid', 'hybrid car'],
+    },
+  ],
+  having: list(`
+    have, ive, got, found, borrowed, bought, brought, with me, now have, here is, there is,
+    arrived, here now, can use
+  `),
+  kit: {
+    voltmeter: ['voltmeter', 'volt meter', 'multimeter', 'multi meter'],
+    'test-lamp': ['test lamp', 'test light', 'testlamp'],
+    'clamp-meter': ['clamp meter', 'current clamp', 'amp clamp'],
+    'load-tester': ['load tester', 'carbon pile'],
+    'electronic-tester': ['electronic tester', 'battery tester', 'conductance tester'],
+    'boost-source': list(`
+      jump leads, jumper leads, jumper cables, jump cables, jump pack, jump starter, booster
+      pack, boost source, donor car
+    `),
+    charger: ['charger', 'battery charger'],
+    'code-reader': ['code reader', 'fault code reader', 'scan tool'],
+    'second-key': ['second key', 'spare key', 'other key'],
+    helper: ['helper', 'someone to help', 'somebody to help', 'friend to help', 'second person'],
+    'hand-tools': list(`
+      hand tools, tools, spanners, wrenches, tool box, toolbox
+    `),
+    'bench-tester': ['bench tester', 'test bench'],
+  },
+};

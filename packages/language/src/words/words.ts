@@ -1,0 +1,70 @@
+/** Talk that is understood at any moment, beside the interrupts of the flow. */
+export type TalkWord =
+  | 'yes'
+  | 'no'
+  | 'done'
+  | 'over'
+  | 'dont-know'
+  | 'cannot'
+  | 'why'
+  | 'back'
+  | 'repeat'
+  | 'person'
+  | 'stop'
+  | 'language';
+
+/**
+ * The words that one language needs for understanding what is typed. Every entry is written as
+ * people type it; case, accents and apostrophes do not matter. A phrase is words with spaces.
+ */
+export interface Words {
+  /** Numbers of one word, from zero up: `twelve`, `forty`. */
+  readonly cardinals: Readonly<Record<string, number>>;
+  /** Words for nought among decimals only: `oh`. */
+  readonly decimalZero: readonly string[];
+  /** Words that multiply what stands before them: `hundred`. */
+  readonly scales: Readonly<Record<string, number>>;
+  /** Words between the whole number and its decimals: `point`. */
+  readonly point: readonly string[];
+  /** Words that join a fraction or a lower number to a number: `and`. */
+  readonly joins: readonly string[];
+  /** Words that may stand before a scale, a fraction or a unit and add nothing: `a`. */
+  readonly articles: readonly string[];
+  readonly fractions: Readonly<Record<string, number>>;
+  readonly minus: readonly string[];
+  readonly ordinals: Readonly<Record<string, number>>;
+  /** What stands between groups of thousands when written in digits. */
+  readonly grouping: ',' | '.' | ' ';
+  /** UCUM code to the ways in which it is typed. */
+  readonly units: Readonly<Record<string, readonly string[]>>;
+  /** Words that are a unit only together with the check's own: `degrees`. */
+  readonly bareUnits: readonly string[];
+  /** Words that give only a bound: `less than`. */
+  readonly boundsOnly: readonly string[];
+  /** Words that may follow a figure without being a unit. */
+  readonly besideFigures: readonly string[];
+  /** Words that turn round what follows: `not`. */
+  readonly negators: readonly string[];
+  /** Words at which a negation ends: `but`. */
+  readonly clauseBreaks: readonly string[];
+  /** Words that carry no meaning of their own, hedges among them: `about`. */
+  readonly fillers: readonly string[];
+  /** Endings that do not change what a word means here, longest first: `ing`. */
+  readonly endings: readonly string[];
+  /** Words that may stand before an option's number: `option`. */
+  readonly optionWords: readonly string[];
+  readonly talk: Readonly<Record<TalkWord, readonly string[]>>;
+  /** Beginnings that say that an earlier answer was wrong: `correction`. */
+  readonly corrections: readonly string[];
+  /** Words that, between a reading's name and its figure, speak of an earlier answer: `was`. */
+  readonly earlier: readonly string[];
+  /** Whole statements about the vehicle, with what they set in the context. */
+  readonly statements: readonly {
+    readonly set: Readonly<Record<string, string | number | boolean>>;
+    readonly said: readonly string[];
+  }[];
+  /** Words that say that kit is at hand now: `have`. */
+  readonly having: readonly string[];
+  /** Kit id to what people call it. */
+  readonly kit: Readonly<Record<string, readonly string[]>>;
+}
