@@ -8,7 +8,11 @@ import { isAlike } from './unit.ts';
 /** A reading that was understood: which check, and its figure in the unit that was typed. */
 interface SaidReading {
   readonly check: string;
-  readonly value: { readonly value: number; readonly unit: string; readonly resolution: number };
+  readonly value: {
+    readonly value: number;
+    readonly unit: string;
+    readonly resolution?: number;
+  };
 }
 
 /** What a line of readings means. */
@@ -70,7 +74,10 @@ export function placePieces(
     } else {
       const unit = figure.unit ?? unitOf(check);
       const resolution = Number((10 ** -figure.decimals).toFixed(figure.decimals));
-      readings.push({ check: check.id, value: { value: figure.value, unit, resolution } });
+      // "0" is said of a display that shows nothing, however fine it is.
+      const isBareZero = figure.value === 0 && figure.decimals === 0;
+      const value = { value: figure.value, unit, ...(isBareZero ? {} : { resolution }) };
+      readings.push({ check: check.id, value });
     }
   });
   // Figures that could all be the reading in hand, with nothing to tell them apart.

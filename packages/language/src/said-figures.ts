@@ -2,12 +2,21 @@ import type { CheckPhrases } from './lexicon.ts';
 import type { LineResult } from './line-placing.ts';
 import { readLine } from './readings-line.ts';
 import { readChoice, readClose } from './said-choice.ts';
-import { type Turn, answers, cut, input, isAsked, optionsInHand, possibleOf } from './turn.ts';
+import {
+  type Turn,
+  answers,
+  cut,
+  input,
+  isAsked,
+  optionsInHand,
+  possibleOf,
+  unclear,
+} from './turn.ts';
 import type { HeardTalk, Hearing, Understood } from './understood.ts';
 
 /** The reading that "not 12.5, 12.1" is about: the last one given, else the one in hand. */
 export function lastReading({ hearing, listener, inHand }: Turn): CheckPhrases | undefined {
-  const id = hearing.answered?.findLast(
+  const id = hearing.answered.findLast(
     (check) => listener.lexicon.checks.get(check)?.check.form.kind === 'reading',
   );
   return id === undefined ? inHand : listener.lexicon.checks.get(id);
@@ -34,6 +43,8 @@ export function readFigures(turn: Turn): Understood | undefined {
     const corrected = again.type === 'readings' ? again.readings : line.readings;
     return input([{ type: 'correction', answers: corrected }], 'correction');
   }
+  // A figure that belongs to nothing, while a caution waits: it was meant for the question after.
+  if (hearing.awaiting === 'confirm') return unclear(turn, 'not-confirmed');
   // At a question answered in words a figure may be part of the words: "3 clicks".
   const isWords = optionsInHand(turn)?.check.form.kind === 'choice';
   const chosen = isWords ? (readChoice(turn) ?? readClose(turn)) : undefined;
@@ -44,13 +55,13 @@ export function readFigures(turn: Turn): Understood | undefined {
 
 /**
  * Whether a line that speaks of earlier answers corrects one: a denied figure always does; a "was"
- * where that check has been answered, or, where nothing is known of that, is not the one in hand.
+ * where that check has been answered.
  */
 function isOfEarlier(line: Extract<LineResult, { type: 'readings' }>, hearing: Hearing): boolean {
-  const { answered, check } = hearing;
+  const { answered } = hearing;
   if (line.earlier === undefined) return false;
-  if (line.earlier === 'denied') return answered === undefined || answered.length > 0;
-  return line.readings.some((one) => answered?.includes(one.check) ?? one.check !== check);
+  if (line.earlier === 'denied') return answered.length > 0;
+  return line.readings.some((one) => answered.includes(one.check));
 }
 
 /** Asks back about a line of which nothing was taken. */

@@ -329,15 +329,18 @@ describe('an interrupt is heard whatever is asked', () => {
 });
 
 describe('an earlier answer is corrected', () => {
-  hold([
-    ['crank', 'correct: rest 12.1', 'correction rest=12.1 V/0.1'],
-    ['crank', 'sorry, I meant rest 12.1', 'correction rest=12.1 V/0.1'],
-    ['crank', 'rest was 12.1', 'correction rest=12.1 V/0.1'],
-    ['crank', 'correction: posts loose', 'correction posts=loose'],
-    ['crank', 'no, I meant the posts were loose', 'correction posts=loose'],
-    ['crank', 'correction', 'unclear which-check'],
-    ['rest', 'rest was 12.1', 'rest=12.1 V/0.1'],
-  ]);
+  hold(
+    [
+      ['crank', 'correct: rest 12.1', 'correction rest=12.1 V/0.1'],
+      ['crank', 'sorry, I meant rest 12.1', 'correction rest=12.1 V/0.1'],
+      ['crank', 'rest was 12.1', 'correction rest=12.1 V/0.1'],
+      ['crank', 'correction: posts loose', 'correction posts=loose'],
+      ['crank', 'no, I meant the posts were loose', 'correction posts=loose'],
+      ['crank', 'correction', 'unclear which-check'],
+    ],
+    { answered: ['posts', 'rest'] },
+  );
+  hold([['rest', 'rest was 12.1', 'rest=12.1 V/0.1']]);
   hold(
     [
       ['crank', 'not 12.5, 12.1', 'correction rest=12.1 V/0.1'],

@@ -25,29 +25,59 @@ export interface Assessment {
  */
 const leastProbability = 0.1;
 
-/** The latest assessment of what was said, so that one turn works it out once. */
-const latest = new WeakMap<
-  CaseState['answers'],
-  { readonly of: CaseState; readonly is: Assessment }
->();
+interface Assessed {
+  readonly flow: Flow;
+  readonly state: CaseState;
+  readonly assessment: Assessment;
+}
+
+/** The latest assessment, so that the steps of one turn share it. */
+let latest: Assessed | undefined;
 
 /** Assesses a state. Pure: a state with the same content has the same assessment. */
 export function assess(flow: Flow, state: CaseState): Assessment {
-  const before = latest.get(state.answers);
-  if (before?.of.context === state.context && before.of.raised === state.raised) return before.is;
+  if (latest === undefined || !isSame(latest, flow, state)) {
+    latest = { flow, state, assessment: work(flow, state) };
+  }
+  return latest.assessment;
+}
+
+/** True where nothing that an assessment depends on differs. */
+function isSame(before: Assessed, flow: Flow, state: CaseState): boolean {
+  return (
+    before.flow === flow &&
+    before.state.answers === state.answers &&
+    before.state.context === state.context &&
+    before.state.raised === state.raised
+  );
+}
+
+/** Findings and stops at once; the ranking and what is proved when they are first asked for. */
+function work(flow: Flow, state: CaseState): Assessment {
   const findings = findingsOf(flow, state);
-  const ranking = rankFaults(flow, findings);
-  const is: Assessment = {
+  let ranking: readonly Weighted[] | undefined;
+  let proved: readonly Fault[] | undefined;
+  return {
     findings,
-    ranking,
     stops: stopsInForce(flow, findings.known),
-    proved: ranking
-      .filter(([, probability]) => probability >= leastProbability)
-      .flatMap(([id]) => {
-        const fault = flow.faults[id];
-        return fault?.proofs.some((proof) => holds(proof, findings.known) === true) ? [fault] : [];
-      }),
+    get ranking() {
+      return (ranking ??= rankFaults(flow, findings));
+    },
+    get proved() {
+      return (proved ??= provedFaults(flow, findings, this.ranking));
+    },
   };
-  latest.set(state.answers, { of: state, is });
-  return is;
+}
+
+function provedFaults(
+  flow: Flow,
+  findings: Findings,
+  ranking: readonly Weighted[],
+): readonly Fault[] {
+  return ranking
+    .filter(([, probability]) => probability >= leastProbability)
+    .flatMap(([id]) => {
+      const fault = flow.faults[id];
+      return fault?.proofs.some((proof) => holds(proof, findings.known) === true) ? [fault] : [];
+    });
 }

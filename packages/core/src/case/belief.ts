@@ -1,24 +1,17 @@
 /**
  * How likely each fault is, from the flow's likelihoods and what has been found.
  */
-import {
-  defineModel,
-  posterior,
-  prepareFinding,
-  rank,
-  temperedExponent,
-  type EvidenceModel,
-  type PreparedFinding,
-} from '@keyturn/evidence';
+import { posterior, rank, temperedExponent, type PreparedFinding } from '@keyturn/evidence';
 import { holds, type Finding, type Known } from '../flow/condition.ts';
-import type { Flow, LikelihoodTable } from '../flow/flow.ts';
+import type { Flow } from '../flow/flow.ts';
+import { evidenceTables, type AnswerRow, type EvidenceTable } from './evidence-tables.ts';
 import { likeliest, type Findings } from './findings.ts';
 import type { Weighted } from './message.ts';
 
 /** The faults by probability, likeliest first. */
 export function rankFaults(flow: Flow, findings: Findings): readonly Weighted[] {
-  const model = modelFor(flow, findings.known);
-  return rank(model, posterior(model, preparedFindings(flow, model, findings)));
+  const { model } = evidenceTables(flow);
+  return rank(model, posterior(model, preparedFindings(flow, findings)));
 }
 
 /** The ranking if a check, unanswered so far, were to give an answer. */
@@ -36,43 +29,38 @@ export function leadersWithin(
   flow: Flow,
   findings: Findings,
   outlook: {
-    /** The checks that may still be answered, with their answers. */
-    readonly checks: readonly { readonly id: string; readonly answers: readonly string[] }[];
+    /** The checks that may still be answered. */
+    readonly checks: readonly string[];
     /** Probability, of one, from which an answer or a pair of answers is reckoned with. */
     readonly least: number;
   },
 ): ReadonlySet<string> {
-  const model = modelFor(flow, findings.known);
-  const faults = model.hypotheses;
-  const now = posterior(model, preparedFindings(flow, model, findings));
-  const rows = outlook.checks.map(({ id, answers }) => {
-    const table = tableFor(flow, findings.known, id);
-    return table === undefined
-      ? []
-      : answers.map((answer) => faults.map((fault) => table.rows[fault]?.[answer] ?? 0));
-  });
+  const { model } = evidenceTables(flow);
+  const rows = outlook.checks.map((check) => [
+    ...(tableFor(flow, findings.known, check)?.rows.values() ?? []),
+  ]);
   const leaders = new Set<string>();
-  const follow = (weights: ArrayLike<number>, from: number, depth: number): void => {
+  const follow = (belief: Float64Array, from: number, depth: number): void => {
     for (let index = from; index < rows.length; index += 1) {
-      for (const row of rows[index] ?? []) {
-        const after = row.map((likelihood, fault) => likelihood * (weights[fault] ?? 0));
-        if (sum(after) < outlook.least) continue;
-        leaders.add(faults[indexOfGreatest(after)] ?? '');
+      for (const { likelihoods } of rows[index] ?? []) {
+        const after = likelihoods.map((likelihood, fault) => likelihood * (belief[fault] ?? 0));
+        if (total(after) < outlook.least) continue;
+        leaders.add(model.hypotheses[indexOfGreatest(after)] ?? '');
         if (depth > 1) follow(after, index + 1, depth - 1);
       }
     }
   };
-  follow(now, 0, 2);
+  follow(posterior(model, preparedFindings(flow, findings)), 0, 2);
   return leaders;
 }
 
-function sum(values: readonly number[]): number {
-  let total = 0;
-  for (const value of values) total += value;
-  return total;
+function total(values: Float64Array): number {
+  let sum = 0;
+  for (const value of values) sum += value;
+  return sum;
 }
 
-function indexOfGreatest(values: readonly number[]): number {
+function indexOfGreatest(values: Float64Array): number {
   let best = 0;
   for (let index = 1; index < values.length; index += 1) {
     if ((values[index] ?? 0) > (values[best] ?? 0)) best = index;
@@ -80,44 +68,44 @@ function indexOfGreatest(values: readonly number[]): number {
   return best;
 }
 
-/** Priors in the present context: published or usual weights, times what the context says. */
-function modelFor(flow: Flow, known: Known): EvidenceModel {
-  const faults = Object.keys(flow.faults);
-  const weights = faults.map((fault) => {
-    const prior = flow.priors[fault];
-    return (prior?.factors ?? []).reduce(
-      (weight, factor) => (holds(factor.when, known) === true ? weight * factor.times : weight),
-      prior?.weight ?? 0,
-    );
-  });
-  return defineModel(faults, weights);
+/** What the context says of the faults, to be weighed like a finding: it multiplies the priors. */
+function contextFinding(flow: Flow, known: Known): PreparedFinding {
+  const { model, factors } = evidenceTables(flow);
+  const logLikelihoods = new Float64Array(model.hypotheses.length);
+  for (const { fault, when, log } of factors) {
+    if (holds(when, known) === true) {
+      logLikelihoods[fault] = (logLikelihoods[fault] ?? 0) + log;
+    }
+  }
+  return { id: 'context', logLikelihoods };
 }
 
-function preparedFindings(
-  flow: Flow,
-  model: EvidenceModel,
-  findings: Findings,
-): readonly PreparedFinding[] {
+function preparedFindings(flow: Flow, findings: Findings): readonly PreparedFinding[] {
+  const { several } = evidenceTables(flow);
   const exponents = exponentsOf(flow, findings);
-  return [...findings.all].flatMap(([check, found]) => {
+  const prepared = [contextFinding(flow, findings.known)];
+  for (const [check, found] of findings.all) {
+    // Of choices the first tells of the state in which the complaint arose; later ones follow
+    // work. Of readings the last is the better one.
     const telling = flow.checks[check]?.form.kind === 'choice' ? found[0] : found.at(-1);
     const table = tableFor(flow, findings.known, check);
-    // Of choices the first tells of the state in which the complaint arose; later ones follow work.
-    // Of readings the last is the better one.
-    if (telling === undefined || table === undefined) return [];
-    const several = isSeveral(flow, check);
-    const likelihoods = model.hypotheses.map((fault) =>
-      several ? likelihoodOfSet(table, fault, telling) : likelihoodOfOne(table, fault, telling),
-    );
-    return [prepareFinding(model, { id: check, likelihoods, exponent: exponents.get(check) ?? 1 })];
-  });
+    if (telling === undefined || table === undefined) continue;
+    const logs = several.has(check) ? logsOfSet(table, telling) : logsOfOne(table, telling);
+    if (logs === undefined) continue;
+    const exponent = exponents.get(check) ?? 1;
+    const logLikelihoods = exponent === 1 ? logs : logs.map((log) => exponent * log);
+    prepared.push({ id: check, logLikelihoods });
+  }
+  return prepared;
 }
 
 /** The first table of a check whose condition holds. */
-function tableFor(flow: Flow, known: Known, check: string): LikelihoodTable | undefined {
-  return flow.likelihoods[check]?.find(
-    ({ given }) => given === undefined || holds(given, leaning(known)) === true,
-  );
+function tableFor(flow: Flow, known: Known, check: string): EvidenceTable | undefined {
+  const tables = evidenceTables(flow).tables.get(check);
+  const [first] = tables ?? [];
+  if (first?.given === undefined) return first;
+  const side = leaning(known);
+  return tables?.find(({ given }) => given === undefined || holds(given, side) === true);
 }
 
 /** What is known, with every reading near a bound taken for the likelier side. */
@@ -133,27 +121,39 @@ function leaning(known: Known): Known {
   };
 }
 
-function isSeveral(flow: Flow, check: string): boolean {
-  const form = flow.checks[check]?.form;
-  return form?.kind === 'choice' && form.several;
-}
-
-/** A reading near a bound carries both branches by their weight. */
-function likelihoodOfOne(table: LikelihoodTable, fault: string, finding: Finding): number {
-  const row = table.rows[fault] ?? {};
-  const entries = Object.entries(finding.weights);
-  if (entries.length === 0) return 1;
-  return entries.reduce((sum, [answer, share]) => sum + share * (row[answer] ?? 0), 0);
+/** A reading near a bound carries both branches by their weight; one without bounds says nothing. */
+function logsOfOne(table: EvidenceTable, finding: Finding): Float64Array | undefined {
+  const parts: (readonly [row: AnswerRow, share: number])[] = [];
+  for (const [answer, share] of Object.entries(finding.weights)) {
+    const row = table.rows.get(answer);
+    if (row !== undefined && share > 0) parts.push([row, share]);
+  }
+  const [first, ...others] = parts;
+  if (first === undefined) return undefined;
+  if (others.length === 0) return first[0].logs;
+  return first[0].likelihoods.map((_, fault) => {
+    let sum = 0;
+    for (const [row, share] of parts) sum += share * (row.likelihoods[fault] ?? 0);
+    return Math.log(sum);
+  });
 }
 
 /** Each answer that may hold by itself counts as there or not there. */
-function likelihoodOfSet(table: LikelihoodTable, fault: string, finding: Finding): number {
-  return Object.entries(table.rows[fault] ?? {})
-    .filter(([answer]) => answer !== 'none')
-    .reduce(
-      (product, [answer, share]) => product * (finding.weights[answer] === 1 ? share : 1 - share),
-      1,
-    );
+function logsOfSet(table: EvidenceTable, finding: Finding): Float64Array {
+  let sum: Float64Array | undefined;
+  for (const [answer, row] of table.rows) {
+    if (answer === 'none') continue;
+    const logs = finding.weights[answer] === 1 ? row.logs : row.absentLogs;
+    if (sum === undefined) sum = logs.slice();
+    else addTo(sum, logs);
+  }
+  return sum ?? new Float64Array(0);
+}
+
+function addTo(sum: Float64Array, part: Float64Array): void {
+  for (let index = 0; index < sum.length; index += 1) {
+    sum[index] = (sum[index] ?? 0) + (part[index] ?? 0);
+  }
 }
 
 /** Findings of one cause measured more than once are tempered, as many as were made. */

@@ -1,11 +1,11 @@
 /**
  * A case as it is kept between turns, and the fold that makes it from its events.
  */
-import { createActor, transition, type AnyMachineSnapshot } from 'xstate';
+import { createActor, type AnyMachineSnapshot } from 'xstate';
 import type { Chart } from '../chart/compile.ts';
 import type { CaseEvent, LaterEvent, OpenedEvent } from './event.ts';
 import { eventFormat } from './event.ts';
-import type { Answer, CaseState } from './state.ts';
+import { blankState, type Answer, type CaseState } from './state.ts';
 
 /**
  * A case between turns: plain JSON of a size that does not grow with the number of turns. Its
@@ -42,18 +42,10 @@ export function foldOpening(chart: Chart, event: OpenedEvent): Case {
     [{ status: 'cannot' }],
   ]);
   const state: CaseState = {
+    ...blankState,
     at: event.at,
     context: event.context,
     answers: Object.fromEntries(notAsked),
-    order: [],
-    asked: [],
-    cautioned: [],
-    raised: [],
-    due: {},
-    wanted: null,
-    next: null,
-    verdict: null,
-    outcome: null,
   };
   const snapshot = createActor(chart.machine, { input: state }).getSnapshot() as AnyMachineSnapshot;
   return kept(chart, event.id, { snapshot, events: 1 });
@@ -65,9 +57,8 @@ export function foldEvent(chart: Chart, before: Case, event: LaterEvent): Case {
     value: before.value as string,
     context: before.state,
   }) as AnyMachineSnapshot;
-  const [next] = transition(chart.machine, snapshot, event);
   return kept(chart, before.id, {
-    snapshot: next as AnyMachineSnapshot,
+    snapshot: chart.transition(snapshot, event),
     events: before.events + 1,
   });
 }

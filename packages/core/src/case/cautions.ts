@@ -1,28 +1,58 @@
 /**
- * The cautions that go before a check, and when a confirmation lapses.
+ * The cautions that stand between a person and a check.
  */
-import { holds, type Known } from '../flow/condition.ts';
+import { holds } from '../flow/condition.ts';
 import type { Caution, Check, Flow, SignalWord } from '../flow/flow.ts';
-import { covers } from './possible.ts';
+import { assess } from './assessment.ts';
+import { covers, wayToAsk } from './possible.ts';
+import type { CaseState } from './state.ts';
 
 const gravity: readonly SignalWord[] = ['danger', 'warning', 'caution', 'notice'];
 
-/** The cautions of a check in this case, gravest first. None where it is answered from memory. */
-export function cautionsFor(
-  flow: Flow,
-  check: Check,
-  scope: { readonly known: Known; readonly remembered: boolean },
-): readonly Caution[] {
-  // Remembering cannot hurt, except where the person stands.
-  const covered = scope.remembered ? { ...check, does: [], at: 'memory' as const } : check;
-  return Object.values(flow.cautions)
-    .filter(
-      (caution) =>
-        covers(caution.before, covered) &&
-        (caution.when === undefined || holds(caution.when, scope.known) === true),
-    )
-    .sort((a, b) => gravity.indexOf(a.word) - gravity.indexOf(b.word));
+/** The cautions that cover each check, when done and when only remembered; gravest first. */
+interface Coverage {
+  readonly done: ReadonlyMap<string, readonly Caution[]>;
+  readonly remembered: ReadonlyMap<string, readonly Caution[]>;
 }
 
-/** Fields of the context after whose change every confirmation lapses. */
-export const lapsingFields: readonly string[] = ['place', 'role'];
+const coverages = new WeakMap<Flow, Coverage>();
+
+/** True where a check may only be answered from memory as things stand. */
+export function isRemembered(flow: Flow, state: CaseState, check: string): boolean {
+  const asked = flow.checks[check];
+  return asked !== undefined && wayToAsk(asked, assess(flow, state).stops) === 'remember';
+}
+
+/** The cautions of a check that have not been said yet, or have lapsed; gravest first. */
+export function pendingCautions(flow: Flow, state: CaseState, check: string): readonly Caution[] {
+  const { done, remembered } = coverageOf(flow);
+  const covering = (isRemembered(flow, state, check) ? remembered : done).get(check) ?? [];
+  const { known } = assess(flow, state).findings;
+  return covering.filter(
+    ({ id, when }) =>
+      !state.cautioned.includes(id) && (when === undefined || holds(when, known) === true),
+  );
+}
+
+/** Worked out once for each flow. */
+function coverageOf(flow: Flow): Coverage {
+  const known = coverages.get(flow);
+  if (known !== undefined) return known;
+  const gravest = Object.values(flow.cautions).toSorted(
+    (a, b) => gravity.indexOf(a.word) - gravity.indexOf(b.word),
+  );
+  const covering = (as: (check: Check) => Check): ReadonlyMap<string, readonly Caution[]> =>
+    new Map(
+      Object.values(flow.checks).map((check) => [
+        check.id,
+        gravest.filter(({ before }) => covers(before, as(check))),
+      ]),
+    );
+  const made: Coverage = {
+    done: covering((check) => check),
+    // Remembering cannot hurt, except by where the person stands.
+    remembered: covering((check) => ({ ...check, does: [], at: 'memory' })),
+  };
+  coverages.set(flow, made);
+  return made;
+}

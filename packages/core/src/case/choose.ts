@@ -6,11 +6,10 @@
  */
 import { checksOf } from '../flow/condition.ts';
 import type { Check, Flow, Stage } from '../flow/flow.ts';
-import { optionsOf } from '../flow/options-of.ts';
 import { assess, type Assessment } from './assessment.ts';
 import { leadersWithin } from './belief.ts';
 import type { DoneMessage } from './message.ts';
-import { bearsOn, lackingKit, wayToAsk } from './possible.ts';
+import { bearsOn, hasKit, wayToAsk } from './possible.ts';
 import { latestAnswer, type Answer, type CaseState, type Next } from './state.ts';
 
 /** A leading fault this likely that can no longer be proved ends the questions. */
@@ -67,8 +66,8 @@ function firstOpen(flow: Flow, state: CaseState, scope: Scope): Next | undefined
   for (const stage of scope.stages) {
     for (const id of stage.checks) {
       const check = flow.checks[id];
-      if (check === undefined || !belongsToProof(flow, state, check)) continue;
-      if (!isOpen(check, state, scope.assessment)) continue;
+      if (check === undefined || !isOpen(check, state, scope.assessment)) continue;
+      if (!belongsToProof(flow, state, check)) continue;
       if (!isPossible(flow, check, { state, assessment: scope.assessment })) continue;
       return { to: 'check', stage: stage.id, check: id };
     }
@@ -95,9 +94,9 @@ export function proofOfRepair(
 
 /** Not answered yet, or to be asked once more after something was put right. */
 function isOpen(check: Check, state: CaseState, assessment: Assessment): boolean {
-  const answers = state.answers[check.id] ?? [];
-  const [first] = answers;
-  if (first === undefined) return true;
+  const answers = state.answers[check.id];
+  const first = answers?.[0];
+  if (answers === undefined || first === undefined) return true;
   if (answers.length > 1 || first.status !== 'answered') return false;
   if (!('unit' in first.value)) return first.value.some((answer) => check.again.includes(answer));
   return isCoarse(check, assessment);
@@ -124,7 +123,7 @@ function isPossible(
 ): boolean {
   return (
     wayToAsk(check, assessment.stops) !== 'never' &&
-    lackingKit(flow, check, state).length === 0 &&
+    hasKit(flow, check, state) &&
     bearsOn(check, assessment.findings.known)
   );
 }
@@ -136,30 +135,33 @@ function isEnough(flow: Flow, state: CaseState, scope: Scope): boolean {
   const [leader] = assessment.ranking;
   if (leader === undefined) return true;
   if (state.context['role'] === 'dispatcher') return isSendSettled(flow, state, scope);
-  return leader[1] >= likelyEnough && !isProvable(flow, state, { ...scope, fault: leader[0] });
+  return leader[1] >= likelyEnough && !isProvable(flow, state, { assessment, fault: leader[0] });
 }
 
 /** True where some proof of the fault still lacks only checks that can be asked. */
 function isProvable(
   flow: Flow,
   state: CaseState,
-  scope: Scope & { readonly fault: string },
+  scope: { readonly assessment: Assessment; readonly fault: string },
 ): boolean {
-  const possible = new Set(possibleChecks(flow, state, scope).map(({ id }) => id));
-  return (flow.faults[scope.fault]?.proofs ?? []).some((proof) =>
-    checksOf(proof).some((check) => possible.has(check)),
-  );
+  const { assessment } = scope;
+  const wanted = (flow.faults[scope.fault]?.proofs ?? []).flatMap(checksOf);
+  return wanted.some((id) => {
+    const check = flow.checks[id];
+    return (
+      check !== undefined &&
+      isOpen(check, state, assessment) &&
+      isPossible(flow, check, { state, assessment })
+    );
+  });
 }
 
 /** True where no answer that is still possible would change what a dispatcher sends. */
 function isSendSettled(flow: Flow, state: CaseState, scope: Scope): boolean {
   const { findings, ranking } = scope.assessment;
   const send = flow.faults[ranking[0]?.[0] ?? '']?.send;
-  const checks = possibleChecks(flow, state, scope).map((check) => ({
-    id: check.id,
-    answers: optionsOf(check),
-  }));
-  const open = new Set(checks.map(({ id }) => id));
+  const checks = possibleChecks(flow, state, scope).map(({ id }) => id);
+  const open = new Set(checks);
   const remedies = flow.faults[ranking[0]?.[0] ?? '']?.remedies ?? [];
   // A remedy of the leading fault that needs someone else may still turn on an answer.
   if (

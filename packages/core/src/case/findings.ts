@@ -40,47 +40,67 @@ export interface Findings {
 
 /** Works out every finding of a case. No side effects. */
 export function findingsOf(flow: Flow, state: CaseState): Findings {
-  const choices = new Map<string, readonly Finding[]>();
-  for (const check of state.order) {
-    const found = (state.answers[check] ?? []).flatMap((answer) =>
-      answer.status === 'answered' && !('unit' in answer.value)
-        ? [namedFinding(flow.checks[check], answer.value)]
-        : [],
-    );
-    if (found.length > 0) choices.set(check, found);
-  }
-  const limits = limitContext(flow, state, knownFrom(choices, state, {}));
   const all = new Map<string, readonly Finding[]>();
-  const placed = new Map<string, Placed>();
+  const read: string[] = [];
   for (const check of state.order) {
-    const form = flow.checks[check]?.form;
-    if (form?.kind !== 'reading') {
-      const found = choices.get(check);
-      if (found !== undefined) all.set(check, found);
-      continue;
-    }
-    const found = (state.answers[check] ?? []).flatMap((answer): readonly Finding[] => {
-      if (answer.status !== 'answered') return [];
-      if (!('unit' in answer.value)) return [namedFinding(flow.checks[check], answer.value)];
-      const place = placeReading(check, answer.value, { ...form, limits });
-      placed.set(check, place);
-      return [{ check, weights: place.weights, value: convert(answer.value, form.unit).value }];
-    });
-    if (found.length > 0) all.set(check, found);
+    if (flow.checks[check]?.form.kind === 'reading') read.push(check);
+    else note(all, check, namedFindings(flow, state, check));
   }
+  // Whether the engine turns is known from answers alone; the limits of readings depend on it.
+  const limits = limitContext(flow, state, knownFrom(all, state, {}));
+  const placed = new Map<string, Placed>();
+  for (const check of read) note(all, check, placeAnswers(flow, state, { check, limits, placed }));
   for (const computed of Object.values(flow.computed)) {
     const place = placeComputed(computed, limits);
     if (place === undefined) continue;
     placed.set(computed.id, place);
-    all.set(computed.id, [
-      {
-        check: computed.id,
-        weights: place.weights,
-        value: convert(place.quantity, computed.unit).value,
-      },
-    ]);
+    note(all, computed.id, [findingAt(place, computed.unit)]);
   }
   return { all, placed, limits, known: knownFrom(all, state, limits) };
+}
+
+function note(
+  all: Map<string, readonly Finding[]>,
+  check: string,
+  found: readonly Finding[],
+): void {
+  if (found.length > 0) all.set(check, found);
+}
+
+function namedFindings(flow: Flow, state: CaseState, check: string): readonly Finding[] {
+  const found: Finding[] = [];
+  for (const answer of state.answers[check] ?? []) {
+    if (answer.status === 'answered' && !('unit' in answer.value)) {
+      found.push(namedFinding(flow.checks[check], answer.value));
+    }
+  }
+  return found;
+}
+
+/** The findings of a reading; the latest one taken by a meter is kept where it was placed. */
+function placeAnswers(
+  flow: Flow,
+  state: CaseState,
+  scope: {
+    readonly check: string;
+    readonly limits: LimitContext;
+    readonly placed: Map<string, Placed>;
+  },
+): readonly Finding[] {
+  const { check, limits, placed } = scope;
+  const form = flow.checks[check]?.form;
+  if (form?.kind !== 'reading') return [];
+  return (state.answers[check] ?? []).flatMap((answer): readonly Finding[] => {
+    if (answer.status !== 'answered') return [];
+    if (!('unit' in answer.value)) return [namedFinding(flow.checks[check], answer.value)];
+    const place = placeReading(check, answer.value, { ...form, limits });
+    placed.set(check, place);
+    return [findingAt(place, form.unit)];
+  });
+}
+
+function findingAt({ check, quantity, weights }: Placed, unit: Quantity['unit']): Finding {
+  return { check, weights, value: convert(quantity, unit).value };
 }
 
 /** Places a reading among bands; with a limit missing nothing is said of any band. */
@@ -154,11 +174,10 @@ function knownFrom(
 
 /** A choice, a test lamp's answer, or a band given by its id. */
 function namedFinding(check: Check | undefined, answers: readonly string[]): Finding {
-  const lamp = check?.form.kind === 'reading' ? check.form.lamp : {};
-  return {
-    check: check?.id ?? '',
-    weights: Object.fromEntries(answers.map((answer) => [lamp[answer] ?? answer, 1])),
-  };
+  const lamp = check?.form.kind === 'reading' ? check.form.lamp : undefined;
+  const weights: Record<string, number> = {};
+  for (const answer of answers) weights[lamp?.[answer] ?? answer] = 1;
+  return { check: check?.id ?? '', weights };
 }
 
 function placeComputed(computed: Computed, limits: LimitContext): Placed | undefined {

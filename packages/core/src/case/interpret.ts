@@ -11,7 +11,7 @@ import { readContext } from './context.ts';
 import type { LaterEvent } from './event.ts';
 import type { AnswerInput, Input } from './input.ts';
 import type { RefusedMessage } from './message.ts';
-import { pendingCautions } from './pending.ts';
+import { pendingCautions } from './cautions.ts';
 import { positionOf, type Position } from './position.ts';
 import { latestAnswer, type Answer, type CaseState } from './state.ts';
 

@@ -20,6 +20,8 @@ export interface ReadingMessage {
   readonly kind: 'reading';
   readonly check: string;
   readonly quantity: Quantity;
+  /** Standard uncertainty of the figure, in its own unit. */
+  readonly uncertainty: number;
   /** Band ids in ascending order; `bounds` lie between them, one fewer. */
   readonly bands: readonly string[];
   readonly bounds: readonly ScaleBound[];
@@ -31,7 +33,7 @@ export interface ReadingMessage {
   readonly borderline: boolean;
 }
 
-/** What was taken of an answer that is not a reading. */
+/** What was taken of an answer that is not a reading; nothing where it is not known. */
 export interface NotedMessage {
   readonly kind: 'noted';
   readonly check: string;
@@ -63,9 +65,10 @@ export interface AskMessage {
   /** A test lamp's answers, where the kit holds a lamp and no voltmeter. */
   readonly lamp: readonly string[];
   readonly unit?: UnitCode;
+  /** Minutes it takes, waits before it not counted. */
   readonly minutes: number;
   readonly probes?: { readonly red: string; readonly black: string };
-  /** 1 the first time, 2 when asked once more after something was put right. */
+  /** 1 at first, 2 when a choice is asked once more after something was put right. */
   readonly time: number;
   /** To be answered from memory, without doing it. */
   readonly remembered: boolean;

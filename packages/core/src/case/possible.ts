@@ -12,6 +12,7 @@ export function stopsInForce(flow: Flow, known: Known): readonly Stop[] {
 
 /** How a check may be put: done now, answered from memory, or not at all. */
 export function wayToAsk(check: Check, stops: readonly Stop[]): 'do' | 'remember' | 'never' {
+  if (stops.length === 0) return 'do';
   const against = stops.filter(
     (stop) => !stop.except.includes(check.id) && covers(stop.forbids, check),
   );
@@ -19,14 +20,26 @@ export function wayToAsk(check: Check, stops: readonly Stop[]): 'do' | 'remember
   return against.every((stop) => stop.remembered.includes(check.id)) ? 'remember' : 'never';
 }
 
-/**
- * The kit that a check needs and the case lacks. Where the kit was never told, an item is lacking
- * once a check that needs nothing else that is missing could not be done.
- */
+/** The kit that a check needs and the case lacks. */
 export function lackingKit(flow: Flow, check: Check, state: CaseState): readonly string[] {
-  const { kit } = state.context;
-  const has = Array.isArray(kit) ? (item: string) => kit.includes(item) : kitShown(flow, state);
+  const has = kitOf(flow, state);
   return check.needs.flatMap((anyOf) => (anyOf.some(has) ? [] : [anyOf[0] ?? '']));
+}
+
+/** True where the case has the kit that a check needs, or may have it. */
+export function hasKit(flow: Flow, check: Check, state: CaseState): boolean {
+  if (check.needs.length === 0) return true;
+  const has = kitOf(flow, state);
+  return check.needs.every((anyOf) => anyOf.some(has));
+}
+
+/**
+ * Whether an item is in the kit. Where the kit was never told, an item is lacking once a check
+ * that needs nothing else that is missing could not be done.
+ */
+function kitOf(flow: Flow, state: CaseState): (item: string) => boolean {
+  const { kit } = state.context;
+  return Array.isArray(kit) ? (item) => kit.includes(item) : kitShown(flow, state);
 }
 
 /** What the answers so far show of a kit that nobody told. */

@@ -3,6 +3,7 @@
  */
 import type { Flow } from '../flow/flow.ts';
 import { assess } from './assessment.ts';
+import { pendingCautions } from './cautions.ts';
 import type { Context, ContextValue } from './context.ts';
 import { measuredValue } from './limit-context.ts';
 import { bearsOn } from './possible.ts';
@@ -21,10 +22,16 @@ export function withAnswer(
     answers,
     order: [...state.order.filter((id) => id !== check), check],
     wanted: state.wanted === check ? null : state.wanted,
-    cautioned: flow.checks[check]?.lapses === true ? [] : state.cautioned,
+    cautioned: flow.checks[check]?.lapses === true ? [] : saidWith(flow, state, check),
   };
   const said = contextSaid(flow, next, check);
   return said === undefined ? next : { ...next, context: { ...next.context, ...said } };
+}
+
+/** The cautions said by now: those of the question that is being answered were said with it. */
+function saidWith(flow: Flow, state: CaseState, check: string): readonly string[] {
+  const said = pendingCautions(flow, state, check).filter(({ confirm }) => !confirm);
+  return said.length === 0 ? state.cautioned : [...state.cautioned, ...said.map(({ id }) => id)];
 }
 
 /** The state before the latest answer, whose check is wanted again. */
@@ -60,12 +67,15 @@ export function withCorrection(
 
 /** Takes out, one after another, answers to checks that no longer bear on the case. */
 function setAside(flow: Flow, state: CaseState, kept: string): CaseState {
-  const { known } = assess(flow, state).findings;
-  const gone = state.order.find((id) => {
-    const check = flow.checks[id];
-    return id !== kept && check !== undefined && !bearsOn(check, known);
-  });
+  const gone = state.order.find((id) => id !== kept && !stillBears(flow, state, id));
   return gone === undefined ? state : setAside(flow, withoutCheck(flow, state, gone), kept);
+}
+
+/** True where a check would still be asked if it had not been answered. */
+function stillBears(flow: Flow, state: CaseState, id: string): boolean {
+  const check = flow.checks[id];
+  const without = withoutCheck(flow, state, id);
+  return check !== undefined && bearsOn(check, assess(flow, without).findings.known);
 }
 
 /** A verdict falls with an answer that it rested on, and the work done on it with the verdict. */

@@ -4,7 +4,7 @@
  */
 import type { Quantity } from '@keyturn/electrics';
 import type { Context } from './context.ts';
-import type { DoneMessage, VerdictMessage } from './message.ts';
+import type { DoneMessage, VerdictMessage, Weighted } from './message.ts';
 
 /** One answer as it was given. */
 export type Answer =
@@ -26,8 +26,6 @@ export interface CaseState {
   readonly answers: Readonly<Record<string, readonly Answer[]>>;
   /** Answered checks by the time of their latest answer. */
   readonly order: readonly string[];
-  /** Checks put to the person, by the time of first asking. */
-  readonly asked: readonly string[];
   /** Cautions said, confirmed where they must be, and not lapsed. */
   readonly cautioned: readonly string[];
   /** Interrupts raised so far. */
@@ -37,9 +35,27 @@ export interface CaseState {
   /** A check to be asked next by the user's wish. */
   readonly wanted: string | null;
   readonly next: Next | null;
+  /** The leading faults when last reckoned, so that the next turn can say how they moved. */
+  readonly leaders: readonly Weighted[];
   readonly verdict: VerdictMessage | null;
   readonly outcome: DoneMessage['outcome'] | null;
 }
+
+/** A state in which nothing has been said. */
+export const blankState: CaseState = {
+  at: '1970-01-01T00:00:00.000Z',
+  context: {},
+  answers: {},
+  order: [],
+  cautioned: [],
+  raised: [],
+  due: {},
+  wanted: null,
+  next: null,
+  leaders: [],
+  verdict: null,
+  outcome: null,
+};
 
 /** The latest answer of a check that says something, if there is one. */
 export function latestAnswer(state: CaseState, check: string): Answer | undefined {

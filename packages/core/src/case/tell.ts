@@ -1,7 +1,7 @@
 /**
  * What a turn has to say, from the case before it, its events and the case after it.
  */
-import type { Bound } from '@keyturn/electrics';
+import { standardUncertainty, type Bound } from '@keyturn/electrics';
 import type { Chart } from '../chart/compile.ts';
 import type { Check, Flow } from '../flow/flow.ts';
 import { optionsOf } from '../flow/options-of.ts';
@@ -20,7 +20,7 @@ import type {
   ScaleBound,
   WhyMessage,
 } from './message.ts';
-import { isRemembered, pendingCautions } from './pending.ts';
+import { isRemembered, pendingCautions } from './cautions.ts';
 import { positionOf } from './position.ts';
 import type { CaseState } from './state.ts';
 
@@ -66,9 +66,7 @@ export function tellEvents(
     (check) => after.state.answers[check] === undefined && !corrected.includes(check),
   );
   if (corrected.length > 0 && gone.length > 0) taken.push({ kind: 'set-aside', checks: gone });
-  const ranking = tellRanking(flow, before.state, after.state);
-  if (ranking !== undefined) taken.push(ranking);
-  return taken;
+  return [...taken, ...tellRanking(before.state, after.state)];
 }
 
 /** Where the case stands now: the verdict when it has just been given, and what it waits for. */
@@ -84,9 +82,12 @@ export function tellPosition(chart: Chart, kase: Case, before?: Case): readonly 
   const position = positionOf(kase);
   switch (position.awaiting) {
     case 'answer':
-      // Cautions that need no confirmation are said with the question; entering it marked them.
+      // What must be confirmed has been by now; the other cautions are said with the question.
       messages.push(
-        ...cautionsSaid(flow, before?.state, state),
+        ...pendingCautions(flow, state, position.check).flatMap(({ id }) =>
+          cautionMessage(flow, id),
+        ),
+        ...readAgain(flow, state, position.check),
         ...askMessage(flow, state, position.check),
       );
       break;
@@ -146,7 +147,8 @@ function tellAnswer(
   event: Extract<LaterEvent, { type: 'answered' | 'corrected' }>,
 ): Message[] {
   const { check, answer } = event;
-  if (answer.status !== 'answered') return [];
+  // Nothing is known, and that is noted too.
+  if (answer.status !== 'answered') return [{ kind: 'noted', check, answer: [] }];
   if (!('unit' in answer.value)) return [{ kind: 'noted', check, answer: answer.value }];
   const placed = assess(flow, state).findings.placed.get(check);
   return placed === undefined ? [] : [readingMessage(placed)];
@@ -159,6 +161,7 @@ export function readingMessage(placed: Placed): ReadingMessage {
     kind: 'reading',
     check: placed.check,
     quantity: placed.quantity,
+    uncertainty: standardUncertainty(placed.quantity),
     unit: placed.bounds?.[0]?.unit ?? placed.quantity.unit,
     bands: placed.bands.map(({ id }) => id),
     bounds: (placed.bounds ?? []).map(scaleBound),
@@ -172,30 +175,15 @@ function scaleBound({ low, high, source }: Bound): ScaleBound {
   return { low, high, source };
 }
 
-function tellRanking(flow: Flow, before: CaseState, after: CaseState): RankingMessage | undefined {
-  if (before.answers === after.answers && before.context === after.context) return undefined;
-  const now = assess(flow, after).ranking;
-  const then = assess(flow, before).ranking;
-  const faults = now.slice(0, shownFaults);
-  const shares = new Map(then);
+/** The leading faults, where one of them moved by half a percent or more since the last turn. */
+function tellRanking(before: CaseState, after: CaseState): readonly RankingMessage[] {
+  const faults = after.leaders.slice(0, shownFaults);
+  const shares = new Map(before.leaders);
   const moved = faults.some(([fault, share]) => Math.abs(share - (shares.get(fault) ?? 0)) > 0.005);
-  if (!moved) return undefined;
-  return {
-    kind: 'ranking',
-    faults,
-    before: faults.map(([fault]) => [fault, shares.get(fault) ?? 0] as const),
-  };
-}
-
-function cautionsSaid(
-  flow: Flow,
-  before: CaseState | undefined,
-  after: CaseState,
-): readonly CautionMessage[] {
-  return after.cautioned
-    .filter((id) => !(before?.cautioned ?? []).includes(id))
-    .filter((id) => flow.cautions[id]?.confirm === false)
-    .flatMap((id) => cautionMessage(flow, id));
+  if (!moved || before.answers === after.answers) return [];
+  return [
+    { kind: 'ranking', faults, before: faults.map(([id]) => [id, shares.get(id) ?? 0] as const) },
+  ];
 }
 
 function cautionMessage(flow: Flow, id: string): readonly CautionMessage[] {
@@ -217,12 +205,23 @@ function askMessage(flow: Flow, state: CaseState, id: string): readonly AskMessa
       options: optionsOf(check),
       lamp: form.kind === 'reading' && hasOnlyLamp(check, state) ? Object.keys(form.lamp) : [],
       ...(form.kind === 'reading' ? { unit: form.unit } : {}),
-      minutes: check.minutes,
+      minutes: check.minutes - (check.waitMinutes ?? 0),
       ...(check.probes ? { probes: check.probes } : {}),
-      time: (state.answers[id] ?? []).filter(({ status }) => status === 'answered').length + 1,
+      time: form.kind === 'reading' ? 1 : timesAnswered(state, id) + 1,
       remembered: isRemembered(flow, state, id),
     },
   ];
+}
+
+function timesAnswered(state: CaseState, check: string): number {
+  return (state.answers[check] ?? []).filter(({ status }) => status === 'answered').length;
+}
+
+/** A coarse reading near a bound is asked once more, and said to be. */
+function readAgain(flow: Flow, state: CaseState, check: string): readonly Message[] {
+  return flow.checks[check]?.form.kind === 'reading' && timesAnswered(state, check) > 0
+    ? [{ kind: 'tell', tell: 'check-again', about: check }]
+    : [];
 }
 
 /** True where a test lamp is at hand and no voltmeter. */

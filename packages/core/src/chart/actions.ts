@@ -2,25 +2,29 @@
  * The actions of a compiled flow: each gives a new state, and none does anything else.
  */
 import { assign } from 'xstate';
+import { assess } from '../case/assessment.ts';
 import { chooseNext } from '../case/choose.ts';
-import { lapsingFields } from '../case/cautions.ts';
 import type { CaseEvent } from '../case/event.ts';
-import { pendingCautions } from '../case/pending.ts';
 import { withAnswer, withCorrection, withoutCheck, withoutLatest } from '../case/record.ts';
 import type { CaseState } from '../case/state.ts';
 import { verdictOf } from '../case/verdict.ts';
+import { withWait } from '../case/wait.ts';
 import type { Flow } from '../flow/flow.ts';
+
+/** How many leading faults are kept, to show how they moved: more than are shown. */
+const keptLeaders = 8;
 
 type Change = (state: CaseState, event: CaseEvent, params: { check: string }) => CaseState;
 
 /** The actions by name. */
 export function actionsOf(flow: Flow): Readonly<Record<string, unknown>> {
   const changes: Record<string, Change> = {
-    stamp: (state, event) => ({ ...state, at: event.at }),
-    record: (state, event) => (event.type === 'answered' ? withAnswer(flow, state, event) : state),
+    passTime: (state) => state,
+    answer: (state, event) =>
+      event.type === 'answered' ? withNext(flow, withAnswer(flow, state, event)) : state,
     correct: (state, event) =>
-      event.type === 'corrected' ? withCorrection(flow, state, event) : state,
-    goBack: (state) => withoutLatest(flow, state),
+      event.type === 'corrected' ? withNext(flow, withCorrection(flow, state, event)) : state,
+    goBack: (state) => withNext(flow, withoutLatest(flow, state)),
     confirm: (state, event) =>
       event.type === 'confirmed'
         ? { ...state, cautioned: [...new Set([...state.cautioned, ...event.cautions])] }
@@ -30,19 +34,16 @@ export function actionsOf(flow: Flow): Readonly<Record<string, unknown>> {
         ? { ...state, cautioned: [], raised: [...new Set([...state.raised, event.interrupt])] }
         : state,
     changeContext: (state, event) =>
-      event.type === 'context-changed' ? withContext(flow, state, event.context) : state,
-    choose: (state) => ({ ...state, next: chooseNext(flow, state) }),
-    decide: (state) => ({ ...state, verdict: verdictOf(flow, state) }),
+      event.type === 'context-changed'
+        ? withNext(flow, withContext(flow, state, event.context))
+        : state,
+    resume: (state) => withNext(flow, state),
+    decide: (state) => withNext(flow, { ...state, verdict: verdictOf(flow, state) }),
     startWait: (state, _event, { check }) => withWait(flow, state, check),
     endWait: (state, event) =>
       event.type === 'waited'
         ? { ...state, due: { ...state.due, [event.check]: event.at } }
         : state,
-    ask: (state, _event, { check }) => ({
-      ...state,
-      asked: state.asked.includes(check) ? state.asked : [...state.asked, check],
-      cautioned: [...state.cautioned, ...pendingCautions(flow, state, check).map(({ id }) => id)],
-    }),
     close: (state) => ({
       ...state,
       outcome: state.next?.to === 'closed' ? state.next.outcome : state.outcome,
@@ -52,11 +53,28 @@ export function actionsOf(flow: Flow): Readonly<Record<string, unknown>> {
     Object.entries(changes).map(([name, change]) => [
       name,
       assign(({ context, event }: { context: CaseState; event: CaseEvent }, params) =>
-        change(context, event, params as { check: string }),
+        // Time comes with the events; entering a state at the very beginning has none of its own.
+        change(
+          'at' in event && event.at !== context.at ? { ...context, at: event.at } : context,
+          event,
+          params as { check: string },
+        ),
       ),
     ]),
   );
 }
+
+/** The state with what comes next, and with who leads. */
+export function withNext(flow: Flow, state: CaseState): CaseState {
+  return {
+    ...state,
+    next: chooseNext(flow, state),
+    leaders: assess(flow, state).ranking.slice(0, keptLeaders),
+  };
+}
+
+/** Fields of the context after whose change every confirmation lapses. */
+const lapsingFields: readonly string[] = ['place', 'role'];
 
 /** New facts: what they could not have been asked before is open again. */
 function withContext(flow: Flow, state: CaseState, patch: CaseState['context']): CaseState {
@@ -80,11 +98,4 @@ function withContext(flow: Flow, state: CaseState, patch: CaseState['context']):
 function kitIn(context: CaseState['context']): readonly string[] {
   const { kit } = context;
   return Array.isArray(kit) ? (kit as readonly string[]) : [];
-}
-
-function withWait(flow: Flow, state: CaseState, check: string): CaseState {
-  const minutes = flow.checks[check]?.waitMinutes;
-  if (minutes === undefined || state.due[check] !== undefined) return state;
-  const due = new Date(Date.parse(state.at) + minutes * 60_000).toISOString();
-  return { ...state, due: { ...state.due, [check]: due } };
 }

@@ -1,44 +1,58 @@
 /**
  * The states of one check: its cautions are read first, then time is let pass where it must, then
- * the question stands. There is no other way to the question.
+ * the question stands. Every way to the question is guarded by `isCautioned` or `isNextCautioned`.
  */
 import type { Flow } from '../flow/flow.ts';
 import { optionsOf } from '../flow/options-of.ts';
 
-/** The compound state of a check. */
-export function checkState(flow: Flow, id: string): object {
+/** The ways into a check that comes next: past its cautions where none waits to be confirmed. */
+export function waysInto(flow: Flow, id: string): readonly object[] {
+  const params = { check: id };
+  const onwards = flow.checks[id]?.waitMinutes === undefined ? 'question' : 'wait';
+  return [
+    { guard: { type: 'isNextCautioned', params }, target: `${id}.${onwards}` },
+    { guard: { type: 'isNextCheck', params }, target: id },
+  ];
+}
+
+/** The compound state of a check; an answer leads on to the state named by `choosing`. */
+export function checkState(flow: Flow, id: string, choosing: string): object {
   const check = flow.checks[id];
+  const params = { check: id };
+  const waits = check?.waitMinutes !== undefined;
   const answers = check === undefined ? [] : optionsOf(check);
-  const choosing = `#${flow.id}.case.choosing`;
   return {
     initial: 'caution',
     states: {
       caution: {
-        always: { guard: { type: 'isCautioned', params: { check: id } }, target: 'wait' },
-        on: { confirmed: { actions: ['stamp', 'confirm'] } },
+        always: { guard: { type: 'isCautioned', params }, target: waits ? 'wait' : 'question' },
+        on: { confirmed: { actions: 'confirm' } },
       },
-      wait: {
-        entry: { type: 'startWait', params: { check: id } },
-        always: { guard: { type: 'isDue', params: { check: id } }, target: 'question' },
-        on: { waited: { actions: ['stamp', 'endWait'] } },
-      },
+      ...(waits ? { wait: waitState(params) } : {}),
       question: {
-        entry: { type: 'ask', params: { check: id } },
         on: {
           answered: [
             ...answers.map((answer) => ({
               guard: { type: 'isAnswer', params: { check: id, answer } },
               target: choosing,
-              actions: ['stamp', 'record'],
+              actions: 'answer',
             })),
             {
-              guard: { type: 'isUnanswered', params: { check: id } },
+              guard: { type: 'isUnanswered', params },
               target: choosing,
-              actions: ['stamp', 'record'],
+              actions: 'answer',
             },
           ],
         },
       },
     },
+  };
+}
+
+function waitState(params: { readonly check: string }): object {
+  return {
+    entry: { type: 'startWait', params },
+    always: { guard: { type: 'isDue', params }, target: 'question' },
+    on: { waited: { actions: 'endWait' } },
   };
 }

@@ -8,16 +8,19 @@
  */
 import { createMachine, type AnyStateMachine } from 'xstate';
 import type { Flow } from '../flow/flow.ts';
-import type { CaseState } from '../case/state.ts';
-import { actionsOf } from './actions.ts';
-import { checkState } from './check-state.ts';
+import { blankState, type CaseState } from '../case/state.ts';
+import { actionsOf, withNext } from './actions.ts';
+import { checkState, waysInto } from './check-state.ts';
 import { guardsOf } from './guards.ts';
+import { createTransition } from './transition.ts';
 
 /** What a case runs on: the flow and its machine. */
 export interface Chart {
   readonly flow: Flow;
   /** States `case.<stage>.<check>.<caution|wait|question>`, `interrupted.<interrupt>`, `closed`. */
   readonly machine: AnyStateMachine;
+  /** One pure step of the machine. */
+  readonly transition: ReturnType<typeof createTransition>;
 }
 
 /** Compiles a flow. The result holds no state and may be shared by any number of cases. */
@@ -25,27 +28,26 @@ export function compileFlow(flow: Flow): Chart {
   const machine = createMachine(
     {
       id: flow.id,
-      context: ({ input }) => input as CaseState,
+      context: ({ input }) => withNext(flow, input as CaseState),
       initial: 'case',
       states: {
         case: {
           initial: 'choosing',
           on: {
             // A check that was not in hand, but was volunteered.
-            answered: { target: '.choosing', actions: ['stamp', 'record'] },
-            corrected: { target: '.choosing', actions: ['stamp', 'correct'] },
-            'went-back': { target: '.choosing', actions: ['stamp', 'goBack'] },
-            'context-changed': { target: '.choosing', actions: ['stamp', 'changeContext'] },
-            'time-passed': { actions: 'stamp' },
+            answered: { target: '.choosing', actions: 'answer' },
+            corrected: { target: '.choosing', actions: 'correct' },
+            'went-back': { target: '.choosing', actions: 'goBack' },
+            'context-changed': { target: '.choosing', actions: 'changeContext' },
+            'time-passed': { actions: 'passTime' },
             interrupted: Object.values(flow.interrupts).map(({ id }) => ({
               guard: { type: 'isInterrupt', params: { interrupt: id } },
               target: `#interrupted.${id}`,
-              actions: ['stamp', 'raise'],
+              actions: 'raise',
             })),
           },
           states: {
             choosing: {
-              entry: 'choose',
               always: [
                 ...flow.stages.map(({ id }) => ({
                   guard: { type: 'isNextStage', params: { stage: id } },
@@ -63,15 +65,15 @@ export function compileFlow(flow: Flow): Chart {
                   states: {
                     choosing: {
                       always: [
-                        ...stage.checks.map((check) => ({
-                          guard: { type: 'isNextCheck', params: { check } },
-                          target: check,
-                        })),
+                        ...stage.checks.flatMap((check) => waysInto(flow, check)),
                         { target: `#${flow.id}.case.choosing` },
                       ],
                     },
                     ...Object.fromEntries(
-                      stage.checks.map((check) => [check, checkState(flow, check)]),
+                      stage.checks.map((check) => [
+                        check,
+                        checkState(flow, check, `#${flow.id}.case.${stage.id}.choosing`),
+                      ]),
                     ),
                   },
                 },
@@ -87,10 +89,10 @@ export function compileFlow(flow: Flow): Chart {
             interrupted: Object.values(flow.interrupts).map(({ id }) => ({
               guard: { type: 'isInterrupt', params: { interrupt: id } },
               target: `.${id}`,
-              actions: ['stamp', 'raise'],
+              actions: 'raise',
             })),
-            'context-changed': { actions: ['stamp', 'changeContext'] },
-            'time-passed': { actions: 'stamp' },
+            'context-changed': { actions: 'changeContext' },
+            'time-passed': { actions: 'passTime' },
           },
           initial: Object.keys(flow.interrupts)[0] ?? 'none',
           states: Object.fromEntries(
@@ -101,18 +103,25 @@ export function compileFlow(flow: Flow): Chart {
                   resumed: {
                     target:
                       then === 'prove' ? `#${flow.id}.case.verdict` : `#${flow.id}.case.returning`,
-                    actions: ['stamp', 'choose'],
+                    actions: 'resume',
                   },
                 },
               },
             ]),
           ),
         },
-        closed: { entry: 'close', type: 'final' },
+        // Closed, and yet not final: a wrong figure may be corrected afterwards.
+        closed: {
+          entry: 'close',
+          on: {
+            corrected: { target: `#${flow.id}.case.choosing`, actions: 'correct' },
+            'went-back': { target: `#${flow.id}.case.choosing`, actions: 'goBack' },
+          },
+        },
       },
     },
     // XState infers nothing of a machine that is built from data; the names are checked by tests.
     { guards: guardsOf(flow), actions: actionsOf(flow) } as never,
   );
-  return { flow, machine };
+  return { flow, machine, transition: createTransition(machine, blankState) };
 }

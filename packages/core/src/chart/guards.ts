@@ -4,7 +4,8 @@
 import type { CaseEvent } from '../case/event.ts';
 import { likeliest, placeReading } from '../case/findings.ts';
 import { assess } from '../case/assessment.ts';
-import { isDue, pendingCautions } from '../case/pending.ts';
+import { pendingCautions } from '../case/cautions.ts';
+import { isWaitOver } from '../case/wait.ts';
 import type { CaseState } from '../case/state.ts';
 import type { Flow } from '../flow/flow.ts';
 
@@ -20,10 +21,14 @@ export function guardsOf(flow: Flow): Record<string, (given: Given, params: neve
       next?.to === 'check' && next.stage === params.stage,
     isNextCheck: ({ context: { next } }, params: { check: string }) =>
       next?.to === 'check' && next.check === params.check,
+    isNextCautioned: ({ context }, params: { check: string }) =>
+      context.next?.to === 'check' &&
+      context.next.check === params.check &&
+      !pendingCautions(flow, context, params.check).some(({ confirm }) => confirm),
     isVerdictDue: ({ context: { next } }) => next?.to === 'verdict',
     isCautioned: ({ context }, params: { check: string }) =>
       !pendingCautions(flow, context, params.check).some(({ confirm }) => confirm),
-    isDue: ({ context }, params: { check: string }) => isDue(flow, context, params.check),
+    isDue: ({ context }, params: { check: string }) => isWaitOver(context, params.check),
     isAnswer: ({ context, event }, params: { check: string; answer: string }) =>
       event.type === 'answered' &&
       event.check === params.check &&

@@ -72,9 +72,9 @@ export const certain = 0.95;
 export function holds(condition: Condition, known: Known): Truth {
   switch (condition.kind) {
     case 'all':
-      return every(condition.of.map((part) => holds(part, known)));
+      return every(condition.of, known);
     case 'any':
-      return negate(every(condition.of.map((part) => negate(holds(part, known)))));
+      return some(condition.of, known);
     case 'not':
       return negate(holds(condition.of, known));
     case 'answer':
@@ -111,9 +111,24 @@ export function checksOf(condition: Condition): readonly string[] {
   }
 }
 
-function every(parts: readonly Truth[]): Truth {
-  if (parts.includes(false)) return false;
-  return parts.includes(undefined) ? undefined : true;
+function every(parts: readonly Condition[], known: Known): Truth {
+  let truth: Truth = true;
+  for (const part of parts) {
+    const one = holds(part, known);
+    if (one === false) return false;
+    if (one === undefined) truth = undefined;
+  }
+  return truth;
+}
+
+function some(parts: readonly Condition[], known: Known): Truth {
+  let truth: Truth = false;
+  for (const part of parts) {
+    const one = holds(part, known);
+    if (one === true) return true;
+    if (one === undefined) truth = undefined;
+  }
+  return truth;
 }
 
 function negate(truth: Truth): Truth {
@@ -124,14 +139,17 @@ function answerAmong(condition: Extract<Condition, { kind: 'answer' }>, known: K
   if (condition.ever) {
     const found = known.findings(condition.check);
     if (found.length === 0) return undefined;
-    return negate(every(found.map((finding) => negate(isAmong(finding, condition.among)))));
+    const truths = found.map((finding) => isAmong(finding, condition.among));
+    if (truths.includes(true)) return true;
+    return truths.includes(undefined) ? undefined : false;
   }
   const finding = known.finding(condition.check);
   return finding === undefined ? undefined : isAmong(finding, condition.among);
 }
 
 function isAmong(finding: Finding, among: readonly string[]): Truth {
-  const share = among.reduce((sum, answer) => sum + (finding.weights[answer] ?? 0), 0);
+  let share = 0;
+  for (const answer of among) share += finding.weights[answer] ?? 0;
   if (share >= certain) return true;
   return share <= 1 - certain ? false : undefined;
 }
@@ -143,15 +161,25 @@ function contextAmong(value: unknown, among: readonly unknown[]): Truth {
 
 function within(value: unknown, range: Range, known: Known): Truth {
   if (typeof value !== 'number') return undefined;
-  const against = (end: RangeEnd | undefined, fits: (limit: number) => boolean): Truth => {
-    if (end === undefined) return true;
-    const limit = typeof end === 'number' ? end : known.limit(end);
-    return limit === undefined ? undefined : fits(limit);
-  };
-  return every([
-    against(range.below, (limit) => value < limit),
-    against(range.above, (limit) => value > limit),
-    against(range.atLeast, (limit) => value >= limit),
-    against(range.atMost, (limit) => value <= limit),
-  ]);
+  let truth: Truth = true;
+  for (const [end, fits] of rangeTests) {
+    const limit = limitAt(range[end], known);
+    if (limit === null) continue;
+    if (limit === undefined) truth = undefined;
+    else if (!fits(value, limit)) return false;
+  }
+  return truth;
+}
+
+const rangeTests: readonly (readonly [keyof Range, (value: number, limit: number) => boolean])[] = [
+  ['below', (value, limit) => value < limit],
+  ['above', (value, limit) => value > limit],
+  ['atLeast', (value, limit) => value >= limit],
+  ['atMost', (value, limit) => value <= limit],
+];
+
+/** The number at an end of a range: null where there is none, undefined where it is not known. */
+function limitAt(end: RangeEnd | undefined, known: Known): number | null | undefined {
+  if (end === undefined) return null;
+  return typeof end === 'number' ? end : known.limit(end);
 }

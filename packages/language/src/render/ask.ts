@@ -13,7 +13,8 @@ export function renderAsk(message: AskMessage, voice: Voice): Rendered[] {
   const { check, form, probes, unit } = message;
   const { how = [] } = flow.check(check);
   const steps = message.remembered ? [] : [...how];
-  if (probes !== undefined && !message.remembered) {
+  // The steps say where the leads go; where there are none, their places are said alone.
+  if (probes !== undefined && how.length === 0 && !message.remembered) {
     steps.push(
       say('question.probes', { red: flow.probe(probes.red), black: flow.probe(probes.black) }),
     );

@@ -95,13 +95,13 @@ describe('a question', () => {
     probes: { red: 'plus-post', black: 'minus-post' },
   };
 
-  test('for a reading has its unit, the places of the leads, and no keys', () => {
+  test('for a reading has its unit, the steps that say where the leads go, and no keys', () => {
     expect(render([reading])).toEqual([
       {
         kind: 'question',
         check: 'rest',
         text: 'What does the battery read at rest?',
-        how: ['Everything off.', 'Red lead on the plus post, black lead on the minus post.'],
+        how: ['Everything off.'],
         entry: 'reading',
         options: [],
         unit: 'V',
@@ -175,6 +175,7 @@ describe('a reading', () => {
       ['flat', 0.38],
       ['ready', 0.62],
     ],
+    uncertainty: 0.05,
     borderline: false,
   };
 
@@ -240,7 +241,7 @@ describe('the faults', () => {
     ).toEqual([
       {
         kind: 'ranking',
-        heading: '2 faults still fit, most likely first',
+        heading: 'The 2 that fit best',
         faults: [
           { id: 'worn', name: 'Worn-out battery', share: 0.798, before: 0.5 },
           { id: 'clamp', name: 'Bad clamp', share: 0.2, before: 0 },
@@ -250,9 +251,7 @@ describe('the faults', () => {
   });
 
   test('are one where one is left', () => {
-    expect(say({ kind: 'ranking', faults: [['worn', 1]], before: [] })[0]).toBe(
-      '1 fault still fits',
-    );
+    expect(say({ kind: 'ranking', faults: [['worn', 1]], before: [] })[0]).toBe('What fits best');
   });
 
   test('are why a check is asked, with the sources of its bounds', () => {
@@ -278,8 +277,8 @@ describe('the faults', () => {
       }),
     ).toEqual([
       'It says how full the battery is.',
-      'If it is flat: most likely Worn-out battery (70%) and Bad clamp (30%).',
-      'If it is ready: it says nothing about the fault.',
+      'If the answer is “flat”: most likely Worn-out battery (70%) and Bad clamp (30%).',
+      'If the answer is “ready”: it says nothing about the fault.',
       'Bound at 12.4 V: published: TM 5-3805-262-20 para 5-9.',
       'Bound between 12.4 V and 12.6 V: common practice, no source.',
     ]);

@@ -38,13 +38,13 @@ export const en = {
     notKnown: '{{name}}: not known.',
   },
   ranking: {
-    heading_one: '{{count}} fault still fits',
-    heading_other: '{{count}} faults still fit, most likely first',
+    heading_one: 'What fits best',
+    heading_other: 'The {{count}} that fit best',
   },
   why: {
     none: 'The outcome of “{{name}}” decides what has to be done next.',
-    outcome: 'If it is {{label}}: most likely {{faults}}.',
-    nothing: 'If it is {{label}}: it says nothing about the fault.',
+    outcome: 'If the answer is “{{label}}”: most likely {{faults}}.',
+    nothing: 'If the answer is “{{label}}”: it says nothing about the fault.',
     fault: '{{name}} ({{share}})',
     bound: 'Bound at {{figure}}: {{source}}.',
     zone: 'Bound between {{low}} and {{high}}: {{source}}.',

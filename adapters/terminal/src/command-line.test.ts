@@ -1,0 +1,33 @@
+import { describe, expect, test } from 'vitest';
+import { readCommandLine, usage } from './command-line.ts';
+
+describe('the command line', () => {
+  test('begins a case where nothing is given', () => {
+    expect(readCommandLine([])).toEqual({ type: 'case', json: false, locale: 'en' });
+  });
+
+  test.each([
+    ['a case to go on with', ['a.jsonl'], { file: 'a.jsonl' }],
+    ['where a new case is kept', ['--case', 'b.jsonl'], { caseFile: 'b.jsonl' }],
+    ['lines of JSON', ['--json'], { json: true }],
+    ['a language', ['--locale', 'en-GB'], { locale: 'en-GB' }],
+  ])('takes %s', (_, args, expected) => {
+    expect(readCommandLine(args)).toMatchObject({ type: 'case', ...expected });
+  });
+
+  test.each([
+    ['an unknown option', ['--colour']],
+    ['an option without its value', ['--case']],
+    ['two cases', ['a.jsonl', 'b.jsonl']],
+    ['a case that is to be kept elsewhere', ['a.jsonl', '--case', 'b.jsonl']],
+    ['an empty name', ['']],
+  ])('refuses %s', (_, args) => {
+    expect(readCommandLine(args).type).toBe('wrong');
+  });
+
+  test('has a help of 80 columns that names the exit codes', () => {
+    const help = usage('npm start --', ['en']);
+    expect(help).toContain('Exit codes');
+    for (const line of help.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+  });
+});

@@ -1,0 +1,84 @@
+/**
+ * The command line: what it may hold, and what its help says.
+ */
+import { parseArgs } from 'node:util';
+
+/** What the command line asks for. */
+export type Command =
+  | { readonly type: 'help' }
+  | { readonly type: 'wrong'; readonly reason: string }
+  | {
+      readonly type: 'case';
+      /** A case to go on with. */
+      readonly file?: string;
+      /** Where a new case is kept. */
+      readonly caseFile?: string;
+      readonly json: boolean;
+      readonly locale: string;
+    };
+
+/** Reads the arguments behind the program's name. Never throws. */
+export function readCommandLine(args: readonly string[]): Command {
+  let parsed;
+  try {
+    parsed = parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: {
+        help: { type: 'boolean', short: 'h', default: false },
+        json: { type: 'boolean', default: false },
+        locale: { type: 'string', default: 'en' },
+        case: { type: 'string' },
+      },
+    });
+  } catch (error) {
+    return { type: 'wrong', reason: (error as Error).message };
+  }
+  const { values, positionals } = parsed;
+  if (values.help) return { type: 'help' };
+  const [file, ...more] = positionals;
+  if (more.length > 0)
+    return { type: 'wrong', reason: 'only one case can be gone on with at a time' };
+  if (file !== undefined && values.case !== undefined) {
+    return {
+      type: 'wrong',
+      reason: 'a case that is gone on with stays in its file: leave --case out',
+    };
+  }
+  if (file === '' || values.case === '')
+    return { type: 'wrong', reason: 'the name of the file is empty' };
+  return {
+    type: 'case',
+    ...(file === undefined ? {} : { file }),
+    ...(values.case === undefined ? {} : { caseFile: values.case }),
+    json: values.json,
+    locale: values.locale,
+  };
+}
+
+/** The help, in lines of at most 80 columns. */
+export function usage(command: string, locales: readonly string[]): string {
+  return `Finds by measurement why a vehicle will not start, and proves the repair.
+
+  ${command}                begins a case
+  ${command} FILE           goes on with the case kept in FILE
+
+  --case FILE    keep the new case in FILE instead of
+                 keyturn-case-<date>-<time>.jsonl in the current folder
+  --json         for programs: each step is one line of JSON with its messages
+                 and position; a line given is a JSON input or typed text
+  --locale TAG   the language; there is: ${locales.join(', ')}
+  -h, --help     this help
+
+Where standard input is not a terminal, its lines are the answers. Where it is
+empty, a demonstration with an invented vehicle is played.
+Every answer is kept as it is given. Ctrl-C, stop or the end of the input put
+the case aside, to be gone on with. NO_COLOR leaves out bold and inverse;
+nothing is said by colour.
+
+Exit codes
+  0  the case has ended or was put aside
+  1  a file cannot be used: of a case, or of the flow
+  2  wrong use of the command line
+`;
+}

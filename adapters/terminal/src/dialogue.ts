@@ -1,0 +1,138 @@
+/**
+ * A typed line taken through a case, whatever it is shown on afterwards.
+ */
+import {
+  expected,
+  positionOf,
+  turn,
+  type Case,
+  type CaseEvent,
+  type Chart,
+  type Input,
+  type Message,
+} from '@keyturn/core';
+import type { Offer, Speaker, Understood } from '@keyturn/language';
+
+/** Where a dialogue stands. */
+export interface Standing {
+  readonly case: Case;
+  /** Answers that the last line may have meant, to be picked by letter. */
+  readonly offers: readonly Offer[];
+}
+
+/** What came of a line. */
+export interface Heard extends Standing {
+  readonly events: readonly CaseEvent[];
+  readonly messages: readonly Message[];
+  /** What was not understood, where nothing was taken. */
+  readonly unclear?: Exclude<Understood, { type: 'input' }>;
+  /** What was asked for by talk: `why`, `stop`, `person`. */
+  readonly talk?: string;
+}
+
+/** What a line is heard with. */
+export interface Listener {
+  readonly chart: Chart;
+  readonly speaker: Speaker;
+}
+
+/** The letter by which an offer is picked: a, b, c. */
+export function offerLetter(index: number): string {
+  return String.fromCodePoint(97 + index);
+}
+
+/** Takes a typed line. Pure; a line that cannot be taken leaves the case as it is. */
+export function hearLine(
+  listener: Listener,
+  standing: Standing,
+  given: { readonly at: string; readonly line: string },
+): Heard {
+  const { chart, speaker } = listener;
+  const picked = standing.offers.find(
+    (_, index) => offerLetter(index) === given.line.trim().toLowerCase(),
+  );
+  if (picked !== undefined) {
+    const { check, value } = picked;
+    const input: Input = { type: 'answers', answers: [{ check, value: [value] }] };
+    return hearInputs(chart, standing.case, { at: given.at, inputs: [input] });
+  }
+  const byKey = keyInput(standing.case, given.line.trim());
+  if (byKey !== undefined) {
+    return hearInputs(chart, standing.case, { at: given.at, inputs: [byKey] });
+  }
+  const understood = speaker.understand(given.line, {
+    ...expected(chart, standing.case),
+    answered: standing.case.state.order,
+  });
+  if (understood.type === 'input') {
+    return hearInputs(chart, standing.case, { at: given.at, inputs: understood.inputs });
+  }
+  return {
+    case: standing.case,
+    offers: understood.type === 'offers' ? understood.offers : [],
+    events: [],
+    messages: [],
+    unclear: understood,
+  };
+}
+
+/** Number keys where a word is awaited, for a hand in a glove: 1 goes on, 2 does not. */
+function keyInput(kase: Case, key: string): Input | undefined {
+  const { awaiting } = positionOf(kase);
+  if (key === '1' && awaiting === 'confirm') return { type: 'confirm' };
+  if (key === '2' && awaiting === 'confirm') return { type: 'talk', talk: 'cannot' };
+  if (key === '1' && awaiting === 'wait') return { type: 'waited' };
+  if (key === '1' && awaiting === 'resume') return { type: 'resume' };
+  return undefined;
+}
+
+/** Takes inputs one after another, up to the first that is refused. Pure. */
+export function hearInputs(
+  chart: Chart,
+  kase: Case,
+  given: { readonly at: string; readonly inputs: readonly unknown[] },
+): Heard {
+  let after = kase;
+  const events: CaseEvent[] = [];
+  let messages: readonly Message[] = [];
+  for (const input of given.inputs) {
+    const step = turn(chart, after, { at: notBefore(after, given.at), input });
+    after = step.case;
+    events.push(...step.events);
+    // What was asked after an earlier input of the same line has had its answer.
+    messages = [...messages.filter(({ kind }) => !isPosition(kind)), ...step.messages];
+    if (step.messages.some(({ kind }) => kind === 'refused')) break;
+  }
+  const talk = talkOf(given.inputs.at(-1));
+  const isLeaving = talk === 'stop' || talk === 'person';
+  return {
+    case: after,
+    offers: [],
+    events,
+    messages: isLeaving
+      ? messages.filter(({ kind }) => kind === 'tell' || kind === 'refused')
+      : messages,
+    ...(talk === undefined ? {} : { talk }),
+  };
+}
+
+/** When the wait in hand is over; undefined where there is none. */
+export function dueOf(kase: Case): Date | undefined {
+  const position = positionOf(kase);
+  const due = position.awaiting === 'wait' ? kase.state.due[position.check] : undefined;
+  return due === undefined ? undefined : new Date(due);
+}
+
+/** A clock that was set back must not stop a case: its time never runs backwards. */
+function notBefore({ state }: Case, at: string): string {
+  return Date.parse(at) < Date.parse(state.at) ? state.at : at;
+}
+
+function isPosition(kind: Message['kind']): boolean {
+  return kind === 'ask' || kind === 'confirm' || kind === 'wait' || kind === 'ranking';
+}
+
+function talkOf(input: unknown): string | undefined {
+  const { type, talk } = (input ?? {}) as { readonly type?: unknown; readonly talk?: unknown };
+  return type === 'talk' && typeof talk === 'string' ? talk : undefined;
+}

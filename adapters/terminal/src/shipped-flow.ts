@@ -1,0 +1,60 @@
+/**
+ * The flows of this checkout, read from disk.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { compileFlow, type Chart } from '@keyturn/core';
+import { loadFlow, prettifyIssues } from '@keyturn/core/load';
+import type { FlowTexts } from '@keyturn/language';
+
+const flowsFolder = new URL('../../../flows/', import.meta.url);
+
+/** A flow ready for use, and its words in one language. */
+export interface ShippedFlow {
+  readonly chart: Chart;
+  readonly texts: FlowTexts;
+}
+
+/** The flow, or its texts, cannot be used; the message says where and why. */
+export class FlowError extends Error {
+  constructor(message: string) {
+    super(message);
+    this.name = 'FlowError';
+  }
+}
+
+/**
+ * Reads, checks and compiles a flow of this checkout.
+ *
+ * @throws FlowError when there is no such flow or no such language, or its files have issues.
+ */
+export function shippedFlow(name: string, locale: string): ShippedFlow {
+  const folder = new URL(`${name}/`, flowsFolder);
+  const result = loadFlow(
+    namesIn(folder)
+      .filter((file) => file.endsWith('.yaml'))
+      .map((file) => ({
+        path: `flows/${name}/${file}`,
+        text: readFileSync(new URL(file, folder), 'utf8'),
+      })),
+  );
+  if (result.type === 'issues') throw new FlowError(prettifyIssues(result.issues));
+  return { chart: compileFlow(result.flow), texts: textsIn(folder, locale) };
+}
+
+function namesIn(folder: URL): readonly string[] {
+  try {
+    return readdirSync(folder).sort();
+  } catch {
+    throw new FlowError(`there is no flow in ${fileURLToPath(folder)}`);
+  }
+}
+
+function textsIn(folder: URL, locale: string): FlowTexts {
+  const file = new URL(`texts/${locale}.json`, folder);
+  try {
+    return JSON.parse(readFileSync(file, 'utf8')) as FlowTexts;
+  } catch (cause) {
+    throw new FlowError(`the texts ${fileURLToPath(file)} cannot be read: ${String(cause)}`);
+  }
+}

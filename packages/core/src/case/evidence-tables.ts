@@ -1,0 +1,93 @@
+/**
+ * The likelihoods of a flow laid out for reckoning: for each check and answer a row over the
+ * faults, in the flow's order, and its logarithms. Laid out once for each flow.
+ */
+import { defineModel, type EvidenceModel } from '@keyturn/evidence';
+import type { Condition } from '../flow/condition.ts';
+import type { Flow } from '../flow/flow.ts';
+
+/** What one table says: answer to its row over the faults. */
+export interface EvidenceTable {
+  readonly given?: Condition;
+  readonly rows: ReadonlyMap<string, AnswerRow>;
+}
+
+/** How likely one answer is with each fault. */
+export interface AnswerRow {
+  readonly likelihoods: Float64Array;
+  readonly logs: Float64Array;
+  /** Logarithms of how likely it is that this answer is not given, where several may hold. */
+  readonly absentLogs: Float64Array;
+}
+
+/** The evidence of a flow. */
+export interface EvidenceTables {
+  /** The faults with their priors, before anything is known of the vehicle. */
+  readonly model: EvidenceModel;
+  /** What multiplies a prior: the fault's place in the model, when, and the factor's logarithm. */
+  readonly factors: readonly {
+    readonly fault: number;
+    readonly when: Condition;
+    readonly log: number;
+  }[];
+  /** Check to its tables; the first whose condition holds is the one that counts. */
+  readonly tables: ReadonlyMap<string, readonly EvidenceTable[]>;
+  /** Checks of whose answers several may hold. */
+  readonly several: ReadonlySet<string>;
+}
+
+const laidOut = new WeakMap<Flow, EvidenceTables>();
+
+/** The evidence tables of a flow. */
+export function evidenceTables(flow: Flow): EvidenceTables {
+  const known = laidOut.get(flow);
+  if (known !== undefined) return known;
+  const made = layOut(flow);
+  laidOut.set(flow, made);
+  return made;
+}
+
+function layOut(flow: Flow): EvidenceTables {
+  const faults = Object.keys(flow.faults);
+  return {
+    model: defineModel(
+      faults,
+      faults.map((fault) => flow.priors[fault]?.weight ?? 0),
+    ),
+    factors: faults.flatMap((id, fault) =>
+      (flow.priors[id]?.factors ?? []).map(({ when, times }) => ({
+        fault,
+        when,
+        log: Math.log(times),
+      })),
+    ),
+    tables: new Map(
+      Object.entries(flow.likelihoods).map(([check, tables]) => [
+        check,
+        tables.map(({ given, rows }) => ({
+          ...(given === undefined ? {} : { given }),
+          rows: answerRows(faults, rows),
+        })),
+      ]),
+    ),
+    several: new Set(
+      Object.values(flow.checks)
+        .filter(({ form }) => form.kind === 'choice' && form.several)
+        .map(({ id }) => id),
+    ),
+  };
+}
+
+function answerRows(
+  faults: readonly string[],
+  rows: Flow['likelihoods'][string][number]['rows'],
+): ReadonlyMap<string, AnswerRow> {
+  const answers = Object.keys(rows[faults[0] ?? ''] ?? {});
+  return new Map(
+    answers.map((answer) => {
+      const likelihoods = Float64Array.from(faults, (fault) => rows[fault]?.[answer] ?? 0);
+      const absentLogs = likelihoods.map((likelihood) => Math.log1p(-likelihood));
+      return [answer, { likelihoods, logs: likelihoods.map(Math.log), absentLogs }];
+    }),
+  );
+}
