@@ -15,6 +15,9 @@ import { latestAnswer, type Answer, type CaseState, type Next } from './state.ts
 /** A leading fault this likely that can no longer be proved ends the questions. */
 const likelyEnough = 0.95;
 
+/** What is sent where the caller needs no help. */
+const nobody = 'nothing';
+
 /** A dispatcher does not reckon with answers less likely than this. */
 const leastLikely = 0.03;
 
@@ -159,10 +162,13 @@ function isProvable(
 /** True where no answer that is still possible would change what a dispatcher sends. */
 function isSendSettled(flow: Flow, state: CaseState, scope: Scope): boolean {
   const { findings, ranking } = scope.assessment;
-  const send = flow.faults[ranking[0]?.[0] ?? '']?.send;
+  const leader = ranking[0]?.[0] ?? '';
+  const send = flow.faults[leader]?.send;
+  // Nobody is sent only on proof, where it can be had over the telephone.
+  if (send === nobody && isProvable(flow, state, { ...scope, fault: leader })) return false;
   const checks = possibleChecks(flow, state, scope).map(({ id }) => id);
   const open = new Set(checks);
-  const remedies = flow.faults[ranking[0]?.[0] ?? '']?.remedies ?? [];
+  const remedies = flow.faults[leader]?.remedies ?? [];
   // A remedy of the leading fault that needs someone else may still turn on an answer.
   if (
     remedies.some(

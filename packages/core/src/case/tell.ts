@@ -10,7 +10,7 @@ import { rankWith } from './belief.ts';
 import type { Case } from './case.ts';
 import type { LaterEvent } from './event.ts';
 import { boundsOf, likeliest, type Placed } from './findings.ts';
-import { certain } from '../flow/condition.ts';
+import { certain, holds } from '../flow/condition.ts';
 import type {
   AskMessage,
   CautionMessage,
@@ -75,9 +75,8 @@ export function tellPosition(chart: Chart, kase: Case, before?: Case): readonly 
   const { state } = kase;
   const messages: Message[] = [];
   if (state.verdict !== null && state.verdict !== before?.state.verdict) {
-    messages.push(state.verdict);
-    const cautions = flow.faults[state.verdict.fault]?.cautions ?? [];
-    messages.push(...cautions.flatMap((id) => cautionMessage(flow, id)));
+    const cautions = cautionsWithVerdict(flow, state, state.verdict.fault);
+    messages.push(state.verdict, ...cautions.flatMap((id) => cautionMessage(flow, id)));
   }
   const position = positionOf(kase);
   switch (position.awaiting) {
@@ -115,6 +114,16 @@ export function tellPosition(chart: Chart, kase: Case, before?: Case): readonly 
       messages.push({ kind: 'done', outcome: state.outcome ?? 'ended' });
   }
   return messages;
+}
+
+/** The cautions of a fault's remedy, and those that hold whatever is done next. */
+function cautionsWithVerdict(flow: Flow, state: CaseState, fault: string): readonly string[] {
+  const { known } = assess(flow, state).findings;
+  const general = Object.values(flow.cautions)
+    .filter(({ before }) => before.some((cover) => Object.keys(cover).length === 0))
+    .filter(({ id, when }) => !state.cautioned.includes(id) && when && holds(when, known) === true)
+    .map(({ id }) => id);
+  return [...new Set([...general, ...(flow.faults[fault]?.cautions ?? [])])];
 }
 
 /** What each outcome of the check in hand would mean. */

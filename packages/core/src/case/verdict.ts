@@ -9,8 +9,8 @@ import type { Strength, VerdictMessage } from './message.ts';
 import { bearsOn, lackingKit } from './possible.ts';
 import type { CaseState } from './state.ts';
 
-/** From this probability on an unproved fault is called likely; below it the case stays open. */
-const likelyFrom = 0.6;
+/** An unproved fault is likely when it is likelier than all others together; else the case is open. */
+const likelyFrom = 0.5;
 
 /** How many faults of the ranking a verdict carries. */
 const rankedFaults = 8;
@@ -19,9 +19,7 @@ const rankedFaults = 8;
 export function verdictOf(flow: Flow, state: CaseState): VerdictMessage {
   const assessment = assess(flow, state);
   const { ranking, findings, stops, proved } = assessment;
-  const [leader] = ranking;
-  const fault = proved[0] ?? flow.faults[leader?.[0] ?? ''];
-  if (fault === undefined) throw new Error(`the flow ${flow.id} has no faults`);
+  const fault = proved[0] ?? leadingFault(flow, ranking);
   const probability = ranking.find(([id]) => id === fault.id)?.[1] ?? 0;
   const instead = stops.find((stop) => stop.instead !== undefined)?.instead;
   const remedy = remedyOf(fault, assessment);
@@ -43,6 +41,17 @@ export function verdictOf(flow: Flow, state: CaseState): VerdictMessage {
     settle: proved.length > 0 ? [] : settling(flow, fault, { state, assessment }),
     stops: stops.map(({ id }) => id),
   };
+}
+
+/**
+ * The likeliest fault. That it is none of those listed is only said when that is likelier than all
+ * of them together: until then it points nobody anywhere.
+ */
+function leadingFault(flow: Flow, ranking: Assessment['ranking']): Fault {
+  const [first, second] = ranking.map(([id, share]) => ({ fault: flow.faults[id], share }));
+  const leader = first?.fault?.best === 'open' && first.share <= likelyFrom ? second : first;
+  if (leader?.fault === undefined) throw new Error(`the flow ${flow.id} has no faults`);
+  return leader.fault;
 }
 
 function strengthOf(fault: Fault, probability: number, isProved: boolean): Strength {
