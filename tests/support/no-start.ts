@@ -1,0 +1,24 @@
+/**
+ * The shipped flow and its case cards, for the tests that run them against each other.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { createSpeaker, type Speaker } from '@keyturn/language';
+import { readCards, shippedFlow, type Card } from '@keyturn/terminal';
+
+const cardsFolder = new URL('../cards/', import.meta.url);
+
+/** The no-start flow with its English words. */
+export const noStart: ReturnType<typeof shippedFlow> = shippedFlow('no-start', 'en');
+
+/** Speaks and understands English for it. */
+export const speaker: Speaker = createSpeaker({
+  locale: 'en',
+  flowTexts: noStart.texts,
+  checks: noStart.chart.flow.checks,
+});
+
+/** Every case card. */
+export const cards: readonly Card[] = readdirSync(cardsFolder)
+  .filter((name) => name.endsWith('.json'))
+  .sort()
+  .flatMap((name) => readCards(name, readFileSync(new URL(name, cardsFolder), 'utf8')));
