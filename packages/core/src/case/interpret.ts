@@ -246,7 +246,8 @@ function shown(value: unknown): string {
 /** JSON where there is any; what has none, a cycle say, is named by its type. */
 function asText(value: unknown): string {
   try {
-    return String(JSON.stringify(value));
+    // Within a list even a function has a text.
+    return JSON.stringify([value]).slice(1, -1);
   } catch {
     return typeof value;
   }

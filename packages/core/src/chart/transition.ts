@@ -27,7 +27,7 @@ export function createTransition(
     stopChild: nothing,
     actionExecutor: nothing,
   } as unknown as Scope;
-  return (snapshot, event) => machine.transition(snapshot, event as never, scope);
+  return (snapshot, event) => machine.transition(snapshot, event, scope);
 }
 
 function nothing(): void {

@@ -20,9 +20,72 @@ export function loadFlow(files: readonly FileText[]): LoadResult {
   const read = files.map(readSource);
   const sources = read.filter((one): one is SourceFile => 'data' in one);
   const issues: Issue[] = read.flatMap((one) => ('data' in one ? [] : one));
-  for (const source of sources) issues.push(...schemaIssues(source));
-  if (issues.length > 0) return { type: 'issues', issues };
-  return mergeFlow(sources.map((source) => ({ source, data: source.data as FlowFile })));
+  const wrong = sources.flatMap((source) => schemaIssues(source));
+  // What has a wrong shape is left out, so that the rest is read and told of at the same time.
+  const rest = sources.map((source) => ({
+    source,
+    data: withoutFaulty(
+      source.data,
+      wrong.filter(({ file }) => file === source.path),
+    ),
+  }));
+  const merged = mergeFlow(rest.map(({ source, data }) => ({ source, data: data.kept })));
+  const left = new Set(rest.flatMap(({ data }) => data.left));
+  const found = merged.type === 'issues' ? merged.issues : [];
+  issues.push(...wrong, ...found.filter((issue) => !followsFrom(issue, left)));
+  if (issues.length === 0) return merged;
+  const order = files.map(({ path }) => path);
+  return {
+    type: 'issues',
+    issues: issues.toSorted(
+      (a, b) =>
+        order.indexOf(a.file) - order.indexOf(b.file) || a.line - b.line || a.column - b.column,
+    ),
+  };
+}
+
+/** A file without the entries that have a wrong shape, and the ids of those. */
+function withoutFaulty(
+  data: unknown,
+  issues: readonly Issue[],
+): { readonly kept: FlowFile; readonly left: readonly string[] } {
+  if (typeof data !== 'object' || data === null || Array.isArray(data)) {
+    return { kept: {}, left: [] };
+  }
+  const kept: Record<string, unknown> = Object.fromEntries(
+    Object.entries(data).map(([section, value]: [string, unknown]) => [section, copyOf(value)]),
+  );
+  const left: string[] = [];
+  for (const { path } of issues) {
+    const [section = '', id] = path.split('.');
+    const entries = kept[section];
+    if (id !== undefined && typeof entries === 'object' && entries !== null && id in entries) {
+      left.push(id);
+      Reflect.deleteProperty(entries, id);
+    } else if (section in kept) {
+      left.push(section);
+      Reflect.deleteProperty(kept, section);
+    }
+  }
+  return { kept, left };
+}
+
+function copyOf(value: unknown): unknown {
+  return typeof value === 'object' && value !== null && !Array.isArray(value)
+    ? { ...value }
+    : value;
+}
+
+/** True for an issue that is only there because something with a wrong shape was left out. */
+function followsFrom(issue: Issue, left: ReadonlySet<string>): boolean {
+  if (left.size === 0) return false;
+  const named = issue.value.replaceAll('"', '');
+  return (
+    issue.code === 'unused' ||
+    issue.code === 'missing' ||
+    left.has(named) ||
+    issue.path.split('.').some((part) => left.has(part))
+  );
 }
 
 const validate = new Ajv2020({ allErrors: true, verbose: true, strict: false }).compile(flowSchema);

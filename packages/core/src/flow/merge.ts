@@ -55,9 +55,7 @@ export function mergeFlow(files: readonly ReadFile[]): LoadResult {
     likelihoods: readLikelihoods(sections, names, condition),
   };
   checkReferences(flow, sections);
-  return issues.length > 0
-    ? { type: 'issues', issues: inOrder(issues, files) }
-    : { type: 'flow', flow: deepFreeze(flow) };
+  return issues.length > 0 ? { type: 'issues', issues } : { type: 'flow', flow: deepFreeze(flow) };
 }
 
 function namesOf(checks: readonly Entry<CheckSource>[], sections: Sections): Names {
@@ -189,12 +187,4 @@ function toRecord<Value, Result>(
   read: (entry: Entry<Value>) => Result,
 ): Readonly<Record<string, Result>> {
   return Object.fromEntries(entries.map((entry) => [entry.id, read(entry)]));
-}
-
-function inOrder(issues: readonly Issue[], files: readonly ReadFile[]): readonly Issue[] {
-  const order = new Map(files.map(({ source }, index) => [source.path, index]));
-  return [...issues].sort(
-    (a, b) =>
-      (order.get(a.file) ?? 0) - (order.get(b.file) ?? 0) || a.line - b.line || a.column - b.column,
-  );
 }
