@@ -140,7 +140,7 @@ export function tellWhy(chart: Chart, kase: Case): readonly Message[] {
   const why: WhyMessage = {
     kind: 'why',
     check: check.id,
-    outcomes: optionsOf(check).map((answer) => ({
+    outcomes: (form.kind === 'work' ? [] : optionsOf(check)).map((answer) => ({
       answer,
       faults: rankWith(flow, findings, { check: check.id, weights: { [answer]: 1 } }).slice(0, 3),
     })),
