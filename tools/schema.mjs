@@ -13,4 +13,7 @@ const { flowSchema } = await import(
   pathToFileURL(path.join(root, 'packages/core/dist/load.js')).href
 );
 const options = (await prettier.resolveConfig(file)) ?? {};
-writeFileSync(file, await prettier.format(JSON.stringify(flowSchema), { ...options, parser: 'json' }));
+writeFileSync(
+  file,
+  await prettier.format(JSON.stringify(flowSchema), { ...options, parser: 'json' }),
+);

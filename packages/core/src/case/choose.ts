@@ -52,7 +52,7 @@ export function chooseNext(flow: Flow, state: CaseState): Next {
 }
 
 /** Every check of the given stages that could be asked now, in the written order. */
-export function possibleChecks(flow: Flow, state: CaseState, scope: Scope): readonly Check[] {
+function possibleChecks(flow: Flow, state: CaseState, scope: Scope): readonly Check[] {
   return scope.stages.flatMap(({ checks }) =>
     checks.flatMap((id) => {
       const check = flow.checks[id];
@@ -85,10 +85,7 @@ function belongsToProof(flow: Flow, state: CaseState, check: Check): boolean {
 }
 
 /** The checks that prove the repair, with the answers that count as good. */
-export function proofOfRepair(
-  flow: Flow,
-  state: CaseState,
-): Readonly<Record<string, readonly string[]>> {
+function proofOfRepair(flow: Flow, state: CaseState): Readonly<Record<string, readonly string[]>> {
   const started = state.raised
     .map((id) => flow.interrupts[id])
     .find((interrupt) => interrupt?.then === 'prove');

@@ -164,7 +164,7 @@ function tellAnswer(
 }
 
 /** A placed reading as it is drawn on its scale. */
-export function readingMessage(placed: Placed): ReadingMessage {
+function readingMessage(placed: Placed): ReadingMessage {
   const best = likeliest(placed.weights);
   return {
     kind: 'reading',

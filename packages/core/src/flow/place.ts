@@ -5,7 +5,7 @@ import type { Issue, IssueCode } from './issue.ts';
 import type { Path, SourceFile } from './source-file.ts';
 
 /** How an issue is told. */
-export interface Telling {
+interface Telling {
   /** True where the key itself is what is wrong. */
   readonly onKey?: boolean;
   /** What to show as the offending value; by default what stands there. */

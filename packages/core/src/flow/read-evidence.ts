@@ -24,7 +24,7 @@ type RowSource = Readonly<Record<string, number>>;
  * No answer is held to be impossible: people err, and parts fail in ways that nobody listed.
  * Out of one.
  */
-export const leastLikelihood = 0.0003;
+const leastLikelihood = 0.0003;
 
 /** Reads one table of a check. */
 export function readTable(

@@ -14,7 +14,7 @@ export interface FileText {
 export type Path = readonly (string | number)[];
 
 /** An issue as it is told: at a path of the data. */
-export interface ToldIssue {
+interface ToldIssue {
   readonly code: IssueCode;
   readonly at: Path;
   readonly expected: string;
