@@ -72,10 +72,8 @@ function indexOfGreatest(values: Float64Array): number {
 function contextFinding(flow: Flow, known: Known): PreparedFinding {
   const { model, factors } = evidenceTables(flow);
   const logLikelihoods = new Float64Array(model.hypotheses.length);
-  for (const { fault, when, log } of factors) {
-    if (holds(when, known) === true) {
-      logLikelihoods[fault] = (logLikelihoods[fault] ?? 0) + log;
-    }
+  for (const { when, logs } of factors) {
+    if (holds(when, known) === true) addTo(logLikelihoods, logs);
   }
   return { id: 'context', logLikelihoods };
 }

@@ -34,6 +34,14 @@ export function pendingCautions(flow: Flow, state: CaseState, check: string): re
   );
 }
 
+/** Those of them that are said with the question and need no confirmation. */
+export function saidWithQuestion(flow: Flow, state: CaseState, check: string): readonly Caution[] {
+  const covering = coverageOf(flow).done.get(check) ?? [];
+  // Most checks have none, or have said theirs; then nothing of the case need be looked at.
+  if (covering.every(({ id, confirm }) => confirm || state.cautioned.includes(id))) return [];
+  return pendingCautions(flow, state, check).filter(({ confirm }) => !confirm);
+}
+
 /** Worked out once for each flow. */
 function coverageOf(flow: Flow): Coverage {
   const known = coverages.get(flow);

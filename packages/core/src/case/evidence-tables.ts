@@ -24,12 +24,8 @@ export interface AnswerRow {
 export interface EvidenceTables {
   /** The faults with their priors, before anything is known of the vehicle. */
   readonly model: EvidenceModel;
-  /** What multiplies a prior: the fault's place in the model, when, and the factor's logarithm. */
-  readonly factors: readonly {
-    readonly fault: number;
-    readonly when: Condition;
-    readonly log: number;
-  }[];
+  /** What the context does to priors: when, and a row of logarithms over the faults. */
+  readonly factors: readonly { readonly when: Condition; readonly logs: Float64Array }[];
   /** Check to its tables; the first whose condition holds is the one that counts. */
   readonly tables: ReadonlyMap<string, readonly EvidenceTable[]>;
   /** Checks of whose answers several may hold. */
@@ -54,13 +50,7 @@ function layOut(flow: Flow): EvidenceTables {
       faults,
       faults.map((fault) => flow.priors[fault]?.weight ?? 0),
     ),
-    factors: faults.flatMap((id, fault) =>
-      (flow.priors[id]?.factors ?? []).map(({ when, times }) => ({
-        fault,
-        when,
-        log: Math.log(times),
-      })),
-    ),
+    factors: contextFactors(flow, faults),
     tables: new Map(
       Object.entries(flow.likelihoods).map(([check, tables]) => [
         check,
@@ -76,6 +66,20 @@ function layOut(flow: Flow): EvidenceTables {
         .map(({ id }) => id),
     ),
   };
+}
+
+/** Many faults hang on the same few conditions; each is held once, for all of them. */
+function contextFactors(flow: Flow, faults: readonly string[]): EvidenceTables['factors'] {
+  const factors = new Map<string, { readonly when: Condition; readonly logs: Float64Array }>();
+  for (const [index, fault] of faults.entries()) {
+    for (const { when, times } of flow.priors[fault]?.factors ?? []) {
+      const key = JSON.stringify(when);
+      const factor = factors.get(key) ?? { when, logs: new Float64Array(faults.length) };
+      factor.logs[index] = (factor.logs[index] ?? 0) + Math.log(times);
+      factors.set(key, factor);
+    }
+  }
+  return [...factors.values()];
 }
 
 function answerRows(

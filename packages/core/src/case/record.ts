@@ -3,7 +3,7 @@
  */
 import type { Flow } from '../flow/flow.ts';
 import { assess } from './assessment.ts';
-import { pendingCautions } from './cautions.ts';
+import { saidWithQuestion } from './cautions.ts';
 import type { Context, ContextValue } from './context.ts';
 import { measuredValue } from './limit-context.ts';
 import { bearsOn } from './possible.ts';
@@ -30,7 +30,7 @@ export function withAnswer(
 
 /** The cautions said by now: those of the question that is being answered were said with it. */
 function saidWith(flow: Flow, state: CaseState, check: string): readonly string[] {
-  const said = pendingCautions(flow, state, check).filter(({ confirm }) => !confirm);
+  const said = saidWithQuestion(flow, state, check);
   return said.length === 0 ? state.cautioned : [...state.cautioned, ...said.map(({ id }) => id)];
 }
 

@@ -5,14 +5,15 @@ import { assign } from 'xstate';
 import { assess } from '../case/assessment.ts';
 import { chooseNext } from '../case/choose.ts';
 import type { CaseEvent } from '../case/event.ts';
+import type { Weighted } from '../case/message.ts';
 import { withAnswer, withCorrection, withoutCheck, withoutLatest } from '../case/record.ts';
 import type { CaseState } from '../case/state.ts';
 import { verdictOf } from '../case/verdict.ts';
 import { withWait } from '../case/wait.ts';
 import type { Flow } from '../flow/flow.ts';
 
-/** How many leading faults are kept, to show how they moved: more than are shown. */
-const keptLeaders = 8;
+/** A fault less likely than this is not worth showing. */
+const leastShown = 0.005;
 
 type Change = (state: CaseState, event: CaseEvent, params: { check: string }) => CaseState;
 
@@ -69,8 +70,18 @@ export function withNext(flow: Flow, state: CaseState): CaseState {
   return {
     ...state,
     next: chooseNext(flow, state),
-    leaders: assess(flow, state).ranking.slice(0, keptLeaders),
+    leaders: leadersOf(assess(flow, state).ranking),
   };
+}
+
+/** The faults worth showing, to a hundredth of a percent. */
+function leadersOf(ranking: readonly Weighted[]): readonly Weighted[] {
+  const leaders: Weighted[] = [];
+  for (const [fault, share] of ranking) {
+    if (share < leastShown) break;
+    leaders.push([fault, Math.round(share * 1e4) / 1e4]);
+  }
+  return leaders;
 }
 
 /** Fields of the context after whose change every confirmation lapses. */

@@ -1,0 +1,62 @@
+/**
+ * Which checks are still open in a case, and may be asked at this moment.
+ */
+import type { Check, Flow } from '../flow/flow.ts';
+import { assess, type Assessment } from './assessment.ts';
+import type { PlannedCheck } from './plan.ts';
+import { bearsOn, hasKit, wayToAsk } from './possible.ts';
+import type { Answer, CaseState } from './state.ts';
+
+/** The first of the planned checks that is open and may be asked. */
+export function firstOpen(
+  flow: Flow,
+  state: CaseState,
+  planned: readonly PlannedCheck[],
+): PlannedCheck | undefined {
+  return planned.find(({ check }) => isAskable(flow, state, check));
+}
+
+/** True for a check that is open and may be asked now. */
+export function isAskable(flow: Flow, state: CaseState, check: Check): boolean {
+  return isOpen(flow, state, check) && isPossible(flow, state, check);
+}
+
+/** True where kit, place, preconditions and hard stops allow a check. */
+export function isPossible(flow: Flow, state: CaseState, check: Check): boolean {
+  const { stops, findings } = assess(flow, state);
+  return (
+    wayToAsk(check, stops) !== 'never' &&
+    hasKit(flow, check, state) &&
+    bearsOn(check, findings.known)
+  );
+}
+
+/** Not answered yet, or to be asked once more after something was put right. */
+function isOpen(flow: Flow, state: CaseState, check: Check): boolean {
+  const answers = state.answers[check.id];
+  const first = answers?.[0];
+  if (answers === undefined || first === undefined) return true;
+  if (answers.length > 1 || first.status !== 'answered') return false;
+  if (check.form.kind === 'choice') return isAgain(check, first.value);
+  return isCoarse(check, assess(flow, state));
+}
+
+function isAgain(check: Check, value: Extract<Answer, { status: 'answered' }>['value']): boolean {
+  return (
+    check.again.length > 0 && !('unit' in value) && value.some((one) => check.again.includes(one))
+  );
+}
+
+/**
+ * A reading too near a bound is worth a second look only where the figure is coarse, a tenth of a
+ * volt say: the same meter repeats its own error.
+ */
+function isCoarse(check: Check, assessment: Assessment): boolean {
+  const placed = assessment.findings.placed.get(check.id);
+  if (placed?.bounds === undefined || placed.quantity.unit !== 'V') return false;
+  const { value, resolution = 0 } = placed.quantity;
+  return (
+    resolution >= 0.1 &&
+    placed.bounds.some(({ low, high }) => value > low - resolution && value < high + resolution)
+  );
+}

@@ -1,0 +1,55 @@
+/**
+ * What proves a repair, and how the case ended.
+ */
+import type { Check, Flow } from '../flow/flow.ts';
+import { assess } from './assessment.ts';
+import type { DoneMessage } from './message.ts';
+import { bearsOn } from './possible.ts';
+import { latestAnswer, type CaseState } from './state.ts';
+
+/** True for work, and for the checks that prove this fault's repair. */
+export function provesRepair(flow: Flow, state: CaseState, check: Check): boolean {
+  if (check.form.kind === 'work') return true;
+  const proof = proofOfRepair(flow, state);
+  return Object.hasOwn(proof, check.id) || Object.hasOwn(proof, check.like ?? '');
+}
+
+/** How the case ended, from the readings taken after the repair. */
+export function outcomeOf(flow: Flow, state: CaseState): DoneMessage['outcome'] {
+  const work = Object.values(flow.checks).filter(({ form }) => form.kind === 'work');
+  if (work.some(({ id }) => isLeftUndone(state, id))) return 'handed-over';
+  const results = Object.entries(proofOfRepair(flow, state)).map(([check, good]) =>
+    isGood(flow, state, { check, good }),
+  );
+  if (results.includes(false)) return 'still-failing';
+  return results.includes(true) && !results.includes(undefined) ? 'proved-repaired' : 'unproved';
+}
+
+/** The checks that prove the repair, with the answers that count as good. */
+function proofOfRepair(flow: Flow, state: CaseState): Readonly<Record<string, readonly string[]>> {
+  const started = state.raised
+    .map((id) => flow.interrupts[id])
+    .find((interrupt) => interrupt?.then === 'prove');
+  return started?.prove ?? flow.faults[state.verdict?.fault ?? '']?.prove ?? {};
+}
+
+/** Undefined where it was not taken. What has no bound on this vehicle counts as good. */
+function isGood(
+  flow: Flow,
+  state: CaseState,
+  proof: { readonly check: string; readonly good: readonly string[] },
+): boolean | undefined {
+  const { known } = assess(flow, state).findings;
+  const check = flow.checks[proof.check];
+  if (check !== undefined && !bearsOn(check, known)) return true;
+  // Asked again later, the later answer counts.
+  const later = Object.values(flow.checks).find(({ like }) => like === proof.check);
+  const finding = known.finding(later?.id ?? '') ?? known.finding(proof.check);
+  if (finding === undefined) return undefined;
+  return proof.good.reduce((sum, answer) => sum + (finding.weights[answer] ?? 0), 0) > 0.5;
+}
+
+function isLeftUndone(state: CaseState, check: string): boolean {
+  const answer = latestAnswer(state, check);
+  return answer !== undefined && answer.status !== 'answered';
+}
