@@ -9,19 +9,21 @@ export type Position =
   | { readonly awaiting: 'resume'; readonly interrupt: string }
   | { readonly awaiting: 'nothing' };
 
-const awaited = { caution: 'confirm', wait: 'wait', question: 'answer' } as const;
-
 /** Reads the position of a case. */
 export function positionOf(kase: Case): Position {
   if (typeof kase.value !== 'object' || kase.value === null) return { awaiting: 'nothing' };
   const value = kase.value as {
     readonly interrupted?: string;
-    readonly case?: Readonly<Record<string, Readonly<Record<string, keyof typeof awaited>>>>;
+    readonly case?: Readonly<Record<string, string>>;
   };
   if (value.interrupted !== undefined) return { awaiting: 'resume', interrupt: value.interrupted };
-  const [stage] = Object.values(value.case ?? {});
-  const [place] = Object.entries(stage ?? {});
-  return place === undefined
-    ? { awaiting: 'nothing' }
-    : { awaiting: awaited[place[1]], check: place[0] };
+  const place = Object.values(value.case ?? {})[0];
+  if (place === undefined) return { awaiting: 'nothing' };
+  const [check = '', before] = place.split('--');
+  return {
+    awaiting: before === undefined ? 'answer' : awaited[before as keyof typeof awaited],
+    check,
+  };
 }
+
+const awaited = { caution: 'confirm', wait: 'wait' } as const;

@@ -10,14 +10,17 @@ import { createMachine, type AnyStateMachine } from 'xstate';
 import type { Flow } from '../flow/flow.ts';
 import { blankState, type CaseState } from '../case/state.ts';
 import { actionsOf, withNext } from './actions.ts';
-import { checkState, waysInto } from './check-state.ts';
 import { guardsOf } from './guards.ts';
+import { stageState } from './stage-state.ts';
 import { createTransition } from './transition.ts';
 
 /** What a case runs on: the flow and its machine. */
 export interface Chart {
   readonly flow: Flow;
-  /** States `case.<stage>.<check>.<caution|wait|question>`, `interrupted.<interrupt>`, `closed`. */
+  /**
+   * States `case.<stage>.<check>`, with `--caution` and `--wait` before it, `interrupted.<interrupt>`
+   * and `closed`.
+   */
   readonly machine: AnyStateMachine;
   /** One pure step of the machine. */
   readonly transition: ReturnType<typeof createTransition>;
@@ -57,28 +60,7 @@ export function compileFlow(flow: Flow): Chart {
                 { target: `#${flow.id}.closed` },
               ],
             },
-            ...Object.fromEntries(
-              flow.stages.map((stage) => [
-                stage.id,
-                {
-                  initial: 'choosing',
-                  states: {
-                    choosing: {
-                      always: [
-                        ...stage.checks.flatMap((check) => waysInto(flow, check)),
-                        { target: `#${flow.id}.case.choosing` },
-                      ],
-                    },
-                    ...Object.fromEntries(
-                      stage.checks.map((check) => [
-                        check,
-                        checkState(flow, check, `#${flow.id}.case.${stage.id}.choosing`),
-                      ]),
-                    ),
-                  },
-                },
-              ]),
-            ),
+            ...Object.fromEntries(flow.stages.map((stage) => [stage.id, stageState(flow, stage)])),
             verdict: { entry: 'decide', always: 'choosing' },
             returning: { type: 'history', history: 'shallow', target: 'choosing' },
           },
