@@ -1,7 +1,7 @@
 /**
  * The actions of a compiled flow: each gives a new state, and none does anything else.
  */
-import { assign } from 'xstate';
+import { assign, raise } from 'xstate';
 import { assess } from '../case/assessment.ts';
 import { chooseNext } from '../case/choose.ts';
 import type { CaseEvent } from '../case/event.ts';
@@ -11,6 +11,7 @@ import type { CaseState } from '../case/state.ts';
 import { verdictOf } from '../case/verdict.ts';
 import { withWait } from '../case/wait.ts';
 import type { Flow } from '../flow/flow.ts';
+import { askEvent } from './stage-state.ts';
 
 /** A fault less likely than this is not worth showing. */
 const leastShown = 0.005;
@@ -50,19 +51,27 @@ export function actionsOf(flow: Flow): Readonly<Record<string, unknown>> {
       outcome: state.next?.to === 'closed' ? state.next.outcome : state.outcome,
     }),
   };
-  return Object.fromEntries(
-    Object.entries(changes).map(([name, change]) => [
-      name,
-      assign(({ context, event }: { context: CaseState; event: CaseEvent }, params) =>
-        // Time comes with the events; entering a state at the very beginning has none of its own.
-        change(
-          'at' in event && event.at !== context.at ? { ...context, at: event.at } : context,
-          event,
-          params as { check: string },
+  return {
+    // What comes next was chosen with the change; here the case goes there.
+    goOn: raise(({ context }: { context: CaseState }) => ({ type: eventTo(context.next) })),
+    ...Object.fromEntries(
+      Object.entries(changes).map(([name, change]) => [
+        name,
+        assign(({ context, event }: { context: CaseState; event: CaseEvent }, params) =>
+          // Time comes with the events; entering a state at the very beginning has none of its own.
+          change(
+            'at' in event && event.at !== context.at ? { ...context, at: event.at } : context,
+            event,
+            params as { check: string },
+          ),
         ),
-      ),
-    ]),
-  );
+      ]),
+    ),
+  };
+}
+
+function eventTo(next: CaseState['next']): string {
+  return next?.to === 'check' ? askEvent(next.check) : (next?.to ?? 'verdict');
 }
 
 /** The state with what comes next, and with who leads. */

@@ -7,11 +7,11 @@
  * restored snapshot.
  */
 import { createMachine, type AnyStateMachine } from 'xstate';
-import type { Flow } from '../flow/flow.ts';
 import { blankState, type CaseState } from '../case/state.ts';
+import type { Flow } from '../flow/flow.ts';
 import { actionsOf, withNext } from './actions.ts';
 import { guardsOf } from './guards.ts';
-import { stageState } from './stage-state.ts';
+import { askEvent, stageState, waysInto } from './stage-state.ts';
 import { createTransition } from './transition.ts';
 
 /** What a case runs on: the flow and its machine. */
@@ -31,79 +31,99 @@ export function compileFlow(flow: Flow): Chart {
   const machine = createMachine(
     {
       id: flow.id,
-      context: ({ input }) => withNext(flow, input as CaseState),
+      context: ({ input }: { input: CaseState }) => withNext(flow, input),
       initial: 'case',
       states: {
-        case: {
-          initial: 'choosing',
-          on: {
-            // A check that was not in hand, but was volunteered.
-            answered: { target: '.choosing', actions: 'answer' },
-            corrected: { target: '.choosing', actions: 'correct' },
-            'went-back': { target: '.choosing', actions: 'goBack' },
-            'context-changed': { target: '.choosing', actions: 'changeContext' },
-            'time-passed': { actions: 'passTime' },
-            interrupted: Object.values(flow.interrupts).map(({ id }) => ({
-              guard: { type: 'isInterrupt', params: { interrupt: id } },
-              target: `#interrupted.${id}`,
-              actions: 'raise',
-            })),
-          },
-          states: {
-            choosing: {
-              always: [
-                ...flow.stages.map(({ id }) => ({
-                  guard: { type: 'isNextStage', params: { stage: id } },
-                  target: id,
-                })),
-                { guard: 'isVerdictDue', target: 'verdict' },
-                { target: `#${flow.id}.closed` },
-              ],
-            },
-            ...Object.fromEntries(flow.stages.map((stage) => [stage.id, stageState(flow, stage)])),
-            verdict: { entry: 'decide', always: 'choosing' },
-            returning: { type: 'history', history: 'shallow', target: 'choosing' },
-          },
-        },
-        interrupted: {
-          id: 'interrupted',
-          on: {
-            interrupted: Object.values(flow.interrupts).map(({ id }) => ({
-              guard: { type: 'isInterrupt', params: { interrupt: id } },
-              target: `.${id}`,
-              actions: 'raise',
-            })),
-            'context-changed': { actions: 'changeContext' },
-            'time-passed': { actions: 'passTime' },
-          },
-          initial: Object.keys(flow.interrupts)[0] ?? 'none',
-          states: Object.fromEntries(
-            Object.values(flow.interrupts).map(({ id, then }) => [
-              id,
-              {
-                on: {
-                  resumed: {
-                    target:
-                      then === 'prove' ? `#${flow.id}.case.verdict` : `#${flow.id}.case.returning`,
-                    actions: 'resume',
-                  },
-                },
-              },
-            ]),
-          ),
-        },
+        case: caseState(flow),
+        interrupted: interruptedState(flow),
         // Closed, and yet not final: a wrong figure may be corrected afterwards.
         closed: {
+          id: 'closed',
           entry: 'close',
           on: {
-            corrected: { target: `#${flow.id}.case.choosing`, actions: 'correct' },
-            'went-back': { target: `#${flow.id}.case.choosing`, actions: 'goBack' },
+            corrected: { target: '#choosing', actions: 'correct' },
+            'went-back': { target: '#choosing', actions: 'goBack' },
           },
         },
       },
-    },
+    } as object,
     // XState infers nothing of a machine that is built from data; the names are checked by tests.
     { guards: guardsOf(flow), actions: actionsOf(flow) } as never,
   );
   return { flow, machine, transition: createTransition(machine, blankState) };
+}
+
+function caseState(flow: Flow): object {
+  return {
+    initial: 'choosing',
+    on: {
+      // A check that was not in hand, but was volunteered.
+      answered: { actions: ['answer', 'goOn'] },
+      corrected: { actions: ['correct', 'goOn'] },
+      'went-back': { actions: ['goBack', 'goOn'] },
+      'context-changed': { actions: ['changeContext', 'goOn'] },
+      'time-passed': { actions: 'passTime' },
+      interrupted: interrupts(flow, '#interrupted.'),
+      ...asks(flow),
+      verdict: '.verdict',
+      closed: '#closed',
+    },
+    states: {
+      choosing: { id: 'choosing', entry: 'goOn' },
+      ...Object.fromEntries(flow.stages.map((stage) => [stage.id, stageState(flow, stage)])),
+      verdict: { id: 'verdict', entry: ['decide', 'goOn'] },
+      returning: { id: 'returning', type: 'history', history: 'shallow', target: 'choosing' },
+    },
+  };
+}
+
+/** The ways into every check, from wherever the case stands. */
+function asks(flow: Flow): Readonly<Record<string, readonly object[]>> {
+  return Object.fromEntries(
+    flow.stages.flatMap((stage) =>
+      stage.checks.flatMap((id) => {
+        const check = flow.checks[id];
+        if (check === undefined) return [];
+        const ways = waysInto(check).map(({ state, ...way }) => ({
+          ...way,
+          target: `.${stage.id}.${state}`,
+        }));
+        return [[askEvent(id), ways] as const];
+      }),
+    ),
+  );
+}
+
+function interruptedState(flow: Flow): object {
+  const all = Object.values(flow.interrupts);
+  return {
+    id: 'interrupted',
+    initial: all[0]?.id ?? 'none',
+    on: {
+      interrupted: interrupts(flow, '.'),
+      'context-changed': { actions: 'changeContext' },
+      'time-passed': { actions: 'passTime' },
+    },
+    states: Object.fromEntries(
+      all.map(({ id, then }) => [
+        id,
+        {
+          on: {
+            resumed: {
+              target: then === 'prove' ? '#verdict' : '#returning',
+              actions: then === 'prove' ? 'resume' : ['resume', 'goOn'],
+            },
+          },
+        },
+      ]),
+    ),
+  };
+}
+
+function interrupts(flow: Flow, prefix: string): readonly object[] {
+  return Object.keys(flow.interrupts).map((interrupt) => ({
+    guard: { type: 'isInterrupt', params: { interrupt } },
+    target: `${prefix}${interrupt}`,
+    actions: 'raise',
+  }));
 }

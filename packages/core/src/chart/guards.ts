@@ -17,15 +17,6 @@ interface Given {
 /** The guards by name. */
 export function guardsOf(flow: Flow): Record<string, (given: Given, params: never) => boolean> {
   return {
-    isNextStage: ({ context: { next } }, params: { stage: string }) =>
-      next?.to === 'check' && next.stage === params.stage,
-    isNextCheck: ({ context: { next } }, params: { check: string }) =>
-      next?.to === 'check' && next.check === params.check,
-    isNextCautioned: ({ context }, params: { check: string }) =>
-      context.next?.to === 'check' &&
-      context.next.check === params.check &&
-      !pendingCautions(flow, context, params.check).some(({ confirm }) => confirm),
-    isVerdictDue: ({ context: { next } }) => next?.to === 'verdict',
     isCautioned: ({ context }, params: { check: string }) =>
       !pendingCautions(flow, context, params.check).some(({ confirm }) => confirm),
     isDue: ({ context }, params: { check: string }) => isWaitOver(context, params.check),

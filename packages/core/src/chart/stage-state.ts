@@ -1,57 +1,64 @@
 /**
  * The compound state of a stage. A check is a state named by its id: the question stands. Beside
  * it stand the states in which its cautions wait to be confirmed and in which time must pass.
- * Every way to a question is guarded by `isCautioned` or `isNextCautioned`, or leads through them.
+ * Every way into a question is guarded by `isCautioned`, or leads out of its wait.
  */
-import type { Flow, Stage } from '../flow/flow.ts';
+import type { Check, Flow, Stage } from '../flow/flow.ts';
 import { optionsOf } from '../flow/options-of.ts';
 
-/** The state in which the cautions of a check wait to be confirmed. */
-const cautionOf = (check: string): string => `${check}--caution`;
+/** The event by which a case goes on to a check. */
+export function askEvent(check: string): string {
+  return `ask:${check}`;
+}
 
-/** The state in which time passes before a check can be answered. */
-const waitOf = (check: string): string => `${check}--wait`;
+/** The ways into a check: past its cautions where none waits to be confirmed, else to them. */
+export function waysInto(check: Check): readonly {
+  readonly guard?: object;
+  readonly state: string;
+}[] {
+  return [
+    { guard: { type: 'isCautioned', params: { check: check.id } }, state: pastCautions(check) },
+    { state: cautionOf(check) },
+  ];
+}
 
-/** The compound state of a stage; what no check of it takes leads back to the whole case. */
+/** The compound state of a stage. */
 export function stageState(flow: Flow, { checks }: Stage): object {
-  const pastCautions = (check: string): string => (waits(flow, check) ? waitOf(check) : check);
+  const states = checks.flatMap((id) => {
+    const check = flow.checks[id];
+    return check === undefined ? [] : checkStates(check);
+  });
   return {
     initial: 'choosing',
-    states: {
-      choosing: {
-        always: [
-          // Usually no caution waits, so that way is looked for first.
-          ...checks.map((check) => ({
-            guard: { type: 'isNextCautioned', params: { check } },
-            target: pastCautions(check),
-          })),
-          ...checks.map((check) => ({
-            guard: { type: 'isNextCheck', params: { check } },
-            target: cautionOf(check),
-          })),
-          { target: `#${flow.id}.case.choosing` },
-        ],
+    states: { choosing: {}, ...Object.fromEntries(states) },
+  };
+}
+
+function checkStates(check: Check): readonly (readonly [name: string, state: object])[] {
+  const params = { check: check.id };
+  return [
+    [
+      cautionOf(check),
+      {
+        always: { guard: { type: 'isCautioned', params }, target: pastCautions(check) },
+        on: { confirmed: { actions: 'confirm' } },
       },
-      ...Object.fromEntries(
-        checks.flatMap((check) => [
-          [cautionOf(check), cautionState(check, pastCautions(check))],
-          ...(waits(flow, check) ? [[waitOf(check), waitState(check)]] : []),
-          [check, questionState(flow, check)],
-        ]),
-      ),
-    },
-  };
+    ],
+    ...(check.waitMinutes === undefined ? [] : [[waitOf(check), waitState(check.id)] as const]),
+    [check.id, questionState(check)],
+  ];
 }
 
-function waits(flow: Flow, check: string): boolean {
-  return flow.checks[check]?.waitMinutes !== undefined;
+function cautionOf({ id }: Check): string {
+  return `${id}--caution`;
 }
 
-function cautionState(check: string, onwards: string): object {
-  return {
-    always: { guard: { type: 'isCautioned', params: { check } }, target: onwards },
-    on: { confirmed: { actions: 'confirm' } },
-  };
+function waitOf({ id }: Check): string {
+  return `${id}--wait`;
+}
+
+function pastCautions(check: Check): string {
+  return check.waitMinutes === undefined ? check.id : waitOf(check);
 }
 
 function waitState(check: string): object {
@@ -62,19 +69,17 @@ function waitState(check: string): object {
   };
 }
 
-/** One guarded way for each band or choice, and one for "don't know" and "can't". */
-function questionState(flow: Flow, id: string): object {
-  const check = flow.checks[id];
-  const answers = check === undefined ? [] : optionsOf(check);
-  const onwards = { target: 'choosing', actions: 'answer' };
+/** One guarded way on for each band or choice, and one for "don't know" and "can't". */
+function questionState(check: Check): object {
+  const actions = ['answer', 'goOn'];
   return {
     on: {
       answered: [
-        ...answers.map((answer) => ({
-          guard: { type: 'isAnswer', params: { check: id, answer } },
-          ...onwards,
+        ...optionsOf(check).map((answer) => ({
+          guard: { type: 'isAnswer', params: { check: check.id, answer } },
+          actions,
         })),
-        { guard: { type: 'isUnanswered', params: { check: id } }, ...onwards },
+        { guard: { type: 'isUnanswered', params: { check: check.id } }, actions },
       ],
     },
   };
