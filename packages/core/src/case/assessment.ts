@@ -3,7 +3,7 @@
  */
 import { holds } from '../flow/condition.ts';
 import type { Fault, Flow, Stop } from '../flow/flow.ts';
-import { rankFaults } from './belief.ts';
+import { beliefIn, ranked } from './belief.ts';
 import { findingsOf, type Findings } from './findings.ts';
 import type { Weighted } from './message.ts';
 import { stopsInForce } from './possible.ts';
@@ -12,6 +12,9 @@ import type { CaseState } from './state.ts';
 /** What is believed of a case, and what binds it. */
 export interface Assessment {
   readonly findings: Findings;
+  /** The faults worth showing, likeliest first. */
+  readonly leaders: readonly Weighted[];
+  /** Every fault, likeliest first. */
   readonly ranking: readonly Weighted[];
   /** The hard stops in force. */
   readonly stops: readonly Stop[];
@@ -24,6 +27,9 @@ export interface Assessment {
  * reading is wrong, or there are two faults. Below this probability a proof does not stand.
  */
 const leastProbability = 0.1;
+
+/** A fault less likely than this is not worth showing. */
+const leastShown = 0.005;
 
 interface Assessed {
   readonly flow: Flow;
@@ -52,32 +58,41 @@ function isSame(before: Assessed, flow: Flow, state: CaseState): boolean {
   );
 }
 
-/** Findings and stops at once; the ranking and what is proved when they are first asked for. */
+/** Findings and stops at once; what is believed when it is first asked for. */
 function work(flow: Flow, state: CaseState): Assessment {
   const findings = findingsOf(flow, state);
-  let ranking: readonly Weighted[] | undefined;
-  let proved: readonly Fault[] | undefined;
+  const belief = once(() => beliefIn(flow, findings));
+  const leaders = once(() => ranked(flow, belief(), leastShown));
+  const ranking = once(() => ranked(flow, belief()));
+  const proved = once(() => provedFaults(flow, findings, leaders()));
   return {
     findings,
     stops: stopsInForce(flow, findings.known),
+    get leaders() {
+      return leaders();
+    },
     get ranking() {
-      return (ranking ??= rankFaults(flow, findings));
+      return ranking();
     },
     get proved() {
-      return (proved ??= provedFaults(flow, findings, this.ranking));
+      return proved();
     },
   };
+}
+
+function once<Value>(make: () => Value): () => Value {
+  let made: Value | undefined;
+  return () => (made ??= make());
 }
 
 function provedFaults(
   flow: Flow,
   findings: Findings,
-  ranking: readonly Weighted[],
+  leaders: readonly Weighted[],
 ): readonly Fault[] {
-  return ranking
-    .filter(([, probability]) => probability >= leastProbability)
-    .flatMap(([id]) => {
-      const fault = flow.faults[id];
-      return fault?.proofs.some((proof) => holds(proof, findings.known) === true) ? [fault] : [];
-    });
+  return leaders.flatMap(([id, probability]) => {
+    const fault = flow.faults[id];
+    if (fault === undefined || probability < leastProbability) return [];
+    return fault.proofs.some((proof) => holds(proof, findings.known) === true) ? [fault] : [];
+  });
 }

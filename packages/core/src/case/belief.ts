@@ -8,17 +8,28 @@ import { evidenceTables, type AnswerRow, type EvidenceTable } from './evidence-t
 import { likeliest, type Findings } from './findings.ts';
 import type { Weighted } from './message.ts';
 
-/** The faults by probability, likeliest first. */
-export function rankFaults(flow: Flow, findings: Findings): readonly Weighted[] {
+/** How likely each fault is, in the order of the flow's faults. */
+export function beliefIn(flow: Flow, findings: Findings): Float64Array {
+  return posterior(evidenceTables(flow).model, preparedFindings(flow, findings));
+}
+
+/** The faults by probability, likeliest first; with `least`, only those at least so likely. */
+export function ranked(flow: Flow, belief: Float64Array, least = 0): readonly Weighted[] {
   const { model } = evidenceTables(flow);
-  return rank(model, posterior(model, preparedFindings(flow, findings)));
+  if (least === 0) return rank(model, belief);
+  const likely: Weighted[] = [];
+  for (let index = 0; index < belief.length; index += 1) {
+    const share = belief[index] ?? 0;
+    if (share >= least) likely.push([model.hypotheses[index] ?? '', share]);
+  }
+  return likely.sort((a, b) => b[1] - a[1]);
 }
 
 /** The ranking if a check, unanswered so far, were to give an answer. */
 export function rankWith(flow: Flow, findings: Findings, supposed: Finding): readonly Weighted[] {
   const all = new Map(findings.all);
   all.set(supposed.check, [supposed]);
-  return rankFaults(flow, { ...findings, all });
+  return ranked(flow, beliefIn(flow, { ...findings, all }));
 }
 
 /**
@@ -50,7 +61,7 @@ export function leadersWithin(
       }
     }
   };
-  follow(posterior(model, preparedFindings(flow, findings)), 0, 2);
+  follow(beliefIn(flow, findings), 0, 2);
   return leaders;
 }
 

@@ -43,8 +43,8 @@ function toCheck({ stage, check }: PlannedCheck): Next {
 
 /** True when more answers would not change what is done. */
 function isEnough(flow: Flow, state: CaseState): boolean {
-  const { proved, ranking } = assess(flow, state);
-  const leader = ranking[0];
+  const { proved, leaders } = assess(flow, state);
+  const leader = leaders[0];
   if (proved.length > 0 || leader === undefined) return true;
   if (state.context['role'] === 'dispatcher') return isSendSettled(flow, state, leader[0]);
   return leader[1] >= likelyEnough && !isProvable(flow, state, leader[0]);

@@ -13,7 +13,13 @@ export function firstOpen(
   state: CaseState,
   planned: readonly PlannedCheck[],
 ): PlannedCheck | undefined {
-  return planned.find(({ check }) => isAskable(flow, state, check));
+  const { answers } = state;
+  for (const one of planned) {
+    // Most checks are asked once, so that those answered are passed over without another look.
+    if (answers[one.check.id] !== undefined && one.isOnce) continue;
+    if (isAskable(flow, state, one.check)) return one;
+  }
+  return undefined;
 }
 
 /** True for a check that is open and may be asked now. */

@@ -13,9 +13,6 @@ import { withWait } from '../case/wait.ts';
 import type { Flow } from '../flow/flow.ts';
 import { askEvent } from './stage-state.ts';
 
-/** A fault less likely than this is not worth showing. */
-const leastShown = 0.005;
-
 type Change = (state: CaseState, event: CaseEvent, params: { check: string }) => CaseState;
 
 /** The actions by name. */
@@ -79,18 +76,13 @@ export function withNext(flow: Flow, state: CaseState): CaseState {
   return {
     ...state,
     next: chooseNext(flow, state),
-    leaders: leadersOf(assess(flow, state).ranking),
+    leaders: leadersOf(flow, state),
   };
 }
 
-/** The faults worth showing, to a hundredth of a percent. */
-function leadersOf(ranking: readonly Weighted[]): readonly Weighted[] {
-  const leaders: Weighted[] = [];
-  for (const [fault, share] of ranking) {
-    if (share < leastShown) break;
-    leaders.push([fault, Math.round(share * 1e4) / 1e4]);
-  }
-  return leaders;
+/** The leading faults, to a hundredth of a percent. */
+function leadersOf(flow: Flow, state: CaseState): readonly Weighted[] {
+  return assess(flow, state).leaders.map(([id, share]) => [id, Math.round(share * 1e4) / 1e4]);
 }
 
 /** Fields of the context after whose change every confirmation lapses. */
