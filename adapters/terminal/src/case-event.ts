@@ -10,18 +10,13 @@ const contextValue = z.union([z.string(), z.number(), z.boolean(), z.array(z.str
 const context = z.record(z.string(), contextValue);
 
 const answer = z.union([
+  z.array(id),
   z.object({
-    status: z.literal('answered'),
-    value: z.union([
-      z.array(id),
-      z.object({
-        value: z.number(),
-        unit: z.string(),
-        resolution: z.number().positive().optional(),
-      }),
-    ]),
+    value: z.number(),
+    unit: z.string(),
+    resolution: z.number().positive().optional(),
   }),
-  z.object({ status: z.enum(['unknown', 'cannot']) }),
+  z.enum(['unknown', 'cannot']),
 ]);
 
 const event = z.discriminatedUnion('type', [

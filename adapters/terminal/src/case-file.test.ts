@@ -28,7 +28,7 @@ const answered: CaseEvent = {
   type: 'answered',
   at,
   check: 'place',
-  answer: { status: 'answered', value: ['home'] },
+  answer: ['home'],
 };
 const lineOf = (event: unknown): string => `${JSON.stringify(event)}\n`;
 

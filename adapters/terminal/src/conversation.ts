@@ -2,6 +2,8 @@
  * A case as a conversation in lines of text.
  */
 import {
+  isReading,
+  isSaid,
   openCase,
   positionOf,
   repeat,
@@ -85,10 +87,8 @@ function listKnown(conversation: Conversation, kase: Case): void {
   const { width, nameOf } = page();
   const known = kase.state.order.flatMap((check): readonly string[] => {
     const answer = kase.state.answers[check]?.at(-1);
-    if (answer?.status === 'answered' && 'unit' in answer.value) {
-      return [`${nameOf(check)}: ${speaker.formatQuantity(answer.value)}.`];
-    }
-    const value = answer?.status === 'answered' ? (answer.value as readonly string[]) : [];
+    if (isReading(answer)) return [`${nameOf(check)}: ${speaker.formatQuantity(answer)}.`];
+    const value = isSaid(answer) ? answer : [];
     return speaker
       .render([{ kind: 'noted', check, answer: value }])
       .flatMap((one) => (one.kind === 'text' ? [one.text] : []));

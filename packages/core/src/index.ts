@@ -22,7 +22,8 @@ export type {
 
 // What has happened, and where a case stands.
 export type { CaseEvent, LaterEvent, OpenedEvent } from './case/event.ts';
-export type { Answer, CaseState, Next } from './case/state.ts';
+export { isReading, isSaid } from './case/state.ts';
+export type { Answer, CaseState, Next, Said } from './case/state.ts';
 export { positionOf } from './case/position.ts';
 export type { Position as CasePosition } from './case/position.ts';
 

@@ -37,10 +37,7 @@ export class CaseError extends Error {
 /** The case that an opening event makes. */
 export function foldOpening(chart: Chart, event: OpenedEvent): Case {
   requireFit(chart, event);
-  const notAsked = event.notAsked.map((check): [string, readonly Answer[]] => [
-    check,
-    [{ status: 'cannot' }],
-  ]);
+  const notAsked = event.notAsked.map((check): [string, readonly Answer[]] => [check, ['cannot']]);
   const state: CaseState = {
     ...blankState,
     at: event.at,

@@ -13,7 +13,7 @@ import {
 import type { Finding, Known } from '../flow/condition.ts';
 import type { Band, Check, Computed, Flow } from '../flow/flow.ts';
 import { limitContext } from './limit-context.ts';
-import type { CaseState } from './state.ts';
+import { isReading, isSaid, type CaseState } from './state.ts';
 
 /** A reading placed among its bands. */
 export interface Placed {
@@ -70,8 +70,8 @@ function note(
 function namedFindings(flow: Flow, state: CaseState, check: string): readonly Finding[] {
   const found: Finding[] = [];
   for (const answer of state.answers[check] ?? []) {
-    if (answer.status === 'answered' && !('unit' in answer.value)) {
-      found.push(namedFinding(flow.checks[check], answer.value));
+    if (isSaid(answer) && !isReading(answer)) {
+      found.push(namedFinding(flow.checks[check], answer));
     }
   }
   return found;
@@ -91,9 +91,9 @@ function placeAnswers(
   const form = flow.checks[check]?.form;
   if (form?.kind !== 'reading') return [];
   return (state.answers[check] ?? []).flatMap((answer): readonly Finding[] => {
-    if (answer.status !== 'answered') return [];
-    if (!('unit' in answer.value)) return [namedFinding(flow.checks[check], answer.value)];
-    const place = placeReading(check, answer.value, { ...form, limits });
+    if (!isSaid(answer)) return [];
+    if (!isReading(answer)) return [namedFinding(flow.checks[check], answer)];
+    const place = placeReading(check, answer, { ...form, limits });
     placed.set(check, place);
     return [findingAt(place, form.unit)];
   });

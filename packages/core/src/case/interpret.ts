@@ -99,8 +99,8 @@ function talkEvents(
   }
   if (talk !== 'dont-know' && talk !== 'cannot') return { type: 'events', events: [] };
   if (!('check' in position)) return refuse('closed', talk);
-  const status = talk === 'dont-know' ? 'unknown' : 'cannot';
-  return events({ type: 'answered', at, check: position.check, answer: { status } });
+  const answer = talk === 'dont-know' ? 'unknown' : 'cannot';
+  return events({ type: 'answered', at, check: position.check, answer });
 }
 
 function answerEvents(
@@ -150,7 +150,7 @@ function readChoices(check: Check, given: readonly string[]): AnswerResult {
   if (value.length > 1 && (!several || value.includes('none'))) {
     return refusal('one-choice', given.join(', '), { check: check.id, possible: options });
   }
-  return { answer: { status: 'answered', value } };
+  return { answer: value };
 }
 
 /** What may be said in place of a figure: bands by their ids, and a test lamp's answers. */
@@ -193,7 +193,7 @@ function readReading(
   const nominal = state.context['vehicle.nominal'] === 24 ? 24 : 12;
   const range = readingRange(form.range, nominal);
   if (inUnit >= range.low && inUnit <= range.high) {
-    return { answer: { status: 'answered', value: quantity } };
+    return { answer: quantity };
   }
   const likely = likelyMeaning(inUnit, form, nominal);
   const other = readingRange(form.range, 24);

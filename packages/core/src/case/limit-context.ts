@@ -4,14 +4,15 @@
 import { convert, type LimitContext } from '@keyturn/electrics';
 import type { Flow } from '../flow/flow.ts';
 import { holds, type Known } from '../flow/condition.ts';
-import type { CaseState } from './state.ts';
+import { isReading, isSaid, type CaseState } from './state.ts';
 
 /** The latest figure of a check in its own unit; undefined where none was read. */
 export function measuredValue(flow: Flow, state: CaseState, check: string): number | undefined {
   const form = flow.checks[check]?.form;
-  const answer = state.answers[check]?.findLast((one) => one.status === 'answered');
-  if (form?.kind !== 'reading' || answer?.status !== 'answered') return undefined;
-  return 'unit' in answer.value ? convert(answer.value, form.unit).value : undefined;
+  const answer = state.answers[check]?.findLast(isSaid);
+  return form?.kind === 'reading' && isReading(answer)
+    ? convert(answer, form.unit).value
+    : undefined;
 }
 
 /**

@@ -5,7 +5,7 @@ import type { Check, Flow } from '../flow/flow.ts';
 import { assess, type Assessment } from './assessment.ts';
 import type { PlannedCheck } from './plan.ts';
 import { bearsOn, hasKit, wayToAsk } from './possible.ts';
-import type { Answer, CaseState } from './state.ts';
+import { isReading, isSaid, type CaseState, type Said } from './state.ts';
 
 /** The first of the planned checks that is open and may be asked. */
 export function firstOpen(
@@ -42,14 +42,14 @@ function isOpen(flow: Flow, state: CaseState, check: Check): boolean {
   const answers = state.answers[check.id];
   const first = answers?.[0];
   if (answers === undefined || first === undefined) return true;
-  if (answers.length > 1 || first.status !== 'answered') return false;
-  if (check.form.kind === 'choice') return isAgain(check, first.value);
+  if (answers.length > 1 || !isSaid(first)) return false;
+  if (check.form.kind === 'choice') return isAgain(check, first);
   return isCoarse(check, assess(flow, state));
 }
 
-function isAgain(check: Check, value: Extract<Answer, { status: 'answered' }>['value']): boolean {
+function isAgain(check: Check, said: Said): boolean {
   return (
-    check.again.length > 0 && !('unit' in value) && value.some((one) => check.again.includes(one))
+    check.again.length > 0 && !isReading(said) && said.some((one) => check.again.includes(one))
   );
 }
 

@@ -3,7 +3,7 @@
  */
 import { holds, type Known } from '../flow/condition.ts';
 import type { Check, Cover, Flow, Stop } from '../flow/flow.ts';
-import type { CaseState } from './state.ts';
+import { isSaid, type Answer, type CaseState } from './state.ts';
 
 /** The hard stops in force. */
 export function stopsInForce(flow: Flow, known: Known): readonly Stop[] {
@@ -44,12 +44,16 @@ function kitOf(flow: Flow, state: CaseState): (item: string) => boolean {
 
 /** What the answers so far show of a kit that nobody told. */
 function kitShown(flow: Flow, state: CaseState): (item: string) => boolean {
-  const needsOf = (wanted: string): readonly (readonly string[])[] =>
+  const needsOf = (
+    wanted: (latest: Answer | undefined) => boolean,
+  ): readonly (readonly string[])[] =>
     Object.entries(state.answers)
-      .filter(([, answers]) => answers.at(-1)?.status === wanted)
+      .filter(([, answers]) => wanted(answers.at(-1)))
       .map(([id]) => (flow.checks[id]?.needs ?? []).flat());
-  const used = new Set(needsOf('answered').flat());
-  const missing = needsOf('cannot').map((needs) => needs.filter((item) => !used.has(item)));
+  const used = new Set(needsOf(isSaid).flat());
+  const missing = needsOf((latest) => latest === 'cannot').map((needs) =>
+    needs.filter((item) => !used.has(item)),
+  );
   const lacking = new Set(missing.filter(({ length }) => length === 1).flat());
   return (item) => !lacking.has(item);
 }

@@ -7,7 +7,7 @@ import { saidWithQuestion } from './cautions.ts';
 import type { Context, ContextValue } from './context.ts';
 import { measuredValue } from './limit-context.ts';
 import { bearsOn } from './possible.ts';
-import type { Answer, CaseState } from './state.ts';
+import { isReading, isSaid, type Answer, type CaseState } from './state.ts';
 
 /** The state with one more answer. */
 export function withAnswer(
@@ -108,13 +108,13 @@ export function withoutCheck(flow: Flow, state: CaseState, check: string): CaseS
 function contextSaid(flow: Flow, state: CaseState, id: string): Context | undefined {
   const check = flow.checks[id];
   const answer = state.answers[id]?.at(-1);
-  if (check === undefined || answer?.status !== 'answered') return undefined;
+  if (check === undefined || !isSaid(answer)) return undefined;
   if (check.writes !== undefined) {
-    const value = 'unit' in answer.value ? measuredValue(flow, state, id) : answer.value;
+    const value = isReading(answer) ? measuredValue(flow, state, id) : answer;
     return value === undefined ? undefined : { [check.writes]: value };
   }
-  if ('unit' in answer.value) return undefined;
-  const patches = answer.value.map((choice) => check.sets[choice] ?? {});
+  if (isReading(answer)) return undefined;
+  const patches = answer.map((choice) => check.sets[choice] ?? {});
   return patches.every((patch) => Object.keys(patch).length === 0)
     ? undefined
     : (Object.assign({}, ...patches) as Record<string, ContextValue>);

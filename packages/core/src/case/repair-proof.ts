@@ -5,7 +5,7 @@ import type { Check, Flow } from '../flow/flow.ts';
 import { assess } from './assessment.ts';
 import type { DoneMessage } from './message.ts';
 import { bearsOn } from './possible.ts';
-import { latestAnswer, type CaseState } from './state.ts';
+import { isSaid, latestAnswer, type CaseState } from './state.ts';
 
 /** True for work, and for the checks that prove this fault's repair. */
 export function provesRepair(flow: Flow, state: CaseState, check: Check): boolean {
@@ -51,5 +51,5 @@ function isGood(
 
 function isLeftUndone(state: CaseState, check: string): boolean {
   const answer = latestAnswer(state, check);
-  return answer !== undefined && answer.status !== 'answered';
+  return answer !== undefined && !isSaid(answer);
 }

@@ -6,10 +6,21 @@ import type { Quantity } from '@keyturn/electrics';
 import type { Context } from './context.ts';
 import type { DoneMessage, VerdictMessage, Weighted } from './message.ts';
 
-/** One answer as it was given. */
-export type Answer =
-  | { readonly status: 'answered'; readonly value: readonly string[] | Quantity }
-  | { readonly status: 'unknown' | 'cannot' };
+/** What was said of a check: choices, bands or `done` by their ids, or a reading. */
+export type Said = readonly string[] | Quantity;
+
+/** One answer as it was given; "don't know" and "can't" say nothing. */
+export type Answer = Said | 'unknown' | 'cannot';
+
+/** True for an answer that says something. */
+export function isSaid(answer: Answer | undefined): answer is Said {
+  return typeof answer === 'object';
+}
+
+/** True for a figure that was read. */
+export function isReading(answer: Answer | undefined): answer is Quantity {
+  return typeof answer === 'object' && !Array.isArray(answer);
+}
 
 /** What is asked next, or that the verdict or the end is due. */
 export type Next =

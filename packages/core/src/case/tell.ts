@@ -22,7 +22,7 @@ import type {
 } from './message.ts';
 import { isRemembered, pendingCautions } from './cautions.ts';
 import { positionOf } from './position.ts';
-import type { CaseState } from './state.ts';
+import { isReading, isSaid, type CaseState } from './state.ts';
 
 /** How many faults a ranking shows. */
 const shownFaults = 5;
@@ -157,8 +157,8 @@ function tellAnswer(
 ): Message[] {
   const { check, answer } = event;
   // Nothing is known, and that is noted too.
-  if (answer.status !== 'answered') return [{ kind: 'noted', check, answer: [] }];
-  if (!('unit' in answer.value)) return [{ kind: 'noted', check, answer: answer.value }];
+  if (!isSaid(answer)) return [{ kind: 'noted', check, answer: [] }];
+  if (!isReading(answer)) return [{ kind: 'noted', check, answer }];
   const placed = assess(flow, state).findings.placed.get(check);
   return placed === undefined ? [] : [readingMessage(placed)];
 }
@@ -223,7 +223,7 @@ function askMessage(flow: Flow, state: CaseState, id: string): readonly AskMessa
 }
 
 function timesAnswered(state: CaseState, check: string): number {
-  return (state.answers[check] ?? []).filter(({ status }) => status === 'answered').length;
+  return (state.answers[check] ?? []).filter(isSaid).length;
 }
 
 /** A coarse reading near a bound is asked once more, and said to be. */

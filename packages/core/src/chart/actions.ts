@@ -96,7 +96,7 @@ function withContext(flow: Flow, state: CaseState, patch: CaseState['context']):
   const openAgain = state.order.filter((id) => {
     const latest = state.answers[id]?.at(-1);
     const needs = flow.checks[id]?.needs.flat() ?? [];
-    return latest?.status === 'cannot' && gained.some((item) => needs.includes(item));
+    return latest === 'cannot' && gained.some((item) => needs.includes(item));
   });
   const isProved = state.verdict?.strength === 'proved';
   return openAgain.reduce((before, id) => withoutCheck(flow, before, id), {

@@ -6,7 +6,7 @@ import { likeliest, placeReading } from '../case/findings.ts';
 import { assess } from '../case/assessment.ts';
 import { pendingCautions } from '../case/cautions.ts';
 import { isWaitOver } from '../case/wait.ts';
-import type { CaseState } from '../case/state.ts';
+import { isReading, isSaid, type CaseState } from '../case/state.ts';
 import type { Flow } from '../flow/flow.ts';
 
 interface Given {
@@ -25,9 +25,7 @@ export function guardsOf(flow: Flow): Record<string, (given: Given, params: neve
       event.check === params.check &&
       isFound(flow, context, { event, answer: params.answer }),
     isUnanswered: ({ event }, params: { check: string }) =>
-      event.type === 'answered' &&
-      event.check === params.check &&
-      event.answer.status !== 'answered',
+      event.type === 'answered' && event.check === params.check && !isSaid(event.answer),
     isInterrupt: ({ event }, params: { interrupt: string }) =>
       event.type === 'interrupted' && event.interrupt === params.interrupt,
   };
@@ -41,14 +39,14 @@ function isFound(
 ): boolean {
   const { answer, check } = given.event;
   const form = flow.checks[check]?.form;
-  if (answer.status !== 'answered' || form === undefined) return false;
-  if (!('unit' in answer.value)) {
+  if (!isSaid(answer) || form === undefined) return false;
+  if (!isReading(answer)) {
     const named = form.kind === 'reading' ? form.lamp : {};
-    return answer.value.some((choice) => (named[choice] ?? choice) === given.answer);
+    return answer.some((choice) => (named[choice] ?? choice) === given.answer);
   }
   if (form.kind !== 'reading') return false;
   const { limits } = assess(flow, state).findings;
-  const best = likeliest(placeReading(check, answer.value, { ...form, limits }).weights);
+  const best = likeliest(placeReading(check, answer, { ...form, limits }).weights);
   // Where a limit cannot be given no band is found, and the last stands for "read".
   return (best?.[0] ?? form.bands.at(-1)?.id) === given.answer;
 }
