@@ -120,13 +120,16 @@ function tableFor(flow: Flow, known: Known, check: string): EvidenceTable | unde
 /** What is known, with every reading near a bound taken for the likelier side. */
 function leaning(known: Known): Known {
   return {
-    ...known,
     finding: (check) => {
       const finding = known.finding(check);
       if (finding?.value === undefined) return finding;
       const best = likeliest(finding.weights);
       return best === undefined ? finding : { ...finding, weights: { [best[0]]: 1 } };
     },
+    findings: (check) => known.findings(check),
+    context: (path) => known.context(path),
+    raised: (interrupt) => known.raised(interrupt),
+    limit: (name) => known.limit(name),
   };
 }
 

@@ -8,6 +8,7 @@ import {
   limit,
   type Bound,
   type LimitContext,
+  type LimitName,
   type Quantity,
 } from '@keyturn/electrics';
 import type { Finding, Known } from '../flow/condition.ts';
@@ -47,7 +48,7 @@ export function findingsOf(flow: Flow, state: CaseState): Findings {
     else note(all, check, namedFindings(flow, state, check));
   }
   // Whether the engine turns is known from answers alone; the limits of readings depend on it.
-  const limits = limitContext(flow, state, knownFrom(all, state, {}));
+  const limits = limitContext(flow, state, new KnownFacts(all, state, {}));
   const placed = new Map<string, Placed>();
   for (const check of read) note(all, check, placeAnswers(flow, state, { check, limits, placed }));
   for (const computed of Object.values(flow.computed)) {
@@ -56,7 +57,7 @@ export function findingsOf(flow: Flow, state: CaseState): Findings {
     placed.set(computed.id, place);
     note(all, computed.id, [findingAt(place, computed.unit)]);
   }
-  return { all, placed, limits, known: knownFrom(all, state, limits) };
+  return { all, placed, limits, known: new KnownFacts(all, state, limits) };
 }
 
 function note(
@@ -155,21 +156,42 @@ export function likeliest(
   return best;
 }
 
-function knownFrom(
-  all: ReadonlyMap<string, readonly Finding[]>,
-  state: CaseState,
-  limits: LimitContext,
-): Known {
-  return {
-    finding: (check) => all.get(check)?.at(-1),
-    findings: (check) => all.get(check) ?? [],
-    context: (path) => state.context[path],
-    raised: (interrupt) => state.raised.includes(interrupt),
-    limit: (name) => {
-      const result = limit(name, limits);
-      return result.type === 'bound' ? (result.bound.low + result.bound.high) / 2 : undefined;
-    },
-  };
+/** A class rather than an object of functions: one is made for every turn. */
+class KnownFacts implements Known {
+  readonly #all: ReadonlyMap<string, readonly Finding[]>;
+  readonly #state: CaseState;
+  readonly #limits: LimitContext;
+
+  constructor(
+    all: ReadonlyMap<string, readonly Finding[]>,
+    state: CaseState,
+    limits: LimitContext,
+  ) {
+    this.#all = all;
+    this.#state = state;
+    this.#limits = limits;
+  }
+
+  finding(check: string): Finding | undefined {
+    return this.#all.get(check)?.at(-1);
+  }
+
+  findings(check: string): readonly Finding[] {
+    return this.#all.get(check) ?? [];
+  }
+
+  context(path: string): unknown {
+    return this.#state.context[path];
+  }
+
+  raised(interrupt: string): boolean {
+    return this.#state.raised.includes(interrupt);
+  }
+
+  limit(name: LimitName): number | undefined {
+    const result = limit(name, this.#limits);
+    return result.type === 'bound' ? (result.bound.low + result.bound.high) / 2 : undefined;
+  }
 }
 
 /** A choice, a test lamp's answer, or a band given by its id. */

@@ -89,7 +89,11 @@ function addsUp(row: RowSource): boolean {
 }
 
 function total(row: RowSource): number {
-  return Object.values(row).reduce((sum, share) => sum + share, 0);
+  return sumOf(Object.values(row));
+}
+
+function sumOf(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0);
 }
 
 /** Shares of one, with mistaken answers where those who answer make mistakes. */
@@ -106,7 +110,7 @@ function shares(
   const known = positions.flat().every((position) => position >= 0);
   // A row that does not add up has been told of already, and is only carried to the end.
   const reported =
-    !several && known && addsUp(row)
+    !several && known && Math.abs(sumOf(truthful) - 1) < 1e-6
       ? noisyLikelihoods(truthful, (source.mistaken ?? 0) / 100, neighbours && positions)
       : truthful;
   return Object.fromEntries(

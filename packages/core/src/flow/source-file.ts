@@ -50,7 +50,16 @@ export function readSource(file: FileText): SourceFile | readonly Issue[] {
       };
     });
   }
-  const data: unknown = document.toJS();
+  let data: unknown;
+  try {
+    data = document.toJS();
+  } catch (error) {
+    // An alias that stands for nothing, or for far too much, is only found here.
+    const expected = `YAML (${(error as Error).message})`;
+    return [
+      { code: 'not-yaml', file: file.path, line: 1, column: 1, path: '', value: '""', expected },
+    ];
+  }
   return {
     path: file.path,
     data,
