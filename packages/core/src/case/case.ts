@@ -41,6 +41,7 @@ export function foldOpening(chart: Chart, event: OpenedEvent): Case {
   const state: CaseState = {
     ...blankState,
     at: event.at,
+    given: event.context,
     context: event.context,
     answers: Object.fromEntries(notAsked),
   };

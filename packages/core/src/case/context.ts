@@ -109,7 +109,7 @@ export function readContext(given: Readonly<Record<string, unknown>>): ContextRe
   const context: Record<string, ContextValue> = {};
   const faults: ContextFault[] = [];
   for (const [path, value] of flatten(given, '')) {
-    const field = contextFields[path];
+    const field = Object.hasOwn(contextFields, path) ? contextFields[path] : undefined;
     if (field === undefined) {
       faults.push({ path, given: value, possible: Object.keys(contextFields) });
       continue;
@@ -187,4 +187,10 @@ function possibleValues(field: ContextField): readonly string[] {
     case 'personal':
       return [];
   }
+}
+
+/** The values that a field of the context may have, where they can be listed. */
+export function valuesOf(field: ContextField): readonly unknown[] {
+  if (field.kind === 'one' || field.kind === 'list') return field.values;
+  return field.kind === 'boolean' ? [true, false] : [];
 }

@@ -12,6 +12,7 @@ import type { LaterEvent } from './event.ts';
 import type { AnswerInput, Input } from './input.ts';
 import type { RefusedMessage } from './message.ts';
 import { pendingCautions } from './cautions.ts';
+import { planOf } from './plan.ts';
 import { positionOf, type Position } from './position.ts';
 import { latestAnswer, type Answer, type CaseState } from './state.ts';
 
@@ -30,7 +31,7 @@ export function interpret(
   const { flow } = chart;
   const position = positionOf(kase);
   if (Date.parse(at) < Date.parse(kase.state.at)) return refuse('clock-back', at);
-  if (position.awaiting === 'nothing' && input.type !== 'correction' && !isTalk(input, 'back')) {
+  if (position.awaiting === 'nothing' && !reopens(input)) {
     return refuse('closed', input.type);
   }
   if (position.awaiting === 'resume' && !isTakenWhileInterrupted(input)) {
@@ -73,8 +74,13 @@ export function interpret(
   }
 }
 
-function isTalk(input: Input, talk: string): boolean {
-  return input.type === 'talk' && input.talk === talk;
+/** What is taken of a closed case: a wrong answer put right, and new facts. */
+function reopens(input: Input): boolean {
+  return (
+    input.type === 'correction' ||
+    input.type === 'context' ||
+    (input.type === 'talk' && input.talk === 'back')
+  );
 }
 
 function isTakenWhileInterrupted(input: Input): boolean {
@@ -111,6 +117,9 @@ function answerEvents(
   const { at, input } = given;
   const taken: LaterEvent[] = [];
   for (const one of input.answers) {
+    if (state.verdict === null && isAfterVerdict(flow, one.check)) {
+      return refuse('too-early', one.check, { check: one.check });
+    }
     const answer = readAnswer(flow, state, one);
     if ('refusal' in answer) return { type: 'refused', refusal: answer.refusal };
     if (input.type === 'correction') {
@@ -123,6 +132,11 @@ function answerEvents(
     }
   }
   return { type: 'events', events: taken };
+}
+
+/** A repair cannot be proved before there is a verdict. */
+function isAfterVerdict(flow: Flow, check: string): boolean {
+  return planOf(flow).afterwards.some((planned) => planned.check.id === check);
 }
 
 type AnswerResult = { readonly answer: Answer } | { readonly refusal: RefusedMessage };

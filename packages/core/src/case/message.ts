@@ -126,7 +126,7 @@ export interface InterruptMessage {
   readonly kind: 'interrupt';
   readonly interrupt: string;
   readonly word: SignalWord;
-  readonly then: 'return' | 'prove' | 'end';
+  readonly then: 'return' | 'prove';
 }
 
 /** Why an input was not taken. The case is unchanged. */

@@ -4,10 +4,11 @@
 import type { Flow } from '../flow/flow.ts';
 import { assess } from './assessment.ts';
 import { saidWithQuestion } from './cautions.ts';
-import type { Context, ContextValue } from './context.ts';
-import { measuredValue } from './limit-context.ts';
+import type { Context } from './context.ts';
+import { planOf } from './plan.ts';
 import { bearsOn } from './possible.ts';
-import { isReading, isSaid, type Answer, type CaseState } from './state.ts';
+import { contextOf, fillsContext, saysOf } from './said-context.ts';
+import type { Answer, CaseState } from './state.ts';
 
 /** The state with one more answer. */
 export function withAnswer(
@@ -24,8 +25,47 @@ export function withAnswer(
     wanted: state.wanted === check ? null : state.wanted,
     cautioned: flow.checks[check]?.lapses === true ? [] : saidWith(flow, state, check),
   };
-  const said = contextSaid(flow, next, check);
-  return said === undefined ? next : { ...next, context: { ...next.context, ...said } };
+  return fillsContext(flow.checks[check]) ? refilled(flow, next) : next;
+}
+
+/** The state with its context worked out anew; where person or place changed, cautions lapse. */
+function refilled(flow: Flow, state: CaseState): CaseState {
+  const context = contextOf(flow, state);
+  const lapses = lapsingFields.some((field) => context[field] !== state.context[field]);
+  return { ...state, context, cautioned: lapses ? [] : state.cautioned };
+}
+
+/** Fields of the context after whose change every confirmation lapses. */
+const lapsingFields: readonly string[] = ['place', 'role'];
+
+/** New facts take the place of what was said of them; what could not be asked is open again. */
+export function withContext(flow: Flow, state: CaseState, patch: Context): CaseState {
+  const overruled = saysOf(flow, state, Object.keys(patch));
+  const cleared = overruled.reduce((before, id) => withoutCheck(flow, before, id), state);
+  const next = refilled(flow, { ...cleared, given: { ...cleared.given, ...patch } });
+  const gained = kitIn(next).filter((item) => !kitIn(state).includes(item));
+  const openAgain = state.order.filter((id) => {
+    const needs = flow.checks[id]?.needs.flat() ?? [];
+    return state.answers[id]?.at(-1) === 'cannot' && gained.some((item) => needs.includes(item));
+  });
+  const opened = openAgain.reduce((before, id) => withoutCheck(flow, before, id), next);
+  return { ...opened, outcome: null, verdict: isSettled(flow, state) ? opened.verdict : null };
+}
+
+/** A proved verdict stands, and so does one that was acted on. */
+function isSettled(flow: Flow, state: CaseState): boolean {
+  const isActedOn = planOf(flow).afterwards.some(({ check }) => state.answers[check.id]);
+  return isActedOn || state.verdict?.strength === 'proved' || hasStarted(flow, state);
+}
+
+/** True where the vehicle is known to run meanwhile. */
+function hasStarted(flow: Flow, state: CaseState): boolean {
+  return state.raised.some((id) => flow.interrupts[id]?.then === 'prove');
+}
+
+function kitIn({ context }: CaseState): readonly string[] {
+  const { kit } = context;
+  return Array.isArray(kit) ? (kit as readonly string[]) : [];
 }
 
 /** The cautions said by now: those of the question that is being answered were said with it. */
@@ -94,30 +134,13 @@ function reopened(flow: Flow, state: CaseState, check: string): CaseState {
 /** The state as if a check had never been answered. */
 export function withoutCheck(flow: Flow, state: CaseState, check: string): CaseState {
   if (state.answers[check] === undefined) return state;
-  const said = Object.keys(contextSaid(flow, state, check) ?? {});
-  return {
+  const next = {
     ...state,
     answers: omit(state.answers, [check]),
     order: state.order.filter((id) => id !== check),
     due: omit(state.due, [check]),
-    context: said.length === 0 ? state.context : omit(state.context, said),
   };
-}
-
-/** What the latest answer of a check says of the context. */
-function contextSaid(flow: Flow, state: CaseState, id: string): Context | undefined {
-  const check = flow.checks[id];
-  const answer = state.answers[id]?.at(-1);
-  if (check === undefined || !isSaid(answer)) return undefined;
-  if (check.writes !== undefined) {
-    const value = isReading(answer) ? measuredValue(flow, state, id) : answer;
-    return value === undefined ? undefined : { [check.writes]: value };
-  }
-  if (isReading(answer)) return undefined;
-  const patches = answer.map((choice) => check.sets[choice] ?? {});
-  return patches.every((patch) => Object.keys(patch).length === 0)
-    ? undefined
-    : (Object.assign({}, ...patches) as Record<string, ContextValue>);
+  return fillsContext(flow.checks[check]) ? refilled(flow, next) : next;
 }
 
 function omit<Value>(

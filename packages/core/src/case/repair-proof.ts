@@ -1,23 +1,24 @@
 /**
  * What proves a repair, and how the case ended.
  */
-import type { Check, Flow } from '../flow/flow.ts';
+import type { Check, Flow, Interrupt } from '../flow/flow.ts';
 import { assess } from './assessment.ts';
 import type { DoneMessage } from './message.ts';
 import { bearsOn } from './possible.ts';
 import { isSaid, latestAnswer, type CaseState } from './state.ts';
 
-/** True for work, and for the checks that prove this fault's repair. */
+/** True for the work, and for the checks that prove it; a vehicle that has started needs none. */
 export function provesRepair(flow: Flow, state: CaseState, check: Check): boolean {
-  if (check.form.kind === 'work') return true;
+  if (check.form.kind === 'work') return startedBy(flow, state) === undefined;
   const proof = proofOfRepair(flow, state);
   return Object.hasOwn(proof, check.id) || Object.hasOwn(proof, check.like ?? '');
 }
 
 /** How the case ended, from the readings taken after the repair. */
 export function outcomeOf(flow: Flow, state: CaseState): DoneMessage['outcome'] {
-  const work = Object.values(flow.checks).filter(({ form }) => form.kind === 'work');
-  if (work.some(({ id }) => isLeftUndone(state, id))) return 'handed-over';
+  const work = Object.values(flow.checks).filter((check) => check.form.kind === 'work');
+  const isDone = work.every(({ id }) => isSaid(latestAnswer(state, id)));
+  if (!isDone && startedBy(flow, state) === undefined) return 'handed-over';
   const results = Object.entries(proofOfRepair(flow, state)).map(([check, good]) =>
     isGood(flow, state, { check, good }),
   );
@@ -27,10 +28,14 @@ export function outcomeOf(flow: Flow, state: CaseState): DoneMessage['outcome'] 
 
 /** The checks that prove the repair, with the answers that count as good. */
 function proofOfRepair(flow: Flow, state: CaseState): Readonly<Record<string, readonly string[]>> {
-  const started = state.raised
+  return startedBy(flow, state)?.prove ?? flow.faults[state.verdict?.fault ?? '']?.prove ?? {};
+}
+
+/** The interrupt by which the vehicle is known to run meanwhile, if one was raised. */
+function startedBy(flow: Flow, state: CaseState): Interrupt | undefined {
+  return state.raised
     .map((id) => flow.interrupts[id])
     .find((interrupt) => interrupt?.then === 'prove');
-  return started?.prove ?? flow.faults[state.verdict?.fault ?? '']?.prove ?? {};
 }
 
 /** Undefined where it was not taken. What has no bound on this vehicle counts as good. */
@@ -47,9 +52,4 @@ function isGood(
   const finding = known.finding(later?.id ?? '') ?? known.finding(proof.check);
   if (finding === undefined) return undefined;
   return proof.good.reduce((sum, answer) => sum + (finding.weights[answer] ?? 0), 0) > 0.5;
-}
-
-function isLeftUndone(state: CaseState, check: string): boolean {
-  const answer = latestAnswer(state, check);
-  return answer !== undefined && !isSaid(answer);
 }

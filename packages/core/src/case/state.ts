@@ -32,6 +32,9 @@ export type Next =
 export interface CaseState {
   /** When the last event happened, ISO 8601. */
   readonly at: string;
+  /** What was given with the case, or told since. */
+  readonly given: Context;
+  /** The same, with what answers say of it. */
   readonly context: Context;
   /** Check to its answers, oldest first. */
   readonly answers: Readonly<Record<string, readonly Answer[]>>;
@@ -55,6 +58,7 @@ export interface CaseState {
 /** A state in which nothing has been said. */
 export const blankState: CaseState = {
   at: '1970-01-01T00:00:00.000Z',
+  given: {},
   context: {},
   answers: {},
   order: [],

@@ -34,7 +34,7 @@ function list(
 ): Extract<Input, { answers: unknown }>['answers'] {
   return Object.entries(given).map(([check, value]) => {
     if (typeof value === 'number') return { check, value: { value, unit: 'V' } };
-    return { check, value: typeof value === 'string' ? [value] : (value as readonly string[]) };
+    return { check, value: typeof value === 'string' ? [value] : value };
   });
 }
 const answers = (given: Readonly<Record<string, Value>>): Input => ({
@@ -237,6 +237,13 @@ describe('a case', () => {
     const step = take(open(lamp), silent, looked);
     expect(step.messages.at(-1)).toMatchObject({ check: 'feed', lamp: ['dark', 'dim', 'bright'] });
     expect(said(take(step, answers({ feed: 'dim' })))).toContain('noted feed');
+  });
+
+  test('holds every answer that it says it has taken', () => {
+    const all = { 'drop-ground': 1.2, repair: 'done', 'start-after': 'starts' } as const;
+    const step = take(measuring(), answers({ ...all, 'drop-ground-after': 0.1, kit: ['helper'] }));
+    const noted = step.messages.flatMap((one) => (one.kind === 'noted' ? [one.check] : []));
+    expect(noted.filter((check) => step.case.state.answers[check] === undefined)).toEqual([]);
   });
 
   test('leaves the case before a turn as it was', () => {
@@ -576,6 +583,12 @@ describe('a wait', () => {
     const back = take(step, { type: 'resume' });
     expect(awaits(back)).toBe('confirm battery-recharged');
     expect(take(back, confirm).case.state.due).toEqual({ 'battery-recharged': ten });
+  });
+
+  test('that is over is not waited again on going back', () => {
+    const step = next(waiting().case, { type: 'waited' }, nine);
+    const read = take(step, answers({ 'battery-recharged': 12.1 }), talk('back'));
+    expect(awaits(read)).toBe('answer battery-recharged');
   });
 
   test('is over sooner by the word of who waits', () => {

@@ -6,7 +6,7 @@ import { assess } from '../case/assessment.ts';
 import { chooseNext } from '../case/choose.ts';
 import type { CaseEvent } from '../case/event.ts';
 import type { Weighted } from '../case/message.ts';
-import { withAnswer, withCorrection, withoutCheck, withoutLatest } from '../case/record.ts';
+import { withAnswer, withContext, withCorrection, withoutLatest } from '../case/record.ts';
 import type { CaseState } from '../case/state.ts';
 import { verdictOf } from '../case/verdict.ts';
 import { withWait } from '../case/wait.ts';
@@ -83,31 +83,4 @@ export function withNext(flow: Flow, state: CaseState): CaseState {
 /** The leading faults, to a hundredth of a percent. */
 function leadersOf(flow: Flow, state: CaseState): readonly Weighted[] {
   return assess(flow, state).leaders.map(([id, share]) => [id, Math.round(share * 1e4) / 1e4]);
-}
-
-/** Fields of the context after whose change every confirmation lapses. */
-const lapsingFields: readonly string[] = ['place', 'role'];
-
-/** New facts: what they could not have been asked before is open again. */
-function withContext(flow: Flow, state: CaseState, patch: CaseState['context']): CaseState {
-  const context = { ...state.context, ...patch };
-  const gained = kitIn(context).filter((item) => !kitIn(state.context).includes(item));
-  const lapses = lapsingFields.some((field) => context[field] !== state.context[field]);
-  const openAgain = state.order.filter((id) => {
-    const latest = state.answers[id]?.at(-1);
-    const needs = flow.checks[id]?.needs.flat() ?? [];
-    return latest === 'cannot' && gained.some((item) => needs.includes(item));
-  });
-  const isProved = state.verdict?.strength === 'proved';
-  return openAgain.reduce((before, id) => withoutCheck(flow, before, id), {
-    ...state,
-    context,
-    cautioned: lapses ? [] : state.cautioned,
-    verdict: isProved ? state.verdict : null,
-  });
-}
-
-function kitIn(context: CaseState['context']): readonly string[] {
-  const { kit } = context;
-  return Array.isArray(kit) ? (kit as readonly string[]) : [];
 }

@@ -36,7 +36,7 @@ function transitionsOf(node: AnyStateNode): AnyTransitionDefinition[] {
 
 function guardOf(transition: AnyTransitionDefinition): Way['guard'] {
   const { guard } = transition as { guard?: unknown };
-  return typeof guard === 'string' ? { type: guard } : ((guard ?? {}) as Way['guard']);
+  return typeof guard === 'string' ? { type: guard } : (guard ?? {});
 }
 
 function waysOf(nodes: readonly AnyStateNode[]): Way[] {
@@ -102,7 +102,7 @@ describe.each([
   });
 
   test('enters no check by an initial state, nor by its history', () => {
-    const starts = nodes.flatMap((node) => node.initial?.target ?? []);
+    const starts = nodes.flatMap((node) => node.initial.target);
     const questions = new Set(staged.map(({ at }) => nodeAt(at)));
     expect(starts.filter((node) => questions.has(node))).toEqual([]);
     expect(nodes.filter(({ type }) => type === 'history').map(({ history }) => history)).toEqual([
@@ -126,7 +126,7 @@ describe.each([
       if (reached.has(node)) return;
       reached.add(node);
       if (node.parent) reach(node.parent);
-      (node.initial?.target ?? []).forEach(reach);
+      node.initial.target.forEach(reach);
       waysOf([node]).forEach(({ to }) => reach(to));
     };
     reach(machine.root);

@@ -36,13 +36,14 @@ export function compileFlow(flow: Flow): Chart {
       states: {
         case: caseState(flow),
         interrupted: interruptedState(flow),
-        // Closed, and yet not final: a wrong figure may be corrected afterwards.
+        // Closed, and yet not final: a wrong figure may be put right, and new facts come in.
         closed: {
           id: 'closed',
           entry: 'close',
           on: {
             corrected: { target: '#choosing', actions: 'correct' },
             'went-back': { target: '#choosing', actions: 'goBack' },
+            'context-changed': { target: '#choosing', actions: 'changeContext' },
           },
         },
       },

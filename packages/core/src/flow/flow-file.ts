@@ -193,7 +193,7 @@ export const flowFile = z
       .record(id, z.strictObject({ formula: z.enum(['internal-resistance']), unit, bands }))
       .optional(),
     measured: z
-      .record(z.enum(['restVoltage', 'crankVoltage', 'crankCurrent']), id)
+      .partialRecord(z.enum(['restVoltage', 'crankVoltage', 'crankCurrent']), id)
       .optional()
       .meta({ description: 'the check that supplies each quantity which limits depend on' }),
     turning: condition.optional().meta({ description: 'when the engine is known to turn' }),
@@ -204,7 +204,7 @@ export const flowFile = z
         id,
         z.strictObject({
           word: z.enum(['danger', 'warning', 'caution', 'notice']),
-          then: z.enum(['return', 'prove', 'end']),
+          then: z.enum(['return', 'prove']),
           prove: proof.optional(),
         }),
       )

@@ -107,8 +107,8 @@ export interface Stop {
 /** Something that can happen at any moment. */
 export interface Interrupt {
   readonly id: string;
-  /** `return` to where the case was, `prove` that the vehicle runs, or `end` the case. */
-  readonly then: 'return' | 'prove' | 'end';
+  /** `return` to where the case was, or `prove` that the vehicle runs. */
+  readonly then: 'return' | 'prove';
   readonly word: SignalWord;
   /** With `prove`: the checks to make, with the answers that count as good. */
   readonly prove: Readonly<Record<string, readonly string[]>>;

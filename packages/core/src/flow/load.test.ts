@@ -47,6 +47,12 @@ describe('a good flow', () => {
     });
   });
 
+  test('need not measure every quantity that a limit can depend on', () => {
+    const measured = 'measured: { restVoltage: battery-rest }';
+    const files = spoiled(['verdict-after: measure', `verdict-after: measure\n${measured}`]);
+    expect(prettifyIssues(issuesOf(files))).toBe('');
+  });
+
   test('gives every fault a row: its own, then its group’s, then otherwise', () => {
     const result = loadFlow(smallFlow);
     const rows = result.type === 'flow' ? result.flow.likelihoods['complaint']?.[0]?.rows : {};
@@ -162,6 +168,18 @@ describe('a flow with one thing wrong', () => {
       from: '    range: signal-voltage\n',
       to: '',
       told: 'checks.yaml:53:5 checks.feed is missing; expected the property range, as it is a reading',
+    },
+    {
+      what: 'a remedy that is a number, told once and with nothing in its train',
+      from: 'remedy: recharge-then-prove',
+      to: 'remedy: 5',
+      told: 'faults.yaml:5:13 faults.battery-discharged.remedy has 5; expected lower-case words joined by hyphens',
+    },
+    {
+      what: 'an activity that is none',
+      from: 'before: { does: charge }',
+      to: 'before: { does: charging }',
+      told: 'faults.yaml:56:64 cautions.battery-gas.before.does has "charging"; expected one of: held-start, boost, charge, load, starter, spark',
     },
     {
       what: 'a check that two stages ask',
@@ -295,12 +313,6 @@ describe('a flow with one thing wrong', () => {
       to: 'ground-strap: { good: 4, high: 96 }',
       told: 'faults.yaml:46:9 likelihoods.drop-ground.0.of-100.ground-strap has "ground-strap"; expected a fault, a group or otherwise: battery-discharged,',
     },
-    {
-      what: 'likelihoods of a check that is none',
-      from: '  battery-recharged:\n    - of-100',
-      to: '  battery-charged:\n    - of-100',
-      told: 'faults.yaml:49:3 likelihoods.battery-charged has "battery-charged"; expected a check of the flow',
-    },
   ])('$what', ({ from, to, told }) => {
     const files = spoiled([from, to]);
     const issues = issuesOf(files);
@@ -323,6 +335,22 @@ describe('a flow with one thing wrong', () => {
       line: 2,
       column: 10,
       path: '',
+    });
+  });
+
+  test('likelihoods of a check that is none', () => {
+    const files = spoiled([
+      '  battery-recharged:\n    - of-100',
+      '  battery-charged:\n    - of-100',
+    ]);
+    expect(issuesOf(files)[0]).toEqual({
+      code: 'unknown-id',
+      file: 'faults.yaml',
+      line: 48,
+      column: 3,
+      path: 'likelihoods.battery-charged',
+      value: '"battery-charged"',
+      expected: 'a check of the flow',
     });
   });
 
@@ -366,6 +394,57 @@ describe('a flow with one thing wrong', () => {
     ['bad-row', 'ground-cable: { good: 4, high: 96 }', 'ground-cable: { good: 4, high: 90 }'],
   ])('is told as %s', (code, from, to) => {
     expect(issuesOf(spoiled([from, to])).map((issue) => issue.code)).toContain(code);
+  });
+});
+
+describe('nothing is taken in silence that could never work', () => {
+  test.each<Omit<Spoiling, 'told'>>([
+    {
+      what: 'kit that nobody can have',
+      from: 'needs: [charger, voltmeter]',
+      to: 'needs: [chargers, voltmeter]',
+    },
+    {
+      what: 'a choice that sets a value which its field cannot have',
+      from: 'manual: { vehicle.transmission: manual }',
+      to: 'manual: { vehicle.transmission: steam }',
+    },
+    {
+      what: 'a condition on a boolean written as text',
+      from: 'turning: { complaint: slow-crank }',
+      to: "turning: { vehicle.startStop: 'true' }",
+    },
+    {
+      what: 'a condition on a number written as text',
+      from: 'turning: { complaint: slow-crank }',
+      to: "turning: { vehicle.nominal: '24' }",
+    },
+    {
+      what: 'a range for the answer of a choice',
+      from: 'turning: { complaint: slow-crank }',
+      to: 'turning: { complaint: { below: 3 } }',
+    },
+    {
+      what: 'a stage named like a state of every case',
+      from: 'make-safe: [scene]',
+      to: 'verdict: [scene]',
+    },
+  ])('$what', ({ from, to }) => {
+    expect(issuesOf(spoiled([from, to]))).not.toEqual([]);
+  });
+
+  test('a flow without a fault', () => {
+    const text = `flow: bare
+version: '1'
+verdict-after: ask
+stages: { ask: [scene] }
+checks: { scene: { choice: [safe, unsafe], at: memory, minutes: 1 } }
+`;
+    expect(issuesOf([{ path: 'bare.yaml', text }])).toMatchObject([{ code: 'missing' }]);
+  });
+
+  test('no file at all', () => {
+    expect(loadFlow([]).type).toBe('issues');
   });
 });
 

@@ -17,6 +17,7 @@ import { readSource, type FileText, type Path, type SourceFile } from './source-
  * @returns The frozen flow, or the issues in the order of the files. Never throws on bad files.
  */
 export function loadFlow(files: readonly FileText[]): LoadResult {
+  if (files.length === 0) return { type: 'issues', issues: [noFiles] };
   const read = files.map(readSource);
   const sources = read.filter((one): one is SourceFile => 'data' in one);
   const issues: Issue[] = read.flatMap((one) => ('data' in one ? [] : one));
@@ -43,6 +44,16 @@ export function loadFlow(files: readonly FileText[]): LoadResult {
     ),
   };
 }
+
+const noFiles: Issue = {
+  code: 'missing',
+  file: '',
+  line: 1,
+  column: 1,
+  path: '',
+  value: '',
+  expected: 'at least one file',
+};
 
 /** A file without the entries that have a wrong shape, and the ids of those. */
 function withoutFaulty(

@@ -47,7 +47,7 @@ export function mergeFlow(files: readonly ReadFile[]): LoadResult {
       then: value.then,
       prove: readProof(value.prove),
     })),
-    measured: toRecord(sections.entries('measured'), ({ value }) => value),
+    measured: toRecord(sections.entries('measured'), ({ value = '' }) => value),
     commonCauses: sections.single('common-causes', false)?.value ?? [],
     ...(turning ? { turning: condition(turning.value, turning.place) } : {}),
     ...readSafety(sections, condition),
@@ -65,6 +65,10 @@ function namesOf(checks: readonly Entry<CheckSource>[], sections: Sections): Nam
       ...sections
         .entries('computed')
         .map(({ id, value }) => [id, Object.keys(value.bands)] as const),
+    ]),
+    readings: new Set([
+      ...checks.filter(({ value }) => value.reading !== undefined).map(({ id }) => id),
+      ...sections.entries('computed').map(({ id }) => id),
     ]),
     interrupts: new Set(sections.entries('interrupts').map(({ id }) => id)),
   };
@@ -186,5 +190,8 @@ function toRecord<Value, Result>(
   entries: readonly Entry<Value>[],
   read: (entry: Entry<Value>) => Result,
 ): Readonly<Record<string, Result>> {
-  return Object.fromEntries(entries.map((entry) => [entry.id, read(entry)]));
+  // Without a prototype, so that no id is found which every object has.
+  const record = Object.create(null) as Record<string, Result>;
+  for (const entry of entries) record[entry.id] = read(entry);
+  return record;
 }

@@ -2,7 +2,7 @@
  * A condition as written in a flow file, turned into data. Which ids exist is known by then, so a
  * wrong check, answer, field or value is told where it stands.
  */
-import { contextFields, type ContextField } from '../case/context.ts';
+import { contextFields, valuesOf } from '../case/context.ts';
 import type { Condition, Range, RangeEnd } from './condition.ts';
 import type { ConditionSource } from './flow-file.ts';
 import { expectName, type Place } from './place.ts';
@@ -11,6 +11,8 @@ import { expectName, type Place } from './place.ts';
 export interface Names {
   /** Check (or computed reading) to its answers or bands. */
   readonly answers: ReadonlyMap<string, readonly string[]>;
+  /** The checks, and computed readings, that have a figure. */
+  readonly readings: ReadonlySet<string>;
   readonly interrupts: ReadonlySet<string>;
 }
 
@@ -79,7 +81,11 @@ function checkCondition(
 ): Condition {
   if (value === 'answered') return { kind: 'answered', check };
   if (value === 'unanswered') return { kind: 'not', of: { kind: 'answered', check } };
-  if (isRange(value)) return { kind: 'reading', check, range: rangeOf(value) };
+  if (isRange(value)) {
+    if (!names.readings.has(check))
+      place.tell('wrong-shape', `an answer of ${check}, which is no reading`);
+    return { kind: 'reading', check, range: rangeOf(value) };
+  }
   const answers = names.answers.get(check) ?? [];
   const among = list(value).map(String);
   for (const answer of among) {
@@ -94,22 +100,19 @@ function contextCondition({ key: path, value }: ConditionEntry, place: Place): C
     place.tell('unknown-id', 'a check of the flow or a field of the context', { onKey: true });
     return { kind: 'all', of: [] };
   }
-  const values = allowed(field);
   if (isRange(value)) {
-    if (field.kind !== 'number') place.tell('wrong-shape', `one of: ${values.join(', ')}`);
+    if (field.kind !== 'number') place.tell('wrong-shape', `one of: ${valuesOf(field).join(', ')}`);
     return { kind: 'context-number', path, range: rangeOf(value) };
   }
   if (value === 'unknown') return { kind: 'not', of: { kind: 'context-known', path } };
   const among = list(value);
+  const values = valuesOf(field);
   for (const item of among) {
-    expectName(String(item), { names: [...values, 'unknown'], what: `a value of ${path}` }, place);
+    if (!values.includes(item)) {
+      place.tell('unknown-id', `a value of ${path}: ${[...values, 'unknown'].join(', ')}`);
+    }
   }
   return { kind: 'context', path, among };
-}
-
-function allowed(field: ContextField): readonly string[] {
-  if (field.kind === 'one' || field.kind === 'list') return field.values.map(String);
-  return field.kind === 'boolean' ? ['true', 'false'] : [];
 }
 
 function isRange(value: unknown): value is Record<string, RangeEnd> {

@@ -1,7 +1,7 @@
 /**
  * Names in a flow that must exist, and definitions that must be used.
  */
-import { contextFields } from '../case/context.ts';
+import { contextFields, readContext, valuesOf } from '../case/context.ts';
 import type { Flow } from './flow.ts';
 import { optionsOf } from './options-of.ts';
 import { expectName, type Place } from './place.ts';
@@ -14,7 +14,7 @@ export function checkReferences(flow: Flow, sections: Sections): void {
   checkSafety(flow, sections);
   checkFaults(flow, sections);
   const checks = [...Object.keys(flow.checks), ...Object.keys(flow.computed)];
-  for (const { value, place } of sections.entries('measured')) {
+  for (const { value = '', place } of sections.entries('measured')) {
     expectName(value, { names: checks, what: 'a check of the flow' }, place);
   }
   const common = sections.single('common-causes', false);
@@ -26,9 +26,21 @@ export function checkReferences(flow: Flow, sections: Sections): void {
   });
 }
 
+/** States that every case has beside its stages. */
+const reservedStages: readonly string[] = ['choosing', 'verdict', 'returning'];
+
 function checkStages(flow: Flow, sections: Sections): void {
   const staged = new Map<string, string>();
   for (const { id, value, place } of sections.entries('stages')) {
+    if (reservedStages.includes(id)) {
+      place.tell(
+        'wrong-shape',
+        `another name: ${reservedStages.join(', ')} are states of every case`,
+        {
+          onKey: true,
+        },
+      );
+    }
     for (const [index, check] of value.entries()) {
       const at = place.in(index);
       expectName(check, { names: Object.keys(flow.checks), what: 'a check of the flow' }, at);
@@ -45,12 +57,25 @@ function checkStages(flow: Flow, sections: Sections): void {
   if (verdict) expectName(verdict.value, stages, verdict.place);
 }
 
+const kitItems = (
+  contextFields['kit']?.kind === 'list' ? contextFields['kit'].values : []
+);
+
 function checkContext(sections: Sections): void {
   const fields = { names: Object.keys(contextFields), what: 'a field of the context' };
+  const kit = { names: kitItems, what: 'an item of kit' };
   for (const { value, place } of sections.entries('checks')) {
+    for (const [index, need] of (value.needs ?? []).entries()) {
+      for (const item of need.split(' or ')) expectName(item, kit, place.in('needs', index));
+    }
     for (const [choice, patch] of Object.entries(value.sets ?? {})) {
-      for (const path of Object.keys(patch)) {
-        expectName(path, { ...fields, onKey: true }, place.in('sets', choice, path));
+      for (const [path, set] of Object.entries(patch)) {
+        const at = place.in('sets', choice, path);
+        expectName(path, { ...fields, onKey: true }, at);
+        const field = contextFields[path];
+        if (field !== undefined && readContext({ [path]: set }).type === 'faults') {
+          at.tell('wrong-shape', `a value of ${path}: ${valuesOf(field).join(', ')}`);
+        }
       }
     }
     if (value.writes !== undefined) expectName(value.writes, fields, place.in('writes'));
@@ -86,6 +111,7 @@ function checkSafety(flow: Flow, sections: Sections): void {
 
 function checkFaults(flow: Flow, sections: Sections): void {
   const faults = { names: Object.keys(flow.faults), what: 'a fault of the flow' };
+  if (faults.names.length === 0) sections.tellMissing('faults, at least one');
   const cautions = { names: Object.keys(flow.cautions), what: 'a caution of the flow' };
   for (const { id, value, place } of sections.entries('faults')) {
     for (const [index, caution] of (value.cautions ?? []).entries()) {

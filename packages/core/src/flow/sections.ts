@@ -61,13 +61,17 @@ export class Sections {
     for (const { place } of holders.slice(1)) {
       place.tell('twice', `${key} only once in the flow`, { onKey: true });
     }
-    const [first] = holders;
-    const [file] = this.#files;
-    if (first === undefined && needed && file !== undefined) {
-      placeIn(file.source, this.#issues).tell('missing', `${key}, in one of the flow's files`, {
-        value: '',
-      });
-    }
+    const first = holders[0];
+    if (first === undefined && needed) this.tellMissing(key);
     return first;
+  }
+
+  /** Tells, at the top of the first file, that no file of the flow has something. */
+  tellMissing(what: string): void {
+    const file = this.#files[0];
+    if (file === undefined) return;
+    placeIn(file.source, this.#issues).tell('missing', `${what}, in one of the flow's files`, {
+      value: '',
+    });
   }
 }

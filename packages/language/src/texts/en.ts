@@ -77,7 +77,6 @@ export const en = {
     heading: '{{name}}.',
     return: 'Say “it is over” when it is safe to go on; we continue where we were.',
     prove: 'Next we prove that all is well.',
-    end: 'This case ends here. Safety first.',
   },
   setAside: {
     checks_one: 'Set aside, as it no longer holds after the correction: {{names}}.',
