@@ -26,7 +26,7 @@ export interface Assessment {
  * Conditions that prove a fault prove nothing while everything else speaks against it: then some
  * reading is wrong, or there are two faults. Below this probability a proof does not stand.
  */
-const leastProbability = 0.1;
+const leastProbability = 0.2;
 
 /** A fault less likely than this is not worth showing. */
 const leastShown = 0.005;

@@ -12,6 +12,7 @@ import { firstOpen, isAskable, isPossible } from './open-checks.ts';
 import { planOf, type PlannedCheck } from './plan.ts';
 import { outcomeOf, provesRepair } from './repair-proof.ts';
 import type { CaseState, Next } from './state.ts';
+import { sendFor } from './verdict.ts';
 
 /** A leading fault this likely that can no longer be proved ends the questions. */
 const likelyEnough = 0.95;
@@ -61,16 +62,20 @@ function isProvable(flow: Flow, state: CaseState, fault: string): boolean {
 
 /** True where no answer that is still possible would change what a dispatcher sends. */
 function isSendSettled(flow: Flow, state: CaseState, leader: string): boolean {
-  const send = flow.faults[leader]?.send;
+  const assessment = assess(flow, state);
+  const sent = (id: string): string | undefined => {
+    const fault = flow.faults[id];
+    return fault && sendFor(fault, assessment);
+  };
+  const send = sent(leader);
   // Nobody is sent only on proof, where it can be had over the telephone.
   if (send === nobody && isProvable(flow, state, leader)) return false;
   const checks = planOf(flow)
     .diagnosing.filter(({ check }) => isAskable(flow, state, check))
     .map(({ check }) => check.id);
   if (turnsOn(flow, leader, new Set(checks))) return false;
-  const { findings } = assess(flow, state);
-  const leaders = leadersWithin(flow, findings, { checks, least: leastLikely });
-  return [...leaders].every((fault) => flow.faults[fault]?.send === send);
+  const leaders = leadersWithin(flow, assessment.findings, { checks, least: leastLikely });
+  return [...leaders].every((fault) => sent(fault) === send);
 }
 
 /** True where a remedy of a fault needs someone else, and that hangs on an open check. */

@@ -89,15 +89,23 @@ function placeAnswers(
   },
 ): readonly Finding[] {
   const { check, limits, placed } = scope;
-  const form = flow.checks[check]?.form;
+  const asked = flow.checks[check];
+  const form = asked?.form;
   if (form?.kind !== 'reading') return [];
+  const scale = { ...form, limits: asked?.like === undefined ? limits : afterRepair(limits) };
   return (state.answers[check] ?? []).flatMap((answer): readonly Finding[] => {
     if (!isSaid(answer)) return [];
     if (!isReading(answer)) return [namedFinding(flow.checks[check], answer)];
-    const place = placeReading(check, answer, { ...form, limits });
+    const place = placeReading(check, answer, scale);
     placed.set(check, place);
     return [findingAt(place, form.unit)];
   });
+}
+
+/** After a repair the engine turns, and what was measured before it no longer holds. */
+function afterRepair(limits: LimitContext): LimitContext {
+  const measured = { restVoltage: undefined, crankVoltage: undefined, crankCurrent: undefined };
+  return { ...limits, ...measured, turning: true };
 }
 
 function findingAt({ check, quantity, weights }: Placed, unit: Quantity['unit']): Finding {

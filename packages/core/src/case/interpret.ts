@@ -14,7 +14,7 @@ import type { RefusedMessage } from './message.ts';
 import { pendingCautions } from './cautions.ts';
 import { planOf } from './plan.ts';
 import { positionOf, type Position } from './position.ts';
-import { latestAnswer, type Answer, type CaseState } from './state.ts';
+import { isReading, isSaid, latestAnswer, type Answer, type CaseState } from './state.ts';
 
 /** The events of an input, or why it is refused. */
 export type Interpretation =
@@ -79,16 +79,17 @@ function reopens(input: Input): boolean {
   return (
     input.type === 'correction' ||
     input.type === 'context' ||
+    input.type === 'interrupt' ||
     (input.type === 'talk' && input.talk === 'back')
   );
 }
 
 function isTakenWhileInterrupted(input: Input): boolean {
-  return ['resume', 'interrupt', 'context', 'tick'].includes(input.type) || isSaid(input);
+  return ['resume', 'interrupt', 'context', 'tick'].includes(input.type) || changesNothing(input);
 }
 
 /** Talk that changes nothing. */
-function isSaid(input: Input): boolean {
+function changesNothing(input: Input): boolean {
   return input.type === 'talk' && ['why', 'repeat', 'person', 'stop'].includes(input.talk);
 }
 
@@ -128,10 +129,22 @@ function answerEvents(
       }
       taken.push({ type: 'corrected', at, check: one.check, answer: answer.answer });
     } else {
-      taken.push({ type: 'answered', at, check: one.check, answer: answer.answer });
+      taken.push({
+        type: isSaidAlready(state, one.check) ? 'corrected' : 'answered',
+        at,
+        check: one.check,
+        answer: answer.answer,
+      });
     }
   }
   return { type: 'events', events: taken };
+}
+
+/** A choice that was made before, and is not asked once more, is being corrected. */
+function isSaidAlready(state: CaseState, check: string): boolean {
+  const isAsked = state.next?.to === 'check' && state.next.check === check;
+  const latest = latestAnswer(state, check);
+  return !isAsked && isSaid(latest) && !isReading(latest);
 }
 
 /** A repair cannot be proved before there is a verdict. */

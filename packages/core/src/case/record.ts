@@ -25,7 +25,17 @@ export function withAnswer(
     wanted: state.wanted === check ? null : state.wanted,
     cautioned: flow.checks[check]?.lapses === true ? [] : saidWith(flow, state, check),
   };
-  return fillsContext(flow.checks[check]) ? refilled(flow, next) : next;
+  const told = unsettled(flow, next, check);
+  return fillsContext(flow.checks[check]) ? refilled(flow, told) : told;
+}
+
+/** A verdict gives way to what is found after it, until it is acted on. */
+function unsettled(flow: Flow, state: CaseState, check: string): CaseState {
+  const { diagnosing } = planOf(flow);
+  if (state.verdict === null || isActedOn(flow, state) || hasStarted(flow, state)) return state;
+  return diagnosing.some((planned) => planned.check.id === check)
+    ? { ...state, verdict: null }
+    : state;
 }
 
 /** The state with its context worked out anew; where person or place changed, cautions lapse. */
@@ -52,10 +62,19 @@ export function withContext(flow: Flow, state: CaseState, patch: Context): CaseS
   return { ...opened, outcome: null, verdict: isSettled(flow, state) ? opened.verdict : null };
 }
 
+/** The state after the latest interrupt, whose checks are asked again. */
+export function withInterruptOver(flow: Flow, state: CaseState): CaseState {
+  const reopens = flow.interrupts[state.raised.at(-1) ?? '']?.reopens ?? [];
+  return reopens.reduce((before, id) => withoutCheck(flow, before, id), state);
+}
+
 /** A proved verdict stands, and so does one that was acted on. */
 function isSettled(flow: Flow, state: CaseState): boolean {
-  const isActedOn = planOf(flow).afterwards.some(({ check }) => state.answers[check.id]);
-  return isActedOn || state.verdict?.strength === 'proved' || hasStarted(flow, state);
+  return isActedOn(flow, state) || state.verdict?.strength === 'proved' || hasStarted(flow, state);
+}
+
+function isActedOn(flow: Flow, state: CaseState): boolean {
+  return planOf(flow).afterwards.some(({ check }) => state.answers[check.id]);
 }
 
 /** True where the vehicle is known to run meanwhile. */
@@ -70,6 +89,8 @@ function kitIn({ context }: CaseState): readonly string[] {
 
 /** The cautions said by now: those of the question that is being answered were said with it. */
 function saidWith(flow: Flow, state: CaseState, check: string): readonly string[] {
+  // What was volunteered was not asked, and nothing was said with it.
+  if (state.next?.to !== 'check' || state.next.check !== check) return state.cautioned;
   const said = saidWithQuestion(flow, state, check);
   return said.length === 0 ? state.cautioned : [...state.cautioned, ...said.map(({ id }) => id)];
 }
@@ -84,7 +105,8 @@ export function withoutLatest(flow: Flow, state: CaseState): CaseState {
     left.length === 0
       ? cleared
       : left.reduce((before, answer) => withAnswer(flow, before, { check, answer }), cleared);
-  return { ...reopened(flow, restored, check), wanted: check };
+  // A wait that is over is not waited again.
+  return { ...reopened(flow, restored, check), wanted: check, due: state.due };
 }
 
 /** The state with an earlier answer replaced; answers that no longer hold are set aside. */

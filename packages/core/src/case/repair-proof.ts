@@ -10,6 +10,8 @@ import { isSaid, latestAnswer, type CaseState } from './state.ts';
 /** True for the work, and for the checks that prove it; a vehicle that has started needs none. */
 export function provesRepair(flow: Flow, state: CaseState, check: Check): boolean {
   if (check.form.kind === 'work') return startedBy(flow, state) === undefined;
+  // What a stop hung on is looked at once more, whatever the fault was.
+  if (check.form.kind === 'choice' && check.like !== undefined) return true;
   const proof = proofOfRepair(flow, state);
   return Object.hasOwn(proof, check.id) || Object.hasOwn(proof, check.like ?? '');
 }

@@ -23,13 +23,22 @@ export function saysOf(flow: Flow, state: CaseState, fields: readonly string[]):
   );
 }
 
+/** A figure, or a list of choices; a band by its name is no figure, and `none` is an empty list. */
+function valueSaid(flow: Flow, state: CaseState, id: string): ContextValue | undefined {
+  const answer = state.answers[id]?.at(-1);
+  if (flow.checks[id]?.form.kind === 'reading') {
+    return isReading(answer) ? measuredValue(flow, state, id) : undefined;
+  }
+  return isSaid(answer) && !isReading(answer) ? answer.filter((one) => one !== 'none') : undefined;
+}
+
 /** What the latest answer of a check says of the context. */
 function contextSaid(flow: Flow, state: CaseState, id: string): Context {
   const check = flow.checks[id];
   const answer = state.answers[id]?.at(-1);
   if (check === undefined || !fillsContext(check) || !isSaid(answer)) return {};
   if (check.writes !== undefined) {
-    const value = isReading(answer) ? measuredValue(flow, state, id) : answer;
+    const value = valueSaid(flow, state, id);
     return value === undefined ? {} : { [check.writes]: value };
   }
   if (isReading(answer)) return {};

@@ -182,6 +182,16 @@ describe('a case', () => {
     expect(ranking?.before.map(([, share]) => Number(share.toFixed(3)))).toEqual([0.6, 0.1, 0.3]);
   });
 
+  test('takes what is not the case as telling too', () => {
+    const step = take(open(), answers({ scene: 'safe', history: 'none' }));
+    // By hand: 60 × 0.6 × 0.98, 30 × 0.95 × 0.96 and 10 × 0.95 × 0.96, in all 71.76.
+    expect(belief(step).map(([fault, share]) => [fault, Number(share.toFixed(4))])).toEqual([
+      ['battery-discharged', 0.4916],
+      ['ground-cable', 0.3813],
+      ['unlisted', 0.1271],
+    ]);
+  });
+
   test('says of each outcome of the check in hand what it would mean', () => {
     const step = take(measuring(), talk('why'));
     const [why] = step.messages;
@@ -484,6 +494,34 @@ describe('a verdict', () => {
       settle: [],
     });
     expect(said(step).slice(-2)).toEqual(['verdict ground-cable proved', 'ask repair']);
+  });
+
+  test('that is not proved gives way to what is found afterwards', () => {
+    const unmeasured = take(open({ ...equipped, kit: [] }), started, looked);
+    expect(unmeasured.case.state.verdict?.strength).not.toBe('proved');
+    const step = take(unmeasured, answers({ 'drop-ground': 1.2 }));
+    expect(step.case.state.verdict).toMatchObject({ fault: 'ground-cable', strength: 'proved' });
+  });
+
+  test('is the same in whatever order one turn gives the answers', () => {
+    const bare = open({ ...equipped, kit: [] });
+    const all = { scene: 'safe', complaint: 'slow-crank', 'battery-look': 'sound' } as const;
+    const last = take(bare, answers({ ...all, history: 'none', 'battery-rest': 'flat' }));
+    const first = take(bare, answers({ 'battery-rest': 'flat', ...all, history: 'none' }));
+    const { verdict } = first.case.state;
+    expect(last.case.state.verdict).toMatchObject({
+      fault: verdict?.fault,
+      strength: verdict?.strength,
+    });
+    expect(last.case.state.verdict?.probability).toBeCloseTo(verdict?.probability ?? NaN, 9);
+  });
+
+  test('is open where the leading fault is less than likely', () => {
+    const silentCase = answers({ scene: 'safe', complaint: 'silent', history: 'none' });
+    const step = take(open({ ...equipped, kit: [] }), silentCase, looked);
+    const { verdict } = step.case.state;
+    expect(verdict?.probability).toBeLessThan(0.6);
+    expect(verdict).toMatchObject({ strength: 'open', proof: [] });
   });
 
   test('stays open where nothing is listed', () => {

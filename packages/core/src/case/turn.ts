@@ -48,9 +48,12 @@ export class ContextError extends Error {
  * Opens a case and says its first question.
  *
  * @throws ContextError when the context holds an unknown field or a value that the field cannot
- *   have.
+ *   have, or when `at` is no instant.
  */
 export function openCase(chart: Chart, opening: Opening): Step {
+  if (!isInstant(opening.at)) {
+    throw new ContextError('at', opening.at, ['an instant like 2026-01-01T08:00:00Z']);
+  }
   const read = readContext(opening.context ?? {});
   if (read.type === 'faults') {
     const [fault] = read.faults;
@@ -88,7 +91,7 @@ export function turn(
 ): Step {
   requireFit(chart, kase);
   const parsed = inputSchema.safeParse(given.input);
-  if (!parsed.success || Number.isNaN(Date.parse(given.at))) {
+  if (!parsed.success || !isInstant(given.at)) {
     return refused(kase, refusal('not-an-input', given.input).refusal);
   }
   const input: Input = parsed.data;
@@ -123,6 +126,14 @@ function said(chart: Chart, kase: Case, input: Input): readonly Message[] {
     default:
       return [];
   }
+}
+
+/** ISO 8601 with its zone: without one, every machine would read another time. */
+function isInstant(text: string): boolean {
+  return (
+    /^\d{4}-\d\d-\d\dT\d\d:\d\d(?::\d\d(?:\.\d+)?)?(?:Z|[+-]\d\d:\d\d)$/u.test(text) &&
+    !Number.isNaN(Date.parse(text))
+  );
 }
 
 function refused(kase: Case, refusal: Message): Step {

@@ -21,23 +21,20 @@ export function verdictOf(flow: Flow, state: CaseState): VerdictMessage {
   const { ranking, findings, stops, proved } = assessment;
   const fault = proved[0] ?? leadingFault(flow, ranking);
   const probability = ranking.find(([id]) => id === fault.id)?.[1] ?? 0;
-  const instead = stops.find((stop) => stop.instead !== undefined)?.instead;
-  const remedy = remedyOf(fault, assessment);
   return {
     kind: 'verdict',
     fault: fault.id,
     strength: strengthOf(fault, probability, proved.length > 0),
     probability,
     ranking: ranking.slice(0, rankedFaults),
-    remedy: instead?.remedy ?? remedy?.remedy ?? '',
-    send: instead?.send ?? remedy?.send ?? fault.send,
+    ...helpFor(fault, assessment),
     licensed: fault.licensed,
     roots: flow.roots
       .filter(
         ({ faults, when }) => faults.includes(fault.id) && holds(when, findings.known) === true,
       )
       .map(({ id }) => id),
-    proof: proofOf(fault, assessment),
+    proof: proved.length > 0 ? proofOf(fault, assessment) : [],
     settle: proved.length > 0 ? [] : settling(flow, fault, { state, assessment }),
     stops: stops.map(({ id }) => id),
   };
@@ -59,12 +56,45 @@ function strengthOf(fault: Fault, probability: number, isProved: boolean): Stren
   return fault.best !== 'open' && probability >= likelyFrom ? 'likely' : 'open';
 }
 
-/** The first remedy whose condition is known to hold, or that has none. */
+/** The first remedy that no stop forbids and whose condition is known to hold, or that has none. */
 function remedyOf(fault: Fault, assessment: Assessment): Remedy | undefined {
   const { known } = assessment.findings;
+  const forbidden = assessment.stops.flatMap(({ forbids }) =>
+    forbids.flatMap((cover) => (cover.at || cover.checks ? [] : (cover.does ?? []))),
+  );
+  const allowed = fault.remedies.filter(
+    ({ does }) => !does.some((activity) => forbidden.includes(activity)),
+  );
   return (
-    fault.remedies.find(({ when }) => when === undefined || holds(when, known) === true) ??
-    fault.remedies.at(-1)
+    allowed.find(({ when }) => when === undefined || holds(when, known) === true) ?? allowed.at(-1)
+  );
+}
+
+/** Whom a fault asks for as things stand. */
+export function sendFor(fault: Fault, assessment: Assessment): string {
+  return remedyOf(fault, assessment)?.send ?? fault.send;
+}
+
+/** A verdict that stands, with what is to be done now that other stops are in force. */
+export function withPresentRemedy(
+  flow: Flow,
+  state: CaseState,
+  verdict: VerdictMessage,
+): VerdictMessage {
+  const fault = flow.faults[verdict.fault];
+  const assessment = assess(flow, state);
+  const stops = assessment.stops.map(({ id }) => id);
+  if (fault === undefined || stops.join() === verdict.stops.join()) return verdict;
+  return { ...verdict, ...helpFor(fault, assessment), stops };
+}
+
+function helpFor(fault: Fault, assessment: Assessment): Pick<VerdictMessage, 'remedy' | 'send'> {
+  const instead = assessment.stops.find((stop) => stop.instead !== undefined)?.instead;
+  return (
+    instead ?? {
+      remedy: remedyOf(fault, assessment)?.remedy ?? '',
+      send: sendFor(fault, assessment),
+    }
   );
 }
 

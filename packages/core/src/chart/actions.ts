@@ -6,9 +6,15 @@ import { assess } from '../case/assessment.ts';
 import { chooseNext } from '../case/choose.ts';
 import type { CaseEvent } from '../case/event.ts';
 import type { Weighted } from '../case/message.ts';
-import { withAnswer, withContext, withCorrection, withoutLatest } from '../case/record.ts';
+import {
+  withAnswer,
+  withContext,
+  withCorrection,
+  withInterruptOver,
+  withoutLatest,
+} from '../case/record.ts';
 import type { CaseState } from '../case/state.ts';
-import { verdictOf } from '../case/verdict.ts';
+import { verdictOf, withPresentRemedy } from '../case/verdict.ts';
 import { withWait } from '../case/wait.ts';
 import type { Flow } from '../flow/flow.ts';
 import { askEvent } from './stage-state.ts';
@@ -30,13 +36,17 @@ export function actionsOf(flow: Flow): Readonly<Record<string, unknown>> {
         : state,
     raise: (state, event) =>
       event.type === 'interrupted'
-        ? { ...state, cautioned: [], raised: [...new Set([...state.raised, event.interrupt])] }
+        ? {
+            ...state,
+            cautioned: [],
+            raised: [...state.raised.filter((id) => id !== event.interrupt), event.interrupt],
+          }
         : state,
     changeContext: (state, event) =>
       event.type === 'context-changed'
         ? withNext(flow, withContext(flow, state, event.context))
         : state,
-    resume: (state) => withNext(flow, state),
+    resume: (state) => withNext(flow, withInterruptOver(flow, state)),
     decide: (state) => withNext(flow, { ...state, verdict: verdictOf(flow, state) }),
     startWait: (state, _event, { check }) => withWait(flow, state, check),
     endWait: (state, event) =>
@@ -71,13 +81,11 @@ function eventTo(next: CaseState['next']): string {
   return next?.to === 'check' ? askEvent(next.check) : (next?.to ?? 'verdict');
 }
 
-/** The state with what comes next, and with who leads. */
+/** The state with what comes next, and with who leads; a verdict follows the stops in force. */
 export function withNext(flow: Flow, state: CaseState): CaseState {
-  return {
-    ...state,
-    next: chooseNext(flow, state),
-    leaders: leadersOf(flow, state),
-  };
+  const verdict = state.verdict && withPresentRemedy(flow, state, state.verdict);
+  const next = { ...state, verdict };
+  return { ...next, next: chooseNext(flow, next), leaders: leadersOf(flow, state) };
 }
 
 /** The leading faults, to a hundredth of a percent. */

@@ -44,6 +44,7 @@ export function compileFlow(flow: Flow): Chart {
             corrected: { target: '#choosing', actions: 'correct' },
             'went-back': { target: '#choosing', actions: 'goBack' },
             'context-changed': { target: '#choosing', actions: 'changeContext' },
+            interrupted: interrupts(flow, '#interrupted.'),
           },
         },
       },

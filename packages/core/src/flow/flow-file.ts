@@ -57,7 +57,15 @@ const condition: z.ZodType<ConditionSource> = z
   });
 
 const position = z.enum(['memory', 'seat', 'bonnet', 'below']);
-const activity = z.enum(['held-start', 'boost', 'charge', 'load', 'starter', 'spark']);
+const activity = z.enum([
+  'held-start',
+  'ignition-on',
+  'boost',
+  'charge',
+  'load',
+  'starter',
+  'spark',
+]);
 
 const cover = z.strictObject({
   does: oneOrMore(activity).optional(),
@@ -146,7 +154,16 @@ const fault = z.strictObject({
   proof: oneOrMore(condition).optional().meta({ description: 'any one of these proves it' }),
   remedy: z.union([
     id,
-    z.array(z.strictObject({ do: id, when: condition.optional(), send: id.optional() })).min(1),
+    z
+      .array(
+        z.strictObject({
+          do: id,
+          does: z.array(activity).optional(),
+          when: condition.optional(),
+          send: id.optional(),
+        }),
+      )
+      .min(1),
   ]),
   send: id,
   cautions: z.array(id).optional(),
@@ -205,6 +222,10 @@ export const flowFile = z
         z.strictObject({
           word: z.enum(['danger', 'warning', 'caution', 'notice']),
           then: z.enum(['return', 'prove']),
+          reopens: z
+            .array(id)
+            .optional()
+            .meta({ description: 'checks asked again once it is over' }),
           prove: proof.optional(),
         }),
       )

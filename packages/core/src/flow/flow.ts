@@ -47,7 +47,7 @@ export interface Check {
   readonly minutes: number;
   /** Where the meter's leads go. */
   readonly probes?: { readonly red: string; readonly black: string };
-  /** What doing it means for safety: `held-start`, `boost`, `charge`, `load`, `starter`. */
+  /** What doing it means for safety: `held-start`, `ignition-on`, `boost`, `charge`, and so on. */
   readonly does: readonly string[];
   /** Asked unless this is known to be false. */
   readonly when?: Condition;
@@ -63,7 +63,7 @@ export interface Check {
   readonly writes?: string;
   /** True where an answer lets every confirmed caution lapse. */
   readonly lapses: boolean;
-  /** The check whose words it shares. */
+  /** The check with which it shares its words and all but when it is asked. */
   readonly like?: string;
 }
 
@@ -80,7 +80,7 @@ export interface Caution {
   readonly confirm: boolean;
   /** A check that any of these matches is covered. */
   readonly before: readonly Cover[];
-  /** Said unless this is known to be false. */
+  /** Said only when this is known to be true, where it is given. */
   readonly when?: Condition;
 }
 
@@ -109,6 +109,8 @@ export interface Interrupt {
   readonly id: string;
   /** `return` to where the case was, or `prove` that the vehicle runs. */
   readonly then: 'return' | 'prove';
+  /** Checks that are asked again once it is over. */
+  readonly reopens: readonly string[];
   readonly word: SignalWord;
   /** With `prove`: the checks to make, with the answers that count as good. */
   readonly prove: Readonly<Record<string, readonly string[]>>;
@@ -117,6 +119,8 @@ export interface Interrupt {
 /** What a fault asks for, where conditions may choose between several. */
 export interface Remedy {
   readonly remedy: string;
+  /** What doing it means for safety; where a stop forbids that, it is passed over. */
+  readonly does: readonly string[];
   readonly when?: Condition;
   /** Whom to send with this remedy, where it is not whom the fault asks for. */
   readonly send?: string;

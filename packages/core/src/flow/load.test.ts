@@ -179,7 +179,7 @@ describe('a flow with one thing wrong', () => {
       what: 'an activity that is none',
       from: 'before: { does: charge }',
       to: 'before: { does: charging }',
-      told: 'faults.yaml:56:64 cautions.battery-gas.before.does has "charging"; expected one of: held-start, boost, charge, load, starter, spark',
+      told: 'faults.yaml:56:64 cautions.battery-gas.before.does has "charging"; expected one of: held-start, ignition-on, boost, charge, load, starter, spark',
     },
     {
       what: 'a check that two stages ask',

@@ -45,6 +45,7 @@ export function mergeFlow(files: readonly ReadFile[]): LoadResult {
       id,
       word: value.word,
       then: value.then,
+      reopens: value.reopens ?? [],
       prove: readProof(value.prove),
     })),
     measured: toRecord(sections.entries('measured'), ({ value = '' }) => value),
@@ -112,9 +113,10 @@ function readFaults(
         ),
       remedies:
         typeof value.remedy === 'string'
-          ? [{ remedy: value.remedy }]
+          ? [{ remedy: value.remedy, does: [] }]
           : value.remedy.map((remedy, index) => ({
               remedy: remedy.do,
+              does: remedy.does ?? [],
               ...(remedy.send === undefined ? {} : { send: remedy.send }),
               ...whenOf(remedy, place.in('remedy', index), condition),
             })),

@@ -57,9 +57,7 @@ function checkStages(flow: Flow, sections: Sections): void {
   if (verdict) expectName(verdict.value, stages, verdict.place);
 }
 
-const kitItems = (
-  contextFields['kit']?.kind === 'list' ? contextFields['kit'].values : []
-);
+const kitItems = contextFields['kit']?.kind === 'list' ? contextFields['kit'].values : [];
 
 function checkContext(sections: Sections): void {
   const fields = { names: Object.keys(contextFields), what: 'a field of the context' };
@@ -106,6 +104,9 @@ function checkSafety(flow: Flow, sections: Sections): void {
   }
   for (const { value, place } of sections.entries('interrupts')) {
     expectProof(value.prove ?? {}, flow, place.in('prove'));
+    for (const [index, check] of (value.reopens ?? []).entries()) {
+      expectName(check, checks, place.in('reopens', index));
+    }
   }
 }
 
@@ -132,7 +133,9 @@ function checkFaults(flow: Flow, sections: Sections): void {
     expectName(id, { ...faults, onKey: true }, place);
   }
   for (const { value, place } of sections.entries('roots')) {
-    for (const fault of value.faults) expectName(fault, faults, place.in('faults'));
+    for (const [index, fault] of value.faults.entries()) {
+      expectName(fault, faults, place.in('faults', index));
+    }
   }
   for (const { value, place } of sections.entries('groups')) {
     for (const [index, fault] of value.entries()) expectName(fault, faults, place.in(index));
