@@ -17,7 +17,7 @@ import { noStart } from './no-start.ts';
 const { chart } = noStart;
 
 /** A choice, several, a figure in the check's own unit, or a whole quantity. */
-export type Value =
+type Value =
   | string
   | readonly string[]
   | number

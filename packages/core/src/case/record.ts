@@ -154,7 +154,7 @@ function reopened(flow: Flow, state: CaseState, check: string): CaseState {
 }
 
 /** The state as if a check had never been answered. */
-export function withoutCheck(flow: Flow, state: CaseState, check: string): CaseState {
+function withoutCheck(flow: Flow, state: CaseState, check: string): CaseState {
   if (state.answers[check] === undefined) return state;
   const next = {
     ...state,

@@ -13,7 +13,10 @@ export function fillsContext(check: Check | undefined): boolean {
 
 /** What was given, and over it what was answered. */
 export function contextOf(flow: Flow, state: CaseState): Context {
-  return Object.assign({}, state.given, ...state.order.map((id) => contextSaid(flow, state, id)));
+  return state.order.reduce<Context>(
+    (context, id) => ({ ...context, ...contextSaid(flow, state, id) }),
+    state.given,
+  );
 }
 
 /** The answered checks that say something of any of the given fields. */
