@@ -117,8 +117,10 @@ function answerEvents(
 ): Interpretation {
   const { at, input } = given;
   const taken: LaterEvent[] = [];
+  // What is found anew may take a verdict away, and a proof beside it would prove nothing.
+  const isProofOnly = input.answers.every(({ check }) => isAfterVerdict(flow, check));
   for (const one of input.answers) {
-    if (state.verdict === null && isAfterVerdict(flow, one.check)) {
+    if ((state.verdict === null || !isProofOnly) && isAfterVerdict(flow, one.check)) {
       return refuse('too-early', one.check, { check: one.check });
     }
     const answer = readAnswer(flow, state, one);

@@ -428,6 +428,11 @@ describe('a correction', () => {
     expect(step.case.state.answers['repair']).toBe(undefined);
   });
 
+  test('that reopens the verdict lets no proof of a repair in beside it', () => {
+    const mixed = take(verdict(), answers({ complaint: 'silent', 'start-after': 'starts' }));
+    expect(mixed.case.state.answers['start-after']).toBe(undefined);
+  });
+
   test('reopens a closed case', () => {
     const closed = take(
       verdict(),

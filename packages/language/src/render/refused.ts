@@ -31,7 +31,8 @@ function wording(message: RefusedMessage, voice: Voice): string {
     case 'one-choice':
       return say('refused.one-choice', { name, possible });
     case 'not-answered-yet':
-      return say('refused.not-answered-yet', { name });
+    case 'too-early':
+      return say(`refused.${code}`, { name });
     case 'implausible':
       return say('refused.implausible', {
         given,
@@ -44,7 +45,6 @@ function wording(message: RefusedMessage, voice: Voice): string {
     case 'nothing-to-resume':
     case 'resume-first':
     case 'nothing-before':
-    case 'too-early':
     case 'closed':
     case 'clock-back':
       return say(`refused.${code}`);

@@ -383,7 +383,7 @@ describe('a refusal', () => {
     'nothing-to-resume': /nothing to come back from/,
     'resume-first': /First things first/,
     'nothing-before': /first question/,
-    'too-early': /time is not up/,
+    'too-early': /too early for Resting voltage/,
     closed: /case is closed/,
     'not-an-input': /could not be read/,
     'clock-back': /clock .* backwards/,

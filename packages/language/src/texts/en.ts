@@ -121,7 +121,8 @@ export const en = {
     'nothing-to-resume': 'There is nothing to come back from just now.',
     'resume-first': 'First things first: say “it is over” when it is safe to go on.',
     'nothing-before': 'This is the first question; there is none before it.',
-    'too-early': 'The time is not up yet. Please wait, or say “done” if it is.',
+    'too-early':
+      'It is too early for {{name}}: that comes after the finding, in a message of its own.',
     closed: 'This case is closed. Open a new one to go on.',
     'not-an-input': 'That could not be read. {{possible}}',
     'clock-back': 'The clock of this device went backwards. Set it right and try again.',
