@@ -31,58 +31,61 @@ const leastProbability = 0.2;
 /** A fault less likely than this is not worth showing. */
 const leastShown = 0.005;
 
-interface Assessed {
-  readonly flow: Flow;
-  readonly state: CaseState;
-  readonly assessment: Assessment;
-}
-
 /** The latest assessment, so that the steps of one turn share it. */
-let latest: Assessed | undefined;
+let latest: LazyAssessment | undefined;
 
 /** Assesses a state. Pure: a state with the same content has the same assessment. */
 export function assess(flow: Flow, state: CaseState): Assessment {
-  if (latest === undefined || !isSame(latest, flow, state)) {
-    latest = { flow, state, assessment: work(flow, state) };
+  if (latest?.isOf(flow, state) !== true) latest = new LazyAssessment(flow, state);
+  return latest;
+}
+
+/**
+ * Findings and stops at once; what is believed when it is first asked for. A class, since one is
+ * made for every turn, and getters of an object literal are costly to make.
+ */
+class LazyAssessment implements Assessment {
+  readonly findings: Findings;
+  readonly stops: readonly Stop[];
+  readonly #flow: Flow;
+  readonly #state: CaseState;
+  #belief: Float64Array | undefined;
+  #leaders: readonly Weighted[] | undefined;
+  #ranking: readonly Weighted[] | undefined;
+  #proved: readonly Fault[] | undefined;
+
+  constructor(flow: Flow, state: CaseState) {
+    this.#flow = flow;
+    this.#state = state;
+    this.findings = findingsOf(flow, state);
+    this.stops = stopsInForce(flow, this.findings.known);
   }
-  return latest.assessment;
-}
 
-/** True where nothing that an assessment depends on differs. */
-function isSame(before: Assessed, flow: Flow, state: CaseState): boolean {
-  return (
-    before.flow === flow &&
-    before.state.answers === state.answers &&
-    before.state.context === state.context &&
-    before.state.raised === state.raised
-  );
-}
+  get leaders(): readonly Weighted[] {
+    return (this.#leaders ??= ranked(this.#flow, this.#believed(), leastShown));
+  }
 
-/** Findings and stops at once; what is believed when it is first asked for. */
-function work(flow: Flow, state: CaseState): Assessment {
-  const findings = findingsOf(flow, state);
-  const belief = once(() => beliefIn(flow, findings));
-  const leaders = once(() => ranked(flow, belief(), leastShown));
-  const ranking = once(() => ranked(flow, belief()));
-  const proved = once(() => provedFaults(flow, findings, leaders()));
-  return {
-    findings,
-    stops: stopsInForce(flow, findings.known),
-    get leaders() {
-      return leaders();
-    },
-    get ranking() {
-      return ranking();
-    },
-    get proved() {
-      return proved();
-    },
-  };
-}
+  get ranking(): readonly Weighted[] {
+    return (this.#ranking ??= ranked(this.#flow, this.#believed()));
+  }
 
-function once<Value>(make: () => Value): () => Value {
-  let made: Value | undefined;
-  return () => (made ??= make());
+  get proved(): readonly Fault[] {
+    return (this.#proved ??= provedFaults(this.#flow, this.findings, this.leaders));
+  }
+
+  /** True where nothing that an assessment depends on differs. */
+  isOf(flow: Flow, { answers, context, raised }: CaseState): boolean {
+    return (
+      this.#flow === flow &&
+      this.#state.answers === answers &&
+      this.#state.context === context &&
+      this.#state.raised === raised
+    );
+  }
+
+  #believed(): Float64Array {
+    return (this.#belief ??= beliefIn(this.#flow, this.findings));
+  }
 }
 
 function provedFaults(

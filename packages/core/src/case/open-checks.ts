@@ -13,18 +13,19 @@ export function firstOpen(
   state: CaseState,
   planned: readonly PlannedCheck[],
 ): PlannedCheck | undefined {
-  const { answers } = state;
-  for (const one of planned) {
-    // Most checks are asked once, so that those answered are passed over without another look.
-    if (answers[one.check.id] !== undefined && one.isOnce) continue;
-    if (isAskable(flow, state, one.check)) return one;
-  }
-  return undefined;
+  // A set, since it is asked for every check of the flow.
+  const answered = new Set(Object.keys(state.answers));
+  return planned.find(
+    ({ check }) =>
+      (!answered.has(check.id) || isAskedAgain(flow, state, check)) &&
+      isPossible(flow, state, check),
+  );
 }
 
 /** True for a check that is open and may be asked now. */
 export function isAskable(flow: Flow, state: CaseState, check: Check): boolean {
-  return isOpen(flow, state, check) && isPossible(flow, state, check);
+  const isOpen = state.answers[check.id] === undefined || isAskedAgain(flow, state, check);
+  return isOpen && isPossible(flow, state, check);
 }
 
 /** True where kit, place, preconditions and hard stops allow a check. */
@@ -37,12 +38,10 @@ export function isPossible(flow: Flow, state: CaseState, check: Check): boolean 
   );
 }
 
-/** Not answered yet, or to be asked once more after something was put right. */
-function isOpen(flow: Flow, state: CaseState, check: Check): boolean {
-  const answers = state.answers[check.id];
-  const first = answers?.[0];
-  if (answers === undefined || first === undefined) return true;
-  if (answers.length > 1 || !isSaid(first)) return false;
+/** Answered once, and to be asked once more after something was put right. */
+function isAskedAgain(flow: Flow, state: CaseState, check: Check): boolean {
+  const [first, second] = state.answers[check.id] ?? [];
+  if (second !== undefined || !isSaid(first)) return false;
   if (check.form.kind === 'choice') return isAgain(check, first);
   return isCoarse(check, assess(flow, state));
 }

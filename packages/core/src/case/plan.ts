@@ -8,8 +8,6 @@ import type { Check, Flow } from '../flow/flow.ts';
 export interface PlannedCheck {
   readonly stage: string;
   readonly check: Check;
-  /** True where it is never asked again: no answer of it asks for that, and it is no reading. */
-  readonly isOnce: boolean;
 }
 
 /** The checks of a flow in the written order. */
@@ -29,9 +27,7 @@ export function planOf(flow: Flow): Plan {
     flow.stages.slice(from, to).flatMap(({ id, checks }) =>
       checks.flatMap((name) => {
         const check = flow.checks[name];
-        if (check === undefined) return [];
-        const isOnce = check.form.kind !== 'reading' && check.again.length === 0;
-        return [{ stage: id, check, isOnce }];
+        return check === undefined ? [] : [{ stage: id, check }];
       }),
     );
   const plan = { diagnosing: planned(0, verdict + 1), afterwards: planned(verdict + 1) };

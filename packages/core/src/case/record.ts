@@ -17,7 +17,10 @@ export function withAnswer(
   given: { readonly check: string; readonly answer: Answer },
 ): CaseState {
   const { check, answer } = given;
-  const answers = { ...state.answers, [check]: [...(state.answers[check] ?? []), answer] };
+  // V8 keeps garbage for long after a spread that gains a key; not so after an assignment.
+  const answers = Object.assign({}, state.answers, {
+    [check]: [...(state.answers[check] ?? []), answer],
+  });
   const next: CaseState = {
     ...state,
     answers,
