@@ -130,7 +130,10 @@ const check = z
 const caution = z.strictObject({
   word: z.enum(['danger', 'warning', 'caution', 'notice']),
   confirm: z.boolean().default(false),
-  before: covers.optional().meta({ description: 'left out where it is said only with a remedy' }),
+  before: covers.optional().meta({
+    description:
+      'everything, or what is covered by does, checks or at; left out where it is said only with a remedy',
+  }),
   when: condition.optional(),
 });
 

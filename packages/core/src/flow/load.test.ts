@@ -116,6 +116,24 @@ interface Spoiling {
 describe('a flow with one thing wrong', () => {
   test.each<Spoiling>([
     {
+      what: 'a condition without a part',
+      from: 'turning: { complaint: slow-crank }',
+      to: 'turning: {}',
+      told: 'flow.yaml:11:10 turning has {}; expected a check of the flow or a field of the context',
+    },
+    {
+      what: 'unknown among other values',
+      from: 'when: { place: shoulder }',
+      to: 'when: { place: [shoulder, unknown] }',
+      told: 'faults.yaml:58:89 cautions.traffic.when.place.1 has "unknown"; expected a value of place: live-lane, shoulder, parking, home, workshop',
+    },
+    {
+      what: 'a caution that covers nothing there is',
+      from: 'before: { does: charge }',
+      to: 'before: { done: charge }',
+      told: 'faults.yaml:56:56 cautions.battery-gas.before has {"done":"charge"}; expected everything, or what is covered by does, checks or at; left out where it is said only with a remedy',
+    },
+    {
       what: 'a number where a text is due',
       from: "version: '1'",
       to: 'version: 1',
@@ -464,6 +482,14 @@ describe('a flow with several things wrong', () => {
       checks.yaml:63:31 checks.battery-recharged.bands.full has 13; expected above, for the last band
       faults.yaml:26:39 priors.battery-discharged.times.0.when.history has "hail"; expected an answer of history: lights-left-on, water, none
       faults.yaml:46:23 likelihoods.drop-ground.0.of-100.ground-cable has a sum of 94; expected shares that add up to 100"
+    `);
+  });
+
+  test('tells of an entry with two things wrong without losing its section', () => {
+    const files = spoiled(['    send: boost-van', '    sends: boost-van']);
+    expect(prettifyIssues(issuesOf(files))).toMatchInlineSnapshot(`
+      "faults.yaml:3:5 faults.battery-discharged is missing; expected the property send
+      faults.yaml:6:5 faults.battery-discharged.sends has "sends"; expected one of: best, proof, remedy, send, cautions, prove, licensed"
     `);
   });
 

@@ -69,16 +69,20 @@ function withoutFaulty(
   const left: string[] = [];
   for (const { path } of issues) {
     const [section = '', id] = path.split('.');
-    const entries = kept[section];
-    if (id !== undefined && typeof entries === 'object' && entries !== null && id in entries) {
+    // An entry with several issues is left out once, and the rest of its section stays.
+    if (id !== undefined && hasEntry(Reflect.get(data, section), id)) {
       left.push(id);
-      Reflect.deleteProperty(entries, id);
+      if (hasEntry(kept[section], id)) Reflect.deleteProperty(kept[section], id);
     } else if (section in kept) {
       left.push(section);
       Reflect.deleteProperty(kept, section);
     }
   }
   return { kept, left };
+}
+
+function hasEntry(section: unknown, id: string): section is object {
+  return typeof section === 'object' && section !== null && id in section;
 }
 
 function copyOf(value: unknown): unknown {

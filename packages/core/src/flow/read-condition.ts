@@ -21,6 +21,9 @@ export function readCondition(source: ConditionSource, names: Names, place: Plac
   const parts = Object.entries(source).map(([key, value]) =>
     readEntry({ key, value }, names, place.in(key)),
   );
+  // Without a part it would hold always.
+  if (parts.length === 0)
+    place.tell('wrong-shape', 'a check of the flow or a field of the context');
   const [only] = parts;
   return parts.length === 1 && only !== undefined ? only : { kind: 'all', of: parts };
 }
@@ -107,9 +110,12 @@ function contextCondition({ key: path, value }: ConditionEntry, place: Place): C
   if (value === 'unknown') return { kind: 'not', of: { kind: 'context-known', path } };
   const among = list(value);
   const values = valuesOf(field);
-  for (const item of among) {
+  // Among several values "unknown" has no place.
+  const possible = among.length > 1 ? values : [...values, 'unknown'];
+  for (const [index, item] of among.entries()) {
     if (!values.includes(item)) {
-      place.tell('unknown-id', `a value of ${path}: ${[...values, 'unknown'].join(', ')}`);
+      const at = Array.isArray(value) ? place.in(index) : place;
+      at.tell('unknown-id', `a value of ${path}: ${possible.join(', ')}`);
     }
   }
   return { kind: 'context', path, among };

@@ -26,8 +26,9 @@ export function checkReferences(flow: Flow, sections: Sections): void {
   });
 }
 
-/** States that every case has beside its stages. */
+/** States that every case has beside its stages, and every stage beside its checks. */
 const reservedStages: readonly string[] = ['choosing', 'verdict', 'returning'];
+const reservedCheck = 'choosing';
 
 function checkStages(flow: Flow, sections: Sections): void {
   const staged = new Map<string, string>();
@@ -50,6 +51,9 @@ function checkStages(flow: Flow, sections: Sections): void {
     }
   }
   for (const { id, place } of sections.entries('checks')) {
+    if (id === reservedCheck) {
+      place.tell('wrong-shape', `another name: ${id} is a state of every stage`, { onKey: true });
+    }
     if (!staged.has(id)) place.tell('unused', 'a check that some stage asks', { onKey: true });
   }
   const stages = { names: flow.stages.map(({ id }) => id), what: 'a stage of the flow' };
