@@ -79,20 +79,17 @@ function indexOfGreatest(values: Float64Array): number {
   return best;
 }
 
-/** What the context says of the faults, to be weighed like a finding: it multiplies the priors. */
-function contextFinding(flow: Flow, known: Known): PreparedFinding {
-  const { model, factors } = evidenceTables(flow);
-  const logLikelihoods = new Float64Array(model.hypotheses.length);
-  for (const { when, logs } of factors) {
-    if (holds(when, known) === true) addTo(logLikelihoods, logs);
-  }
-  return { id: 'context', logLikelihoods };
+/** What the context says of the faults, to be weighed like findings: it multiplies the priors. */
+function contextFindings(flow: Flow, known: Known): PreparedFinding[] {
+  return evidenceTables(flow)
+    .factors.filter(({ when }) => holds(when, known) === true)
+    .map(({ logs }) => ({ id: 'context', logLikelihoods: logs }));
 }
 
 function preparedFindings(flow: Flow, findings: Findings): readonly PreparedFinding[] {
   const { several } = evidenceTables(flow);
   const exponents = exponentsOf(flow, findings);
-  const prepared = [contextFinding(flow, findings.known)];
+  const prepared = contextFindings(flow, findings.known);
   for (const [check, found] of findings.all) {
     // Of choices the first tells of the state in which the complaint arose; later ones follow
     // work. Of readings the last is the better one.
@@ -152,20 +149,12 @@ function logsOfOne(table: EvidenceTable, finding: Finding): Float64Array | undef
 
 /** Each answer that may hold by itself counts as there or not there. */
 function logsOfSet(table: EvidenceTable, finding: Finding): Float64Array {
-  let sum: Float64Array | undefined;
-  for (const [answer, row] of table.rows) {
-    if (answer === 'none') continue;
-    const logs = finding.weights[answer] === 1 ? row.logs : row.absentLogs;
-    if (sum === undefined) sum = logs.slice();
-    else addTo(sum, logs);
-  }
-  return sum ?? new Float64Array(0);
-}
-
-function addTo(sum: Float64Array, part: Float64Array): void {
-  for (let index = 0; index < sum.length; index += 1) {
-    sum[index] = (sum[index] ?? 0) + (part[index] ?? 0);
-  }
+  return Object.keys(finding.weights).reduce((sum, answer) => {
+    const row = answer === 'none' ? undefined : table.rows.get(answer);
+    return row === undefined
+      ? sum
+      : sum.map((log, fault) => log + (row.logs[fault] ?? 0) - (row.absentLogs[fault] ?? 0));
+  }, table.absentLogs);
 }
 
 /** Findings of one cause measured more than once are tempered, as many as were made. */

@@ -10,6 +10,8 @@ import type { Flow } from '../flow/flow.ts';
 export interface EvidenceTable {
   readonly given?: Condition;
   readonly rows: ReadonlyMap<string, AnswerRow>;
+  /** Logarithms of how likely it is that none of the answers is given, where several may hold. */
+  readonly absentLogs: Float64Array;
 }
 
 /** How likely one answer is with each fault. */
@@ -54,10 +56,7 @@ function layOut(flow: Flow): EvidenceTables {
     tables: new Map(
       Object.entries(flow.likelihoods).map(([check, tables]) => [
         check,
-        tables.map(({ given, rows }) => ({
-          ...(given === undefined ? {} : { given }),
-          rows: answerRows(faults, rows),
-        })),
+        tables.map(({ given, rows }) => layOutTable(faults, given, answerRows(faults, rows))),
       ]),
     ),
     several: new Set(
@@ -66,6 +65,18 @@ function layOut(flow: Flow): EvidenceTables {
         .map(({ id }) => id),
     ),
   };
+}
+
+function layOutTable(
+  faults: readonly string[],
+  given: Condition | undefined,
+  rows: EvidenceTable['rows'],
+): EvidenceTable {
+  const present = [...rows].flatMap(([answer, row]) => (answer === 'none' ? [] : [row]));
+  const absentLogs = Float64Array.from(faults, (_, fault) =>
+    present.reduce((sum, row) => sum + (row.absentLogs[fault] ?? 0), 0),
+  );
+  return { ...(given === undefined ? {} : { given }), rows, absentLogs };
 }
 
 /** Many faults hang on the same few conditions; each is held once, for all of them. */

@@ -25,11 +25,17 @@ export function createTransition(
     defer: nothing,
     emit: nothing,
     stopChild: nothing,
-    actionExecutor: nothing,
+    // XState sets one for each microstep, which collects what is to be executed: nothing here.
+    get actionExecutor() {
+      return nothing;
+    },
+    set actionExecutor(_collecting: () => void) {
+      nothing();
+    },
   } as unknown as Scope;
   return (snapshot, event) => machine.transition(snapshot, event, scope);
 }
 
 function nothing(): void {
-  // The machine only assigns; there is nothing to execute.
+  // The machine only assigns and raises; there is nothing to execute.
 }

@@ -1,0 +1,100 @@
+/**
+ * What `turn.bench.ts` compares. Started with the name of a measure, it takes it once for every
+ * message, and answers with milliseconds.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { argv } from 'node:process';
+import { compileFlow, openCase, turn, type Case, type Chart, type Input } from '@keyturn/core';
+import { loadFlow, type FileText } from '@keyturn/core/load';
+import { createActor } from 'xstate';
+import { bareMachine, countStates } from './bare-machine.ts';
+
+const folder = new URL('../../flows/no-start/', import.meta.url);
+const files: readonly FileText[] = readdirSync(folder)
+  .filter((name) => name.endsWith('.yaml'))
+  .map((path) => ({ path, text: readFileSync(new URL(path, folder), 'utf8') }));
+const chart = loadChart();
+const bare = bareMachine(countStates(chart.machine));
+const perRound = 400;
+
+const measures: Readonly<Record<string, () => () => number>> = {
+  bare: () => measureBare,
+  'turn of 10': () => measureTurn(playTurns(10)),
+  'turn of 200': () => measureTurn(playTurns(200)),
+  loading: () => () => timed(loadChart),
+};
+const measure = measures[argv[2] ?? '']?.();
+process.on('message', () => process.send?.(measure?.()));
+
+function loadChart(): Chart {
+  const result = loadFlow(files);
+  if (result.type === 'issues') throw new Error('the flow has issues');
+  return compileFlow(result.flow);
+}
+
+/** One turn on a case as it lies in a store; the same turn every time. */
+function measureTurn(stored: { readonly json: string; readonly input: Input }): () => number {
+  return () =>
+    perTurn(() => {
+      for (let index = 0; index < perRound; index += 1) {
+        const kase = JSON.parse(stored.json) as Case;
+        const step = turn(chart, kase, { at: kase.state.at, input: stored.input });
+        JSON.stringify(step.case);
+        JSON.stringify(step.events);
+      }
+    });
+}
+
+/** A case after so many turns, standing at a question; going back makes it long. */
+function playTurns(turns: number): { readonly json: string; readonly input: Input } {
+  const at = '2026-01-01T08:00:00.000Z';
+  const context = {
+    temperature: 12,
+    kit: ['voltmeter', 'clamp-meter', 'helper'],
+    place: 'home',
+    vehicle: { fuel: 'petrol', transmission: 'manual', ignition: 'key' },
+  };
+  const answers: Record<string, string> = { complaint: 'slow-crank', when: 'after-standing' };
+  let kase = openCase(chart, { id: 'bench', at, context }).case;
+  let input = answerTo(kase, answers);
+  for (let index = 0; index < turns; index += 1) {
+    kase = turn(chart, kase, { at, input }).case;
+    // From the tenth turn on every other turn goes back to the question before.
+    input =
+      index >= 9 && index % 2 === 1 ? { type: 'talk', talk: 'back' } : answerTo(kase, answers);
+  }
+  return { json: JSON.stringify(kase), input: answerTo(kase, answers) };
+}
+
+function answerTo(kase: Case, answers: Readonly<Record<string, string>>): Input {
+  const { next } = kase.state;
+  const check = next?.to === 'check' ? chart.flow.checks[next.check] : undefined;
+  if (check?.form.kind !== 'choice') return { type: 'talk', talk: 'cannot' };
+  const choice = answers[check.id] ?? check.form.choices[0] ?? '';
+  return { type: 'answers', answers: [{ check: check.id, value: [choice] }] };
+}
+
+function measureBare(): number {
+  const first = createActor(bare).start();
+  let json = JSON.stringify(first.getPersistedSnapshot());
+  first.stop();
+  return perTurn(() => {
+    for (let index = 0; index < perRound; index += 1) {
+      const actor = createActor(bare, { snapshot: JSON.parse(json) as never }).start();
+      actor.send({ type: 'ANSWER', value: index % 9 });
+      json = JSON.stringify(actor.getPersistedSnapshot());
+      actor.stop();
+    }
+  });
+}
+
+/** Milliseconds for one of the turns that the work consists of. */
+function perTurn(work: () => unknown): number {
+  return timed(work) / perRound;
+}
+
+function timed(work: () => unknown): number {
+  const start = performance.now();
+  work();
+  return performance.now() - start;
+}
