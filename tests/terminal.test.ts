@@ -4,10 +4,13 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSy
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 
 const program = fileURLToPath(new URL('../adapters/terminal/src/main.ts', import.meta.url));
 const loader = import.meta.resolve('tsx');
+
+// Each test starts the program anew, which a machine busy with other tests may take seconds over.
+vi.setConfig({ testTimeout: 60_000 });
 
 let folder = '';
 

@@ -1,6 +1,8 @@
 import { exactChoice } from './choices.ts';
 import { findPhrase } from './heard.ts';
+import { readLine } from './readings-line.ts';
 import { readYesNo } from './said-choice.ts';
+import { lineContext } from './said-figures.ts';
 import { readStatement } from './statements.ts';
 import { containsPlainTalk, findTalk, saysOver } from './talk.ts';
 import { type Turn, answers, input, optionsInHand, unclear } from './turn.ts';
@@ -87,7 +89,13 @@ export function readContext(turn: Turn): Understood | undefined {
   );
   if (isKitAsked || isAnswer) return undefined;
   const stated = readStatement(heard, listener.lexicon, hearing.kit);
-  return stated === undefined ? undefined : input([stated]);
+  if (stated === undefined) return undefined;
+  // What is at hand is often told together with what was read: "I have a charger, 12.1 rest".
+  const line =
+    'kit' in stated.set ? readLine(turn.tokens, lineContext(turn, undefined)) : undefined;
+  return line?.type === 'readings'
+    ? input([stated, { type: 'answers', answers: line.readings }])
+    : input([stated]);
 }
 
 /** Talk inside a longer sentence: "I would like to talk to a person, please". */

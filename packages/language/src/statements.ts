@@ -12,7 +12,7 @@ export function readStatement(
   heard: Heard,
   lexicon: Lexicon,
   kit: readonly string[] = [],
-): Input | undefined {
+): Extract<Input, { type: 'context' }> | undefined {
   const stated = lexicon.statements.find(({ said }) =>
     said.some((phrase) => isPhrase(heard, phrase)),
   );

@@ -357,6 +357,11 @@ describe('what is said of the vehicle or the kit goes to the context', () => {
     ['rest', '24 V vehicle', 'context {"vehicle.nominal":24}'],
     ['sound', "it's a 24 volt truck", 'context {"vehicle.nominal":24}'],
     ['rest', 'I have a voltmeter now', 'context {"kit":["voltmeter"]}'],
+    [
+      'sound',
+      'I have a voltmeter, 12.5 rest',
+      'context {"kit":["voltmeter"]} then rest=12.5 V/0.1',
+    ],
   ]);
   hold(
     [
@@ -420,7 +425,9 @@ describe('any text at all', () => {
             if ('value' in value) {
               expect(form.kind).toBe('reading');
               expect(Number.isFinite(value.value)).toBe(true);
-              expect(value.resolution).toBeGreaterThan(0);
+              // A bare "0" is said of a display that shows nothing, however fine it is.
+              if (value.value !== 0 || value.resolution !== undefined)
+                expect(value.resolution).toBeGreaterThan(0);
             } else if (form.kind === 'choice')
               expect(form.choices).toEqual(expect.arrayContaining([...value]));
           }

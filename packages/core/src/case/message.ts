@@ -131,8 +131,6 @@ export interface InterruptMessage {
 
 /** Why an input was not taken. The case is unchanged. */
 export type RefusalCode =
-  | 'empty'
-  | 'too-long'
   | 'unknown-check'
   | 'unknown-choice'
   | 'unknown-unit'
@@ -180,15 +178,8 @@ export interface SetAsideMessage {
 export interface TellMessage {
   readonly kind: 'tell';
   readonly tell:
-    | 'opening'
-    | 'person'
-    | 'stopped'
-    | 'resumed'
-    | 'returned'
-    | 'remedy'
-    | 'not-covered'
-    | 'check-again';
-  /** Check, remedy or fault that it is about. */
+    'opening' | 'person' | 'stopped' | 'resumed' | 'returned' | 'learned' | 'check-again';
+  /** The check that it is about. */
   readonly about?: string;
 }
 

@@ -8,6 +8,7 @@ import { optionsOf } from '../flow/options-of.ts';
 import { assess } from './assessment.ts';
 import { rankWith } from './belief.ts';
 import type { Case } from './case.ts';
+import type { ContextValue } from './context.ts';
 import type { LaterEvent } from './event.ts';
 import { boundsOf, likeliest, type Placed } from './findings.ts';
 import { certain, holds } from '../flow/condition.ts';
@@ -15,6 +16,7 @@ import type {
   AskMessage,
   CautionMessage,
   Message,
+  NotedMessage,
   RankingMessage,
   ReadingMessage,
   ScaleBound,
@@ -53,6 +55,8 @@ export function tellEvents(
               },
             ];
       }
+      case 'context-changed':
+        return tellContext(flow, after.state, Object.keys(event.context));
       case 'resumed':
         return [{ kind: 'tell', tell: 'resumed' }];
       case 'went-back':
@@ -161,6 +165,22 @@ function tellAnswer(
   if (!isReading(answer)) return [{ kind: 'noted', check, answer }];
   const placed = assess(flow, state).findings.placed.get(check);
   return placed === undefined ? [] : [readingMessage(placed)];
+}
+
+/** New facts, by the choice that asks for each; one that no choice asks for is only said to be taken. */
+function tellContext(flow: Flow, state: CaseState, fields: readonly string[]): Message[] {
+  const noted = fields.flatMap((field): readonly NotedMessage[] => {
+    const check = Object.values(flow.checks).find(({ writes }) => writes === field);
+    const value = state.context[field];
+    return check?.form.kind === 'choice' && isTexts(value)
+      ? [{ kind: 'noted', check: check.id, answer: value.length === 0 ? ['none'] : value }]
+      : [];
+  });
+  return noted.length === fields.length ? noted : [...noted, { kind: 'tell', tell: 'learned' }];
+}
+
+function isTexts(value: ContextValue | undefined): value is readonly string[] {
+  return Array.isArray(value);
 }
 
 /** A placed reading as it is drawn on its scale. */

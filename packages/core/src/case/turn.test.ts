@@ -456,6 +456,15 @@ describe('the kit', () => {
     expect(awaits(step)).toBe('answer battery-rest');
   });
 
+  test('told anew is said back, and so is that any other new fact was taken', () => {
+    const told = take(measuring(), context({ kit: ['charger'], temperature: -5 }));
+    expect(told.messages).toContainEqual({ kind: 'noted', check: 'kit', answer: ['charger'] });
+    expect(told.messages).toContainEqual({ kind: 'tell', tell: 'learned' });
+    const nothing = take(measuring(), context({ kit: [] }));
+    expect(nothing.messages).toContainEqual({ kind: 'noted', check: 'kit', answer: ['none'] });
+    expect(nothing.messages).not.toContainEqual({ kind: 'tell', tell: 'learned' });
+  });
+
   test('opens again what was answered with "can’t" for want of it, not what nobody knows', () => {
     const declined = take(
       open({ vehicle: { transmission: 'automatic' } }),

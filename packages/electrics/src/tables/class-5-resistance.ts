@@ -4,8 +4,8 @@ import type { TablePoint } from '../interpolate.ts';
  * Greatest resistance of flexible plain copper conductors (class 5) at 20 Cel, in Ohm/km by
  * nominal area in mm2.
  *
- * Source: IEC 60228, table for class 5, as four concordant transcriptions give it. That 50 mm2 is
- * lower than in class 2 (0.386 against 0.387) is no misprint.
+ * Source: IEC 60228, table for class 5, as four reprints of it agree. That 50 mm2 is lower than in
+ * class 2 (0.386 against 0.387) is no misprint.
  */
 export const class5Resistance: readonly [TablePoint, ...TablePoint[]] = [
   [10, 1.91],

@@ -15,7 +15,6 @@ function wording(message: RefusedMessage, voice: Voice): string {
   const name =
     message.check === undefined ? say('refused.thisCheck') : flow.checkName(message.check);
   switch (code) {
-    case 'empty':
     case 'not-an-input':
       return say(`refused.${code}`, { possible });
     case 'unknown-check':
@@ -40,7 +39,6 @@ function wording(message: RefusedMessage, voice: Voice): string {
         range: sayRange(message, voice),
         help: sayHelp(message, voice),
       });
-    case 'too-long':
     case 'nothing-to-confirm':
     case 'nothing-to-resume':
     case 'resume-first':

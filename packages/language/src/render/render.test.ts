@@ -366,8 +366,6 @@ describe('a verdict', () => {
 
 describe('a refusal', () => {
   const codes: Readonly<Record<RefusalCode, RegExp>> = {
-    empty: /Nothing was typed/,
-    'too-long': /too long/,
     'unknown-check': /no check called “x”/,
     'unknown-choice': /“x” is not one of the answers/,
     'unknown-unit': /a unit that is not known/,
@@ -446,9 +444,7 @@ describe('what else is said', () => {
     { tell: 'stopped', says: /Nothing is lost/ },
     { tell: 'resumed', says: /go on where we were/ },
     { tell: 'returned', says: /question before/ },
-    { tell: 'remedy', about: 'fit', says: 'Now put it right: Fit a new battery. Prove it.' },
-    { tell: 'remedy', says: /put it right/ },
-    { tell: 'not-covered', says: /not covered/ },
+    { tell: 'learned', says: /taken into account/ },
     { tell: 'check-again', about: 'rest', says: /Resting voltage/ },
     { tell: 'check-again', says: /second look/ },
   ] as const)('$tell $about', ({ says, ...message }) => {

@@ -1,7 +1,6 @@
 import type { DoneMessage, SetAsideMessage, TellMessage } from '@keyturn/core';
 import type { Rendered } from '../rendered.ts';
 import type { Voice } from '../voice.ts';
-import { remedyLines } from './verdict.ts';
 
 /** What needs only an id to be said. */
 export function renderTell(message: TellMessage, voice: Voice): Rendered[] {
@@ -13,12 +12,6 @@ function wording({ tell, about }: TellMessage, voice: Voice): string {
   switch (tell) {
     case 'opening':
       return flow.texts.opening;
-    case 'remedy':
-      return about === undefined
-        ? say('tell.remedyAny')
-        : say('tell.remedy', { steps: remedyLines(about, voice).join(' ') });
-    case 'not-covered':
-      return say('tell.notCovered');
     case 'check-again':
       return about === undefined
         ? say('tell.checkAgainAny')
@@ -27,6 +20,7 @@ function wording({ tell, about }: TellMessage, voice: Voice): string {
     case 'stopped':
     case 'resumed':
     case 'returned':
+    case 'learned':
       return say(`tell.${tell}`);
   }
 }

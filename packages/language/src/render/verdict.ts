@@ -59,7 +59,7 @@ function rests(message: VerdictMessage, voice: Voice): RenderedSection {
 }
 
 /** What to do, in the driver's words where the reader is one and the remedy has them. */
-export function remedyLines(remedy: string, { flow, role }: Voice): readonly string[] {
+function remedyLines(remedy: string, { flow, role }: Voice): readonly string[] {
   const { do: anyone, driver } = flow.remedy(remedy);
   return role === 'driver' ? (driver ?? anyone) : anyone;
 }

@@ -88,10 +88,7 @@ export const en = {
     stopped: 'Stopped here. Nothing is lost: come back whenever you like.',
     resumed: 'Good. We go on where we were.',
     returned: 'Back to the question before.',
-    remedy: 'Now put it right: {{steps}}',
-    remedyAny: 'Now put it right, then we prove that it worked.',
-    notCovered:
-      'This kind of vehicle is not covered here. Keep everyone away from traffic and touch nothing that is orange or hot. Call the maker’s or your breakdown service.',
+    learned: 'That is taken into account from here on.',
     checkAgainAny: 'A second look is worth it.',
     checkAgain: 'A second look is worth it: {{name}}.',
   },
@@ -103,8 +100,6 @@ export const en = {
     ended: 'This case is closed. Stay safe.',
   },
   refused: {
-    empty: 'Nothing was typed. {{possible}}',
-    'too-long': 'That was too long to take in. Please say it in one or two short sentences.',
     'unknown-check': 'There is no check called “{{given}}” here. {{possible}}',
     'unknown-choice': '“{{given}}” is not one of the answers. {{possible}}',
     'unknown-unit': '“{{given}}” has a unit that is not known here. {{possible}}',

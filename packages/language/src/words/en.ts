@@ -178,7 +178,7 @@ export const enWords: Words = {
     `),
     repeat: list(`
       repeat, again, once more, say again, say that again, what do you mean, what was the
-      question, pardon, repeat that, repeat the question, come again, what
+      question, pardon, repeat that, repeat the question, come again
     `),
     person: list(`
       person, a person, human, operator please, someone, real person, talk to a person, talk to
