@@ -11,7 +11,7 @@ const percent = (share: number | undefined): string => `${Math.round((share ?? 0
 const minimum = limit('battery.load-test.minimum', { temperature: 20 });
 if (minimum.type === 'bound') {
   const [failed] = bandWeights({ value: 9.55, unit: 'V', resolution: 0.01 }, [minimum.bound]);
-  console.log(`limit ${minimum.bound.low.toFixed(2)} V (${minimum.bound.source})`);
+  console.log(`limit ${minimum.bound.low.toFixed(2)} V (${minimum.bound.source.text})`);
   console.log(`failed: ${percent(failed)} likely`);
 }
 

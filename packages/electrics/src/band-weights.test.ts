@@ -4,9 +4,12 @@ import { bandWeights } from './band-weights.ts';
 import type { Bound } from './bound.ts';
 import type { Meter } from './meter.ts';
 import type { UnitCode } from './unit.ts';
+import { commonPractice } from './source.ts';
+
+const invented = commonPractice('made up for this test');
 
 function sharp(value: number, unit: UnitCode): Bound {
-  return { low: value, high: value, unit, source: 'test' };
+  return { low: value, high: value, unit, source: invented };
 }
 
 /** A meter whose standard uncertainty is `uncertainty` whatever it reads. */
@@ -52,7 +55,7 @@ describe('readings of a hand-held meter against a sharp limit (u = a/√3, JCGM 
 });
 
 describe('a limit that is itself a zone', () => {
-  const zone: Bound = { low: 12.4, high: 12.6, unit: 'V', source: 'test' };
+  const zone: Bound = { low: 12.4, high: 12.6, unit: 'V', source: invented };
   const exact: Meter = { percent: 0, digits: 0, digit: 0 };
 
   test.each([
@@ -83,7 +86,7 @@ test('a bound below the one before it leaves its band empty', () => {
 });
 
 test('a reading in millivolts or Fahrenheit is judged against volts and Celsius', () => {
-  const drop = { low: 0.1, high: 0.12, unit: 'V', source: 'test' } as const;
+  const drop = { low: 0.1, high: 0.12, unit: 'V', source: invented } as const;
   const inVolts = bandWeights({ value: 0.108, unit: 'V', resolution: 0.001 }, [drop]);
   const inMillivolts = bandWeights({ value: 108, unit: 'mV', resolution: 1 }, [drop]);
   expect(inMillivolts[0]).toBeCloseTo(inVolts[0] ?? NaN, 12);
@@ -103,7 +106,7 @@ describe('for any reading and any bounds', () => {
     low,
     high: low + width,
     unit: 'V' as const,
-    source: 'test',
+    source: invented,
   }));
   const bounds = fc.array(bound, { maxLength: 5 });
 

@@ -1,3 +1,4 @@
+import type { Source } from './source.ts';
 import type { UnitCode } from './unit.ts';
 
 /**
@@ -11,11 +12,11 @@ export type Bound = {
   readonly low: number;
   readonly high: number;
   readonly unit: UnitCode;
-  readonly source: string;
+  readonly source: Source;
 };
 
 /** A limit that is one figure. */
-export function sharpBound(value: number, unit: UnitCode, source: string): Bound {
+export function sharpBound(value: number, unit: UnitCode, source: Source): Bound {
   return { low: value, high: value, unit, source };
 }
 

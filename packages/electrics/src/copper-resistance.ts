@@ -40,7 +40,7 @@ function areaOf(size: ConductorSize): number {
 }
 
 function temperatureFactor(temperatureC: number): number {
-  return 1 + copperTemperatureCoefficient * (temperatureC - 20);
+  return 1 + copperTemperatureCoefficient.rows * (temperatureC - 20);
 }
 
 /**
@@ -56,7 +56,7 @@ export function copperResistance(conductor: Conductor): Quantity {
   const area = areaOf(conductor);
   requireAbove('areaMm2', area, 0);
   requireAbove('lengthM', conductor.lengthM, 0);
-  const ohms = (copperResistivity * conductor.lengthM) / (area * 1e-6);
+  const ohms = (copperResistivity.rows * conductor.lengthM) / (area * 1e-6);
   return {
     value: ohms * 1000 * temperatureFactor(conductor.temperatureC ?? 20),
     unit: 'mOhm',
@@ -65,8 +65,8 @@ export function copperResistance(conductor: Conductor): Quantity {
 
 /** Ohm per km of flexible cable: as listed, between sizes in proportion to the nearest area. */
 function cableResistancePerKm(areaMm2: number): number {
-  let [nearestArea, nearestResistance] = class5Resistance[0];
-  for (const [area, resistance] of class5Resistance) {
+  let [nearestArea, nearestResistance] = class5Resistance.rows[0];
+  for (const [area, resistance] of class5Resistance.rows) {
     if (Math.abs(Math.log(area / areaMm2)) < Math.abs(Math.log(nearestArea / areaMm2))) {
       [nearestArea, nearestResistance] = [area, resistance];
     }

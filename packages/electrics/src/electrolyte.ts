@@ -50,7 +50,7 @@ export function correctedSpecificGravity(specificGravity: number, temperature: n
 export function freezingPoint(specificGravity: number): Quantity {
   requireGravity(specificGravity);
   return convert(
-    { value: interpolate(electrolyteFreezing, specificGravity), unit: '[degF]' },
+    { value: interpolate(electrolyteFreezing.rows, specificGravity), unit: '[degF]' },
     'Cel',
   );
 }

@@ -21,6 +21,7 @@ export type {
   RatingStandard,
 } from './limit-context.ts';
 export type { Bound } from './bound.ts';
+export type { Provenance, Source } from './source.ts';
 export { bandWeights } from './band-weights.ts';
 
 // The battery: charge, electrolyte, internal resistance and what it can crank.

@@ -1,21 +1,22 @@
 /** A point of a table: at `x` the table gives `y`. */
 export type TablePoint = readonly [x: number, y: number];
 
+/** Points in ascending order of x, at least one. */
+export type TablePoints = readonly [TablePoint, ...TablePoint[]];
+
 /**
  * The table's value at `x`: straight lines between its points, and outside them its end values.
- *
- * `points` is in ascending order of x and holds at least one point.
  */
-export function interpolate(points: readonly [TablePoint, ...TablePoint[]], x: number): number {
-  let [lowerX, lowerY] = points[0];
-  if (x <= lowerX) {
-    return lowerY;
+export function interpolate(points: TablePoints, x: number): number {
+  let lower = points[0];
+  if (x <= lower[0]) {
+    return lower[1];
   }
-  for (const [upperX, upperY] of points.slice(1)) {
-    if (x <= upperX) {
-      return lowerY + ((upperY - lowerY) * (x - lowerX)) / (upperX - lowerX);
+  for (const upper of points) {
+    if (x <= upper[0]) {
+      return lower[1] + ((upper[1] - lower[1]) * (x - lower[0])) / (upper[0] - lower[0]);
     }
-    [lowerX, lowerY] = [upperX, upperY];
+    lower = upper;
   }
-  return lowerY;
+  return lower[1];
 }

@@ -1,3 +1,4 @@
+import type { Source } from './source.ts';
 import type { UnitCode } from './unit.ts';
 
 /**
@@ -10,3 +11,6 @@ export type Interval = {
   readonly high: number;
   readonly unit: UnitCode;
 };
+
+/** An estimate that says where it comes from. */
+export type SourcedInterval = Interval & { readonly source: Source };

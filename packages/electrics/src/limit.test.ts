@@ -422,7 +422,7 @@ describe('for any vehicle', () => {
         }
         const { low, high, source } = result.bound;
         expect(Number.isFinite(low) && Number.isFinite(high) && low <= high).toBe(true);
-        expect(source).not.toBe('');
+        expect(source.text).not.toBe('');
       }),
       { numRuns: 3000 },
     );

@@ -1,4 +1,4 @@
-import { interpolate, type TablePoint } from './interpolate.ts';
+import { interpolate, type TablePoints } from './interpolate.ts';
 import type { Interval } from './interval.ts';
 import type { BatteryTechnology } from './limit-context.ts';
 import { openCircuitVoltage } from './tables/open-circuit-voltage.ts';
@@ -47,9 +47,9 @@ export function stateOfCharge(openCircuitV: number, technology: BatteryTechnolog
  * the best figure, and one filled to 1.280. Sources: TM 5-1185; a battery maker's table.
  */
 export function stateOfChargeByGravity(specificGravity: number): Interval {
-  const columns: readonly [
-    readonly [TablePoint, ...TablePoint[]],
-    readonly [TablePoint, ...TablePoint[]],
-  ] = [carSpecificGravity, armySpecificGravity];
+  const columns: readonly [TablePoints, TablePoints] = [
+    carSpecificGravity.rows,
+    armySpecificGravity.rows,
+  ];
   return percentInterval(at(columns, (points) => interpolate(points, specificGravity)));
 }

@@ -10,6 +10,7 @@ import {
   type LimitContext,
   type LimitName,
   type Quantity,
+  type Source,
 } from '@keyturn/electrics';
 import type { Finding, Known } from '../flow/condition.ts';
 import type { Band, Check, Computed, Flow } from '../flow/flow.ts';
@@ -25,6 +26,9 @@ export interface Placed {
   readonly bounds: readonly Bound[] | undefined;
   readonly weights: Readonly<Record<string, number>>;
 }
+
+// A bare figure in a flow is one that the trade itself has fixed.
+const writtenInFlow: Source = { provenance: 'common practice', text: '' };
 
 /** Volts that a battery must fall for its resistance to be told: four times the meters' error. */
 const leastFall = 0.3;
@@ -143,7 +147,7 @@ export function boundsOf(
   for (const { to } of bands) {
     if (to === 'above') continue;
     if (typeof to === 'number') {
-      bounds.push({ low: to, high: to, unit, source: 'common practice, no source' });
+      bounds.push({ low: to, high: to, unit, source: writtenInFlow });
       continue;
     }
     const result = limit(to, limits);

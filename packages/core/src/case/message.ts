@@ -1,7 +1,7 @@
 /**
  * What a turn has to say: ids and quantities, never sentences. Texts are chosen at the edge.
  */
-import type { Quantity, UnitCode } from '@keyturn/electrics';
+import type { Quantity, Source, UnitCode } from '@keyturn/electrics';
 import type { SignalWord } from '../flow/flow.ts';
 
 /** A share of one, for each of several ids. */
@@ -12,7 +12,7 @@ export interface ScaleBound {
   readonly low: number;
   readonly high: number;
   /** Where the figure comes from: a published source, or that there is none. */
-  readonly source: string;
+  readonly source: Source;
 }
 
 /** A reading on its scale. */

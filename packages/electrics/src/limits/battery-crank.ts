@@ -1,9 +1,11 @@
 import { scaleBound, type Bound } from '../bound.ts';
 import { interpolate } from '../interpolate.ts';
+import { published } from '../source.ts';
 import { batteriesInSeries, type LimitContext } from '../limit-context.ts';
 import { knownLimit, type LimitResult } from '../limit-result.ts';
 import { lowestUsualCrankingVoltage } from '../tables/cranking-voltage.ts';
-import { loadTestRange, loadTestSource } from './battery-load.ts';
+import { loadTestMinimum } from '../tables/load-test-minimum.ts';
+import { loadTestRange } from './battery-load.ts';
 
 /**
  * Below it the battery has collapsed: it no longer holds the solenoid in, which then lets go and
@@ -16,10 +18,11 @@ import { loadTestRange, loadTestSource } from './battery-load.ts';
  */
 export function crankCollapsed(context: LimitContext): LimitResult {
   const { temperature } = context;
-  const cold = interpolate(lowestUsualCrankingVoltage, temperature ?? 1.5);
-  const warm = interpolate(lowestUsualCrankingVoltage, temperature ?? 21);
-  const source =
-    'lower end of TM 5-3895-382-24, Table 29; the volt below it is common practice, no source';
+  const cold = interpolate(lowestUsualCrankingVoltage.rows, temperature ?? 1.5);
+  const warm = interpolate(lowestUsualCrankingVoltage.rows, temperature ?? 21);
+  const source = published(
+    `lower end of ${lowestUsualCrankingVoltage.source.text}; the volt below it is common practice`,
+  );
   const bound: Bound = { low: cold - 1, high: warm, unit: 'V', source };
   return knownLimit(scaleBound(bound, batteriesInSeries(context)));
 }
@@ -38,9 +41,12 @@ const frost = -5;
  */
 export function crankLow(context: LimitContext): LimitResult {
   const { temperature, fuel } = context;
-  const source = `${loadTestSource}; the 0.7 V below it for a diesel or below -5 Cel is common practice, no source`;
   const range = loadTestRange(temperature);
   const heavy = fuel === 'diesel' || (temperature !== undefined && temperature < frost);
+  const { text } = loadTestMinimum.source;
+  const source = published(
+    heavy ? `${text}; the 0.7 V below it for heavy cranking are common practice` : text,
+  );
   const low = range.low - (heavy ? heavyCrankingAllowance : 0);
   const bound: Bound = { low, high: range.high, unit: 'V', source };
   return knownLimit(scaleBound(bound, batteriesInSeries(context)));

@@ -1,19 +1,16 @@
 import { scaleBound, sharpBound, type Bound } from '../bound.ts';
 import { interpolate } from '../interpolate.ts';
+import { commonPractice, published, type Source } from '../source.ts';
 import { batteriesInSeries, type LimitContext } from '../limit-context.ts';
 import { knownLimit, unknownLimit, type LimitResult } from '../limit-result.ts';
 import { loadTestMinimum } from '../tables/load-test-minimum.ts';
-
-/** Where the load-test table comes from, in the words of a bound's source. */
-export const loadTestSource: string =
-  'load-test table of the Battery Council International as printed in service manuals: 9.6 V at 21 Cel to 8.5 V at -18 Cel';
 
 /**
  * The least voltage of a 12 V battery under half of its cold-cranking current, in V, at a
  * temperature in Cel: straight lines between the table's steps, and its ends beyond them.
  */
 export function loadTestVoltage(temperature: number): number {
-  return interpolate(loadTestMinimum, temperature * 1.8 + 32);
+  return interpolate(loadTestMinimum.rows, temperature * 1.8 + 32);
 }
 
 /**
@@ -30,14 +27,16 @@ export function loadTestRange(
   return { low: volts, high: volts };
 }
 
+const allLampsOn = commonPractice('all lamps and windows on: near 12 V is good, below 11 V is not');
+
 /** With all lamps on below 11 V: the battery has failed. */
 export function lampsFailed(context: LimitContext): LimitResult {
-  return knownLimit(sharpBound(11 * batteriesInSeries(context), 'V', 'common practice, no source'));
+  return knownLimit(sharpBound(11 * batteriesInSeries(context), 'V', allLampsOn));
 }
 
 /** With all lamps on near 12 V or above: the battery holds. "Near" is a zone. */
 export function lampsGood(context: LimitContext): LimitResult {
-  const bound: Bound = { low: 11.7, high: 11.9, unit: 'V', source: 'common practice, no source' };
+  const bound: Bound = { low: 11.7, high: 11.9, unit: 'V', source: allLampsOn };
   return knownLimit(scaleBound(bound, batteriesInSeries(context)));
 }
 
@@ -50,7 +49,7 @@ export function loadTestLimit(context: LimitContext): LimitResult {
   if (temperature !== undefined && temperature < -18) {
     return unknownLimit('battery warmer than -18 Cel');
   }
-  const bound: Bound = { ...loadTestRange(temperature), unit: 'V', source: loadTestSource };
+  const bound: Bound = { ...loadTestRange(temperature), unit: 'V', source: loadTestMinimum.source };
   return knownLimit(scaleBound(bound, batteriesInSeries(context)));
 }
 
@@ -59,7 +58,7 @@ export function loadTestLimit(context: LimitContext): LimitResult {
  * of one. Without the label's standard it is a zone of ±10 %, since SAE and EN figures of one
  * battery differ by that much, and no standard converts them.
  */
-function partOfRating(part: number, source: string, context: LimitContext): LimitResult {
+function partOfRating(part: number, source: Source, context: LimitContext): LimitResult {
   if (context.rating === undefined) {
     return unknownLimit('rating');
   }
@@ -70,12 +69,13 @@ function partOfRating(part: number, source: string, context: LimitContext): Limi
 
 /** An electronic tester's figure below it is poor: 60 % of the label. */
 export function testerPoor(context: LimitContext): LimitResult {
-  const source =
-    "parts supplier's battery warranty guidance: below 60 % of the label after charging";
+  const source = published(
+    "parts supplier's battery warranty guidance: below 60 % of the label after charging",
+  );
   return partOfRating(0.6, source, context);
 }
 
 /** An electronic tester's figure from it on is strong: 80 % of the label. */
 export function testerStrong(context: LimitContext): LimitResult {
-  return partOfRating(0.8, 'common practice, no source', context);
+  return partOfRating(0.8, commonPractice('80 % of the label'), context);
 }

@@ -1,6 +1,7 @@
 import { scaleBound, type Bound } from '../bound.ts';
 import { interpolate } from '../interpolate.ts';
 import { batteriesInSeries, type LimitContext } from '../limit-context.ts';
+import { commonPractice, computed } from '../source.ts';
 import { knownLimit, type LimitResult } from '../limit-result.ts';
 import { availableCrankingPower } from '../tables/available-cranking-power.ts';
 import { loadTestVoltage } from './battery-load.ts';
@@ -15,7 +16,7 @@ const labelVoltage = { sae: 7.2, en: 7.5 };
 
 /** Part of the warm cranking power left at a temperature in Cel: 1 at 27 Cel and above. */
 export function availablePower(temperature: number): number {
-  return interpolate(availableCrankingPower, temperature);
+  return interpolate(availableCrankingPower.rows, temperature);
 }
 
 /** The zone by the label of a battery that a standard of known test was used for, mOhm. */
@@ -27,8 +28,9 @@ function zoneByLabel(rating: number, standard: 'sae' | 'en', temperature: number
     low: Math.min(worn, failsLoadTest),
     high: Math.max(worn, failsLoadTest),
     unit: 'mOhm',
-    source:
-      '60 % of the label (SAE J537: 7.2 V, EN 50342-1: 7.5 V at -18 Cel) scaled by the cranking power of TM 5-1185, and the resistance at which the load test just fails',
+    source: computed(
+      '60 % of the label (SAE J537: 7.2 V, EN 50342-1: 7.5 V at -18 Cel) scaled by the cranking power of TM 5-1185, and the resistance with which the load test just fails',
+    ),
   };
 }
 
@@ -44,7 +46,7 @@ function zoneByPractice(fuel: LimitContext['fuel'], coldest: number, warmest: nu
     low: low / availablePower(warmest),
     high: high / availablePower(coldest),
     unit: 'mOhm',
-    source: 'common practice, no source; scaled by the cranking power of TM 5-1185',
+    source: commonPractice('by fuel, when warm; scaled by the cranking power of TM 5-1185'),
   };
 }
 

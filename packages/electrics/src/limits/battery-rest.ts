@@ -1,9 +1,10 @@
 import { scaleBound, sharpBound, type Bound } from '../bound.ts';
 import { batteriesInSeries, type LimitContext } from '../limit-context.ts';
+import { commonPractice, published, type Source } from '../source.ts';
 import { knownLimit, type LimitResult } from '../limit-result.ts';
 
 /** The figures of one limit: for wet batteries (flooded, efb) and for sealed ones (agm, gel). */
-type ByKind = { readonly wet: number; readonly sealed: number; readonly source: string };
+type ByKind = { readonly wet: number; readonly sealed: number; readonly source: Source };
 
 /**
  * A limit that differs by kind of battery, in V of the whole battery: a figure where the kind is
@@ -35,14 +36,15 @@ function widenedByFrost(bound: Bound, context: LimitContext): LimitResult {
 
 /** Below it the rested battery is flat: 12.0 V, about a quarter of its charge. */
 export function restFlat(context: LimitContext): LimitResult {
-  const source = 'TM 5-3805-262-20 para 5-9: 12.0 V is 25 % of charge';
+  const source = published('TM 5-3805-262-20 para 5-9: 12.0 V is 25 % of charge');
   return widenedByFrost(limitByKind({ wet: 12, sealed: 12, source }, context), context);
 }
 
 /** From it on the rested battery is ready: 12.4 V flooded and efb, 12.6 V agm and gel. */
 export function restFull(context: LimitContext): LimitResult {
-  const source =
-    'flooded: TM 5-3805-262-20 para 5-9, 12.4 V is 75 % of charge; agm, gel: 75 % between 12.55 V and 12.80 V of a workshop trade table';
+  const source = published(
+    'flooded: TM 5-3805-262-20 para 5-9, 12.4 V is 75 % of charge; agm, gel: 75 % between 12.55 V and 12.80 V of a workshop trade table',
+  );
   return widenedByFrost(limitByKind({ wet: 12.4, sealed: 12.6, source }, context), context);
 }
 
@@ -51,8 +53,9 @@ export function restFull(context: LimitContext): LimitResult {
  * 12.7 V, a full sealed one at 12.8 to 13.0 V; a little is allowed for the meter.
  */
 export function restSurface(context: LimitContext): LimitResult {
-  const source =
-    'common practice, no source: 0.2 V above a full battery (TM 5-3805-262-20 para 5-9: 12.6 V and above; TM 9-6115-730-24 WP 0050: agm 12.8 to 13.0 V)';
+  const source = commonPractice(
+    '0.2 V above a full battery (TM 5-3805-262-20 para 5-9: 12.6 V and above; TM 9-6115-730-24 WP 0050: agm 12.8 to 13.0 V)',
+  );
   return widenedByFrost(limitByKind({ wet: 12.9, sealed: 13.1, source }, context), context);
 }
 
@@ -62,7 +65,7 @@ export function restSurface(context: LimitContext): LimitResult {
  * 13.5 V and more, and only a charging battery keeps above 13.8 V.
  */
 export function restCharging(context: LimitContext): LimitResult {
-  const source = 'common practice, no source';
+  const source = commonPractice('only what charges keeps a battery above 13.4 to 13.8 V');
   const bound: Bound = { low: 13.4, high: 13.8, unit: 'V', source };
   return knownLimit(scaleBound(bound, batteriesInSeries(context)));
 }
@@ -72,7 +75,8 @@ export function restCharging(context: LimitContext): LimitResult {
  * limit is a hard stop and the cold must not lower it.
  */
 export function restFrozen(context: LimitContext): LimitResult {
-  const source =
-    'common practice, no source: nearly empty; TM 9-6140-200-14: a discharged battery can freeze at -12 Cel';
+  const source = commonPractice(
+    'nearly empty; TM 9-6140-200-14: a discharged battery can freeze at -12 Cel',
+  );
   return knownLimit(sharpBound(11.8 * batteriesInSeries(context), 'V', source));
 }

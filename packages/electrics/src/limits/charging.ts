@@ -1,18 +1,27 @@
 import { sharpBound } from '../bound.ts';
-import { interpolate } from '../interpolate.ts';
+import { interpolate, type TablePoint } from '../interpolate.ts';
 import { batteriesInSeries, type LimitContext } from '../limit-context.ts';
+import { commonPractice, published } from '../source.ts';
 import { knownLimit, type LimitResult } from '../limit-result.ts';
-import { highestRegulatedVoltage } from '../tables/regulated-voltage.ts';
+import { regulatedVoltage, type RegulatedVoltageRow } from '../tables/regulated-voltage.ts';
+
+const nothingCharges = commonPractice('no more than a full battery with its surface charge');
 
 /** Below it nothing charges: 13.0 V. Just after a boost 13.0 to 13.5 V is no failure. */
 export function chargingNone(context: LimitContext): LimitResult {
-  return knownLimit(sharpBound(13 * batteriesInSeries(context), 'V', 'common practice, no source'));
+  return knownLimit(sharpBound(13 * batteriesInSeries(context), 'V', nothingCharges));
 }
 
 /** Below it charging is low: 13.5 V, with a conventional regulator. */
 export function chargingLow(context: LimitContext): LimitResult {
-  const source = "a vehicle maker's service manual: 13.5 to 14.5 V";
+  const source = published("a vehicle maker's service manual: 13.5 to 14.5 V");
   return knownLimit(sharpBound(13.5 * batteriesInSeries(context), 'V', source));
+}
+
+function highestRegulated(temperature: number): number {
+  const [first, ...others] = regulatedVoltage.rows;
+  const point = (row: RegulatedVoltageRow): TablePoint => [row.temperature, row.high];
+  return interpolate([point(first), ...others.map(point)], temperature);
 }
 
 /**
@@ -22,12 +31,11 @@ export function chargingLow(context: LimitContext): LimitResult {
 export function chargingRight(context: LimitContext): LimitResult {
   const series = batteriesInSeries(context);
   const { temperature } = context;
-  const regulated =
-    temperature === undefined ? 0 : interpolate(highestRegulatedVoltage, temperature);
+  const regulated = temperature === undefined ? 0 : highestRegulated(temperature);
   return knownLimit({
     low: 14.8 * series,
     high: Math.max(14.8, regulated) * series,
     unit: 'V',
-    source: 'common practice, no source; in frost TM 9-6115-464-12, Table 4-5, halved from 24 V',
+    source: commonPractice(`14.8 V; in frost ${regulatedVoltage.source.text}`),
   });
 }

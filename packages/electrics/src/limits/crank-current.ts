@@ -1,3 +1,4 @@
+import { commonPractice } from '../source.ts';
 import type { LimitContext } from '../limit-context.ts';
 import { knownLimit, type LimitResult } from '../limit-result.ts';
 import { crankingCurrentRange } from './cranking-current-range.ts';
@@ -5,7 +6,7 @@ import { crankingCurrentRange } from './cranking-current-range.ts';
 // A figure of common practice has a spread of its own of 15 to 20 %.
 const practiceSpread = 0.15;
 
-const source = 'common practice, no source: normal cranking current by fuel and displacement';
+const source = commonPractice('normal cranking current by fuel and displacement');
 
 /**
  * Below it nothing is cranked: a solenoid's hold-in winding alone draws 10 to 20 A (TM
@@ -17,8 +18,9 @@ export function crankCurrentNone(): LimitResult {
     low: 20,
     high: 40,
     unit: 'A',
-    source:
-      'common practice, no source: above a hold-in winding alone (TM 5-2420-230-24-2 p. 13-33: 13 to 19 A)',
+    source: commonPractice(
+      'above a hold-in winding alone (TM 5-2420-230-24-2 p. 13-33: 13 to 19 A)',
+    ),
   });
 }
 
@@ -40,6 +42,6 @@ export function crankCurrentHigh(context: LimitContext): LimitResult {
     low: 1.6 * upper.low * (1 - practiceSpread),
     high: 1.6 * upper.high * (1 + practiceSpread),
     unit: 'A',
-    source: `${source}, times 1.6`,
+    source: commonPractice('1.6 times the normal cranking current by fuel and displacement'),
   });
 }

@@ -1,10 +1,12 @@
-import { interpolate, type TablePoint } from '../interpolate.ts';
+import { interpolate, type TablePoint, type TablePoints } from '../interpolate.ts';
 import type { Interval } from '../interval.ts';
 import type { LimitContext } from '../limit-context.ts';
+import type { Table } from '../table.ts';
 import {
   dieselCrankingCurrent,
   petrolCrankingCurrent,
   type CrankingCurrentRow,
+  type CrankingCurrentRows,
 } from '../tables/cranking-current.ts';
 
 /** From the least to the greatest value that a figure may have while something is not known. */
@@ -43,11 +45,8 @@ function displacements(context: LimitContext, fuel: Fuel): readonly [number, num
   return diesel ? [6, 7.5] : [3.5, 6];
 }
 
-function column(
-  rows: readonly [CrankingCurrentRow, ...CrankingCurrentRow[]],
-  end: 'low' | 'high',
-): readonly [TablePoint, ...TablePoint[]] {
-  const [first, ...rest] = rows;
+function column(table: Table<CrankingCurrentRows>, end: 'low' | 'high'): TablePoints {
+  const [first, ...rest] = table.rows;
   const point = (row: CrankingCurrentRow): TablePoint => [row.displacement, row[end]];
   return [point(first), ...rest.map(point)];
 }
@@ -66,8 +65,8 @@ function warm12VoltRange(context: LimitContext): CrankingCurrentRange {
   const ends = (end: 'low' | 'high'): Span =>
     spanOf(
       fuels.flatMap((fuel) => {
-        const rows = fuel === 'petrol' ? petrolCrankingCurrent : dieselCrankingCurrent;
-        return displacements(context, fuel).map((size) => interpolate(column(rows, end), size));
+        const table = fuel === 'petrol' ? petrolCrankingCurrent : dieselCrankingCurrent;
+        return displacements(context, fuel).map((size) => interpolate(column(table, end), size));
       }),
     );
   return { lower: ends('low'), upper: ends('high') };

@@ -1,6 +1,7 @@
 import { scaleBound, sharpBound, type Bound } from '../bound.ts';
 import type { Interval } from '../interval.ts';
 import { batteriesInSeries, type BatteryLocation, type LimitContext } from '../limit-context.ts';
+import { commonPractice, published } from '../source.ts';
 import { knownLimit, type LimitResult } from '../limit-result.ts';
 import { expectedCrankingCurrent, expectedStallCurrent } from './cranking-current-range.ts';
 
@@ -18,12 +19,13 @@ const practiceSpread = 0.175;
 // One joint may have this much; below some 50 A the rule would ask more of the cable than that.
 const leastLimit = 0.1;
 
-const source =
-  'TM 10-3930-671-24 pp. F-299 to F-309: 0.20 V for 100 A, here per side; its spread, and 3 mOhm with the battery in the boot, are common practice, no source';
+const source = published(
+  'TM 10-3930-671-24 pp. F-299 to F-309: 0.20 V for 100 A, here per side; its spread, and 3 mOhm with the battery in the boot, are common practice',
+);
 
 /** Above it the joint of post and clamp is bad: 0.1 V (24 V: 0.2). */
 export function dropClamp(context: LimitContext): LimitResult {
-  const joint = 'common practice, no source; TM 10-3930-671-24: any reading above 0 is poor';
+  const joint = commonPractice('one joint; TM 10-3930-671-24: any reading above 0 is poor');
   return knownLimit(sharpBound(0.1 * batteriesInSeries(context), 'V', joint));
 }
 
@@ -69,7 +71,7 @@ export function dropGround(context: LimitContext): LimitResult {
 
 /** Above it the solenoid's contacts are bad: 0.3 V (24 V: 0.6). */
 export function contactsHigh(context: LimitContext): LimitResult {
-  const contacts = 'common practice, no source: 0.2 to 0.3 V in the handbooks';
+  const contacts = commonPractice('0.2 to 0.3 V in the handbooks');
   return knownLimit(sharpBound(0.3 * batteriesInSeries(context), 'V', contacts));
 }
 
@@ -84,7 +86,7 @@ export function contactsOpen(context: LimitContext): LimitResult {
     low: 0.5 * (known ?? 8),
     high: 0.8 * (known ?? 12.6),
     unit: 'V',
-    source: 'common practice, no source: a part of the battery voltage',
+    source: commonPractice('0.5 to 0.8 of the battery voltage'),
   };
   return knownLimit(known === undefined ? scaleBound(zone, batteriesInSeries(context)) : zone);
 }

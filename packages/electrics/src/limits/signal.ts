@@ -1,12 +1,14 @@
 import { scaleBound, sharpBound, type Bound } from '../bound.ts';
 import { interpolate } from '../interpolate.ts';
 import { batteriesInSeries, type LimitContext } from '../limit-context.ts';
+import { commonPractice, published, type Source } from '../source.ts';
 import { knownLimit, type LimitResult } from '../limit-result.ts';
 
-const controlSource =
-  'TM 5-2420-230-24-2 p. 13-33: at most 1.0 V lost in the control circuit (24 V: 2.0)';
+const controlSource = published(
+  'TM 5-2420-230-24-2 p. 13-33: at most 1.0 V lost in the control circuit (24 V: 2.0)',
+);
 
-const practice = 'common practice, no source';
+const relaySource = published('relay data sheets: operate voltage 6.5 to 8.0 V');
 
 /** Voltages of the battery brought to one 12 V battery, so that rules are written once. */
 function perBattery(context: LimitContext): Readonly<Record<'crank' | 'rest', number | undefined>> {
@@ -19,13 +21,15 @@ function perBattery(context: LimitContext): Readonly<Record<'crank' | 'rest', nu
   };
 }
 
-function zone(low: number, high: number, source: string): Bound {
+function zone(low: number, high: number, source: Source): Bound {
   return { low, high, unit: 'V', source };
 }
 
 /** Below it nothing arrives: 1 to 2 V, the release voltage of a relay (data sheets: 1.0 to 1.5 V). */
 export function signalAbsent(context: LimitContext): LimitResult {
-  const source = `${practice}; relay data sheets: release at 1.0 to 1.5 V`;
+  const source = published(
+    'relay data sheets: release voltage 1.0 to 1.5 V; 2 V is common practice',
+  );
   return knownLimit(scaleBound(zone(1, 2, source), batteriesInSeries(context)));
 }
 
@@ -36,7 +40,7 @@ export function signalAbsent(context: LimitContext): LimitResult {
 const unknownBattery: Bound = zone(
   2,
   7,
-  `${practice}: the battery while start is held is not known, and a flat one gives 5 to 7 V`,
+  commonPractice('the battery while start is held is not known, and a flat one gives 5 to 7 V'),
 );
 
 /**
@@ -57,7 +61,7 @@ export function controlLow(context: LimitContext): LimitResult {
   if (rest === undefined) {
     return knownLimit(scaleBound(unknownBattery, series));
   }
-  const source = `${controlSource}; measured against the rest voltage: ${practice}`;
+  const source = commonPractice(`${controlSource.text}, here against the rest voltage`);
   const low = interpolate(
     [
       [12, 2],
@@ -75,6 +79,10 @@ export function controlLow(context: LimitContext): LimitResult {
   return knownLimit(scaleBound(zone(low, high, source), series));
 }
 
+const underNoLoad = commonPractice(
+  '0.5 to 1 V below the rested battery: nothing heavy flows there',
+);
+
 /**
  * Below it the supply at the relay's socket is low: 0.5 to 1 V below the rested battery, since
  * nothing heavy flows there; without the rest voltage the 6.5 to 8 V at which relays pull in.
@@ -84,8 +92,8 @@ export function relayFeedLow(context: LimitContext): LimitResult {
   const { restVoltage } = context;
   const bound: Bound =
     restVoltage === undefined
-      ? scaleBound(zone(6.5, 8, 'relay data sheets: operate voltage 6.5 to 8.0 V'), series)
-      : zone(restVoltage - series, restVoltage - 0.5 * series, practice);
+      ? scaleBound(zone(6.5, 8, relaySource), series)
+      : zone(restVoltage - series, restVoltage - 0.5 * series, underNoLoad);
   return knownLimit(bound);
 }
 
@@ -102,6 +110,6 @@ export function relayCommandLow(context: LimitContext): LimitResult {
     return knownLimit(scaleBound(unknownBattery, series));
   }
   const high = battery - 1;
-  const source = `relay data sheets: operate voltage 6.5 to 8.0 V; ${controlSource}`;
+  const source = published(`${relaySource.text}; ${controlSource.text}`);
   return knownLimit(scaleBound(zone(Math.min(6.5, high - 1), high, source), series));
 }

@@ -1,15 +1,18 @@
 import type { BatteryTechnology } from '../limit-context.ts';
-import type { TablePoint } from '../interpolate.ts';
+import type { TablePoints } from '../interpolate.ts';
+import { published, type Source } from '../source.ts';
 
 /** One publisher's column: points of open-circuit volts against per cent of charge, ascending. */
 export type VoltageColumn = {
-  readonly source: string;
-  readonly points: readonly [TablePoint, ...TablePoint[]];
+  readonly source: Source;
+  readonly points: TablePoints;
 };
 
 const flooded: readonly [VoltageColumn, ...VoltageColumn[]] = [
   {
-    source: 'battery maker, questions and answers, table of open-circuit voltage (flooded)',
+    source: published(
+      'battery maker, questions and answers, table of open-circuit voltage (flooded)',
+    ),
     points: [
       [11.89, 0],
       [12.06, 25],
@@ -19,7 +22,7 @@ const flooded: readonly [VoltageColumn, ...VoltageColumn[]] = [
     ],
   },
   {
-    source: 'TM 5-3805-262-20 para 5-9, battery voltage test',
+    source: published('TM 5-3805-262-20 para 5-9, battery voltage test'),
     points: [
       [11.7, 0],
       [12, 25],
@@ -29,7 +32,7 @@ const flooded: readonly [VoltageColumn, ...VoltageColumn[]] = [
     ],
   },
   {
-    source: 'workshop trade table of rest voltage by battery type, flooded column',
+    source: published('workshop trade table of rest voltage by battery type, flooded column'),
     points: [
       [11.9, 0],
       [12, 20],
@@ -44,8 +47,9 @@ const flooded: readonly [VoltageColumn, ...VoltageColumn[]] = [
 
 const agm: readonly [VoltageColumn, ...VoltageColumn[]] = [
   {
-    source:
+    source: published(
       'workshop trade table of rest voltage by battery type, AGM column; its end at 0 % from common practice (11.4 V in TB 43-PS-665 to 12.0 V)',
+    ),
     points: [
       [11.8, 0],
       [12, 20],
@@ -57,7 +61,9 @@ const agm: readonly [VoltageColumn, ...VoltageColumn[]] = [
     ],
   },
   {
-    source: 'TB 43-PS-665 (April 2008), military AGM battery: 11.4 V empty, 12.9 V 95 to 100 %',
+    source: published(
+      'TB 43-PS-665 (April 2008), military AGM battery: 11.4 V empty, 12.9 V 95 to 100 %',
+    ),
     points: [
       [11.4, 0],
       [12.9, 97.5],
@@ -67,8 +73,9 @@ const agm: readonly [VoltageColumn, ...VoltageColumn[]] = [
 
 const gel: readonly [VoltageColumn, ...VoltageColumn[]] = [
   {
-    source:
+    source: published(
       'workshop trade table of rest voltage by battery type, gel column; its end at 0 % from common practice',
+    ),
     points: [
       [11.8, 0],
       [12.1, 20],

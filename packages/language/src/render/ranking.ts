@@ -52,7 +52,7 @@ export function renderWhy(message: WhyMessage, voice: Voice): Rendered[] {
 function bounds({ bounds: all, unit }: WhyMessage, { say, figures }: Voice): string[] {
   if (unit === undefined) return [];
   return all.map(({ low, high, source }: ScaleBound) => {
-    const said = isUnsourced(source) ? say('source.none') : say('source.published', { source });
+    const said = saySource(source, say);
     const figure = (value: number): string => figures.formatQuantity({ value, unit });
     return low === high
       ? say('why.bound', { figure: figure(low), source: said })
@@ -60,7 +60,8 @@ function bounds({ bounds: all, unit }: WhyMessage, { say, figures }: Voice): str
   });
 }
 
-/** Sources are facts of the tables, in English: these words mean that there is none. */
-function isUnsourced(source: string): boolean {
-  return source === '' || source.includes('no source') || source === 'from memory';
+/** How well a figure is founded, and on what. */
+function saySource({ provenance, text }: ScaleBound['source'], say: Voice['say']): string {
+  const founded = say(`source.${provenance}`);
+  return text === '' ? founded : say('source.text', { founded, text });
 }

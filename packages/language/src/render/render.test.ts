@@ -168,7 +168,7 @@ describe('a reading', () => {
     check: 'rest',
     quantity: { value: 12.41, unit: 'V', resolution: 0.01 },
     bands: ['flat', 'ready'],
-    bounds: [{ low: 12.4, high: 12.4, source: 'common practice, no source' }],
+    bounds: [{ low: 12.4, high: 12.4, source: { provenance: 'common practice', text: '' } }],
     unit: 'V',
     band: 'ready',
     weights: [
@@ -270,8 +270,16 @@ describe('the faults', () => {
           { answer: 'ready', faults: [] },
         ],
         bounds: [
-          { low: 12.4, high: 12.4, source: 'TM 5-3805-262-20 para 5-9' },
-          { low: 12.4, high: 12.6, source: 'common practice, no source: kind unknown' },
+          {
+            low: 12.4,
+            high: 12.4,
+            source: { provenance: 'published', text: 'TM 5-3805-262-20 para 5-9' },
+          },
+          {
+            low: 12.4,
+            high: 12.6,
+            source: { provenance: 'common practice', text: 'kind unknown' },
+          },
         ],
         unit: 'V',
       }),
@@ -279,8 +287,8 @@ describe('the faults', () => {
       'It says how full the battery is.',
       'If the answer is “flat”: most likely Worn-out battery (70%) and Bad clamp (30%).',
       'If the answer is “ready”: it says nothing about the fault.',
-      'Bound at 12.4 V: published: TM 5-3805-262-20 para 5-9.',
-      'Bound between 12.4 V and 12.6 V: common practice, no source.',
+      'Bound at 12.4 V: published (TM 5-3805-262-20 para 5-9).',
+      'Bound between 12.4 V and 12.6 V: common practice, no source (kind unknown).',
     ]);
   });
 });

@@ -159,7 +159,11 @@ export const en = {
     one: '“{{label}}” ({{name}})',
   },
   source: {
-    none: 'common practice, no source',
-    published: 'published: {{source}}',
+    published: 'published',
+    reported: 'published, as another text reports it',
+    'from memory': 'from memory, not looked up',
+    'common practice': 'common practice, no source',
+    computed: 'computed',
+    text: '{{founded}} ({{text}})',
   },
 } as const;
