@@ -74,6 +74,8 @@ function layOutOne(
       return question(one, page, one.check === asked);
     case 'scale':
       return scale(one, page);
+    case 'numbers':
+      return numbers(one, page);
     case 'ranking':
       return ranking(one, page);
     case 'verdict':
@@ -110,13 +112,14 @@ function question(
 }
 
 function scale({ text, reading, bandLabels }: Kind<'scale'>, page: Page): string[] {
-  const { quantity, unit, bounds } = reading;
+  const { quantity, unit, bounds, expected } = reading;
   const drawing =
     quantity.unit === unit
       ? drawScale(
           {
             bands: bandLabels,
             bounds,
+            ...(expected === undefined ? {} : { expected }),
             value: quantity.value,
             // Two standard uncertainties: the true value is in there 19 times out of 20.
             halfWidth: 2 * reading.uncertainty,
@@ -132,6 +135,14 @@ function scale({ text, reading, bandLabels }: Kind<'scale'>, page: Page): string
     ...(drawing.length > 0 ? [''] : []),
     ...drawing.map((line) => (margin + line).trimEnd()),
   ];
+}
+
+function numbers({ sections }: Kind<'numbers'>, page: Page): string[] {
+  return sections.flatMap(({ heading, lines }, index) => [
+    ...(index === 0 ? [] : ['']),
+    ...emphasised('=  ', heading, page),
+    ...lines.flatMap((line) => wrapBehind('   - ', line, page.width)),
+  ]);
 }
 
 function ranking({ heading, faults }: Kind<'ranking'>, page: Page): string[] {

@@ -1,6 +1,7 @@
 /**
  * A reading drawn on its scale: the bands by name, the bounds as ticks with their figures, a zone
- * between two bounds hatched, and the reading's mark with how far it may be out.
+ * between two bounds hatched, the reading's mark with how far it may be out, and dots where a sound
+ * vehicle's reading would lie.
  */
 import { columnsOf, wrapText } from './wrap.ts';
 
@@ -10,6 +11,8 @@ export interface Scale {
   readonly bands: readonly string[];
   /** One fewer than bands, ascending; low and high differ where the bound is a zone. */
   readonly bounds: readonly { readonly low: number; readonly high: number }[];
+  /** What a sound vehicle shows, where that is known. */
+  readonly expected?: { readonly low: number; readonly high: number };
   readonly value: number;
   /** How far the true value may lie to either side, 0 or more. */
   readonly halfWidth: number;
@@ -48,6 +51,7 @@ export function drawScale(scale: Scale, width: number): string[] {
     place(new Array<string>(columns).fill(' '), scale.label, at),
     markRow(scale, stretches, { at, mark, columns }),
     stretches.map(ruler).join(''),
+    ...expectedRow(scale, stretches, columns),
     ...figures(scale, stretches, columns),
   ].map((line) => line.trimEnd());
 }
@@ -118,6 +122,22 @@ function markRow(
     if (column === drawn.at) return drawn.mark;
     return column >= low && column <= high ? '~' : ' ';
   }).join('');
+}
+
+/** Where a sound vehicle's reading would lie, as dots under the ruler. */
+function expectedRow(
+  { expected }: Scale,
+  stretches: readonly Stretch[],
+  columns: number,
+): string[] {
+  if (expected === undefined) return [];
+  const low = columnOf(stretches, expected.low);
+  const high = columnOf(stretches, expected.high);
+  return [
+    Array.from({ length: columns }, (_, column) =>
+      column >= low && column <= high ? ':' : ' ',
+    ).join(''),
+  ];
 }
 
 /** The names over their bands, in several rows where they must be wrapped; lettered if too long. */

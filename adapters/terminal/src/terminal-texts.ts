@@ -62,6 +62,7 @@ const en: TerminalTexts = {
   helpNow: 'You can always type',
   help: [
     ['why', 'what the question is for, and what each answer would mean'],
+    ['numbers', 'every reading with its spread, what to expect, and the sources'],
     ['back', 'take the last answer back and be asked again'],
     ['correct rest 12.1', 'put an earlier answer right'],
     ['don’t know', 'it stays open, and the case goes on'],

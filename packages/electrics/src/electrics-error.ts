@@ -1,9 +1,15 @@
 /**
  * What went wrong: a unit that is not known, two units of different dimensions, a number that is
- * not finite, a number outside the range in which a rule holds, or a limit that does not exist.
+ * not finite, a number outside the range in which a rule holds, or a limit or a reading that does not
+ * exist.
  */
 export type ElectricsErrorCode =
-  'unit-unknown' | 'unit-mismatch' | 'value-not-finite' | 'value-out-of-range' | 'limit-unknown';
+  | 'unit-unknown'
+  | 'unit-mismatch'
+  | 'value-not-finite'
+  | 'value-out-of-range'
+  | 'limit-unknown'
+  | 'reading-unknown';
 
 /** The facts of one error, by name: the unit seen, the value seen, the range that was expected. */
 export type ElectricsFacts = Readonly<Record<string, string | number>>;

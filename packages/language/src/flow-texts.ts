@@ -22,6 +22,8 @@ export interface CheckTexts {
   readonly why?: string;
   /** How it is asked once more after something was put right. */
   readonly again?: string;
+  /** What to let pass where time settles a reading too close to a bound. */
+  readonly settle?: string;
   /** How it is asked where it must not be done, only remembered. */
   readonly remembered?: string;
   readonly answers?: Readonly<Record<string, AnswerTexts>>;

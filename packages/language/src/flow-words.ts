@@ -24,6 +24,8 @@ export interface FlowWords {
   readonly answerLabel: (check: string, answer: string) => string;
   /** What an answer means, or its label where that says it all. */
   readonly answerMeaning: (check: string, answer: string) => string;
+  /** What to let pass where time settles a reading of this check. */
+  readonly settling: (check: string) => string;
   readonly fault: (id: string) => string;
   readonly caution: (id: string) => string;
   readonly stop: (id: string) => string;
@@ -75,6 +77,7 @@ export function createFlowWords(texts: FlowTexts, likes: CheckLikes, say: Say): 
       isComputed(id) ? pick(texts.computed, `computed.${id}`).name : check(id).name,
     answerLabel,
     answerMeaning: (checkId, id) => answer(checkId, id)?.means ?? answerLabel(checkId, id),
+    settling: (id) => pick({ settle: check(id).settle ?? '' }, `${id}.settle`),
     fault: (id) => pick(texts.faults, `faults.${id}`).name,
     caution: (id) => pick(texts.cautions, `cautions.${id}`),
     stop: (id) => pick(texts.stops, `stops.${id}`),

@@ -58,6 +58,7 @@ export type Rendered =
       /** Short names of the bands, in ascending order. */
       readonly bandLabels: readonly string[];
     }
+  | { readonly kind: 'numbers'; readonly sections: readonly RenderedSection[] }
   | {
       readonly kind: 'ranking';
       readonly heading: string;

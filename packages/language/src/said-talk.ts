@@ -45,6 +45,7 @@ export function readTalk(turn: Turn): Understood | undefined {
     'dont-know',
     'cannot',
     'why',
+    'numbers',
     'back',
     'repeat',
     'person',

@@ -4,6 +4,7 @@ import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.
 import { readCorrection } from './said-correction.ts';
 import { readFigures } from './said-figures.ts';
 import { readInterrupt } from './said-interrupt.ts';
+import { readMeter } from './said-meter.ts';
 import { readAwaited, readContext, readLooseTalk, readTalk } from './said-talk.ts';
 import { readVolunteered } from './said-unasked.ts';
 import { cutClauses } from './talk.ts';
@@ -53,6 +54,7 @@ const readings: readonly Reading[] = [
   readOptionKeys,
   readCorrection,
   readTalk,
+  readMeter,
   readContext,
   readFigures,
   readChoice,

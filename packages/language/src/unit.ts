@@ -60,6 +60,8 @@ export const unitSigns: Readonly<Record<string, UnitSign>> = {
   m: sign('other', 'm'),
   '[in_i]': sign('other', 'in'),
   '[ft_i]': sign('other', 'ft'),
+  N: sign('other', 'N'),
+  kN: sign('other', 'kN'),
   W: sign('other', 'W'),
   kW: sign('other', 'kW'),
   '[HP]': sign('other', 'hp'),

@@ -65,7 +65,7 @@ function isSendSettled(flow: Flow, state: CaseState, leader: string): boolean {
   const assessment = assess(flow, state);
   const sent = (id: string): string | undefined => {
     const fault = flow.faults[id];
-    return fault && sendFor(fault, assessment);
+    return fault && sendFor({ flow, fault, strength: 'likely' }, assessment);
   };
   const send = sent(leader);
   // Nobody is sent only on proof, where it can be had over the telephone.

@@ -59,6 +59,15 @@ export const contextFields: Readonly<Record<string, ContextField>> = {
   'vehicle.notes.fuses': text,
   'vehicle.notes.boostPosts': text,
   'vehicle.notes.torques': text,
+  // The voltmeter and the clamp meter: a class, or ±(% of the reading + digits) of so many counts.
+  'meter.class': one('simple', 'usual', 'fine'),
+  'meter.percent': number('%', 0, 10),
+  'meter.digits': number('1', 0, 50),
+  'meter.counts': number('1', 100, 10_000_000),
+  'clamp.class': one('simple', 'usual', 'fine'),
+  'clamp.percent': number('%', 0, 10),
+  'clamp.digits': number('1', 0, 50),
+  'clamp.counts': number('1', 100, 10_000_000),
   temperature: number('Cel', -60, 70),
   coldest: number('Cel', -60, 70),
   kit: {

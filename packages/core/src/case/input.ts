@@ -1,6 +1,7 @@
 /**
  * What comes into a turn, and the zod schema that it is held to before anything else is done.
  */
+import type { MeterAccuracy } from '@keyturn/electrics';
 import * as z from 'zod/mini';
 
 /** One check answered: choice ids, a reading, or `done` for work. */
@@ -8,11 +9,19 @@ export interface AnswerInput {
   readonly check: string;
   readonly value:
     | readonly string[]
-    | { readonly value: number; readonly unit: string; readonly resolution?: number | undefined };
+    | {
+        readonly value: number;
+        readonly unit: string;
+        /** The step in which it was typed, in the same unit. */
+        readonly resolution?: number | undefined;
+        /** The accuracy of the meter; left out it is what the context tells of it. */
+        readonly meter?: MeterAccuracy | undefined;
+      };
 }
 
 /** Talk that every user can always use. */
-export type Talk = 'dont-know' | 'cannot' | 'why' | 'back' | 'repeat' | 'person' | 'stop';
+export type Talk =
+  'dont-know' | 'cannot' | 'why' | 'numbers' | 'back' | 'repeat' | 'person' | 'stop';
 
 /** What a channel hands to a turn. */
 export type Input =
@@ -41,6 +50,13 @@ const answer = z.strictObject({
       value: z.number(),
       unit: z.string().check(z.maxLength(20)),
       resolution: z.optional(z.number().check(z.positive())),
+      meter: z.optional(
+        z.strictObject({
+          percent: z.number().check(z.nonnegative(), z.maximum(100)),
+          digits: z.number().check(z.nonnegative(), z.maximum(1000)),
+          counts: z.optional(z.number().check(z.positive())),
+        }),
+      ),
     }),
   ]),
 });
@@ -53,7 +69,7 @@ export const inputSchema: z.ZodMiniType<Input> = z.union([
   z.strictObject({ type: z.literal('correction'), answers }),
   z.strictObject({
     type: z.literal('talk'),
-    talk: z.enum(['dont-know', 'cannot', 'why', 'back', 'repeat', 'person', 'stop']),
+    talk: z.enum(['dont-know', 'cannot', 'why', 'numbers', 'back', 'repeat', 'person', 'stop']),
   }),
   z.strictObject({ type: z.literal('confirm') }),
   z.strictObject({ type: z.literal('interrupt'), interrupt: z.string().check(z.maxLength(80)) }),

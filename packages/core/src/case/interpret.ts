@@ -11,6 +11,7 @@ import { readContext } from './context.ts';
 import type { LaterEvent } from './event.ts';
 import type { AnswerInput, Input } from './input.ts';
 import type { RefusedMessage } from './message.ts';
+import { meterFor } from './meter.ts';
 import { pendingCautions } from './cautions.ts';
 import { planOf } from './plan.ts';
 import { positionOf, type Position } from './position.ts';
@@ -90,7 +91,9 @@ function isTakenWhileInterrupted(input: Input): boolean {
 
 /** Talk that changes nothing. */
 function changesNothing(input: Input): boolean {
-  return input.type === 'talk' && ['why', 'repeat', 'person', 'stop'].includes(input.talk);
+  return (
+    input.type === 'talk' && ['why', 'numbers', 'repeat', 'person', 'stop'].includes(input.talk)
+  );
 }
 
 function talkEvents(
@@ -191,11 +194,7 @@ function namesOf(check: Check): readonly string[] {
 function readReading(
   check: Check,
   state: CaseState,
-  given: {
-    readonly value: number;
-    readonly unit: string;
-    readonly resolution?: number | undefined;
-  },
+  given: Exclude<AnswerInput['value'], readonly string[]>,
 ): AnswerResult {
   const { form } = check;
   const shownValue = `${String(given.value)} ${given.unit}`;
@@ -208,10 +207,12 @@ function readReading(
   if (!isUnit(given.unit)) {
     return refusal('unknown-unit', given.unit, { check: check.id, possible: [form.unit] });
   }
+  const meter = given.meter ?? meterFor(state.context, given.unit);
   const quantity: Quantity = {
     value: given.value,
     unit: given.unit,
     ...(given.resolution === undefined ? {} : { resolution: given.resolution }),
+    ...(meter === undefined ? {} : { meter }),
   };
   let inUnit: number;
   try {

@@ -1,7 +1,7 @@
 /**
  * What a turn has to say: ids and quantities, never sentences. Texts are chosen at the edge.
  */
-import type { Quantity, Source, UnitCode } from '@keyturn/electrics';
+import type { CircuitLosses, Quantity, Source, UnitCode } from '@keyturn/electrics';
 import type { SignalWord } from '../flow/flow.ts';
 
 /** A share of one, for each of several ids. */
@@ -13,6 +13,23 @@ export interface ScaleBound {
   readonly high: number;
   /** Where the figure comes from: a published source, or that there is none. */
   readonly source: Source;
+}
+
+/** What a reading should show on this vehicle when nothing is wrong with it. */
+export interface ScaleSpan {
+  readonly low: number;
+  readonly best: number;
+  readonly high: number;
+  readonly source: Source;
+}
+
+/**
+ * What settles a reading too close to a bound: to read it once more, to let time pass, or `check`;
+ * with `nothing` both sides are only kept in mind.
+ */
+export interface Settling {
+  readonly by: 'repeat' | 'time' | 'check' | 'nothing';
+  readonly check?: string;
 }
 
 /** A reading on its scale. */
@@ -31,6 +48,17 @@ export interface ReadingMessage {
   readonly weights: readonly Weighted[];
   /** True when no band is at least 95 % likely. */
   readonly borderline: boolean;
+  /** Where it is borderline. */
+  readonly settling?: Settling;
+  /** In `unit`; missing where it cannot be told. */
+  readonly expected?: ScaleSpan;
+}
+
+/** The numbers behind a case: every reading taken, and where the missing volts are. */
+export interface NumbersMessage {
+  readonly kind: 'numbers';
+  readonly readings: readonly ReadingMessage[];
+  readonly losses: CircuitLosses;
 }
 
 /** What was taken of an answer that is not a reading; nothing where it is not known. */
@@ -96,6 +124,7 @@ export interface WhyMessage {
   readonly check: string;
   readonly outcomes: readonly { readonly answer: string; readonly faults: readonly Weighted[] }[];
   readonly bounds: readonly ScaleBound[];
+  readonly expected?: ScaleSpan;
   readonly unit?: UnitCode;
 }
 
@@ -192,6 +221,7 @@ export interface DoneMessage {
 /** Any message. */
 export type Message =
   | ReadingMessage
+  | NumbersMessage
   | NotedMessage
   | CautionMessage
   | ConfirmMessage

@@ -46,6 +46,11 @@ function isAskedAgain(flow: Flow, state: CaseState, check: Check): boolean {
   return isCoarse(check, assess(flow, state));
 }
 
+/** True for a reading that was taken once and is to be read again. */
+export function isToReadAgain(flow: Flow, state: CaseState, check: Check): boolean {
+  return check.form.kind === 'reading' && isAskedAgain(flow, state, check);
+}
+
 function isAgain(check: Check, said: Said): boolean {
   return (
     check.again.length > 0 && !isReading(said) && said.some((one) => check.again.includes(one))

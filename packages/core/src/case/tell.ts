@@ -1,7 +1,6 @@
 /**
  * What a turn has to say, from the case before it, its events and the case after it.
  */
-import { standardUncertainty, type Bound } from '@keyturn/electrics';
 import type { Chart } from '../chart/compile.ts';
 import type { Check, Flow } from '../flow/flow.ts';
 import { optionsOf } from '../flow/options-of.ts';
@@ -10,21 +9,20 @@ import { rankWith } from './belief.ts';
 import type { Case } from './case.ts';
 import type { ContextValue } from './context.ts';
 import type { LaterEvent } from './event.ts';
-import { boundsOf, likeliest, type Placed } from './findings.ts';
-import { certain, holds } from '../flow/condition.ts';
+import { boundsOf } from './findings.ts';
+import { holds } from '../flow/condition.ts';
 import type {
   AskMessage,
   CautionMessage,
   Message,
   NotedMessage,
   RankingMessage,
-  ReadingMessage,
-  ScaleBound,
   WhyMessage,
 } from './message.ts';
 import { isRemembered, pendingCautions } from './cautions.ts';
 import { positionOf } from './position.ts';
 import { isReading, isSaid, type CaseState } from './state.ts';
+import { expectedOf, readingMessage, scaleBound } from './tell-reading.ts';
 
 /** How many faults a ranking shows. */
 const shownFaults = 5;
@@ -141,6 +139,7 @@ export function tellWhy(chart: Chart, kase: Case): readonly Message[] {
   const { form } = check;
   const bounds =
     form.kind === 'reading' ? boundsOf(form.bands, form.unit, findings.limits) : undefined;
+  const expectedValue = expectedOf(flow, findings, check.id);
   const why: WhyMessage = {
     kind: 'why',
     check: check.id,
@@ -149,6 +148,7 @@ export function tellWhy(chart: Chart, kase: Case): readonly Message[] {
       faults: rankWith(flow, findings, { check: check.id, weights: { [answer]: 1 } }).slice(0, 3),
     })),
     bounds: (bounds ?? []).map(scaleBound),
+    ...(expectedValue === undefined ? {} : { expected: expectedValue }),
     ...(form.kind === 'reading' ? { unit: form.unit } : {}),
   };
   return [why];
@@ -163,8 +163,7 @@ function tellAnswer(
   // Nothing is known, and that is noted too.
   if (!isSaid(answer)) return [{ kind: 'noted', check, answer: [] }];
   if (!isReading(answer)) return [{ kind: 'noted', check, answer }];
-  const placed = assess(flow, state).findings.placed.get(check);
-  return placed === undefined ? [] : [readingMessage(placed)];
+  return [...readingMessage(flow, state, check)];
 }
 
 /** New facts, by the choice that asks for each; one that no choice asks for is only said to be taken. */
@@ -181,27 +180,6 @@ function tellContext(flow: Flow, state: CaseState, fields: readonly string[]): M
 
 function isTexts(value: ContextValue | undefined): value is readonly string[] {
   return Array.isArray(value);
-}
-
-/** A placed reading as it is drawn on its scale. */
-function readingMessage(placed: Placed): ReadingMessage {
-  const best = likeliest(placed.weights);
-  return {
-    kind: 'reading',
-    check: placed.check,
-    quantity: placed.quantity,
-    uncertainty: standardUncertainty(placed.quantity),
-    unit: placed.bounds?.[0]?.unit ?? placed.quantity.unit,
-    bands: placed.bands.map(({ id }) => id),
-    bounds: (placed.bounds ?? []).map(scaleBound),
-    band: best?.[0] ?? '',
-    weights: Object.entries(placed.weights),
-    borderline: best !== undefined && best[1] < certain,
-  };
-}
-
-function scaleBound({ low, high, source }: Bound): ScaleBound {
-  return { low, high, source };
 }
 
 /** The leading faults, where one of them moved by half a percent or more since the last turn. */

@@ -11,6 +11,7 @@ import { inputSchema, type Input } from './input.ts';
 import { interpret, refusal } from './interpret.ts';
 import type { Message } from './message.ts';
 import { tellEvents, tellPosition, tellWhy } from './tell.ts';
+import { numbersMessage } from './tell-reading.ts';
 
 /** What a turn gives: the case after it, the events to append to its log, and what to say. */
 export interface Step {
@@ -119,6 +120,8 @@ function said(chart: Chart, kase: Case, input: Input): readonly Message[] {
   switch (input.talk) {
     case 'why':
       return tellWhy(chart, kase);
+    case 'numbers':
+      return [numbersMessage(chart.flow, kase.state)];
     case 'person':
       return [{ kind: 'tell', tell: 'person' }];
     case 'stop':

@@ -21,13 +21,14 @@ export function verdictOf(flow: Flow, state: CaseState): VerdictMessage {
   const { ranking, findings, stops, proved } = assessment;
   const fault = proved[0] ?? leadingFault(flow, ranking);
   const probability = ranking.find(([id]) => id === fault.id)?.[1] ?? 0;
+  const strength = strengthOf(fault, probability, proved.length > 0);
   return {
     kind: 'verdict',
     fault: fault.id,
-    strength: strengthOf(fault, probability, proved.length > 0),
+    strength,
     probability,
     ranking: ranking.slice(0, rankedFaults),
-    ...helpFor(fault, assessment),
+    ...helpFor({ flow, fault, strength }, assessment),
     licensed: fault.licensed,
     roots: flow.roots
       .filter(
@@ -56,23 +57,52 @@ function strengthOf(fault: Fault, probability: number, isProved: boolean): Stren
   return fault.best !== 'open' && probability >= likelyFrom ? 'likely' : 'open';
 }
 
-/** The first remedy that no stop forbids and whose condition is known to hold, or that has none. */
-function remedyOf(fault: Fault, assessment: Assessment): Remedy | undefined {
+/** What is known of a fault when its remedy is chosen. */
+interface Judged {
+  readonly flow: Flow;
+  readonly fault: Fault;
+  readonly strength: Strength;
+}
+
+/**
+ * True where the verdict is strong enough for a remedy. What faults have in common is as likely as
+ * they are together: two bad cables, of which one is, ask for a cable.
+ */
+function isStrongEnough(
+  { do: what, from }: { readonly do: string; readonly from: Remedy['from'] },
+  { flow, strength }: Judged,
+  { ranking }: Assessment,
+): boolean {
+  if (from === undefined || strength === 'proved') return true;
+  if (from === 'proved') return false;
+  const shared = ranking
+    .filter(([id]) => flow.faults[id]?.remedies.some(({ remedy }) => remedy === what))
+    .reduce((sum, [, share]) => sum + share, 0);
+  return strength === 'likely' || shared >= likelyFrom;
+}
+
+/**
+ * The first remedy that no stop forbids, that the verdict is strong enough for, and whose condition
+ * is known to hold or that has none.
+ */
+function remedyOf(judged: Judged, assessment: Assessment): Remedy | undefined {
   const { known } = assessment.findings;
   const forbidden = assessment.stops.flatMap(({ forbids }) =>
     forbids.flatMap((cover) => (cover.at || cover.checks ? [] : (cover.does ?? []))),
   );
-  const allowed = fault.remedies.filter(
-    ({ does }) => !does.some((activity) => forbidden.includes(activity)),
+  const allowed = judged.fault.remedies.filter(
+    ({ remedy, does, from }) =>
+      !does.some((activity) => forbidden.includes(activity)) &&
+      isStrongEnough({ do: remedy, from }, judged, assessment),
   );
   return (
     allowed.find(({ when }) => when === undefined || holds(when, known) === true) ?? allowed.at(-1)
   );
 }
 
-/** Whom a fault asks for as things stand. */
-export function sendFor(fault: Fault, assessment: Assessment): string {
-  return remedyOf(fault, assessment)?.send ?? fault.send;
+/** Whom a fault asks for as things stand, when it is judged so surely. */
+export function sendFor(judged: Judged, assessment: Assessment): string {
+  return remedyOf(judged, assessment)?.send ?? judged.fault.send;
 }
 
 /** A verdict that stands, with what is to be done now that other stops are in force. */
@@ -85,15 +115,15 @@ export function withPresentRemedy(
   const assessment = assess(flow, state);
   const stops = assessment.stops.map(({ id }) => id);
   if (fault === undefined || stops.join() === verdict.stops.join()) return verdict;
-  return { ...verdict, ...helpFor(fault, assessment), stops };
+  return { ...verdict, ...helpFor({ flow, fault, strength: verdict.strength }, assessment), stops };
 }
 
-function helpFor(fault: Fault, assessment: Assessment): Pick<VerdictMessage, 'remedy' | 'send'> {
+function helpFor(judged: Judged, assessment: Assessment): Pick<VerdictMessage, 'remedy' | 'send'> {
   const instead = assessment.stops.find((stop) => stop.instead !== undefined)?.instead;
   return (
     instead ?? {
-      remedy: remedyOf(fault, assessment)?.remedy ?? '',
-      send: sendFor(fault, assessment),
+      remedy: remedyOf(judged, assessment)?.remedy ?? '',
+      send: sendFor(judged, assessment),
     }
   );
 }

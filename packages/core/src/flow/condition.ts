@@ -30,6 +30,8 @@ export type Condition =
     }
   /** The check has been answered with something else than "don't know" or "can't". */
   | { readonly kind: 'answered'; readonly check: string }
+  /** A reading was taken and lies too close to a bound to be called. */
+  | { readonly kind: 'borderline'; readonly check: string }
   /** The figure read lies within a range, in the check's unit. */
   | { readonly kind: 'reading'; readonly check: string; readonly range: Range }
   /** A field of the context has one of these values, or holds one of them where it is a list. */
@@ -81,6 +83,8 @@ export function holds(condition: Condition, known: Known): Truth {
       return answerAmong(condition, known);
     case 'answered':
       return known.finding(condition.check) !== undefined;
+    case 'borderline':
+      return isBorderline(known.finding(condition.check));
     case 'reading':
       return within(known.finding(condition.check)?.value, condition.range, known);
     case 'context':
@@ -104,6 +108,7 @@ export function checksOf(condition: Condition): readonly string[] {
       return checksOf(condition.of);
     case 'answer':
     case 'answered':
+    case 'borderline':
     case 'reading':
       return [condition.check];
     default:
@@ -152,6 +157,13 @@ function isAmong(finding: Finding, among: readonly string[]): Truth {
   for (const answer of among) share += finding.weights[answer] ?? 0;
   if (share >= certain) return true;
   return share <= 1 - certain ? false : undefined;
+}
+
+/** True where no band is certain; without bands nothing is known of it. */
+function isBorderline(finding: Finding | undefined): Truth {
+  if (finding === undefined) return false;
+  const shares = Object.values(finding.weights);
+  return shares.length === 0 ? undefined : shares.every((share) => share < certain);
 }
 
 function contextAmong(value: unknown, among: readonly unknown[]): Truth {

@@ -3,7 +3,7 @@
  * holds some of these sections, and together they make the flow. The JSON Schema that editors and
  * the loader use is generated from here.
  */
-import { limitNames, readingKinds, unitCodes } from '@keyturn/electrics';
+import { expectedReadings, limitNames, readingKinds, unitCodes } from '@keyturn/electrics';
 import { z } from 'zod';
 
 const id = z
@@ -86,6 +86,10 @@ const bands = z.record(id, bandEnd).meta({
     'named intervals in ascending order; each has only its upper bound, the last is above',
 });
 
+const expected = z
+  .enum(expectedReadings)
+  .meta({ description: 'the reading of electrics that tells what a sound vehicle shows' });
+
 const check = z
   .strictObject({
     choice: z.array(id).min(2).optional().meta({ description: 'the answers, of which one holds' }),
@@ -102,6 +106,17 @@ const check = z
       .optional()
       .meta({ description: 'the band that each answer of a test lamp stands for' }),
     range: z.enum(readingKinds).optional().meta({ description: 'what a meter can show there' }),
+    expect: expected.optional(),
+    'settled-by': z
+      .array(id)
+      .min(1)
+      .optional()
+      .meta({ description: 'checks that tell the side of a reading too close to a bound' }),
+    'settled-in-time': z
+      .array(id)
+      .min(1)
+      .optional()
+      .meta({ description: 'bands that a later reading tells from their neighbours' }),
     at: position,
     needs: z
       .array(z.string().regex(/^[a-z-]+( or [a-z-]+)*$/u))
@@ -162,6 +177,10 @@ const fault = z.strictObject({
         z.strictObject({
           do: id,
           does: z.array(activity).optional(),
+          from: z
+            .enum(['proved', 'likely'])
+            .optional()
+            .meta({ description: 'how strong the verdict must be at the least' }),
           when: condition.optional(),
           send: id.optional(),
         }),
@@ -210,12 +229,33 @@ export const flowFile = z
     'verdict-after': id.optional(),
     checks: z.record(id, check).optional(),
     computed: z
-      .record(id, z.strictObject({ formula: z.enum(['internal-resistance']), unit, bands }))
+      .record(
+        id,
+        z.strictObject({
+          formula: z.enum(['internal-resistance']),
+          unit,
+          bands,
+          expect: expected.optional(),
+        }),
+      )
       .optional(),
     measured: z
-      .partialRecord(z.enum(['restVoltage', 'crankVoltage', 'crankCurrent']), id)
+      .partialRecord(
+        z.enum([
+          'restVoltage',
+          'crankVoltage',
+          'crankCurrent',
+          'positiveDrop',
+          'groundDrop',
+          'contactsDrop',
+        ]),
+        id,
+      )
       .optional()
-      .meta({ description: 'the check that supplies each quantity which limits depend on' }),
+      .meta({
+        description:
+          'the check that supplies each quantity which limits, and the tally of losses, go by',
+      }),
     turning: condition.optional().meta({ description: 'when the engine is known to turn' }),
     cautions: z.record(id, caution).optional(),
     stops: z.record(id, stop).optional(),

@@ -4,7 +4,7 @@
  * The shape of the files it is read from is `flow-file.ts`; this is the same matter with every
  * file merged, every shorthand written out and every reference known to be good.
  */
-import type { LimitName, ReadingKind, UnitCode } from '@keyturn/electrics';
+import type { ExpectedReading, LimitName, ReadingKind, UnitCode } from '@keyturn/electrics';
 import type { Condition } from './condition.ts';
 
 /** Where a person must be to answer a check. */
@@ -33,6 +33,12 @@ export type AnswerForm =
       readonly lamp: Readonly<Record<string, string>>;
       /** What a meter can show there; outside it a figure is questioned. */
       readonly range: ReadingKind;
+      /** The reading of `electrics` that tells what a sound vehicle shows. */
+      readonly expect?: ExpectedReading;
+      /** Checks that tell the side of a reading too close to a bound, the best one first. */
+      readonly settledBy: readonly string[];
+      /** Bands that a later reading tells from their neighbours. */
+      readonly settledInTime: readonly string[];
     }
   | { readonly kind: 'work' };
 
@@ -121,6 +127,8 @@ export interface Remedy {
   readonly remedy: string;
   /** What doing it means for safety; where a stop forbids that, it is passed over. */
   readonly does: readonly string[];
+  /** How strong the verdict must be at the least: no part is fitted on a guess. */
+  readonly from?: 'proved' | 'likely';
   readonly when?: Condition;
   /** Whom to send with this remedy, where it is not whom the fault asks for. */
   readonly send?: string;
@@ -177,6 +185,7 @@ export interface Computed {
   readonly formula: 'internal-resistance';
   readonly unit: UnitCode;
   readonly bands: readonly Band[];
+  readonly expect?: ExpectedReading;
 }
 
 /** A whole flow. */

@@ -40,6 +40,7 @@ export function mergeFlow(files: readonly ReadFile[]): LoadResult {
       formula: value.formula,
       unit: value.unit,
       bands: readBands(value.bands, place.in('bands')),
+      ...(value.expect === undefined ? {} : { expect: value.expect }),
     })),
     interrupts: toRecord(sections.entries('interrupts'), ({ id, value }) => ({
       id,
@@ -117,6 +118,7 @@ function readFaults(
           : value.remedy.map((remedy, index) => ({
               remedy: remedy.do,
               does: remedy.does ?? [],
+              ...(remedy.from === undefined ? {} : { from: remedy.from }),
               ...(remedy.send === undefined ? {} : { send: remedy.send }),
               ...whenOf(remedy, place.in('remedy', index), condition),
             })),

@@ -35,6 +35,9 @@ export function readCheck(
   for (const answer of Object.keys(source.sets ?? {})) {
     expectName(answer, { ...answers, onKey: true }, place.in('sets', answer));
   }
+  for (const [index, band] of (source['settled-in-time'] ?? []).entries()) {
+    expectName(band, answers, place.in('settled-in-time', index));
+  }
   for (const [lamp, band] of Object.entries(source.lamp ?? {})) {
     expectName(band, answers, place.in('lamp', lamp));
   }
@@ -100,6 +103,9 @@ function formOf(source: CheckSource, place: Place): AnswerForm {
       bands: readBands(source.bands ?? {}, place.in('bands')),
       lamp: source.lamp ?? {},
       range: source.range ?? 'battery-voltage',
+      ...(source.expect === undefined ? {} : { expect: source.expect }),
+      settledBy: source['settled-by'] ?? [],
+      settledInTime: source['settled-in-time'] ?? [],
     };
   }
   if (source.work !== undefined) return { kind: 'work' };

@@ -83,6 +83,12 @@ function checkCondition(
   place: Place,
 ): Condition {
   if (value === 'answered') return { kind: 'answered', check };
+  if (value === 'borderline') {
+    if (!names.readings.has(check)) {
+      place.tell('wrong-shape', `an answer of ${check}, which is no reading`);
+    }
+    return { kind: 'borderline', check };
+  }
   if (value === 'unanswered') return { kind: 'not', of: { kind: 'answered', check } };
   if (isRange(value)) {
     if (!names.readings.has(check))

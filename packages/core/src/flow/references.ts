@@ -10,7 +10,7 @@ import type { Sections } from './sections.ts';
 /** Tells every name that nothing defines and every definition that nothing uses. */
 export function checkReferences(flow: Flow, sections: Sections): void {
   checkStages(flow, sections);
-  checkContext(sections);
+  checkContext(flow, sections);
   checkSafety(flow, sections);
   checkFaults(flow, sections);
   const checks = [...Object.keys(flow.checks), ...Object.keys(flow.computed)];
@@ -63,10 +63,14 @@ function checkStages(flow: Flow, sections: Sections): void {
 
 const kitItems = contextFields['kit']?.kind === 'list' ? contextFields['kit'].values : [];
 
-function checkContext(sections: Sections): void {
+function checkContext(flow: Flow, sections: Sections): void {
   const fields = { names: Object.keys(contextFields), what: 'a field of the context' };
   const kit = { names: kitItems, what: 'an item of kit' };
+  const checks = { names: Object.keys(flow.checks), what: 'a check of the flow' };
   for (const { value, place } of sections.entries('checks')) {
+    for (const [index, check] of (value['settled-by'] ?? []).entries()) {
+      expectName(check, checks, place.in('settled-by', index));
+    }
     for (const [index, need] of (value.needs ?? []).entries()) {
       for (const item of need.split(' or ')) expectName(item, kit, place.in('needs', index));
     }

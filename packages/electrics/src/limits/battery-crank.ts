@@ -1,8 +1,8 @@
-import { scaleBound, type Bound } from '../bound.ts';
+import { scaleBound, type Bound } from '../conformance/bound.ts';
 import { interpolate } from '../interpolate.ts';
 import { published } from '../source.ts';
-import { batteriesInSeries, type LimitContext } from '../limit-context.ts';
-import { knownLimit, type LimitResult } from '../limit-result.ts';
+import { batteriesInSeries, type LimitContext } from './limit-context.ts';
+import { knownLimit, type LimitResult } from './limit-result.ts';
 import { lowestUsualCrankingVoltage } from '../tables/cranking-voltage.ts';
 import { loadTestMinimum } from '../tables/load-test-minimum.ts';
 import { loadTestRange } from './battery-load.ts';

@@ -1,8 +1,8 @@
-import { scaleBound, sharpBound, type Bound } from '../bound.ts';
+import { scaleBound, sharpBound, type Bound } from '../conformance/bound.ts';
 import { interpolate } from '../interpolate.ts';
 import { commonPractice, published, type Source } from '../source.ts';
-import { batteriesInSeries, type LimitContext } from '../limit-context.ts';
-import { knownLimit, unknownLimit, type LimitResult } from '../limit-result.ts';
+import { batteriesInSeries, type LimitContext } from './limit-context.ts';
+import { knownLimit, unknownLimit, type LimitResult } from './limit-result.ts';
 import { loadTestMinimum } from '../tables/load-test-minimum.ts';
 
 /**
@@ -40,14 +40,23 @@ export function lampsGood(context: LimitContext): LimitResult {
   return knownLimit(scaleBound(bound, batteriesInSeries(context)));
 }
 
+// The end of the table, 0 degF.
+const coldestLoadTest = -18;
+
+/** Below it a battery is not load-tested but warmed first: -18 Cel. */
+export function loadTestColdest(): LimitResult {
+  const source = commonPractice('where the load-test table of the battery trade ends, 0 degF');
+  return knownLimit(sharpBound(coldestLoadTest, 'Cel', source));
+}
+
 /**
  * Below it the load test has failed. Without a temperature it is the zone from freezing (9.1 V) to
  * 21 Cel (9.6 V). Below -18 Cel a battery is not load-tested but warmed first, so it is unknown.
  */
 export function loadTestLimit(context: LimitContext): LimitResult {
   const { temperature } = context;
-  if (temperature !== undefined && temperature < -18) {
-    return unknownLimit('battery warmer than -18 Cel');
+  if (temperature !== undefined && temperature < coldestLoadTest) {
+    return unknownLimit(`battery warmer than ${coldestLoadTest} Cel`);
   }
   const bound: Bound = { ...loadTestRange(temperature), unit: 'V', source: loadTestMinimum.source };
   return knownLimit(scaleBound(bound, batteriesInSeries(context)));

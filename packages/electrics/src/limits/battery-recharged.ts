@@ -1,7 +1,7 @@
-import { sharpBound, type Bound } from '../bound.ts';
-import type { LimitContext } from '../limit-context.ts';
+import { sharpBound, type Bound } from '../conformance/bound.ts';
+import type { LimitContext } from './limit-context.ts';
 import { commonPractice, published } from '../source.ts';
-import { knownLimit, type LimitResult } from '../limit-result.ts';
+import { knownLimit, type LimitResult } from './limit-result.ts';
 import { limitByKind } from './battery-rest.ts';
 
 /**

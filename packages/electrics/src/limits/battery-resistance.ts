@@ -1,8 +1,8 @@
-import { scaleBound, type Bound } from '../bound.ts';
+import { scaleBound, type Bound } from '../conformance/bound.ts';
 import { interpolate } from '../interpolate.ts';
-import { batteriesInSeries, type LimitContext } from '../limit-context.ts';
+import { batteriesInSeries, type LimitContext } from './limit-context.ts';
 import { commonPractice, computed } from '../source.ts';
-import { knownLimit, type LimitResult } from '../limit-result.ts';
+import { knownLimit, type LimitResult } from './limit-result.ts';
 import { availableCrankingPower } from '../tables/available-cranking-power.ts';
 import { loadTestVoltage } from './battery-load.ts';
 

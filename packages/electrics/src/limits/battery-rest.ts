@@ -1,7 +1,7 @@
-import { scaleBound, sharpBound, type Bound } from '../bound.ts';
-import { batteriesInSeries, type LimitContext } from '../limit-context.ts';
+import { scaleBound, sharpBound, type Bound } from '../conformance/bound.ts';
+import { batteriesInSeries, type LimitContext } from './limit-context.ts';
 import { commonPractice, published, type Source } from '../source.ts';
-import { knownLimit, type LimitResult } from '../limit-result.ts';
+import { knownLimit, type LimitResult } from './limit-result.ts';
 
 /** The figures of one limit: for wet batteries (flooded, efb) and for sealed ones (agm, gel). */
 type ByKind = { readonly wet: number; readonly sealed: number; readonly source: Source };
@@ -79,4 +79,15 @@ export function restFrozen(context: LimitContext): LimitResult {
     'nearly empty; TM 9-6140-200-14: a discharged battery can freeze at -12 Cel',
   );
   return knownLimit(sharpBound(11.8 * batteriesInSeries(context), 'V', source));
+}
+
+/**
+ * At it and below a discharged battery may have frozen, and is looked at before it is charged,
+ * boosted or loaded: -5 Cel, above the -7 Cel at which a nearly empty one freezes.
+ */
+export function batteryFrost(): LimitResult {
+  const source = commonPractice(
+    'two degrees above the -7 Cel at which electrolyte of a gravity of 1.100 freezes (Army correspondence subcourse OD1002, lesson 2)',
+  );
+  return knownLimit(sharpBound(-5, 'Cel', source));
 }

@@ -1,9 +1,9 @@
-import { sharpBound } from '../bound.ts';
-import { interpolate, type TablePoint } from '../interpolate.ts';
-import { batteriesInSeries, type LimitContext } from '../limit-context.ts';
+import { sharpBound } from '../conformance/bound.ts';
+import { batteriesInSeries, type LimitContext } from './limit-context.ts';
 import { commonPractice, published } from '../source.ts';
-import { knownLimit, type LimitResult } from '../limit-result.ts';
-import { regulatedVoltage, type RegulatedVoltageRow } from '../tables/regulated-voltage.ts';
+import { knownLimit, type LimitResult } from './limit-result.ts';
+import { regulatedVoltageWindow } from '../charging/regulated-voltage.ts';
+import { regulatedVoltageByAmbient } from '../tables/regulated-voltage.ts';
 
 const nothingCharges = commonPractice('no more than a full battery with its surface charge');
 
@@ -18,12 +18,6 @@ export function chargingLow(context: LimitContext): LimitResult {
   return knownLimit(sharpBound(13.5 * batteriesInSeries(context), 'V', source));
 }
 
-function highestRegulated(temperature: number): number {
-  const [first, ...others] = regulatedVoltage.rows;
-  const point = (row: RegulatedVoltageRow): TablePoint => [row.temperature, row.high];
-  return interpolate([point(first), ...others.map(point)], temperature);
-}
-
 /**
  * Up to it charging is right: 14.8 V. In frost regulators rightly give more, up to 15.06 V at -18
  * Cel, and the limit is the zone up to that.
@@ -31,11 +25,11 @@ function highestRegulated(temperature: number): number {
 export function chargingRight(context: LimitContext): LimitResult {
   const series = batteriesInSeries(context);
   const { temperature } = context;
-  const regulated = temperature === undefined ? 0 : highestRegulated(temperature);
+  const regulated = temperature === undefined ? 0 : regulatedVoltageWindow(temperature).high;
   return knownLimit({
     low: 14.8 * series,
     high: Math.max(14.8, regulated) * series,
     unit: 'V',
-    source: commonPractice(`14.8 V; in frost ${regulatedVoltage.source.text}`),
+    source: commonPractice(`14.8 V; in frost ${regulatedVoltageByAmbient.source.text}`),
   });
 }

@@ -1,6 +1,6 @@
 import { commonPractice } from '../source.ts';
-import type { LimitContext } from '../limit-context.ts';
-import { knownLimit, type LimitResult } from '../limit-result.ts';
+import type { LimitContext } from './limit-context.ts';
+import { knownLimit, type LimitResult } from './limit-result.ts';
 import { crankingCurrentRange } from './cranking-current-range.ts';
 
 // A figure of common practice has a spread of its own of 15 to 20 %.

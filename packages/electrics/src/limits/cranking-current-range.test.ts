@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { LimitContext } from '../limit-context.ts';
+import type { LimitContext } from './limit-context.ts';
 import { expectedCrankingCurrent, expectedStallCurrent } from './cranking-current-range.ts';
 
 const petrol: LimitContext = { fuel: 'petrol', displacement: 1.6, temperature: 20 };

@@ -1,9 +1,12 @@
 import { interpolate, type TablePoint, type TablePoints } from '../interpolate.ts';
-import type { Interval } from '../interval.ts';
-import type { LimitContext } from '../limit-context.ts';
+import type { Interval } from '../quantity/interval.ts';
+import type { LimitContext } from './limit-context.ts';
+import { possibleDisplacements, type Fuel } from '../circuit/possible-displacement.ts';
 import type { Table } from '../table.ts';
 import {
+  coldCrankingFactor,
   dieselCrankingCurrent,
+  inrushMultiple,
   petrolCrankingCurrent,
   type CrankingCurrentRow,
   type CrankingCurrentRows,
@@ -18,32 +21,8 @@ type Span = { readonly low: number; readonly high: number };
  */
 export type CrankingCurrentRange = { readonly lower: Span; readonly upper: Span };
 
-type Fuel = 'petrol' | 'diesel';
-
 /** Where today's geared and older starters differ, an owner's figure is the middle of ±25 %. */
 const aroundOwnersFigure: Span = { low: 0.75, high: 1.25 };
-
-/** The displacements, in L, that an engine may have: as known, by its cylinders, or any. */
-function displacements(context: LimitContext, fuel: Fuel): readonly [number, number] {
-  const { displacement, cylinders, nominal } = context;
-  if (displacement !== undefined) {
-    return [displacement, displacement];
-  }
-  if (nominal === 24) {
-    return [4, 13];
-  }
-  const diesel = fuel === 'diesel';
-  if (cylinders === undefined) {
-    return diesel ? [1.5, 6] : [1, 3.5];
-  }
-  if (cylinders <= 4) {
-    return diesel ? [1.5, 2.2] : [1, 2];
-  }
-  if (cylinders <= 6) {
-    return diesel ? [2.2, 4] : [2.5, 3.5];
-  }
-  return diesel ? [6, 7.5] : [3.5, 6];
-}
 
 function column(table: Table<CrankingCurrentRows>, end: 'low' | 'high'): TablePoints {
   const [first, ...rest] = table.rows;
@@ -66,7 +45,9 @@ function warm12VoltRange(context: LimitContext): CrankingCurrentRange {
     spanOf(
       fuels.flatMap((fuel) => {
         const table = fuel === 'petrol' ? petrolCrankingCurrent : dieselCrankingCurrent;
-        return displacements(context, fuel).map((size) => interpolate(column(table, end), size));
+        return possibleDisplacements(context, fuel).map((size) =>
+          interpolate(column(table, end), size),
+        );
       }),
     );
   return { lower: ends('low'), upper: ends('high') };
@@ -89,14 +70,7 @@ function coldFactor(temperature: number | undefined): Span {
   if (temperature === undefined) {
     return { low: 1, high: 1.4 };
   }
-  const factor = interpolate(
-    [
-      [-18, 1.8],
-      [0, 1.4],
-      [20, 1],
-    ],
-    temperature,
-  );
+  const factor = interpolate(coldCrankingFactor.rows, temperature);
   return { low: factor, high: factor };
 }
 
@@ -143,5 +117,6 @@ export function expectedStallCurrent(context: LimitContext): Interval {
   const { lower, upper } = warmRange(context);
   const least = (lower.low + upper.low) / 2;
   const most = (lower.high + upper.high) / 2;
-  return { low: 2.5 * least, best: (3.5 * (least + most)) / 2, high: 5 * most, unit: 'A' };
+  const { low, high } = inrushMultiple.rows;
+  return { low: low * least, best: (3.5 * (least + most)) / 2, high: high * most, unit: 'A' };
 }

@@ -1,8 +1,8 @@
-import { scaleBound, sharpBound, type Bound } from '../bound.ts';
-import type { Interval } from '../interval.ts';
-import { batteriesInSeries, type BatteryLocation, type LimitContext } from '../limit-context.ts';
+import { scaleBound, sharpBound, type Bound } from '../conformance/bound.ts';
+import type { Interval } from '../quantity/interval.ts';
+import { batteriesInSeries, type BatteryLocation, type LimitContext } from './limit-context.ts';
 import { commonPractice, published } from '../source.ts';
-import { knownLimit, type LimitResult } from '../limit-result.ts';
+import { knownLimit, type LimitResult } from './limit-result.ts';
 import { expectedCrankingCurrent, expectedStallCurrent } from './cranking-current-range.ts';
 
 const sideMilliohms = 2;

@@ -1,8 +1,8 @@
-import { scaleBound, sharpBound, type Bound } from '../bound.ts';
+import { scaleBound, sharpBound, type Bound } from '../conformance/bound.ts';
 import { interpolate } from '../interpolate.ts';
-import { batteriesInSeries, type LimitContext } from '../limit-context.ts';
+import { batteriesInSeries, type LimitContext } from './limit-context.ts';
 import { commonPractice, published, type Source } from '../source.ts';
-import { knownLimit, type LimitResult } from '../limit-result.ts';
+import { knownLimit, type LimitResult } from './limit-result.ts';
 
 const controlSource = published(
   'TM 5-2420-230-24-2 p. 13-33: at most 1.0 V lost in the control circuit (24 V: 2.0)',

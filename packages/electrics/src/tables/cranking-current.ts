@@ -1,4 +1,6 @@
-import { commonPractice } from '../source.ts';
+import type { FigureTable } from '../figure.ts';
+import type { TablePoints } from '../interpolate.ts';
+import { commonPractice, published } from '../source.ts';
 import type { Table } from '../table.ts';
 
 /** The usual cranking current of a warm engine of one displacement: from `low` to `high`, A. */
@@ -40,5 +42,69 @@ export const dieselCrankingCurrent: Table<CrankingCurrentRows> = {
     { displacement: 6, low: 350, high: 600 },
     { displacement: 7.5, low: 350, high: 600 },
     { displacement: 13, low: 600, high: 1000 },
+  ],
+};
+
+/**
+ * How many times its warm cranking current an engine takes in the cold, by Cel. The load of cold
+ * oil differs from engine to engine, so no text prints it.
+ */
+export const coldCrankingFactor: Table<TablePoints> = {
+  title: 'Cranking current in the cold against a warm start',
+  source: commonPractice('1.4 times at 0 Cel, 1.8 times at -18 Cel'),
+  rows: [
+    [-18, 1.8],
+    [0, 1.4],
+    [20, 1],
+  ],
+};
+
+/** The peak of the first 20 to 60 ms against the steady cranking current, `low` to `high` times. */
+export const inrushMultiple: Table<Readonly<Record<'low' | 'high', number>>> = {
+  title: 'Inrush peak against the cranking current',
+  source: commonPractice(
+    '2.5 to 5 times for 20 to 60 ms, 400 to 900 A for a car; battery and cable bound it',
+  ),
+  rows: { low: 2.5, high: 5 },
+};
+
+const trainingText = published('automotive training text, starter draw table (direct drive)');
+const liftTruck = published('TM 10-3930-671-24 pp. F-299 to F-309');
+const fiveTonTruck = published('TM 9-2320-211-20, starter circuit tests');
+
+/**
+ * Printed cranking currents, older than the geared starters of today and so not used for petrol:
+ * they would call a sound engine's current high.
+ */
+export const printedCrankingCurrents: FigureTable = {
+  title: 'Printed cranking currents',
+  rows: [
+    { of: 'petrol, 4 cylinders, normal, warm', high: 100, unit: 'A', source: trainingText },
+    {
+      of: 'petrol, 4 cylinders, greatest',
+      low: 150,
+      high: 185,
+      unit: 'A',
+      source: trainingText,
+    },
+    { of: 'petrol, 6 cylinders, normal, warm', high: 125, unit: 'A', source: trainingText },
+    {
+      of: 'petrol, 6 cylinders, greatest',
+      low: 160,
+      high: 200,
+      unit: 'A',
+      source: trainingText,
+    },
+    { of: 'petrol, 8 cylinders, normal, warm', high: 150, unit: 'A', source: trainingText },
+    {
+      of: 'petrol, 8 cylinders, greatest',
+      low: 185,
+      high: 250,
+      unit: 'A',
+      source: trainingText,
+    },
+    { of: 'diesel lift truck, 12 V', low: 180, high: 220, unit: 'A', source: liftTruck },
+    { of: '5-ton truck, 24 V, greatest', high: 300, unit: 'A', source: fiveTonTruck },
+    { of: '5-ton truck, 24 V, voltage meanwhile', low: 18, unit: 'V', source: fiveTonTruck },
   ],
 };

@@ -1,4 +1,4 @@
-import type { BatteryTechnology } from '../limit-context.ts';
+import type { BatteryTechnology } from '../limits/limit-context.ts';
 import type { TablePoints } from '../interpolate.ts';
 import { published, type Source } from '../source.ts';
 

@@ -1,6 +1,7 @@
-import type { RankingMessage, ScaleBound, Weighted, WhyMessage } from '@keyturn/core';
+import type { RankingMessage, Weighted, WhyMessage } from '@keyturn/core';
 import type { Rendered } from '../rendered.ts';
 import type { Voice } from '../voice.ts';
+import { sayBound, sayExpected } from './bound.ts';
 import { mostLikely } from './most-likely.ts';
 
 /** The faults by probability, most likely first, with how they stood before. */
@@ -46,22 +47,14 @@ export function renderWhy(message: WhyMessage, voice: Voice): Rendered[] {
       ? say('why.nothing', { label })
       : say('why.outcome', { label, faults: said });
   });
-  return [why, ...lines, ...bounds(message, voice)].map((text) => ({ kind: 'text', text }));
+  return [why, ...lines, ...numbers(message, voice)].map((text) => ({ kind: 'text', text }));
 }
 
-function bounds({ bounds: all, unit }: WhyMessage, { say, figures }: Voice): string[] {
+function numbers(message: WhyMessage, voice: Voice): string[] {
+  const { bounds, expected, unit } = message;
   if (unit === undefined) return [];
-  return all.map(({ low, high, source }: ScaleBound) => {
-    const said = saySource(source, say);
-    const figure = (value: number): string => figures.formatQuantity({ value, unit });
-    return low === high
-      ? say('why.bound', { figure: figure(low), source: said })
-      : say('why.zone', { low: figure(low), high: figure(high), source: said });
-  });
-}
-
-/** How well a figure is founded, and on what. */
-function saySource({ provenance, text }: ScaleBound['source'], say: Voice['say']): string {
-  const founded = say(`source.${provenance}`);
-  return text === '' ? founded : say('source.text', { founded, text });
+  return [
+    ...(expected === undefined ? [] : [sayExpected(expected, unit, voice)]),
+    ...bounds.map((bound) => sayBound(bound, unit, voice)),
+  ];
 }

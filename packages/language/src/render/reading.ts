@@ -1,6 +1,7 @@
 import type { NotedMessage, ReadingMessage } from '@keyturn/core';
 import type { Rendered } from '../rendered.ts';
 import type { Voice } from '../voice.ts';
+import { sayEnds } from './bound.ts';
 import { mostLikely } from './most-likely.ts';
 
 /** A reading and what it means, or, where it is too close to a bound, how likely each side is. */
@@ -17,8 +18,36 @@ export function renderReading(message: ReadingMessage, voice: Voice): Rendered[]
   const text = message.borderline
     ? say('reading.borderline', { figure, shares: shares.join(', ') })
     : say('reading.plain', { figure, means: flow.answerMeaning(check, band) });
+  const said = [text, settling(message, voice), expectation(message, voice)];
   const bandLabels = bands.map((id) => flow.answerLabel(check, id));
-  return [{ kind: 'scale', text, reading: message, bandLabels }];
+  return [
+    {
+      kind: 'scale',
+      text: said.filter((one) => one !== '').join(' '),
+      reading: message,
+      bandLabels,
+    },
+  ];
+}
+
+/** What settles a reading too close to a bound. */
+function settling({ check, settling: way }: ReadingMessage, { say, flow }: Voice): string {
+  switch (way?.by) {
+    case 'repeat':
+      return say('reading.repeat');
+    case 'time':
+      return flow.settling(check);
+    case 'check':
+      return say('reading.settles', { name: flow.checkName(way.check ?? '') });
+    default:
+      return '';
+  }
+}
+
+function expectation({ expected, unit }: ReadingMessage, voice: Voice): string {
+  return expected === undefined
+    ? ''
+    : voice.say('reading.expected', sayEnds(expected, unit, voice));
 }
 
 /** What was taken of an answer, said back in short. */

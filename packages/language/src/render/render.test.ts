@@ -33,6 +33,8 @@ function say(message: Message, role?: string): string[] {
         ];
       case 'ranking':
         return [rendered.heading, ...rendered.faults.map(({ name }) => name)];
+      case 'numbers':
+        return rendered.sections.flatMap(({ heading, lines }) => [heading, ...lines]);
       case 'caution':
         return [rendered.word, rendered.text];
       case 'question':

@@ -4,6 +4,7 @@ import type { Voice } from '../voice.ts';
 import { renderAsk } from './ask.ts';
 import { renderCaution, renderConfirm, renderInterrupt, renderWait } from './caution.ts';
 import { renderRanking, renderWhy } from './ranking.ts';
+import { renderNumbers } from './numbers.ts';
 import { renderNoted, renderReading } from './reading.ts';
 import { renderRefused } from './refused.ts';
 import { renderDone, renderSetAside, renderTell } from './tell.ts';
@@ -14,6 +15,8 @@ export function renderMessage(message: Message, voice: Voice): Rendered[] {
   switch (message.kind) {
     case 'reading':
       return renderReading(message, voice);
+    case 'numbers':
+      return renderNumbers(message, voice);
     case 'noted':
       return renderNoted(message, voice);
     case 'caution':

@@ -32,6 +32,25 @@ export const en = {
     plain: '{{figure}}: {{means}}',
     borderline: '{{figure}}: too close to call. {{shares}}. Both are kept in mind from here on.',
     share: '{{share}} that it is {{label}}',
+    repeat: 'Read it once more, with clean and firm contact, to the last digit.',
+    settles: 'What can settle it: {{name}}.',
+    expected: 'Expected on this vehicle when nothing is wrong: {{low}} to {{high}}.',
+  },
+  numbers: {
+    none: 'No reading has been taken by a meter so far.',
+    reading: '{{name}}: {{figure}} ± {{spread}}',
+    notExpected: 'What to expect cannot be told without more about the vehicle.',
+    shares: 'That makes it: {{shares}}.',
+    share: '{{label}} {{share}}',
+    losses: 'Where the volts are lost',
+    loss: '{{part}}: {{loss}} ± {{spread}}, {{share}} of what was found lost',
+    lossResistance:
+      '{{part}}: {{loss}} ± {{spread}}, {{resistance}}, {{share}} of what was found lost',
+    atMotor: '{{volts}} reach the motor.',
+    battery: 'Inside the battery',
+    positive: 'Positive side',
+    ground: 'Ground side',
+    contacts: 'Solenoid contacts',
   },
   noted: {
     answer: '{{name}}: {{answer}}.',
@@ -48,6 +67,7 @@ export const en = {
     fault: '{{name}} ({{share}})',
     bound: 'Bound at {{figure}}: {{source}}.',
     zone: 'Bound between {{low}} and {{high}}: {{source}}.',
+    expected: 'Expected when nothing is wrong: {{low}} to {{high}}, {{source}}.',
   },
   verdict: {
     title: 'At fault: {{name}}',

@@ -172,6 +172,12 @@ export const enWords: Words = {
       why is that, why should i, what for, what is that for, what does it mean, what would that
       mean, explain, reason, how come
     `),
+    numbers: list(`
+      numbers, the numbers, figures, the figures, show numbers, show me the numbers, what numbers,
+      readings, my readings, where do the numbers come from, where does that number come from,
+      how sure, how sure are you, how accurate, how accurate is that, how exact is that, sources,
+      what is expected, what should it be, where are the volts lost, where do the volts go
+    `),
     back: list(`
       back, go back, previous, previous question, one back, last question, undo, take that back,
       step back
@@ -245,10 +251,30 @@ export const enWords: Words = {
     },
     { set: { 'vehicle.ignition': 'key' }, said: ['key start', 'it starts with a key'] },
     {
+      set: { 'meter.class': 'simple' },
+      said: list(`
+        simple meter, cheap meter, my meter is cheap, it is a cheap meter, cheap multimeter, simple
+        multimeter, cheap voltmeter
+      `),
+    },
+    {
+      set: { 'meter.class': 'fine' },
+      said: list(`
+        good meter, fine meter, accurate meter, precise meter, my meter is accurate, expensive
+        meter, calibrated meter, good multimeter, accurate multimeter
+      `),
+    },
+    {
       set: { 'vehicle.hybrid': 'full' },
       said: ['hybrid', 'full hybrid', 'it is a hybrid', 'hybrid car'],
     },
   ],
+  accuracy: {
+    meter: ['meter', 'voltmeter', 'multimeter', 'dmm'],
+    clamp: ['clamp', 'clampmeter'],
+    percent: ['%', 'percent'],
+    counts: ['counts', 'count'],
+  },
   having: list(`
     have, ive, got, found, borrowed, bought, brought, with me, now have, here is, there is,
     arrived, here now, can use

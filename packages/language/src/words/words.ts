@@ -7,6 +7,7 @@ export type TalkWord =
   | 'dont-know'
   | 'cannot'
   | 'why'
+  | 'numbers'
   | 'back'
   | 'repeat'
   | 'person'
@@ -63,6 +64,8 @@ export interface Words {
     readonly set: Readonly<Record<string, string | number | boolean>>;
     readonly said: readonly string[];
   }[];
+  /** Words of a meter's accuracy: what it is called, `%`, and the size of its display. */
+  readonly accuracy: Readonly<Record<'meter' | 'clamp' | 'percent' | 'counts', readonly string[]>>;
   /** Words that say that kit is at hand now: `have`. */
   readonly having: readonly string[];
   /** Kit id to what people call it. */

@@ -1,0 +1,45 @@
+import type { ReadingMessage, ScaleBound, ScaleSpan } from '@keyturn/core';
+import type { Voice } from '../voice.ts';
+
+/** How well a figure is founded, and on what. */
+export function saySource({ provenance, text }: ScaleBound['source'], { say }: Voice): string {
+  const founded = say(`source.${provenance}`);
+  return text === '' ? founded : say('source.text', { founded, text });
+}
+
+/** A bound, or the zone that it is, and its source. */
+export function sayBound(bound: ScaleBound, unit: ReadingMessage['unit'], voice: Voice): string {
+  const { say, figures } = voice;
+  const { low, high } = bound;
+  const figure = (value: number): string => figures.formatQuantity({ value, unit });
+  const source = saySource(bound.source, voice);
+  return low === high
+    ? say('why.bound', { figure: figure(low), source })
+    : say('why.zone', { low: figure(low), high: figure(high), source });
+}
+
+/** The two ends of a span, with no more decimals than tell them apart. */
+export function sayEnds(
+  { low, high }: Pick<ScaleSpan, 'low' | 'high'>,
+  unit: ReadingMessage['unit'],
+  { figures }: Voice,
+): { readonly low: string; readonly high: string } {
+  const resolution = stepFor((high - low) / 4);
+  const figure = (value: number): string => figures.formatQuantity({ value, unit, resolution });
+  return { low: figure(low), high: figure(high) };
+}
+
+/** What a reading should show when nothing is wrong, and on what that rests. */
+export function sayExpected(
+  expected: ScaleSpan,
+  unit: ReadingMessage['unit'],
+  voice: Voice,
+): string {
+  const ends = sayEnds(expected, unit, voice);
+  return voice.say('why.expected', { ...ends, source: saySource(expected.source, voice) });
+}
+
+/** The power of ten at or below a spread: the last decimal that means something. */
+export function stepFor(spread: number): number {
+  return spread > 0 ? 10 ** Math.floor(Math.log10(spread)) : 0.001;
+}
