@@ -86,7 +86,16 @@ describe('the English texts of the flow no-start', () => {
   test.each(Object.keys(checks))(
     'nothing that is plain talk is taken for an answer to %s',
     (id) => {
-      const plain = ['dont-know', 'cannot', 'why', 'back', 'repeat', 'person', 'stop'] as const;
+      const plain = [
+        'dont-know',
+        'cannot',
+        'why',
+        'numbers',
+        'back',
+        'repeat',
+        'person',
+        'stop',
+      ] as const;
       for (const talk of plain) {
         for (const phrase of enWords.talk[talk].filter(
           (one) => meant[one]?.includes(id) !== true,

@@ -6,7 +6,7 @@ import { assess } from './assessment.ts';
 import { CaseError, foldCase, type Case } from './case.ts';
 import type { CaseEvent } from './event.ts';
 import type { Input } from './input.ts';
-import type { Message, RefusalCode, RefusedMessage } from './message.ts';
+import type { Message, ReadingMessage, RefusalCode, RefusedMessage } from './message.ts';
 import { positionOf } from './position.ts';
 import { ContextError, openCase, repeat, turn, type Step } from './turn.ts';
 
@@ -101,7 +101,8 @@ const equipped = {
 };
 const started = answers({ scene: 'safe', complaint: 'slow-crank', history: 'none' });
 const looked = answers({ 'battery-look': 'sound' });
-const measuring = (): Step => take(open(equipped), started, looked);
+const measuring = (context: object = {}): Step =>
+  take(open({ ...equipped, ...context }), started, looked);
 
 describe('a case', () => {
   test('asks its first question when it is opened', () => {
@@ -263,6 +264,117 @@ describe('a case', () => {
     const text = JSON.stringify(before.case);
     take(before, answers({ 'battery-rest': 11.5 }), confirm, talk('back'));
     expect(JSON.stringify(before.case)).toBe(text);
+  });
+});
+
+describe('a reading', () => {
+  const read = (value: number, more: object = {}, context: object = {}): Step =>
+    take(measuring(context), {
+      type: 'answers',
+      answers: [{ check: 'battery-rest', value: { value, unit: 'V', ...more } }],
+    });
+  const reading = (step: Step): ReadingMessage => {
+    const found = step.messages.find((one) => one.kind === 'reading');
+    if (found === undefined) throw new Error('no reading was told');
+    return found;
+  };
+  const flooded = { 'vehicle.battery.technology': 'flooded' } as const;
+
+  test('keeps the meter that the context tells of, its own figures before its class', () => {
+    const fine = reading(read(12.45, {}, { meter: { class: 'fine' } }));
+    expect(fine.quantity.meter).toMatchObject({ percent: 0.1, digits: 2 });
+    const own = { meter: { class: 'fine', percent: 0.8, digits: 3, counts: 4000 } };
+    const figures = reading(read(12.45, {}, own));
+    expect(figures.quantity.meter).toEqual({ percent: 0.8, digits: 3, counts: 4000 });
+    expect(figures.uncertainty).toBeGreaterThan(fine.uncertainty);
+  });
+
+  test('keeps the meter that came with it before any other', () => {
+    const meter = { percent: 2, digits: 1 };
+    const step = read(12.45, { meter }, { meter: { class: 'fine' } });
+    expect(reading(step).quantity.meter).toEqual(meter);
+    expect(step.case.state.answers['battery-rest']).toEqual([{ value: 12.45, unit: 'V', meter }]);
+  });
+
+  test('keeps its meter when another is taken up', () => {
+    const step = take(read(12.45, {}, { meter: { class: 'fine' } }), {
+      type: 'context',
+      set: { 'meter.class': 'simple' },
+    });
+    const [kept] = step.case.state.answers['battery-rest'] ?? [];
+    expect(kept).toMatchObject({ meter: { percent: 0.1 } });
+  });
+
+  test.each([
+    ['the usual meter leaves open', {}, true],
+    ['a fine meter decides', { meter: { class: 'fine' } }, false],
+  ])('of 12.44 V at a bound of 12.4 V %s', (_, context, borderline) => {
+    const told = reading(read(12.44, { resolution: 0.01 }, { ...flooded, ...context }));
+    expect(told.borderline).toBe(borderline);
+  });
+
+  test('clearly on one side needs nothing to settle it', () => {
+    expect(reading(read(11.5)).settling).toBeUndefined();
+  });
+
+  test.each([
+    ['coarse, is to be read once more', 12.4, 0.1, ['voltmeter', 'helper'], { by: 'repeat' }],
+    [
+      'is settled by the check that can still be made',
+      12.41,
+      0.01,
+      ['voltmeter', 'helper'],
+      { by: 'check', check: 'battery-crank' },
+    ],
+    ['is only kept in mind where none can', 12.41, 0.01, ['voltmeter'], { by: 'nothing' }],
+  ])('too close to call %s', (_, value, resolution, kit, settling) => {
+    const step = read(value, { resolution }, { ...flooded, kit });
+    expect(reading(step)).toMatchObject({ borderline: true, settling });
+  });
+
+  test('that time settles says so', () => {
+    const step = take(read(11.5, {}, { kit: ['voltmeter', 'charger'] }), {
+      type: 'answers',
+      answers: [{ check: 'battery-recharged', value: { value: 12.51, unit: 'V' } }],
+    });
+    expect(reading(step)).toMatchObject({ borderline: true, settling: { by: 'time' } });
+  });
+
+  test('too close to call carries both sides into the evidence', () => {
+    const sure = (value: number) => belief(read(value, { resolution: 0.01 }, flooded));
+    const middle = sure(12.4).find(([fault]) => fault === 'battery-discharged')?.[1] ?? NaN;
+    const [low, high] = [12.1, 12.7].map(
+      (value) => sure(value).find(([fault]) => fault === 'battery-discharged')?.[1] ?? NaN,
+    );
+    expect(middle).toBeLessThan(low ?? NaN);
+    expect(middle).toBeGreaterThan(high ?? NaN);
+  });
+
+  test('comes with what a sound vehicle would show, where that can be told', () => {
+    const { expected } = reading(read(12.45, {}, flooded));
+    expect(expected).toMatchObject({ source: { provenance: 'common practice' } });
+    expect(expected?.low).toBeGreaterThanOrEqual(12.3);
+    expect(expected?.high).toBeLessThanOrEqual(13);
+    const why = take(measuring(), talk('why'));
+    expect(why.messages[0]).toMatchObject({ kind: 'why', check: 'battery-rest', expected: {} });
+  });
+
+  test('has its numbers told on request, with where the volts are lost', () => {
+    const none = take(measuring(), talk('numbers'));
+    expect(none.messages[0]).toMatchObject({ kind: 'numbers', readings: [] });
+    const step = take(
+      measuring(),
+      answers({ 'battery-rest': 12.6, 'battery-crank': 10.6, 'drop-ground': 1.2 }),
+      talk('numbers'),
+    );
+    expect(said(step)[0]).toBe('numbers battery-rest battery-crank drop-ground');
+    const [numbers] = step.messages;
+    const losses = numbers?.kind === 'numbers' ? numbers.losses.losses : [];
+    expect(losses.map(({ part, loss }) => [part, Math.round(loss.best)])).toEqual([
+      ['battery', 2000],
+      ['ground', 1200],
+    ]);
+    expect(step.case.state).toBe(take(step).case.state);
   });
 });
 

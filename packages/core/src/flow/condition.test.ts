@@ -146,6 +146,18 @@ describe('a borderline reading', () => {
     expect(holds(answer('rest', 'ready'), facts)).toBe(false);
   });
 
+  test.each<readonly [string, readonly Weights[], Truth]>([
+    ['not read is none', [], false],
+    ['clearly in its band is none', [{ discharged: 0.02, ready: 0.98 }], false],
+    ['in none surely is one', [{ discharged: 0.5, ready: 0.5 }], true],
+    ['read again counts as it was read last', [{ ready: 0.5, flat: 0.5 }, { ready: 1 }], false],
+    ['whose bands are not known may be one', [{}], undefined],
+  ])('%s', (_, found, expected) => {
+    const condition: Condition = { kind: 'borderline', check: 'rest' };
+    expect(holds(condition, knowing({ findings: { rest: found } }))).toBe(expected);
+    expect(checksOf(condition)).toEqual(['rest']);
+  });
+
   test('whose limit cannot be given lies in no band', () => {
     expect(holds(answer('rest', 'flat'), knowing({ findings: { rest: [{}] } }))).toBe(false);
   });

@@ -48,8 +48,7 @@ describe('a good flow', () => {
   });
 
   test('need not measure every quantity that a limit can depend on', () => {
-    const measured = 'measured: { restVoltage: battery-rest }';
-    const files = spoiled(['verdict-after: measure', `verdict-after: measure\n${measured}`]);
+    const files = spoiled([', crankVoltage: battery-crank, groundDrop: drop-ground', '']);
     expect(prettifyIssues(issuesOf(files))).toBe('');
   });
 
@@ -179,13 +178,13 @@ describe('a flow with one thing wrong', () => {
       what: 'a check of two kinds at once',
       from: 'repair: { work: done,',
       to: 'repair: { work: done, choice: [a, b],',
-      told: 'checks.yaml:72:11 checks.repair has {"work":"done","choice":["a","b"],"at":"bonnet","minutes":0}; expected exactly one of: choice, choices, reading, work',
+      told: 'checks.yaml:76:11 checks.repair has {"work":"done","choice":["a","b"],"at":"bonnet","minutes":0}; expected exactly one of: choice, choices, reading, work',
     },
     {
       what: 'a reading without its range',
       from: '    range: signal-voltage\n',
       to: '',
-      told: 'checks.yaml:53:5 checks.feed is missing; expected the property range, as it is a reading',
+      told: 'checks.yaml:56:5 checks.feed is missing; expected the property range, as it is a reading',
     },
     {
       what: 'a remedy that is a number, told once and with nothing in its train',
@@ -215,7 +214,7 @@ describe('a flow with one thing wrong', () => {
       what: 'a check that no stage asks',
       from: 'measure: [battery-rest, battery-crank, drop-ground, feed,',
       to: 'measure: [battery-rest, battery-crank, drop-ground,',
-      told: 'checks.yaml:52:3 checks.feed has "feed"; expected a check that some stage asks',
+      told: 'checks.yaml:55:3 checks.feed has "feed"; expected a check that some stage asks',
     },
     {
       what: 'a verdict after a stage that is none',
@@ -251,7 +250,7 @@ describe('a flow with one thing wrong', () => {
       what: 'a lamp’s answer that stands for no band',
       from: 'dim: low, bright: present',
       to: 'dim: weak, bright: present',
-      told: 'checks.yaml:55:32 checks.feed.lamp.dim has "weak"; expected an answer of this check: absent, low, present',
+      told: 'checks.yaml:58:32 checks.feed.lamp.dim has "weak"; expected an answer of this check: absent, low, present',
     },
     {
       what: 'a caution with a remedy that is none',
@@ -305,19 +304,19 @@ describe('a flow with one thing wrong', () => {
       what: 'bands that do not ascend',
       from: '{ absent: 2, low: 8, present: above }',
       to: '{ absent: 8, low: 2, present: above }',
-      told: 'checks.yaml:54:30 checks.feed.bands.low has 2; expected more than 8, the bound before it',
+      told: 'checks.yaml:57:30 checks.feed.bands.low has 2; expected more than 8, the bound before it',
     },
     {
       what: 'a last band that is closed',
       from: '{ low: 12.5, full: above }',
       to: '{ low: 12.5, full: 13 }',
-      told: 'checks.yaml:63:31 checks.battery-recharged.bands.full has 13; expected above, for the last band',
+      told: 'checks.yaml:66:31 checks.battery-recharged.bands.full has 13; expected above, for the last band',
     },
     {
       what: 'an open band that is not the last',
       from: '{ low: 12.5, full: above }',
       to: '{ low: above, full: above }',
-      told: 'checks.yaml:63:19 checks.battery-recharged.bands.low has "above"; expected an upper bound; only the last band is above',
+      told: 'checks.yaml:66:19 checks.battery-recharged.bands.low has "above"; expected an upper bound; only the last band is above',
     },
     {
       what: 'shares that do not add up',
@@ -377,7 +376,7 @@ describe('a flow with one thing wrong', () => {
     expect(issuesOf(files)).toContainEqual({
       code: 'unknown-id',
       file: 'checks.yaml',
-      line: 74,
+      line: 78,
       column: 30,
       path: 'checks.drop-ground-after.like',
       value: '"drop-body"',
@@ -479,7 +478,7 @@ describe('a flow with several things wrong', () => {
     expect(prettifyIssues(issuesOf(files))).toMatchInlineSnapshot(`
       "flow.yaml:10:16 verdict-after has "guess"; expected a stage of the flow: make-safe, what-happens, look, measure, put-right, prove-it
       flow.yaml:11:23 turning.complaint has "grinding"; expected an answer of complaint: silent, slow-crank
-      checks.yaml:63:31 checks.battery-recharged.bands.full has 13; expected above, for the last band
+      checks.yaml:66:31 checks.battery-recharged.bands.full has 13; expected above, for the last band
       faults.yaml:26:39 priors.battery-discharged.times.0.when.history has "hail"; expected an answer of history: lights-left-on, water, none
       faults.yaml:46:23 likelihoods.drop-ground.0.of-100.ground-cable has a sum of 94; expected shares that add up to 100"
     `);

@@ -17,6 +17,7 @@ turning: { complaint: slow-crank }
 interrupts:
   smoke: { word: danger, then: return }
   starts-now: { word: notice, then: prove, prove: { start-after: starts } }
+measured: { restVoltage: battery-rest, crankVoltage: battery-crank, groundDrop: drop-ground }
 `;
 
 const checks = `checks:
@@ -50,6 +51,8 @@ const checks = `checks:
     reading: V
     bands: { flat: battery.rest.flat, discharged: battery.rest.full, ready: above }
     range: battery-voltage
+    expect: battery.rest
+    settled-by: [battery-crank]
     at: bonnet
     needs: [voltmeter]
     minutes: 1.5
@@ -66,6 +69,7 @@ const checks = `checks:
     reading: V
     bands: { good: 0.3, high: above }
     range: drop
+    expect: drop.ground
     at: below
     needs: [voltmeter, helper]
     minutes: 3
@@ -83,6 +87,7 @@ const checks = `checks:
     reading: V
     bands: { low: 12.5, full: above }
     range: battery-voltage
+    settled-in-time: [full]
     at: bonnet
     needs: [charger, voltmeter]
     minutes: 150

@@ -2,6 +2,7 @@ import type {
   AskMessage,
   DoneMessage,
   Message,
+  NumbersMessage,
   ReadingMessage,
   RefusalCode,
   RefusedMessage,
@@ -185,11 +186,33 @@ describe('a reading', () => {
     expect(render([reading])).toEqual([
       {
         kind: 'scale',
-        text: '12.41 V: charged enough to go on',
+        text: '12.41 V: charged enough to go on.',
         reading,
         bandLabels: ['flat', 'ready'],
       },
     ]);
+  });
+
+  const expected = {
+    low: 12.412,
+    best: 12.6,
+    high: 12.788,
+    source: { provenance: 'common practice', text: '' },
+  } as const;
+
+  test('says what to expect, with no more decimals than mean something', () => {
+    expect(say({ ...reading, expected })[0]).toBe(
+      '12.41 V: charged enough to go on. Expected on this vehicle when nothing is wrong: 12.41 V to 12.79 V.',
+    );
+  });
+
+  test.each([
+    [{ by: 'repeat' }, /Read it once more, with clean and firm contact/],
+    [{ by: 'time' }, /Let it rest for an hour/],
+    [{ by: 'check', check: 'posts' }, /What can settle it: Battery posts\./],
+    [{ by: 'nothing' }, /from here on\.$/],
+  ] as const)('too close to a bound is settled by %j', (settling, says) => {
+    expect(say({ ...reading, borderline: true, settling })[0]).toMatch(says);
   });
 
   test('too close to a bound says how likely each side is, likelier first', () => {
@@ -291,6 +314,69 @@ describe('the faults', () => {
       'If the answer is “ready”: it says nothing about the fault.',
       'Bound at 12.4 V: published (TM 5-3805-262-20 para 5-9).',
       'Bound between 12.4 V and 12.6 V: common practice, no source (kind unknown).',
+    ]);
+  });
+});
+
+describe('the numbers', () => {
+  const none = { losses: [] };
+
+  test('of a case without a reading are none', () => {
+    expect(say({ kind: 'numbers', readings: [], losses: none })).toEqual([
+      'No reading has been taken by a meter so far.',
+    ]);
+  });
+
+  test('of a reading are its spread, what to expect, its bounds, and the chance of each side', () => {
+    const numbers: NumbersMessage = {
+      kind: 'numbers',
+      readings: [
+        {
+          kind: 'reading',
+          check: 'rest',
+          quantity: { value: 12.41, unit: 'V', resolution: 0.01 },
+          bands: ['flat', 'ready'],
+          bounds: [
+            { low: 12.4, high: 12.4, source: { provenance: 'published', text: 'a manual' } },
+          ],
+          unit: 'V',
+          band: 'ready',
+          weights: [
+            ['flat', 0.38],
+            ['ready', 0.62],
+          ],
+          uncertainty: 0.0476,
+          borderline: true,
+          expected: {
+            low: 12.4,
+            best: 12.6,
+            high: 12.8,
+            source: { provenance: 'computed', text: 'a model' },
+          },
+        },
+      ],
+      losses: {
+        losses: [
+          {
+            part: 'ground',
+            loss: { low: 1180, best: 1200, high: 1220, unit: 'mV' },
+            resistance: { low: 7.8, best: 8.04, high: 8.3, unit: 'mOhm' },
+            share: 0.75,
+          },
+          { part: 'battery', loss: { low: 300, best: 400, high: 500, unit: 'mV' }, share: 0.25 },
+        ],
+        atMotor: { low: 10.1, best: 10.246, high: 10.4, unit: 'V' },
+      },
+    };
+    expect(say(numbers)).toEqual([
+      'Resting voltage: 12.41 V ± 0.10 V',
+      'Expected when nothing is wrong: 12.4 V to 12.8 V, computed (a model).',
+      'Bound at 12.4 V: published (a manual).',
+      'That makes it: flat 38% and ready 62%.',
+      'Where the volts are lost',
+      'Ground side: 1,200 mV ± 20 mV, 8.0 mΩ, 75% of what was found lost',
+      'Inside the battery: 400 mV ± 100 mV, 25% of what was found lost',
+      '10.25 V reach the motor.',
     ]);
   });
 });

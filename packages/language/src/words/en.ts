@@ -174,7 +174,7 @@ export const enWords: Words = {
     `),
     numbers: list(`
       numbers, the numbers, figures, the figures, show numbers, show me the numbers, what numbers,
-      readings, my readings, where do the numbers come from, where does that number come from,
+      where do the numbers come from, where does that number come from,
       how sure, how sure are you, how accurate, how accurate is that, how exact is that, sources,
       what is expected, what should it be, where are the volts lost, where do the volts go
     `),
