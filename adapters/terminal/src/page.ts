@@ -18,6 +18,8 @@ export interface Page {
   readonly formatQuantity: (figure: Figure) => string;
   /** What a reading is called. */
   readonly nameOf: (check: string) => string;
+  /** The word beside the dots that show what to expect. */
+  readonly expected: string;
   /** A bare figure, as under a tick. */
   readonly formatNumber: (value: number) => string;
 }
@@ -119,7 +121,7 @@ function scale({ text, reading, bandLabels }: Kind<'scale'>, page: Page): string
           {
             bands: bandLabels,
             bounds,
-            ...(expected === undefined ? {} : { expected }),
+            ...(expected === undefined ? {} : { expected: { ...expected, label: page.expected } }),
             value: quantity.value,
             // Two standard uncertainties: the true value is in there 19 times out of 20.
             halfWidth: 2 * reading.uncertainty,

@@ -183,6 +183,7 @@ function createHall(
     emphasis: isStyled ? styled : plain,
     formatQuantity: speaker.formatQuantity,
     nameOf: (check) => flowTexts.checks[check]?.name ?? flowTexts.computed?.[check]?.name ?? check,
+    expected: texts.expected,
     formatNumber: (value) => (Math.abs(value) < 100 ? fine : coarse).format(value),
   });
   const shared = { chart, speaker, lines, now, keep: keeper?.keep ?? (() => undefined) };

@@ -88,13 +88,16 @@ describe('a reading on its scale', () => {
   });
 
   test('shows by dots where the reading of a sound vehicle would lie', () => {
-    const lines = drawScale({ ...rest, expected: { low: 12.62, high: 12.85 } }, 74);
+    const lines = drawScale(
+      { ...rest, expected: { low: 12.62, high: 12.85, label: 'expected' } },
+      74,
+    );
     const dots = lines.find((line) => line.includes(':'))!;
     const ruler = lines.find((line) => line.startsWith('--'))!;
     expect(lines.indexOf(dots)).toBe(lines.indexOf(ruler) + 1);
     // Between the hatching below the band that it lies in and the one above, and nowhere else.
     const [below, above] = [...ruler.matchAll(/\|\/+\|/g)].map(({ index }) => index);
-    expect(dots.trim()).toMatch(/^:+$/);
+    expect(dots.trim()).toMatch(/^:+ expected$/);
     expect(dots.indexOf(':')).toBeGreaterThan(below! + 4);
     expect(dots.lastIndexOf(':')).toBeLessThan(above!);
   });

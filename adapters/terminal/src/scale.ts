@@ -12,7 +12,7 @@ export interface Scale {
   /** One fewer than bands, ascending; low and high differ where the bound is a zone. */
   readonly bounds: readonly { readonly low: number; readonly high: number }[];
   /** What a sound vehicle shows, where that is known. */
-  readonly expected?: { readonly low: number; readonly high: number };
+  readonly expected?: { readonly low: number; readonly high: number; readonly label: string };
   readonly value: number;
   /** How far the true value may lie to either side, 0 or more. */
   readonly halfWidth: number;
@@ -133,10 +133,12 @@ function expectedRow(
   if (expected === undefined) return [];
   const low = columnOf(stretches, expected.low);
   const high = columnOf(stretches, expected.high);
+  const dots = ':'.repeat(high - low + 1);
+  const room = columnsOf(expected.label) + 1;
+  // The word stands behind its dots, or before them where there is no room behind.
+  if (high + room < columns) return [`${' '.repeat(low)}${dots} ${expected.label}`];
   return [
-    Array.from({ length: columns }, (_, column) =>
-      column >= low && column <= high ? ':' : ' ',
-    ).join(''),
+    low >= room ? `${' '.repeat(low - room)}${expected.label} ${dots}` : ' '.repeat(low) + dots,
   ];
 }
 

@@ -28,6 +28,7 @@ export interface TerminalTexts {
     readonly resume: string;
     readonly closed: string;
   };
+  readonly expected: string;
   readonly helpNow: string;
   readonly help: readonly (readonly [typed: string, meaning: string])[];
 }
@@ -59,6 +60,7 @@ const en: TerminalTexts = {
     closed: '(Enter to leave, or back, or correct with the answer that was wrong)',
     resume: '(1 or over when it is safe to go on; ? for help)',
   },
+  expected: 'expected',
   helpNow: 'You can always type',
   help: [
     ['why', 'what the question is for, and what each answer would mean'],

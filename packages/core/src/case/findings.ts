@@ -33,6 +33,9 @@ const writtenInFlow: Source = { provenance: 'common practice', text: '' };
 /** Volts that a battery must fall for its resistance to be told: four times the meters' error. */
 const leastFall = 0.3;
 
+/** A resistance worked out from three readings means nothing below a tenth of a milliohm. */
+const leastStep = 0.1;
+
 /** All that has been found in a case. */
 export interface Findings {
   /** Check, or computed reading, to its findings, oldest first. */
@@ -222,5 +225,6 @@ function placeComputed(computed: Computed, limits: LimitContext): Placed | undef
   // Without a load that the meter can tell from none there is no resistance to speak of.
   if (crankCurrent <= 0 || restVoltage - crankVoltage < leastFall) return undefined;
   const { best, unit } = internalResistance(restVoltage, crankVoltage, crankCurrent);
-  return placeReading(computed.id, { value: best, unit }, { ...computed, limits });
+  const quantity: Quantity = { value: best, unit, resolution: leastStep };
+  return placeReading(computed.id, quantity, { ...computed, limits });
 }

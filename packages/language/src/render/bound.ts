@@ -11,7 +11,9 @@ export function saySource({ provenance, text }: ScaleBound['source'], { say }: V
 export function sayBound(bound: ScaleBound, unit: ReadingMessage['unit'], voice: Voice): string {
   const { say, figures } = voice;
   const { low, high } = bound;
-  const figure = (value: number): string => figures.formatQuantity({ value, unit });
+  const step = stepFor((high - low) / 20);
+  const figure = (value: number): string =>
+    figures.formatQuantity({ value: roundTo(value, step), unit });
   const source = saySource(bound.source, voice);
   return low === high
     ? say('why.bound', { figure: figure(low), source })
@@ -42,4 +44,9 @@ export function sayExpected(
 /** The power of ten at or below a spread: the last decimal that means something. */
 export function stepFor(spread: number): number {
   return spread > 0 ? 10 ** Math.floor(Math.log10(spread)) : 0.001;
+}
+
+/** A value rounded to a step; a figure without a spread keeps what it has. */
+function roundTo(value: number, step: number): number {
+  return Number((Math.round(value / step) * step).toPrecision(12));
 }

@@ -36,11 +36,11 @@ function readingSection(reading: ReadingMessage, voice: Voice): RenderedSection 
       spread: figures.formatQuantity({
         value: spread,
         unit: quantity.unit,
-        resolution: stepFor(spread),
+        resolution: stepFor(spread / 4),
       }),
     }),
     lines: [
-      expected === undefined ? say('numbers.notExpected') : sayExpected(expected, unit, voice),
+      ...(expected === undefined ? [] : [sayExpected(expected, unit, voice)]),
       ...bounds.map((bound) => sayBound(bound, unit, voice)),
       ...(shares.length === 0 ? [] : [say('numbers.shares', { shares: figures.listAll(shares) })]),
     ],

@@ -39,7 +39,6 @@ export const en = {
   numbers: {
     none: 'No reading has been taken by a meter so far.',
     reading: '{{name}}: {{figure}} ± {{spread}}',
-    notExpected: 'What to expect cannot be told without more about the vehicle.',
     shares: 'That makes it: {{shares}}.',
     share: '{{label}} {{share}}',
     losses: 'Where the volts are lost',
