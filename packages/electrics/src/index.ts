@@ -82,6 +82,9 @@ export {
   expectedReadings,
   type ExpectedReading,
 } from './circuit/expected-reading.ts';
+export { soundCircuit, type Span } from './circuit/vehicle-circuit.ts';
+export { spreadOver } from './circuit/spread.ts';
+export type { Fuel } from './circuit/possible-displacement.ts';
 export {
   circuitLosses,
   type CircuitLoss,

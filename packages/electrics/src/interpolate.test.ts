@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { interpolate } from './interpolate.ts';
+import { interpolate, tablePoints } from './interpolate.ts';
 
 test.each([
   ['before the first point', -1, 10],
@@ -17,4 +17,15 @@ test.each([
       x,
     ),
   ).toBe(expected);
+});
+
+test('the points of a table follow its rows', () => {
+  const rows = [
+    { cold: -18, volts: 8.5 },
+    { cold: 0, volts: 9.1 },
+  ] as const;
+  expect(tablePoints(rows, ({ cold, volts }) => [cold, volts])).toEqual([
+    [-18, 8.5],
+    [0, 9.1],
+  ]);
 });

@@ -4,6 +4,14 @@ export type TablePoint = readonly [x: number, y: number];
 /** Points in ascending order of x, at least one. */
 export type TablePoints = readonly [TablePoint, ...TablePoint[]];
 
+/** The points that a table's rows, in ascending order, give one by one. */
+export function tablePoints<Row>(
+  [first, ...rest]: readonly [Row, ...Row[]],
+  point: (row: Row) => TablePoint,
+): TablePoints {
+  return [point(first), ...rest.map(point)];
+}
+
 /**
  * The table's value at `x`: straight lines between its points, and outside them its end values.
  */

@@ -47,11 +47,7 @@ export {
   type CrankingCurrentRows,
 } from './tables/cranking-current.ts';
 export { crankingPowerNeed } from './tables/cranking-power-need.ts';
-export {
-  crankingSpeeds,
-  starterRatios,
-  startingLimitTemperatures,
-} from './tables/cranking-speed.ts';
+export { crankingSpeeds, starterRatios } from './tables/cranking-speed.ts';
 export { crankingTimes } from './tables/cranking-time.ts';
 export {
   crankingReference,
@@ -114,8 +110,10 @@ export {
 } from './tables/load-test-minimum.ts';
 export {
   generatorSetLoadTest,
+  loadTestLoads,
   loadTestProcedure,
   surfaceChargeRemovals,
+  type LoadTestLoad,
   type SurfaceChargeRemoval,
 } from './tables/load-test-procedure.ts';
 export { meterClasses, type MeterClass, type MeterClassRow } from './tables/meter-classes.ts';
@@ -173,6 +171,11 @@ export {
   type SolenoidKind,
   type WindingSpan,
 } from './tables/solenoid-windings.ts';
+export {
+  soundRestVoltages,
+  type SoundVoltage,
+  type SoundVoltageByKind,
+} from './tables/sound-rest-voltage.ts';
 export { soundCables, soundJoints, type SoundResistance } from './tables/sound-resistance.ts';
 export {
   almostEmptyGravity,

@@ -1,7 +1,8 @@
 import { ElectricsError } from '../electrics-error.ts';
 import type { SourcedInterval } from '../quantity/interval.ts';
 import type { RatingStandard } from '../limits/limit-context.ts';
-import { computed, published } from '../source.ts';
+import { computed } from '../source.ts';
+import { loadTestLoads } from '../tables/load-test-procedure.ts';
 import { ratingConversions } from '../tables/rating-conversions.ts';
 import type { RatingName } from '../tables/rating-standards.ts';
 
@@ -103,8 +104,6 @@ export type LoadTestCurrent =
   | { readonly type: 'load'; readonly current: SourcedInterval }
   | { readonly type: 'refused'; readonly reason: RatingRefusal };
 
-const manual = "a vehicle maker's service manual";
-
 /** Labels print the load rounded down to 10 A: 625 A is loaded with 310 A. */
 function roundedDown(currentA: number): number {
   // 700 A times 1.4, halved, falls short of 490 A by the last bit.
@@ -138,8 +137,8 @@ export function loadTestCurrent(rating: LabelRating): LoadTestCurrent {
   if ('capacityAh' in rating) {
     const { capacityAh: value } = rating;
     requireAtLeast('capacityAh', value, 10);
-    const source = published(`${manual}: three times the capacity in Ah`);
-    return roundedLoad({ low: value, best: value, high: value, unit: 'A', source }, 3);
+    const { factor, source } = loadTestLoads.capacity;
+    return roundedLoad({ low: value, best: value, high: value, unit: 'A', source }, factor);
   }
   const { crankingA, standard } = rating;
   requireAtLeast('crankingA', crankingA, 50);
@@ -147,10 +146,10 @@ export function loadTestCurrent(rating: LabelRating): LoadTestCurrent {
   if (converted.type === 'refused') {
     return converted;
   }
-  const half = `${manual}: half of the cold-cranking current`;
+  const { factor, source: manual } = loadTestLoads.crankingCurrent;
   const source =
     standard === 'sae' || standard === 'en'
-      ? published(half)
-      : computed(`${half}; ${converted.current.source.text}`);
-  return roundedLoad({ ...converted.current, source }, 0.5);
+      ? manual
+      : computed(`${manual.text}; ${converted.current.source.text}`);
+  return roundedLoad({ ...converted.current, source }, factor);
 }

@@ -1,21 +1,20 @@
 import { ElectricsError } from '../electrics-error.ts';
-import { interpolate, type TablePoint } from '../interpolate.ts';
+import { interpolate, tablePoints } from '../interpolate.ts';
 import type { SourcedInterval } from '../quantity/interval.ts';
 import type { Source } from '../source.ts';
 import { chargingWindow } from '../tables/charging-window.ts';
-import {
-  regulatedVoltageByAmbient,
-  type RegulatedVoltageRow,
-} from '../tables/regulated-voltage.ts';
+import { regulatedVoltageByAmbient } from '../tables/regulated-voltage.ts';
 
 function windowOf(low: number, high: number, source: Source): SourcedInterval {
   return { low, best: (low + high) / 2, high, unit: 'V', source };
 }
 
 function endAt(end: 'lowV' | 'highV', ambientC: number): number {
-  const [first, ...others] = regulatedVoltageByAmbient.rows;
-  const point = (row: RegulatedVoltageRow): TablePoint => [row.ambientC, row[end]];
-  return interpolate([point(first), ...others.map(point)], ambientC);
+  const { rows } = regulatedVoltageByAmbient;
+  return interpolate(
+    tablePoints(rows, (row) => [row.ambientC, row[end]]),
+    ambientC,
+  );
 }
 
 /**

@@ -1,4 +1,4 @@
-import { interpolate, type TablePoints } from '../interpolate.ts';
+import { interpolate, tablePoints } from '../interpolate.ts';
 import type { BatteryTechnology } from '../limits/limit-context.ts';
 import { availablePower } from '../limits/battery-resistance.ts';
 import { chargeResistance } from '../tables/charge-resistance.ts';
@@ -53,9 +53,11 @@ function chargeOf({ restV, technology }: BatteryState): number {
 
 /** Open-circuit voltage in V of one 12 V battery by its charge in per cent, 0 to 100. */
 export function openCircuitVoltageAt(chargePercent: number, technology: BatteryTechnology): number {
-  const [first, ...others] = openCircuitVoltage[technology][0].points;
-  const points: TablePoints = [[first[1], first[0]], ...others.map(([v, c]) => [c, v] as const)];
-  return interpolate(points, chargePercent);
+  const { points } = openCircuitVoltage[technology][0];
+  return interpolate(
+    tablePoints(points, ([volts, charge]) => [charge, volts]),
+    chargePercent,
+  );
 }
 
 /**

@@ -52,6 +52,11 @@ function inVolts(quantity: Quantity): Volts {
   };
 }
 
+/** What a drop takes; below 0 it is none, and the leads were swapped or the meter has an offset. */
+function taken({ value, uncertainty }: Volts): Volts {
+  return { value: Math.max(0, value), uncertainty };
+}
+
 function minus(one: Volts, other: Volts): Volts {
   return {
     value: one.value - other.value,
@@ -86,11 +91,11 @@ function lossesFound({
 }: MeasuredCircuit): readonly (readonly [LossyPart, Volts])[] {
   const found: [LossyPart, Volts][] = [];
   if (rest !== undefined && crank !== undefined) {
-    found.push(['battery', minus(inVolts(rest), inVolts(crank))]);
+    found.push(['battery', taken(minus(inVolts(rest), inVolts(crank)))]);
   }
-  if (positive !== undefined) found.push(['positive', inVolts(positive)]);
-  if (ground !== undefined) found.push(['ground', inVolts(ground)]);
-  if (contacts !== undefined) found.push(['contacts', inVolts(contacts)]);
+  if (positive !== undefined) found.push(['positive', taken(inVolts(positive))]);
+  if (ground !== undefined) found.push(['ground', taken(inVolts(ground))]);
+  if (contacts !== undefined) found.push(['contacts', taken(inVolts(contacts))]);
   return found;
 }
 
@@ -107,13 +112,13 @@ export function circuitLosses(measured: MeasuredCircuit): CircuitLosses {
     throw new ElectricsError('value-out-of-range', { current: String(current.value), low: 0 });
   }
   const found = lossesFound(measured);
-  const total = found.reduce((sum, [, { value }]) => sum + Math.max(0, value), 0);
+  const total = found.reduce((sum, [, { value }]) => sum + value, 0);
   const losses = found
     .map(([part, volts]): CircuitLoss => ({
       part,
       loss: intervalOf(volts, 'mV'),
       ...(current === undefined ? {} : { resistance: resistanceOf(volts, current) }),
-      share: total > 0 ? Math.max(0, volts.value) / total : 0,
+      share: total > 0 ? volts.value / total : 0,
     }))
     .sort((one, other) => other.share - one.share);
   const drops = found.filter(([part]) => part !== 'battery');

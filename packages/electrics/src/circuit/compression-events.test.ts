@@ -22,11 +22,15 @@ describe('compressions a second of a four-stroke engine that fires evenly', () =
 
   test('the speed follows from them again', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 16 }), fc.double({ min: 0, max: 400, noNaN: true }), (n, speed) => {
-        const { value, unit } = speedByCompressions(n, compressionRate(n, speed).value);
-        expect(value).toBeCloseTo(speed, 9);
-        expect(unit).toBe('/min');
-      }),
+      fc.property(
+        fc.integer({ min: 1, max: 16 }),
+        fc.double({ min: 0, max: 400, noNaN: true }),
+        (n, speed) => {
+          const { value, unit } = speedByCompressions(n, compressionRate(n, speed).value);
+          expect(value).toBeCloseTo(speed, 9);
+          expect(unit).toBe('/min');
+        },
+      ),
     );
   });
 
@@ -63,9 +67,13 @@ describe('one weak cylinder', () => {
 
   test('shows once in two turns, however many cylinders there are', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 2, max: 16 }), fc.double({ min: 1, max: 400, noNaN: true }), (n, speed) => {
-        expect(weakCylinderSign(n, speed).rate.value * 60 * 2).toBeCloseTo(speed, 6);
-      }),
+      fc.property(
+        fc.integer({ min: 2, max: 16 }),
+        fc.double({ min: 1, max: 400, noNaN: true }),
+        (n, speed) => {
+          expect(weakCylinderSign(n, speed).rate.value * 60 * 2).toBeCloseTo(speed, 6);
+        },
+      ),
     );
   });
 

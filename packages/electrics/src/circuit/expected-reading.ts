@@ -1,13 +1,15 @@
 import { batteryVoltage } from './battery-model.ts';
 import type { CrankingCircuit } from './cranking-circuit.ts';
 import { solveCircuit } from './solve-circuit.ts';
+import { soundRestVoltage } from './sound-rest-voltage.ts';
 import { spreadOver } from './spread.ts';
-import type { Span } from './vehicle-circuit.ts';
+import { labelRating, type Span } from './vehicle-circuit.ts';
 import { ElectricsError } from '../electrics-error.ts';
 import type { SourcedInterval } from '../quantity/interval.ts';
 import { batteriesInSeries, type LimitContext } from '../limits/limit-context.ts';
 import { regulatedVoltageWindow } from '../charging/regulated-voltage.ts';
 import { commonPractice, computed, type Source } from '../source.ts';
+import { loadTestLoads } from '../tables/load-test-procedure.ts';
 import type { UnitCode } from '../quantity/unit.ts';
 
 /** Every reading whose value on a sound vehicle can be told. */
@@ -43,8 +45,9 @@ const byModel = computed(
 
 const overMeasured = computed('usual resistance of the sound part times the measured current');
 
-function sourced(span: Span, unit: UnitCode, source: Source): SourcedInterval {
-  return { ...span, unit, source };
+/** None of these readings can be below 0, however far the spread of a weak battery reaches. */
+function sourced({ low, best, high }: Span, unit: UnitCode, source: Source): SourcedInterval {
+  return { low: Math.max(0, low), best, high, unit, source };
 }
 
 /** A figure of the circuit at its steady cranking speed. */
@@ -69,9 +72,10 @@ function drop(
   };
 }
 
-/** The battery's voltage at a current that is known. */
+/** The battery's voltage at a current that is known; none is left where it cannot give so much. */
 function batteryAt(context: LimitContext, currentA: number): SourcedInterval {
-  const read = ({ battery }: CrankingCircuit): number => batteryVoltage(battery, currentA);
+  const read = ({ battery }: CrankingCircuit): number =>
+    Math.max(0, batteryVoltage(battery, currentA));
   return sourced(spreadOver(context, read), 'V', byModel);
 }
 
@@ -83,30 +87,52 @@ function batteryBetween(context: LimitContext, least: number, greatest: number):
 }
 
 /** Volts of both batteries of a 24 V vehicle, from those of one. */
-function volts(context: LimitContext, one: Span, source: Source): SourcedInterval {
+function ofBatteries(context: LimitContext, one: Span): Span {
   const series = batteriesInSeries(context);
-  return {
-    low: one.low * series,
-    best: one.best * series,
-    high: one.high * series,
-    unit: 'V',
-    source,
+  return { low: one.low * series, best: one.best * series, high: one.high * series };
+}
+
+/** A sound battery at rest, whatever was measured. */
+function rested(when: 'rested' | 'recharged', source: Source): Rule {
+  return (context) =>
+    sourced(ofBatteries(context, soundRestVoltage(context.technology, when)), 'V', source);
+}
+
+/** The rested battery, as measured or sound, less what is lost on the way from it for each 12 V. */
+function belowRest(loss: Span): Rule {
+  return (context) => {
+    const { restVoltage: known, technology } = context;
+    const lost = ofBatteries(context, loss);
+    const rest =
+      known === undefined
+        ? ofBatteries(context, soundRestVoltage(technology))
+        : { low: known, best: known, high: known };
+    const span = {
+      low: Math.max(0, rest.low - lost.high),
+      best: Math.max(0, rest.best - lost.best),
+      high: Math.max(0, rest.high - lost.low),
+    };
+    return sourced(span, 'V', belowRestSource);
   };
 }
 
-function full({ technology }: LimitContext): Span {
-  if (technology === 'agm' || technology === 'gel') return { low: 12.6, best: 12.8, high: 13 };
-  return { low: 12.4, best: 12.6, high: technology === undefined ? 13 : 12.8 };
-}
+const belowRestSource = commonPractice('the rested battery less what its wires and switches take');
 
-const restSource = commonPractice('a battery charged to three quarters or more and rested');
+const {
+  crankingCurrent: { factor: loadPart },
+} = loadTestLoads;
 
 const rules: Readonly<Record<ExpectedReading, Rule>> = {
-  'battery.rest': (context) => volts(context, full(context), restSource),
+  'battery.rest': rested(
+    'rested',
+    commonPractice('a battery charged to three quarters or more and rested'),
+  ),
   // All lamps and the windows, some 250 to 600 W at 12 V.
   'battery.lamps': (context) => batteryBetween(context, 20, 50),
-  'battery.load-test': (context) =>
-    context.rating === undefined ? undefined : batteryAt(context, context.rating / 2),
+  'battery.load-test': (context) => {
+    const rating = labelRating(context);
+    return rating === undefined ? undefined : batteryAt(context, loadPart * rating.best);
+  },
   'battery.tester': (context) =>
     context.rating === undefined
       ? undefined
@@ -115,7 +141,10 @@ const rules: Readonly<Record<ExpectedReading, Rule>> = {
           'A',
           commonPractice('a sound battery gives most of its label'),
         ),
-  'battery.recharged': (context) => volts(context, full(context), restSource),
+  'battery.recharged': rested(
+    'recharged',
+    commonPractice('a battery that took a full charge, two hours after it'),
+  ),
   'battery.halves': () =>
     sourced({ low: 0, best: 0.05, high: 0.2 }, 'V', commonPractice('two batteries of one age')),
   'battery.crank': (context) =>
@@ -125,8 +154,9 @@ const rules: Readonly<Record<ExpectedReading, Rule>> = {
   'battery.resistance': (context) =>
     sourced(
       spreadOver(context, (circuit) => {
+        const { battery } = circuit;
         const { postV, currentA } = solveCircuit(circuit);
-        return (1000 * (circuit.battery.emfV - postV)) / currentA;
+        return 1000 * (currentA > 0 ? (battery.emfV - postV) / currentA : battery.resistanceOhm);
       }),
       'mOhm',
       byModel,
@@ -148,26 +178,12 @@ const rules: Readonly<Record<ExpectedReading, Rule>> = {
     ({ contactsOhm }) => contactsOhm,
   ),
   // Nothing heavy flows while the relay is out of its socket.
-  'relay.feed': (context) => belowRest(context, { low: 0, best: 0.1, high: 0.3 }),
-  'relay.command': (context) => belowRest(context, { low: 0.1, best: 0.3, high: 0.8 }),
+  'relay.feed': belowRest({ low: 0, best: 0.1, high: 0.3 }),
+  'relay.command': belowRest({ low: 0.1, best: 0.3, high: 0.8 }),
   'control.signal': cranking('V', (circuit) => solveCircuit(circuit).controlV),
   'crank-current': cranking('A', (circuit) => solveCircuit(circuit).currentA),
   charging: ({ temperature, nominal }) => regulatedVoltageWindow(temperature, nominal),
 };
-
-function belowRest(context: LimitContext, loss: Span): SourcedInterval {
-  const series = batteriesInSeries(context);
-  const rest = context.restVoltage ?? full(context).best * series;
-  return sourced(
-    {
-      low: rest - loss.high * series,
-      best: rest - loss.best * series,
-      high: rest - loss.low * series,
-    },
-    'V',
-    commonPractice('the rested battery less what its wires and switches take'),
-  );
-}
 
 /**
  * What a reading should show on this vehicle when nothing is wrong with it: its best figure, its
@@ -182,7 +198,7 @@ export function expectedReading(
   context: LimitContext,
 ): SourcedInterval | undefined {
   if (!Object.hasOwn(rules, name)) {
-    throw new ElectricsError('reading-unknown', { reading: String(name) });
+    throw new ElectricsError('reading-unknown', { reading: name });
   }
   return rules[name](context);
 }

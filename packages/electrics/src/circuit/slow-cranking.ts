@@ -2,7 +2,7 @@ import { expectedReading } from './expected-reading.ts';
 import type { SourcedInterval } from '../quantity/interval.ts';
 import type { LimitContext } from '../limits/limit-context.ts';
 import { standardUncertainty } from '../quantity/meter.ts';
-import { normalProbability } from '../conformance/normal-probability.ts';
+import { probabilityBelow } from '../conformance/probability-below.ts';
 import { convert, intervalFactor, type Quantity } from '../quantity/quantity.ts';
 
 /** An engine that turns slowly, by its current: the share of each, together 1, and what to expect. */
@@ -28,8 +28,8 @@ export function slowCranking(current: Quantity, context: LimitContext): SlowCran
   if (expected === undefined) return undefined;
   const { value } = convert(current, 'A');
   const uncertainty = standardUncertainty(current) * intervalFactor(current.unit, 'A');
-  const tooLittleCurrent = normalProbability((expected.low - value) / uncertainty);
-  const tooMuchCurrent = normalProbability((value - expected.high) / uncertainty);
+  const tooLittleCurrent = probabilityBelow(value, uncertainty, expected.low);
+  const tooMuchCurrent = 1 - probabilityBelow(value, uncertainty, expected.high);
   const usualCurrent = Math.max(0, 1 - tooLittleCurrent - tooMuchCurrent);
   return { tooMuchCurrent, usualCurrent, tooLittleCurrent, expected };
 }

@@ -76,6 +76,18 @@ describe('a starting circuit solved by hand', () => {
     expect(open).toMatchObject({ state: 'open', currentA: 0, contactsV: 0, positiveV: 12 });
   });
 
+  test('a battery that the holding current alone brings below its brushes gives the motor none', () => {
+    // 0.7 V / (500 + 0.5 + 50 + 720 mOhm) leaves 0.42 V of the 0.6 V that the brushes take.
+    const battery = { emfV: 0.7, resistanceOhm: 0.5, polarisationV: 0, polarisationA: 100 };
+    const motor = { ...plain.motor, brushV: 0.6 };
+    const weak = { ...plain, battery, motor, controlOhm: 0.05 };
+    for (const solved of [solveCircuit(weak), solveStanding(weak)]) {
+      expect(solved).toMatchObject({ state: 'open', motorA: 0, positiveV: 0, contactsV: 0 });
+      expect(solved.currentA).toBeCloseTo(0.7 / 1.2705, 9);
+      expect(solved.motorV).toBeCloseTo((0.7 * 0.77) / 1.2705, 9);
+    }
+  });
+
   test('an open ground leaves nothing at all flowing', () => {
     const open = solveCircuit({ ...usual, groundCableOhm: Infinity });
     expect(open).toMatchObject({ state: 'open', currentA: 0, postV: 12.6, controlV: 0, speed: 0 });

@@ -161,8 +161,11 @@ function solutionAt(circuit: CrankingCircuit, currentA: number): CrankingSolutio
 /** The circuit in the first moment, with the contacts closed and the engine still at rest. */
 export function solveStanding(circuit: CrankingCircuit): CrankingSolution {
   if (isOpen(circuit)) return solveOpen(circuit);
+  const standing = solutionAt(circuit, standingCurrent(circuit));
+  // Brushes only take voltage: one that does not reach what they take drives no current at all.
+  if (standing.motorA <= 0) return solveOpen(circuit);
   return {
-    ...solutionAt(circuit, standingCurrent(circuit)),
+    ...standing,
     state: 'standing',
     backEmfV: 0,
     speed: 0,

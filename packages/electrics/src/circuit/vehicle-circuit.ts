@@ -1,3 +1,4 @@
+import { convertRating } from '../battery/rating.ts';
 import { interpolate } from '../interpolate.ts';
 import { batteriesInSeries, type LimitContext } from '../limits/limit-context.ts';
 import { possibleDisplacements, type Fuel } from './possible-displacement.ts';
@@ -10,6 +11,7 @@ import { batteryModel } from './battery-model.ts';
 import type { CrankingCircuit, Solenoid } from './cranking-circuit.ts';
 import { engineLoad } from './engine-load.ts';
 import { solveCircuit } from './solve-circuit.ts';
+import { soundRestVoltage } from './sound-rest-voltage.ts';
 
 /** From the least to the greatest value that a figure of a vehicle may have. */
 export type Span = { readonly low: number; readonly best: number; readonly high: number };
@@ -65,7 +67,7 @@ const frictionA = 25;
 const efficiency = 0.9;
 const controlOhm = 0.05;
 
-// Rated otherwise than by SAE or EN a figure says less: common practice, no source.
+// A figure without its standard, or by JIS, says less: common practice, no source.
 const ratingSpread = { known: 0.1, unknown: 0.2 };
 
 /** What does not vary within the vehicle of a context, taken to burn `fuel`. */
@@ -79,21 +81,22 @@ export function vehicleKind(context: LimitContext, fuel: Fuel): VehicleKind {
 
 function restSpan(context: LimitContext): Span {
   const { restVoltage, technology } = context;
-  if (restVoltage !== undefined) {
-    return exactly(restVoltage / batteriesInSeries(context));
-  }
-  return technology === 'agm' || technology === 'gel'
-    ? { low: 12.6, best: 12.8, high: 12.95 }
-    : { low: 12.4, best: 12.6, high: technology === undefined ? 12.9 : 12.75 };
+  return restVoltage === undefined
+    ? soundRestVoltage(technology)
+    : exactly(restVoltage / batteriesInSeries(context));
 }
 
-function ratingSpan(context: LimitContext, fuel: Fuel, displacementL: number): Span {
-  const { rating, ratingStandard } = context;
-  if (rating === undefined) {
-    return around(interpolate(usualRatings.rows[fuel], displacementL), ratingSpread.unknown);
-  }
-  const isCold = ratingStandard === 'sae' || ratingStandard === 'en';
-  return around(rating, isCold ? ratingSpread.known : ratingSpread.unknown);
+/**
+ * The battery's rating in A as SAE J537 would have it, with its spread, by what its label says.
+ * Nothing where no rating is known.
+ */
+export function labelRating({ rating, ratingStandard }: LimitContext): Span | undefined {
+  if (rating === undefined) return undefined;
+  if (ratingStandard === 'sae' || ratingStandard === 'en')
+    return around(rating, ratingSpread.known);
+  const converted =
+    ratingStandard === undefined ? undefined : convertRating(rating, ratingStandard, 'sae');
+  return converted?.type === 'converted' ? converted.current : around(rating, ratingSpread.unknown);
 }
 
 /** A battery within its service life: what a sound vehicle has. */
@@ -116,7 +119,9 @@ function spansButDrag(context: LimitContext, fuel: Fuel): Omit<VehicleSpans, 'dr
   const displacement = { low: least, best: (least + greatest) / 2, high: greatest };
   return {
     restV: restSpan(context),
-    ratingA: ratingSpan(context, fuel, displacement.best),
+    ratingA:
+      labelRating(context) ??
+      around(interpolate(usualRatings.rows[fuel], displacement.best), ratingSpread.unknown),
     health: healthSpan(context.batteryAge),
     temperatureC: temperature === undefined ? { low: 5, best: 15, high: 25 } : exactly(temperature),
     displacementL: displacement,
@@ -134,17 +139,26 @@ function spansButDrag(context: LimitContext, fuel: Fuel): Omit<VehicleSpans, 'dr
 function dragSpan(context: LimitContext, kind: VehicleKind): Span {
   const { expectedCurrent } = context;
   if (expectedCurrent === undefined) return around(1, 0.2);
-  const spans = { ...spansButDrag(context, kind.fuel), drag: exactly(1) };
+  // The owner's figure is that of a sound battery, whatever the one in the car has left.
+  const sound = { ...context, restVoltage: undefined };
+  const spans = { ...spansButDrag(sound, kind.fuel), drag: exactly(1) };
   const usual = { ...bestValues(spans), temperatureC: crankingReference.temperature };
   const { currentA, holdingA } = solveCircuit(vehicleCircuit(usual, kind));
   const own = holdingA + frictionA;
   return around(Math.max(0.1, (expectedCurrent - own) / (currentA - own)), 0.1);
 }
 
-/** The figures of a sound vehicle, as far as its context tells them. */
+/**
+ * The figures of a sound vehicle, as far as its context tells them. The owner's own cranking current
+ * says what the engine needs, whatever its size, so that the displacement then has no spread.
+ */
 export function vehicleSpans(context: LimitContext, fuel: Fuel): VehicleSpans {
+  const spans = spansButDrag(context, fuel);
+  const { displacementL } = spans;
   return {
-    ...spansButDrag(context, fuel),
+    ...spans,
+    displacementL:
+      context.expectedCurrent === undefined ? displacementL : exactly(displacementL.best),
     drag: dragSpan(context, vehicleKind(context, fuel)),
   };
 }
@@ -180,4 +194,9 @@ export function vehicleCircuit(values: VehicleValues, kind: VehicleKind): Cranki
     },
     engine: engineLoad({ fuel, displacementL, oil: '5W-30', temperatureC, drag: values.drag }),
   };
+}
+
+/** The starting circuit of the sound vehicle of a context, by the best figure of each part. */
+export function soundCircuit(context: LimitContext, fuel: Fuel): CrankingCircuit {
+  return vehicleCircuit(bestValues(vehicleSpans(context, fuel)), vehicleKind(context, fuel));
 }

@@ -1,5 +1,5 @@
 import { ElectricsError } from '../electrics-error.ts';
-import { interpolate, type TablePoint, type TablePoints } from '../interpolate.ts';
+import { interpolate, tablePoints, type TablePoint, type TablePoints } from '../interpolate.ts';
 import type { SourcedInterval } from '../quantity/interval.ts';
 import type { Quantity } from '../quantity/quantity.ts';
 import { requireAbove } from '../require-above.ts';
@@ -71,8 +71,7 @@ function listedFigure(points: TablePoints, areaMm2: number): number {
   const listedArea = Math.min(Math.max(areaMm2, smallest), largest);
   const listed = points.find(([area]) => area === listedArea)?.[1];
   const resistance =
-    listed ??
-    Math.exp(interpolate([logarithm(first), ...others.map(logarithm)], Math.log(listedArea)));
+    listed ?? Math.exp(interpolate(tablePoints(points, logarithm), Math.log(listedArea)));
   return resistance * (listedArea / areaMm2);
 }
 

@@ -1,4 +1,4 @@
-import { interpolate, type TablePoint, type TablePoints } from '../interpolate.ts';
+import { interpolate, tablePoints, type TablePoints } from '../interpolate.ts';
 import type { Interval } from '../quantity/interval.ts';
 import type { LimitContext } from './limit-context.ts';
 import { possibleDisplacements, type Fuel } from '../circuit/possible-displacement.ts';
@@ -8,7 +8,6 @@ import {
   dieselCrankingCurrent,
   inrushMultiple,
   petrolCrankingCurrent,
-  type CrankingCurrentRow,
   type CrankingCurrentRows,
 } from '../tables/cranking-current.ts';
 
@@ -25,9 +24,7 @@ export type CrankingCurrentRange = { readonly lower: Span; readonly upper: Span 
 const aroundOwnersFigure: Span = { low: 0.75, high: 1.25 };
 
 function column(table: Table<CrankingCurrentRows>, end: 'low' | 'high'): TablePoints {
-  const [first, ...rest] = table.rows;
-  const point = (row: CrankingCurrentRow): TablePoint => [row.displacement, row[end]];
-  return [point(first), ...rest.map(point)];
+  return tablePoints(table.rows, (row) => [row.displacement, row[end]]);
 }
 
 function spanOf(values: readonly number[]): Span {

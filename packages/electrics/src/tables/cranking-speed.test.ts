@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Provenance } from '../source.ts';
-import { crankingSpeeds, startingLimitTemperatures, starterRatios } from './cranking-speed.ts';
+import { crankingSpeeds, starterRatios } from './cranking-speed.ts';
 
 describe('cranking speeds', () => {
   test.each<readonly [string, number, number, Provenance]>([
@@ -15,14 +15,6 @@ describe('cranking speeds', () => {
     expect(found).toHaveLength(1);
     expect(found[0]).toMatchObject({ low, high, unit: '/min', source: { provenance } });
   });
-});
-
-test.each([
-  ['cars', -25, -18],
-  ['trucks and buses', -20, -15],
-])('starting-limit temperature, a university course, %s: %d to %d Cel', (of, low, high) => {
-  const row = startingLimitTemperatures.rows.find((one) => one.of === of);
-  expect(row).toMatchObject({ low, high, unit: 'Cel', source: { provenance: 'published' } });
 });
 
 test.each([

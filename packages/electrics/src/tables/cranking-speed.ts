@@ -46,15 +46,6 @@ export const crankingSpeeds: FigureTable = {
   ],
 };
 
-/** The coldest air in which a vehicle is built to start. */
-export const startingLimitTemperatures: FigureTable = {
-  title: 'Starting-limit temperatures',
-  rows: [
-    { of: 'cars', low: -25, high: -18, unit: 'Cel', source: course },
-    { of: 'trucks and buses', low: -20, high: -15, unit: 'Cel', source: course },
-  ],
-};
-
 const ratioTexts = published(
   'Army correspondence subcourse OD1003, lesson 2; TM 5-3805-255-14, description of the starter',
 );

@@ -1,5 +1,5 @@
 import type { Figure, FigureTable } from '../figure.ts';
-import type { TablePoint, TablePoints } from '../interpolate.ts';
+import { tablePoints, type TablePoints } from '../interpolate.ts';
 import { published } from '../source.ts';
 import type { Table } from '../table.ts';
 
@@ -25,12 +25,11 @@ export const usualCrankingVoltage: Table<readonly [CrankingVoltageRow, ...Cranki
 };
 
 function pointsOf(end: 'low' | 'high'): TablePoints {
-  const point = (row: CrankingVoltageRow): TablePoint => [
-    (row.coldest + row.warmest) / 2,
-    row[end],
-  ];
-  const [first, ...rest] = usualCrankingVoltage.rows;
-  return [point(first), ...rest.map(point)];
+  const { rows } = usualCrankingVoltage;
+  return tablePoints(rows, ({ coldest, warmest, [end]: volts }) => [
+    (coldest + warmest) / 2,
+    volts,
+  ]);
 }
 
 /**

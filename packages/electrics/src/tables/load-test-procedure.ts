@@ -5,6 +5,23 @@ const manual = published("a vehicle maker's service manual");
 const gateManuals = published('TM 5-3805-281-24-2; TM 5-3740-214-14');
 const generatorSet = published('TM 9-6115-730-24 WP 0050');
 
+/** How the load in A follows from a label: so many times its figure. */
+export type LoadTestLoad = { readonly factor: number; readonly source: Source };
+
+/** The load by the labelled cold-cranking current, else by the capacity in A.h over 20 h. */
+export const loadTestLoads: Readonly<Record<'crankingCurrent' | 'capacity', LoadTestLoad>> = {
+  crankingCurrent: {
+    factor: 0.5,
+    source: published(`${manual.text}: half of the cold-cranking current`),
+  },
+  capacity: {
+    factor: 3,
+    source: published(`${manual.text}: three times the capacity in A.h`),
+  },
+};
+
+const { crankingCurrent, capacity } = loadTestLoads;
+
 /**
  * The figures of the load test of a 12 V battery, in the order of its steps. TM 5-3805-262-20 loads
  * a battery below 12.4 V as well; the makers charge it first, and so is it done here.
@@ -23,17 +40,17 @@ export const loadTestProcedure: FigureTable = {
     { of: 'specific gravity to begin with', low: 1.225, unit: '1', source: gateManuals },
     {
       of: 'load, of the labelled cold-cranking current',
-      low: 50,
-      high: 50,
+      low: 100 * crankingCurrent.factor,
+      high: 100 * crankingCurrent.factor,
       unit: '%',
-      source: manual,
+      source: crankingCurrent.source,
     },
     {
       of: 'load in A for each A.h where no cold-cranking current is labelled',
-      low: 3,
-      high: 3,
+      low: capacity.factor,
+      high: capacity.factor,
       unit: '1',
-      source: manual,
+      source: capacity.source,
     },
     { of: 'time under load, read at its end', low: 15, high: 15, unit: 's', source: manual },
     { of: 'recovery after the load', low: 11.2, unit: 'V', source: manual },
