@@ -13,11 +13,14 @@ import {
   type Step,
 } from '@keyturn/core';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 // What is believed is told rounded; its last digits are only to be had within.
 import { assess } from '../packages/core/src/case/assessment.ts';
 import { noStart } from './support/no-start.ts';
 import { awaits, messagesOf, next, open, start, take } from './support/play.ts';
+
+// Each test plays many cases through, which a machine busy with other tests may take longer over.
+vi.setConfig({ testTimeout: 120_000 });
 
 const { chart } = noStart;
 const { flow } = chart;

@@ -66,14 +66,15 @@ const circuits: readonly CrankingCircuit[] = Array.from({ length: 64 }, (_, inde
 
 /** How often the code calls a function of Math, in one call of the code. */
 function callsOf(name: 'asinh' | 'sqrt' | 'exp' | 'hypot', work: () => unknown): number {
-  const original = Math[name];
+  const functions: Record<string, unknown> = Math as never;
+  const original = functions[name] as (...values: readonly number[]) => number;
   let calls = 0;
-  Math[name] = (...values: number[]): number => {
+  functions[name] = (...values: readonly number[]): number => {
     calls += 1;
-    return (original as (...all: number[]) => number)(...values);
+    return original(...values);
   };
   work();
-  Math[name] = original;
+  functions[name] = original;
   return calls;
 }
 

@@ -20,10 +20,11 @@ test.each([
 });
 
 test('the points of a table follow its rows', () => {
-  const rows = [
+  type Row = { readonly cold: number; readonly volts: number };
+  const rows: readonly [Row, ...Row[]] = [
     { cold: -18, volts: 8.5 },
     { cold: 0, volts: 9.1 },
-  ] as const;
+  ];
   expect(tablePoints(rows, ({ cold, volts }) => [cold, volts])).toEqual([
     [-18, 8.5],
     [0, 9.1],

@@ -2,7 +2,7 @@ import type { ReadingMessage, ScaleBound, ScaleSpan } from '@keyturn/core';
 import type { Voice } from '../voice.ts';
 
 /** How well a figure is founded, and on what. */
-export function saySource({ provenance, text }: ScaleBound['source'], { say }: Voice): string {
+function saySource({ provenance, text }: ScaleBound['source'], { say }: Voice): string {
   const founded = say(`source.${provenance}`);
   return text === '' ? founded : say('source.text', { founded, text });
 }
