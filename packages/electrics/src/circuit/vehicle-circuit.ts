@@ -65,7 +65,7 @@ const solenoids: Readonly<Record<12 | 24, Solenoid>> = {
 const brushV = 0.6;
 const frictionA = 25;
 const efficiency = 0.9;
-const controlOhm = 0.05;
+const controlOhm = 0.01;
 
 // A figure without its standard, or by JIS, says less: common practice, no source.
 const ratingSpread = { known: 0.1, unknown: 0.2 };
