@@ -77,3 +77,8 @@ export type {
   Stop,
 } from './flow/flow.ts';
 export type { Condition, Range } from './flow/condition.ts';
+
+// What confirmed outcomes teach.
+export { answersFound } from './case/answers-found.ts';
+export { learnedFlow } from './flow/learned-flow.ts';
+export type { LearnedFlow, LearningWeights } from './flow/learned-flow.ts';

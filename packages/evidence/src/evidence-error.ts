@@ -8,6 +8,10 @@
  * - `out-of-range`: a number is NaN, infinite, or outside its stated range.
  * - `not-a-distribution`: probabilities or weights do not add up to what they must.
  * - `impossible-finding`: the findings together forbid every hypothesis.
+ * - `missing-part`: a problem lacks something that it cannot be without.
+ * - `duplicate-id`: two things of one kind bear one id.
+ * - `unknown-id`: there is nothing of that kind with that id.
+ * - `no-way-out`: a case could never end, for no verdict fixes some fault.
  */
 export type EvidenceErrorCode =
   | 'no-hypotheses'
@@ -16,7 +20,11 @@ export type EvidenceErrorCode =
   | 'length-mismatch'
   | 'out-of-range'
   | 'not-a-distribution'
-  | 'impossible-finding';
+  | 'impossible-finding'
+  | 'missing-part'
+  | 'duplicate-id'
+  | 'unknown-id'
+  | 'no-way-out';
 
 /** The facts of a refusal by name: the finding, the hypothesis, the value seen. */
 export type EvidenceErrorFacts = Readonly<Record<string, string | number | readonly string[]>>;

@@ -105,6 +105,11 @@ function preparedFindings(flow: Flow, findings: Findings): readonly PreparedFind
   return prepared;
 }
 
+/** The table of a check that counts as things stand. */
+export function tableOf(flow: Flow, findings: Findings, check: string): EvidenceTable | undefined {
+  return tableFor(flow, findings.known, check);
+}
+
 /** The first table of a check whose condition holds. */
 function tableFor(flow: Flow, known: Known, check: string): EvidenceTable | undefined {
   const tables = evidenceTables(flow).tables.get(check);

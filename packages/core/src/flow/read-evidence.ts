@@ -7,6 +7,7 @@ import type { LikelihoodTable } from './flow.ts';
 import type { FlowFile } from './flow-file.ts';
 import { expectName, type Place } from './place.ts';
 import type { ConditionReader } from './read-check.ts';
+import { leastLikelihood } from './least-likelihood.ts';
 
 /** What the rows may name. */
 export interface EvidenceNames {
@@ -19,12 +20,6 @@ export interface EvidenceNames {
 
 type TableSource = NonNullable<FlowFile['likelihoods']>[string][number];
 type RowSource = Readonly<Record<string, number>>;
-
-/**
- * No answer is held to be impossible: people err, and parts fail in ways that nobody listed.
- * Out of one.
- */
-const leastLikelihood = 0.0003;
 
 /** Reads one table of a check. */
 export function readTable(
