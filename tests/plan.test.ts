@@ -12,6 +12,7 @@ import {
 } from '@keyturn/evidence';
 import { describe, expect, test } from 'vitest';
 import { instances } from './support/instances.ts';
+import { largeProblem, simulatedCost } from './support/large-problem.ts';
 import { drawOf, randomProblem } from './support/random-problem.ts';
 import {
   actNow,
@@ -271,6 +272,40 @@ describe('looking ahead as far as there are checks', () => {
         lookAhead(problem, nodeOf(problem, state), full),
       );
       expect(replayed).toBeCloseTo(value, digits);
+    },
+  );
+});
+
+describe('a large problem, where one check settles nothing and many settle it', () => {
+  test.each([1, 3, 5])(
+    'is not given up at once, and chosen for alike every time, seed %s',
+    (seed) => {
+      const problem = defineProblem(largeProblem(seed));
+      const plan = planNext(problem);
+      expect(plan).toMatchObject({ type: 'check', proof: 'estimated' });
+      expect(plan.value).toBeLessThan(plan.act);
+      expect(planNext(problem)).toEqual(plan);
+    },
+  );
+
+  test('costs less than by the most information for its cost', () => {
+    const problem = defineProblem(largeProblem(5));
+    const draw = { seed: 5, cases: 6 };
+    expect(simulatedCost(problem, planNext, draw)).toBeLessThan(
+      simulatedCost(problem, policies.ig, draw),
+    );
+  });
+
+  test.each(['signs', 'dense', 'pairs', 'sharp', 'weak'] as const)(
+    'costs no more than acting at once where cases go on, shape %s',
+    (shape) => {
+      const draw = { seed: 7, mode: 'continue', shape, faults: 30, checks: 24 } as const;
+      const problem = defineProblem(randomProblem(draw));
+      const plan = planNext(problem);
+      expect(plan.value).toBeLessThanOrEqual(plan.act + 1e-9);
+      expect(plan.value).toBeGreaterThanOrEqual(knownCost(problem, startOf(problem).belief));
+      if (plan.type === 'check') expect(prospects(problem, {}, plan.id).isPossible).toBe(true);
+      expect(planNext(problem)).toEqual(plan);
     },
   );
 });

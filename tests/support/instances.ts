@@ -32,7 +32,7 @@ export interface Figures {
 }
 
 /** Where a file of tests/instances is. */
-function instancePath(name: string): string {
+export function instancePath(name: string): string {
   return fileURLToPath(new URL(`../instances/${name}.json`, import.meta.url));
 }
 

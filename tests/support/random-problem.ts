@@ -10,7 +10,7 @@ import type {
 } from '@keyturn/evidence';
 
 /** Numbers from 0 to 1, 1 excluded, from a seed: a linear congruential generator modulo 2^48. */
-function seeded(seed: number): () => number {
+export function seeded(seed: number): () => number {
   let state = BigInt(seed) * 2_862_933_555_777_941_757n + 3_037_000_493n;
   const next = (): number => {
     state = (state * 25_214_903_917n + 11n) % 281_474_976_710_656n;

@@ -77,6 +77,7 @@ export type {
 export type { DiagnosisState, DoneCheck } from './plan/diagnosis-state.ts';
 export { planNext } from './plan/plan-next.ts';
 export type { Plan } from './plan/plan-next.ts';
+export type { Proof } from './plan/found.ts';
 export { policyCost } from './plan/policy-cost.ts';
 export type { Policy, PolicyChoice } from './plan/policy-cost.ts';
 export { prospects } from './plan/prospects.ts';

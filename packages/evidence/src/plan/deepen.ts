@@ -19,17 +19,21 @@ export const NO_DOUBT: readonly number[] = [0];
 /** With more doubt than this a search would see one step only. */
 const MOST_DOUBT = 0.95;
 
+/** How far a search may go. */
+export interface Limits {
+  /** Steps of the innermost loops that it may take. */
+  readonly steps: number;
+  /** Doubts, the greatest first; all of them when absent. */
+  readonly doubts?: readonly number[];
+}
+
 /**
  * Searches again and again with less doubt, until nothing is doubted or the budget is spent; what
- * a search that is broken off has found by then counts.
- * `before` is what is known already and is kept unless something cheaper is found; `limits` says how
- * many steps of the innermost loops it may take, and its doubts in turn.
+ * a search that is broken off has found by then counts. What is known already, `before`, is kept
+ * unless something cheaper is found.
  */
-export function deepen(
-  search: Search,
-  before: Found,
-  { steps, doubts = DOUBTS }: { readonly steps: number; readonly doubts?: readonly number[] },
-): Found {
+export function deepen(search: Search, before: Found, limits: Limits): Found {
+  const { steps, doubts = DOUBTS } = limits;
   const root = levelAt(search, 0);
   const spread = root.act - root.known;
   let found = before;
@@ -42,8 +46,8 @@ export function deepen(
     last = search.doubt;
     search.memo = createMemo(search.key.length);
     const { isDone, ...better } = searchOnce(search, found);
-    found = { ...better, isExact: isDone && search.doubt === 0 };
-    if (!isDone || found.isExact) break;
+    found = { ...better, proof: isDone && search.doubt === 0 ? 'exact' : 'searched' };
+    if (!isDone || found.proof === 'exact') break;
   }
   return found;
 }
@@ -71,7 +75,7 @@ function searchOnce(search: Search, before: Found): Found & { readonly isDone: b
     if (cost < best) best = cost;
   }
   if (root.act <= best * (1 + SAME)) {
-    return { type: 'act', index: -1, value: root.act, isExact: false, isDone };
+    return { type: 'act', index: -1, value: root.act, proof: 'searched', isDone };
   }
   if (earlier >= 0 && !costs.has(earlier)) costs.set(earlier, before.value);
   const rank = (option: number): number => frame.safety[option] ?? Number.POSITIVE_INFINITY;
@@ -80,7 +84,7 @@ function searchOnce(search: Search, before: Found): Found & { readonly isDone: b
     .sort(([left], [right]) => compare(rank(left), rank(right)) || left - right);
   return chosen === undefined
     ? { ...before, isDone }
-    : { ...foundOption(frame, ...chosen), isDone };
+    : { ...foundOption(frame, chosen[0], { value: chosen[1], proof: 'searched' }), isDone };
 }
 
 function compare(left: number, right: number): number {

@@ -36,7 +36,7 @@ const NO_OUTCOME = -2;
 export interface Position {
   /** Belief in the order of the faults, sum 1; ruled-out faults are 0. */
   readonly belief: Float64Array;
-  /** For each check the position of its outcome, or `NOT_DONE` or `NO_OUTCOME`. */
+  /** For each check the position of its outcome, or `NOT_DONE`, or below that where it said nothing. */
   readonly outcomes: Int32Array;
   /** A bit for each setup that is paid. */
   readonly paid: number;

@@ -3,6 +3,7 @@ import type { DiagnosisProblem } from './diagnosis-problem.ts';
 import { positionOf } from './diagnosis-state.ts';
 import type { DiagnosisState } from './diagnosis-state.ts';
 import { findStep } from './find-step.ts';
+import type { Proof } from './found.ts';
 import { frameOf } from './frame.ts';
 import { createSearch, levelAt } from './search.ts';
 
@@ -14,12 +15,11 @@ export interface Plan {
   readonly id: string;
   /** Its position in the problem's checks or verdicts. */
   readonly index: number;
-  /** Expected cost from here to the end by the plan found, in the unit of the problem's costs. */
+  /** Expected cost from here to the end, in the unit of the problem's costs; see `proof`. */
   readonly value: number;
   /** Expected cost of acting at once: the best verdict, or where cases go on, the best order. */
   readonly act: number;
-  /** `exact`: no plan is cheaper. `searched`: the best found within the budget of work. */
-  readonly proof: 'exact' | 'searched';
+  readonly proof: Proof;
 }
 
 /**
@@ -41,7 +41,7 @@ export function planNext(problem: DiagnosisProblem, state: DiagnosisState = {}):
   const found = findStep(problem, position);
   const act = acting / total;
   const value = found.value / total;
-  const proof = found.isExact ? 'exact' : 'searched';
+  const { proof } = found;
   if (found.type === 'check') {
     const { index } = found;
     return { type: 'check', id: problem.checks[index] ?? '', index, value, act, proof };

@@ -13,6 +13,12 @@ const EXPERIMENTS = 3;
 /** What share of its doubt a search has at the first level. */
 const FIRST_DOUBT = 0.6;
 
+/**
+ * What share of its doubt a search has of a check that pays a setup or opens another check: what
+ * it makes cheaper or possible is not seen in one step.
+ */
+const WAY_IN_DOUBT = 0.5;
+
 /** Steps for each verdict that finding their order costs, about. */
 const ORDER_STEPS = 4;
 
@@ -42,11 +48,15 @@ export function sweep(search: Search, level: Level, most: number): void {
   const [cheapest, leastCost, secondCost] = cheapestTwo(search);
   let count = 0;
   let limit = most;
+  // At the first level what is as good as the best stays in, for the safer of the two is taken.
+  const slack = level === search.levels[0] ? 1 + 2 * SAME : 1;
   for (let check = 0; check < checkCount; check += 1) {
     if (outcomes[check] !== -1 || !isAllowed(frame, check, outcomes)) continue;
     const cost = costNow(frame, check, paid) * total;
     if (cost + known >= limit) continue;
     // Going on after it costs at least the cheapest of the other checks, or a verdict's failure.
+    const isWayIn = ((frame.setups[check] as number) & ~paid) !== 0 || frame.opens[check] === 1;
+    const branchDoubt = isWayIn ? doubt * WAY_IN_DOUBT : doubt;
     const next = frame.goesOn ? 0 : check === cheapest ? secondCost : leastCost;
     const outcomeCount = frame.outcomeCount[check] as number;
     let branch = frame.outcomeAt[check] as number;
@@ -73,7 +83,7 @@ export function sweep(search: Search, level: Level, most: number): void {
       const act = actCost(frame, child, share);
       actAfter[branch] = act;
       knownAfter[branch] = floor;
-      const hoped = floor + Math.max(next * share, doubt * (act - floor));
+      const hoped = floor + Math.max(next * share, branchDoubt * (act - floor));
       const after = hoped < act ? hoped : act;
       boundAfter[branch] = after;
       sumAct += act;
@@ -85,7 +95,7 @@ export function sweep(search: Search, level: Level, most: number): void {
     level.cost[check] = cost;
     value[check] = sumAct;
     bound[check] = sumBound;
-    if (sumAct < limit) limit = sumAct;
+    if (sumAct * slack < limit) limit = sumAct * slack;
     count = insert(order, value, { count, option: check });
   }
   level.count = frame.goesOn ? sweepVerdicts(search, level, count) : count;

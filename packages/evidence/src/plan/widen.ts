@@ -1,13 +1,14 @@
+import { choose } from './choose.ts';
 import { foundOption, optionOf } from './found.ts';
 import type { Found } from './found.ts';
 import { oneStepCost } from './one-step-cost.ts';
 import { enterFailure, enterOutcome, levelAt, SAME } from './search.ts';
-import type { Level, Search } from './search.ts';
+import type { Search } from './search.ts';
 import { sweep, sweepSteps } from './sweep.ts';
 import { weighGains } from './weigh-gains.ts';
 
-/** Steps of the innermost loops that a look at first steps may take, and another the guard. */
-const BUDGET = 4_000_000;
+/** Steps of the innermost loops that it may take, about. */
+const BUDGET = 1_000_000;
 
 /** First steps looked at two steps deep: at most, and at least whatever they cost. */
 const WIDE = 16;
@@ -15,10 +16,6 @@ const NARROW = 4;
 /** Of those the ones looked at three deep, and the second steps that are looked at for each. */
 const DEEP = 4;
 const SECOND = 4;
-
-/** How far the plan by information is priced before a case is given up, and which paths are cut. */
-const GUARD_STEPS = 6;
-const GUARD_MASS = 0.01;
 
 /** What a wide look found. */
 export interface Wide {
@@ -29,8 +26,7 @@ export interface Wide {
 
 /**
  * Looks two steps along the first steps that look best, by one step or by information per cost,
- * and three along the best of those. Before acting it prices a longer plan, for one or two checks
- * alone may be worth nothing where many are. Every value is the cost of a real plan.
+ * and three along the best of those. Every value is the cost of a real plan.
  */
 export function widen(search: Search): Wide {
   const { frame } = search;
@@ -40,9 +36,10 @@ export function widen(search: Search): Wide {
   const twoSteps = (sweepSteps(frame) * frame.outcomeTotal) / Math.max(1, frame.checkCount);
   const affordable = Math.floor(BUDGET / 2 / Math.max(1, twoSteps));
   const firsts = choose(root, Math.min(WIDE, Math.max(NARROW, affordable)));
-  let found: Found = { type: 'act', index: -1, value: root.act, isExact: false };
+  let found: Found = { type: 'act', index: -1, value: root.act, proof: 'searched' };
   const better = (option: number, value: number): void => {
-    if (value < found.value * (1 - SAME)) found = foundOption(frame, option, value);
+    if (value < found.value * (1 - SAME))
+      found = foundOption(frame, option, { value, proof: 'searched' });
   };
   const ranked = firsts
     .map((option) => ({ option, value: nextValue(search, 0, { option, look: oneStepCost }) }))
@@ -51,11 +48,6 @@ export function widen(search: Search): Wide {
   for (const { option } of ranked.slice(0, DEEP)) {
     if (search.work > BUDGET) break;
     better(option, nextValue(search, 0, { option, look: lookTwice }));
-  }
-  if (found.type === 'act' && !frame.goesOn) {
-    search.budget = search.work + BUDGET;
-    const plan = guard(search, 0);
-    if (plan.option >= 0) better(plan.option, plan.value);
   }
   const first = optionOf(frame, found);
   const checks = ranked.map(({ option }) => option).filter((option) => option !== first);
@@ -105,41 +97,4 @@ function lookTwice(search: Search, depth: number): number {
     best = Math.min(best, nextValue(search, depth, { option, look: oneStepCost }));
   }
   return best;
-}
-
-/** So many options, alternately the best by one step and the most information per cost. */
-function choose(level: Level, most: number): readonly number[] {
-  const byValue = [...level.order.subarray(0, level.count)];
-  if (byValue.length <= most) return byValue;
-  const byGain = [...byValue].sort((left, right) => gainRate(level, right) - gainRate(level, left));
-  const chosen = new Set<number>();
-  for (let rank = 0; chosen.size < most; rank += 1) {
-    chosen.add(byValue[rank] as number);
-    if (chosen.size < most) chosen.add(byGain[rank] as number);
-  }
-  return [...chosen];
-}
-
-function gainRate(level: Level, option: number): number {
-  const cost = level.cost[option] as number;
-  const gain = level.gain[option] as number;
-  return cost > 0 ? gain / cost : gain * Number.MAX_SAFE_INTEGER;
-}
-
-/** Cost of going by information per cost, stopping where that is best; and its first check. */
-function guard(search: Search, depth: number): { readonly option: number; readonly value: number } {
-  const level = levelAt(search, depth);
-  const stop = { option: -1, value: level.act };
-  if (depth === GUARD_STEPS || level.total < GUARD_MASS || search.work > search.budget) return stop;
-  sweep(search, level, level.act);
-  if (level.count === 0) return stop;
-  weighGains(search, level);
-  let option = level.order[0] as number;
-  for (let rank = 1; rank < level.count; rank += 1) {
-    const other = level.order[rank] as number;
-    if (gainRate(level, other) > gainRate(level, option)) option = other;
-  }
-  const look: Look = (_, below) => guard(search, below).value;
-  const value = nextValue(search, depth, { option, look });
-  return value < level.act ? { option, value } : stop;
 }
