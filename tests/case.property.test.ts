@@ -451,10 +451,13 @@ describe('on no path', () => {
         let step = open(known);
         // Confirmed since the last lapse: what a person has been told and has agreed to.
         let agreed = new Set<string>();
+        // What waits to be confirmed still waits after an input that was refused.
+        let waited: readonly string[] = [];
         for (const input of inputs) {
-          const before = step;
+          const asked = messagesOf(step, 'confirm').flatMap(({ cautions }) => cautions);
+          const wasRefused = messagesOf(step, 'refused').length > 0;
+          waited = wasRefused && asked.length === 0 ? waited : asked;
           step = take(step, input);
-          const waited = messagesOf(before, 'confirm').flatMap(({ cautions }) => cautions);
           if (input.type === 'confirm') waited.forEach((caution) => agreed.add(caution));
           if (input.type === 'interrupt' && step.events.length > 0) agreed = new Set();
           for (const { check } of messagesOf(step, 'ask')) {

@@ -132,7 +132,6 @@ describe('the confirmed cause of a kept case', () => {
           // A reading is counted by its band.
           answers: {
             complaint: ['slow-crank'],
-            when: ['after-standing'],
             'drop-clamps': ['good'],
           },
           forecast: { fault: 'ground-cable' },

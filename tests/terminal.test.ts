@@ -50,7 +50,7 @@ const lines = (...all: readonly string[]): string => all.map((line) => `${line}\
 
 /** From the complaint to a verdict and the proof of the repair, as a professional types it. */
 const groundCable = lines(
-  ...['workshop', '1', 'petrol', 'slow crank', '2', 'none', '2', '3 years', '1 3 10 11'],
+  ...['workshop', '1', 'petrol', 'slow crank', '3 years', '1 3 10 11', 'none', '2'],
   '12.66 rest, 11.3 crank, 120 A, 0.03 clamps, 0.12 positive drop, 1.3 ground drop',
   ...['done', '1', 'it starts', '1', '0.05 V', '14.3 V'],
 );
@@ -151,7 +151,7 @@ describe('the program', () => {
   });
 
   test('answers an unknown unit at a reading by naming the unit that fits', async () => {
-    const toAge = lines('home', 'safe', 'petrol', 'slow', '1', 'none', 'no');
+    const toAge = lines('home', 'safe', 'petrol', 'slow');
     const { out } = await run(['--case', 'a.jsonl'], `${toAge}12 furlongs\n`);
     expect(out).toContain('“12 furlongs”');
     expect(out).toContain('Possible: years');

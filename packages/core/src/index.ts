@@ -33,6 +33,7 @@ export type {
   CautionMessage,
   ConfirmMessage,
   DoneMessage,
+  FindingWeightMessage,
   InterruptMessage,
   Message,
   NotedMessage,
@@ -50,7 +51,9 @@ export type {
   VerdictMessage,
   WaitMessage,
   Weighted,
+  WeightsMessage,
   WhyMessage,
+  Worth,
 } from './case/message.ts';
 
 // What a flow is.

@@ -4,6 +4,7 @@
 import { holds } from '../flow/condition.ts';
 import type { Fault, Flow, Stop } from '../flow/flow.ts';
 import { beliefIn, ranked } from './belief.ts';
+import { suspectAmong } from './contradiction.ts';
 import { findingsOf, type Findings } from './findings.ts';
 import type { Weighted } from './message.ts';
 import { stopsInForce } from './possible.ts';
@@ -20,6 +21,8 @@ export interface Assessment {
   readonly stops: readonly Stop[];
   /** Faults that the findings prove, likeliest first. */
   readonly proved: readonly Fault[];
+  /** The check whose answer fits least, where the answers hardly fit together; else empty. */
+  readonly suspect: string;
 }
 
 /**
@@ -53,6 +56,7 @@ class LazyAssessment implements Assessment {
   #leaders: readonly Weighted[] | undefined;
   #ranking: readonly Weighted[] | undefined;
   #proved: readonly Fault[] | undefined;
+  #suspect: string | undefined;
 
   constructor(flow: Flow, state: CaseState) {
     this.#flow = flow;
@@ -71,6 +75,10 @@ class LazyAssessment implements Assessment {
 
   get proved(): readonly Fault[] {
     return (this.#proved ??= provedFaults(this.#flow, this.findings, this.leaders));
+  }
+
+  get suspect(): string {
+    return (this.#suspect ??= suspectAmong(this.#flow, this.findings) ?? '');
   }
 
   /** True where nothing that an assessment depends on differs. */

@@ -79,6 +79,11 @@ function indexOfGreatest(values: Float64Array): number {
   return best;
 }
 
+/** Logarithms of the priors as the context conditions them, in the order of the flow's faults. */
+export function priorWeights(flow: Flow, findings: Findings): Float64Array {
+  return posterior(evidenceTables(flow).model, contextFindings(flow, findings.known)).map(Math.log);
+}
+
 /** What the context says of the faults, to be weighed like findings: it multiplies the priors. */
 function contextFindings(flow: Flow, known: Known): PreparedFinding[] {
   return evidenceTables(flow)
@@ -86,7 +91,8 @@ function contextFindings(flow: Flow, known: Known): PreparedFinding[] {
     .map(({ logs }) => ({ id: 'context', logLikelihoods: logs }));
 }
 
-function preparedFindings(flow: Flow, findings: Findings): readonly PreparedFinding[] {
+/** Every finding as the belief takes it: what the context says first, then the answers in order. */
+export function preparedFindings(flow: Flow, findings: Findings): readonly PreparedFinding[] {
   const { several } = evidenceTables(flow);
   const exponents = exponentsOf(flow, findings);
   const prepared = contextFindings(flow, findings.known);

@@ -4,15 +4,18 @@
  *
  * Choosing among the possible checks by their worth is a matter of this file alone.
  */
-import { checksOf } from '../flow/condition.ts';
-import type { Flow } from '../flow/flow.ts';
+import { checksOf, holds } from '../flow/condition.ts';
+import type { Check, Flow } from '../flow/flow.ts';
 import { assess } from './assessment.ts';
 import { leadersWithin } from './belief.ts';
-import { firstOpen, isAskable, isPossible } from './open-checks.ts';
+import { isDoubted } from './doubt.ts';
+import { firstOpen, isAskable, isPossible, openChecks } from './open-checks.ts';
 import { planOf, type PlannedCheck } from './plan.ts';
+import { covers, hasKit } from './possible.ts';
 import { outcomeOf, provesRepair } from './repair-proof.ts';
 import type { CaseState, Next } from './state.ts';
-import { sendFor } from './verdict.ts';
+import { leadingFault, remedyFor, sendFor } from './verdict.ts';
+import { minutesOf, mostTelling, planFrom, weigh, type WeighedCase } from './worth.ts';
 
 /** A leading fault this likely that can no longer be proved ends the questions. */
 const likelyEnough = 0.95;
@@ -34,12 +37,146 @@ export function chooseNext(flow: Flow, state: CaseState): Next {
   }
   const wanted = diagnosing.find(({ check }) => check.id === state.wanted);
   if (wanted && isPossible(flow, state, wanted.check)) return toCheck(wanted);
-  const next = isEnough(flow, state) ? undefined : firstOpen(flow, state, diagnosing);
+  const next =
+    flow.byWorth.length > 0
+      ? nextByWorth(flow, state, diagnosing)
+      : isEnough(flow, state)
+        ? undefined
+        : firstOpen(flow, state, diagnosing);
   return next ? toCheck(next) : { to: 'verdict' };
 }
 
 function toCheck({ stage, check }: PlannedCheck): Next {
   return { to: 'check', stage, check: check.id };
+}
+
+/** The next check where checks are weighed against each other; undefined when it is enough. */
+function nextByWorth(
+  flow: Flow,
+  state: CaseState,
+  diagnosing: readonly PlannedCheck[],
+): PlannedCheck | undefined {
+  // What does not fit together proves nothing: the answer that fits least is asked once more.
+  const doubted = diagnosing.find(({ check }) => isDoubted(flow, state, check.id));
+  if (doubted && isPossible(flow, state, doubted.check)) return doubted;
+  const open = openChecks(flow, state, diagnosing);
+  const { proved } = assess(flow, state);
+  if (proved.length > 0) return rivalCheck(flow, state, open);
+  // What was to be put right comes first, and what the weighing itself goes by: stages that go as
+  // written, and bare facts.
+  const first =
+    open.find(({ check }) => state.answers[check.id] !== undefined) ??
+    open.find(
+      ({ stage, check }) =>
+        !flow.byWorth.includes(stage) || flow.likelihoods[check.id] === undefined,
+    );
+  if (first !== undefined) return first;
+  const isSending = state.context['role'] === 'dispatcher';
+  const [leader] = assess(flow, state).leaders;
+  if (isSending && leader !== undefined && isSendSettled(flow, state, leader[0])) return undefined;
+  const weighed = weigh(flow, state, open);
+  if (weighed === undefined) return open[0];
+  const plan = planFrom(weighed);
+  const chosen =
+    plan.type === 'check'
+      ? plan.id
+      : (checkForRemedy(flow, state, open) ??
+        checkForProof(flow, state, open) ??
+        stillTelling(flow, state, weighed));
+  const next = open.find(({ check }) => check.id === chosen);
+  return next === undefined ? undefined : (gateOf(flow, next.check, open) ?? next);
+}
+
+/** Short of certainty what tells most is still asked, so that an open case is not left open. */
+function stillTelling(flow: Flow, state: CaseState, weighed: WeighedCase): string | undefined {
+  const [leader] = assess(flow, state).leaders;
+  if ((leader?.[1] ?? 0) >= likelyEnough) return undefined;
+  // A caller on the line is only kept for what tells much at once.
+  return mostTelling(weighed, state.context['role'] === 'dispatcher' ? 0.08 : 0.01);
+}
+
+/** A rival this likely is looked at before a fault counts as proved, where it takes a moment. */
+const likelyRival = 0.1;
+const momentMinutes = 2;
+
+/** An open check that alone would prove another fault that is still likely. */
+function rivalCheck(
+  flow: Flow,
+  state: CaseState,
+  open: readonly PlannedCheck[],
+): PlannedCheck | undefined {
+  const { leaders, proved, findings } = assess(flow, state);
+  const rivals = leaders.filter(
+    ([id, share]) => share >= likelyRival && !proved.some((fault) => fault.id === id),
+  );
+  const deciding = rivals.flatMap(([id]) =>
+    (flow.faults[id]?.proofs ?? [])
+      .filter((proof) => holds(proof, findings.known) !== false)
+      .map((proof) => checksOf(proof).filter((check) => !findings.known.finding(check)))
+      .flatMap((missing) => (new Set(missing).size === 1 ? missing : [])),
+  );
+  return open.find(({ check }) => deciding.includes(check.id) && minutesOf(check) <= momentMinutes);
+}
+
+/**
+ * What a check's own condition hangs on, and what a hard stop hangs on that would forbid it, is
+ * asked before it where the flow is written so: a gear lever before a start.
+ */
+function gateOf(flow: Flow, check: Check, open: readonly PlannedCheck[]): PlannedCheck | undefined {
+  const stops = flow.stops.filter(
+    (stop) => covers(stop.forbids, check) && !stop.except.includes(check.id),
+  );
+  const conditions = [
+    ...stops.map(({ when }) => when),
+    ...(check.requires ? [check.requires] : []),
+  ];
+  const hanging = conditions.flatMap(checksOf);
+  const before = open.slice(
+    0,
+    open.findIndex((one) => one.check.id === check.id),
+  );
+  return before.find((one) => hanging.includes(one.check.id));
+}
+
+/**
+ * A check that takes the leading fault nearer to its proof: of the proofs still open the one that
+ * takes least, and of its checks the shortest. A proof is had where it takes no longer than the
+ * mistake would; a dispatcher needs none, but for sending nobody.
+ */
+function checkForProof(
+  flow: Flow,
+  state: CaseState,
+  open: readonly PlannedCheck[],
+): string | undefined {
+  const assessment = assess(flow, state);
+  const fault = leadingFault(flow, assessment.ranking);
+  const judged = { flow, fault, strength: 'likely' } as const;
+  const isSending = state.context['role'] === 'dispatcher';
+  if (isSending && sendFor(judged, assessment) !== nobody) return undefined;
+  const mistake = flow.costs?.remedies[remedyFor(judged, assessment)]?.wrong ?? 0;
+  const isOpen = (id: string): boolean => open.some(({ check }) => check.id === id);
+  const { known } = assessment.findings;
+  const missing = fault.proofs
+    .filter((proof) => holds(proof, known) !== false)
+    .map((proof) => [...new Set(checksOf(proof))].filter((id) => !known.finding(id)))
+    .map((ids) => ids.flatMap((id) => flow.checks[id] ?? []))
+    // One check may have to be made before another can be.
+    .filter(
+      (checks) =>
+        checks.some(({ id }) => isOpen(id)) &&
+        checks.every(
+          (check) => state.answers[check.id] === undefined && hasKit(flow, check, state),
+        ),
+    )
+    .map((checks) => ({
+      checks,
+      takes: checks.reduce((sum, check) => sum + minutesOf(check), 0),
+    }))
+    .filter(({ takes }) => takes <= mistake)
+    .sort((one, other) => one.takes - other.takes);
+  return missing[0]?.checks
+    .filter(({ id }) => isOpen(id))
+    .toSorted((one, other) => minutesOf(one) - minutesOf(other))[0]?.id;
 }
 
 /** True when more answers would not change what is done. */
@@ -76,6 +213,17 @@ function isSendSettled(flow: Flow, state: CaseState, leader: string): boolean {
   if (turnsOn(flow, leader, new Set(checks))) return false;
   const leaders = leadersWithin(flow, assessment.findings, { checks, least: leastLikely });
   return [...leaders].every((fault) => sent(fault) === send);
+}
+
+/** An open check that decides between the remedies of the leading fault. */
+function checkForRemedy(
+  flow: Flow,
+  state: CaseState,
+  open: readonly PlannedCheck[],
+): string | undefined {
+  const { remedies } = leadingFault(flow, assess(flow, state).ranking);
+  const hanging = remedies.flatMap(({ when }) => (when === undefined ? [] : checksOf(when)));
+  return open.find(({ check }) => hanging.includes(check.id))?.check.id;
 }
 
 /** True where a remedy of a fault needs someone else, and that hangs on an open check. */

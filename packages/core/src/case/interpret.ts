@@ -8,6 +8,7 @@ import type { AnswerForm, Check, Flow } from '../flow/flow.ts';
 import { optionsOf } from '../flow/options-of.ts';
 import type { Case } from './case.ts';
 import { readContext } from './context.ts';
+import { isDoubted } from './doubt.ts';
 import type { LaterEvent } from './event.ts';
 import type { AnswerInput, Input } from './input.ts';
 import type { RefusedMessage } from './message.ts';
@@ -135,7 +136,10 @@ function answerEvents(
       taken.push({ type: 'corrected', at, check: one.check, answer: answer.answer });
     } else {
       taken.push({
-        type: isSaidAlready(state, one.check) ? 'corrected' : 'answered',
+        type:
+          isSaidAlready(state, one.check) || isDoubted(flow, state, one.check)
+            ? 'corrected'
+            : 'answered',
         at,
         check: one.check,
         answer: answer.answer,

@@ -126,6 +126,33 @@ export interface WhyMessage {
   readonly bounds: readonly ScaleBound[];
   readonly expected?: ScaleSpan;
   readonly unit?: UnitCode;
+  /** Where it was chosen by its worth. */
+  readonly worth?: Worth;
+}
+
+/** Why a check is asked now: minutes, money counted as minutes. */
+export interface Worth {
+  /** What it takes now, the way to it included. */
+  readonly minutes: number;
+  /** What acting without any further check is expected to cost more than going on by the plan. */
+  readonly saves: number;
+}
+
+/** What one finding weighs for a fault, in decibans: 10 is ten to one for it, -10 against. */
+export interface FindingWeightMessage {
+  readonly decibans: number;
+  /** Missing for what was known of the vehicle, the place and the weather. */
+  readonly check?: string;
+  readonly answer?: string;
+  /** The fault that would lead without this finding, where it is another. */
+  readonly otherwise?: string;
+}
+
+/** How much each finding weighs for the fault of the verdict, the heaviest first. */
+export interface WeightsMessage {
+  readonly kind: 'weights';
+  readonly fault: string;
+  readonly findings: readonly FindingWeightMessage[];
 }
 
 /** How strong a verdict is. */
@@ -207,7 +234,7 @@ export interface SetAsideMessage {
 export interface TellMessage {
   readonly kind: 'tell';
   readonly tell:
-    'opening' | 'person' | 'stopped' | 'resumed' | 'returned' | 'learned' | 'check-again';
+    'opening' | 'person' | 'stopped' | 'resumed' | 'returned' | 'learned' | 'check-again' | 'doubt';
   /** The check that it is about. */
   readonly about?: string;
 }
@@ -229,6 +256,7 @@ export type Message =
   | WaitMessage
   | RankingMessage
   | WhyMessage
+  | WeightsMessage
   | VerdictMessage
   | InterruptMessage
   | RefusedMessage

@@ -7,6 +7,15 @@ import type { PlannedCheck } from './plan.ts';
 import { bearsOn, hasKit, wayToAsk } from './possible.ts';
 import { isReading, isSaid, type CaseState, type Said } from './state.ts';
 
+/** The planned checks that are open and may be asked, in the written order. */
+export function openChecks(
+  flow: Flow,
+  state: CaseState,
+  planned: readonly PlannedCheck[],
+): readonly PlannedCheck[] {
+  return planned.filter(({ check }) => isAskable(flow, state, check));
+}
+
 /** The first of the planned checks that is open and may be asked. */
 export function firstOpen(
   flow: Flow,

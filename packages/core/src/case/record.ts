@@ -26,10 +26,17 @@ export function withAnswer(
     answers,
     order: [...state.order.filter((id) => id !== check), check],
     wanted: state.wanted === check ? null : state.wanted,
+    doubted: isAskedAnew(state, check) ? [...state.doubted, check] : state.doubted,
     cautioned: flow.checks[check]?.lapses === true ? [] : saidWith(flow, state, check),
   };
   const told = unsettled(flow, next, check);
   return fillsContext(flow.checks[check]) ? refilled(flow, told) : told;
+}
+
+/** True for a check in hand that was answered before. */
+function isAskedAnew(state: CaseState, check: string): boolean {
+  const isInHand = state.next?.to === 'check' && state.next.check === check;
+  return isInHand && state.answers[check] !== undefined;
 }
 
 /** A verdict gives way to what is found after it, until it is acted on. */
@@ -118,7 +125,10 @@ export function withCorrection(
   state: CaseState,
   given: { readonly check: string; readonly answer: Answer },
 ): CaseState {
-  const replaced = withAnswer(flow, withoutCheck(flow, state, given.check), given);
+  const replaced: CaseState = {
+    ...withAnswer(flow, withoutCheck(flow, state, given.check), given),
+    doubted: isAskedAnew(state, given.check) ? [...state.doubted, given.check] : state.doubted,
+  };
   // The corrected answer keeps its place among the others.
   const place = state.order.indexOf(given.check);
   const order = [...replaced.order.slice(0, -1)];

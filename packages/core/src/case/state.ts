@@ -40,6 +40,8 @@ export interface CaseState {
   readonly answers: Readonly<Record<string, readonly Answer[]>>;
   /** Answered checks by the time of their latest answer. */
   readonly order: readonly string[];
+  /** Checks asked once more since the answers did not fit together. */
+  readonly doubted: readonly string[];
   /** Cautions said, confirmed where they must be, and not lapsed. */
   readonly cautioned: readonly string[];
   /** Interrupts raised so far. */
@@ -62,6 +64,7 @@ export const blankState: CaseState = {
   context: {},
   answers: {},
   order: [],
+  doubted: [],
   cautioned: [],
   raised: [],
   due: {},

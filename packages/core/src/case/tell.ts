@@ -20,9 +20,12 @@ import type {
   WhyMessage,
 } from './message.ts';
 import { isRemembered, pendingCautions } from './cautions.ts';
+import { isDoubted } from './doubt.ts';
+import { weightsMessage } from './explain.ts';
 import { positionOf } from './position.ts';
 import { isReading, isSaid, type CaseState } from './state.ts';
 import { expectedOf, readingMessage, scaleBound } from './tell-reading.ts';
+import { worthOfCheck } from './worth.ts';
 
 /** How many faults a ranking shows. */
 const shownFaults = 5;
@@ -150,8 +153,18 @@ export function tellWhy(chart: Chart, kase: Case): readonly Message[] {
     bounds: (bounds ?? []).map(scaleBound),
     ...(expectedValue === undefined ? {} : { expected: expectedValue }),
     ...(form.kind === 'reading' ? { unit: form.unit } : {}),
+    ...worthOf(flow, kase.state, check.id),
   };
-  return [why];
+  const { verdict } = kase.state;
+  return verdict === null ? [why] : [why, weightsMessage(flow, kase.state, verdict.fault)];
+}
+
+/** What a check is worth, where it was chosen by that. */
+function worthOf(flow: Flow, state: CaseState, check: string): Pick<WhyMessage, 'worth'> {
+  if (state.verdict !== null || state.next?.to !== 'check') return {};
+  if (!flow.byWorth.includes(state.next.stage)) return {};
+  const worth = worthOfCheck(flow, state, check);
+  return worth === undefined ? {} : { worth };
 }
 
 function tellAnswer(
@@ -214,7 +227,8 @@ function askMessage(flow: Flow, state: CaseState, id: string): readonly AskMessa
       ...(form.kind === 'reading' ? { unit: form.unit } : {}),
       minutes: check.minutes - (check.waitMinutes ?? 0),
       ...(check.probes ? { probes: check.probes } : {}),
-      time: form.kind === 'reading' ? 1 : timesAnswered(state, id) + 1,
+      time:
+        form.kind === 'reading' || isDoubted(flow, state, id) ? 1 : timesAnswered(state, id) + 1,
       remembered: isRemembered(flow, state, id),
     },
   ];
@@ -226,6 +240,7 @@ function timesAnswered(state: CaseState, check: string): number {
 
 /** A coarse reading near a bound is asked once more, and said to be. */
 function readAgain(flow: Flow, state: CaseState, check: string): readonly Message[] {
+  if (isDoubted(flow, state, check)) return [{ kind: 'tell', tell: 'doubt', about: check }];
   return flow.checks[check]?.form.kind === 'reading' && timesAnswered(state, check) > 0
     ? [{ kind: 'tell', tell: 'check-again', about: check }]
     : [];

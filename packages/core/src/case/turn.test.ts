@@ -80,6 +80,8 @@ function about(message: Message): string {
       return message.tell;
     case 'done':
       return message.outcome;
+    case 'weights':
+      return message.fault;
     case 'numbers':
       return message.readings.map(({ check }) => check).join(' ');
     case 'ranking':

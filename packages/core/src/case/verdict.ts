@@ -45,7 +45,7 @@ export function verdictOf(flow: Flow, state: CaseState): VerdictMessage {
  * The likeliest fault. That it is none of those listed is only said when that is likelier than all
  * of them together: until then it points nobody anywhere.
  */
-function leadingFault(flow: Flow, ranking: Assessment['ranking']): Fault {
+export function leadingFault(flow: Flow, ranking: Assessment['ranking']): Fault {
   const [first, second] = ranking.map(([id, share]) => ({ fault: flow.faults[id], share }));
   const leader = first?.fault?.best === 'open' && first.share <= likelyFrom ? second : first;
   if (leader?.fault === undefined) throw new Error(`the flow ${flow.id} has no faults`);
@@ -58,7 +58,7 @@ function strengthOf(fault: Fault, probability: number, isProved: boolean): Stren
 }
 
 /** What is known of a fault when its remedy is chosen. */
-interface Judged {
+export interface Judged {
   readonly flow: Flow;
   readonly fault: Fault;
   readonly strength: Strength;
@@ -100,6 +100,11 @@ function remedyOf(judged: Judged, assessment: Assessment): Remedy | undefined {
   );
 }
 
+/** What a fault asks for as things stand, when it is judged so surely. */
+export function remedyFor(judged: Judged, assessment: Assessment): string {
+  return remedyOf(judged, assessment)?.remedy ?? '';
+}
+
 /** Whom a fault asks for as things stand, when it is judged so surely. */
 export function sendFor(judged: Judged, assessment: Assessment): string {
   return remedyOf(judged, assessment)?.send ?? judged.fault.send;
@@ -122,7 +127,7 @@ function helpFor(judged: Judged, assessment: Assessment): Pick<VerdictMessage, '
   const instead = assessment.stops.find((stop) => stop.instead !== undefined)?.instead;
   return (
     instead ?? {
-      remedy: remedyOf(judged, assessment)?.remedy ?? '',
+      remedy: remedyFor(judged, assessment),
       send: sendFor(judged, assessment),
     }
   );

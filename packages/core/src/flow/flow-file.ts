@@ -220,6 +220,28 @@ const likelihoods = z
   )
   .min(1);
 
+const acting = z.strictObject({
+  cost: z.number().min(0).meta({ description: 'minutes, money included, of acting on it' }),
+  wrong: z.number().min(0).meta({ description: 'minutes more where it was the wrong thing' }),
+  always: z.boolean().optional().meta({ description: 'true where it helps whatever the fault is' }),
+});
+
+const costs = z.strictObject({
+  source: z.string().min(3),
+  setups: z
+    .record(id, z.number().min(0))
+    .meta({ description: 'minutes to fetch an item of kit, or to get to a place, once in a case' }),
+  remedies: z.record(id, acting),
+  sends: z.record(id, acting),
+  'wrong-times': z
+    .partialRecord(
+      z.enum(['driver', 'mechanic', 'technician', 'clerk', 'dispatcher']),
+      z.number().positive(),
+    )
+    .optional()
+    .meta({ description: 'how many times dearer a mistake is for a role' }),
+});
+
 /** The schema of one flow file. */
 export const flowFile = z
   .strictObject({
@@ -227,6 +249,10 @@ export const flowFile = z
     version: z.string().optional(),
     stages: z.record(id, z.array(id)).optional(),
     'verdict-after': id.optional(),
+    'by-worth': z
+      .array(id)
+      .optional()
+      .meta({ description: 'stages whose checks are asked by their worth, not as written' }),
     checks: z.record(id, check).optional(),
     computed: z
       .record(
@@ -278,6 +304,7 @@ export const flowFile = z
     groups: z.record(id, z.array(id).min(1)).optional(),
     priors: z.record(id, prior).optional(),
     likelihoods: z.record(id, likelihoods).optional(),
+    costs: costs.optional(),
     'common-causes': z
       .array(
         z.strictObject({

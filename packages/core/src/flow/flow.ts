@@ -188,6 +188,26 @@ export interface Computed {
   readonly expect?: ExpectedReading;
 }
 
+/** What acting on a remedy, or sending someone, costs: minutes, money counted as minutes. */
+interface ActingCost {
+  readonly cost: number;
+  /** More where it was the wrong thing. */
+  readonly wrong: number;
+  /** True where it helps whatever the fault is. */
+  readonly always: boolean;
+}
+
+/** What there is to weigh when the next check is chosen. */
+export interface Costs {
+  readonly source: string;
+  /** Minutes to fetch an item of kit, or to get to a place, once in a case. */
+  readonly setups: Readonly<Record<string, number>>;
+  readonly remedies: Readonly<Record<string, ActingCost>>;
+  readonly sends: Readonly<Record<string, ActingCost>>;
+  /** How many times dearer a mistake is for a role; 1 where it is not named. */
+  readonly wrongTimes: Readonly<Record<string, number>>;
+}
+
 /** A whole flow. */
 export interface Flow {
   readonly id: string;
@@ -195,6 +215,8 @@ export interface Flow {
   readonly stages: readonly Stage[];
   /** The stage at whose end the verdict is given. */
   readonly verdictAfter: string;
+  /** Stages whose checks are asked by their worth, not as written. */
+  readonly byWorth: readonly string[];
   readonly checks: Readonly<Record<string, Check>>;
   readonly computed: Readonly<Record<string, Computed>>;
   readonly cautions: Readonly<Record<string, Caution>>;
@@ -205,6 +227,8 @@ export interface Flow {
   readonly priors: Readonly<Record<string, Prior>>;
   readonly likelihoods: Readonly<Record<string, readonly LikelihoodTable[]>>;
   readonly commonCauses: readonly CommonCause[];
+  /** Missing where no stage goes by worth. */
+  readonly costs?: Costs;
   /** Which check supplies each measured quantity that limits depend on. */
   readonly measured: Readonly<Record<string, string>>;
   /** When the engine is known to turn, and when it is known not to. */

@@ -2,7 +2,7 @@
  * The files of a flow merged into one, every shorthand written out and every name looked up.
  */
 import { deepFreeze } from './deep-freeze.ts';
-import type { Flow } from './flow.ts';
+import type { Costs, Flow } from './flow.ts';
 import type { ConditionSource } from './flow-file.ts';
 import type { Issue } from './issue.ts';
 import type { LoadResult } from './load-result.ts';
@@ -33,6 +33,7 @@ export function mergeFlow(files: readonly ReadFile[]): LoadResult {
     id: sections.single('flow', true)?.value ?? '',
     version: sections.single('version', true)?.value ?? '',
     verdictAfter: sections.single('verdict-after', true)?.value ?? '',
+    byWorth: sections.single('by-worth', false)?.value ?? [],
     stages: sections.entries('stages').map(({ id, value }) => ({ id, checks: value })),
     checks: toRecord(checks, (entry) => readCheck(entry, condition)),
     computed: toRecord(sections.entries('computed'), ({ id, value, place }) => ({
@@ -51,6 +52,7 @@ export function mergeFlow(files: readonly ReadFile[]): LoadResult {
     })),
     measured: toRecord(sections.entries('measured'), ({ value = '' }) => value),
     commonCauses: sections.single('common-causes', false)?.value ?? [],
+    ...readCosts(sections),
     ...(turning ? { turning: condition(turning.value, turning.place) } : {}),
     ...readSafety(sections, condition),
     ...readFaults(sections, condition),
@@ -73,6 +75,22 @@ function namesOf(checks: readonly Entry<CheckSource>[], sections: Sections): Nam
       ...sections.entries('computed').map(({ id }) => id),
     ]),
     interrupts: new Set(sections.entries('interrupts').map(({ id }) => id)),
+  };
+}
+
+function readCosts(sections: Sections): Pick<Flow, 'costs'> {
+  const costs = sections.single('costs', false)?.value;
+  if (costs === undefined) return {};
+  const { source, setups, remedies, sends, 'wrong-times': wrongTimes = {} } = costs;
+  const acting = (given: typeof remedies): Costs['remedies'] =>
+    Object.fromEntries(
+      Object.entries(given).map(([id, { cost, wrong, always = false }]) => [
+        id,
+        { cost, wrong, always },
+      ]),
+    );
+  return {
+    costs: { source, setups, remedies: acting(remedies), sends: acting(sends), wrongTimes },
   };
 }
 

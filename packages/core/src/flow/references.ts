@@ -57,8 +57,52 @@ function checkStages(flow: Flow, sections: Sections): void {
     if (!staged.has(id)) place.tell('unused', 'a check that some stage asks', { onKey: true });
   }
   const stages = { names: flow.stages.map(({ id }) => id), what: 'a stage of the flow' };
+  const worth = sections.single('by-worth', false);
+  worth?.value.forEach((stage, index) => expectName(stage, stages, worth.place.in(index)));
+  if (worth !== undefined) checkCosts(flow, sections, worth.place);
   const verdict = sections.single('verdict-after', false);
   if (verdict) expectName(verdict.value, stages, verdict.place);
+}
+
+/** Where checks are weighed, every remedy and everyone who may be sent has a cost, and no other. */
+function checkCosts(flow: Flow, sections: Sections, worth: Place): void {
+  const costs = sections.single('costs', false);
+  if (costs === undefined) {
+    worth.tell('missing', 'the section costs, as checks are weighed', { value: '' });
+    return;
+  }
+  const faults = Object.values(flow.faults);
+  const insteads = flow.stops.flatMap(({ instead }) => (instead === undefined ? [] : [instead]));
+  const wanted = {
+    remedies: [
+      ...faults.flatMap(({ remedies }) => remedies.map(({ remedy }) => remedy)),
+      ...insteads.map(({ remedy }) => remedy),
+    ],
+    sends: [
+      ...faults.flatMap(({ send, remedies }) => [send, ...remedies.map((one) => one.send ?? send)]),
+      ...insteads.map(({ send }) => send),
+    ],
+  };
+  for (const kind of ['remedies', 'sends'] as const) {
+    const names = [...new Set(wanted[kind])];
+    const place = costs.place.in(kind);
+    for (const given of Object.keys(costs.value[kind])) {
+      expectName(
+        given,
+        { names, what: `one of the ${kind} of the flow`, onKey: true },
+        place.in(given),
+      );
+    }
+    const missing = names.filter((name) => costs.value[kind][name] === undefined);
+    if (missing.length > 0) place.tell('missing', `costs of ${missing.join(', ')}`, { value: '' });
+  }
+  const setups = {
+    names: [...kitItems, 'seat', 'bonnet', 'below'],
+    what: 'an item of kit or a place',
+  };
+  for (const given of Object.keys(costs.value.setups)) {
+    expectName(given, { ...setups, onKey: true }, costs.place.in('setups', given));
+  }
 }
 
 const kitItems = contextFields['kit']?.kind === 'list' ? contextFields['kit'].values : [];

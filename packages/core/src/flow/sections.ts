@@ -20,7 +20,8 @@ export interface Entry<Value> {
 }
 
 /** Sections that only one file of a flow may hold. */
-export type SingleSection = 'flow' | 'version' | 'verdict-after' | 'turning' | 'common-causes';
+export type SingleSection =
+  'flow' | 'version' | 'verdict-after' | 'turning' | 'by-worth' | 'costs' | 'common-causes';
 
 type MapSection = Exclude<keyof FlowFile, SingleSection>;
 type Section<Key extends keyof FlowFile> = NonNullable<FlowFile[Key]>;

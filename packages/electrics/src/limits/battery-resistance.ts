@@ -51,6 +51,20 @@ function zoneByPractice(fuel: LimitContext['fuel'], coldest: number, warmest: nu
 }
 
 /**
+ * Above it no want of charge explains the internal resistance, but for a battery that is nearly
+ * empty: twice the limit of a sound one. Common practice, no source.
+ */
+export function resistanceSpent(context: LimitContext): LimitResult {
+  const worn = resistanceWorn(context);
+  return worn.type === 'unknown'
+    ? worn
+    : knownLimit({
+        ...scaleBound(worn.bound, 2),
+        source: commonPractice('twice the resistance of a battery that is just worn'),
+      });
+}
+
+/**
  * Up to it the internal resistance of the battery, from rest and cranking, is that of a sound one:
  * in mOhm of the whole battery.
  *

@@ -12,7 +12,7 @@ import {
   testerStrong,
 } from './battery-load.ts';
 import { halvesEqual, rechargedCellDown, rechargedFull } from './battery-recharged.ts';
-import { resistanceWorn } from './battery-resistance.ts';
+import { resistanceSpent, resistanceWorn } from './battery-resistance.ts';
 import {
   batteryFrost,
   restCharging,
@@ -105,6 +105,10 @@ const definitions = {
   'battery.resistance.worn': {
     parts: 'Up to it the internal resistance is that of a sound battery, above it of a worn one.',
     compute: resistanceWorn,
+  },
+  'battery.resistance.spent': {
+    parts: 'Above it even a battery at half of its charge is worn.',
+    compute: resistanceSpent,
   },
   'battery.frost': {
     parts: 'At it and below a discharged battery may have frozen.',

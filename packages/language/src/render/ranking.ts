@@ -47,7 +47,19 @@ export function renderWhy(message: WhyMessage, voice: Voice): Rendered[] {
       ? say('why.nothing', { label })
       : say('why.outcome', { label, faults: said });
   });
-  return [why, ...lines, ...numbers(message, voice)].map((text) => ({ kind: 'text', text }));
+  return [why, ...worth(message, voice), ...lines, ...numbers(message, voice)].map((text) => ({
+    kind: 'text',
+    text,
+  }));
+}
+
+/** Why this check comes now. */
+function worth({ worth: now }: WhyMessage, { say, figures }: Voice): string[] {
+  if (now === undefined) return [];
+  const minutes = figures.formatMinutes(Math.round(now.minutes * 10) / 10);
+  return now.saves >= 0.5
+    ? [say('why.worth', { minutes, saves: figures.formatMinutes(Math.round(now.saves)) })]
+    : [say('why.proves', { minutes })];
 }
 
 function numbers(message: WhyMessage, voice: Voice): string[] {

@@ -4,6 +4,7 @@ import type { Voice } from '../voice.ts';
 import { renderAsk } from './ask.ts';
 import { renderCaution, renderConfirm, renderInterrupt, renderWait } from './caution.ts';
 import { renderRanking, renderWhy } from './ranking.ts';
+import { renderWeights } from './weights.ts';
 import { renderNumbers } from './numbers.ts';
 import { renderNoted, renderReading } from './reading.ts';
 import { renderRefused } from './refused.ts';
@@ -31,6 +32,8 @@ export function renderMessage(message: Message, voice: Voice): Rendered[] {
       return renderRanking(message, voice);
     case 'why':
       return renderWhy(message, voice);
+    case 'weights':
+      return renderWeights(message, voice);
     case 'verdict':
       return renderVerdict(message, voice);
     case 'interrupt':

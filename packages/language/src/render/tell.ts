@@ -16,6 +16,8 @@ function wording({ tell, about }: TellMessage, voice: Voice): string {
       return about === undefined
         ? say('tell.checkAgainAny')
         : say('tell.checkAgain', { name: flow.checkName(about) });
+    case 'doubt':
+      return say('tell.doubt', { name: flow.checkName(about ?? '') });
     case 'person':
     case 'stopped':
     case 'resumed':

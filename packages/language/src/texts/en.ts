@@ -67,6 +67,17 @@ export const en = {
     bound: 'Bound at {{figure}}: {{source}}.',
     zone: 'Bound between {{low}} and {{high}}: {{source}}.',
     expected: 'Expected when nothing is wrong: {{low}} to {{high}}, {{source}}.',
+    worth:
+      'It comes now because it tells most for its time: it takes {{minutes}}, and going on this way is expected to save {{saves}} of work and mistakes against deciding now.',
+    proves: 'It comes now to prove what is likely already; it takes {{minutes}}.',
+  },
+  weights: {
+    heading: 'What speaks for and against: {{name}} (in decibans; 10 is ten to one)',
+    finding: '{{name}}: {{answer}}',
+    known: 'What is known of the vehicle, the place and the weather',
+    for: '+{{weight}}  {{finding}}',
+    against: '-{{weight}}  {{finding}}',
+    otherwise: '{{text}}. Without it, first would be: {{other}}',
   },
   verdict: {
     title: 'At fault: {{name}}',
@@ -108,6 +119,8 @@ export const en = {
     resumed: 'Good. We go on where we were.',
     returned: 'Back to the question before.',
     learned: 'That is taken into account from here on.',
+    doubt:
+      'The answers so far hardly fit together, and this one fits least: {{name}}. Please look once more; if it was right, say so again.',
     checkAgainAny: 'A second look is worth it.',
     checkAgain: 'A second look is worth it: {{name}}.',
   },
