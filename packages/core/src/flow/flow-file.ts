@@ -220,23 +220,27 @@ const likelihoods = z
   )
   .min(1);
 
+/** No cost of a case comes near it: it would be a slip of the pen. */
+const mostMinutes = 100_000;
+const minutesOfCost = z.number().min(0).max(mostMinutes);
+
 const acting = z.strictObject({
-  cost: z.number().min(0).meta({ description: 'minutes, money included, of acting on it' }),
-  wrong: z.number().min(0).meta({ description: 'minutes more where it was the wrong thing' }),
+  cost: minutesOfCost.meta({ description: 'minutes, money included, of acting on it' }),
+  wrong: minutesOfCost.meta({ description: 'minutes more where it was the wrong thing' }),
   always: z.boolean().optional().meta({ description: 'true where it helps whatever the fault is' }),
 });
 
 const costs = z.strictObject({
   source: z.string().min(3),
   setups: z
-    .record(id, z.number().min(0))
+    .record(id, minutesOfCost)
     .meta({ description: 'minutes to fetch an item of kit, or to get to a place, once in a case' }),
   remedies: z.record(id, acting),
   sends: z.record(id, acting),
   'wrong-times': z
     .partialRecord(
       z.enum(['driver', 'mechanic', 'technician', 'clerk', 'dispatcher']),
-      z.number().positive(),
+      z.number().positive().max(100),
     )
     .optional()
     .meta({ description: 'how many times dearer a mistake is for a role' }),

@@ -5,6 +5,7 @@
 import { noisyLikelihoods } from '@keyturn/evidence';
 import type { LikelihoodTable } from './flow.ts';
 import type { FlowFile } from './flow-file.ts';
+import { tellImpossibleAnswers } from './impossible-answer.ts';
 import { expectName, type Place } from './place.ts';
 import type { ConditionReader } from './read-check.ts';
 import { leastLikelihood } from './least-likelihood.ts';
@@ -42,6 +43,9 @@ export function readTable(
     expectName(answer, answers, at);
     for (const other of [others].flat()) expectName(other, { ...answers, onKey: false }, at);
   }
+  // That none of several holds is no share of its own.
+  const told = names.answers.filter((answer) => !names.several || answer !== 'none');
+  tellImpossibleAnswers(source, told, place.in('of-100'));
   const rows = names.faults.map((fault) => {
     const row = rowFor(fault, source['of-100'], names.groups);
     if (row === undefined) place.in('of-100').tell('bad-row', `a row for ${fault}, or otherwise`);
