@@ -21,8 +21,10 @@ import { demoLines } from './demo-case.ts';
 import { plain, styled } from './emphasis.ts';
 import { exchangeLines } from './json-lines.ts';
 import { streamLines, type Lines } from './lines.ts';
+import { learnedChart } from './outcomes/learned-chart.ts';
+import { OutcomesError } from './outcomes/outcomes-error.ts';
 import { layOutPage, type Page } from './page.ts';
-import { FlowError, shippedFlow } from './shipped-flow.ts';
+import { FlowError, shippedFlow, type ShippedFlow } from './shipped-flow.ts';
 import { terminalTexts } from './terminal-texts.ts';
 import { wrapText } from './wrap.ts';
 
@@ -73,8 +75,13 @@ export async function runTerminal(around: Surroundings): Promise<0 | 1 | 2> {
   try {
     return await runCase(around, command, locale);
   } catch (error) {
-    if (!(error instanceof CaseFileError) && !(error instanceof FlowError)) throw error;
-    around.stderr.write(`${wrapText(`keyturn: ${error.message}`, mostColumns).join('\n')}\n`);
+    const isExpected = [CaseFileError, FlowError, OutcomesError].some(
+      (kind) => error instanceof kind,
+    );
+    if (!isExpected) throw error;
+    around.stderr.write(
+      `${wrapText(`keyturn: ${(error as Error).message}`, mostColumns).join('\n')}\n`,
+    );
     return 1;
   }
 }
@@ -105,8 +112,10 @@ async function runCase(around: Surroundings, command: CaseCommand, locale: strin
     if (!isTyped && (await lines.isEmptyWithin(limit))) {
       return await demonstrate(around, command, locale);
     }
+    // Read before the case's file is made: none is left behind where the flow cannot be used.
+    const flow = flowFor(flowName, locale, command);
     const keeper = createCaseFile(command.caseFile ?? freeName(around.now()));
-    const hall = createHall(around, { command, locale, flow: flowName, lines, keeper });
+    const hall = createHall(around, { command, locale, flow, lines, keeper });
     const ending = await hall.begin();
     if (!isTyped && lines.isEmpty()) {
       keeper.discard();
@@ -122,17 +131,19 @@ async function goOn(
   around: Surroundings,
   given: {
     readonly file: string;
+    readonly learned?: string;
     readonly json: boolean;
     readonly locale: string;
     readonly lines: Lines;
   },
 ): Promise<0 | 1> {
-  const { file, json, locale, lines } = given;
+  const { file, locale, lines } = given;
   const kept = readCaseFile(file);
   const [opened] = kept.events;
-  const flow = opened?.type === 'opened' ? opened.flow.id : flowName;
+  const name = opened?.type === 'opened' ? opened.flow.id : flowName;
+  const flow = flowFor(name, locale, given);
   const keeper = continueCaseFile(file, kept);
-  const hall = createHall(around, { command: { json }, locale, flow, lines, keeper });
+  const hall = createHall(around, { command: given, locale, flow, lines, keeper });
   const kase = caseOf(hall.chart, file, kept.events);
   return hall.end(
     await hall.goOn(kase, { openedAt: opened?.at ?? kase.state.at, isTorn: kept.isTorn }),
@@ -145,16 +156,27 @@ async function demonstrate(
   command: CaseCommand,
   locale: string,
 ): Promise<0 | 1> {
+  const flow = flowFor(flowName, locale, command);
   const keeper = command.caseFile === undefined ? undefined : createCaseFile(command.caseFile);
   const hall = createHall(around, {
     command,
     locale,
-    flow: flowName,
+    flow,
     lines: demoLines(),
     keeper,
     isDemo: true,
   });
   return hall.end(await hall.begin());
+}
+
+/** The flow of a case, and its words; it has learned where the command line says so. */
+function flowFor(
+  name: string,
+  locale: string,
+  { learned }: { readonly learned?: string },
+): ShippedFlow {
+  const { chart, texts } = shippedFlow(name, locale);
+  return { chart: learned === undefined ? chart : learnedChart(chart, learned), texts };
 }
 
 /** Everything that a case is held in: its flow, its words, its page and its file. */
@@ -163,7 +185,7 @@ function createHall(
   given: {
     readonly command: { readonly json: boolean };
     readonly locale: string;
-    readonly flow: string;
+    readonly flow: ShippedFlow;
     readonly lines: Lines;
     readonly keeper: CaseKeeper | undefined;
     readonly isDemo?: boolean;
@@ -171,7 +193,7 @@ function createHall(
 ) {
   const { command, locale, lines, keeper, isDemo = false } = given;
   const { stdout, now } = around;
-  const { chart, texts: flowTexts } = shippedFlow(given.flow, locale);
+  const { chart, texts: flowTexts } = given.flow;
   const speaker = createSpeaker({ locale, flowTexts, checks: chart.flow.checks });
   const texts = terminalTexts(locale);
   const fine = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
