@@ -5,28 +5,12 @@
 import { describe, expect, test } from 'vitest';
 import { prettifyIssue } from './issue.ts';
 import { loadFlow } from './load.ts';
-import { smallFlow } from './small-flow.ts';
+import { smallCosts, smallFlow } from './small-flow.ts';
 import type { FileText } from './source-file.ts';
-
-const costs = `by-worth: [look, measure]
-costs:
-  source: made up for this flow
-  setups: { voltmeter: 4, bonnet: 1 }
-  remedies:
-    recharge-then-prove: { cost: 45, wrong: 60 }
-    replace-cable: { cost: 90, wrong: 120 }
-    technician-visit: { cost: 90, wrong: 0, always: true }
-    call-emergency: { cost: 60, wrong: 0 }
-  sends:
-    boost-van: { cost: 40, wrong: 60 }
-    technician-van: { cost: 75, wrong: 0, always: true }
-    police: { cost: 30, wrong: 0 }
-  wrong-times: { driver: 1.5 }
-`;
 
 /** The small flow and its costs, with one text put in the place of another. */
 function told(from: string, to: string): readonly string[] {
-  const whole: readonly FileText[] = [...smallFlow, { path: 'costs.yaml', text: costs }];
+  const whole: readonly FileText[] = [...smallFlow, smallCosts];
   expect(whole.filter(({ text }) => text.includes(from))).toHaveLength(1);
   const result = loadFlow(whole.map(({ path, text }) => ({ path, text: text.replace(from, to) })));
   return result.type === 'issues' ? result.issues.map(prettifyIssue) : [];
@@ -103,7 +87,7 @@ describe('costs and what is asked by worth', () => {
   });
 
   test('are asked for where stages are weighed and there are none', () => {
-    const bare = costs.slice(0, costs.indexOf('costs:'));
+    const bare = smallCosts.text.slice(0, smallCosts.text.indexOf('costs:'));
     const result = loadFlow([...smallFlow, { path: 'costs.yaml', text: bare }]);
     const issues = result.type === 'issues' ? result.issues.map(prettifyIssue) : [];
     expect(issues).toEqual([
@@ -112,7 +96,7 @@ describe('costs and what is asked by worth', () => {
   });
 
   test('are checked also where nothing is weighed', () => {
-    const [, bare = ''] = costs.split('by-worth: [look, measure]\n');
+    const [, bare = ''] = smallCosts.text.split('by-worth: [look, measure]\n');
     const spoiled = bare.replace('police:', 'polis:');
     const result = loadFlow([...smallFlow, { path: 'costs.yaml', text: spoiled }]);
     const issues = result.type === 'issues' ? result.issues.map(prettifyIssue) : [];
