@@ -9,7 +9,7 @@ import { loadFlow, type FileText } from '@keyturn/core/load';
 import { createActor } from 'xstate';
 import { openChecks } from '../../packages/core/src/case/open-checks.ts';
 import { planOf } from '../../packages/core/src/case/plan.ts';
-import { planFrom, weigh } from '../../packages/core/src/case/worth.ts';
+import { planFrom, weigh, type WeighedCase } from '../../packages/core/src/case/worth.ts';
 import { bareMachine, countStates } from './bare-machine.ts';
 
 const folder = new URL('../../flows/no-start/', import.meta.url);
@@ -27,8 +27,8 @@ const measures: Readonly<Record<string, () => () => number>> = {
   bare: () => measureBare,
   'turn of 10': () => measureTurn(written, playTurns(written, 10), perRound),
   'turn of 200': () => measureTurn(written, playTurns(written, 200), perRound),
-  'planning turn': () => measureTurn(chart, playTurns(chart, 10), plansPerRound),
-  choice: () => measureChoice(playTurns(chart, 10).json),
+  'planning turn': () => measureTurn(chart, planningTurn().stored, plansPerRound),
+  choice: () => measureChoice(planningTurn().weighed),
   loading: () => () => timed(loadChart),
 };
 const measure = measures[argv[2] ?? '']?.();
@@ -53,16 +53,29 @@ function measureTurn(played: Chart, stored: Stored, times: number): () => number
     }) / times;
 }
 
-/** The planner alone, where a turn has just planned. */
-function measureChoice(json: string): () => number {
-  const { state } = JSON.parse(json) as Case;
-  const open = openChecks(chart.flow, state, planOf(chart.flow).diagnosing);
-  const weighed = weigh(chart.flow, state, open);
-  if (weighed === undefined) throw new Error('the flow has no costs');
+/** The planner alone, on what a turn has just planned. */
+function measureChoice(weighed: WeighedCase): () => number {
   return () =>
     timed(() => {
       for (let index = 0; index < plansPerRound; index += 1) planFrom(weighed);
     }) / plansPerRound;
+}
+
+/** The first turn that asks what the planner chose, and what it planned with. */
+function planningTurn(): { readonly stored: Stored; readonly weighed: WeighedCase } {
+  const { flow } = chart;
+  for (let turns = 1; turns < 30; turns += 1) {
+    const stored = playTurns(chart, turns);
+    const kase = JSON.parse(stored.json) as Case;
+    const { state } = turn(chart, kase, { at: kase.state.at, input: stored.input }).case;
+    const weighed = weigh(flow, state, openChecks(flow, state, planOf(flow).diagnosing));
+    if (weighed === undefined || state.next?.to !== 'check') continue;
+    if (!flow.byWorth.includes(state.next.stage)) continue;
+    const plan = planFrom(weighed);
+    // Where the whole can be searched at once a choice takes next to no time.
+    if (plan.id === state.next.check && plan.proof !== 'exact') return { stored, weighed };
+  }
+  throw new Error('no turn plans');
 }
 
 interface Stored {

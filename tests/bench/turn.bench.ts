@@ -1,8 +1,8 @@
 /**
  * What a turn costs: an event in, the next question out, the case saved as JSON and restored.
  *
- * A turn in which the next check is planned for is measured against one choice of the planner at
- * the same place in the case: nearly all of it is that choice. A turn that asks as it is written is
+ * A turn in which the next check is planned for is measured against one choice of the planner on
+ * the same problem: nearly all of it is that choice. A turn that asks as it is written is
  * measured against a bare XState machine with as many states, restored from JSON as its
  * documentation has it (an actor from a persisted snapshot), sent one event and saved as JSON.
  * Each has a process of its own, as it would in use, since what one leaves behind slows another.

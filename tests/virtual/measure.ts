@@ -33,7 +33,7 @@ export type PlayedVehicle = Outcome & {
 };
 
 /** What the independent posterior makes of the answers. */
-export type Best = {
+type Best = {
   readonly truth: number;
   readonly first: readonly [fault: string, share: number];
   readonly error: number;
@@ -127,7 +127,7 @@ export type Figures = {
 };
 
 /** What the answers allow, by the independent posterior. */
-export type BestFigures = {
+type BestFigures = {
   /** Its first-ranked fault is right: the most that the answers allow. */
   readonly accuracy: number;
   readonly logLoss: number;
