@@ -13,10 +13,13 @@ import { widen } from './widen.ts';
 const MODEST_CHECKS = 12;
 const STEPS_MODEST = 300_000;
 
-/** How many of the most promising checks are searched, with how many steps of the inner loops. */
+/**
+ * How many of the most promising checks are searched, with how many steps of the inner loops: fewer
+ * where there are few checks, for there the search among all of them sees as much.
+ */
 const NARROWINGS = [
-  { checks: 5, steps: 100_000 },
-  { checks: 8, steps: 200_000 },
+  { checks: 5, steps: 400_000, stepsModest: 100_000 },
+  { checks: 8, steps: 600_000, stepsModest: 200_000 },
 ] as const;
 
 /** Steps for the search among all checks; where it cannot even see two steps it is not begun. */
@@ -50,10 +53,11 @@ export function findStep(problem: DiagnosisProblem, position: Position, frame: F
   if (isLarge && estimated !== undefined && estimated.value < CLEAR * acting) return estimated;
   const wide = widen(createSearch(frame));
   if (wide.found.value < found.value) found = wide.found;
-  for (const { checks, steps } of isLarge ? NARROWINGS.slice(0, 1) : NARROWINGS) {
+  for (const { checks, steps, stepsModest } of isLarge ? NARROWINGS.slice(0, 1) : NARROWINGS) {
     if (checks >= frame.checkCount) break;
     const only = wide.checks.slice(0, checks);
-    found = deepen(createSearch(frameOf(problem, position, only)), found, { steps });
+    const limits = { steps: frame.checkCount <= MODEST_CHECKS ? stepsModest : steps };
+    found = deepen(createSearch(frameOf(problem, position, only)), found, limits);
     found = { ...found, proof: 'searched' };
   }
   if (!isLarge) found = deepen(createSearch(frame), found, { steps: STEPS });
