@@ -4,7 +4,7 @@
  */
 import { defineModel, type EvidenceModel } from '@keyturn/evidence';
 import type { Condition } from '../flow/condition.ts';
-import type { Flow } from '../flow/flow.ts';
+import type { Flow, LikelihoodTable } from '../flow/flow.ts';
 
 /** What one table says: answer to its row over the faults. */
 export interface EvidenceTable {
@@ -12,6 +12,12 @@ export interface EvidenceTable {
   readonly rows: ReadonlyMap<string, AnswerRow>;
   /** Logarithms of how likely it is that none of the answers is given, where several may hold. */
   readonly absentLogs: Float64Array;
+  /** The part of each fault's answers that hang on the circuit, and how those are reported. */
+  readonly byCircuit?: {
+    readonly parts: Float64Array;
+    /** True answer to reported answer to likelihood. */
+    readonly reported: ReadonlyMap<string, ReadonlyMap<string, number>>;
+  };
 }
 
 /** How likely one answer is with each fault. */
@@ -32,6 +38,8 @@ export interface EvidenceTables {
   readonly tables: ReadonlyMap<string, readonly EvidenceTable[]>;
   /** Checks of whose answers several may hold. */
   readonly several: ReadonlySet<string>;
+  /** For each fault whether it is "none of these". */
+  readonly open: readonly boolean[];
 }
 
 const laidOut = new WeakMap<Flow, EvidenceTables>();
@@ -56,9 +64,10 @@ function layOut(flow: Flow): EvidenceTables {
     tables: new Map(
       Object.entries(flow.likelihoods).map(([check, tables]) => [
         check,
-        tables.map(({ given, rows }) => layOutTable(faults, given, answerRows(faults, rows))),
+        tables.map((table) => layOutTable(faults, table, answerRows(faults, table.rows))),
       ]),
     ),
+    open: faults.map((fault) => flow.faults[fault]?.best === 'open'),
     several: new Set(
       Object.values(flow.checks)
         .filter(({ form }) => form.kind === 'choice' && form.several)
@@ -69,14 +78,31 @@ function layOut(flow: Flow): EvidenceTables {
 
 function layOutTable(
   faults: readonly string[],
-  given: Condition | undefined,
+  { given, byCircuit }: LikelihoodTable,
   rows: EvidenceTable['rows'],
 ): EvidenceTable {
   const present = [...rows].flatMap(([answer, row]) => (answer === 'none' ? [] : [row]));
   const absentLogs = Float64Array.from(faults, (_, fault) =>
     present.reduce((sum, row) => sum + (row.absentLogs[fault] ?? 0), 0),
   );
-  return { ...(given === undefined ? {} : { given }), rows, absentLogs };
+  return {
+    ...(given === undefined ? {} : { given }),
+    rows,
+    absentLogs,
+    ...(byCircuit === undefined
+      ? {}
+      : {
+          byCircuit: {
+            parts: Float64Array.from(faults, (fault) => byCircuit.parts[fault] ?? 0),
+            reported: new Map(
+              Object.entries(byCircuit.reported).map(([truth, row]) => [
+                truth,
+                new Map(Object.entries(row)),
+              ]),
+            ),
+          },
+        }),
+  };
 }
 
 /** Many faults hang on the same few conditions; each is held once, for all of them. */

@@ -1,0 +1,124 @@
+/**
+ * What is believed in: each fault with each hidden state of the vehicle's starting circuit. Drawn
+ * and solved once for a vehicle and kept.
+ */
+import { defineLatentSpace, type LatentSpace } from '@keyturn/evidence';
+import type { LimitContext } from '@keyturn/electrics';
+import { statesOfSet, usualFigures } from '../circuit/draw-states.ts';
+import { predictChoice, type Chances, type CircuitChoice } from '../circuit/predict-choice.ts';
+import type { CircuitState } from '../circuit/solve-state.ts';
+import { holds, type Condition, type Known } from '../flow/condition.ts';
+import type { CircuitEvidence, FigureRanges, Flow } from '../flow/flow.ts';
+import type { Findings } from './findings.ts';
+
+/** Faults with their states. */
+export interface Hypotheses {
+  readonly space: LatentSpace;
+  /** The solved states of every set, one set after the other; none where the flow has no circuit. */
+  readonly states: readonly CircuitState[];
+  /** For each state of the space which solved state it is. */
+  readonly solved: Int32Array;
+  /** What has been worked out for the solved states, by what it was worked out from. */
+  readonly kept: Map<string, readonly Float64Array[]>;
+}
+
+/** Vehicles whose states are kept for each flow; the oldest goes. */
+const mostKept = 12;
+
+const keptOf = new WeakMap<Flow, Map<string, Hypotheses>>();
+
+/** The hypotheses on the vehicle of a case. */
+export function hypothesesOf(flow: Flow, { limits, known }: Findings): Hypotheses {
+  const kept = keptOf.get(flow) ?? new Map<string, Hypotheses>();
+  keptOf.set(flow, kept);
+  const key = keyOf(flow, limits, known);
+  const found = kept.get(key);
+  if (found !== undefined) return found;
+  const made = drawHypotheses(flow, limits, known);
+  const [oldest] = kept.keys();
+  if (kept.size >= mostKept && oldest !== undefined) kept.delete(oldest);
+  kept.set(key, made);
+  return made;
+}
+
+/** What the states hang on: the vehicle as it is known, but nothing that was measured on it. */
+function vehicleOf({ turning: _, restVoltage: _r, crankVoltage: _v, crankCurrent: _c, ...vehicle }: LimitContext): LimitContext {
+  return vehicle;
+}
+
+function keyOf({ circuit }: Flow, limits: LimitContext, known: Known): string {
+  if (circuit === undefined) return '';
+  const conditions = [
+    ...circuit.usual.map(({ when }) => when),
+    ...circuit.sets.flatMap(({ modes }) => modes.map(({ when }) => when)),
+  ];
+  const held = conditions.map((when) => (isMet(when, known) ? '1' : '0')).join('');
+  return JSON.stringify([Object.values(vehicleOf(limits)).map((value) => value ?? null), held]);
+}
+
+function isMet(when: Condition | undefined, known: Known): boolean {
+  return when === undefined || holds(when, known) === true;
+}
+
+function drawHypotheses(flow: Flow, limits: LimitContext, known: Known): Hypotheses {
+  const faults = Object.keys(flow.faults);
+  const { circuit } = flow;
+  if (circuit === undefined) {
+    const space = defineLatentSpace(faults.map(() => [1]));
+    return { space, states: [], solved: new Int32Array(faults.length), kept: new Map() };
+  }
+  const sets = drawSets(circuit, vehicleOf(limits), known);
+  const starts = sets.map((_, index) =>
+    sets.slice(0, index).reduce((sum, { states }) => sum + states.length, 0),
+  );
+  const positions = faults.map((fault) => circuit.setOf[fault] ?? 0);
+  const weights = positions.map((position) => sets[position]?.weights ?? []);
+  return {
+    space: defineLatentSpace(weights),
+    states: sets.flatMap(({ states }) => states),
+    solved: Int32Array.from(
+      positions.flatMap((position) =>
+        (sets[position]?.states ?? []).map((_, index) => (starts[position] ?? 0) + index),
+      ),
+    ),
+    kept: new Map(),
+  };
+}
+
+/** Of a circuit that is why the engine does not start, states in which it would crank as usual. */
+const leastFailing = 1e-4;
+
+function drawSets(circuit: CircuitEvidence, context: LimitContext, known: Known) {
+  const declared = circuit.usual
+    .filter(({ when }) => isMet(when, known))
+    .reduce<FigureRanges>((all, { figures }) => ({ ...all, ...figures }), {});
+  const usual = usualFigures(context, declared);
+  return circuit.sets.map(({ fails, modes }) => {
+    const met = modes.filter(({ when }) => isMet(when, known));
+    const drawn = statesOfSet(met, circuit.states, { context, usual });
+    return {
+      states: drawn.map(({ state }) => state),
+      weights: drawn.map(({ state, weight }) =>
+        fails
+          ? weight * Math.max(leastFailing, 1 - (predictChoice(state, 'complaint').at(-1) ?? 0))
+          : weight,
+      ),
+    };
+  });
+}
+
+/** For each answer of a choice, in the model's order, how likely it is in each solved state. */
+export function choiceChances(
+  { states, kept }: Hypotheses,
+  choice: CircuitChoice,
+): readonly Float64Array[] {
+  const known = kept.get(choice);
+  if (known !== undefined) return known;
+  const chances = states.map((state): Chances => predictChoice(state, choice));
+  const answers = chances[0]?.length ?? 0;
+  const made = Array.from({ length: answers }, (_, answer) =>
+    Float64Array.from(chances, (one) => one[answer] ?? 0),
+  );
+  kept.set(choice, made);
+  return made;
+}

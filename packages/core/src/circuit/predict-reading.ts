@@ -1,0 +1,146 @@
+/**
+ * What a meter shows on a vehicle in a hidden state: a mean and how far it spreads, given what was
+ * measured beside it. A current that was measured tells what flows through that very circuit, and a
+ * rest voltage where that very battery starts from.
+ */
+import { batteryVoltage } from '@keyturn/electrics';
+import type { CircuitState } from './solve-state.ts';
+
+/** Every reading that the circuit model knows. */
+export const circuitReadings = [
+  'rest',
+  'lamps',
+  'load-test',
+  'tester',
+  'recharged',
+  'crank',
+  'current',
+  'clamps',
+  'positive',
+  'ground',
+  'contacts',
+  'control',
+  'feed',
+  'command',
+] as const;
+
+/** The name of a reading of the circuit model. */
+export type CircuitReading = (typeof circuitReadings)[number];
+
+/** What was measured, as it bears on other readings. */
+export interface Measured {
+  readonly rest?: number;
+  readonly crank?: number;
+  readonly current?: number;
+  /** The label's current, A, as printed. */
+  readonly label?: number;
+}
+
+/** A mean, in V or A, and what a relative spread goes by. */
+export interface Predicted {
+  readonly mean: number;
+  /** V or A that a part of spread is taken of: a drop, or what a battery falls by. */
+  readonly load: number;
+  /** V or A that a meter swings between while the solenoid chatters. */
+  readonly swing: number;
+}
+
+/** A measured rest voltage moves the battery's own by this much at the most; beyond it is odd. */
+const mostShift = 0.3;
+
+/** All lamps and the windows on, A. Common practice, no source. */
+const lampsAmperes = 35;
+
+/** What a battery loses in 15 s under half of its cold-cranking current, beyond the first moment. */
+const loadTestSag = 0.2;
+
+/** Predicts one reading. No side effects. */
+export function predictReading(
+  state: CircuitState,
+  reading: CircuitReading,
+  measured: Measured,
+): Predicted {
+  const { held, figures, battery, kind } = state;
+  switch (reading) {
+    case 'rest':
+      return steady(state.rest);
+    case 'lamps':
+      return underLoad(state, lampsAmperes, measured);
+    case 'load-test': {
+      const amperes = (measured.label ?? figures.rating) / 2;
+      const loaded = underLoad(state, amperes, measured);
+      return { ...loaded, mean: Math.max(0, loaded.mean - loadTestSag * kind.series) };
+    }
+    case 'tester': {
+      const amperes = (measured.label ?? figures.rating) * conductance(state);
+      return { mean: amperes, load: amperes, swing: 0 };
+    }
+    case 'recharged':
+      return steady(state.recharged);
+    case 'crank':
+      return held.isOhmic && measured.current !== undefined && measured.current > 0
+        ? underLoad(state, measured.current, measured)
+        : {
+            mean: Math.max(0, held.post + shiftOf(state, measured)),
+            load: Math.max(0, battery.emfV - held.post),
+            swing: chatter(state) * battery.emfV,
+          };
+    case 'current':
+      return { mean: held.current, load: held.current, swing: chatter(state) * held.current };
+    case 'clamps':
+      return drop(state, held.clamps, measured);
+    case 'positive':
+      return drop(state, held.positive, measured);
+    case 'ground':
+      return drop(state, held.ground, measured);
+    case 'contacts':
+      return drop(state, held.contacts, measured);
+    case 'control': {
+      const lost = held.post - held.control;
+      const post = measured.crank ?? held.post;
+      return { mean: Math.max(0, post - lost), load: 0, swing: chatter(state) * battery.emfV };
+    }
+    case 'feed':
+      return steady(state.bodyRest + (state.bodyRest > 0 ? shiftOf(state, measured) : 0));
+    case 'command':
+      return steady(figures.control === Infinity ? 0 : 0.97 * held.body);
+  }
+}
+
+function steady(mean: number): Predicted {
+  return { mean, load: 0, swing: 0 };
+}
+
+/** Of the figure, how far a meter swings about it while the solenoid chatters. */
+function chatter({ held }: CircuitState): number {
+  return held.held === 'rapid-clicking' ? 0.15 : 0;
+}
+
+/** How far the battery was measured from where this state has it. */
+function shiftOf({ rest }: CircuitState, { rest: found }: Measured): number {
+  return found === undefined ? 0 : Math.max(-mostShift, Math.min(mostShift, found - rest));
+}
+
+function underLoad(state: CircuitState, amperes: number, measured: Measured): Predicted {
+  const volts = batteryVoltage(state.battery, amperes);
+  return {
+    mean: Math.max(0, volts + shiftOf(state, measured)),
+    load: Math.max(0, state.battery.emfV - volts),
+    swing: 0,
+  };
+}
+
+/** A drop follows the current that was measured, where one current explains all. */
+function drop(state: CircuitState, volts: number, { current }: Measured): Predicted {
+  const { held, battery } = state;
+  const isScaled = held.isOhmic && current !== undefined && current > 0 && held.current > 0;
+  const mean = isScaled ? (volts * current) / held.current : volts;
+  return { mean, load: Math.abs(mean), swing: chatter(state) * battery.emfV };
+}
+
+/** Part of the label that an electronic tester finds: it conducts less as it is worn and empty. */
+function conductance({ figures }: CircuitState): number {
+  const charged = 0.55 + 0.45 * Math.min(1, figures.charge / 75);
+  const drained = 1 / (1 + 2 * figures.emptied);
+  return (figures.health * charged * drained) / (1 + 0.3 * figures['dead-cells']);
+}
