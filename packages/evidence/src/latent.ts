@@ -129,18 +129,20 @@ function shares(
  * P(outcome | hypothesis, findings) for each hypothesis: the chance of the outcome in each state,
  * weighed by what has been found of the states so far.
  *
- * @param chances - P(outcome | state) in the order of the states
+ * @param chances - P(outcome | state), by the positions that `places` gives
+ * @param places - for each state where its chance stands: hypotheses may share states
  */
 export function predicted(
   { hypotheses, owner }: LatentSpace,
   { states }: Pick<LatentPosterior, 'states'>,
-  chances: ArrayLike<number>,
+  chances: Float64Array,
+  places: Int32Array,
 ): Float64Array {
-  requireLength(chances, states.length, { what: 'the row of an outcome' });
+  requireLength(places, states.length, { what: 'the row of places' });
   const sums = new Float64Array(hypotheses);
   for (let state = 0; state < states.length; state += 1) {
     const of = owner[state] as number;
-    sums[of] = (sums[of] as number) + (states[state] as number) * (chances[state] as number);
+    sums[of] = (sums[of] as number) + (states[state] as number) * (chances[places[state] as number] as number);
   }
   return sums;
 }

@@ -2,6 +2,7 @@
  * What an answer says of every state of every fault: from the flow's tables, from the state of the
  * circuit, or from both, where a table says which part of the answers hangs on the circuit.
  */
+import { predicted, type LatentPosterior } from '@keyturn/evidence';
 import type { Finding } from '../flow/condition.ts';
 import type { Flow } from '../flow/flow.ts';
 import { answerChances, anyDensity, densities } from './circuit-evidence.ts';
@@ -31,16 +32,64 @@ export function chancesOf(
       [...circuit].map(([answer, row]) => [answer, ofCircuit(flow, hypotheses, row, circuit.size)]),
     );
   }
-  const { owner } = hypotheses.space;
   return new Map(
     [...table.rows].map(([answer, { likelihoods }]) => {
-      const direct = Float64Array.from(owner, (fault) => likelihoods[fault] ?? 0);
+      const direct = ofFaults(hypotheses, likelihoods);
       return [
         answer,
         circuit === undefined ? direct : withCircuit(direct, { answer, table, circuit, hypotheses }),
       ];
     }),
   );
+}
+
+/**
+ * For each answer of a check how likely it is with each fault, given what is believed of the states;
+ * undefined where the flow says nothing of it. The same as `chancesOf` summed over states, without
+ * laying them out.
+ */
+export function expectedAnswers(
+  flow: Flow,
+  findings: Findings,
+  asked: { readonly check: string; readonly posterior: LatentPosterior },
+): ReadonlyMap<string, Float64Array> | undefined {
+  const { check, posterior } = asked;
+  const hypotheses = hypothesesOf(flow, findings);
+  const { space, solved } = hypotheses;
+  const table = tableFor(flow, findings.known, check);
+  if (table !== undefined && table.byCircuit === undefined) {
+    return new Map([...table.rows].map(([answer, { likelihoods }]) => [answer, likelihoods]));
+  }
+  const circuit = answerChances(flow, hypotheses, { check, findings });
+  const expected = circuit && new Map(
+    [...circuit].map(([answer, row]) => [answer, predicted(space, posterior, row, solved)]),
+  );
+  if (table?.byCircuit === undefined) {
+    const { open } = evidenceTables(flow);
+    return expected && new Map(
+      [...expected].map(([answer, row]) => [
+        answer,
+        row.map((share, fault) => (open[fault] === true ? anyOr(1 / expected.size, share) : share)),
+      ]),
+    );
+  }
+  const { parts, reported } = table.byCircuit;
+  return new Map(
+    [...table.rows].map(([answer, { likelihoods }]) => {
+      const row = likelihoods.slice();
+      for (const [truth, chances] of expected ?? []) {
+        const said = reported.get(truth)?.get(answer) ?? 0;
+        for (let fault = 0; fault < row.length; fault += 1) {
+          row[fault] = (row[fault] ?? 0) + (parts[fault] ?? 0) * said * (chances[fault] ?? 0);
+        }
+      }
+      return [answer, row];
+    }),
+  );
+}
+
+function anyOr(any: number, likelihood: number): number {
+  return anyPart * any + (1 - anyPart) * likelihood;
 }
 
 /** A cause that nobody listed shows itself as anything half of the time. */
@@ -51,16 +100,22 @@ function ofCircuit(
   flow: Flow,
   { space, solved }: Hypotheses,
   row: Float64Array,
-  any: number | undefined,
+  any: number,
 ): Float64Array {
   const { open } = evidenceTables(flow);
-  const chance = any === undefined ? 0 : 1 / any;
-  return Float64Array.from(solved, (state, at) => {
-    const likelihood = row[state] ?? 0;
-    return open[space.owner[at] ?? 0] === true
-      ? anyPart * chance + (1 - anyPart) * likelihood
-      : likelihood;
-  });
+  const laid = new Float64Array(solved.length);
+  for (let at = 0; at < laid.length; at += 1) {
+    const likelihood = row[solved[at] ?? 0] ?? 0;
+    laid[at] = open[space.owner[at] ?? 0] === true ? anyOr(1 / any, likelihood) : likelihood;
+  }
+  return laid;
+}
+
+/** A row over the faults, laid out over the states of all faults. */
+function ofFaults({ space: { owner } }: Hypotheses, row: Float64Array): Float64Array {
+  const laid = new Float64Array(owner.length);
+  for (let at = 0; at < laid.length; at += 1) laid[at] = row[owner[at] ?? 0] ?? 0;
+  return laid;
 }
 
 /** What the table says of itself, and the part of the answers that are as the circuit has it. */
@@ -98,8 +153,11 @@ export function logsOfFinding(
   const table = tableFor(flow, findings.known, check);
   const hypotheses = hypothesesOf(flow, findings);
   if (table !== undefined && evidenceTables(flow).several.has(check)) {
-    const logs = logsOfSet(table, finding);
-    return Float64Array.from(hypotheses.space.owner, (fault) => logs[fault] ?? 0);
+    return ofFaults(hypotheses, logsOfSet(table, finding));
+  }
+  if (table !== undefined && table.byCircuit === undefined) {
+    const logs = logsOfWeights(rowsOf(table), finding);
+    return logs && ofFaults(hypotheses, logs);
   }
   const placed = findings.placed.get(check);
   if (table === undefined && value !== undefined && placed !== undefined) {
@@ -111,6 +169,10 @@ export function logsOfFinding(
   }
   const rows = chancesOf(flow, findings, check);
   return rows && logsOfWeights(rows, finding);
+}
+
+function rowsOf({ rows }: EvidenceTable): ReadonlyMap<string, Float64Array> {
+  return new Map([...rows].map(([answer, { likelihoods }]) => [answer, likelihoods]));
 }
 
 /** A reading near a bound carries both branches by their weight; one without bounds says nothing. */

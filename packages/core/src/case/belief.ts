@@ -1,10 +1,10 @@
 /**
  * How likely each fault is, from the flow's evidence and what has been found.
  */
-import { latentPosterior, predicted, temperedExponent, type LatentPosterior } from '@keyturn/evidence';
+import { latentPosterior, temperedExponent, type LatentPosterior } from '@keyturn/evidence';
 import { holds, type Finding } from '../flow/condition.ts';
 import type { Flow } from '../flow/flow.ts';
-import { chancesOf, logsOfFinding } from './answer-evidence.ts';
+import { chancesOf, expectedAnswers, logsOfFinding } from './answer-evidence.ts';
 import { evidenceTables, type EvidenceTable } from './evidence-tables.ts';
 import type { Findings } from './findings.ts';
 import { hypothesesOf } from './hypotheses.ts';
@@ -76,11 +76,7 @@ export function answerRows(
   findings: Findings,
   check: string,
 ): ReadonlyMap<string, Float64Array> | undefined {
-  const rows = chancesOf(flow, findings, check);
-  if (rows === undefined) return undefined;
-  const { space } = hypothesesOf(flow, findings);
-  const posterior = posteriorIn(flow, findings);
-  return new Map([...rows].map(([answer, row]) => [answer, predicted(space, posterior, row)]));
+  return expectedAnswers(flow, findings, { check, posterior: posteriorIn(flow, findings) });
 }
 
 /**
@@ -150,10 +146,11 @@ export function contextFindings(flow: Flow, findings: Findings): readonly StateF
   const { owner } = hypothesesOf(flow, findings).space;
   return evidenceTables(flow)
     .factors.filter(({ when }) => holds(when, findings.known) === true)
-    .map(({ logs }) => ({
-      id: 'context',
-      logs: Float64Array.from(owner, (fault) => logs[fault] ?? 0),
-    }));
+    .map(({ logs }) => {
+      const laid = new Float64Array(owner.length);
+      for (let at = 0; at < laid.length; at += 1) laid[at] = logs[owner[at] ?? 0] ?? 0;
+      return { id: 'context', logs: laid };
+    });
 }
 
 /** Every finding as the belief takes it: what the context says first, then the answers in order. */

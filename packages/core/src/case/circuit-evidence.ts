@@ -37,12 +37,16 @@ export function isOfCircuit({ circuit }: Flow, check: string): boolean {
 }
 
 /** What was measured, as far as other readings go by it. */
-export function measuredIn({ limits }: Findings): Measured {
+export function measuredIn(flow: Flow, { limits, all }: Findings): Measured {
+  const recharged = Object.entries(flow.circuit?.readings ?? {}).some(
+    ([check, { reads }]) => reads === 'recharged' && all.has(check),
+  );
   return {
     ...(limits.restVoltage === undefined ? {} : { rest: limits.restVoltage }),
     ...(limits.crankVoltage === undefined ? {} : { crank: limits.crankVoltage }),
     ...(limits.crankCurrent === undefined ? {} : { current: limits.crankCurrent }),
     ...(limits.rating === undefined ? {} : { label: limits.rating }),
+    ...(recharged ? { isRecharged: true } : {}),
   };
 }
 
@@ -63,7 +67,30 @@ function spreadIn(
   return { mean, deviation };
 }
 
+/**
+ * The model is right of most vehicles and only roughly right of some: a share of them lies so many
+ * times as far from what it says. Common practice, no source.
+ */
+const rough = { share: 0.15, times: 3 };
+
 const perRoot = 1 / Math.sqrt(2 * Math.PI);
+
+/** Density at so many deviations from the mean, for each deviation. */
+function bell(away: number): number {
+  const squared = away * away;
+  return (
+    perRoot *
+    ((1 - rough.share) * Math.exp(-0.5 * squared) +
+      (rough.share / rough.times) * Math.exp((-0.5 * squared) / rough.times ** 2))
+  );
+}
+
+/** The probability to lie below so many deviations from the mean. */
+function below(away: number): number {
+  return (
+    (1 - rough.share) * normalProbability(away) + rough.share * normalProbability(away / rough.times)
+  );
+}
 
 /** Density of a figure that was read, in each solved state, for each unit of the check. */
 export function densities(
@@ -77,13 +104,15 @@ export function densities(
   const { model } = known;
   const scale = placed.quantity.value === 0 ? 1 : value / placed.quantity.value;
   const uncertainty = standardUncertainty(placed.quantity) * Math.abs(scale);
-  const measured = measuredIn(findings);
+  const measured = measuredIn(flow, findings);
   const odd = model.odd / widthOf(known, findings.limits);
-  return Float64Array.from(states, (state) => {
-    const { mean, deviation } = spreadIn(state, model, { measured, uncertainty });
-    const away = (value - mean) / deviation;
-    return ((1 - model.odd) * perRoot * Math.exp(-0.5 * away * away)) / deviation + odd;
-  });
+  const given = { measured, uncertainty };
+  const row = new Float64Array(states.length);
+  for (const [index, state] of states.entries()) {
+    const { mean, deviation } = spreadIn(state, model, given);
+    row[index] = (1 - model.odd) * bell((value - mean) / deviation) / deviation + odd;
+  }
+  return row;
 }
 
 /** Density of a figure that might be anything. */
@@ -116,7 +145,7 @@ export function answerChances(
   if (known === undefined) return undefined;
   const bounds = boundsOf(known.form.bands, known.form.unit, findings.limits);
   if (bounds === undefined) return undefined;
-  return bandChances(known, hypotheses, { check, bounds, measured: measuredIn(findings) });
+  return bandChances(known, hypotheses, { check, bounds, measured: measuredIn(flow, findings) });
 }
 
 function bandChances(
@@ -149,19 +178,19 @@ function bandRows(
   }));
   for (const [index, state] of states.entries()) {
     const { mean, deviation } = spreadIn(state, model, { measured, uncertainty });
-    let below = 0;
+    let passed = 0;
     for (let band = 0; band < count; band += 1) {
       const zone = zones[band];
       const reached =
         zone === undefined
           ? 1
           : Math.max(
-              below,
-              normalProbability((zone.middle - mean) / Math.hypot(deviation, zone.deviation)),
+              passed,
+              below((zone.middle - mean) / Math.hypot(deviation, zone.deviation)),
             );
       const row = rows[band];
-      if (row) row[index] = (1 - model.odd) * (reached - below) + model.odd / count;
-      below = reached;
+      if (row) row[index] = (1 - model.odd) * (reached - passed) + model.odd / count;
+      passed = reached;
     }
   }
   return rows;

@@ -3,7 +3,7 @@
  * measured beside it. A current that was measured tells what flows through that very circuit, and a
  * rest voltage where that very battery starts from.
  */
-import { batteryVoltage } from '@keyturn/electrics';
+import { batteryVoltage, type BatteryModel } from '@keyturn/electrics';
 import type { CircuitState } from './solve-state.ts';
 
 /** Every reading that the circuit model knows. */
@@ -34,6 +34,8 @@ export interface Measured {
   readonly current?: number;
   /** The label's current, A, as printed. */
   readonly label?: number;
+  /** True where the battery has been charged fully since it rested. */
+  readonly isRecharged?: boolean;
 }
 
 /** A mean, in V or A, and what a relative spread goes by. */
@@ -68,22 +70,24 @@ export function predictReading(
       return underLoad(state, lampsAmperes, measured);
     case 'load-test': {
       const amperes = (measured.label ?? figures.rating) / 2;
-      const loaded = underLoad(state, amperes, measured);
+      const loaded = measured.isRecharged
+        ? loadedBattery(state.recharged, amperes)
+        : underLoad(state, amperes, measured);
       return { ...loaded, mean: Math.max(0, loaded.mean - loadTestSag * kind.series) };
     }
     case 'tester': {
-      const amperes = (measured.label ?? figures.rating) * conductance(state);
+      const amperes = (measured.label ?? figures.rating) * conductance(state, measured);
       return { mean: amperes, load: amperes, swing: 0 };
     }
     case 'recharged':
-      return steady(state.recharged);
+      return steady(state.recharged.emfV);
     case 'crank':
       return held.isOhmic && measured.current !== undefined && measured.current > 0
         ? underLoad(state, measured.current, measured)
         : {
             mean: Math.max(0, held.post + shiftOf(state, measured)),
             load: Math.max(0, battery.emfV - held.post),
-            swing: chatter(state) * battery.emfV,
+            swing: swingOf(state) * battery.emfV,
           };
     case 'current':
       return { mean: held.current, load: held.current, swing: chatter(state) * held.current };
@@ -107,6 +111,11 @@ export function predictReading(
   }
 }
 
+/** With no current to speak of lamps and ignition, which vary, are what the battery gives. */
+function swingOf(state: CircuitState): number {
+  return state.held.held === 'silent' ? 0.015 : chatter(state);
+}
+
 function steady(mean: number): Predicted {
   return { mean, load: 0, swing: 0 };
 }
@@ -122,12 +131,13 @@ function shiftOf({ rest }: CircuitState, { rest: found }: Measured): number {
 }
 
 function underLoad(state: CircuitState, amperes: number, measured: Measured): Predicted {
-  const volts = batteryVoltage(state.battery, amperes);
-  return {
-    mean: Math.max(0, volts + shiftOf(state, measured)),
-    load: Math.max(0, state.battery.emfV - volts),
-    swing: 0,
-  };
+  const loaded = loadedBattery(state.battery, amperes);
+  return { ...loaded, mean: Math.max(0, loaded.mean + shiftOf(state, measured)) };
+}
+
+function loadedBattery(battery: BatteryModel, amperes: number): Predicted {
+  const mean = Math.max(0, batteryVoltage(battery, amperes));
+  return { mean, load: battery.emfV - mean, swing: 0 };
 }
 
 /** A drop follows the current that was measured, where one current explains all. */
@@ -135,12 +145,15 @@ function drop(state: CircuitState, volts: number, { current }: Measured): Predic
   const { held, battery } = state;
   const isScaled = held.isOhmic && current !== undefined && current > 0 && held.current > 0;
   const mean = isScaled ? (volts * current) / held.current : volts;
-  return { mean, load: Math.abs(mean), swing: chatter(state) * battery.emfV };
+  // Over what is open stands all there is, whatever its resistance was taken for.
+  const load = Math.min(Math.abs(mean), 0.3 * battery.emfV);
+  return { mean, load, swing: chatter(state) * battery.emfV };
 }
 
 /** Part of the label that an electronic tester finds: it conducts less as it is worn and empty. */
-function conductance({ figures }: CircuitState): number {
-  const charged = 0.55 + 0.45 * Math.min(1, figures.charge / 75);
-  const drained = 1 / (1 + 2 * figures.emptied);
+function conductance({ figures }: CircuitState, { isRecharged }: Measured): number {
+  const charge = isRecharged ? figures.taken : figures.charge;
+  const charged = 0.55 + 0.45 * Math.min(1, charge / 75);
+  const drained = isRecharged ? 1 : 1 / (1 + 2 * figures.emptied);
   return (figures.health * charged * drained) / (1 + 0.3 * figures['dead-cells']);
 }

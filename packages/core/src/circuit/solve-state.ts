@@ -41,11 +41,11 @@ export interface CircuitState {
   readonly figures: CircuitFigures;
   readonly kind: VehicleKind;
   readonly battery: BatteryModel;
+  /** The battery after a full charge, or the nearest to it that it can reach. */
+  readonly recharged: BatteryModel;
   readonly circuit: CrankingCircuit;
   /** Volts at the posts, at rest. */
   readonly rest: number;
-  /** Volts at the posts two hours after a full charge. */
-  readonly recharged: number;
   /** Volts at the lamps with the ignition on. */
   readonly bodyRest: number;
   readonly held: HeldReadings;
@@ -57,6 +57,7 @@ const bodyAmperes = 10;
 /** Solves one state. No side effects. */
 export function solveState(figures: CircuitFigures, kind: VehicleKind): CircuitState {
   const battery = batteryOf(figures, kind);
+  const charge = figures.taken;
   const circuit = circuitOf(figures, kind, battery);
   const bodyOhm = circuit.positiveClampOhm + circuit.negativeClampOhm + figures.supply / 1000;
   return {
@@ -65,9 +66,7 @@ export function solveState(figures: CircuitFigures, kind: VehicleKind): CircuitS
     battery,
     circuit,
     rest: battery.emfV + figures.surface * kind.series,
-    recharged:
-      openCircuitVoltageAt(figures.taken, kind.technology) * kind.series -
-      figures['dead-cells'] * cellV,
+    recharged: batteryOf({ ...figures, charge, emptied: 0 }, kind),
     bodyRest: bodyVolts(Math.max(0, batteryVoltage(battery, bodyAmperes)), bodyOhm, kind),
     held: holdStart(figures, circuit, kind),
   };
@@ -151,7 +150,7 @@ export function holdStart(
   kind: VehicleKind,
 ): HeldReadings {
   const attempt = attemptStart(circuit);
-  const before = beforeClosing(circuit, attempt, figures);
+  const before = beforeClosing(circuit, attempt);
   const withBody = (readings: Omit<HeldReadings, 'body'>): HeldReadings => ({
     ...readings,
     body: bodyVolts(
@@ -200,12 +199,16 @@ export function holdStart(
 function beforeClosing(
   circuit: CrankingCircuit,
   { windingA, controlV }: { readonly windingA: number; readonly controlV: number },
-  figures: CircuitFigures,
 ): Omit<HeldReadings, 'held' | 'body'> {
   const post = Math.max(0, batteryVoltage(circuit.battery, windingA));
   const positive = ohmic(circuit.positiveClampOhm, windingA, post);
   const ground = ohmic(circuit.negativeClampOhm + circuit.groundCableOhm, windingA, post);
-  const isFloating = !Number.isFinite(figures.brushes) && windingA > 0;
+  // The motor's stud hangs between the pull-in winding and the motor: worn brushes let it rise.
+  const { pullInOhm } = circuit.solenoid;
+  const { resistanceOhm } = circuit.motor;
+  const stud = Number.isFinite(resistanceOhm)
+    ? (controlV * resistanceOhm) / (resistanceOhm + pullInOhm)
+    : controlV;
   return {
     speed: 0,
     current: windingA,
@@ -216,11 +219,9 @@ function beforeClosing(
     ),
     positive: Number.isFinite(circuit.positiveCableOhm) ? positive : post,
     ground,
-    contacts: isFloating
-      ? 0.1
-      : Number.isFinite(circuit.positiveCableOhm)
-        ? Math.max(0, post - positive - ground)
-        : 0,
+    contacts: Number.isFinite(circuit.positiveCableOhm)
+      ? Math.max(0, post - positive - ground - stud)
+      : 0,
     control: controlV,
     isOhmic: false,
   };

@@ -72,7 +72,7 @@ function partsByCircuit(source: TableSource, names: EvidenceNames): Pick<Likelih
   if (parts.every(([, part]) => part === 0)) return {};
   const reported = names.answers.map((answer): readonly [string, Readonly<Record<string, number>>] => [
     answer,
-    shares({ [answer]: 100 }, names, source),
+    reportedShares({ [answer]: 100 }, names, source),
   ]);
   return {
     byCircuit: { parts: Object.fromEntries(parts), reported: Object.fromEntries(reported) },
@@ -121,8 +121,23 @@ function sumOf(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0);
 }
 
-/** Shares of one, with mistaken answers where those who answer make mistakes. */
+/** Shares of one, none of them held to be impossible. */
 function shares(
+  row: RowSource,
+  names: EvidenceNames,
+  source: TableSource,
+): Readonly<Record<string, number>> {
+  const reported = reportedShares(row, names, source);
+  return Object.fromEntries(
+    Object.entries(reported).map(([answer, share]) => [
+      answer,
+      Math.min(1 - leastLikelihood, Math.max(leastLikelihood, share)),
+    ]),
+  );
+}
+
+/** Shares of one, with mistaken answers where those who answer make mistakes. */
+function reportedShares(
   row: RowSource,
   { answers, several }: EvidenceNames,
   source: TableSource,
@@ -144,10 +159,5 @@ function shares(
           neighbours && positions,
         ).map((share) => share * sum)
       : truthful;
-  return Object.fromEntries(
-    answers.map((answer, index) => [
-      answer,
-      Math.min(1 - leastLikelihood, Math.max(leastLikelihood, reported[index] ?? 0)),
-    ]),
-  );
+  return Object.fromEntries(answers.map((answer, index) => [answer, reported[index] ?? 0]));
 }
