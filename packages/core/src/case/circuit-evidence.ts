@@ -67,29 +67,21 @@ function spreadIn(
   return { mean, deviation };
 }
 
-/**
- * The model is right of most vehicles and only roughly right of some: a share of them lies so many
- * times as far from what it says. Common practice, no source.
- */
-const rough = { share: 0.15, times: 3 };
+/** Where the model is only roughly right of a vehicle, it lies so many times as far from it. */
+const roughTimes = 3;
 
 const perRoot = 1 / Math.sqrt(2 * Math.PI);
 
-/** Density at so many deviations from the mean, for each deviation. */
-function bell(away: number): number {
+/** Density at so many deviations from the mean, for each deviation; `rough` is a share. */
+function bell(away: number, rough: number): number {
   const squared = away * away;
-  return (
-    perRoot *
-    ((1 - rough.share) * Math.exp(-0.5 * squared) +
-      (rough.share / rough.times) * Math.exp((-0.5 * squared) / rough.times ** 2))
-  );
+  const far = (rough / roughTimes) * Math.exp((-0.5 * squared) / roughTimes ** 2);
+  return perRoot * ((1 - rough) * Math.exp(-0.5 * squared) + far);
 }
 
 /** The probability to lie below so many deviations from the mean. */
-function below(away: number): number {
-  return (
-    (1 - rough.share) * normalProbability(away) + rough.share * normalProbability(away / rough.times)
-  );
+function below(away: number, rough: number): number {
+  return (1 - rough) * normalProbability(away) + rough * normalProbability(away / roughTimes);
 }
 
 /** Density of a figure that was read, in each solved state, for each unit of the check. */
@@ -110,7 +102,7 @@ export function densities(
   const row = new Float64Array(states.length);
   for (const [index, state] of states.entries()) {
     const { mean, deviation } = spreadIn(state, model, given);
-    row[index] = (1 - model.odd) * bell((value - mean) / deviation) / deviation + odd;
+    row[index] = (1 - model.odd) * bell((value - mean) / deviation, model.rough) / deviation + odd;
   }
   return row;
 }
@@ -186,7 +178,7 @@ function bandRows(
           ? 1
           : Math.max(
               passed,
-              below((zone.middle - mean) / Math.hypot(deviation, zone.deviation)),
+              below((zone.middle - mean) / Math.hypot(deviation, zone.deviation), model.rough),
             );
       const row = rows[band];
       if (row) row[index] = (1 - model.odd) * (reached - passed) + model.odd / count;

@@ -16,6 +16,8 @@ export interface Hypotheses {
   readonly space: LatentSpace;
   /** The solved states of every set, one set after the other; none where the flow has no circuit. */
   readonly states: readonly CircuitState[];
+  /** For each solved state whether it is of a fault whose circuit is why the engine won't start. */
+  readonly failing: readonly boolean[];
   /** For each state of the space which solved state it is. */
   readonly solved: Int32Array;
   /** What has been worked out for the solved states, by what it was worked out from. */
@@ -65,7 +67,7 @@ function drawHypotheses(flow: Flow, limits: LimitContext, known: Known): Hypothe
   const { circuit } = flow;
   if (circuit === undefined) {
     const space = defineLatentSpace(faults.map(() => [1]));
-    return { space, states: [], solved: new Int32Array(faults.length), kept: new Map() };
+    return { space, states: [], failing: [], solved: new Int32Array(faults.length), kept: new Map() };
   }
   const sets = drawSets(circuit, vehicleOf(limits), known);
   const starts = sets.map((_, index) =>
@@ -76,6 +78,7 @@ function drawHypotheses(flow: Flow, limits: LimitContext, known: Known): Hypothe
   return {
     space: defineLatentSpace(weights),
     states: sets.flatMap(({ states }) => states),
+    failing: sets.flatMap(({ states }, index) => states.map(() => circuit.sets[index]?.fails === true)),
     solved: Int32Array.from(
       positions.flatMap((position) =>
         (sets[position]?.states ?? []).map((_, index) => (starts[position] ?? 0) + index),
@@ -107,14 +110,31 @@ function drawSets(circuit: CircuitEvidence, context: LimitContext, known: Known)
   });
 }
 
+/** Of engines that crank almost as usual and yet too slowly to start, how many are called usual. */
+const takenForUsual = 0.1;
+
+/** An engine that does not start for its slow cranking is hardly ever said to crank as usual. */
+function heardFailing(chances: Chances): Chances {
+  const usual = chances.at(-1) ?? 0;
+  const slow = chances.at(-2) ?? 0;
+  return [
+    ...chances.slice(0, -2),
+    slow + (1 - takenForUsual) * usual,
+    takenForUsual * usual,
+  ];
+}
+
 /** For each answer of a choice, in the model's order, how likely it is in each solved state. */
 export function choiceChances(
-  { states, kept }: Hypotheses,
+  { states, failing, kept }: Hypotheses,
   choice: CircuitChoice,
 ): readonly Float64Array[] {
   const known = kept.get(choice);
   if (known !== undefined) return known;
-  const chances = states.map((state): Chances => predictChoice(state, choice));
+  const chances = states.map((state, index): Chances => {
+    const seen = predictChoice(state, choice);
+    return choice === 'complaint' && failing[index] === true ? heardFailing(seen) : seen;
+  });
   const answers = chances[0]?.length ?? 0;
   const made = Array.from({ length: answers }, (_, answer) =>
     Float64Array.from(chances, (one) => one[answer] ?? 0),

@@ -58,12 +58,14 @@ function between(value: number, bound: number, spread: number): number {
 
 /**
  * Speeds, /min, about which people call cranking slow: two thirds of what they are used to from a
- * warm engine. Common practice, no source.
+ * warm engine, and 1 /min less for each degree below 20 Cel, since they allow for cold. Common
+ * practice, no source.
  */
 const slowBelow = { petrol: { speed: 170, spread: 35 }, diesel: { speed: 145, spread: 32 } };
 
-function isUsual(speed: number, { kind }: CircuitState): number {
-  const { speed: bound, spread } = slowBelow[kind.fuel];
+function isUsual(speed: number, { kind, figures }: CircuitState): number {
+  const { speed: warm, spread } = slowBelow[kind.fuel];
+  const bound = warm - Math.max(0, 20 - figures.temperature);
   return between(speed, kind.series === 2 ? 0.75 * bound : bound, spread);
 }
 

@@ -253,6 +253,12 @@ const circuit = z.strictObject({
       reads: z.enum(circuitReadings),
       spread: z.number().positive().meta({ description: 'of the model, in the unit of the check' }),
       part: z.number().min(0).max(1).optional().meta({ description: 'of the drop or current' }),
+      rough: z
+        .number()
+        .min(0)
+        .max(50)
+        .optional()
+        .meta({ description: 'of 100 vehicles, of how many the model is only roughly right' }),
       odd: z.number().min(0.1).max(20).meta({ description: 'of 100 readings, how many are odd' }),
       source: z.string().min(3),
     }),

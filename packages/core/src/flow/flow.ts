@@ -198,7 +198,10 @@ export interface CircuitEvidence {
   readonly states: number;
   /** What is usual on any vehicle; of those whose condition holds a later one comes first. */
   readonly usual: readonly { readonly when?: Condition; readonly figures: FigureRanges }[];
-  /** Check to what it reads, the model's spread (V or A, and of the load), and odd readings of 1. */
+  /**
+   * Check to what it reads, the model's spread (V or A, and of the load), and, of 1, the vehicles
+   * of which the model is only roughly right, and odd readings.
+   */
   readonly readings: Readonly<
     Record<
       string,
@@ -206,6 +209,7 @@ export interface CircuitEvidence {
         readonly reads: CircuitReading;
         readonly spread: number;
         readonly part: number;
+        readonly rough: number;
         readonly odd: number;
       }
     >

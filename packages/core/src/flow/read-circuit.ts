@@ -74,9 +74,9 @@ export function readCircuit(
     states: source.states,
     usual,
     readings: Object.fromEntries(
-      Object.entries(source.readings).map(([check, { reads, spread, part = 0, odd }]) => [
+      Object.entries(source.readings).map(([check, { reads, spread, part = 0, rough = 0, odd }]) => [
         check,
-        { reads, spread, part, odd: odd / 100 },
+        { reads, spread, part, rough: rough / 100, odd: odd / 100 },
       ]),
     ),
     choices: source.choices,
