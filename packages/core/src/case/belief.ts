@@ -6,6 +6,7 @@ import { holds, type Finding } from '../flow/condition.ts';
 import type { Flow } from '../flow/flow.ts';
 import { chancesOf, expectedAnswers, logsOfFinding } from './answer-evidence.ts';
 import { evidenceTables, type EvidenceTable } from './evidence-tables.ts';
+import { foldPairs } from './fault-pairs.ts';
 import type { Findings } from './findings.ts';
 import { hypothesesOf } from './hypotheses.ts';
 import { tableFor } from './table-for.ts';
@@ -36,17 +37,43 @@ export function posteriorOf(
   findings: Findings,
   found: readonly StateFinding[],
 ): LatentPosterior {
-  const { model } = evidenceTables(flow);
   return latentPosterior(
     hypothesesOf(flow, findings).space,
-    model.priors.map(Math.log),
+    evidenceTables(flow).logPriors,
     found.map(({ logs }) => logs),
   );
 }
 
-/** How likely each fault is, in the order of the flow's faults. */
+/** How likely each fault is, in the order of the flow's faults; a pair counts for its first fault. */
 export function beliefIn(flow: Flow, findings: Findings): Float64Array {
-  return posteriorIn(flow, findings).hypotheses;
+  return beliefOf(flow, posteriorIn(flow, findings));
+}
+
+/** The same, of what is believed. */
+export function beliefOf(flow: Flow, { hypotheses }: LatentPosterior): Float64Array {
+  return foldPairs(hypotheses, evidenceTables(flow).pairs);
+}
+
+/** Two faults that are likelier to be there together than anything else is, and how likely. */
+export interface LeadingPair {
+  readonly first: string;
+  readonly second: string;
+  readonly probability: number;
+}
+
+/** The pair that leads, if one does. */
+export function leadingPair(flow: Flow, findings: Findings): LeadingPair | undefined {
+  const { model, pairs } = evidenceTables(flow);
+  const { hypotheses } = posteriorIn(flow, findings);
+  const best = indexOfGreatest(hypotheses);
+  const pair = pairs[best - model.hypotheses.length];
+  return (
+    pair && {
+      first: model.hypotheses[pair.first] ?? '',
+      second: model.hypotheses[pair.second] ?? '',
+      probability: hypotheses[best] ?? 0,
+    }
+  );
 }
 
 /** The faults by probability, likeliest first; with `least`, only those at least so likely. */
@@ -76,7 +103,27 @@ export function answerRows(
   findings: Findings,
   check: string,
 ): ReadonlyMap<string, Float64Array> | undefined {
-  return expectedAnswers(flow, findings, { check, posterior: posteriorIn(flow, findings) });
+  const posterior = posteriorIn(flow, findings);
+  const rows = expectedAnswers(flow, findings, { check, posterior });
+  const { pairs } = evidenceTables(flow);
+  if (rows === undefined || pairs.length === 0) return rows;
+  const belief = beliefOf(flow, posterior);
+  return new Map(
+    [...rows].map(([answer, row]) => {
+      const joint = foldPairs(
+        row.map((share, index) => share * (posterior.hypotheses[index] ?? 0)),
+        pairs,
+      );
+      // A fault that is out of the question is given the row that it has by itself.
+      return [
+        answer,
+        joint.map((sum, fault) => {
+          const share = belief[fault] ?? 0;
+          return share > 0 ? Math.min(1, sum / share) : (row[fault] ?? 0);
+        }),
+      ];
+    }),
+  );
 }
 
 /**
@@ -93,7 +140,7 @@ export function leadersWithin(
     readonly least: number;
   },
 ): ReadonlySet<string> {
-  const { model } = evidenceTables(flow);
+  const { model, pairs } = evidenceTables(flow);
   const { space } = hypothesesOf(flow, findings);
   const { hypotheses, states } = posteriorIn(flow, findings);
   const joint = states.map((share, state) => share * (hypotheses[space.owner[state] ?? 0] ?? 0));
@@ -106,7 +153,7 @@ export function leadersWithin(
       for (const row of rows[index] ?? []) {
         const after = belief.map((share, state) => share * (row[state] ?? 0));
         if (total(after) < outlook.least) continue;
-        leaders.add(model.hypotheses[indexOfGreatest(summed(after, space))] ?? '');
+        leaders.add(model.hypotheses[indexOfGreatest(foldPairs(summed(after, space), pairs))] ?? '');
         if (depth > 1) follow(after, index + 1, depth - 1);
       }
     }

@@ -3,6 +3,7 @@
  * faults, in the flow's order, and its logarithms. Laid out once for each flow.
  */
 import { defineModel, type EvidenceModel } from '@keyturn/evidence';
+import { pairsOf, priorsWithPairs, rowOfPair, type PairOfFaults } from './fault-pairs.ts';
 import type { Condition } from '../flow/condition.ts';
 import type { Flow, LikelihoodTable } from '../flow/flow.ts';
 
@@ -32,6 +33,10 @@ export interface AnswerRow {
 export interface EvidenceTables {
   /** The faults with their priors, before anything is known of the vehicle. */
   readonly model: EvidenceModel;
+  /** Pairs of faults; every row below is over the faults, then the pairs. */
+  readonly pairs: readonly PairOfFaults[];
+  /** Logarithms of the priors of faults and pairs. */
+  readonly logPriors: Float64Array;
   /** What the context does to priors: when, and a row of logarithms over the faults. */
   readonly factors: readonly { readonly when: Condition; readonly logs: Float64Array }[];
   /** Check to its tables; the first whose condition holds is the one that counts. */
@@ -55,24 +60,86 @@ export function evidenceTables(flow: Flow): EvidenceTables {
 
 function layOut(flow: Flow): EvidenceTables {
   const faults = Object.keys(flow.faults);
+  const model = defineModel(
+    faults,
+    faults.map((fault) => flow.priors[fault]?.weight ?? 0),
+  );
+  const pairs = pairsOf(flow);
+  const several = new Set(
+    Object.values(flow.checks)
+      .filter(({ form }) => form.kind === 'choice' && form.several)
+      .map(({ id }) => id),
+  );
+  const names = [...faults, ...pairs.map((_, index) => pairName(index))];
   return {
-    model: defineModel(
-      faults,
-      faults.map((fault) => flow.priors[fault]?.weight ?? 0),
-    ),
-    factors: contextFactors(flow, faults),
+    model,
+    pairs,
+    logPriors: Float64Array.from(priorsWithPairs(model.priors, pairs), Math.log),
+    factors: contextFactors(flow, faults, pairs),
     tables: new Map(
       Object.entries(flow.likelihoods).map(([check, tables]) => [
         check,
-        tables.map((table) => layOutTable(faults, table, answerRows(faults, table.rows))),
+        tables.map((table) => {
+          const whole = withPairs(table, { model, pairs, several: several.has(check) });
+          return layOutTable(names, whole, answerRows(names, whole.rows));
+        }),
       ]),
     ),
-    open: faults.map((fault) => flow.faults[fault]?.best === 'open'),
-    several: new Set(
-      Object.values(flow.checks)
-        .filter(({ form }) => form.kind === 'choice' && form.several)
-        .map(({ id }) => id),
+    open: names.map((fault) => flow.faults[fault]?.best === 'open'),
+    several,
+  };
+}
+
+/** A pair is nobody's id, so it has a name that no fault can have. */
+function pairName(index: number): string {
+  return `pair ${String(index)}`;
+}
+
+/** A table with a row for each pair. */
+function withPairs(
+  table: LikelihoodTable,
+  scope: {
+    readonly model: EvidenceModel;
+    readonly pairs: readonly PairOfFaults[];
+    readonly several: boolean;
+  },
+): LikelihoodTable {
+  const { model, pairs, several } = scope;
+  if (pairs.length === 0) return table;
+  const { rows, byCircuit } = table;
+  const of = (fault: number): { row: Readonly<Record<string, number>>; part: number } => {
+    const name = model.hypotheses[fault] ?? '';
+    return { row: rows[name] ?? {}, part: byCircuit?.parts[name] ?? 0 };
+  };
+  const usual = usualRow(model, of);
+  const made = pairs.map(({ first, second }, index) => ({
+    name: pairName(index),
+    ...rowOfPair(of(first), of(second), { usual, several }),
+  }));
+  const added = <Value>(pick: (one: (typeof made)[number]) => Value): Record<string, Value> =>
+    Object.fromEntries(made.map((one) => [one.name, pick(one)]));
+  return {
+    ...table,
+    rows: { ...rows, ...added(({ row }) => row) },
+    ...(byCircuit && {
+      byCircuit: { ...byCircuit, parts: { ...byCircuit.parts, ...added(({ part }) => part) } },
+    }),
+  };
+}
+
+/** The mean over all faults. */
+function usualRow(
+  { hypotheses }: EvidenceModel,
+  of: (fault: number) => { readonly row: Readonly<Record<string, number>>; readonly part: number },
+): { readonly row: Readonly<Record<string, number>>; readonly part: number } {
+  const all = hypotheses.map((_, fault) => of(fault));
+  const mean = (pick: (one: (typeof all)[number]) => number): number =>
+    all.reduce((sum, one) => sum + pick(one), 0) / all.length;
+  return {
+    row: Object.fromEntries(
+      Object.keys(all[0]?.row ?? {}).map((answer) => [answer, mean(({ row }) => row[answer] ?? 0)]),
     ),
+    part: mean(({ part }) => part),
   };
 }
 
@@ -106,13 +173,25 @@ function layOutTable(
 }
 
 /** Many faults hang on the same few conditions; each is held once, for all of them. */
-function contextFactors(flow: Flow, faults: readonly string[]): EvidenceTables['factors'] {
+function contextFactors(
+  flow: Flow,
+  faults: readonly string[],
+  pairs: readonly PairOfFaults[],
+): EvidenceTables['factors'] {
   const factors = new Map<string, { readonly when: Condition; readonly logs: Float64Array }>();
   for (const [index, fault] of faults.entries()) {
     for (const { when, times } of flow.priors[fault]?.factors ?? []) {
       const key = JSON.stringify(when);
-      const factor = factors.get(key) ?? { when, logs: new Float64Array(faults.length) };
+      const factor = factors.get(key) ?? {
+        when,
+        logs: new Float64Array(faults.length + pairs.length),
+      };
       factor.logs[index] = (factor.logs[index] ?? 0) + Math.log(times);
+      for (const [position, { first, second }] of pairs.entries()) {
+        if (first !== index && second !== index) continue;
+        const at = faults.length + position;
+        factor.logs[at] = (factor.logs[at] ?? 0) + Math.log(times);
+      }
       factors.set(key, factor);
     }
   }

@@ -3,7 +3,7 @@
  */
 import type { Flow } from '../flow/flow.ts';
 import { assess } from './assessment.ts';
-import { posteriorOf, stateFindings, type StateFinding } from './belief.ts';
+import { beliefOf, posteriorOf, stateFindings, type StateFinding } from './belief.ts';
 import { likeliest } from './findings.ts';
 import type { FindingWeightMessage, WeightsMessage } from './message.ts';
 import type { CaseState } from './state.ts';
@@ -27,7 +27,7 @@ export function weightsMessage(flow: Flow, state: CaseState, fault: string): Wei
     );
     if (!(Math.abs(decibans) >= leastTold)) return [];
     const others = found.filter((_, position) => position !== index);
-    const leader = leaderOf(faults, posteriorOf(flow, findings, others).hypotheses);
+    const leader = leaderOf(faults, beliefOf(flow, posteriorOf(flow, findings, others)));
     const answer = likeliest(findings.known.finding(id)?.weights ?? {})?.[0];
     return [
       {
@@ -44,7 +44,7 @@ export function weightsMessage(flow: Flow, state: CaseState, fault: string): Wei
   };
 
   function shareOf(some: readonly StateFinding[]): number {
-    return posteriorOf(flow, findings, some).hypotheses[faults.indexOf(fault)] ?? 0;
+    return beliefOf(flow, posteriorOf(flow, findings, some))[faults.indexOf(fault)] ?? 0;
   }
 }
 

@@ -8,7 +8,8 @@ import { statesOfSet, usualFigures } from '../circuit/draw-states.ts';
 import { predictChoice, type Chances, type CircuitChoice } from '../circuit/predict-choice.ts';
 import type { CircuitState } from '../circuit/solve-state.ts';
 import { holds, type Condition, type Known } from '../flow/condition.ts';
-import type { CircuitEvidence, FigureRanges, Flow } from '../flow/flow.ts';
+import type { CircuitEvidence, CircuitMode, FigureRanges, Flow } from '../flow/flow.ts';
+import { pairsOf } from './fault-pairs.ts';
 import type { Findings } from './findings.ts';
 
 /** Faults with their states. */
@@ -69,16 +70,24 @@ function drawHypotheses(flow: Flow, limits: LimitContext, known: Known): Hypothe
     const space = defineLatentSpace(faults.map(() => [1]));
     return { space, states: [], failing: [], solved: new Int32Array(faults.length), kept: new Map() };
   }
-  const sets = drawSets(circuit, vehicleOf(limits), known);
+  const pairs = pairsOf(flow);
+  const setsOfPairs = pairs.map(({ first, second }) =>
+    setOfPair(setOf(circuit, faults[first]), setOf(circuit, faults[second])),
+  );
+  const all = [...circuit.sets, ...setsOfPairs];
+  const sets = drawSets({ ...circuit, sets: all }, vehicleOf(limits), known);
   const starts = sets.map((_, index) =>
     sets.slice(0, index).reduce((sum, { states }) => sum + states.length, 0),
   );
-  const positions = faults.map((fault) => circuit.setOf[fault] ?? 0);
+  const positions = [
+    ...faults.map((fault) => circuit.setOf[fault] ?? 0),
+    ...pairs.map((_, index) => circuit.sets.length + index),
+  ];
   const weights = positions.map((position) => sets[position]?.weights ?? []);
   return {
     space: defineLatentSpace(weights),
     states: sets.flatMap(({ states }) => states),
-    failing: sets.flatMap(({ states }, index) => states.map(() => circuit.sets[index]?.fails === true)),
+    failing: sets.flatMap(({ states }, index) => states.map(() => all[index]?.fails === true)),
     solved: Int32Array.from(
       positions.flatMap((position) =>
         (sets[position]?.states ?? []).map((_, index) => (starts[position] ?? 0) + index),
@@ -88,22 +97,51 @@ function drawHypotheses(flow: Flow, limits: LimitContext, known: Known): Hypothe
   };
 }
 
-/** Of a circuit that is why the engine does not start, states in which it would crank as usual. */
-const leastFailing = 1e-4;
+type CircuitSet = CircuitEvidence['sets'][number];
+
+const soundSet: CircuitSet = { fails: false, states: 8, modes: [{ share: 1, figures: {} }] };
+
+function setOf({ sets, setOf: positions }: CircuitEvidence, fault = ''): CircuitSet {
+  return sets[positions[fault] ?? 0] ?? soundSet;
+}
+
+/** A pair's joint modes, both deviations at once, need not be drawn as finely as a fault's own. */
+const statesOfPair = 32;
+
+/** Both faults at once, in every way that each may have. */
+function setOfPair(one: CircuitSet, other: CircuitSet): CircuitSet {
+  const modes = one.modes.flatMap((first) =>
+    other.modes.map((second): CircuitMode => {
+      const conditions = [first.when, second.when].flatMap((when) => when ?? []);
+      return {
+        share: first.share * second.share,
+        ...(conditions.length > 0 ? { when: { kind: 'all', of: conditions } } : {}),
+        figures: { ...second.figures, ...first.figures },
+      };
+    }),
+  );
+  return { fails: one.fails || other.fails, states: statesOfPair, modes };
+}
+
+/**
+ * A circuit in which an engine would crank as usual is seldom why it does not start, though an
+ * engine may need more than usual. Common practice, no source.
+ */
+const leastFailing = 0.15;
 
 function drawSets(circuit: CircuitEvidence, context: LimitContext, known: Known) {
   const declared = circuit.usual
     .filter(({ when }) => isMet(when, known))
     .reduce<FigureRanges>((all, { figures }) => ({ ...all, ...figures }), {});
   const usual = usualFigures(context, declared);
-  return circuit.sets.map(({ fails, modes }) => {
+  return circuit.sets.map(({ fails, states, modes }) => {
     const met = modes.filter(({ when }) => isMet(when, known));
-    const drawn = statesOfSet(met, circuit.states, { context, usual });
+    const drawn = statesOfSet(met, states, { context, usual });
     return {
       states: drawn.map(({ state }) => state),
       weights: drawn.map(({ state, weight }) =>
         fails
-          ? weight * Math.max(leastFailing, 1 - (predictChoice(state, 'complaint').at(-1) ?? 0))
+          ? weight * (1 - (1 - leastFailing) * (predictChoice(state, 'complaint').at(-1) ?? 0))
           : weight,
       ),
     };

@@ -83,7 +83,7 @@ function fuelAt({ nominal }: LimitContext, place: number): Fuel {
   return nominal === 24 || place >= petrolPart ? 'diesel' : 'petrol';
 }
 
-const leastStates = 6;
+const leastStates = 3;
 
 /** The states of a set: each mode has as many as its share asks for, and a few at the least. */
 export function statesOfSet(

@@ -264,6 +264,16 @@ const circuit = z.strictObject({
     }),
   ),
   choices: z.record(id, z.enum(circuitChoiceNames)),
+  pairs: z
+    .array(
+      z.strictObject({
+        faults: z.tuple([id, id]).meta({ description: 'two faults, the one to put right first first' }),
+        times: z.number().positive().meta({ description: 'how many times as often as by chance' }),
+        source: z.string().min(3),
+      }),
+    )
+    .max(15)
+    .optional(),
   faults: z
     .record(
       z.string(),
@@ -273,6 +283,9 @@ const circuit = z.strictObject({
           .boolean()
           .optional()
           .meta({ description: 'true where the circuit itself is why the engine does not start' }),
+        states: z.int().min(8).max(512).optional().meta({
+          description: 'hidden states drawn for this set, where it needs fewer or more',
+        }),
         modes: z.array(circuitMode).min(1),
       }),
     )

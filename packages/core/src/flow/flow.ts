@@ -194,8 +194,6 @@ export interface CircuitMode {
 
 /** How faults shape the starting circuit, whose hidden state readings and signs have in common. */
 export interface CircuitEvidence {
-  /** How many states are drawn for a set. */
-  readonly states: number;
   /** What is usual on any vehicle; of those whose condition holds a later one comes first. */
   readonly usual: readonly { readonly when?: Condition; readonly figures: FigureRanges }[];
   /**
@@ -216,10 +214,26 @@ export interface CircuitEvidence {
   >;
   /** Check to what is seen. */
   readonly choices: Readonly<Record<string, CircuitChoice>>;
-  /** Ways of being of the faults that share them; `fails` where the circuit is why it won't start. */
-  readonly sets: readonly { readonly fails: boolean; readonly modes: readonly CircuitMode[] }[];
+  /**
+   * Ways of being of the faults that share them, and of how many states they are drawn; `fails`
+   * where the circuit is why the engine does not start.
+   */
+  readonly sets: readonly {
+    readonly fails: boolean;
+    readonly states: number;
+    readonly modes: readonly CircuitMode[];
+  }[];
   /** Fault to the position of its set. */
   readonly setOf: Readonly<Record<string, number>>;
+  readonly pairs: readonly FaultPair[];
+}
+
+/** Two faults that the trade sees on one vehicle; `first` is put right first. */
+export interface FaultPair {
+  readonly first: string;
+  readonly second: string;
+  /** How many times as often as chance has it. */
+  readonly times: number;
 }
 
 /** Findings that measure one cause more than once, so that they count less. */

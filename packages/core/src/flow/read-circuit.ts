@@ -46,8 +46,9 @@ export function readCircuit(
   expectChecks(source, names, place);
   const keys = Object.keys(source.faults);
   for (const key of keys) expectKey(key, names, place.in('faults', key));
-  const sets = Object.entries(source.faults).map(([key, { fails = false, modes }]) => ({
+  const sets = Object.entries(source.faults).map(([key, { fails = false, states, modes }]) => ({
     fails,
+    states: states ?? source.states,
     modes: modes.map((mode, index) => {
       const at = place.in('faults', key, 'modes', index);
       return {
@@ -71,7 +72,6 @@ export function readCircuit(
     return [fault, position ?? 0];
   });
   return {
-    states: source.states,
     usual,
     readings: Object.fromEntries(
       Object.entries(source.readings).map(([check, { reads, spread, part = 0, rough = 0, odd }]) => [
@@ -82,6 +82,14 @@ export function readCircuit(
     choices: source.choices,
     sets,
     setOf: Object.fromEntries(setOf),
+    pairs: (source.pairs ?? []).map(({ faults: [first, second], times }, index) => {
+      const at = place.in('pairs', index, 'faults');
+      const known = { names: names.faults, what: 'a fault of the flow' };
+      expectName(first, known, at.in(0));
+      expectName(second, known, at.in(1));
+      if (first === second) at.tell('wrong-shape', 'two faults');
+      return { first, second, times };
+    }),
   };
 }
 
