@@ -127,7 +127,7 @@ function setOfPair(one: CircuitSet, other: CircuitSet): CircuitSet {
  * A circuit in which an engine would crank as usual is seldom why it does not start, though an
  * engine may need more than usual. Common practice, no source.
  */
-const leastFailing = 0.15;
+const leastFailing = 0.1;
 
 function drawSets(circuit: CircuitEvidence, context: LimitContext, known: Known) {
   const declared = circuit.usual
