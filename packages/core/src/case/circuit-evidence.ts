@@ -61,10 +61,11 @@ function spreadIn(
   state: CircuitState,
   model: ReadingModel,
   given: { readonly measured: Measured; readonly uncertainty: number },
-): { readonly mean: number; readonly deviation: number } {
-  const { mean, load, swing } = predictReading(state, model.reads, given.measured);
-  const deviation = Math.hypot(model.spread * state.kind.series, model.part * load, swing, given.uncertainty);
-  return { mean, deviation };
+): { readonly means: readonly number[]; readonly deviation: number } {
+  const { mean, means, load, swing } = predictReading(state, model.reads, given.measured);
+  const own = model.spread * state.kind.series;
+  const deviation = Math.hypot(own, model.part * load, swing, given.uncertainty);
+  return { means: means ?? [mean], deviation };
 }
 
 /** Where the model is only roughly right of a vehicle, it lies so many times as far from it. */
@@ -84,6 +85,18 @@ function below(away: number, rough: number): number {
   return (1 - rough) * normalProbability(away) + rough * normalProbability(away / roughTimes);
 }
 
+/** The same, below the middle of a zone, of vehicles of which equally many have each mean. */
+function belowAll(
+  means: readonly number[],
+  zone: { readonly middle: number; readonly deviation: number },
+  { deviation, rough }: { readonly deviation: number; readonly rough: number },
+): number {
+  const whole = Math.hypot(deviation, zone.deviation);
+  let sum = 0;
+  for (const mean of means) sum += below((zone.middle - mean) / whole, rough);
+  return sum / means.length;
+}
+
 /** Density of a figure that was read, in each solved state, for each unit of the check. */
 export function densities(
   flow: Flow,
@@ -101,8 +114,10 @@ export function densities(
   const given = { measured, uncertainty };
   const row = new Float64Array(states.length);
   for (const [index, state] of states.entries()) {
-    const { mean, deviation } = spreadIn(state, model, given);
-    row[index] = (1 - model.odd) * bell((value - mean) / deviation, model.rough) / deviation + odd;
+    const { means, deviation } = spreadIn(state, model, given);
+    let sum = 0;
+    for (const mean of means) sum += bell((value - mean) / deviation, model.rough);
+    row[index] = ((1 - model.odd) * sum) / means.length / deviation + odd;
   }
   return row;
 }
@@ -169,7 +184,7 @@ function bandRows(
     deviation: (high - low) / zoneDeviations,
   }));
   for (const [index, state] of states.entries()) {
-    const { mean, deviation } = spreadIn(state, model, { measured, uncertainty });
+    const { means, deviation } = spreadIn(state, model, { measured, uncertainty });
     let passed = 0;
     for (let band = 0; band < count; band += 1) {
       const zone = zones[band];
@@ -178,7 +193,7 @@ function bandRows(
           ? 1
           : Math.max(
               passed,
-              below((zone.middle - mean) / Math.hypot(deviation, zone.deviation), model.rough),
+              belowAll(means, zone, { deviation, rough: model.rough }),
             );
       const row = rows[band];
       if (row) row[index] = (1 - model.odd) * (reached - passed) + model.odd / count;

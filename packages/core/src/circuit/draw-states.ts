@@ -2,7 +2,14 @@
  * The hidden states of a set of faults, drawn evenly from what the flow declares and from what
  * `electrics` knows of the vehicle, and solved.
  */
-import { vehicleKind, vehicleSpans, type Fuel, type LimitContext } from '@keyturn/electrics';
+import {
+  openCircuitVoltageAt,
+  vehicleKind,
+  vehicleSpans,
+  type Fuel,
+  type LimitContext,
+  type VehicleKind,
+} from '@keyturn/electrics';
 import type { CircuitMode } from '../flow/flow.ts';
 import {
   circuitFigures,
@@ -13,7 +20,7 @@ import {
   type Quantiles,
 } from './figures.ts';
 import { evenPlaces } from './low-discrepancy.ts';
-import { solveState, type CircuitState } from './solve-state.ts';
+import { solveState, type CircuitState, type UndrawnSpread } from './solve-state.ts';
 
 /** A state and how likely it is within its set. */
 export interface WeightedState {
@@ -59,6 +66,61 @@ function knownOf(context: LimitContext, fuel: Fuel): Record<(typeof knownFigures
   };
 }
 
+/** Parts whose sound resistance is not drawn: the readings over them, and their figures. */
+const soundParts = {
+  clamps: ['positive-clamp', 'negative-clamp'],
+  positive: ['positive'],
+  ground: ['ground'],
+  contacts: ['contacts'],
+} as const;
+
+const undrawnFigures: readonly CircuitFigure[] = Object.values(soundParts).flat();
+
+/** Of a normal distribution one deviation down and up: the shares below. */
+const oneDown = 0.16;
+const oneUp = 0.84;
+
+/** How many equal steps of vehicles the usual rest voltage is taken from. */
+const restSteps = 12;
+
+/** What is spread about every state of a mode. */
+function undrawnOf(
+  mode: CircuitMode,
+  usual: UsualFigures[Fuel],
+  { technology, series }: VehicleKind,
+): UndrawnSpread {
+  const deviationOf = (figures: readonly CircuitFigure[]): number =>
+    Math.max(
+      ...figures.map((figure) => {
+        const values = usual[figure];
+        if (values === undefined || mode.figures[figure] !== undefined) return 0;
+        return (quantile(values, oneUp) - quantile(values, oneDown)) / 2 / quantile(values, 0.5);
+      }),
+    );
+  const isUsual = ['charge', 'emptied', 'dead-cells'].every(
+    (figure) => mode.figures[figure as CircuitFigure] === undefined,
+  );
+  const charges = evenPlaces(restSteps, circuitFigures.indexOf('charge'));
+  const surfaces = evenPlaces(restSteps, circuitFigures.indexOf('surface'));
+  return {
+    parts: {
+      clamps: deviationOf(soundParts.clamps),
+      positive: deviationOf(soundParts.positive),
+      ground: deviationOf(soundParts.ground),
+      contacts: deviationOf(soundParts.contacts),
+    },
+    rests: isUsual
+      ? Array.from(
+          charges,
+          (place, step) =>
+            (openCircuitVoltageAt(quantile(usual.charge ?? [100], place), technology) +
+              quantile(usual.surface ?? [0], surfaces[step] ?? 0)) *
+            series,
+        )
+      : [],
+  };
+}
+
 /** Draws and solves the states of one mode. */
 function statesOfMode(
   mode: CircuitMode,
@@ -68,14 +130,20 @@ function statesOfMode(
   const { context, usual } = scope;
   const places = circuitFigures.map((_, dimension) => evenPlaces(count, dimension));
   const fuels = evenPlaces(count, circuitFigures.length);
+  const undrawn = {
+    petrol: undrawnOf(mode, usual.petrol, vehicleKind(context, 'petrol')),
+    diesel: undrawnOf(mode, usual.diesel, vehicleKind(context, 'diesel')),
+  };
   return Array.from({ length: count }, (_, point) => {
     const fuel = context.fuel ?? fuelAt(context, fuels[point] ?? 0);
     const figures: Partial<Record<CircuitFigure, number>> = {};
     for (const [dimension, figure] of circuitFigures.entries()) {
-      const values = mode.figures[figure] ?? usual[fuel][figure] ?? [0];
-      figures[figure] = quantile(values, places[dimension]?.[point] ?? 0);
+      const own = mode.figures[figure];
+      const values = own ?? usual[fuel][figure] ?? [0];
+      const isDrawn = own !== undefined || !undrawnFigures.includes(figure);
+      figures[figure] = quantile(values, isDrawn ? (places[dimension]?.[point] ?? 0) : 0.5);
     }
-    return solveState(figures as CircuitFigures, vehicleKind(context, fuel));
+    return solveState(figures as CircuitFigures, vehicleKind(context, fuel), undrawn[fuel]);
   });
 }
 

@@ -43,12 +43,14 @@ export interface Predicted {
   readonly mean: number;
   /** V or A that a part of spread is taken of: a drop, or what a battery falls by. */
   readonly load: number;
-  /** V or A that a meter swings between while the solenoid chatters. */
+  /** V or A that a meter swings between while the solenoid chatters, or that is not drawn. */
   readonly swing: number;
+  /** Where they differ among vehicles in this state: equally likely means in place of the one. */
+  readonly means?: readonly number[];
 }
 
 /** A measured rest voltage moves the battery's own by this much at the most; beyond it is odd. */
-const mostShift = 0.3;
+const mostShift = 1;
 
 /** All lamps and the windows on, A. Common practice, no source. */
 const lampsAmperes = 35;
@@ -64,8 +66,10 @@ export function predictReading(
 ): Predicted {
   const { held, figures, battery, kind } = state;
   switch (reading) {
-    case 'rest':
-      return steady(state.rest);
+    case 'rest': {
+      const { rests } = state.undrawn;
+      return rests.length > 0 ? { ...steady(state.rest), means: rests } : steady(state.rest);
+    }
     case 'lamps':
       return underLoad(state, lampsAmperes, measured);
     case 'load-test': {
@@ -92,13 +96,10 @@ export function predictReading(
     case 'current':
       return { mean: held.current, load: held.current, swing: chatter(state) * held.current };
     case 'clamps':
-      return drop(state, held.clamps, measured);
     case 'positive':
-      return drop(state, held.positive, measured);
     case 'ground':
-      return drop(state, held.ground, measured);
     case 'contacts':
-      return drop(state, held.contacts, measured);
+      return drop(state, reading, measured);
     case 'control': {
       const lost = held.post - held.control;
       const post = measured.crank ?? held.post;
@@ -141,13 +142,19 @@ function loadedBattery(battery: BatteryModel, amperes: number): Predicted {
 }
 
 /** A drop follows the current that was measured, where one current explains all. */
-function drop(state: CircuitState, volts: number, { current }: Measured): Predicted {
-  const { held, battery } = state;
+function drop(
+  state: CircuitState,
+  part: keyof CircuitState['undrawn']['parts'],
+  { current }: Measured,
+): Predicted {
+  const { held, battery, undrawn } = state;
+  const volts = held[part];
   const isScaled = held.isOhmic && current !== undefined && current > 0 && held.current > 0;
   const mean = isScaled ? (volts * current) / held.current : volts;
   // Over what is open stands all there is, whatever its resistance was taken for.
   const load = Math.min(Math.abs(mean), 0.3 * battery.emfV);
-  return { mean, load, swing: chatter(state) * battery.emfV };
+  const swing = Math.hypot(chatter(state) * battery.emfV, undrawn.parts[part] * load);
+  return { mean, load, swing };
 }
 
 /** Part of the label that an electronic tester finds: it conducts less as it is worn and empty. */

@@ -36,6 +36,17 @@ export interface HeldReadings {
   readonly isOhmic: boolean;
 }
 
+/**
+ * What is spread about a state instead of drawn with it: figures that are as on any vehicle, and
+ * hardly bear on anything but their own reading.
+ */
+export interface UndrawnSpread {
+  /** Of the resistance of each part that is sound, its standard deviation. */
+  readonly parts: Readonly<Record<'clamps' | 'positive' | 'ground' | 'contacts', number>>;
+  /** Where the charge is as usual: rest voltages, V, of equally many vehicles. */
+  readonly rests: readonly number[];
+}
+
 /** A solved state. */
 export interface CircuitState {
   readonly figures: CircuitFigures;
@@ -49,13 +60,18 @@ export interface CircuitState {
   /** Volts at the lamps with the ignition on. */
   readonly bodyRest: number;
   readonly held: HeldReadings;
+  readonly undrawn: UndrawnSpread;
 }
 
 /** Amperes of lamps and ignition. Common practice, no source. */
 const bodyAmperes = 10;
 
 /** Solves one state. No side effects. */
-export function solveState(figures: CircuitFigures, kind: VehicleKind): CircuitState {
+export function solveState(
+  figures: CircuitFigures,
+  kind: VehicleKind,
+  undrawn: UndrawnSpread,
+): CircuitState {
   const battery = batteryOf(figures, kind);
   const charge = figures.taken;
   const circuit = circuitOf(figures, kind, battery);
@@ -69,6 +85,7 @@ export function solveState(figures: CircuitFigures, kind: VehicleKind): CircuitS
     recharged: batteryOf({ ...figures, charge, emptied: 0 }, kind),
     bodyRest: bodyVolts(Math.max(0, batteryVoltage(battery, bodyAmperes)), bodyOhm, kind),
     held: holdStart(figures, circuit, kind),
+    undrawn,
   };
 }
 
@@ -88,7 +105,7 @@ function batteryOf(figures: CircuitFigures, kind: VehicleKind): BatteryModel {
   return {
     ...model,
     emfV: Math.max(0.1, model.emfV - lost),
-    resistanceOhm: model.resistanceOhm * (1 + 2 * figures.emptied),
+    resistanceOhm: model.resistanceOhm * (1 + 0.3 * figures.emptied),
   };
 }
 
