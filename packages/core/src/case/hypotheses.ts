@@ -3,7 +3,7 @@
  * and solved once for a vehicle and kept.
  */
 import { defineLatentSpace, type LatentSpace } from '@keyturn/evidence';
-import type { LimitContext } from '@keyturn/electrics';
+import { normalProbability, type LimitContext } from '@keyturn/electrics';
 import { statesOfSet, usualFigures } from '../circuit/draw-states.ts';
 import { predictChoice, type Chances, type CircuitChoice } from '../circuit/predict-choice.ts';
 import type { CircuitState } from '../circuit/solve-state.ts';
@@ -127,7 +127,20 @@ function setOfPair(one: CircuitSet, other: CircuitSet): CircuitSet {
  * A circuit in which an engine would crank as usual is seldom why it does not start, though an
  * engine may need more than usual. Common practice, no source.
  */
-const leastFailing = 0.1;
+const leastFailing = 0.06;
+
+/** Computers that nothing but the battery's weakness keeps from starting: V, of 12 V. */
+const computersFrom = { volts: 10.8, spread: 0.5, least: 0.03 };
+
+/** How likely it is that this circuit is why the vehicle does not start, up to a factor. */
+function failing(state: CircuitState): number {
+  const { figures, bodyRest, kind } = state;
+  if (Number.isFinite(figures.control)) {
+    return 1 - (1 - leastFailing) * (predictChoice(state, 'complaint').at(-1) ?? 0);
+  }
+  const { volts, spread, least } = computersFrom;
+  return 1 - (1 - least) * normalProbability((bodyRest / kind.series - volts) / spread);
+}
 
 function drawSets(circuit: CircuitEvidence, context: LimitContext, known: Known) {
   const declared = circuit.usual
@@ -140,9 +153,7 @@ function drawSets(circuit: CircuitEvidence, context: LimitContext, known: Known)
     return {
       states: drawn.map(({ state }) => state),
       weights: drawn.map(({ state, weight }) =>
-        fails
-          ? weight * (1 - (1 - leastFailing) * (predictChoice(state, 'complaint').at(-1) ?? 0))
-          : weight,
+        fails ? weight * failing(state) : weight,
       ),
     };
   });

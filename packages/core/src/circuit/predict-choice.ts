@@ -89,6 +89,8 @@ function heard(held: Held, speed: number, state: CircuitState): Chances {
 /** Volts at which lamps are out, and above which nobody sees them dim, of 12 V. */
 const darkBelow = { volts: 5, spread: 1 };
 const brightFrom = { volts: 9.6, spread: 0.8 };
+/** With nothing heavy switched on people know how bright their lamps are. */
+const brightAtRest = { volts: 10.8, spread: 0.6 };
 
 /** None, dim, going out, bright: by what reaches the lamps before and while start is held. */
 function lamps({ bodyRest, held, kind }: CircuitState): Chances {
@@ -97,7 +99,7 @@ function lamps({ bodyRest, held, kind }: CircuitState): Chances {
   const stays = between(held.body / series, darkBelow.volts, darkBelow.spread);
   const bright = Math.min(
     between(held.body / series, brightFrom.volts, brightFrom.spread),
-    between(bodyRest / series, brightFrom.volts, brightFrom.spread),
+    between(bodyRest / series, brightAtRest.volts, brightAtRest.spread),
   );
   return [1 - isLit, isLit * (stays - stays * bright), isLit * (1 - stays), isLit * stays * bright];
 }

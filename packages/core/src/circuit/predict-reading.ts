@@ -3,7 +3,7 @@
  * measured beside it. A current that was measured tells what flows through that very circuit, and a
  * rest voltage where that very battery starts from.
  */
-import { batteryVoltage, type BatteryModel } from '@keyturn/electrics';
+import { batteryModel, batteryVoltage, type BatteryModel } from '@keyturn/electrics';
 import type { CircuitState } from './solve-state.ts';
 
 /** Every reading that the circuit model knows. */
@@ -53,10 +53,21 @@ export interface Predicted {
 const mostShift = 1;
 
 /** All lamps and the windows on, A. Common practice, no source. */
-const lampsAmperes = 35;
+const lampsAmperes = 50;
 
 /** What a battery loses in 15 s under half of its cold-cranking current, beyond the first moment. */
-const loadTestSag = 0.2;
+const loadTestSag = 0.3;
+
+/** The same while cranking, which is shorter. Both are common practice, no source. */
+const crankSag = 0.3;
+
+function sagOf({ held, kind }: CircuitState): number {
+  return held.isOhmic ? crankSag * kind.series : 0;
+}
+
+function sagging(predicted: Predicted, volts: number): Predicted {
+  return { ...predicted, mean: Math.max(0, predicted.mean - volts) };
+}
 
 /** Predicts one reading. No side effects. */
 export function predictReading(
@@ -77,7 +88,7 @@ export function predictReading(
       const loaded = measured.isRecharged
         ? loadedBattery(state.recharged, amperes)
         : underLoad(state, amperes, measured);
-      return { ...loaded, mean: Math.max(0, loaded.mean - loadTestSag * kind.series) };
+      return sagging(loaded, loadTestSag * kind.series);
     }
     case 'tester': {
       const amperes = (measured.label ?? figures.rating) * conductance(state, measured);
@@ -87,9 +98,9 @@ export function predictReading(
       return steady(state.recharged.emfV);
     case 'crank':
       return held.isOhmic && measured.current !== undefined && measured.current > 0
-        ? underLoad(state, measured.current, measured)
+        ? sagging(underLoad(state, measured.current, measured), crankSag * kind.series)
         : {
-            mean: Math.max(0, held.post + shiftOf(state, measured)),
+            mean: Math.max(0, held.post + shiftOf(state, measured) - sagOf(state)),
             load: Math.max(0, battery.emfV - held.post),
             swing: swingOf(state) * battery.emfV,
           };
@@ -132,8 +143,21 @@ function shiftOf({ rest }: CircuitState, { rest: found }: Measured): number {
 }
 
 function underLoad(state: CircuitState, amperes: number, measured: Measured): Predicted {
+  const rested = restedBattery(state, measured);
+  if (rested !== undefined) return loadedBattery(rested, amperes);
   const loaded = loadedBattery(state.battery, amperes);
   return { ...loaded, mean: Math.max(0, loaded.mean + shiftOf(state, measured)) };
+}
+
+/** Where the charge is as on any vehicle, a measured rest voltage tells it, and so the resistance. */
+function restedBattery(
+  { undrawn, figures, kind }: CircuitState,
+  { rest }: Measured,
+): BatteryModel | undefined {
+  if (rest === undefined || undrawn.rests.length === 0) return undefined;
+  const { technology, series } = kind;
+  const { rating: ratingA, health, temperature: temperatureC } = figures;
+  return batteryModel({ ratingA, health, restV: rest / series, technology, temperatureC, series });
 }
 
 function loadedBattery(battery: BatteryModel, amperes: number): Predicted {
