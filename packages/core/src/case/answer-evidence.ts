@@ -7,7 +7,7 @@ import type { Finding } from '../flow/condition.ts';
 import type { Flow } from '../flow/flow.ts';
 import { answerChances, anyDensity, densities } from './circuit-evidence.ts';
 import type { AnswerRow, EvidenceTable } from './evidence-tables.ts';
-import { evidenceTables } from './evidence-tables.ts';
+import { anyPart, evidenceTables } from './evidence-tables.ts';
 import type { Findings } from './findings.ts';
 import { hypothesesOf, type Hypotheses } from './hypotheses.ts';
 import { tableFor } from './table-for.ts';
@@ -91,9 +91,6 @@ export function expectedAnswers(
 function anyOr(any: number, likelihood: number): number {
   return anyPart * any + (1 - anyPart) * likelihood;
 }
-
-/** A cause that nobody listed shows itself as anything half of the time. */
-const anyPart = 0.5;
 
 /** Likelihoods in the solved states, laid out over the states of all faults. */
 function ofCircuit(

@@ -90,7 +90,7 @@ function heard(held: Held, speed: number, state: CircuitState): Chances {
 const darkBelow = { volts: 5, spread: 1 };
 const brightFrom = { volts: 9.6, spread: 0.8 };
 /** With nothing heavy switched on people know how bright their lamps are. */
-const brightAtRest = { volts: 10.8, spread: 0.6 };
+const brightAtRest = { volts: 11, spread: 0.5 };
 
 /** None, dim, going out, bright: by what reaches the lamps before and while start is held. */
 function lamps({ bodyRest, held, kind }: CircuitState): Chances {
