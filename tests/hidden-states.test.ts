@@ -6,7 +6,13 @@ import { describe, expect, test } from 'vitest';
 import { answers, open, take, type Answers } from './support/play.ts';
 
 const petrol = {
-  vehicle: { fuel: 'petrol', transmission: 'manual', ignition: 'key', nominal: 12, displacement: 1.6 },
+  vehicle: {
+    fuel: 'petrol',
+    transmission: 'manual',
+    ignition: 'key',
+    nominal: 12,
+    displacement: 1.6,
+  },
   temperature: 20,
   role: 'mechanic',
   place: 'home',
@@ -68,7 +74,7 @@ describe('a battery', () => {
     const vehicle = { ...petrol.vehicle, battery: { rating: 560, standard: 'sae' } };
     const found = { complaint: 'rapid-clicking', history: 'parked-long', dash: 'goes-out' };
     const context = { ...petrol, kit, vehicle };
-    const flat = { ...found, 'battery-rest': 11.9, 'battery-tester': 250 };
+    const flat = { ...found, 'battery-rest': 11.9, 'battery-tester': 230 };
     expect(leader(flat, context)).toBe('battery-discharged');
     // The same figure once it has been charged fully speaks for wear.
     expect(leader({ ...flat, 'battery-recharged': 12.68 }, context)).toBe('battery-worn');
@@ -114,11 +120,18 @@ describe('where the volts go', () => {
       'drop-clamps': 0.12,
     });
     expect(likely('battery-connection', at(380))).toBeLessThan(0.03);
-    expect(likely('battery-connection', at(380))).toBeLessThan(likely('battery-connection', at(40)));
+    expect(likely('battery-connection', at(380))).toBeLessThan(
+      likely('battery-connection', at(40)),
+    );
   });
 
   test('a drop is judged by the current that was measured', () => {
-    const base = { ...slow, 'battery-rest': 12.6, dash: 'stays-bright', 'drop-clamps': 0.01 } as const;
+    const base = {
+      ...slow,
+      'battery-rest': 12.6,
+      dash: 'stays-bright',
+      'drop-clamps': 0.01,
+    } as const;
     const found = { ...base, 'battery-crank': 11.6, 'crank-current': 90, 'drop-positive': 2.4 };
     expect(leader(found)).toBe('positive-cable');
   });
@@ -137,16 +150,24 @@ describe('sound circuits', () => {
     const context = { ...petrol, vehicle: { ...petrol.vehicle, ignition: 'button' } };
     const given = { complaint: 'silent', history: 'parked-long', 'brake-lamps': 'dark' } as const;
     expect(leader({ ...given, dash: 'off' }, context)).not.toBe('brake-switch');
-    const found = take(
-      open(context),
-      answers({ scene: 'safe', ...given, dash: 'stays-bright' }),
-    ).case.state;
+    const found = take(open(context), answers({ scene: 'safe', ...given, dash: 'stays-bright' }))
+      .case.state;
     expect(found.verdict?.strength).not.toBe('proved');
   });
 
   test('a full hybrid with a flat 12 V battery is no drive that refuses', () => {
-    const vehicle = { fuel: 'petrol', ignition: 'button', transmission: 'automatic', hybrid: 'full' };
-    const given = { complaint: 'silent', history: 'parked-long', dash: 'dim', 'battery-rest': 10.9 };
+    const vehicle = {
+      fuel: 'petrol',
+      ignition: 'button',
+      transmission: 'automatic',
+      hybrid: 'full',
+    };
+    const given = {
+      complaint: 'silent',
+      history: 'parked-long',
+      dash: 'dim',
+      'battery-rest': 10.9,
+    };
     const context = { ...petrol, vehicle };
     expect(leader(given, context)).toBe('battery-discharged');
     expect(likely('hybrid-not-ready', given, context)).toBeLessThan(0.05);
@@ -170,7 +191,8 @@ describe('what is believed', () => {
     'drop-positive': 0.21,
   } as const;
   const entries = Object.entries(found);
-  const after = (given: Answers) => take(open(petrol), answers({ scene: 'safe', ...given })).case.state;
+  const after = (given: Answers) =>
+    take(open(petrol), answers({ scene: 'safe', ...given })).case.state;
 
   test('is the same whatever the order of the answers', () => {
     const forth = after(found).leaders;
@@ -191,15 +213,17 @@ describe('what is believed', () => {
     expect(undone.leaders).toEqual(before.leaders);
   });
 
-  test('of lamps and cranking voltage, which have one cause, is not counted twice', () => {
-    const lamps = { complaint: 'slow-crank', 'battery-rest': 12.6, 'battery-lamps': 10.9 };
-    const crank = { complaint: 'slow-crank', 'battery-rest': 12.6, 'battery-crank': 8.9 };
-    const odds = (share: number): number => share / (1 - share);
-    const none = odds(likely('battery-worn', { complaint: 'slow-crank', 'battery-rest': 12.6 }));
-    const one = odds(likely('battery-worn', lamps)) / none;
-    const other = odds(likely('battery-worn', crank)) / none;
-    const both = odds(likely('battery-worn', { ...lamps, ...crank })) / none;
-    expect(both).toBeGreaterThan(Math.max(one, other) / 2);
-    expect(both).toBeLessThan(one * other);
+  test('of instruments and head lamps, which dim by one cause, is not counted twice', () => {
+    const heard = { complaint: 'slow-crank' } as const;
+    const battery = (given: Answers): number => {
+      const share = likely('battery-worn', given) + likely('battery-discharged', given);
+      return share / (1 - share);
+    };
+    const none = battery(heard);
+    const one = battery({ ...heard, dash: 'dim' }) / none;
+    const other = battery({ ...heard, headlamps: 'dim' }) / none;
+    const both = battery({ ...heard, dash: 'dim', headlamps: 'dim' }) / none;
+    expect(both).toBeGreaterThan(Math.max(one, other) * 0.99);
+    expect(both).toBeLessThan(0.8 * one * other);
   });
 });

@@ -39,12 +39,12 @@ test('half a look at the cause, by hand', () => {
 test('what is expected next goes by what was found of the cause', () => {
   const places = Int32Array.of(0, 1, 0, 1);
   const chances = Float64Array.of(0.9, 0.1);
-  const before = predicted(space, latentPosterior(space, priors, []), chances, places);
+  const before = predicted(space, latentPosterior(space, priors, []), { chances, places });
   expect([...before]).toEqual([
     expect.closeTo(0.8 * 0.9 + 0.2 * 0.1, 12),
     expect.closeTo(0.2 * 0.9 + 0.8 * 0.1, 12),
   ]);
-  const after = predicted(space, latentPosterior(space, priors, [low]), chances, places);
+  const after = predicted(space, latentPosterior(space, priors, [low]), { chances, places });
   expect([...after]).toEqual([expect.closeTo(0.9, 9), expect.closeTo(0.9, 9)]);
 });
 

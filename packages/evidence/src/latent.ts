@@ -115,10 +115,16 @@ function shares(
   sums: Float64Array,
   logPriors: ArrayLike<number>,
 ): Float64Array {
-  const logs = greatest.map((most, of) => most + Math.log(sums[of] as number) + (logPriors[of] as number));
+  const logs = greatest.map(
+    (most, of) => most + Math.log(sums[of] as number) + (logPriors[of] as number),
+  );
   const top = logs.reduce((most, one) => Math.max(most, one), Number.NEGATIVE_INFINITY);
   if (top === Number.NEGATIVE_INFINITY) {
-    throw new EvidenceError('impossible-finding', 'no state of any hypothesis allows what was found', {});
+    throw new EvidenceError(
+      'impossible-finding',
+      'no state of any hypothesis allows what was found',
+      {},
+    );
   }
   const weights = logs.map((log) => Math.exp(log - top));
   const total = weights.reduce((sum, one) => sum + one, 0);
@@ -129,20 +135,26 @@ function shares(
  * P(outcome | hypothesis, findings) for each hypothesis: the chance of the outcome in each state,
  * weighed by what has been found of the states so far.
  *
- * @param chances - P(outcome | state), by the positions that `places` gives
- * @param places - for each state where its chance stands: hypotheses may share states
+ * @param space - the hypotheses with their states
+ * @param posterior - what is believed of the states of each
+ * @param outcome - `chances`, P(outcome | state), and for each state of the space by `places` where
+ *   its chance stands, since hypotheses may share states
  */
 export function predicted(
-  { hypotheses, owner }: LatentSpace,
-  { states }: Pick<LatentPosterior, 'states'>,
-  chances: Float64Array,
-  places: Int32Array,
+  space: LatentSpace,
+  posterior: Pick<LatentPosterior, 'states'>,
+  outcome: { readonly chances: Float64Array; readonly places: Int32Array },
 ): Float64Array {
+  const { hypotheses, owner } = space;
+  const { states } = posterior;
+  const { chances, places } = outcome;
   requireLength(places, states.length, { what: 'the row of places' });
   const sums = new Float64Array(hypotheses);
   for (let state = 0; state < states.length; state += 1) {
     const of = owner[state] as number;
-    sums[of] = (sums[of] as number) + (states[state] as number) * (chances[places[state] as number] as number);
+    sums[of] =
+      (sums[of] as number) +
+      (states[state] as number) * (chances[places[state] as number] as number);
   }
   return sums;
 }

@@ -28,8 +28,15 @@ export function chancesOf(
       ? answerChances(flow, hypotheses, { check, findings })
       : undefined;
   if (table === undefined) {
-    return circuit && new Map(
-      [...circuit].map(([answer, row]) => [answer, ofCircuit(flow, hypotheses, row, circuit.size)]),
+    const { open } = evidenceTables(flow);
+    return (
+      circuit &&
+      new Map(
+        [...circuit].map(([answer, row]) => [
+          answer,
+          ofCircuit(hypotheses, row, { open, any: 1 / circuit.size }),
+        ]),
+      )
     );
   }
   return new Map(
@@ -37,7 +44,9 @@ export function chancesOf(
       const direct = ofFaults(hypotheses, likelihoods);
       return [
         answer,
-        circuit === undefined ? direct : withCircuit(direct, { answer, table, circuit, hypotheses }),
+        circuit === undefined
+          ? direct
+          : withCircuit(direct, { answer, table, circuit, hypotheses }),
       ];
     }),
   );
@@ -61,16 +70,26 @@ export function expectedAnswers(
     return new Map([...table.rows].map(([answer, { likelihoods }]) => [answer, likelihoods]));
   }
   const circuit = answerChances(flow, hypotheses, { check, findings });
-  const expected = circuit && new Map(
-    [...circuit].map(([answer, row]) => [answer, predicted(space, posterior, row, solved)]),
-  );
+  const expected =
+    circuit &&
+    new Map(
+      [...circuit].map(([answer, row]) => [
+        answer,
+        predicted(space, posterior, { chances: row, places: solved }),
+      ]),
+    );
   if (table?.byCircuit === undefined) {
     const { open } = evidenceTables(flow);
-    return expected && new Map(
-      [...expected].map(([answer, row]) => [
-        answer,
-        row.map((share, fault) => (open[fault] === true ? anyOr(1 / expected.size, share) : share)),
-      ]),
+    return (
+      expected &&
+      new Map(
+        [...expected].map(([answer, row]) => [
+          answer,
+          row.map((share, fault) =>
+            open[fault] === true ? anyOr(1 / expected.size, share) : share,
+          ),
+        ]),
+      )
     );
   }
   const { parts, reported } = table.byCircuit;
@@ -94,16 +113,15 @@ function anyOr(any: number, likelihood: number): number {
 
 /** Likelihoods in the solved states, laid out over the states of all faults. */
 function ofCircuit(
-  flow: Flow,
   { space, solved }: Hypotheses,
   row: Float64Array,
-  any: number,
+  unlisted: { readonly open: readonly boolean[]; readonly any: number },
 ): Float64Array {
-  const { open } = evidenceTables(flow);
+  const { open, any } = unlisted;
   const laid = new Float64Array(solved.length);
   for (let at = 0; at < laid.length; at += 1) {
     const likelihood = row[solved[at] ?? 0] ?? 0;
-    laid[at] = open[space.owner[at] ?? 0] === true ? anyOr(1 / any, likelihood) : likelihood;
+    laid[at] = open[space.owner[at] ?? 0] === true ? anyOr(any, likelihood) : likelihood;
   }
   return laid;
 }
@@ -127,8 +145,10 @@ function withCircuit(
 ): Float64Array {
   const { answer, table, circuit, hypotheses } = given;
   const { owner } = hypotheses.space;
-  const { parts, reported } = table.byCircuit ?? { parts: new Float64Array(), reported: new Map() };
+  const { byCircuit } = table;
   const row = direct.slice();
+  if (byCircuit === undefined) return row;
+  const { parts, reported } = byCircuit;
   for (const [truth, chances] of circuit) {
     const said = reported.get(truth)?.get(answer) ?? 0;
     for (let at = 0; at < row.length; at += 1) {
@@ -149,7 +169,8 @@ export function logsOfFinding(
   const { check, value } = finding;
   const table = tableFor(flow, findings.known, check);
   const hypotheses = hypothesesOf(flow, findings);
-  if (table !== undefined && evidenceTables(flow).several.has(check)) {
+  const { open, several } = evidenceTables(flow);
+  if (table !== undefined && several.has(check)) {
     return ofFaults(hypotheses, logsOfSet(table, finding));
   }
   if (table !== undefined && table.byCircuit === undefined) {
@@ -160,8 +181,8 @@ export function logsOfFinding(
   if (table === undefined && value !== undefined && placed !== undefined) {
     const row = densities(flow, hypotheses, { check, placed, value, findings });
     if (row !== undefined) {
-      const any = 1 / anyDensity(flow, check, findings.limits);
-      return ofCircuit(flow, hypotheses, row, any).map(Math.log);
+      const any = anyDensity(flow, check, findings.limits);
+      return ofCircuit(hypotheses, row, { open, any }).map(Math.log);
     }
   }
   const rows = chancesOf(flow, findings, check);

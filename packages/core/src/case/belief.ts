@@ -153,7 +153,9 @@ export function leadersWithin(
       for (const row of rows[index] ?? []) {
         const after = belief.map((share, state) => share * (row[state] ?? 0));
         if (total(after) < outlook.least) continue;
-        leaders.add(model.hypotheses[indexOfGreatest(foldPairs(summed(after, space), pairs))] ?? '');
+        leaders.add(
+          model.hypotheses[indexOfGreatest(foldPairs(summed(after, space), pairs))] ?? '',
+        );
         if (depth > 1) follow(after, index + 1, depth - 1);
       }
     }

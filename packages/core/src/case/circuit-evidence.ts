@@ -101,7 +101,12 @@ function belowAll(
 export function densities(
   flow: Flow,
   { states }: Hypotheses,
-  reading: { readonly check: string; readonly placed: Placed; readonly value: number; readonly findings: Findings },
+  reading: {
+    readonly check: string;
+    readonly placed: Placed;
+    readonly value: number;
+    readonly findings: Findings;
+  },
 ): Float64Array | undefined {
   const { check, placed, value, findings } = reading;
   const known = modelled(flow, check);
@@ -191,10 +196,7 @@ function bandRows(
       const reached =
         zone === undefined
           ? 1
-          : Math.max(
-              passed,
-              belowAll(means, zone, { deviation, rough: model.rough }),
-            );
+          : Math.max(passed, belowAll(means, zone, { deviation, rough: model.rough }));
       const row = rows[band];
       if (row) row[index] = (1 - model.odd) * (reached - passed) + model.odd / count;
       passed = reached;

@@ -107,7 +107,10 @@ function withAnything(flow: Flow, table: LikelihoodTable): LikelihoodTable {
     change: (value: Value) => Value,
   ): Record<string, Value> =>
     Object.fromEntries(
-      Object.entries(record).map(([fault, value]) => [fault, isOpen(fault) ? change(value) : value]),
+      Object.entries(record).map(([fault, value]) => [
+        fault,
+        isOpen(fault) ? change(value) : value,
+      ]),
     );
   return {
     ...table,

@@ -34,7 +34,10 @@ export function priorsWithPairs(
   );
   const together = chances.reduce((sum, one) => sum + one, 0);
   const scale = Math.min(1, mostOfPairs / (together || 1));
-  return [...priors.map((prior) => prior * (1 - together * scale)), ...chances.map((one) => one * scale)];
+  return [
+    ...priors.map((prior) => prior * (1 - together * scale)),
+    ...chances.map((one) => one * scale),
+  ];
 }
 
 /** What holds of faults and of pairs, brought to the faults: a pair counts for its first fault. */
@@ -55,8 +58,7 @@ interface FaultRow {
 /**
  * How a pair shows itself. Where each answer is there or not by itself, and of two answers the rarer,
  * either fault brings it (noisy or); else the fault counts that shows itself more.
- *
- * @param usual - the row to hold both against: what is usual of all faults
+ * `usual` is the row to hold both against: the mean over all faults.
  */
 export function rowOfPair(
   one: FaultRow,
@@ -72,7 +74,10 @@ export function rowOfPair(
   if (answers.length === 2 && one.part === 0 && other.part === 0) {
     const rare = (usual.row[first] ?? 0) < (usual.row[second] ?? 0) ? first : second;
     const likely = either(rare);
-    return { row: Object.fromEntries(answers.map((id) => [id, id === rare ? likely : 1 - likely])), part: 0 };
+    return {
+      row: Object.fromEntries(answers.map((id) => [id, id === rare ? likely : 1 - likely])),
+      part: 0,
+    };
   }
   return away(other, usual) > away(one, usual) ? other : one;
 }

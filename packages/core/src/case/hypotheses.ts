@@ -45,7 +45,13 @@ export function hypothesesOf(flow: Flow, { limits, known }: Findings): Hypothese
 }
 
 /** What the states hang on: the vehicle as it is known, but nothing that was measured on it. */
-function vehicleOf({ turning: _, restVoltage: _r, crankVoltage: _v, crankCurrent: _c, ...vehicle }: LimitContext): LimitContext {
+function vehicleOf({
+  turning: _,
+  restVoltage: _r,
+  crankVoltage: _v,
+  crankCurrent: _c,
+  ...vehicle
+}: LimitContext): LimitContext {
   return vehicle;
 }
 
@@ -68,7 +74,13 @@ function drawHypotheses(flow: Flow, limits: LimitContext, known: Known): Hypothe
   const { circuit } = flow;
   if (circuit === undefined) {
     const space = defineLatentSpace(faults.map(() => [1]));
-    return { space, states: [], failing: [], solved: new Int32Array(faults.length), kept: new Map() };
+    return {
+      space,
+      states: [],
+      failing: [],
+      solved: new Int32Array(faults.length),
+      kept: new Map(),
+    };
   }
   const pairs = pairsOf(flow);
   const setsOfPairs = pairs.map(({ first, second }) =>
@@ -130,7 +142,7 @@ function setOfPair(one: CircuitSet, other: CircuitSet): CircuitSet {
 const leastFailing = 0.06;
 
 /** Computers that nothing but the battery's weakness keeps from starting: V, of 12 V. */
-const computersFrom = { volts: 10.2, spread: 0.5, least: 0.03 };
+const computersFrom = { volts: 10.2, spread: 0.5, least: 0.015 };
 
 /** How likely it is that this circuit is why the vehicle does not start, up to a factor. */
 function failing(state: CircuitState): number {
@@ -152,9 +164,7 @@ function drawSets(circuit: CircuitEvidence, context: LimitContext, known: Known)
     const drawn = statesOfSet(met, states, { context, usual });
     return {
       states: drawn.map(({ state }) => state),
-      weights: drawn.map(({ state, weight }) =>
-        fails ? weight * failing(state) : weight,
-      ),
+      weights: drawn.map(({ state, weight }) => (fails ? weight * failing(state) : weight)),
     };
   });
 }
@@ -166,11 +176,7 @@ const takenForUsual = 0.1;
 function heardFailing(chances: Chances): Chances {
   const usual = chances.at(-1) ?? 0;
   const slow = chances.at(-2) ?? 0;
-  return [
-    ...chances.slice(0, -2),
-    slow + (1 - takenForUsual) * usual,
-    takenForUsual * usual,
-  ];
+  return [...chances.slice(0, -2), slow + (1 - takenForUsual) * usual, takenForUsual * usual];
 }
 
 /** For each answer of a choice, in the model's order, how likely it is in each solved state. */

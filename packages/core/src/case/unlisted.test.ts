@@ -64,14 +64,26 @@ function drawCase(fault: number, random: () => number): CaseState {
   let state: CaseState = { ...blankState, context };
   const { space } = hypothesesOf(flow, findingsOf(flow, state));
   const own = [...space.owner.keys()].filter((at) => space.owner[at] === fault);
-  const hidden = own[pick(random, own.map((at) => Math.exp(space.logWeights[at]!)))]!;
+  const hidden =
+    own[
+      pick(
+        random,
+        own.map((at) => Math.exp(space.logWeights[at]!)),
+      )
+    ]!;
   for (const check of checks) {
     const findings = findingsOf(flow, state);
     if (!bearsOn(check, findings.known)) continue;
     const rows = chancesOf(flow, findings, check.id);
     if (rows === undefined) continue;
     const answers = [...rows.keys()];
-    const answer = answers[pick(random, answers.map((id) => rows.get(id)![hidden]!))]!;
+    const answer =
+      answers[
+        pick(
+          random,
+          answers.map((id) => rows.get(id)![hidden]!),
+        )
+      ]!;
     state = {
       ...state,
       answers: { ...state.answers, [check.id]: [[answer]] },

@@ -13,7 +13,7 @@ import {
 import type { CircuitMode } from '../flow/flow.ts';
 import {
   circuitFigures,
-  knownFigures,
+  type knownFigures,
   quantile,
   type CircuitFigure,
   type CircuitFigures,
@@ -43,9 +43,17 @@ export function usualFigures(
   return { petrol: of('petrol'), diesel: of('diesel') };
 }
 
-function knownOf(context: LimitContext, fuel: Fuel): Record<(typeof knownFigures)[number], Quantiles> {
+function knownOf(
+  context: LimitContext,
+  fuel: Fuel,
+): Record<(typeof knownFigures)[number], Quantiles> {
   // What was measured is weighed against each state, and must not shape it beforehand.
-  const unmeasured = { ...context, restVoltage: undefined, crankVoltage: undefined, crankCurrent: undefined };
+  const unmeasured = {
+    ...context,
+    restVoltage: undefined,
+    crankVoltage: undefined,
+    crankCurrent: undefined,
+  };
   const spans = vehicleSpans(unmeasured, fuel);
   const points = ({ low, best, high }: { low: number; best: number; high: number }): Quantiles => [
     low,

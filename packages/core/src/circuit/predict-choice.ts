@@ -1,11 +1,7 @@
 /**
  * What people see and hear of a vehicle in a hidden state, by what its circuit does.
  */
-import {
-  normalProbability,
-  type BatteryModel,
-  type CrankingCircuit,
-} from '@keyturn/electrics';
+import { normalProbability, type BatteryModel, type CrankingCircuit } from '@keyturn/electrics';
 import { holdStart, type CircuitState, type Held } from './solve-state.ts';
 
 /** Every choice that the circuit model knows, with the answers that it gives. */

@@ -230,10 +230,7 @@ function beforeClosing(
     speed: 0,
     current: windingA,
     post,
-    clamps: Math.max(
-      positive,
-      ohmic(circuit.negativeClampOhm, windingA, post),
-    ),
+    clamps: Math.max(positive, ohmic(circuit.negativeClampOhm, windingA, post)),
     positive: Number.isFinite(circuit.positiveCableOhm) ? positive : post,
     ground,
     contacts: Number.isFinite(circuit.positiveCableOhm)

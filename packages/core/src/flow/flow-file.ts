@@ -243,7 +243,11 @@ const circuit = z.strictObject({
   states: z.int().min(8).max(512).meta({ description: 'hidden states drawn for each set' }),
   usual: z
     .array(
-      z.strictObject({ source: z.string().min(3), when: condition.optional(), figures: figureRanges }),
+      z.strictObject({
+        source: z.string().min(3),
+        when: condition.optional(),
+        figures: figureRanges,
+      }),
     )
     .min(1)
     .meta({ description: 'what figures any vehicle has' }),
@@ -267,7 +271,9 @@ const circuit = z.strictObject({
   pairs: z
     .array(
       z.strictObject({
-        faults: z.tuple([id, id]).meta({ description: 'two faults, the one to put right first first' }),
+        faults: z
+          .tuple([id, id])
+          .meta({ description: 'two faults, the one to put right first first' }),
         times: z.number().positive().meta({ description: 'how many times as often as by chance' }),
         source: z.string().min(3),
       }),

@@ -74,10 +74,12 @@ export function readCircuit(
   return {
     usual,
     readings: Object.fromEntries(
-      Object.entries(source.readings).map(([check, { reads, spread, part = 0, rough = 0, odd }]) => [
-        check,
-        { reads, spread, part, rough: rough / 100, odd: odd / 100 },
-      ]),
+      Object.entries(source.readings).map(
+        ([check, { reads, spread, part = 0, rough = 0, odd }]) => [
+          check,
+          { reads, spread, part, rough: rough / 100, odd: odd / 100 },
+        ],
+      ),
     ),
     choices: source.choices,
     sets,

@@ -64,16 +64,21 @@ const byCircuit = 'by-circuit';
 const notOfCircuit = 'an answer of the check; the circuit tells nothing of it';
 
 /** For each fault the part of its answers that hang on the circuit, where there are any. */
-function partsByCircuit(source: TableSource, names: EvidenceNames): Pick<LikelihoodTable, 'byCircuit'> {
+function partsByCircuit(
+  source: TableSource,
+  names: EvidenceNames,
+): Pick<LikelihoodTable, 'byCircuit'> {
   const parts = names.faults.map((fault): readonly [string, number] => [
     fault,
     (rowFor(fault, source['of-100'], names.groups)?.[byCircuit] ?? 0) / 100,
   ]);
   if (parts.every(([, part]) => part === 0)) return {};
-  const reported = names.answers.map((answer): readonly [string, Readonly<Record<string, number>>] => [
-    answer,
-    reportedShares({ [answer]: 100 }, names, source),
-  ]);
+  const reported = names.answers.map(
+    (answer): readonly [string, Readonly<Record<string, number>>] => [
+      answer,
+      reportedShares({ [answer]: 100 }, names, source),
+    ],
+  );
   return {
     byCircuit: { parts: Object.fromEntries(parts), reported: Object.fromEntries(reported) },
   };
@@ -98,6 +103,7 @@ function keysIn(key: string): readonly string[] {
   return key.split(',').map((part) => part.trim());
 }
 
+/** Tells a key of rows that names no fault, group or `otherwise`. */
 export function expectKey(
   key: string,
   names: Pick<EvidenceNames, 'faults' | 'groups'>,

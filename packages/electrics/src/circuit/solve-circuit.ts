@@ -73,8 +73,7 @@ function spareTorque(circuit: CrankingCircuit, currentA: number): number {
 function shortCircuitCurrent(circuit: CrankingCircuit): number {
   const { battery, solenoid } = circuit;
   return (
-    battery.emfV / (battery.resistanceOhm + sharedOhm(circuit)) +
-    battery.emfV / solenoid.holdInOhm
+    battery.emfV / (battery.resistanceOhm + sharedOhm(circuit)) + battery.emfV / solenoid.holdInOhm
   );
 }
 
