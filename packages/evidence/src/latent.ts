@@ -134,11 +134,8 @@ function shares(
 /**
  * P(outcome | hypothesis, findings) for each hypothesis: the chance of the outcome in each state,
  * weighed by what has been found of the states so far.
- *
- * @param space - the hypotheses with their states
- * @param posterior - what is believed of the states of each
- * @param outcome - `chances`, P(outcome | state), and for each state of the space by `places` where
- *   its chance stands, since hypotheses may share states
+ * `chances` are P(outcome | state), and `places` tells for each state of the space where its chance
+ * stands, since hypotheses may share states.
  */
 export function predicted(
   space: LatentSpace,
