@@ -142,7 +142,7 @@ function setOfPair(one: CircuitSet, other: CircuitSet): CircuitSet {
 const leastFailing = 0.06;
 
 /** Computers that nothing but the battery's weakness keeps from starting: V, of 12 V. */
-const computersFrom = { volts: 10.2, spread: 0.5, least: 0.015 };
+const computersFrom = { volts: 10.4, spread: 0.4, least: 0.005 };
 
 /** How likely it is that this circuit is why the vehicle does not start, up to a factor. */
 function failing(state: CircuitState): number {
