@@ -11,7 +11,7 @@ import { likeliest } from './findings.ts';
 
 /**
  * Question to the answers found, for every check and computed reading that bears on the faults. A
- * question is a check, or a check and which of its tables is in force, such as `battery-rest/2`.
+ * question is a check, or a check and which of its tables is in force, such as `battery-look/2`.
  * Of a reading near a bound it is the band of the figure itself: that is what a row speaks of.
  */
 export function answersFound(

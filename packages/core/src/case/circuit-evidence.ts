@@ -37,7 +37,7 @@ export function isOfCircuit({ circuit }: Flow, check: string): boolean {
 }
 
 /** What was measured, as far as other readings go by it. */
-export function measuredIn(flow: Flow, { limits, all }: Findings): Measured {
+function measuredIn(flow: Flow, { limits, all }: Findings): Measured {
   const recharged = Object.entries(flow.circuit?.readings ?? {}).some(
     ([check, { reads }]) => reads === 'recharged' && all.has(check),
   );

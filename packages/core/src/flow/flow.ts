@@ -229,7 +229,7 @@ export interface CircuitEvidence {
 }
 
 /** Two faults that the trade sees on one vehicle; `first` is put right first. */
-export interface FaultPair {
+interface FaultPair {
   readonly first: string;
   readonly second: string;
   /** How many times as often as chance has it. */
