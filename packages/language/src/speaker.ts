@@ -1,16 +1,16 @@
 import type { Check, Message } from '@keyturn/core';
-import { askBack } from './ask-back.ts';
-import { createFigures, type Figure } from './figures.ts';
+import { askBack } from './render/ask-back.ts';
+import { createFigures, type Figure } from './numbers/figures.ts';
 import type { FlowTexts } from './flow-texts.ts';
 import { createFlowWords, type CheckLikes } from './flow-words.ts';
-import { createLexicon, type Lexicon } from './lexicon.ts';
+import { createLexicon, type Lexicon } from './understand/lexicon.ts';
 import { findLocale } from './locale.ts';
 import { renderMessage } from './render/render.ts';
 import type { Rendered } from './rendered.ts';
 import { createSay } from './texts/create-say.ts';
-import { understandText } from './understand.ts';
-import type { Hearing, Understood } from './understood.ts';
-import { createUnitReader } from './units-said.ts';
+import { understandText } from './understand/understand.ts';
+import type { Hearing, Understood } from './understand/understood.ts';
+import { createUnitReader } from './numbers/units-said.ts';
 import type { Voice } from './voice.ts';
 
 /** What a speaker is made of. */

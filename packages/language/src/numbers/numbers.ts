@@ -1,5 +1,5 @@
-import type { Token } from './token.ts';
-import type { Words } from './words/words.ts';
+import type { Token } from '../typed/token.ts';
+import type { Words } from '../words/words.ts';
 
 type NumberToken = Extract<Token, { kind: 'number' }>;
 

@@ -1,5 +1,5 @@
-import { hear } from './heard.ts';
-import { normalise } from './normalise.ts';
+import { hear } from '../typed/heard.ts';
+import { normalise } from '../typed/normalise.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
 import { readCorrection } from './said-correction.ts';
 import { readFigures } from './said-figures.ts';
@@ -8,7 +8,7 @@ import { readMeter } from './said-meter.ts';
 import { readAwaited, readContext, readLooseTalk, readTalk } from './said-talk.ts';
 import { readVolunteered } from './said-unasked.ts';
 import { cutClauses } from './talk.ts';
-import { tokenise } from './token.ts';
+import { tokenise } from '../typed/token.ts';
 import { type Listener, type Reading, type Turn, cut, unclear } from './turn.ts';
 import type { Hearing, Understood } from './understood.ts';
 

@@ -1,6 +1,6 @@
 import { exactChoice } from './choices.ts';
-import { findPhrase } from './heard.ts';
-import { readLine } from './readings-line.ts';
+import { findPhrase } from '../typed/heard.ts';
+import { readLine } from '../readings/readings-line.ts';
 import { readYesNo } from './said-choice.ts';
 import { lineContext } from './said-figures.ts';
 import { readStatement } from './statements.ts';

@@ -1,6 +1,6 @@
-import { normalise } from './normalise.ts';
-import { tokenise, type Token } from './token.ts';
-import type { Words } from './words/words.ts';
+import { normalise } from '../typed/normalise.ts';
+import { tokenise, type Token } from '../typed/token.ts';
+import type { Words } from '../words/words.ts';
 
 /** A unit as typed: its UCUM code, or `bare` for "degrees", and how many tokens it takes. */
 interface SaidUnit {

@@ -1,9 +1,9 @@
 import type { AnswerInput, Input } from '@keyturn/core';
-import type { Heard } from './heard.ts';
+import type { Heard } from '../typed/heard.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
-import type { Token } from './token.ts';
+import type { Token } from '../typed/token.ts';
 import type { HeardTalk, Hearing, UnclearCode, Understood } from './understood.ts';
-import type { UnitReader } from './units-said.ts';
+import type { UnitReader } from '../numbers/units-said.ts';
 
 /** A text is repeated to its writer up to this length. */
 const longestGiven = 80;

@@ -1,6 +1,6 @@
 import { chooseOption, chooseSeveral, exactChoice } from './choices.ts';
-import { hear } from './heard.ts';
-import { normalise } from './normalise.ts';
+import { hear } from '../typed/heard.ts';
+import { normalise } from '../typed/normalise.ts';
 import { readKeys } from './option-keys.ts';
 import { offersOf } from './found-answer.ts';
 import { type Turn, answers, mostClauses, optionsInHand, unclear } from './turn.ts';

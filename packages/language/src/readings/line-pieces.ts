@@ -1,7 +1,7 @@
-import { findPhrase, hear } from './heard.ts';
-import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import { findPhrase, hear } from '../typed/heard.ts';
+import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
 import { type LineContext, type SaidFigure, textOf } from './line-figures.ts';
-import type { Token } from './token.ts';
+import type { Token } from '../typed/token.ts';
 
 /** One figure with the words about it. */
 export interface Piece {

@@ -7,8 +7,8 @@ import {
 } from './line-figures.ts';
 import { cutPieces, strangeUnit } from './line-pieces.ts';
 import { type LineResult, placePieces, unclear } from './line-placing.ts';
-import { spellNumbers } from './numbers.ts';
-import type { Token } from './token.ts';
+import { spellNumbers } from '../numbers/numbers.ts';
+import type { Token } from '../typed/token.ts';
 
 /**
  * Reads a line of one or several readings. Each figure is bound to the check that its words name,

@@ -1,6 +1,6 @@
 import type { Input } from '@keyturn/core';
 import { type Fit, chooseOption } from './choices.ts';
-import { findPhrase } from './heard.ts';
+import { findPhrase } from '../typed/heard.ts';
 import type { Lexicon } from './lexicon.ts';
 import { findInterrupt, saysOver } from './talk.ts';
 import { type Turn, input, optionsInHand } from './turn.ts';

@@ -1,7 +1,7 @@
 import type { Input } from '@keyturn/core';
-import { findPhrase, isPhrase, type Heard } from './heard.ts';
+import { findPhrase, isPhrase, type Heard } from '../typed/heard.ts';
 import type { Lexicon } from './lexicon.ts';
-import { flip } from './terms.ts';
+import { flip } from '../typed/terms.ts';
 
 /**
  * What a text says about the vehicle or the kit: "24 V vehicle", "I have a voltmeter now". Kit is

@@ -1,4 +1,4 @@
-import type { Token } from './token.ts';
+import type { Token } from '../typed/token.ts';
 import { input, type Turn } from './turn.ts';
 import type { Understood } from './understood.ts';
 

@@ -1,10 +1,10 @@
 import type { Check } from '@keyturn/core';
-import type { CheckTexts, FlowTexts } from './flow-texts.ts';
-import { createTermReader, type TermReader, type Terms } from './terms.ts';
-import { normalise } from './normalise.ts';
-import { tokenise, type Token } from './token.ts';
-import { createVocabulary, type Vocabulary } from './vocabulary.ts';
-import type { TalkWord, Words } from './words/words.ts';
+import type { CheckTexts, FlowTexts } from '../flow-texts.ts';
+import { createTermReader, type TermReader, type Terms } from '../typed/terms.ts';
+import { normalise } from '../typed/normalise.ts';
+import { tokenise, type Token } from '../typed/token.ts';
+import { createVocabulary, type Vocabulary } from '../typed/vocabulary.ts';
+import type { TalkWord, Words } from '../words/words.ts';
 
 /** One answer and every phrase that says it: its id, its label, what people say. */
 export interface OptionPhrases {

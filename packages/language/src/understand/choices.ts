@@ -1,6 +1,6 @@
-import { findPhrase, isContradicted, isPhrase, type Heard } from './heard.ts';
+import { findPhrase, isContradicted, isPhrase, type Heard } from '../typed/heard.ts';
 import type { CheckPhrases, OptionPhrases } from './lexicon.ts';
-import type { Terms } from './terms.ts';
+import type { Terms } from '../typed/terms.ts';
 
 /** How well a text fits one answer, 0 to 1; below 0 where the text denies it. */
 export interface Fit {

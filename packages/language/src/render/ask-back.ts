@@ -1,6 +1,6 @@
-import type { Rendered } from './rendered.ts';
-import type { Understood } from './understood.ts';
-import type { Voice } from './voice.ts';
+import type { Rendered } from '../rendered.ts';
+import type { Understood } from '../understand/understood.ts';
+import type { Voice } from '../voice.ts';
 
 /**
  * Asks back after a text that was not understood for certain: what was wrong, and what is

@@ -1,5 +1,5 @@
-import type { Token } from './token.ts';
-import type { Words } from './words/words.ts';
+import type { Token } from '../typed/token.ts';
+import type { Words } from '../words/words.ts';
 
 /**
  * The numbers of options in a text that holds nothing else: "2", "option 2", "the second",

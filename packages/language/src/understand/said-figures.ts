@@ -1,6 +1,6 @@
 import type { CheckPhrases } from './lexicon.ts';
-import type { LineResult } from './line-placing.ts';
-import { readLine } from './readings-line.ts';
+import type { LineResult } from '../readings/line-placing.ts';
+import { readLine } from '../readings/readings-line.ts';
 import { readChoice, readClose } from './said-choice.ts';
 import {
   type Turn,

@@ -1,6 +1,6 @@
-import type { CheckPhrases, Lexicon } from './lexicon.ts';
-import type { Token } from './token.ts';
-import { type UnitReader, bareUnit } from './units-said.ts';
+import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
+import type { Token } from '../typed/token.ts';
+import { type UnitReader, bareUnit } from '../numbers/units-said.ts';
 
 /** A figure that was, or a figure put in the place of one that is denied. */
 export type Earlier = 'was' | 'denied';

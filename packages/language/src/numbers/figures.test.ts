@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { createFigures } from './figures.ts';
-import { findLocale, localeTags } from './locale.ts';
-import { LanguageError } from './language-error.ts';
-import { createSay } from './texts/create-say.ts';
+import { findLocale, localeTags } from '../locale.ts';
+import { LanguageError } from '../language-error.ts';
+import { createSay } from '../texts/create-say.ts';
 import { unitSigns } from './unit.ts';
 
 function figuresOf(locale: string) {

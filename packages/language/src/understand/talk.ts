@@ -1,8 +1,8 @@
-import { findPhrase, hear, isPhrase, type Heard } from './heard.ts';
+import { findPhrase, hear, isPhrase, type Heard } from '../typed/heard.ts';
 import type { Lexicon } from './lexicon.ts';
-import type { Terms } from './terms.ts';
-import type { Token } from './token.ts';
-import type { TalkWord } from './words/words.ts';
+import type { Terms } from '../typed/terms.ts';
+import type { Token } from '../typed/token.ts';
+import type { TalkWord } from '../words/words.ts';
 
 /** The talk that a whole text is, if it is any of these. */
 export function findTalk(

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { normalise } from './normalise.ts';
+import { normalise } from '../typed/normalise.ts';
 import { spellNumbers } from './numbers.ts';
-import { tokenise, type Token } from './token.ts';
-import { enWords } from './words/en.ts';
+import { tokenise, type Token } from '../typed/token.ts';
+import { enWords } from '../words/en.ts';
 
 function read(text: string): Token[] {
   return spellNumbers(tokenise(normalise(text), enWords.grouping), enWords);

@@ -1,5 +1,5 @@
-import { LanguageError } from './language-error.ts';
-import type { Say } from './texts/text-key.ts';
+import { LanguageError } from '../language-error.ts';
+import type { Say } from '../texts/text-key.ts';
 import { unitSigns } from './unit.ts';
 
 /** A number with its UCUM unit, and the step in which it was typed, where that is known. */

@@ -1,5 +1,5 @@
 import { fitOptions } from './choices.ts';
-import { type Heard, hear } from './heard.ts';
+import { type Heard, hear } from '../typed/heard.ts';
 import { type FoundAnswer, offersOf } from './found-answer.ts';
 import { type Turn, answers, mostClauses, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';

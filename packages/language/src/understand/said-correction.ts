@@ -1,11 +1,11 @@
 import type { AnswerInput } from '@keyturn/core';
 import { chooseOption } from './choices.ts';
-import { type Heard, findPhrase, hear } from './heard.ts';
+import { type Heard, findPhrase, hear } from '../typed/heard.ts';
 import type { Lexicon } from './lexicon.ts';
-import { readLine } from './readings-line.ts';
+import { readLine } from '../readings/readings-line.ts';
 import { lastReading, lineContext, ofLine } from './said-figures.ts';
 import { volunteered } from './said-unasked.ts';
-import type { Token } from './token.ts';
+import type { Token } from '../typed/token.ts';
 import { type Turn, input, unclear } from './turn.ts';
 import type { Understood } from './understood.ts';
 

@@ -1,14 +1,14 @@
 import type { Check, Input } from '@keyturn/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { FlowTexts } from './flow-texts.ts';
+import type { FlowTexts } from '../flow-texts.ts';
 import { createLexicon } from './lexicon.ts';
-import small from './small-flow.test.json' with { type: 'json' };
-import { createSpeaker } from './speaker.ts';
+import small from '../small-flow.test.json' with { type: 'json' };
+import { createSpeaker } from '../speaker.ts';
 import { understandText } from './understand.ts';
 import type { Hearing, Understood } from './understood.ts';
-import { createUnitReader } from './units-said.ts';
-import { enWords } from './words/en.ts';
+import { createUnitReader } from '../numbers/units-said.ts';
+import { enWords } from '../words/en.ts';
 
 const flowTexts: FlowTexts = small.texts;
 const checks = small.checks as unknown as Record<string, Check>;

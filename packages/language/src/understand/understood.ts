@@ -1,5 +1,5 @@
 import type { Expected, Input } from '@keyturn/core';
-import type { TalkWord } from './words/words.ts';
+import type { TalkWord } from '../words/words.ts';
 
 /** What the case waits for: what a text is held against. */
 export type Hearing = Expected;

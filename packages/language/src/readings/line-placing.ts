@@ -1,9 +1,9 @@
-import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
 import { type Earlier, type LineContext, type SaidFigure, textOf } from './line-figures.ts';
 import { type Piece, namedChecks } from './line-pieces.ts';
-import type { Token } from './token.ts';
-import type { UnclearCode } from './understood.ts';
-import { isAlike } from './unit.ts';
+import type { Token } from '../typed/token.ts';
+import type { UnclearCode } from '../understand/understood.ts';
+import { isAlike } from '../numbers/unit.ts';
 
 /** A reading that was understood: which check, and its figure in the unit that was typed. */
 interface SaidReading {

@@ -1,6 +1,6 @@
 import { collapseRepeats, normalise } from './normalise.ts';
 import { tokenise, type Token } from './token.ts';
-import type { Words } from './words/words.ts';
+import type { Words } from '../words/words.ts';
 
 /**
  * What is compared of a phrase: words without endings and fillers, numbers in figures. A term that
