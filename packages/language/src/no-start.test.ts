@@ -32,6 +32,7 @@ describe('the English texts of the flow no-start', () => {
     interrupts: Object.keys(flow.interrupts),
     kit: [],
     answered: [],
+    nominal: 12,
     lamp: false,
   });
 

@@ -10,7 +10,6 @@ import type { Rendered } from './rendered.ts';
 import { createSay } from './texts/create-say.ts';
 import { understandText } from './understand/understand.ts';
 import type { Hearing, Understood } from './understand/understood.ts';
-import { createUnitReader } from './numbers/units-said.ts';
 import type { Voice } from './voice.ts';
 
 /** What a speaker is made of. */
@@ -52,7 +51,6 @@ export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOption
   const flow = createFlowWords(flowTexts, checks ?? {}, say);
   const voice: Voice = { say, flow, figures, role };
 
-  const readUnit = createUnitReader(words);
   // A flow's checks are one frozen object, so its lexicon is made once for each.
   const lexicons = new WeakMap<Readonly<Record<string, Check>>, Lexicon>();
   const lexiconOf = (all: Readonly<Record<string, Check>>): Lexicon => {
@@ -68,7 +66,7 @@ export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOption
     understand: (text, hearing) =>
       understandText(text, hearing, {
         lexicon: lexiconOf(hearing.checks),
-        readUnit,
+        formatQuantity: figures.formatQuantity,
         unitSign: figures.unitSign,
         languageName: name,
       }),

@@ -45,7 +45,8 @@ describe.each(localeTags)('in %s', (locale) => {
   const figures = figuresOf(locale);
 
   test.each(Object.keys(unitSigns))('%s is written', (unit) => {
-    expect(figures.formatQuantity({ value: 2, unit })).toMatch(/2/);
+    const three = new Intl.NumberFormat(locale).format(3);
+    expect(figures.formatQuantity({ value: 3, unit })).toContain(three);
     expect(figures.unitSign(unit)).toBeTypeOf('string');
   });
 

@@ -1,11 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { normalise } from '../typed/normalise.ts';
+import { createNumberWords } from './number-words.ts';
 import { spellNumbers } from './numbers.ts';
-import { tokenise, type Token } from '../typed/token.ts';
+import { readTokens } from '../typed/read-tokens.ts';
+import { spellWords } from '../typed/spell-words.ts';
+import type { Token } from '../typed/token.ts';
 import { enWords } from '../words/en.ts';
 
+const english = createNumberWords(spellWords(enWords));
+
 function read(text: string): Token[] {
-  return spellNumbers(tokenise(normalise(text), enWords.grouping), enWords);
+  return spellNumbers(readTokens(text, enWords), english);
 }
 
 function show(text: string): string {

@@ -7,6 +7,7 @@ type UnitKind =
   | 'temperature'
   | 'torque'
   | 'time'
+  | 'age'
   | 'frequency'
   | 'other';
 
@@ -47,10 +48,10 @@ export const unitSigns: Readonly<Record<string, UnitSign>> = {
   s: sign('time', 's'),
   min: intl('time', 'minute'),
   h: intl('time', 'hour'),
-  d: intl('time', 'day', 'long'),
-  wk: intl('time', 'week', 'long'),
-  mo: intl('time', 'month', 'long'),
-  a: intl('time', 'year', 'long'),
+  d: intl('age', 'day', 'long'),
+  wk: intl('age', 'week', 'long'),
+  mo: intl('age', 'month', 'long'),
+  a: intl('age', 'year', 'long'),
   Hz: sign('frequency', 'Hz'),
   '/min': { kind: 'frequency', text: 'unit.rpm' },
   L: sign('other', 'L'),

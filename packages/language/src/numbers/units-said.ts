@@ -1,5 +1,4 @@
-import { normalise } from '../typed/normalise.ts';
-import { tokenise, type Token } from '../typed/token.ts';
+import type { Token } from '../typed/token.ts';
 import type { Words } from '../words/words.ts';
 
 /** A unit as typed: its UCUM code, or `bare` for "degrees", and how many tokens it takes. */
@@ -15,18 +14,15 @@ export type UnitReader = (tokens: readonly Token[], at: number) => SaidUnit | un
 export const bareUnit = 'bare';
 
 /**
- * The unit reader of one language. A unit that is spelled as an article ("a") is one only where no
+ * The unit reader of one language, whose words are spelled as typed words are. A unit that is spelled as an article ("a") is one only where no
  * other word follows: "170 a" has it, "12.4 a minute ago" has not.
  */
 export function createUnitReader(words: Words): UnitReader {
   const units = new Map<string, string>();
   let longest = 1;
   const add = (said: string, code: string): void => {
-    const key = tokenise(normalise(said), words.grouping)
-      .map((token) => (token.kind === 'number' ? token.digits : token.text))
-      .join(' ');
-    units.set(key, code);
-    longest = Math.max(longest, key.split(' ').length);
+    units.set(said, code);
+    longest = Math.max(longest, said.split(' ').length);
   };
   for (const said of words.bareUnits) add(said, bareUnit);
   for (const [code, said] of Object.entries(words.units)) {

@@ -1,6 +1,6 @@
 import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
-import type { Token } from '../typed/token.ts';
-import { type UnitReader, bareUnit } from '../numbers/units-said.ts';
+import type { SaidNumber, Token } from '../typed/token.ts';
+import { bareUnit } from '../numbers/units-said.ts';
 
 /** A figure that was, or a figure put in the place of one that is denied. */
 export type Earlier = 'was' | 'denied';
@@ -8,17 +8,20 @@ export type Earlier = 'was' | 'denied';
 /** What the line is read against. */
 export interface LineContext {
   readonly lexicon: Lexicon;
-  readonly readUnit: UnitReader;
   /** The reading in hand, or what a correction without a name means. */
   readonly inHand: CheckPhrases | undefined;
   /** The kit of the case; empty where nothing is known of it. */
   readonly kit: readonly string[];
+  /** What the vehicle's system is rated for, in volts. */
+  readonly nominal: 12 | 24;
 }
 
 /** A figure with its unit and the place of its tokens. */
 export interface SaidFigure {
   readonly value: number;
   readonly decimals: number;
+  /** The other way to read it: 12.65 for the "12.650" of a language that groups with a dot. */
+  readonly other?: SaidNumber;
   readonly unit: string | undefined;
   readonly start: number;
   readonly end: number;
@@ -37,7 +40,7 @@ export function textOf(tokens: readonly Token[]): string {
 /** Leaves out what is only named to be denied: the "not 12.5" of "not 12.5, 12.1". */
 export function withoutDenied(
   tokens: readonly Token[],
-  { lexicon, readUnit }: LineContext,
+  { lexicon }: LineContext,
 ): { kept: readonly Token[]; isDenied: boolean } {
   const numbers = tokens.filter(({ kind }) => kind === 'number').length;
   const at = tokens.findIndex(
@@ -47,24 +50,22 @@ export function withoutDenied(
       tokens[index + 1]?.kind === 'number',
   );
   if (at < 0 || numbers < 2) return { kept: tokens, isDenied: false };
-  const unit = readUnit(tokens, at + 2);
+  const unit = lexicon.readUnit(tokens, at + 2);
   const end = at + 2 + (unit?.length ?? 0);
   return { kept: [...tokens.slice(0, at), ...tokens.slice(end)], isDenied: true };
 }
 
 /** Every figure with the unit behind it; a number that belongs to a name is none. */
-export function findFigures(
-  tokens: readonly Token[],
-  { readUnit, lexicon }: LineContext,
-): SaidFigure[] {
+export function findFigures(tokens: readonly Token[], { lexicon }: LineContext): SaidFigure[] {
   const inNames = numbersInNames(tokens, lexicon);
   return tokens.flatMap((token, start) => {
     if (token.kind !== 'number' || inNames.has(start)) return [];
-    const unit = readUnit(tokens, start + 1);
+    const unit = lexicon.readUnit(tokens, start + 1);
     return [
       {
         value: token.value,
         decimals: token.decimals,
+        ...(token.other === undefined ? {} : { other: token.other }),
         unit: unit === undefined || unit.code === bareUnit ? undefined : unit.code,
         start,
         end: start + 1 + (unit?.length ?? 0),
@@ -100,7 +101,7 @@ export function hasBoundOnly(
   figures: readonly SaidFigure[],
   { lexicon }: LineContext,
 ): boolean {
-  const before = figures.map(({ start }) => textOf(tokens.slice(Math.max(start - 2, 0), start)));
+  const before = figures.map(({ start }) => textOf(tokens.slice(Math.max(start - 4, 0), start)));
   return before.some((said) =>
     lexicon.words.boundsOnly.some((word) => said === word || said.endsWith(` ${word}`)),
   );

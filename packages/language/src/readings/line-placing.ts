@@ -1,19 +1,10 @@
 import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
 import { type Earlier, type LineContext, type SaidFigure, textOf } from './line-figures.ts';
+import { type Doubtful, judgeReading, meantByFigures, type SaidReading } from './doubtful.ts';
 import { type Piece, namedChecks } from './line-pieces.ts';
 import type { Token } from '../typed/token.ts';
 import type { UnclearCode } from '../understand/understood.ts';
 import { isAlike } from '../numbers/unit.ts';
-
-/** A reading that was understood: which check, and its figure in the unit that was typed. */
-interface SaidReading {
-  readonly check: string;
-  readonly value: {
-    readonly value: number;
-    readonly unit: string;
-    readonly resolution?: number;
-  };
-}
 
 /** What a line of readings means. */
 export type LineResult =
@@ -31,6 +22,7 @@ export type LineResult =
       readonly names: readonly string[];
       readonly figures: number;
     }
+  | Doubtful
   /** There is no figure in it. */
   | { readonly type: 'none' };
 
@@ -55,29 +47,26 @@ export function placePieces(
   pieces: readonly Piece[],
   { kept, context, earlier }: Placing,
 ): LineResult {
-  if (pieces.some(({ figures }) => figures.length > 1)) return unclear('two-numbers', kept);
+  if (pieces.some(({ figures }) => figures.length > 1))
+    return severalFigures(pieces, kept, context);
   const readings: SaidReading[] = [];
+  const doubtful: Doubtful[] = [];
+  const taken: string[] = [];
   const lost: string[] = [];
   const candidates: CheckPhrases[] = [];
   const named = pieces.map(({ words }) => namedChecks(words, context));
   pieces.forEach(({ figures, words }, index) => {
     const [figure] = figures;
     if (figure === undefined) return;
-    const check = placeFigure(
-      figure,
-      { index, named, taken: readings.map((one) => one.check) },
-      context,
-    );
+    const check = placeFigure(figure, { index, named, taken }, context);
     if (check === undefined) {
       lost.push(textOf([...kept.slice(figure.start, figure.end), ...words]));
       candidates.push(...readingsOf(figure, context));
     } else {
-      const unit = figure.unit ?? unitOf(check);
-      const resolution = Number((10 ** -figure.decimals).toFixed(figure.decimals));
-      // "0" is said of a display that shows nothing, however fine it is.
-      const isBareZero = figure.value === 0 && figure.decimals === 0;
-      const value = { value: figure.value, unit, ...(isBareZero ? {} : { resolution }) };
-      readings.push({ check: check.id, value });
+      const judged = judgeReading(check, figure, context);
+      if ('type' in judged) doubtful.push(judged);
+      else readings.push(judged);
+      taken.push(check.id);
     }
   });
   // Figures that could all be the reading in hand, with nothing to tell them apart.
@@ -85,14 +74,33 @@ export function placePieces(
     ({ figures: [figure] }) => figure !== undefined && isInHand(figure, context),
   );
   if (lost.length > 0 && isOfOne && named.every((those) => those.length === 0)) {
-    return unclear('two-numbers', kept);
+    return severalFigures(pieces, kept, context);
   }
   if (lost.length > 0) {
     const names = [...new Set(candidates.map(({ name }) => name))];
     return { type: 'unclear', code: 'which-check', pieces: lost, names, figures: pieces.length };
   }
-  const isTwice = new Set(readings.map(({ check }) => check)).size < readings.length;
+  const isTwice = new Set(taken).size < taken.length;
+  const [first] = doubtful;
+  if (first !== undefined) return first;
   return isTwice ? unclear('two-numbers', kept) : { type: 'readings', readings, earlier };
+}
+
+/** Several figures for one reading: what they may mean, or else that there are too many. */
+function severalFigures(
+  pieces: readonly Piece[],
+  kept: readonly Token[],
+  context: LineContext,
+): LineResult {
+  const figures = pieces.flatMap((piece) => piece.figures);
+  const [check, more] = [
+    ...new Set(pieces.flatMap(({ words }) => namedChecks(words, context))),
+    ...(context.inHand === undefined ? [] : [context.inHand]),
+  ];
+  const isOfOne = check !== undefined && (more === undefined || more === check);
+  if (!isOfOne || figures.length > 3) return unclear('two-numbers', kept);
+  const readings = meantByFigures(check, figures, context);
+  return readings.length === 0 ? unclear('two-numbers', kept) : { type: 'doubtful', readings };
 }
 
 function isInHand({ unit }: SaidFigure, { inHand }: LineContext): boolean {
@@ -152,11 +160,11 @@ function only(entries: readonly CheckPhrases[]): CheckPhrases | undefined {
 function preferred(
   entries: readonly CheckPhrases[],
   { named }: Line,
-  { kit, lexicon, readUnit }: LineContext,
+  { kit, lexicon }: LineContext,
 ): readonly CheckPhrases[] {
   const isUnitName = ({ said, check }: CheckPhrases): boolean =>
     said.some((tokens) => {
-      const unit = readUnit(tokens, 0);
+      const unit = lexicon.readUnit(tokens, 0);
       return unit?.length === tokens.length && isAlike(unit.code, unitOf({ check }));
     });
   const shared = new Set(named.flatMap((those) => those.flatMap(({ names }) => names.flat())));

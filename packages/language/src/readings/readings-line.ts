@@ -16,9 +16,8 @@ import type { Token } from '../typed/token.ts';
  * A line of which anything cannot be placed is taken not at all.
  */
 export function readLine(typed: readonly Token[], context: LineContext): LineResult {
-  const { words } = context.lexicon;
   if (typed.some(({ kind }) => kind === 'malformed')) return unclear('not-a-number', typed);
-  const tokens = spellNumbers(typed, words);
+  const tokens = spellNumbers(typed, context.lexicon.numbers);
   const { kept, isDenied } = withoutDenied(tokens, context);
   const figures = findFigures(kept, context);
   if (figures.length === 0) return { type: 'none' };

@@ -1,5 +1,5 @@
 import type { Rendered } from '../rendered.ts';
-import type { Understood } from '../understand/understood.ts';
+import type { Doubt, Understood } from '../understand/understood.ts';
 import type { Voice } from '../voice.ts';
 
 /**
@@ -12,6 +12,7 @@ export function askBack(understood: Understood, voice: Voice): Rendered[] {
     case 'input':
       return [];
     case 'offers': {
+      if (understood.doubt !== undefined) return [questioned(understood.doubt, understood, voice)];
       const list = understood.offers.map(({ check, label }) =>
         say('offers.one', { label, name: flow.checkName(check) }),
       );
@@ -20,6 +21,27 @@ export function askBack(understood: Understood, voice: Voice): Rendered[] {
     case 'unclear':
       return [{ kind: 'refused', text: wording(understood, voice) }];
   }
+}
+
+/** A figure that cannot be a reading: why not, and the likely meaning. */
+function questioned(
+  { check, given, range, isRightAt24 }: Doubt,
+  { offers: [likely] }: Extract<Understood, { type: 'offers' }>,
+  { say, flow, figures }: Voice,
+): Rendered {
+  const write = (value: number): string => figures.formatQuantity({ value, unit: range.unit });
+  const ask = (): string => {
+    if (likely === undefined) return say(isRightAt24 ? 'refused.nominal' : 'refused.readAgain');
+    const key = isRightAt24 ? 'refused.likelyNominal' : 'refused.likely';
+    return say(key, { figure: likely.label });
+  };
+  const text = say('refused.implausible', {
+    given: figures.formatQuantity(given),
+    name: flow.checkName(check),
+    range: say('refused.range', { low: write(range.low), high: write(range.high) }),
+    help: ask(),
+  });
+  return { kind: 'refused', text };
 }
 
 function wording(unclear: Extract<Understood, { type: 'unclear' }>, voice: Voice): string {

@@ -1,21 +1,37 @@
 import { flip, type Terms } from './terms.ts';
-import type { Vocabulary } from './vocabulary.ts';
+import type { Meanings, Vocabulary } from './vocabulary.ts';
 
 /** The terms of a typed text, each with the known terms that it may stand for. */
 export interface Heard {
-  readonly at: readonly ReadonlySet<string>[];
-  readonly all: ReadonlySet<string>;
+  readonly terms: Terms;
+  readonly at: readonly Meanings[];
+  /** Every known term that may stand in the text, as alike as it comes. */
+  readonly all: Meanings;
 }
+
+/** From here on a typed term is the known one, typing mistakes and all. */
+const sure = 0.9;
 
 /** Looks every term up. */
 export function hear(terms: Terms, vocabulary: Vocabulary): Heard {
-  const known = new Map<string, ReadonlySet<string>>();
-  const at = terms.map((term) => {
-    const seen = known.get(term) ?? new Set(vocabulary(term));
-    known.set(term, seen);
-    return seen;
-  });
-  return { at, all: new Set([...known.values()].flatMap((seen) => [...seen])) };
+  const at = terms.map(vocabulary);
+  const all = new Map<string, number>();
+  for (const meanings of new Set(at)) {
+    for (const [term, likeness] of meanings) {
+      if ((all.get(term) ?? 0) < likeness) all.set(term, likeness);
+    }
+  }
+  return { terms, at, all };
+}
+
+/** True where the text says the term for certain. */
+export function says({ all }: Pick<Heard, 'all'>, term: string): boolean {
+  return (all.get(term) ?? 0) >= sure;
+}
+
+/** True where a typed term is this one for certain. */
+export function means(said: Meanings | undefined, term: string): boolean {
+  return (said?.get(term) ?? 0) >= sure;
 }
 
 /** True where the text is the phrase and nothing else. */
@@ -25,7 +41,7 @@ export function isPhrase(heard: Heard, phrase: Terms): boolean {
 
 /** Where the phrase begins in the text, its terms in order and together; -1 where it does not. */
 export function findPhrase(heard: Heard, phrase: Terms): number {
-  if (phrase.length === 0 || !phrase.every((term) => heard.all.has(term))) return -1;
+  if (phrase.length === 0 || !phrase.every((term) => says(heard, term))) return -1;
   for (let start = 0; start + phrase.length <= heard.at.length; start += 1) {
     if (startsAt(heard, phrase, start)) return start;
   }
@@ -33,10 +49,25 @@ export function findPhrase(heard: Heard, phrase: Terms): number {
 }
 
 function startsAt({ at }: Heard, phrase: Terms, start: number): boolean {
-  return phrase.every((term, index) => at[start + index]?.has(term) === true);
+  return phrase.every((term, index) => means(at[start + index], term));
+}
+
+/** The figures among some terms. */
+function figuresIn(terms: Iterable<string>): string[] {
+  return [...terms].filter((term) => /^!?\d/.test(term));
+}
+
+/** True where the text gives a number, and not that of the phrase: "two clicks" is not "one click". */
+export function hasOtherNumber(heard: Heard, phrase: Terms): boolean {
+  const figures = figuresIn(phrase);
+  return (
+    figures.length > 0 &&
+    figuresIn(heard.all.keys()).length > 0 &&
+    !figures.some((figure) => says(heard, figure))
+  );
 }
 
 /** True where the text denies what the phrase says, or says what it denies. */
-export function isContradicted({ all }: Heard, phrase: Terms): boolean {
-  return phrase.some((term) => !all.has(term) && all.has(flip(term)));
+export function isContradicted(heard: Heard, phrase: Terms): boolean {
+  return phrase.some((term) => !says(heard, term) && says(heard, flip(term)));
 }

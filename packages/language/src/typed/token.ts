@@ -1,13 +1,19 @@
+/** A number, and how exactly it was typed. */
+export interface SaidNumber {
+  readonly value: number;
+  /** Decimals as typed: 2 for "12.40". */
+  readonly decimals: number;
+  /** As typed, without sign and grouping. */
+  readonly digits: string;
+}
+
 /** A piece of a typed text. */
 export type Token =
-  | {
+  | (SaidNumber & {
       readonly kind: 'number';
-      readonly value: number;
-      /** Decimals as typed: 2 for "12.40". */
-      readonly decimals: number;
-      /** As typed, without sign and grouping. */
-      readonly digits: string;
-    }
+      /** The other way to read it, where a mark before three digits may be either: "12.650". */
+      readonly other?: SaidNumber;
+    })
   | { readonly kind: 'word'; readonly text: string }
   | { readonly kind: 'mark'; readonly text: string }
   /** Digits that are no number: "12.4.5", or more of them than any meter has. */
@@ -77,9 +83,12 @@ function scanNumber(scan: Scan): void {
   const negative = scan.text[scan.at] === '-';
   if (negative) scan.at += 1;
   let whole = takeDigits(scan);
-  while (startsGroup(scan, whole)) {
+  const lead = whole;
+  let groups = 0;
+  while (lead.length <= 3 && startsGroup(scan, whole)) {
     scan.at += 1;
     whole += takeDigits(scan);
+    groups += 1;
   }
   let decimals = '';
   if (isDecimalMark(scan)) {
@@ -93,13 +102,20 @@ function scanNumber(scan: Scan): void {
     scan.at += 1;
     takeDigits(scan);
   }
+  if (malformed) {
+    scan.tokens.push({ kind: 'malformed', text: scan.text.slice(start, scan.at) });
+    return;
+  }
+  const number = numberOf(whole, decimals, negative);
+  const isEither = groups === 1 && decimals === '';
+  const other = isEither ? numberOf(lead, whole.slice(lead.length), negative) : undefined;
+  scan.tokens.push({ kind: 'number', ...number, ...(other === undefined ? {} : { other }) });
+}
+
+function numberOf(whole: string, decimals: string, negative: boolean): SaidNumber {
   const digits = decimals === '' ? whole : `${whole === '' ? '0' : whole}.${decimals}`;
   const value = Number(digits);
-  scan.tokens.push(
-    malformed
-      ? { kind: 'malformed', text: scan.text.slice(start, scan.at) }
-      : { kind: 'number', value: negative ? -value : value, decimals: decimals.length, digits },
-  );
+  return { value: negative ? -value : value, decimals: decimals.length, digits };
 }
 
 /** A mark with a digit behind it, as between whole number and decimals. */
@@ -109,9 +125,8 @@ function isDecimalMark({ text, at }: Scan): boolean {
 
 /** ",200" of "1,200": exactly three digits, after one to three that do not begin with 0. */
 function startsGroup({ text, at, grouping }: Scan, whole: string): boolean {
-  if (text[at] !== grouping || grouping === ' ') return false;
-  if (whole === '' || whole.startsWith('0') || (whole.length % 3 === 0 && whole.length > 3))
-    return false;
+  if (text[at] !== grouping) return false;
+  if (whole === '' || whole.startsWith('0')) return false;
   return (
     isDigit(text[at + 1]) &&
     isDigit(text[at + 2]) &&

@@ -1,4 +1,4 @@
-import type { Fit } from './choices.ts';
+import type { Fit } from './fit.ts';
 import type { CheckPhrases } from './lexicon.ts';
 import type { Understood } from './understood.ts';
 

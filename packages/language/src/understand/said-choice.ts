@@ -3,8 +3,9 @@ import { hear } from '../typed/heard.ts';
 import { normalise } from '../typed/normalise.ts';
 import { readKeys } from './option-keys.ts';
 import { offersOf } from './found-answer.ts';
+import type { CheckPhrases, Lexicon, OptionPhrases } from './lexicon.ts';
 import { type Turn, answers, mostClauses, optionsInHand, unclear } from './turn.ts';
-import type { HeardTalk, Understood } from './understood.ts';
+import type { Understood } from './understood.ts';
 
 /** The answer in hand that the text is word for word. */
 export function readExact(turn: Turn): Understood | undefined {
@@ -18,7 +19,11 @@ export function readExact(turn: Turn): Understood | undefined {
 export function readOptionKeys(turn: Turn): Understood | undefined {
   const check = optionsInHand(turn);
   if (check?.check.form.kind !== 'choice') return undefined;
-  const keys = readKeys(normalise(turn.text), turn.tokens, turn.listener.lexicon.words);
+  const keys = readKeys(
+    normalise(turn.text, turn.listener.lexicon.words.spelling),
+    turn.tokens,
+    turn.listener.lexicon.words,
+  );
   if (keys === undefined) return undefined;
   const { choices, several } = check.check.form;
   const picked = keys.map((key) => choices[key - 1]);
@@ -28,9 +33,30 @@ export function readOptionKeys(turn: Turn): Understood | undefined {
   return answers([{ check: check.id, value: ids }]);
 }
 
-/** A yes or no that no answer says word for word may still be close to one. */
-export function readYesNo(turn: Turn, talk: HeardTalk): Understood {
+/** A yes or no to a question that has an answer for it; else it may still be close to one. */
+export function readYesNo(turn: Turn, talk: 'yes' | 'no' | 'done'): Understood {
+  const check = optionsInHand(turn);
+  const option = check === undefined ? undefined : optionSaid(check, talk, turn.listener.lexicon);
+  if (check !== undefined && option !== undefined)
+    return answers([{ check: check.id, value: [option] }]);
   return readChoice(turn) ?? readClose(turn) ?? unclear(turn, 'unknown-choice', talk);
+}
+
+/** The answer that is said by yes, however it is put; of two, the one that is not said by no. */
+function optionSaid(
+  { options }: CheckPhrases,
+  talk: 'yes' | 'no' | 'done',
+  lexicon: Lexicon,
+): string | undefined {
+  const saidBy = (word: 'yes' | 'no' | 'done'): OptionPhrases[] => {
+    const ways = new Set(lexicon.talk[word].said.map((terms) => terms.join(' ')));
+    return options.filter(({ phrases }) => phrases.some((phrase) => ways.has(phrase.join(' '))));
+  };
+  const [option, more] = saidBy(talk);
+  if (option !== undefined) return more === undefined ? option.id : undefined;
+  if (talk === 'done' || options.length !== 2) return undefined;
+  const against = saidBy(talk === 'yes' ? 'no' : 'yes');
+  return against.length === 1 ? options.find((one) => one !== against[0])?.id : undefined;
 }
 
 /** The answer in hand that the text means for certain. */

@@ -1,10 +1,10 @@
 import type { AnswerInput } from '@keyturn/core';
 import { chooseOption } from './choices.ts';
-import { type Heard, findPhrase, hear } from '../typed/heard.ts';
+import { type Heard, findPhrase, hear, means } from '../typed/heard.ts';
 import type { Lexicon } from './lexicon.ts';
 import { readLine } from '../readings/readings-line.ts';
-import { lastReading, lineContext, ofLine } from './said-figures.ts';
-import { volunteered } from './said-unasked.ts';
+import { lastReading, lineContext, ofDoubt, ofLine } from './said-figures.ts';
+import { volunteered } from './volunteered.ts';
 import type { Token } from '../typed/token.ts';
 import { type Turn, input, unclear } from './turn.ts';
 import type { Understood } from './understood.ts';
@@ -25,6 +25,7 @@ export function readCorrection(turn: Turn): Understood | undefined {
   if (line.type === 'readings') {
     return input([{ type: 'correction', answers: line.readings }], 'correction');
   }
+  if (line.type === 'doubtful') return ofDoubt(turn, line);
   const said = hear(lexicon.reader.fromTokens(rest), lexicon.vocabulary);
   const named = namedChoice(rest, lexicon);
   if (named !== undefined) {
@@ -45,7 +46,7 @@ export function readCorrection(turn: Turn): Understood | undefined {
 }
 
 function isNo({ at }: Heard, { talk }: Lexicon): boolean {
-  return talk.no.some(([first, ...more]) => more.length === 0 && at[0]?.has(first ?? '') === true);
+  return talk.no.said.some(([first, ...more]) => more.length === 0 && means(at[0], first ?? ''));
 }
 
 /** A choice under its check's name: "complaint silent", "the complaint was silent". */

@@ -1,7 +1,9 @@
+import { spellNumbers } from '../numbers/numbers.ts';
 import type { CheckPhrases } from './lexicon.ts';
 import type { LineResult } from '../readings/line-placing.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { readChoice, readClose } from './said-choice.ts';
+import { readWordsBeside } from './said-unasked.ts';
 import {
   type Turn,
   answers,
@@ -27,18 +29,23 @@ export function lineContext(
   turn: Turn,
   inHand: CheckPhrases | undefined,
 ): Parameters<typeof readLine>[1] {
-  const { lexicon, readUnit } = turn.listener;
+  const { lexicon } = turn.listener;
+  const { kit, nominal } = turn.hearing;
   const reading = inHand?.check.form.kind === 'reading' ? inHand : undefined;
-  return { lexicon, readUnit, inHand: reading, kit: turn.hearing.kit };
+  return { lexicon, inHand: reading, kit, nominal };
 }
 
 /** Readings: of the check in hand, of others that are named, or a correction of earlier ones. */
 export function readFigures(turn: Turn): Understood | undefined {
-  const { hearing, inHand } = turn;
+  const { hearing, inHand, listener } = turn;
   const line = readLine(turn.tokens, lineContext(turn, isAsked(turn) ? inHand : undefined));
   if (line.type === 'none') return undefined;
+  if (line.type === 'doubtful') return isAboutWords(turn) ? undefined : ofDoubt(turn, line);
   if (line.type === 'readings') {
-    if (!isOfEarlier(line, hearing)) return answers(line.readings);
+    if (!isOfEarlier(line, hearing)) {
+      const beside = readWordsBeside(turn, spellNumbers(turn.tokens, listener.lexicon.numbers));
+      return answers([...line.readings, ...beside]);
+    }
     const again = readLine(turn.tokens, lineContext(turn, lastReading(turn)));
     const corrected = again.type === 'readings' ? again.readings : line.readings;
     return input([{ type: 'correction', answers: corrected }], 'correction');
@@ -51,6 +58,24 @@ export function readFigures(turn: Turn): Understood | undefined {
   // One figure that is no reading is no answer either, and is said to be none.
   if (isWords && chosen === undefined && line.figures < 2) return undefined;
   return chosen ?? ofLine(turn, line);
+}
+
+/** True where a question answered in words is in hand, to which a figure may belong: "3 clicks". */
+function isAboutWords(turn: Turn): boolean {
+  return optionsInHand(turn)?.check.form.kind === 'choice' && readChoice(turn) !== undefined;
+}
+
+/** Questions figures that are no readings as they stand, and offers what may be meant. */
+export function ofDoubt(
+  { listener }: Turn,
+  { readings, doubt }: Extract<LineResult, { type: 'doubtful' }>,
+): Understood {
+  const offers = readings.map(({ check, value }) => ({
+    check,
+    value,
+    label: listener.formatQuantity(value),
+  }));
+  return { type: 'offers', offers, ...(doubt === undefined ? {} : { doubt }) };
 }
 
 /**

@@ -1,9 +1,11 @@
 import type { Input } from '@keyturn/core';
-import { type Fit, chooseOption } from './choices.ts';
+import { chooseOption } from './choices.ts';
+import type { Fit } from './fit.ts';
 import { findPhrase } from '../typed/heard.ts';
 import type { Lexicon } from './lexicon.ts';
 import { findInterrupt, saysOver } from './talk.ts';
 import { type Turn, input, optionsInHand } from './turn.ts';
+import { volunteered } from './volunteered.ts';
 import type { Understood } from './understood.ts';
 
 /** Where the answer in hand says more than the interrupt ("leaking" of a battery), both are taken. */
@@ -18,7 +20,15 @@ export function readInterrupt(turn: Turn): Understood | undefined {
   if (interrupt === undefined) return undefined;
   const raised: Input = { type: 'interrupt', interrupt };
   const check = optionsInHand(turn);
-  if (check === undefined) return input([raised], interrupt);
+  if (check === undefined) {
+    // "It fires, then stalls" tells of a start, not of a fire.
+    const [told] = volunteered(heard, turn);
+    return told !== undefined &&
+      findPhrase(heard, told.fit.phrase) >= 0 &&
+      isWithin(interrupt, told.fit, lexicon)
+      ? undefined
+      : input([raised], interrupt);
+  }
   const choice = chooseOption(heard, check);
   if (choice.type !== 'one' || findPhrase(heard, choice.fit.phrase) < 0)
     return input([raised], interrupt);

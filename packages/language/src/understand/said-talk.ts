@@ -3,6 +3,7 @@ import { findPhrase } from '../typed/heard.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { readYesNo } from './said-choice.ts';
 import { lineContext } from './said-figures.ts';
+import type { CheckPhrases } from './lexicon.ts';
 import { readStatement } from './statements.ts';
 import { containsPlainTalk, findTalk, saysOver } from './talk.ts';
 import { type Turn, answers, input, optionsInHand, unclear } from './turn.ts';
@@ -10,27 +11,27 @@ import type { HeardTalk, Understood } from './understood.ts';
 
 /** What ends a confirmation, a wait, work or an interrupt. */
 export function readAwaited(turn: Turn): Understood | undefined {
-  const { heard, hearing, listener, inHand } = turn;
+  const { hearing, listener, inHand } = turn;
   const { lexicon } = listener;
   switch (hearing.awaiting) {
     case 'resume':
-      return findTalk(heard, lexicon, ['over', 'yes', 'done']) !== undefined ||
+      return findTalk(turn, lexicon, ['over', 'yes', 'done']) !== undefined ||
         turn.clauses.some((clause) => saysOver(clause, lexicon))
         ? input([{ type: 'resume' }])
         : undefined;
     case 'confirm':
-      if (findTalk(heard, lexicon, ['yes', 'done']) !== undefined)
+      if (findTalk(turn, lexicon, ['yes', 'done']) !== undefined)
         return input([{ type: 'confirm' }], 'yes');
-      return findTalk(heard, lexicon, ['no']) === undefined
+      return findTalk(turn, lexicon, ['no']) === undefined
         ? undefined
         : input([{ type: 'talk', talk: 'cannot' }], 'no');
     case 'wait':
-      return findTalk(heard, lexicon, ['done', 'over']) === undefined
+      return findTalk(turn, lexicon, ['done', 'over']) === undefined
         ? undefined
         : input([{ type: 'waited' }], 'done');
     case 'answer':
       return inHand?.check.form.kind === 'work' &&
-        (findTalk(heard, lexicon, ['done', 'yes']) !== undefined || turn.text.trim() === '1')
+        (findTalk(turn, lexicon, ['done', 'yes']) !== undefined || turn.text.trim() === '1')
         ? answers([{ check: inHand.id, value: ['done'] }], 'done')
         : undefined;
     case 'nothing':
@@ -40,8 +41,8 @@ export function readAwaited(turn: Turn): Understood | undefined {
 
 /** Talk that the whole text is. */
 export function readTalk(turn: Turn): Understood | undefined {
-  const { heard, listener } = turn;
-  const talk = findTalk(heard, listener.lexicon, [
+  const { listener } = turn;
+  const talk = findTalk(turn, listener.lexicon, [
     'dont-know',
     'cannot',
     'why',
@@ -91,6 +92,9 @@ export function readContext(turn: Turn): Understood | undefined {
   if (isKitAsked || isAnswer) return undefined;
   const stated = readStatement(heard, listener.lexicon, hearing.kit);
   if (stated === undefined) return undefined;
+  const meant = optionThatSets(inHand, stated.set);
+  if (inHand !== undefined && meant !== undefined && optionsInHand(turn) !== undefined)
+    return answers([{ check: inHand.id, value: [meant] }]);
   // What is at hand is often told together with what was read: "I have a charger, 12.1 rest".
   const line =
     'kit' in stated.set ? readLine(turn.tokens, lineContext(turn, undefined)) : undefined;
@@ -105,8 +109,19 @@ export function readLooseTalk({ heard, listener }: Turn): Understood | undefined
   const talk = (['dont-know', 'person'] as const).find((word) =>
     containsPlainTalk(heard, lexicon, word),
   );
-  const asksWhy = lexicon.talk.why.some((phrase) => findPhrase(heard, phrase) === 0);
+  const asksWhy = lexicon.talk.why.said.some((phrase) => findPhrase(heard, phrase) === 0);
   if (talk === undefined && !asksWhy) return undefined;
   const said = talk ?? 'why';
   return input([{ type: 'talk', talk: said }], said);
+}
+
+/** The answer in hand that says the same of the vehicle: "diesel engine" to what drives it. */
+function optionThatSets(
+  inHand: CheckPhrases | undefined,
+  stated: Readonly<Record<string, unknown>>,
+): string | undefined {
+  const wanted = JSON.stringify(stated);
+  return Object.entries(inHand?.check.sets ?? {}).find(
+    ([, set]) => JSON.stringify(set) === wanted,
+  )?.[0];
 }

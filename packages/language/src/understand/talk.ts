@@ -1,21 +1,36 @@
-import { findPhrase, hear, isPhrase, type Heard } from '../typed/heard.ts';
-import type { Lexicon } from './lexicon.ts';
-import type { Terms } from '../typed/terms.ts';
+import { findPhrase, hear, isPhrase, means, says, type Heard } from '../typed/heard.ts';
+import type { Lexicon, TalkPhrases } from './lexicon.ts';
+import { again, type Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
 import type { TalkWord } from '../words/words.ts';
 
-/** The talk that a whole text is, if it is any of these. */
+/** The talk that a whole text is, if it is any of these: word for word first. */
 export function findTalk(
-  heard: Heard,
+  { heard, literal }: { readonly heard: Heard; readonly literal: Heard },
   lexicon: Lexicon,
   wanted: readonly TalkWord[],
 ): TalkWord | undefined {
-  return wanted.find((word) => lexicon.talk[word].some((phrase) => isPhrase(heard, phrase)));
+  const words = Object.entries(lexicon.talk) as [TalkWord, TalkPhrases][];
+  const exact = words.filter((entry) =>
+    entry[1].literal.some((phrase) => isPhrase(literal, phrase)),
+  );
+  const first = wanted.find((word) => exact.some(([one]) => one === word));
+  if (first !== undefined) return first;
+  if (exact.length > 0) return undefined;
+  const once = withoutRepeats(heard);
+  return wanted.find((word) => lexicon.talk[word].said.some((phrase) => isPhrase(once, phrase)));
+}
+
+/** "Yes yes" is no more than yes. */
+function withoutRepeats(heard: Heard): Heard {
+  if (!heard.terms.includes(again)) return heard;
+  const isKept = (_: unknown, index: number): boolean => heard.terms[index] !== again;
+  return { ...heard, terms: heard.terms.filter(isKept), at: heard.at.filter(isKept) };
 }
 
 /** True where a phrase of several words, or one that denies, stands somewhere in the text. */
 export function containsPlainTalk(heard: Heard, lexicon: Lexicon, word: TalkWord): boolean {
-  return lexicon.talk[word].some(
+  return lexicon.talk[word].said.some(
     (phrase) =>
       (phrase.length > 1 || phrase[0]?.startsWith('!') === true) && findPhrase(heard, phrase) >= 0,
   );
@@ -29,13 +44,18 @@ export function saysOver(clause: readonly Token[], lexicon: Lexicon): boolean {
   const { reader, vocabulary, interrupts, talk } = lexicon;
   const terms = reader.fromTokens(clause);
   const heard = hear(terms, vocabulary);
-  const said = interrupts.filter((phrase) => phrase.terms.every((term) => heard.all.has(term)));
+  const said = interrupts.filter((phrase) => phrase.terms.every((term) => says(heard, term)));
   const alarming = new Set(said.flatMap((phrase) => phrase.terms));
   const rest = hear(
-    terms.filter((_, index) => ![...(heard.at[index] ?? [])].some((term) => alarming.has(term))),
+    terms.filter(
+      (_, index) =>
+        ![...(heard.at[index] ?? new Map<string, number>()).keys()].some((term) =>
+          alarming.has(term),
+        ),
+    ),
     vocabulary,
   );
-  return [heard, rest].some((left) => talk.over.some((phrase) => isPhrase(left, phrase)));
+  return [heard, rest].some((left) => talk.over.said.some((phrase) => isPhrase(left, phrase)));
 }
 
 /** Cuts a text where its clauses end. */
@@ -87,10 +107,10 @@ function isPartOf(phrase: Terms, other: Terms): boolean {
 const between = 2;
 
 function standsClose({ at, all }: Heard, phrase: Terms): boolean {
-  if (phrase.length === 0 || !phrase.every((term) => all.has(term))) return false;
+  if (phrase.length === 0 || !phrase.every((term) => says({ all }, term))) return false;
   const width = phrase.length === 1 ? 1 : phrase.length + between;
   return at.some((_, start) => {
     const window = at.slice(start, start + width);
-    return phrase.every((term) => window.some((said) => said.has(term)));
+    return phrase.every((term) => window.some((said) => means(said, term)));
   });
 }

@@ -1,9 +1,9 @@
+import type { Figure } from '../numbers/figures.ts';
 import type { AnswerInput, Input } from '@keyturn/core';
 import type { Heard } from '../typed/heard.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import type { Token } from '../typed/token.ts';
 import type { HeardTalk, Hearing, UnclearCode, Understood } from './understood.ts';
-import type { UnitReader } from '../numbers/units-said.ts';
 
 /** A text is repeated to its writer up to this length. */
 const longestGiven = 80;
@@ -14,9 +14,10 @@ export const mostClauses = 12;
 /** What one text is understood with. */
 export interface Listener {
   readonly lexicon: Lexicon;
-  readonly readUnit: UnitReader;
   /** A unit's sign in the language. */
   readonly unitSign: (unit: string) => string;
+  /** A figure as the language writes it. */
+  readonly formatQuantity: (figure: Figure) => string;
   readonly languageName: string;
 }
 
@@ -26,6 +27,8 @@ export interface Turn {
   readonly tokens: readonly Token[];
   readonly clauses: readonly (readonly Token[])[];
   readonly heard: Heard;
+  /** Every word of it, fillers and all. */
+  readonly literal: Heard;
   readonly hearing: Hearing;
   readonly listener: Listener;
   readonly inHand: CheckPhrases | undefined;

@@ -7,7 +7,6 @@ import small from '../small-flow.test.json' with { type: 'json' };
 import { createSpeaker } from '../speaker.ts';
 import { understandText } from './understand.ts';
 import type { Hearing, Understood } from './understood.ts';
-import { createUnitReader } from '../numbers/units-said.ts';
 import { enWords } from '../words/en.ts';
 
 const flowTexts: FlowTexts = small.texts;
@@ -17,7 +16,17 @@ const speaker = createSpeaker({ locale: 'en', flowTexts, checks });
 function hearing(check: string | null, more: Partial<Hearing> = {}): Hearing {
   const interrupts = Object.keys(flowTexts.interrupts);
   const answered: string[] = [];
-  return { awaiting: 'answer', check, checks, interrupts, answered, kit: [], lamp: false, ...more };
+  return {
+    awaiting: 'answer',
+    check,
+    checks,
+    interrupts,
+    answered,
+    kit: [],
+    nominal: 12,
+    lamp: false,
+    ...more,
+  };
 }
 
 function inputs(text: string, to: Hearing): readonly Input[] {
@@ -29,7 +38,7 @@ function inputs(text: string, to: Hearing): readonly Input[] {
 function show(understood: Understood): string {
   if (understood.type === 'unclear') return `unclear ${understood.code}`;
   if (understood.type === 'offers') {
-    return `offers ${understood.offers.map(({ check, value }) => `${check}=${value}`).join(' ')}`;
+    return `offers ${understood.offers.map(({ check, value }) => `${check}=${typeof value === 'string' ? value : `${value.value} ${value.unit}`}`).join(' ')}`;
   }
   return understood.inputs.map(showInput).join(' then ');
 }
@@ -133,13 +142,15 @@ describe('a reading is read as people type it', () => {
     ['rest', '12.40 V', 'rest=12.4 V/0.01'],
     ['rest', '12.5 volts', 'rest=12.5 V/0.1'],
     ['rest', '12V', 'rest=12 V/1'],
+    ['rest', '12V4', 'rest=12.4 V/0.1'],
+    ['rest', '12,650', 'rest=12.65 V/0.001'],
+    ['rest', 'this one reads 12.4', 'rest=12.4 V/0.1'],
     ['rest', 'about 12 and a half', 'rest=12.5 V/0.1'],
     ['rest', 'roughly twelve point four', 'rest=12.4 V/0.1'],
-    ['rest', '0.25V', 'rest=0.25 V/0.01'],
-    ['rest', '240 mV', 'rest=240 mV/1'],
+    ['feed', '0.25V', 'feed=0.25 V/0.01'],
+    ['feed', '240 mV', 'feed=240 mV/1'],
     ['rest', '1,200 mV', 'rest=1200 mV/1'],
-    ['rest', '1/2', 'rest=0.5 V/0.1'],
-    ['rest', '-8', 'rest=-8 V/1'],
+    ['feed', '1/2', 'feed=0.5 V/0.1'],
     ['rest', 'the meter says 12.4 at the moment', 'rest=12.4 V/0.1'],
     ['rest', 'it is 12.4v I think', 'rest=12.4 V/0.1'],
     ['draw', '180 amps', 'draw=180 A/1'],
@@ -169,12 +180,19 @@ describe('what a test lamp shows is answered in words', () => {
 describe('a figure that is no reading is asked back about', () => {
   hold([
     ['rest', '12 bananas', 'unclear unknown-unit'],
-    ['rest', '12.4 12.6', 'unclear two-numbers'],
-    ['rest', '12.4, 12.6', 'unclear two-numbers'],
-    ['rest', '12.4 to 12.6', 'unclear two-numbers'],
-    ['rest', '12.4-12.6 V', 'unclear two-numbers'],
-    ['rest', '12.4 V - 12.6 V', 'unclear two-numbers'],
-    ['rest', 'between 12.4 and 12.6', 'unclear two-numbers'],
+    ['rest', '12.4 12.6', 'offers rest=12.4 V rest=12.6 V'],
+    ['rest', '12.4, 12.6', 'offers rest=12.4 V rest=12.6 V'],
+    ['rest', '12.4 to 12.6', 'offers rest=12.4 V rest=12.6 V'],
+    ['rest', '12.4-12.6 V', 'offers rest=12.4 V rest=12.6 V'],
+    ['rest', '12.4 V - 12.6 V', 'offers rest=12.4 V rest=12.6 V'],
+    ['rest', 'between 12.4 and 12.6', 'offers rest=12.4 V rest=12.6 V'],
+    ['rest', '12.4, 12.5, 12.6, 12.7', 'unclear two-numbers'],
+    ['rest', '12 4', 'offers rest=12.4 V'],
+    ['rest', 'twelve four', 'offers rest=12.4 V'],
+    ['rest', '124', 'offers rest=12.4 V'],
+    ['rest', '12400', 'offers rest=12.4 V'],
+    ['rest', '-12.4', 'offers rest=12.4 V'],
+    ['rest', '0.012', 'offers '],
     ['rest', 'less than 12', 'unclear not-exact'],
     ['rest', 'over 12 V', 'unclear not-exact'],
     ['rest', '12.4.5', 'unclear not-a-number'],
@@ -465,7 +483,6 @@ describe('any text at all', () => {
 
 describe('the work grows with the length of the text, and no faster', () => {
   const lexicon = createLexicon({ words: enWords, texts: flowTexts, checks });
-  const readUnit = createUnitReader(enWords);
 
   /** How often words and units are looked up while a text is understood. */
   function steps(text: string): number {
@@ -477,12 +494,13 @@ describe('the work grows with the length of the text, and no faster', () => {
           count += 1;
           return lexicon.vocabulary(term);
         },
-      },
-      readUnit: (tokens, at) => {
-        count += 1;
-        return readUnit(tokens, at);
+        readUnit: (tokens, at) => {
+          count += 1;
+          return lexicon.readUnit(tokens, at);
+        },
       },
       unitSign: (unit) => unit,
+      formatQuantity: ({ value, unit }) => `${value} ${unit}`,
       languageName: 'English',
     });
     return count;

@@ -1,14 +1,13 @@
 import { hear } from '../typed/heard.ts';
-import { normalise } from '../typed/normalise.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
 import { readCorrection } from './said-correction.ts';
 import { readFigures } from './said-figures.ts';
 import { readInterrupt } from './said-interrupt.ts';
 import { readMeter } from './said-meter.ts';
 import { readAwaited, readContext, readLooseTalk, readTalk } from './said-talk.ts';
-import { readVolunteered } from './said-unasked.ts';
+import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { cutClauses } from './talk.ts';
-import { tokenise } from '../typed/token.ts';
+import { readTokens } from '../typed/read-tokens.ts';
 import { type Listener, type Reading, type Turn, cut, unclear } from './turn.ts';
 import type { Hearing, Understood } from './understood.ts';
 
@@ -26,12 +25,13 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
   const { lexicon } = listener;
   if (text.length > longestText)
     return { type: 'unclear', code: 'too-long', given: cut(text), possible: [] };
-  const tokens = tokenise(normalise(text), lexicon.words.grouping);
+  const tokens = readTokens(text, lexicon.words);
   const turn: Turn = {
     text,
     tokens,
     clauses: cutClauses(tokens, lexicon),
     heard: hear(lexicon.reader.fromTokens(tokens).slice(0, mostTerms), lexicon.vocabulary),
+    literal: hear(lexicon.reader.literally(tokens).slice(0, mostTerms), lexicon.vocabulary),
     hearing,
     listener,
     inHand: hearing.check === null ? undefined : lexicon.checks.get(hearing.check),
@@ -57,6 +57,7 @@ const readings: readonly Reading[] = [
   readMeter,
   readContext,
   readFigures,
+  readSeveral,
   readChoice,
   readLooseTalk,
   readClose,

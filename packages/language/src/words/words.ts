@@ -22,8 +22,14 @@ export interface Spelling {
   readonly letters?: readonly (readonly [typed: string, kept: string])[];
   /** Little words that are written on to the word behind them, longest first: `وال`, `ب`. */
   readonly attached?: readonly string[];
-  /** The ending that makes a half of a number in one word: the `einhalb` of `zwölfeinhalb`. */
-  readonly half?: string;
+  /** Negators that stand behind what they deny where nothing follows them: `klickt nicht`. */
+  readonly denyBefore?: readonly string[];
+  /** What is written before and behind a word to deny it: `ما` … `ش`. */
+  readonly around?: readonly (readonly [before: string, behind: string])[];
+  /** True where words are written together as one: `Batterieklemme`, `einhundertsiebzig`. */
+  readonly compounds?: boolean;
+  /** True where sixty and eighty are counted on from to nineteen: `soixante douze`. */
+  readonly vigesimal?: boolean;
   /** True where a unit may stand before its ten: `خمسة وعشرون`, `fünf und zwanzig`. */
   readonly unitsFirst?: boolean;
 }
