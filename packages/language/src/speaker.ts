@@ -4,13 +4,16 @@ import { createFigures, type Figure } from './numbers/figures.ts';
 import type { FlowTexts } from './flow-texts.ts';
 import { createFlowWords, type CheckLikes } from './flow-words.ts';
 import { createLexicon, type Lexicon } from './understand/lexicon.ts';
-import { findLocale } from './locale.ts';
+import { findLocale, localeTags } from './locale.ts';
 import { renderMessage } from './render/render.ts';
 import type { Rendered } from './rendered.ts';
 import { createSay } from './texts/create-say.ts';
+import { createLanguageNames } from './understand/language-names.ts';
 import { understandText } from './understand/understand.ts';
 import type { Hearing, Understood } from './understand/understood.ts';
 import type { Voice } from './voice.ts';
+
+const languageNamed = createLanguageNames(localeTags);
 
 /** What a speaker is made of. */
 export interface SpeakerOptions {
@@ -45,7 +48,7 @@ export interface Speaker {
  * const words = speaker.render(step.messages);
  */
 export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOptions): Speaker {
-  const { name, texts, words } = findLocale(locale);
+  const { texts, words } = findLocale(locale);
   const say = createSay(locale, texts);
   const figures = createFigures(locale, say);
   const flow = createFlowWords(flowTexts, checks ?? {}, say);
@@ -67,8 +70,10 @@ export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOption
       understandText(text, hearing, {
         lexicon: lexiconOf(hearing.checks),
         formatQuantity: figures.formatQuantity,
+        unitHere: figures.unitHere,
         unitSign: figures.unitSign,
-        languageName: name,
+        languages: localeTags.map((tag) => findLocale(tag).name),
+        languageNamed,
       }),
     askBack: (understood) => askBack(understood, voice),
     formatQuantity: figures.formatQuantity,
