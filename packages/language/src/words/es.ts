@@ -352,8 +352,7 @@ export const esWords: Words = {
       aquí, me rindo, quiero parar, quiero terminar, más tarde, pausa, nos vemos, sigo después
     `),
     language: list(`
-      idioma, cambiar idioma, cambiar de idioma, cambia el idioma, otro idioma, otra lengua, en
-      inglés, inglés, english
+      idioma, cambiar idioma, cambiar de idioma, cambia el idioma, otro idioma, otra lengua
     `),
   },
   corrections: list(`
