@@ -6,7 +6,7 @@ import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import type { Case } from '@keyturn/core';
-import { createSpeaker, localeTags } from '@keyturn/language';
+import { localeTags } from '@keyturn/language';
 import {
   caseOf,
   CaseFileError,
@@ -16,14 +16,14 @@ import {
   type CaseKeeper,
 } from './case-file.ts';
 import { readCommandLine, usage, type Command } from './command-line.ts';
-import { beginCase, continueCase, type Ending } from './conversation.ts';
+import { beginCase, continueCase, type Ending, type Spoken } from './conversation.ts';
 import { demoLines } from './demo-case.ts';
 import { plain, styled } from './emphasis.ts';
 import { exchangeLines } from './json-lines.ts';
 import { streamLines, type Lines } from './lines.ts';
-import { layOutPage, type Page } from './page.ts';
-import { FlowError, shippedFlow } from './shipped-flow.ts';
-import { terminalTexts } from './terminal-texts.ts';
+import { layOutPage } from './page.ts';
+import { FlowError, shippedFlow, shippedTexts } from './shipped-flow.ts';
+import { speakIn } from './speak-in.ts';
 import { wrapText } from './wrap.ts';
 
 /** The world outside, as one run meets it. */
@@ -62,9 +62,8 @@ export async function runTerminal(around: Surroundings): Promise<0 | 1 | 2> {
     return 0;
   }
   if (command.type === 'wrong') return wrongUse(around, command.reason);
-  const wanted = [command.locale, command.locale.split('-')[0]];
-  const locale = localeTags.find((tag) => wanted.includes(tag));
-  if (locale === undefined) {
+  const { locale } = command;
+  if (!localeTags.includes(locale.split('-', 1)[0] ?? '')) {
     return wrongUse(
       around,
       `there is no language “${command.locale}”; there is: ${localeTags.join(', ')}`,
@@ -150,9 +149,7 @@ async function demonstrate(
     command,
     locale,
     flow: flowName,
-    lines: demoLines(),
     keeper,
-    isDemo: true,
   });
   return hall.end(await hall.begin());
 }
@@ -164,40 +161,47 @@ function createHall(
     readonly command: { readonly json: boolean };
     readonly locale: string;
     readonly flow: string;
-    readonly lines: Lines;
+    /** None where an invented vehicle answers. */
+    readonly lines?: Lines;
     readonly keeper: CaseKeeper | undefined;
-    readonly isDemo?: boolean;
   },
 ) {
-  const { command, locale, lines, keeper, isDemo = false } = given;
+  const { command, locale, keeper } = given;
   const { stdout, now } = around;
-  const { chart, texts: flowTexts } = shippedFlow(given.flow, locale);
-  const speaker = createSpeaker({ locale, flowTexts, checks: chart.flow.checks });
-  const texts = terminalTexts(locale);
-  const fine = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
-  const coarse = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
-  const time = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' });
+  const { chart, texts: first } = shippedFlow(given.flow, locale);
   const isStyled = stdout.isTTY === true && (around.env['NO_COLOR'] ?? '') === '';
-  const page = (): Page => ({
-    width: Math.max(fewestColumns, Math.min(mostColumns, stdout.columns ?? mostColumns)),
-    emphasis: isStyled ? styled : plain,
-    formatQuantity: speaker.formatQuantity,
-    nameOf: (check) => flowTexts.checks[check]?.name ?? flowTexts.computed?.[check]?.name ?? check,
-    expected: texts.expected,
-    formatNumber: (value) => (Math.abs(value) < 100 ? fine : coarse).format(value),
-  });
+  const spokenIn = (tag: string): Spoken =>
+    speakIn(tag, {
+      chart,
+      texts: tag === locale ? first : shippedTexts(given.flow, tag),
+      columns: () => Math.max(fewestColumns, Math.min(mostColumns, stdout.columns ?? mostColumns)),
+      emphasis: isStyled ? styled : plain,
+    });
+  const spoken = spokenIn(locale);
+  const { speaker, texts } = spoken;
+  const lines =
+    given.lines ??
+    demoLines({
+      label: speaker.answerLabel,
+      figure: speaker.formatQuantity,
+      dontKnow: texts.dontKnow,
+    });
+  const isDemo = given.lines === undefined;
   const shared = { chart, speaker, lines, now, keep: keeper?.keep ?? (() => undefined) };
   const conversation = {
     ...shared,
-    flowTexts,
-    texts,
+    ...spoken,
+    spokenIn,
     echo: isDemo || around.stdin.isTTY !== true,
     write: (text: string) => void stdout.write(text),
-    page,
-    formatTime: (date: Date) => time.format(date),
   };
+  const { page } = spoken;
   const writeJson = (value: unknown): void => void stdout.write(`${JSON.stringify(value)}\n`);
-  const exchange = { ...shared, write: writeJson };
+  const exchange = {
+    ...shared,
+    write: writeJson,
+    speakerIn: (tag: string) => spokenIn(tag).speaker,
+  };
   const id = randomUUID();
   const notice = isDemo ? { notice: texts.demo } : {};
   return {

@@ -14,6 +14,8 @@ const rest: Scale = {
   halfWidth: 0.05,
   label: '12.2 V',
   figure: String,
+  range: (low, high) => `${String(low)}–${String(high)}`,
+  direction: 'ltr',
 };
 
 const drop: Scale = {
@@ -23,6 +25,8 @@ const drop: Scale = {
   halfWidth: 0.005,
   label: '0.05 V',
   figure: String,
+  range: (low, high) => `${String(low)}–${String(high)}`,
+  direction: 'ltr',
 };
 
 describe('a reading on its scale', () => {
@@ -34,7 +38,7 @@ describe('a reading on its scale', () => {
         "              12.2 V",
         "                ~v~",
         "-----------|-----------|///|-----------|///|-----------|///|-----------",
-        "          12       12.4 to 12.6    12.9 to 13.1    13.4 to 13.8",
+        "          12         12.4–12.6       12.9–13.1       13.4–13.8",
       ]
     `);
   });

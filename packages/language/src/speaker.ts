@@ -1,9 +1,11 @@
 import type { Check, Message } from '@keyturn/core';
 import { askBack } from './render/ask-back.ts';
 import { createFigures, type Figure } from './numbers/figures.ts';
+import { isRightToLeft } from './numbers/isolate.ts';
 import type { FlowTexts } from './flow-texts.ts';
 import { createFlowWords, type CheckLikes } from './flow-words.ts';
-import { createLexicon, type Lexicon } from './understand/lexicon.ts';
+import { keptLexicon } from './understand/kept-lexicon.ts';
+import type { Lexicon } from './understand/lexicon.ts';
 import { findLocale, localeTags } from './locale.ts';
 import { renderMessage } from './render/render.ts';
 import type { Rendered } from './rendered.ts';
@@ -36,6 +38,17 @@ export interface Speaker {
   readonly askBack: (understood: Understood) => Rendered[];
   /** A figure with its unit's sign: "12.40 V". Throws `unit-unknown`. */
   readonly formatQuantity: (figure: Figure) => string;
+  /** A bare figure, as under a tick of a scale: to so many decimals at most. */
+  readonly formatNumber: (value: number, decimals: number) => string;
+  /** Two bare figures as a range. */
+  readonly formatRange: (low: number, high: number, decimals: number) => string;
+  /** What a check is called. Throws `text-missing`. */
+  readonly checkName: (check: string) => string;
+  /** What is picked for an answer. Throws `text-missing`. */
+  readonly answerLabel: (check: string, answer: string) => string;
+  /** BCP 47 tag of the language spoken, and which way it runs. */
+  readonly locale: string;
+  readonly direction: 'ltr' | 'rtl';
 }
 
 /**
@@ -54,16 +67,10 @@ export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOption
   const flow = createFlowWords(flowTexts, checks ?? {}, say);
   const voice: Voice = { say, flow, figures, role };
 
-  // A flow's checks are one frozen object, so its lexicon is made once for each.
-  const lexicons = new WeakMap<Readonly<Record<string, Check>>, Lexicon>();
-  const lexiconOf = (all: Readonly<Record<string, Check>>): Lexicon => {
-    const known = lexicons.get(all);
-    if (known !== undefined) return known;
-    const made = createLexicon({ words, texts: flowTexts, checks: all });
-    lexicons.set(all, made);
-    return made;
-  };
-
+  const lexiconOf = (all: Readonly<Record<string, Check>>): Lexicon =>
+    keptLexicon({ words, texts: flowTexts, checks: all });
+  const numbers = (decimals: number): Intl.NumberFormat =>
+    new Intl.NumberFormat(locale, { maximumFractionDigits: decimals });
   return {
     render: (messages) => messages.flatMap((message) => renderMessage(message, voice)),
     understand: (text, hearing) =>
@@ -77,5 +84,11 @@ export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOption
       }),
     askBack: (understood) => askBack(understood, voice),
     formatQuantity: figures.formatQuantity,
+    formatNumber: (value, decimals) => numbers(decimals).format(value),
+    formatRange: (low, high, decimals) => numbers(decimals).formatRange(low, high),
+    checkName: flow.checkName,
+    answerLabel: flow.answerLabel,
+    locale,
+    direction: isRightToLeft(locale) ? 'rtl' : 'ltr',
   };
 }
