@@ -5,6 +5,9 @@ export { replayCard, type Replayed } from './replay-card.ts';
 // The flows of this checkout.
 export { FlowError, shippedFlow, shippedTexts, type ShippedFlow } from './shipped-flow.ts';
 
+// What typed texts mean, for statistics and for authors of phrases.
+export { meaningOf, type Meaning, type SaidAnswer } from './meaning.ts';
+
 // Questions answered with a figure, its spread and its source.
 export { answerQuestion, type Reply } from './numbers/answer-question.ts';
 export { layOutHelp, layOutReply } from './numbers/lay-out.ts';

@@ -23,6 +23,8 @@ const reachBefore = 2;
 export interface TermReader {
   readonly fromTokens: (tokens: readonly Token[]) => Terms;
   readonly fromText: (text: string) => Terms;
+  /** True where a joining word is written on to a word: the `و` of `والبطارية`. */
+  readonly isJoined: (word: string) => boolean;
   /** Every word of a name, fillers kept and nothing denied. */
   readonly literally: (text: string | readonly Token[]) => Terms;
 }
@@ -30,6 +32,8 @@ export interface TermReader {
 /** The terms of one clause as they are gathered. */
 interface Clause {
   readonly terms: string[];
+  /** Where the part behind the last joining word begins. */
+  from: number;
   reach: number;
   /** A negator that nothing follows is a term itself: "no", "nothing". */
   alone: { readonly term: string; readonly deniesBefore: boolean } | undefined;
@@ -45,10 +49,10 @@ export function createTermReader(words: Words): TermReader {
 
   const fromTokens = (tokens: readonly Token[]): Terms => {
     const terms: string[] = [];
-    let clause: Clause = { terms: [], reach: 0, alone: undefined };
+    let clause: Clause = { terms: [], from: 0, reach: 0, alone: undefined };
     const endClause = (): void => {
       terms.push(...endOf(clause));
-      clause = { terms: [], reach: 0, alone: undefined };
+      clause = { terms: [], from: 0, reach: 0, alone: undefined };
     };
     const deny = (term: string, deniesBefore = false): void => {
       // Two negators at once deny once: "ne pas", "nic nie".
@@ -74,8 +78,10 @@ export function createTermReader(words: Words): TermReader {
         // "Zero clicks" denies as "no clicks" does.
         if (role === 'negator' || words.cardinals[word] === 0) deny(stem(word), before.has(word));
         else if (breaks.has(word)) endClause();
-        else if (joins.has(word)) clause.reach = clause.alone === undefined ? 0 : clause.reach;
-        else if (role === 'term') add(stem(word), isDenied);
+        else if (joins.has(word)) {
+          clause.reach = clause.alone === undefined ? 0 : clause.reach;
+          clause.from = clause.terms.length;
+        } else if (role === 'term') add(stem(word), isDenied);
       }
     }
     endClause();
@@ -87,6 +93,7 @@ export function createTermReader(words: Words): TermReader {
   return {
     fromTokens,
     fromText: (text) => fromTokens(readTokens(text, words)),
+    isJoined: (word) => partsOf(word).isJoined,
     literally: (text) =>
       (typeof text === 'string' ? readTokens(text, words) : text).flatMap((token) => {
         if (token.kind === 'number') return [token.digits];
@@ -111,7 +118,7 @@ function settle(clause: Clause): void {
   const { alone, terms } = clause;
   if (alone === undefined) return;
   if (alone.deniesBefore && terms.length > 0) {
-    const denied = terms.splice(-reachBefore);
+    const denied = terms.splice(Math.max(clause.from, terms.length - reachBefore));
     terms.push(...denied.map((term) => (term.startsWith('!') ? term : `!${term}`)));
   } else terms.push(alone.term);
   clause.alone = undefined;

@@ -1,6 +1,7 @@
 import type { Check } from '@keyturn/core';
 import type { CheckTexts, FlowTexts } from '../flow-texts.ts';
 import { createTermReader, type TermReader, type Terms } from '../typed/terms.ts';
+import { normalise } from '../typed/normalise.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { spellWords } from '../typed/spell-words.ts';
 import type { Token } from '../typed/token.ts';
@@ -30,6 +31,8 @@ export interface CheckPhrases {
   readonly weights: Weights;
   /** Terms of the check's name, which say what is spoken of. */
   readonly topic: ReadonlySet<string>;
+  /** Those of them that name no other check, and are no answer told from memory. */
+  readonly named: ReadonlySet<string>;
   /** What names the check itself, word for word. */
   readonly names: readonly Terms[];
   /** The words by which its reading goes on a line of several. */
@@ -63,6 +66,12 @@ export interface Lexicon {
   readonly vocabulary: Vocabulary;
   readonly checks: ReadonlyMap<string, CheckPhrases>;
   readonly interrupts: readonly InterruptPhrase[];
+  /** The words of each emergency, and those of them that no answer has. */
+  readonly alarms: readonly {
+    readonly interrupt: string;
+    readonly terms: ReadonlySet<string>;
+    readonly own: ReadonlySet<string>;
+  }[];
   readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
   readonly statements: readonly {
     readonly set: Words['statements'][number]['set'];
@@ -91,7 +100,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     phrases.map(reader.fromText).filter((terms) => terms.length > 0);
 
   const talk = readTalkPhrases(words, reader);
-  const entries = Object.values(checks).map((check): CheckPhrases => {
+  const checkTerms = Object.values(checks).map((check): Omit<CheckPhrases, 'named'> => {
     const own = textsOf(check, texts);
     const options = optionIds(check, own).map((id): OptionPhrases => {
       const answer = own.answers?.[id] ?? texts.lamp?.[id];
@@ -112,9 +121,25 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
         topic,
       ),
       topic,
-      names: [check.id, own.name, ...(own.said ?? [])].map(reader.literally),
+      // A name that is no more than a small word ("ça" for CA) names nothing.
+      names: [check.id, own.name, ...(own.said ?? [])]
+        .filter((name) => !words.fillers.includes(normalise(name, words.spelling)))
+        .map(reader.literally),
       said: (own.said ?? []).map((said) => readTokens(said, words)),
     };
+  });
+
+  const told = new Set(
+    checkTerms
+      .filter(({ check }) => check.at === 'memory')
+      .flatMap(({ options }) => options.flatMap(({ terms }) => [...terms])),
+  );
+  const holdersOf = (term: string): number =>
+    checkTerms.filter(({ topic }) => topic.has(term)).length;
+  const entries = checkTerms.map((entry): CheckPhrases => {
+    const isOwn = (term: string): boolean =>
+      holdersOf(term) <= mostHolders && (entry.check.at === 'memory' || !told.has(term));
+    return { ...entry, named: new Set([...entry.topic].filter(isOwn)) };
   });
 
   const interrupts = Object.entries(texts.interrupts).flatMap(([interrupt, { name, said }]) =>
@@ -157,6 +182,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     vocabulary: createVocabulary(everything.flat(), words.spelling),
     checks: new Map(entries.map((entry) => [entry.id, entry])),
     interrupts,
+    alarms: alarmsOf(interrupts, entries),
     talk,
     statements,
     kit,
@@ -164,6 +190,30 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     corrections,
   };
 }
+
+function alarmsOf(
+  interrupts: readonly InterruptPhrase[],
+  checks: readonly CheckPhrases[],
+): Lexicon['alarms'] {
+  const answered = new Set(
+    checks.flatMap(({ options }) => options.flatMap(({ terms }) => [...terms])),
+  );
+  const ids = [...new Set(interrupts.map(({ interrupt }) => interrupt))].filter(
+    (id) => id !== 'starts-now',
+  );
+  return ids.map((interrupt) => {
+    const terms = new Set(
+      interrupts
+        .filter((phrase) => phrase.interrupt === interrupt)
+        .flatMap((phrase) => phrase.terms)
+        .filter((term) => !term.startsWith('!')),
+    );
+    return { interrupt, terms, own: new Set([...terms].filter((term) => !answered.has(term))) };
+  });
+}
+
+/** A word in the names of more checks than this names none of them. */
+const mostHolders = 2;
 
 /**
  * The phrases of talk. One that small words alone keep from saying something else ("cómo no", of

@@ -28,6 +28,10 @@ export const arWords: Words = {
   spelling: {
     // Spoken and standard Arabic write these for one another: `تاني` and `ثاني`, `هدا` and `هذا`.
     letters: [
+      // A tenth is told from ten by its vowel alone.
+      ['عُشر', 'عشير'],
+      // Without its hamza "water" would be the word that denies.
+      ['ماء', 'مايه'],
       ['ث', 'ت'],
       ['ذ', 'د'],
       ['ظ', 'ض'],
@@ -116,7 +120,8 @@ export const arWords: Words = {
   point: list(`فاصلة, فاصل, فاصله, نقطة, نقطه, بوينت, فارزة, فيرغول, فيركول, point, virgule`),
   joins: ['و'],
   articles: [],
-  fractions: { نصف: 1 / 2, نص: 1 / 2, ربع: 1 / 4, أرباع: 1 / 4, ارباع: 1 / 4 },
+  fractions: { عشير: 1 / 10, نصف: 1 / 2, نص: 1 / 2, ربع: 1 / 4, أرباع: 1 / 4, ارباع: 1 / 4 },
+  below: ['تحت الصفر', 'تحت صفر', 'بالسالب', 'بالناقص'],
   minus: ['ناقص', 'سالب', 'مينوس'],
   ordinals: numbered([
     [1, `أول, الأول, أولى, الأولى, أولاني, الأولاني`],

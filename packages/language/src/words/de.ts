@@ -73,6 +73,7 @@ export const deWords: Words = {
   joins: ['und'],
   articles: ['einer', 'eines', 'einem'],
   fractions: {
+    zehntel: 1 / 10,
     halb: 1 / 2,
     halbe: 1 / 2,
     halben: 1 / 2,
@@ -82,6 +83,7 @@ export const deWords: Words = {
     viertel: 1 / 4,
     dreiviertel: 3 / 4,
   },
+  below: ['minus', 'unter null', 'unter Null', 'Frost'],
   minus: ['minus', 'negativ'],
   ordinals: {
     erste: 1,

@@ -129,6 +129,7 @@ export const esWords: Words = {
     décimas: 1 / 10,
   },
   // No "negativo": it names a side of the battery.
+  below: ['bajo cero', 'negativos'],
   minus: ['menos'],
   ordinals: {
     primero: 1,

@@ -57,6 +57,8 @@ export interface Words {
   readonly articles: readonly string[];
   readonly fractions: Readonly<Record<string, number>>;
   readonly minus: readonly string[];
+  /** Words behind a figure that put it below zero, the longest first: `below zero`. */
+  readonly below?: readonly string[];
   readonly ordinals: Readonly<Record<string, number>>;
   /** What stands between groups of thousands when written in digits. */
   readonly grouping: ',' | '.' | ' ';
