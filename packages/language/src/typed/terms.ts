@@ -23,8 +23,6 @@ const reachBefore = 2;
 export interface TermReader {
   readonly fromTokens: (tokens: readonly Token[]) => Terms;
   readonly fromText: (text: string) => Terms;
-  /** True where a joining word is written on to a word: the `و` of `والبطارية`. */
-  readonly isJoined: (word: string) => boolean;
   /** Every word of a name, fillers kept and nothing denied. */
   readonly literally: (text: string | readonly Token[]) => Terms;
 }
@@ -93,7 +91,6 @@ export function createTermReader(words: Words): TermReader {
   return {
     fromTokens,
     fromText: (text) => fromTokens(readTokens(text, words)),
-    isJoined: (word) => partsOf(word).isJoined,
     literally: (text) =>
       (typeof text === 'string' ? readTokens(text, words) : text).flatMap((token) => {
         if (token.kind === 'number') return [token.digits];

@@ -63,6 +63,8 @@ export interface Lexicon {
   readonly numbers: NumberWords;
   readonly readUnit: UnitReader;
   readonly reader: TermReader;
+  /** Every word of the phrases as it is written, whole. */
+  readonly typedWords: ReadonlySet<string>;
   readonly vocabulary: Vocabulary;
   readonly checks: ReadonlyMap<string, CheckPhrases>;
   readonly interrupts: readonly InterruptPhrase[];
@@ -96,8 +98,15 @@ export interface LexiconSources {
 export function createLexicon({ words: given, texts, checks }: LexiconSources): Lexicon {
   const words = spellWords(given);
   const reader = createTermReader(words);
+  const typedWords = new Set<string>();
   const read = (phrases: readonly string[]): Terms[] =>
-    phrases.map(reader.fromText).filter((terms) => terms.length > 0);
+    phrases
+      .map((phrase) => {
+        const tokens = readTokens(phrase, words);
+        for (const token of tokens) if (token.kind === 'word') typedWords.add(token.text);
+        return reader.fromTokens(tokens);
+      })
+      .filter((terms) => terms.length > 0);
 
   const talk = readTalkPhrases(words, reader);
   const checkTerms = Object.values(checks).map((check): Omit<CheckPhrases, 'named'> => {
@@ -179,6 +188,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     numbers: createNumberWords(words),
     readUnit: createUnitReader(words),
     reader,
+    typedWords,
     vocabulary: createVocabulary(everything.flat(), words.spelling),
     checks: new Map(entries.map((entry) => [entry.id, entry])),
     interrupts,

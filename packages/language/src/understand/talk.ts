@@ -59,17 +59,28 @@ export function saysOver(clause: readonly Token[], lexicon: Lexicon): boolean {
 }
 
 /** Cuts a text where its clauses end. */
-export function cutClauses(tokens: readonly Token[], { words, reader }: Lexicon): Token[][] {
+export function cutClauses(tokens: readonly Token[], lexicon: Lexicon): Token[][] {
+  const { words } = lexicon;
   const clauses: Token[][] = [[]];
   for (const token of tokens) {
     const isBreak =
       (token.kind === 'mark' && !'-/'.includes(token.text)) ||
       (token.kind === 'word' && words.clauseBreaks.includes(token.text));
-    if (token.kind === 'word' && reader.isJoined(token.text)) clauses.push([token]);
+    if (token.kind === 'word' && joinsClauses(token.text, lexicon)) clauses.push([token]);
     else if (isBreak) clauses.push([]);
     else clauses.at(-1)?.push(token);
   }
   return clauses.filter((clause) => clause.length > 0);
+}
+
+/** True where "and" is written on to a word that stands alone elsewhere: the `و` of `والبطارية`. */
+function joinsClauses(word: string, { words, typedWords }: Lexicon): boolean {
+  return (words.spelling?.attached ?? []).some(
+    (prefix) =>
+      words.joins.includes(prefix) &&
+      word.startsWith(prefix) &&
+      typedWords.has(word.slice(prefix.length)),
+  );
 }
 
 /**
