@@ -31,13 +31,15 @@ export function lineContext(
 
 /** True where the text says that it is a truck or a 24 V vehicle: "24.8, it's a lorry". */
 function speaksOf24({ heard, listener }: Turn): boolean {
-  const { statements } = listener.lexicon;
+  const { statements, numbers } = listener.lexicon;
+  const isNumber = (term: string): boolean =>
+    spellNumbers([{ kind: 'word', text: term }], numbers).some(({ kind }) => kind === 'number');
   const termsOf = (volts: number): string[] =>
     statements
       .filter(({ set }) => set['vehicle.nominal'] === volts)
       .flatMap(({ said }) => said.flat());
   const plain = new Set(termsOf(12));
-  return termsOf(24).some((term) => !/\d/.test(term) && !plain.has(term) && says(heard, term));
+  return termsOf(24).some((term) => !/\d/.test(term) && !isNumber(term) && !plain.has(term) && says(heard, term));
 }
 
 /** Readings: of the check in hand, of others that are named, or a correction of earlier ones. */

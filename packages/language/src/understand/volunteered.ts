@@ -12,6 +12,9 @@ const leastFit = 0.72;
 /** The least that it must fit elsewhere. */
 const sureFit = 0.78;
 
+/** No answer is told in more terms than this. */
+const longestAnswer = 24;
+
 /** More than anything can fit. */
 const never = 2;
 
@@ -41,6 +44,7 @@ const placeBonus = { memory: 0.04, seat: 0.02, bonnet: -0.06, below: -0.06 } as 
 export function volunteered(heard: Heard, turn: Turn, among?: readonly string[]): FoundAnswer[] {
   const { lexicon } = turn.listener;
   const { inHand } = turn;
+  if (heard.at.length > longestAnswer) return [];
   const isInWords = inHand !== undefined && inHand.options.length > 0;
   const ranked = [...lexicon.checks.values()]
     .filter(({ id, options }) => options.length > 0 && (among?.includes(id) ?? true))
