@@ -1,6 +1,7 @@
 /** Speaking and understanding. */
 export { createSpeaker, type Speaker, type SpeakerOptions } from './speaker.ts';
-export { localeTags } from './locale.ts';
+export { generalTexts, localeTags } from './locale.ts';
+export type { GeneralTexts } from './texts/text-key.ts';
 
 /** What is said. */
 export type { Rendered, RenderedFault, RenderedOption, RenderedSection } from './rendered.ts';

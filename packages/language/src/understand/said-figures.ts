@@ -39,7 +39,9 @@ function speaksOf24({ heard, listener }: Turn): boolean {
       .filter(({ set }) => set['vehicle.nominal'] === volts)
       .flatMap(({ said }) => said.flat());
   const plain = new Set(termsOf(12));
-  return termsOf(24).some((term) => !/\d/.test(term) && !isNumber(term) && !plain.has(term) && says(heard, term));
+  return termsOf(24).some(
+    (term) => !/\d/.test(term) && !isNumber(term) && !plain.has(term) && says(heard, term),
+  );
 }
 
 /** Readings: of the check in hand, of others that are named, or a correction of earlier ones. */
