@@ -4,7 +4,7 @@
  */
 import { positionOf, openCase, type Input } from '@keyturn/core';
 import { createSpeaker, localeTags, type Hearing } from '@keyturn/language';
-import { replayCard, shippedFlow, shippedTexts, type Card, type Replayed } from '@keyturn/terminal';
+import { replayCard, shippedTexts, type Card, type Replayed } from '@keyturn/terminal';
 import { describe, expect, test } from 'vitest';
 import { translateCard } from './support/translate-card.ts';
 import { cards, noStart, speaker as english } from './support/no-start.ts';
@@ -96,8 +96,8 @@ test('changing the language changes nothing but the words', () => {
   const opened = openCase(chart, { id: 'k', at: '2026-01-01T08:00:00.000Z' });
   const position = JSON.stringify(positionOf(opened.case));
   for (const locale of localeTags) {
-    const { texts } = shippedFlow('no-start', locale);
-    const speaker = createSpeaker({ locale, flowTexts: texts, checks });
+    const flowTexts = shippedTexts('no-start', locale);
+    const speaker = createSpeaker({ locale, flowTexts, checks });
     expect(speaker.render(opened.messages).length).toBe(english.render(opened.messages).length);
     expect(JSON.stringify(positionOf(opened.case))).toBe(position);
   }

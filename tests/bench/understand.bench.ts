@@ -31,7 +31,7 @@ function share(those: readonly Scored[]): string {
     const found = those.filter((one) => one.outcome === outcome).length;
     return `${((100 * found) / Math.max(those.length, 1)).toFixed(1).padStart(5)} %`;
   };
-  return `right ${count('right')}  asked ${count('asked')}  wrong ${count('wrong')}  of ${String(those.length)}`;
+  return `right ${count('right')}  part ${count('part')}  asked ${count('asked')}  wrong ${count('wrong')}  of ${String(those.length)}`;
 }
 
 /** What was taken for what, where it was wrong. */

@@ -18,7 +18,7 @@ export interface Phrase {
 }
 
 /** What came of a phrase. */
-export type Outcome = 'right' | 'asked' | 'wrong';
+export type Outcome = 'right' | 'part' | 'asked' | 'wrong';
 
 /** A phrase with what was made of it. */
 export interface Scored {
@@ -70,7 +70,12 @@ function outcomeOf(phrase: Phrase, { understood, talk }: Meaning): Outcome {
       wanted.length === understood.length &&
       wanted.every((one) => understood.some((other) => isAnswer(one, other))),
   );
-  return isSame && (talk === null || talk === 'yes' || talk === 'no') ? 'right' : 'wrong';
+  const isTalkBeside = talk === null || ['yes', 'no', 'done', 'correction'].includes(talk);
+  if (isSame && isTalkBeside) return 'right';
+  const isPart = wantedOf(phrase).some((wanted) =>
+    understood.every((one) => wanted.some((other) => isAnswer(one, other))),
+  );
+  return isPart && isTalkBeside && understood.length > 0 ? 'part' : 'wrong';
 }
 
 function wantedOf({ understood, anyOf }: Phrase): readonly (readonly SaidAnswer[])[] {

@@ -54,9 +54,8 @@ function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): 
 function readSaid(tokens: readonly Token[], at: number, said: NumberWords): Found | undefined {
   const found = readCardinal(tokens, at, said);
   const isOne = found?.number.value === 1 && found.end === at + 1;
-  // At the end of a text that has a number already it is a particle: "bricht auf sieben ein".
-  const isParticle =
-    at === tokens.length - 1 && tokens.slice(0, at).some(({ kind }) => kind === 'number');
+  // At the end of a sentence it is a particle or a pronoun: "bricht auf sieben ein", "that one".
+  const isParticle = at === tokens.length - 1 && at > 1;
   return isOne && (isParticle || !standsAlone(tokens, at, said)) ? undefined : found;
 }
 

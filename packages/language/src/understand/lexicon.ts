@@ -68,7 +68,7 @@ export interface Lexicon {
   readonly vocabulary: Vocabulary;
   readonly checks: ReadonlyMap<string, CheckPhrases>;
   readonly interrupts: readonly InterruptPhrase[];
-  /** The words of each emergency, and those of them that no answer has. */
+  /** The words of each emergency, and those that tell of it and that no answer has. */
   readonly alarms: readonly {
     readonly interrupt: string;
     readonly terms: ReadonlySet<string>;
@@ -201,6 +201,9 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   };
 }
 
+/** A word of an emergency that stands in so many of its phrases, or alone, tells of it. */
+const strongPhrases = 3;
+
 function alarmsOf(
   interrupts: readonly InterruptPhrase[],
   checks: readonly CheckPhrases[],
@@ -218,7 +221,13 @@ function alarmsOf(
         .flatMap((phrase) => phrase.terms)
         .filter((term) => !term.startsWith('!')),
     );
-    return { interrupt, terms, own: new Set([...terms].filter((term) => !answered.has(term))) };
+    const phrases = interrupts.filter((phrase) => phrase.interrupt === interrupt);
+    const isStrong = (term: string): boolean => {
+      const holders = phrases.filter((phrase) => phrase.terms.includes(term));
+      return holders.length >= strongPhrases || holders.some((phrase) => phrase.terms.length === 1);
+    };
+    const own = [...terms].filter((term) => !answered.has(term) && isStrong(term));
+    return { interrupt, terms, own: new Set(own) };
   });
 }
 

@@ -2,7 +2,8 @@ import type { Input } from '@keyturn/core';
 import { says } from '../typed/heard.ts';
 import { cutClauses } from './talk.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
-import type { CheckPhrases } from './lexicon.ts';
+import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import { isAlike } from '../numbers/unit.ts';
 import type { LineResult } from '../readings/line-placing.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { readChoice, readClose } from './said-choice.ts';
@@ -48,7 +49,7 @@ function speaksOf24({ heard, listener }: Turn): boolean {
 export function readFigures(turn: Turn): Understood | undefined {
   const { hearing, listener } = turn;
   const line = readFigureLine(turn);
-  if (line.type === 'none') return undefined;
+  if (line.type === 'none') return readOneUnit(turn);
   if (line.type === 'doubtful') return isAboutWords(turn) ? undefined : ofDoubt(turn, line);
   if (line.type === 'readings') {
     if (!isOfEarlier(line, hearing)) {
@@ -69,6 +70,26 @@ export function readFigures(turn: Turn): Understood | undefined {
   // One figure that is no reading is no answer either, and is said to be none.
   if (isWords && chosen === undefined && line.figures < 2) return undefined;
   return chosen ?? ofLine(turn, line);
+}
+
+/** A span of time that is named without its number is one: "a year", "سنة". */
+function readOneUnit({ tokens, inHand, listener }: Turn): Understood | undefined {
+  const form = inHand?.check.form;
+  if (inHand === undefined || form?.kind !== 'reading' || form.unit !== 'a') return undefined;
+  const { lexicon } = listener;
+  const said = tokens.filter(
+    (token) => token.kind !== 'mark' && !(token.kind === 'word' && isSmall(token.text, lexicon)),
+  );
+  const unit = lexicon.readUnit(said, 0);
+  if (unit?.length !== said.length || !isAlike(unit.code, form.unit)) return undefined;
+  const value = { value: 1, unit: unit.code, resolution: 1 };
+  return input([{ type: 'answers', answers: [{ check: inHand.id, value }] }]);
+}
+
+function isSmall(word: string, { words }: Lexicon): boolean {
+  return (
+    words.fillers.includes(word) || words.articles.includes(word) || words.cardinals[word] === 1
+  );
 }
 
 /** True where a question answered in words is in hand, to which a figure may belong: "3 clicks". */

@@ -15,12 +15,13 @@ import type { Understood } from './understood.ts';
  * so there an answer in hand goes first.
  */
 export function readInterrupt(turn: Turn): Understood | undefined {
-  const { clauses, hearing, listener, heard } = turn;
+  const { clauses, hearing, listener, heard, tokens } = turn;
   const { lexicon } = listener;
   const live =
     hearing.awaiting === 'resume'
       ? clauses.filter((clause) => !saysOver(clause, lexicon))
-      : clauses;
+      : // A phrase may have a joining word of its own.
+        [...clauses, tokens];
   const interrupt = findInterrupt(live, lexicon, hearing.interrupts);
   if (interrupt === undefined) return undefined;
   const raised: Input = { type: 'interrupt', interrupt };

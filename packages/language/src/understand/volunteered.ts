@@ -45,6 +45,9 @@ export function volunteered(heard: Heard, turn: Turn, among?: readonly string[])
   const { lexicon } = turn.listener;
   const { inHand } = turn;
   if (heard.at.length > longestAnswer) return [];
+  // One word alone must be typed right.
+  const [only, more] = heard.at;
+  if (only !== undefined && more === undefined && ![...only.values()].includes(1)) return [];
   const isInWords = inHand !== undefined && inHand.options.length > 0;
   const ranked = [...lexicon.checks.values()]
     .filter(({ id, options }) => options.length > 0 && (among?.includes(id) ?? true))
