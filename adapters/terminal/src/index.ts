@@ -11,3 +11,7 @@ export { meaningOf, type Meaning, type SaidAnswer } from './meaning.ts';
 // Questions answered with a figure, its spread and its source.
 export { answerQuestion, type Reply } from './numbers/answer-question.ts';
 export { layOutHelp, layOutReply } from './numbers/lay-out.ts';
+
+// A page of what is said, as lines.
+export { plain } from './emphasis.ts';
+export { layOutPage, type Page } from './page.ts';

@@ -1,6 +1,8 @@
 /** Speaking and understanding. */
 export { createSpeaker, type Speaker, type SpeakerOptions } from './speaker.ts';
-export { generalTexts, localeTags } from './locale.ts';
+export { generalTexts, localeTags, type Locale } from './locale.ts';
+export type { Spelling, Words } from './words/words.ts';
+export { pseudoText, pseudoTexts } from './texts/pseudo.ts';
 export type { GeneralTexts } from './texts/text-key.ts';
 
 /** What is said. */

@@ -6,7 +6,7 @@ import type { FlowTexts } from './flow-texts.ts';
 import { createFlowWords, type CheckLikes } from './flow-words.ts';
 import { keptLexicon } from './understand/kept-lexicon.ts';
 import type { Lexicon } from './understand/lexicon.ts';
-import { findLocale, localeTags } from './locale.ts';
+import { findLocale, type Locale, localeTags } from './locale.ts';
 import { renderMessage } from './render/render.ts';
 import type { Rendered } from './rendered.ts';
 import { createSay } from './texts/create-say.ts';
@@ -24,6 +24,8 @@ export interface SpeakerOptions {
   readonly flowTexts: FlowTexts;
   /** The checks of the flow, so that those that share another's words are known. */
   readonly checks?: CheckLikes;
+  /** A language that is not among those of this package, or one to be used in its place. */
+  readonly language?: Locale;
   /** Who reads: a `driver` is given the driver's words where a remedy has them. */
   readonly role?: string;
 }
@@ -60,8 +62,14 @@ export interface Speaker {
  * const speaker = createSpeaker({ locale: 'en', flowTexts, checks: flow.checks });
  * const words = speaker.render(step.messages);
  */
-export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOptions): Speaker {
-  const { texts, words } = findLocale(locale);
+export function createSpeaker({
+  locale,
+  flowTexts,
+  checks,
+  language,
+  role,
+}: SpeakerOptions): Speaker {
+  const { texts, words } = language ?? findLocale(locale);
   const say = createSay(locale, texts);
   const figures = createFigures(locale, say);
   const flow = createFlowWords(flowTexts, checks ?? {}, say);

@@ -57,5 +57,7 @@ export function chooseSeveral(segments: readonly Heard[], check: CheckPhrases): 
       .filter(({ phrases }) => phrases.some((phrase) => findPhrase(heard, phrase) >= 0))
       .map(({ id }) => id);
   });
-  return check.options.map(({ id }) => id).filter((id) => chosen.includes(id));
+  const ids = check.options.map(({ id }) => id).filter((id) => chosen.includes(id));
+  // "Apart from that nothing" is not "none of these".
+  return ids.length > 1 ? ids.filter((id) => id !== 'none') : ids;
 }

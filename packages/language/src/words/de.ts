@@ -5,6 +5,9 @@ import type { Words } from './words.ts';
 export const deWords: Words = {
   spelling: {
     letters: [
+      // An ü is never written behind another vowel: "neuen" is not "neun".
+      ['eue', 'eve'],
+      ['aue', 'ave'],
       ['ae', 'a'],
       ['oe', 'o'],
       ['ue', 'u'],
