@@ -14,5 +14,6 @@ declare module 'bidi-js' {
     getReorderedString(text: string, levels: EmbeddingLevels): string;
   }
   const createBidi: () => Bidi;
+  // eslint-disable-next-line no-restricted-exports -- the library has only this one
   export default createBidi;
 }

@@ -170,15 +170,21 @@ function createHall(
   const { stdout, now } = around;
   const { chart, texts: first } = shippedFlow(given.flow, locale);
   const isStyled = stdout.isTTY === true && (around.env['NO_COLOR'] ?? '') === '';
-  const spokenIn = (tag: string): Spoken =>
+  const speakNow = (tag: string): Spoken =>
     speakIn(tag, {
       chart,
       texts: tag === locale ? first : shippedTexts(given.flow, tag),
       columns: () => Math.max(fewestColumns, Math.min(mostColumns, stdout.columns ?? mostColumns)),
       emphasis: isStyled ? styled : plain,
     });
-  const spoken = spokenIn(locale);
+  const spoken = speakNow(locale);
   const { speaker, texts } = spoken;
+  // The last words are in the language that was spoken last.
+  let latest = spoken;
+  const spokenIn = (tag: string): Spoken => {
+    latest = speakNow(tag);
+    return latest;
+  };
   const lines =
     given.lines ??
     demoLines({
@@ -195,7 +201,6 @@ function createHall(
     echo: isDemo || around.stdin.isTTY !== true,
     write: (text: string) => void stdout.write(text),
   };
-  const { page } = spoken;
   const writeJson = (value: unknown): void => void stdout.write(`${JSON.stringify(value)}\n`);
   const exchange = {
     ...shared,
@@ -225,15 +230,14 @@ function createHall(
         writeJson({ end: ending.how, outcome, kept: keeper?.path ?? null, isComplete: !isBehind });
         return isBehind ? 1 : 0;
       }
+      const { texts: last, page } = latest;
       const call = `${programName(around)} ${quoted(keeper?.path ?? '')}`;
       const said = [
-        ...(isDemo ? [texts.demoEnd] : []),
+        ...(isDemo ? [last.demoEnd] : []),
         ...(keeper === undefined
           ? []
           : [
-              ending.how === 'closed'
-                ? texts.closedKept(keeper.path)
-                : texts.kept(keeper.path, call),
+              ending.how === 'closed' ? last.closedKept(keeper.path) : last.kept(keeper.path, call),
             ]),
       ];
       const lines = layOutPage(

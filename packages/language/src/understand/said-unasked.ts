@@ -113,8 +113,8 @@ export function readVolunteered(turn: Turn): Understood | undefined {
   return undefined;
 }
 
-function isDenied(heard: Heard, { options, weights, topic }: FoundAnswer['check']): boolean {
-  return fitOptions(heard, options, weights, topic).some(({ score }) => score < 0);
+function isDenied(heard: Heard, check: FoundAnswer['check']): boolean {
+  return fitOptions(heard, check).some(({ score }) => score < 0);
 }
 
 /** The clauses that hold no number, as answers beside the readings of the rest. */

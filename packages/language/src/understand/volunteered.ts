@@ -52,7 +52,7 @@ export function volunteered(heard: Heard, turn: Turn, among?: readonly string[])
   const ranked = [...lexicon.checks.values()]
     .filter(({ id, options }) => options.length > 0 && (among?.includes(id) ?? true))
     .flatMap((check): (FoundAnswer & { readonly rank: number })[] => {
-      const [fit, second] = fitOptions(heard, check.options, lexicon.weights, check.topic);
+      const [fit, second] = fitOptions(heard, { ...check, weights: lexicon.weights });
       // "Nothing" is said of what was asked.
       if (fit === undefined || fit.score < leastFit || fit.id === 'none') return [];
       if (fit.score - Math.max(second?.score ?? 0, 0) < answerMargin) return [];
