@@ -18,7 +18,7 @@ export interface Phrase {
 }
 
 /** What came of a phrase. */
-export type Outcome = 'right' | 'part' | 'asked' | 'wrong';
+type Outcome = 'right' | 'part' | 'asked' | 'wrong';
 
 /** A phrase with what was made of it. */
 export interface Scored {

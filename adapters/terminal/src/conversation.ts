@@ -23,7 +23,8 @@ import {
 } from './dialogue.ts';
 import { cleanLine, type Lines } from './lines.ts';
 import { layOutPage, type Page } from './page.ts';
-import { helpLines, type TerminalTexts } from './terminal-texts.ts';
+import { helpLines } from './terminal-texts.ts';
+import type { TerminalTexts } from './texts/terminal-words.ts';
 import { cutTo, wrapBehind, wrapText } from './wrap.ts';
 
 /** What is said and how it is laid out, in one language. */

@@ -1,6 +1,7 @@
 /**
  * The words of the terminal itself, in each language; what a case says comes from its texts.
  */
+import type { TerminalTexts } from './texts/terminal-words.ts';
 import { ar } from './texts/ar.ts';
 import { de } from './texts/de.ts';
 import { en } from './texts/en.ts';
@@ -8,38 +9,6 @@ import { es } from './texts/es.ts';
 import { fr } from './texts/fr.ts';
 import { pl } from './texts/pl.ts';
 import { columnsOf, padTo, wrapBehind } from './wrap.ts';
-
-/** The terminal's own words. */
-export interface TerminalTexts {
-  readonly title: (flow: string) => string;
-  readonly goingOn: (at: string, answers: number) => string;
-  readonly soFar: string;
-  readonly torn: string;
-  readonly demo: string;
-  readonly demoEnd: string;
-  readonly kept: (file: string, command: string) => string;
-  readonly closedKept: (file: string) => string;
-  readonly notKept: (reason: string) => string;
-  readonly until: (time: string) => string;
-  readonly notYet: (time: string, minutes: number) => string;
-  readonly offer: (letters: string) => string;
-  readonly prompt: {
-    readonly choice: (count: number) => string;
-    readonly choices: (count: number) => string;
-    readonly reading: (unit: string) => string;
-    readonly lamp: string;
-    readonly work: string;
-    readonly confirm: string;
-    readonly wait: string;
-    readonly resume: string;
-    readonly closed: string;
-  };
-  readonly expected: string;
-  /** What is typed to say that something is not known. */
-  readonly dontKnow: string;
-  readonly helpNow: string;
-  readonly help: readonly (readonly [typed: string, meaning: string])[];
-}
 
 const languages: Readonly<Record<string, TerminalTexts>> = { en, es, de, fr, pl, ar };
 

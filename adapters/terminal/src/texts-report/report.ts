@@ -43,7 +43,7 @@ function isPluralForm(key: string, english: FlatTexts): boolean {
 }
 
 /** Eight hexadecimal digits of the SHA-256 of a text. */
-export function fingerprint(text: string): string {
+function fingerprint(text: string): string {
   return createHash('sha256').update(text).digest('hex').slice(0, 8);
 }
 

@@ -1,4 +1,4 @@
-import type { TerminalTexts } from '../terminal-texts.ts';
+import type { TerminalTexts } from './terminal-words.ts';
 
 /** The terminal's words in English. */
 export const en: TerminalTexts = {
