@@ -42,6 +42,7 @@ export const arWords: Words = {
       ['ميه النار', 'اسيد'],
     ],
     attached,
+    outOf: 'من',
     around: [
       ['مابي', 'ش'],
       ['مابت', 'ش'],
