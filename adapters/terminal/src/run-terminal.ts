@@ -6,7 +6,7 @@ import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import type { Case } from '@keyturn/core';
-import { createSpeaker, localeTags } from '@keyturn/language';
+import { localeTags } from '@keyturn/language';
 import {
   caseOf,
   CaseFileError,
@@ -16,16 +16,16 @@ import {
   type CaseKeeper,
 } from './case-file.ts';
 import { readCommandLine, usage, type Command } from './command-line.ts';
-import { beginCase, continueCase, type Ending } from './conversation.ts';
+import { beginCase, continueCase, type Ending, type Spoken } from './conversation.ts';
 import { demoLines } from './demo-case.ts';
 import { plain, styled } from './emphasis.ts';
 import { exchangeLines } from './json-lines.ts';
 import { streamLines, type Lines } from './lines.ts';
 import { learnedChart } from './outcomes/learned-chart.ts';
 import { OutcomesError } from './outcomes/outcomes-error.ts';
-import { layOutPage, type Page } from './page.ts';
-import { FlowError, shippedFlow, type ShippedFlow } from './shipped-flow.ts';
-import { terminalTexts } from './terminal-texts.ts';
+import { layOutPage } from './page.ts';
+import { FlowError, shippedFlow, shippedTexts, type ShippedFlow } from './shipped-flow.ts';
+import { speakIn } from './speak-in.ts';
 import { wrapText } from './wrap.ts';
 
 /** The world outside, as one run meets it. */
@@ -64,9 +64,8 @@ export async function runTerminal(around: Surroundings): Promise<0 | 1 | 2> {
     return 0;
   }
   if (command.type === 'wrong') return wrongUse(around, command.reason);
-  const wanted = [command.locale, command.locale.split('-')[0]];
-  const locale = localeTags.find((tag) => wanted.includes(tag));
-  if (locale === undefined) {
+  const { locale } = command;
+  if (!localeTags.includes(locale.split('-', 1)[0] ?? '')) {
     return wrongUse(
       around,
       `there is no language “${command.locale}”; there is: ${localeTags.join(', ')}`,
@@ -162,9 +161,7 @@ async function demonstrate(
     command,
     locale,
     flow,
-    lines: demoLines(),
     keeper,
-    isDemo: true,
   });
   return hall.end(await hall.begin());
 }
@@ -186,40 +183,52 @@ function createHall(
     readonly command: { readonly json: boolean };
     readonly locale: string;
     readonly flow: ShippedFlow;
-    readonly lines: Lines;
+    /** None where an invented vehicle answers. */
+    readonly lines?: Lines;
     readonly keeper: CaseKeeper | undefined;
-    readonly isDemo?: boolean;
   },
 ) {
-  const { command, locale, lines, keeper, isDemo = false } = given;
+  const { command, locale, keeper } = given;
   const { stdout, now } = around;
-  const { chart, texts: flowTexts } = given.flow;
-  const speaker = createSpeaker({ locale, flowTexts, checks: chart.flow.checks });
-  const texts = terminalTexts(locale);
-  const fine = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
-  const coarse = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
-  const time = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' });
+  const { chart, texts: first } = given.flow;
   const isStyled = stdout.isTTY === true && (around.env['NO_COLOR'] ?? '') === '';
-  const page = (): Page => ({
-    width: Math.max(fewestColumns, Math.min(mostColumns, stdout.columns ?? mostColumns)),
-    emphasis: isStyled ? styled : plain,
-    formatQuantity: speaker.formatQuantity,
-    nameOf: (check) => flowTexts.checks[check]?.name ?? flowTexts.computed?.[check]?.name ?? check,
-    expected: texts.expected,
-    formatNumber: (value) => (Math.abs(value) < 100 ? fine : coarse).format(value),
-  });
+  const speakNow = (tag: string): Spoken =>
+    speakIn(tag, {
+      chart,
+      texts: tag === locale ? first : shippedTexts(chart.flow.id, tag),
+      columns: () => Math.max(fewestColumns, Math.min(mostColumns, stdout.columns ?? mostColumns)),
+      emphasis: isStyled ? styled : plain,
+    });
+  const spoken = speakNow(locale);
+  const { speaker, texts } = spoken;
+  // The last words are in the language that was spoken last.
+  let latest = spoken;
+  const spokenIn = (tag: string): Spoken => {
+    latest = speakNow(tag);
+    return latest;
+  };
+  const lines =
+    given.lines ??
+    demoLines({
+      label: speaker.answerLabel,
+      figure: speaker.formatQuantity,
+      dontKnow: texts.dontKnow,
+    });
+  const isDemo = given.lines === undefined;
   const shared = { chart, speaker, lines, now, keep: keeper?.keep ?? (() => undefined) };
   const conversation = {
     ...shared,
-    flowTexts,
-    texts,
+    ...spoken,
+    spokenIn,
     echo: isDemo || around.stdin.isTTY !== true,
     write: (text: string) => void stdout.write(text),
-    page,
-    formatTime: (date: Date) => time.format(date),
   };
   const writeJson = (value: unknown): void => void stdout.write(`${JSON.stringify(value)}\n`);
-  const exchange = { ...shared, write: writeJson };
+  const exchange = {
+    ...shared,
+    write: writeJson,
+    speakerIn: (tag: string) => spokenIn(tag).speaker,
+  };
   const id = randomUUID();
   const notice = isDemo ? { notice: texts.demo } : {};
   return {
@@ -243,15 +252,14 @@ function createHall(
         writeJson({ end: ending.how, outcome, kept: keeper?.path ?? null, isComplete: !isBehind });
         return isBehind ? 1 : 0;
       }
+      const { texts: last, page } = latest;
       const call = `${programName(around)} ${quoted(keeper?.path ?? '')}`;
       const said = [
-        ...(isDemo ? [texts.demoEnd] : []),
+        ...(isDemo ? [last.demoEnd] : []),
         ...(keeper === undefined
           ? []
           : [
-              ending.how === 'closed'
-                ? texts.closedKept(keeper.path)
-                : texts.kept(keeper.path, call),
+              ending.how === 'closed' ? last.closedKept(keeper.path) : last.kept(keeper.path, call),
             ]),
       ];
       const lines = layOutPage(

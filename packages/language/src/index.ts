@@ -1,12 +1,21 @@
 /** Speaking and understanding. */
 export { createSpeaker, type Speaker, type SpeakerOptions } from './speaker.ts';
-export { localeTags } from './locale.ts';
+export { generalTexts, localeTags, type Locale } from './locale.ts';
+export type { Spelling, Words } from './words/words.ts';
+export { pseudoText, pseudoTexts } from './texts/pseudo.ts';
+export type { GeneralTexts } from './texts/text-key.ts';
 
 /** What is said. */
 export type { Rendered, RenderedFault, RenderedOption, RenderedSection } from './rendered.ts';
 
 /** What is understood. */
-export type { Hearing, HeardTalk, Offer, UnclearCode, Understood } from './understood.ts';
+export type {
+  Hearing,
+  HeardTalk,
+  Offer,
+  UnclearCode,
+  Understood,
+} from './understand/understood.ts';
 
 /** The texts of a flow. */
 export type {
@@ -18,5 +27,5 @@ export type {
 } from './flow-texts.ts';
 
 /** Figures, and the one error. */
-export type { Figure } from './figures.ts';
+export type { Figure } from './numbers/figures.ts';
 export { LanguageError, type LanguageErrorCode } from './language-error.ts';

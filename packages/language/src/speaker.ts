@@ -1,17 +1,21 @@
 import type { Check, Message } from '@keyturn/core';
-import { askBack } from './ask-back.ts';
-import { createFigures, type Figure } from './figures.ts';
+import { askBack } from './render/ask-back.ts';
+import { createFigures, type Figure } from './numbers/figures.ts';
+import { isRightToLeft } from './numbers/isolate.ts';
 import type { FlowTexts } from './flow-texts.ts';
 import { createFlowWords, type CheckLikes } from './flow-words.ts';
-import { createLexicon, type Lexicon } from './lexicon.ts';
-import { findLocale } from './locale.ts';
+import { keptLexicon } from './understand/kept-lexicon.ts';
+import type { Lexicon } from './understand/lexicon.ts';
+import { findLocale, type Locale, localeTags } from './locale.ts';
 import { renderMessage } from './render/render.ts';
 import type { Rendered } from './rendered.ts';
 import { createSay } from './texts/create-say.ts';
-import { understandText } from './understand.ts';
-import type { Hearing, Understood } from './understood.ts';
-import { createUnitReader } from './units-said.ts';
+import { createLanguageNames } from './understand/language-names.ts';
+import { understandText } from './understand/understand.ts';
+import type { Hearing, Understood } from './understand/understood.ts';
 import type { Voice } from './voice.ts';
+
+const languageNamed = createLanguageNames(localeTags);
 
 /** What a speaker is made of. */
 export interface SpeakerOptions {
@@ -20,6 +24,8 @@ export interface SpeakerOptions {
   readonly flowTexts: FlowTexts;
   /** The checks of the flow, so that those that share another's words are known. */
   readonly checks?: CheckLikes;
+  /** A language that is not among those of this package, or one to be used in its place. */
+  readonly language?: Locale;
   /** Who reads: a `driver` is given the driver's words where a remedy has them. */
   readonly role?: string;
 }
@@ -34,6 +40,17 @@ export interface Speaker {
   readonly askBack: (understood: Understood) => Rendered[];
   /** A figure with its unit's sign: "12.40 V". Throws `unit-unknown`. */
   readonly formatQuantity: (figure: Figure) => string;
+  /** A bare figure, as under a tick of a scale: to so many decimals at most. */
+  readonly formatNumber: (value: number, decimals: number) => string;
+  /** Two bare figures as a range. */
+  readonly formatRange: (low: number, high: number, decimals: number) => string;
+  /** What a check is called. Throws `text-missing`. */
+  readonly checkName: (check: string) => string;
+  /** What is picked for an answer. Throws `text-missing`. */
+  readonly answerLabel: (check: string, answer: string) => string;
+  /** BCP 47 tag of the language spoken, and which way it runs. */
+  readonly locale: string;
+  readonly direction: 'ltr' | 'rtl';
 }
 
 /**
@@ -45,34 +62,41 @@ export interface Speaker {
  * const speaker = createSpeaker({ locale: 'en', flowTexts, checks: flow.checks });
  * const words = speaker.render(step.messages);
  */
-export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOptions): Speaker {
-  const { name, texts, words } = findLocale(locale);
+export function createSpeaker({
+  locale,
+  flowTexts,
+  checks,
+  language,
+  role,
+}: SpeakerOptions): Speaker {
+  const { texts, words } = language ?? findLocale(locale);
   const say = createSay(locale, texts);
   const figures = createFigures(locale, say);
   const flow = createFlowWords(flowTexts, checks ?? {}, say);
   const voice: Voice = { say, flow, figures, role };
 
-  const readUnit = createUnitReader(words);
-  // A flow's checks are one frozen object, so its lexicon is made once for each.
-  const lexicons = new WeakMap<Readonly<Record<string, Check>>, Lexicon>();
-  const lexiconOf = (all: Readonly<Record<string, Check>>): Lexicon => {
-    const known = lexicons.get(all);
-    if (known !== undefined) return known;
-    const made = createLexicon({ words, texts: flowTexts, checks: all });
-    lexicons.set(all, made);
-    return made;
-  };
-
+  const lexiconOf = (all: Readonly<Record<string, Check>>): Lexicon =>
+    keptLexicon({ words, texts: flowTexts, checks: all });
+  const numbers = (decimals: number): Intl.NumberFormat =>
+    new Intl.NumberFormat(locale, { maximumFractionDigits: decimals });
   return {
     render: (messages) => messages.flatMap((message) => renderMessage(message, voice)),
     understand: (text, hearing) =>
       understandText(text, hearing, {
         lexicon: lexiconOf(hearing.checks),
-        readUnit,
+        formatQuantity: figures.formatQuantity,
+        unitHere: figures.unitHere,
         unitSign: figures.unitSign,
-        languageName: name,
+        languages: localeTags.map((tag) => findLocale(tag).name),
+        languageNamed,
       }),
     askBack: (understood) => askBack(understood, voice),
     formatQuantity: figures.formatQuantity,
+    formatNumber: (value, decimals) => numbers(decimals).format(value),
+    formatRange: (low, high, decimals) => numbers(decimals).formatRange(low, high),
+    checkName: flow.checkName,
+    answerLabel: flow.answerLabel,
+    locale,
+    direction: isRightToLeft(locale) ? 'rtl' : 'ltr',
   };
 }

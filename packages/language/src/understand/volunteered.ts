@@ -1,0 +1,91 @@
+import type { Position } from '@keyturn/core';
+import type { Heard } from '../typed/heard.ts';
+import { says } from '../typed/heard.ts';
+import { fitOptions } from './fit.ts';
+import type { FoundAnswer } from './found-answer.ts';
+import type { CheckPhrases } from './lexicon.ts';
+import type { Turn } from './turn.ts';
+
+/** The least that an answer to a question that was not asked must fit, told from memory. */
+const leastFit = 0.72;
+
+/** The least that it must fit elsewhere. */
+const sureFit = 0.78;
+
+/** No answer is told in more terms than this. */
+const longestAnswer = 24;
+
+/** More than anything can fit. */
+const never = 2;
+
+/** The least that it must fit while another question in words is in hand. */
+const plainFit = 0.88;
+
+/** The least that it must fit where it is found only by going to look, and is not named. */
+const wholeFit = 0.93;
+
+/** How much better than the check's next answer it must fit. */
+const answerMargin = 0.1;
+
+/** How much better than another check's answer it must fit, so as not to be asked about. */
+const checkMargin = 0.05;
+
+/** What naming the check adds. */
+const namedBonus = 0.1;
+
+/** What is known without going to look is told first. */
+const placeBonus = { memory: 0.04, seat: 0.02, bonnet: -0.06, below: -0.06 } as const;
+
+/**
+ * Answers to checks that were not asked, in a text that says one of them plainly: the best one, or
+ * several where it may be either. `among` limits the checks. What is found only by opening the
+ * bonnet must be named; while a question in words is in hand everything must be, short of a phrase.
+ */
+export function volunteered(heard: Heard, turn: Turn, among?: readonly string[]): FoundAnswer[] {
+  const { lexicon } = turn.listener;
+  const { inHand } = turn;
+  if (heard.at.length > longestAnswer) return [];
+  // One word alone must be typed right.
+  const [only, more] = heard.at;
+  if (only !== undefined && more === undefined && ![...only.values()].includes(1)) return [];
+  const isInWords = inHand !== undefined && inHand.options.length > 0;
+  const ranked = [...lexicon.checks.values()]
+    .filter(({ id, options }) => options.length > 0 && (among?.includes(id) ?? true))
+    .flatMap((check): (FoundAnswer & { readonly rank: number })[] => {
+      const [fit, second] = fitOptions(heard, { ...check, weights: lexicon.weights });
+      // "Nothing" is said of what was asked.
+      if (fit === undefined || fit.score < leastFit || fit.id === 'none') return [];
+      if (fit.score - Math.max(second?.score ?? 0, 0) < answerMargin) return [];
+      const { at } = check.check;
+      const isNamed = namesCheck(heard, check);
+      const isTaken =
+        among !== undefined
+          ? fit.score >= sureFit
+          : fit.score >= leastOf({ at, isNamed, isInWords, isAsked: inHand !== undefined }) &&
+            (isNamed || at === 'memory' || heard.at.length > 1) &&
+            (inHand === undefined || heard.at.length > 1);
+      if (!isTaken) return [];
+      return [{ check, fit, rank: fit.score + placeBonus[at] + (isNamed ? namedBonus : 0) }];
+    })
+    .sort((one, other) => other.rank - one.rank);
+  return ranked.filter(({ rank }) => (ranked[0]?.rank ?? 0) - rank < checkMargin);
+}
+
+/** How well an answer must fit, by where it is found and how plainly its check is named. */
+function leastOf(by: {
+  readonly at: Position;
+  readonly isNamed: boolean;
+  readonly isInWords: boolean;
+  readonly isAsked: boolean;
+}): number {
+  const { at, isNamed, isInWords, isAsked } = by;
+  if (isInWords) return isNamed || at === 'memory' ? plainFit : never;
+  if (isNamed) return at === 'memory' ? leastFit : sureFit;
+  if (at === 'memory') return isAsked ? sureFit : leastFit;
+  return wholeFit;
+}
+
+/** True where the text names what the check alone is about. */
+function namesCheck(heard: Heard, { named }: CheckPhrases): boolean {
+  return [...named].some((term) => says(heard, term) || says(heard, `!${term}`));
+}
