@@ -16,6 +16,8 @@ export default defineConfig({
       'examples/**/*.test.ts',
     ],
     exclude: ['**/node_modules/**', '**/dist/**'],
+    // A limit against tests that never end, and no measure of speed: machines are busy at times.
+    testTimeout: 60_000,
     // Left to itself the runner keeps one of two processors free, and takes twice as long.
     maxWorkers: Math.max(2, availableParallelism()),
     setupFiles: ['tests/setup/end-with-runner.ts', 'tests/setup/fail-on-console.ts'],
