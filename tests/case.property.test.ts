@@ -210,7 +210,7 @@ describe('whatever comes in', () => {
           before = step.case;
         }
       }),
-      { numRuns: 60 },
+      { numRuns: 300 },
     );
   });
 
@@ -245,7 +245,7 @@ describe('whatever comes in', () => {
         expect(JSON.parse(JSON.stringify(last))).toEqual(last);
         expect(foldCase(chart, JSON.parse(JSON.stringify(events)) as CaseEvent[])).toEqual(last);
       }),
-      { numRuns: 40 },
+      { numRuns: 200 },
     );
   });
 
@@ -258,7 +258,7 @@ describe('whatever comes in', () => {
         expect(again.messages).toEqual(kept.messages);
         expect(again.case).toEqual(kept.case);
       }),
-      { numRuns: 40 },
+      { numRuns: 200 },
     );
   });
 
@@ -282,7 +282,7 @@ describe('whatever comes in', () => {
           expect(back.case.state.leaders).toEqual(before.case.state.leaders);
         },
       ),
-      { numRuns: 40 },
+      { numRuns: 200 },
     );
   });
 });
@@ -329,7 +329,7 @@ describe('every case', () => {
         expect(step.case.state.outcome).not.toBe(null);
         expect(step.case.state.verdict).not.toBe(null);
       }),
-      { numRuns: 60 },
+      { numRuns: 300 },
     );
   });
 
@@ -364,7 +364,7 @@ describe('every case', () => {
           expect(Math.abs(share - (believed.get(fault) ?? NaN))).toBeLessThan(1e-9);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: 300 },
     );
   });
 });
@@ -439,7 +439,7 @@ describe('on no path', () => {
           if (checks.some((check) => mayNotAsk(step.case, check))) stopped += 1;
         }
       }),
-      { numRuns: 100 },
+      { numRuns: 500 },
     );
     // The stops must have been in force often, else this proves nothing.
     expect(stopped).toBeGreaterThan(1000);
@@ -466,7 +466,7 @@ describe('on no path', () => {
           }
         }
       }),
-      { numRuns: 60 },
+      { numRuns: 300 },
     );
   });
 });
