@@ -139,12 +139,13 @@ describe.each(places)('a store in %s', (_, placed, open) => {
 test('a database server that starts again under load loses nothing that was told', async () => {
   const store = await openPostgresStore((await server?.newDatabase()) ?? '');
   const told = new Map<string, number>();
-  let isOver = false;
+  const over = new AbortController();
+  const goesOn = (): boolean => !over.signal.aborted;
   const refusals: unknown[] = [];
   const working = Array.from({ length: 4 }, async (_, worker) => {
-    for (let count = 0; !isOver; count += 1) {
+    for (let count = 0; goesOn(); count += 1) {
       const id = `w${String(worker)}-${String(count)}`;
-      for (let turn = 0; turn < steps.length && !isOver; turn += 1) {
+      for (let turn = 0; turn < steps.length && goesOn(); turn += 1) {
         try {
           const conversation = { key: id, expected: turn, body: turn };
           const received = `${id} ${String(turn)}`;
@@ -165,7 +166,7 @@ test('a database server that starts again under load loses nothing that was told
   const before = told.size;
   await server?.restart();
   await sleep(700);
-  isOver = true;
+  over.abort();
   await Promise.all(working);
   expect(told.size).toBeGreaterThan(before);
   expect(new Set(refusals)).toEqual(new Set(['unreachable']));

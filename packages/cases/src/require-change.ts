@@ -34,11 +34,10 @@ export function requireChange(change: Change): void {
   }
 }
 
-/** Milliseconds since 1970 of an instant; throws `not-a-change` for what is none. */
-export function requireInstant(part: string, text: string): number {
-  const time = Date.parse(text);
-  if (Number.isNaN(time)) wrong(part, `an instant like 2026-01-01T08:00:00Z, not “${text}”`);
-  return time;
+function requireInstant(part: string, text: string): void {
+  if (Number.isNaN(Date.parse(text))) {
+    wrong(part, `an instant like 2026-01-01T08:00:00Z, not “${text}”`);
+  }
 }
 
 function requireKey(part: string, text: string): void {
