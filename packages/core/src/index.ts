@@ -9,6 +9,8 @@ export type { Case } from './case/case.ts';
 // What comes in.
 export { expected } from './case/expected.ts';
 export type { Expected } from './case/expected.ts';
+export { judgeFigure } from './case/judge-figure.ts';
+export type { FigureJudgement } from './case/judge-figure.ts';
 export { inputSchema } from './case/input.ts';
 export type { AnswerInput, Input, Talk } from './case/input.ts';
 export { contextFields, readContext } from './case/context.ts';

@@ -6,7 +6,13 @@ export { localeTags } from './locale.ts';
 export type { Rendered, RenderedFault, RenderedOption, RenderedSection } from './rendered.ts';
 
 /** What is understood. */
-export type { Hearing, HeardTalk, Offer, UnclearCode, Understood } from './understood.ts';
+export type {
+  Hearing,
+  HeardTalk,
+  Offer,
+  UnclearCode,
+  Understood,
+} from './understand/understood.ts';
 
 /** The texts of a flow. */
 export type {
@@ -18,5 +24,5 @@ export type {
 } from './flow-texts.ts';
 
 /** Figures, and the one error. */
-export type { Figure } from './figures.ts';
+export type { Figure } from './numbers/figures.ts';
 export { LanguageError, type LanguageErrorCode } from './language-error.ts';

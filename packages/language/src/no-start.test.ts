@@ -5,7 +5,7 @@ import { loadFlow } from '@keyturn/core/load';
 import { describe, expect, test } from 'vitest';
 import type { FlowTexts } from './flow-texts.ts';
 import { createSpeaker, type Speaker } from './speaker.ts';
-import type { Hearing } from './understood.ts';
+import type { Hearing } from './understand/understood.ts';
 import { enWords } from './words/en.ts';
 
 const folder = path.join(import.meta.dirname, '../../../flows/no-start');
@@ -32,6 +32,7 @@ describe('the English texts of the flow no-start', () => {
     interrupts: Object.keys(flow.interrupts),
     kit: [],
     answered: [],
+    nominal: 12,
     lamp: false,
   });
 

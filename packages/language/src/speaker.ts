@@ -1,16 +1,15 @@
 import type { Check, Message } from '@keyturn/core';
-import { askBack } from './ask-back.ts';
-import { createFigures, type Figure } from './figures.ts';
+import { askBack } from './render/ask-back.ts';
+import { createFigures, type Figure } from './numbers/figures.ts';
 import type { FlowTexts } from './flow-texts.ts';
 import { createFlowWords, type CheckLikes } from './flow-words.ts';
-import { createLexicon, type Lexicon } from './lexicon.ts';
+import { createLexicon, type Lexicon } from './understand/lexicon.ts';
 import { findLocale } from './locale.ts';
 import { renderMessage } from './render/render.ts';
 import type { Rendered } from './rendered.ts';
 import { createSay } from './texts/create-say.ts';
-import { understandText } from './understand.ts';
-import type { Hearing, Understood } from './understood.ts';
-import { createUnitReader } from './units-said.ts';
+import { understandText } from './understand/understand.ts';
+import type { Hearing, Understood } from './understand/understood.ts';
 import type { Voice } from './voice.ts';
 
 /** What a speaker is made of. */
@@ -52,7 +51,6 @@ export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOption
   const flow = createFlowWords(flowTexts, checks ?? {}, say);
   const voice: Voice = { say, flow, figures, role };
 
-  const readUnit = createUnitReader(words);
   // A flow's checks are one frozen object, so its lexicon is made once for each.
   const lexicons = new WeakMap<Readonly<Record<string, Check>>, Lexicon>();
   const lexiconOf = (all: Readonly<Record<string, Check>>): Lexicon => {
@@ -68,7 +66,7 @@ export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOption
     understand: (text, hearing) =>
       understandText(text, hearing, {
         lexicon: lexiconOf(hearing.checks),
-        readUnit,
+        formatQuantity: figures.formatQuantity,
         unitSign: figures.unitSign,
         languageName: name,
       }),

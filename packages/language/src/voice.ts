@@ -1,4 +1,4 @@
-import type { Figures } from './figures.ts';
+import type { Figures } from './numbers/figures.ts';
 import type { FlowWords } from './flow-words.ts';
 import type { Say } from './texts/text-key.ts';
 

@@ -20,6 +20,8 @@ export interface Expected {
   readonly answered: readonly string[];
   /** The kit known so far; a change of kit gives it whole. */
   readonly kit: readonly string[];
+  /** What the vehicle's system is rated for, in volts: 12 where nothing is known of it. */
+  readonly nominal: 12 | 24;
   /** True where the check in hand is asked of a test lamp. */
   readonly lamp: boolean;
 }
@@ -36,6 +38,7 @@ export function expected(chart: Chart, kase: Case): Expected {
     checks: chart.flow.checks,
     interrupts: Object.keys(chart.flow.interrupts),
     answered: kase.state.order,
+    nominal: kase.state.context['vehicle.nominal'] === 24 ? 24 : 12,
     kit: Array.isArray(kit) ? (kit as readonly string[]) : [],
     lamp: inHand !== undefined && hasOnlyLamp(inHand, kase.state),
   };

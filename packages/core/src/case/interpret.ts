@@ -2,15 +2,16 @@
  * An input turned into events, or refused with what was wrong and what is possible. Nothing of a
  * refused input is taken.
  */
-import { convert, isUnit, readingRange, type Quantity } from '@keyturn/electrics';
+import { isUnit, type Quantity } from '@keyturn/electrics';
 import type { Chart } from '../chart/compile.ts';
-import type { AnswerForm, Check, Flow } from '../flow/flow.ts';
+import type { Check, Flow } from '../flow/flow.ts';
 import { optionsOf } from '../flow/options-of.ts';
 import type { Case } from './case.ts';
 import { readContext } from './context.ts';
 import { isDoubted } from './doubt.ts';
 import type { LaterEvent } from './event.ts';
 import type { AnswerInput, Input } from './input.ts';
+import { judgeFigure } from './judge-figure.ts';
 import type { RefusedMessage } from './message.ts';
 import { meterFor } from './meter.ts';
 import { pendingCautions } from './cautions.ts';
@@ -218,39 +219,22 @@ function readReading(
     ...(given.resolution === undefined ? {} : { resolution: given.resolution }),
     ...(meter === undefined ? {} : { meter }),
   };
-  let inUnit: number;
-  try {
-    inUnit = convert(quantity, form.unit).value;
-  } catch {
-    return refusal('wrong-unit', given.unit, { check: check.id, possible: [form.unit] });
-  }
   const nominal = state.context['vehicle.nominal'] === 24 ? 24 : 12;
-  const range = readingRange(form.range, nominal);
-  if (inUnit >= range.low && inUnit <= range.high) {
-    return { answer: quantity };
+  const judged = judgeFigure(quantity, form, nominal);
+  switch (judged.type) {
+    case 'plausible':
+      return { answer: quantity };
+    case 'unknown-unit':
+    case 'wrong-unit':
+      return refusal(judged.type, given.unit, { check: check.id, possible: [form.unit] });
+    case 'implausible':
+      return refusal('implausible', shownValue, {
+        check: check.id,
+        range: judged.range,
+        ...(judged.likely === undefined ? {} : { likely: judged.likely }),
+        ...(judged.isRightAt24 ? { hint: 'nominal-24' as const } : {}),
+      });
   }
-  const likely = likelyMeaning(inUnit, form, nominal);
-  const other = readingRange(form.range, 24);
-  const isRightAt24 = nominal === 12 && inUnit >= other.low && inUnit <= other.high;
-  return refusal('implausible', shownValue, {
-    check: check.id,
-    range,
-    ...(likely === undefined ? {} : { likely }),
-    ...(isRightAt24 ? { hint: 'nominal-24' as const } : {}),
-  });
-}
-
-/** A missing decimal point, millivolts taken for volts, or leads the wrong way round. */
-function likelyMeaning(
-  value: number,
-  form: Extract<AnswerForm, { kind: 'reading' }>,
-  nominal: 12 | 24,
-): Quantity | undefined {
-  const range = readingRange(form.range, nominal);
-  const meant = [-value, value / 10, value / 100, value / 1000].find(
-    (one) => one >= range.low && one <= range.high && one !== value,
-  );
-  return meant === undefined ? undefined : { value: Number(meant.toPrecision(6)), unit: form.unit };
 }
 
 function events(...list: readonly LaterEvent[]): Interpretation {

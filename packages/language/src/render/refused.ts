@@ -1,6 +1,6 @@
 import type { RefusedMessage } from '@keyturn/core';
 import type { Rendered } from '../rendered.ts';
-import { unitSigns } from '../unit.ts';
+import { unitSigns } from '../numbers/unit.ts';
 import type { Voice } from '../voice.ts';
 
 /** An input that was not taken: what was wrong with it, and what is possible. */

@@ -14,12 +14,36 @@ export type TalkWord =
   | 'stop'
   | 'language';
 
+/** How a language writes words together or in two ways, so far as understanding needs it. */
+export interface Spelling {
+  /** True where an apostrophe parts two words: the `l’` of `l’allumage`. Else it is left out. */
+  readonly elides?: boolean;
+  /** Letters that are written in two ways, and the way that is kept: `ae` for `ä` becomes `a`. */
+  readonly letters?: readonly (readonly [typed: string, kept: string])[];
+  /** Little words that are written on to the word behind them, longest first: `وال`, `ب`. */
+  readonly attached?: readonly string[];
+  /** Negators that stand behind what they deny where nothing follows them: `klickt nicht`. */
+  readonly denyBefore?: readonly string[];
+  /** What is written before and behind a word to deny it: `ما` … `ش`. */
+  readonly around?: readonly (readonly [before: string, behind: string])[];
+  /** True where words are written together as one: `Batterieklemme`, `einhundertsiebzig`. */
+  readonly compounds?: boolean;
+  /** True where sixty and eighty are counted on from to nineteen: `soixante douze`. */
+  readonly vigesimal?: boolean;
+  /** True where a unit may stand before its ten: `خمسة وعشرون`, `fünf und zwanzig`. */
+  readonly unitsFirst?: boolean;
+}
+
 /**
  * The words that one language needs for understanding what is typed. Every entry is written as
  * people type it; case, accents and apostrophes do not matter. A phrase is words with spaces.
  */
 export interface Words {
-  /** Numbers of one word, from zero up: `twelve`, `forty`. */
+  readonly spelling?: Spelling;
+  /**
+   * Numbers from zero up: `twelve`, `forty`, and those of several words that their parts do not
+   * add up to: `quatre vingt`. A number that is no whole one may be among them: `anderthalb`.
+   */
   readonly cardinals: Readonly<Record<string, number>>;
   /** Words for nought among decimals only: `oh`. */
   readonly decimalZero: readonly string[];

@@ -1,0 +1,94 @@
+import { LanguageError } from '../language-error.ts';
+import type { Say } from '../texts/text-key.ts';
+import { unitSigns } from './unit.ts';
+
+/** A number with its UCUM unit, and the step in which it was typed, where that is known. */
+export interface Figure {
+  readonly value: number;
+  readonly unit: string;
+  readonly resolution?: number | undefined;
+}
+
+/** Numbers, units, shares and lists as one locale writes them, by `Intl`. */
+export interface Figures {
+  /** A figure with its unit's sign, with as many decimals as were typed: "12.40 V". */
+  readonly formatQuantity: (figure: Figure) => string;
+  /** A unit's sign alone: "V", "years". */
+  readonly unitSign: (unit: string) => string;
+  /** A share of one as whole percent; short of certainty it is never shown as 100 %. */
+  readonly formatShare: (share: number) => string;
+  readonly formatMinutes: (minutes: number) => string;
+  readonly listAll: (items: readonly string[]) => string;
+  readonly listAny: (items: readonly string[]) => string;
+}
+
+/** Where no resolution is known, figures are shown to this many decimals at most. */
+const mostDecimals = 3;
+
+/**
+ * How many decimals a figure of this resolution has: 2 for 0.01, 0 for 1 and above. An odd step
+ * such as 0.25 needs the decimals that write it.
+ */
+function decimalsOf(resolution: number): number {
+  for (let decimals = 0; decimals < 6; decimals += 1) {
+    const scaled = resolution * 10 ** decimals;
+    if (scaled >= 1 && Math.abs(scaled - Math.round(scaled)) < 1e-6) return decimals;
+  }
+  return 6;
+}
+
+function digits(figure: Figure): Intl.NumberFormatOptions {
+  if (figure.resolution === undefined) return { maximumFractionDigits: mostDecimals };
+  const decimals = decimalsOf(figure.resolution);
+  return { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
+}
+
+/** The figures of one locale. `formatQuantity` and `unitSign` throw `unit-unknown`. */
+export function createFigures(locale: string, say: Say): Figures {
+  const all = new Intl.ListFormat(locale, { type: 'conjunction' });
+  const any = new Intl.ListFormat(locale, { type: 'disjunction' });
+  const percent = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 });
+
+  const signOf = (unit: string) => {
+    const found = Object.hasOwn(unitSigns, unit) ? unitSigns[unit] : undefined;
+    if (found === undefined) throw new LanguageError('unit-unknown', unit);
+    return found;
+  };
+
+  const formatQuantity = (figure: Figure): string => {
+    const { sign, intl, text } = signOf(figure.unit);
+    const options = digits(figure);
+    if (intl !== undefined) {
+      const unit = { style: 'unit', unit: intl.unit, unitDisplay: intl.display } as const;
+      return new Intl.NumberFormat(locale, { ...options, ...unit }).format(figure.value);
+    }
+    const number = new Intl.NumberFormat(locale, options).format(figure.value);
+    return text === undefined ? `${number} ${sign ?? ''}` : say(text, { figure: number });
+  };
+
+  return {
+    formatQuantity,
+    unitSign: (unit) => {
+      const { sign, intl, text } = signOf(unit);
+      if (sign !== undefined) return sign;
+      if (text !== undefined) return say(text, { figure: '' }).trim();
+      if (intl === undefined) return '';
+      const format = new Intl.NumberFormat(locale, {
+        style: 'unit',
+        unit: intl.unit,
+        unitDisplay: intl.display,
+      });
+      return format.formatToParts(2).find((part) => part.type === 'unit')?.value ?? '';
+    },
+    formatShare: (share) => percent.format(Math.min(share > 0.99 && share < 1 ? 0.99 : share, 1)),
+    formatMinutes: (minutes) =>
+      new Intl.NumberFormat(locale, {
+        style: 'unit',
+        unit: 'minute',
+        unitDisplay: 'long',
+        maximumFractionDigits: 1,
+      }).format(minutes),
+    listAll: (items) => all.format(items),
+    listAny: (items) => any.format(items),
+  };
+}

@@ -1,0 +1,92 @@
+import type { Token } from '../typed/token.ts';
+import { readCardinal } from './cardinal.ts';
+import { type Found, fractional, wordAt } from './found-number.ts';
+import type { NumberWords } from './number-words.ts';
+
+/** A number in figures, where "1/2" is one number and so is "12 1/2". */
+export function readFigure(tokens: readonly Token[], at: number): Found | undefined {
+  const token = tokens[at];
+  if (token?.kind !== 'number') return undefined;
+  const alone = readStroke(tokens, at);
+  if (alone !== undefined) return { number: fractional(alone), end: at + 3 };
+  const behind = token.decimals === 0 && token.value >= 0 ? readStroke(tokens, at + 1) : undefined;
+  if (behind !== undefined) return { number: fractional(token.value + behind), end: at + 4 };
+  return { number: token, end: at + 1 };
+}
+
+/** Only fractions that people use for a figure; "12/13" is two numbers. */
+const denominators: readonly number[] = [2, 3, 4, 5, 8, 10];
+
+function readStroke(tokens: readonly Token[], at: number): number | undefined {
+  const [above, stroke, below] = tokens.slice(at, at + 3);
+  if (above?.kind !== 'number' || stroke?.kind !== 'mark' || below?.kind !== 'number')
+    return undefined;
+  if (stroke.text !== '/' || !denominators.includes(below.value)) return undefined;
+  return above.value > 0 && above.value < below.value && above.decimals === 0
+    ? above.value / below.value
+    : undefined;
+}
+
+/** "half", "a quarter", "three quarters"; an article behind belongs to the unit: "half a volt". */
+export function readFraction(
+  tokens: readonly Token[],
+  start: number,
+  said: NumberWords,
+): Found | undefined {
+  const { articles } = said.words;
+  const first = wordAt(tokens, start);
+  if (first === undefined) return undefined;
+  let at = start;
+  let count = 1;
+  if (articles.includes(first)) at += 1;
+  else {
+    const counted = readCount(tokens, start, said);
+    if (counted !== undefined) {
+      count = counted.number.value;
+      at = counted.end;
+    }
+  }
+  const part = partAt(tokens, at, said);
+  if (part === undefined || part * count >= 1) return undefined;
+  at += 1;
+  const article = wordAt(tokens, at);
+  if (article !== undefined && articles.includes(article)) at += 1;
+  return { number: fractional(part * count), end: at };
+}
+
+/** So many parts: one to nine. */
+function readCount(tokens: readonly Token[], at: number, said: NumberWords): Found | undefined {
+  const found = readCardinal(tokens, at, said);
+  return found !== undefined && found.number.value > 0 && found.number.value < 10
+    ? found
+    : undefined;
+}
+
+function partAt(tokens: readonly Token[], at: number, { words }: NumberWords): number | undefined {
+  const word = wordAt(tokens, at);
+  return word !== undefined && Object.hasOwn(words.fractions, word)
+    ? words.fractions[word]
+    : undefined;
+}
+
+/** "and a half" behind a whole number; "three quarters" as a number of its own. */
+export function joinFraction(
+  whole: Found,
+  tokens: readonly Token[],
+  said: NumberWords,
+): Found | undefined {
+  const { words } = said;
+  const join = wordAt(tokens, whole.end);
+  if (join === undefined) return undefined;
+  const { value } = whole.number;
+  const part = partAt(tokens, whole.end, said);
+  // "three quarters", but never "twelve half", which is twelve and a half.
+  if (part !== undefined && value > 1 && value < 10 && value * part < 1)
+    return { number: fractional(value * part), end: whole.end + 1 };
+  const isJoined = words.joins.includes(join);
+  if (!isJoined && part === undefined && !words.articles.includes(join)) return undefined;
+  const fraction = readFraction(tokens, isJoined ? whole.end + 1 : whole.end, said);
+  if (fraction === undefined) return undefined;
+  const sign = value < 0 ? -1 : 1;
+  return { number: fractional(value + sign * fraction.number.value), end: fraction.end };
+}

@@ -1,0 +1,82 @@
+import type { Token } from '../typed/token.ts';
+import type { Words } from '../words/words.ts';
+
+/** The numbers of one language as they are said. The words are spelled as typed words are. */
+export interface NumberWords {
+  readonly words: Words;
+  /** The number whose words begin here, the longest one, and how many words it takes. */
+  readonly cardinalAt: (
+    tokens: readonly Token[],
+    at: number,
+  ) => { readonly value: number; readonly length: number } | undefined;
+  /** Words taken apart that are numbers written together: "einundzwanzig", "وعشرون". */
+  readonly takeApart: (tokens: readonly Token[]) => readonly Token[];
+}
+
+/** Longer words than this are no numbers. */
+const longestCompound = 40;
+
+/** Makes the number words of one language ready. */
+export function createNumberWords(words: Words): NumberWords {
+  const { cardinals, scales, fractions, joins, spelling = {} } = words;
+  const longest = Math.max(1, ...Object.keys(cardinals).map((said) => said.split(' ').length));
+  const parts = new Set(
+    [cardinals, scales, fractions].flatMap((record) =>
+      Object.keys(record).filter((said) => !said.includes(' ')),
+    ),
+  );
+  const joined = new Set([...parts, ...joins]);
+  const attached = (spelling.attached ?? []).filter((prefix) => joins.includes(prefix));
+
+  const splitCompound = (word: string): readonly string[] | undefined => {
+    if (word.length > longestCompound) return undefined;
+    // From the end: which number words the rest of the word is made of, the longest first.
+    const rests: (readonly string[] | undefined)[] = new Array<undefined>(word.length + 1);
+    rests[word.length] = [];
+    for (let start = word.length - 1; start >= 0; start -= 1) {
+      for (let end = word.length; end > start; end -= 1) {
+        const rest = rests[end];
+        const part = word.slice(start, end);
+        if (rest === undefined || !joined.has(part)) continue;
+        rests[start] = [part, ...rest];
+        break;
+      }
+    }
+    const split = rests[0];
+    return split !== undefined && split.length > 1 && parts.has(split[0] ?? '') ? split : undefined;
+  };
+
+  const splitAttached = (word: string): readonly string[] | undefined => {
+    const prefix = attached.find(
+      (one) => word.startsWith(one) && parts.has(word.slice(one.length)),
+    );
+    return prefix === undefined ? undefined : [prefix, word.slice(prefix.length)];
+  };
+
+  return {
+    words,
+    cardinalAt: (tokens, at) => {
+      const said: string[] = [];
+      for (let next = at; next < at + longest; next += 1) {
+        const token = tokens[next];
+        if (token?.kind !== 'word') break;
+        said.push(token.text);
+      }
+      for (let length = said.length; length > 0; length -= 1) {
+        const phrase = said.slice(0, length).join(' ');
+        const value = Object.hasOwn(cardinals, phrase) ? cardinals[phrase] : undefined;
+        if (value !== undefined) return { value, length };
+      }
+      return undefined;
+    },
+    takeApart: (tokens) => {
+      if (spelling.compounds !== true && attached.length === 0) return tokens;
+      return tokens.flatMap((token): readonly Token[] => {
+        if (token.kind !== 'word' || parts.has(token.text)) return [token];
+        const split =
+          spelling.compounds === true ? splitCompound(token.text) : splitAttached(token.text);
+        return split?.map((text) => ({ kind: 'word', text })) ?? [token];
+      });
+    },
+  };
+}

@@ -1,0 +1,126 @@
+import type { Token } from '../typed/token.ts';
+import { readCardinal } from './cardinal.ts';
+import { type Found, integer, wordAt } from './found-number.ts';
+import { joinFraction, readFigure, readFraction } from './fraction.ts';
+import type { NumberWords } from './number-words.ts';
+
+/**
+ * Puts numbers in words and mixed forms into figures: "twelve point four", "12 point 4",
+ * "12 and a half", "12 1/2", "minus eight", "a hundred and eighty". The rest of the tokens stay.
+ * The decimals are those of the number written out, so that "12 and a half" counts as 12.5.
+ */
+export function spellNumbers(typed: readonly Token[], said: NumberWords): Token[] {
+  const tokens = said.takeApart(typed);
+  const spelled: Token[] = [];
+  let at = 0;
+  while (at < tokens.length) {
+    const found = readNumber(tokens, at, said);
+    const token = tokens[at];
+    if (found !== undefined) {
+      spelled.push(found.number);
+      at = found.end;
+    } else {
+      if (token !== undefined) spelled.push(token);
+      at += 1;
+    }
+  }
+  return spelled;
+}
+
+function readNumber(tokens: readonly Token[], at: number, said: NumberWords): Found | undefined {
+  const minus = wordAt(tokens, at);
+  if (minus !== undefined && said.words.minus.includes(minus)) {
+    const positive = readUnsigned(tokens, at + 1, said);
+    if (positive === undefined) return undefined;
+    const { number, end } = positive;
+    return { number: { ...number, value: -Math.abs(number.value) }, end };
+  }
+  return readUnsigned(tokens, at, said);
+}
+
+function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): Found | undefined {
+  const whole = readFigure(tokens, at) ?? readSaid(tokens, at, said);
+  if (whole === undefined)
+    return (
+      readFraction(tokens, at, said) ?? readPoint({ number: integer(0), end: at }, tokens, said)
+    );
+  const withPoint = readPoint(whole, tokens, said);
+  if (withPoint !== undefined) return withPoint;
+  if (whole.number.decimals > 0) return whole;
+  return joinFraction(whole, tokens, said) ?? whole;
+}
+
+/** A number in words; "one" alone may be an article or a pronoun: "this one reads 12.4". */
+function readSaid(tokens: readonly Token[], at: number, said: NumberWords): Found | undefined {
+  const found = readCardinal(tokens, at, said);
+  const isOne = found?.number.value === 1 && found.end === at + 1;
+  return isOne && !standsAlone(tokens, at, said) ? undefined : found;
+}
+
+/** True where "one" is no article and no pronoun: a unit, a fraction or nothing follows. */
+function standsAlone(tokens: readonly Token[], at: number, { words }: NumberWords): boolean {
+  const next = wordAt(tokens, at + 1);
+  if (next === undefined) return true;
+  return (
+    words.joins.includes(next) ||
+    words.point.includes(next) ||
+    Object.hasOwn(words.fractions, next) ||
+    words.bareUnits.includes(next) ||
+    Object.values(words.units).some((said) => said.includes(next))
+  );
+}
+
+/** More decimals than any meter shows. */
+const mostDecimals = 8;
+
+/** The decimals behind a "point": figures, digits one by one, or a number in words. */
+function readPoint(whole: Found, tokens: readonly Token[], said: NumberWords): Found | undefined {
+  const point = wordAt(tokens, whole.end);
+  if (point === undefined || !said.words.point.includes(point) || whole.number.decimals > 0)
+    return undefined;
+  const decimals = readDecimals(tokens, whole.end + 1, said);
+  if (decimals === undefined || decimals.digits.length > mostDecimals) return undefined;
+  const digits = `${whole.number.digits}.${decimals.digits}`;
+  const value = (whole.number.value < 0 ? -1 : 1) * Number(digits);
+  const number = { kind: 'number', value, decimals: decimals.digits.length, digits } as const;
+  return { number, end: decimals.end };
+}
+
+function readDecimals(
+  tokens: readonly Token[],
+  start: number,
+  said: NumberWords,
+): { readonly digits: string; readonly end: number } | undefined {
+  const figure = tokens[start];
+  if (figure?.kind === 'number') {
+    return figure.decimals === 0 && figure.value >= 0
+      ? { digits: figure.digits, end: start + 1 }
+      : undefined;
+  }
+  let at = start;
+  let digits = '';
+  for (;;) {
+    const word = wordAt(tokens, at);
+    const isNought = word !== undefined && said.words.decimalZero.includes(word);
+    // "forty five" is two decimals; "four five" is as well, and is read digit by digit.
+    const found = isNought ? { value: 0, end: at + 1 } : readWhole(tokens, at, said);
+    if (found === undefined || (digits !== '' && found.value > 9 && !isNoughts(digits))) break;
+    digits += String(found.value);
+    at = found.end;
+    if (found.value > 9) break;
+  }
+  return digits === '' ? undefined : { digits, end: at };
+}
+
+function isNoughts(digits: string): boolean {
+  return Number(digits) === 0;
+}
+
+function readWhole(
+  tokens: readonly Token[],
+  at: number,
+  said: NumberWords,
+): { readonly value: number; readonly end: number } | undefined {
+  const found = readCardinal(tokens, at, said);
+  return found?.number.decimals === 0 ? { value: found.number.value, end: found.end } : undefined;
+}

@@ -1,0 +1,102 @@
+import { judgeFigure } from '@keyturn/core';
+import type { SaidNumber } from '../typed/token.ts';
+import type { CheckPhrases } from '../understand/lexicon.ts';
+import type { Doubt } from '../understand/understood.ts';
+import type { LineContext, SaidFigure } from './line-figures.ts';
+
+/** A reading that was understood: which check, and its figure in the unit that was typed. */
+export interface SaidReading {
+  readonly check: string;
+  readonly value: {
+    readonly value: number;
+    readonly unit: string;
+    readonly resolution?: number;
+  };
+}
+
+/** Figures that are no readings as they stand: what may be meant, and what speaks against it. */
+export interface Doubtful {
+  readonly type: 'doubtful';
+  readonly readings: readonly SaidReading[];
+  readonly doubt?: Doubt;
+}
+
+/** A reading with the step in which it was typed. */
+export function readingOf(
+  check: CheckPhrases,
+  { value, decimals }: Pick<SaidNumber, 'value' | 'decimals'>,
+  unit: string,
+): SaidReading {
+  const resolution = Number((10 ** -decimals).toFixed(decimals));
+  // "0" is said of a display that shows nothing, however fine it is.
+  const isBareZero = value === 0 && decimals === 0;
+  return { check: check.id, value: { value, unit, ...(isBareZero ? {} : { resolution }) } };
+}
+
+/**
+ * A figure as a reading of its check. Where a mark before three digits may be either, the way that
+ * a meter can show there is taken; a figure that none can show is questioned.
+ */
+export function judgeReading(
+  check: CheckPhrases,
+  { value, decimals, other, unit: said }: SaidFigure,
+  { nominal }: LineContext,
+): SaidReading | Doubtful {
+  const { form } = check.check;
+  if (form.kind !== 'reading') return readingOf(check, { value, decimals }, said ?? '');
+  const unit = said ?? form.unit;
+  const judged = judgeFigure({ value, unit }, form, nominal);
+  const reading = readingOf(check, { value, decimals }, unit);
+  if (judged.type !== 'implausible') return reading;
+  if (
+    other !== undefined &&
+    judgeFigure({ value: other.value, unit }, form, nominal).type === 'plausible'
+  ) {
+    return readingOf(check, other, unit);
+  }
+  const { likely, range, isRightAt24 } = judged;
+  return {
+    type: 'doubtful',
+    readings:
+      likely === undefined
+        ? []
+        : [{ check: check.id, value: { value: likely.value, unit: likely.unit } }],
+    doubt: { check: check.id, given: reading.value, range, isRightAt24 },
+  };
+}
+
+/**
+ * What two or three figures for one reading may mean: a whole number and its decimals that were
+ * typed apart ("12 4", "twelve four"), or any one of them. The same figure said twice is one.
+ */
+export function meantByFigures(
+  check: CheckPhrases,
+  figures: readonly SaidFigure[],
+  { nominal }: LineContext,
+): readonly SaidReading[] {
+  const { form } = check.check;
+  if (form.kind !== 'reading') return [];
+  const unit = figures.find((figure) => figure.unit !== undefined)?.unit ?? form.unit;
+  const isPlausible = ({ value }: SaidReading): boolean =>
+    judgeFigure(value, form, nominal).type === 'plausible';
+  const [whole, decimals, more] = figures;
+  const isApart =
+    whole?.decimals === 0 &&
+    decimals?.decimals === 0 &&
+    more === undefined &&
+    whole.unit === undefined &&
+    decimals.value >= 0 &&
+    decimals.value < 100;
+  if (isApart) {
+    const digits = String(decimals.value);
+    const value = Number(`${String(whole.value)}.${digits}`);
+    const joined = readingOf(check, { value, decimals: digits.length }, unit);
+    return isPlausible(joined) ? [joined] : [];
+  }
+  return figures
+    .map((figure) => readingOf(check, figure, figure.unit ?? unit))
+    .filter(isPlausible)
+    .slice(0, mostMeant);
+}
+
+const mostMeant = 3;

@@ -1,0 +1,191 @@
+import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
+import { type Earlier, type LineContext, type SaidFigure, textOf } from './line-figures.ts';
+import { type Doubtful, judgeReading, meantByFigures, type SaidReading } from './doubtful.ts';
+import { type Piece, namedChecks } from './line-pieces.ts';
+import type { Token } from '../typed/token.ts';
+import type { UnclearCode } from '../understand/understood.ts';
+import { isAlike } from '../numbers/unit.ts';
+
+/** What a line of readings means. */
+export type LineResult =
+  | {
+      readonly type: 'readings';
+      readonly readings: readonly SaidReading[];
+      /** How the line speaks of an earlier answer: "rest was 12.1", "not 12.5, 12.1". */
+      readonly earlier: Earlier | undefined;
+    }
+  | {
+      readonly type: 'unclear';
+      readonly code: UnclearCode;
+      readonly pieces: readonly string[];
+      /** The names of the readings that the pieces may belong to, and how many figures there are. */
+      readonly names: readonly string[];
+      readonly figures: number;
+    }
+  | Doubtful
+  /** There is no figure in it. */
+  | { readonly type: 'none' };
+
+/** A line of which nothing is taken. */
+export function unclear(code: UnclearCode, tokens: readonly Token[]): LineResult {
+  const figures = tokens.filter(({ kind }) => kind === 'number').length;
+  return { type: 'unclear', code, pieces: [textOf(tokens)], names: [], figures };
+}
+
+function unitOf({ check }: Pick<CheckPhrases, 'check'>): string {
+  return check.form.kind === 'reading' ? check.form.unit : '';
+}
+
+interface Placing {
+  readonly kept: readonly Token[];
+  readonly context: LineContext;
+  readonly earlier: Earlier | undefined;
+}
+
+/** Binds every piece to its check; where one cannot be placed nothing is taken. */
+export function placePieces(
+  pieces: readonly Piece[],
+  { kept, context, earlier }: Placing,
+): LineResult {
+  if (pieces.some(({ figures }) => figures.length > 1))
+    return severalFigures(pieces, kept, context);
+  const readings: SaidReading[] = [];
+  const doubtful: Doubtful[] = [];
+  const taken: string[] = [];
+  const lost: string[] = [];
+  const candidates: CheckPhrases[] = [];
+  const named = pieces.map(({ words }) => namedChecks(words, context));
+  pieces.forEach(({ figures, words }, index) => {
+    const [figure] = figures;
+    if (figure === undefined) return;
+    const check = placeFigure(figure, { index, named, taken }, context);
+    if (check === undefined) {
+      lost.push(textOf([...kept.slice(figure.start, figure.end), ...words]));
+      candidates.push(...readingsOf(figure, context));
+    } else {
+      const judged = judgeReading(check, figure, context);
+      if ('type' in judged) doubtful.push(judged);
+      else readings.push(judged);
+      taken.push(check.id);
+    }
+  });
+  // Figures that could all be the reading in hand, with nothing to tell them apart.
+  const isOfOne = pieces.every(
+    ({ figures: [figure] }) => figure !== undefined && isInHand(figure, context),
+  );
+  if (lost.length > 0 && isOfOne && named.every((those) => those.length === 0)) {
+    return severalFigures(pieces, kept, context);
+  }
+  if (lost.length > 0) {
+    const names = [...new Set(candidates.map(({ name }) => name))];
+    return { type: 'unclear', code: 'which-check', pieces: lost, names, figures: pieces.length };
+  }
+  const isTwice = new Set(taken).size < taken.length;
+  const [first] = doubtful;
+  if (first !== undefined) return first;
+  return isTwice ? unclear('two-numbers', kept) : { type: 'readings', readings, earlier };
+}
+
+/** Several figures for one reading: what they may mean, or else that there are too many. */
+function severalFigures(
+  pieces: readonly Piece[],
+  kept: readonly Token[],
+  context: LineContext,
+): LineResult {
+  const figures = pieces.flatMap((piece) => piece.figures);
+  const [check, more] = [
+    ...new Set(pieces.flatMap(({ words }) => namedChecks(words, context))),
+    ...(context.inHand === undefined ? [] : [context.inHand]),
+  ];
+  const isOfOne = check !== undefined && (more === undefined || more === check);
+  if (!isOfOne || figures.length > 3) return unclear('two-numbers', kept);
+  const readings = meantByFigures(check, figures, context);
+  return readings.length === 0 ? unclear('two-numbers', kept) : { type: 'doubtful', readings };
+}
+
+function isInHand({ unit }: SaidFigure, { inHand }: LineContext): boolean {
+  return inHand !== undefined && (unit === undefined || isAlike(unit, unitOf(inHand)));
+}
+
+interface Line {
+  readonly index: number;
+  readonly named: readonly (readonly CheckPhrases[])[];
+  /** The checks that have their figure already. */
+  readonly taken: readonly string[];
+}
+
+function placeFigure(
+  figure: SaidFigure,
+  line: Line,
+  context: LineContext,
+): CheckPhrases | undefined {
+  const { inHand } = context;
+  const { unit } = figure;
+  const fitsUnit = (entry: CheckPhrases): boolean =>
+    unit === undefined || isAlike(unit, unitOf(entry));
+  const own = line.named[line.index] ?? [];
+  const named = own.filter(fitsUnit);
+  const [first] = named;
+  if (first !== undefined) {
+    if (inHand !== undefined && named.includes(inHand)) return inHand;
+    return named.length === 1 ? first : only(preferred(named, line, context));
+  }
+  if (own.length > 0 && unit === undefined) return undefined;
+  const inHandIsFree = inHand !== undefined && !line.taken.includes(inHand.id);
+  if (unit === undefined) return line.index === 0 && inHandIsFree ? inHand : undefined;
+  if (inHandIsFree && fitsUnit(inHand)) return inHand;
+  const fitting = readingsOf(figure, context).filter(({ id }) => !line.taken.includes(id));
+  // A wrong unit for the only reading meant is for the case to refuse, which says what would fit.
+  if (fitting.length === 0 && line.named.length === 1) return inHand;
+  return only(fitting) ?? only(preferred(fitting, line, context));
+}
+
+/** The readings that a figure may be by its unit. */
+function readingsOf({ unit }: SaidFigure, { lexicon }: LineContext): CheckPhrases[] {
+  return [...lexicon.checks.values()].filter(
+    (entry) =>
+      entry.check.form.kind === 'reading' && (unit === undefined || isAlike(unit, unitOf(entry))),
+  );
+}
+
+function only(entries: readonly CheckPhrases[]): CheckPhrases | undefined {
+  return entries.length === 1 ? entries[0] : undefined;
+}
+
+/**
+ * Of several readings that would fit: those that the kit allows; of these the ones that go by the
+ * unit's own name ("amps"); of these the ones whose names share a word with what else is named on
+ * the line ("9.8 crank, 170 A" is the cranking current).
+ */
+function preferred(
+  entries: readonly CheckPhrases[],
+  { named }: Line,
+  { kit, lexicon }: LineContext,
+): readonly CheckPhrases[] {
+  const isUnitName = ({ said, check }: CheckPhrases): boolean =>
+    said.some((tokens) => {
+      const unit = lexicon.readUnit(tokens, 0);
+      return unit?.length === tokens.length && isAlike(unit.code, unitOf({ check }));
+    });
+  const shared = new Set(named.flatMap((those) => those.flatMap(({ names }) => names.flat())));
+  const narrowings: readonly ((entry: CheckPhrases) => boolean)[] = [
+    ({ check }) =>
+      kit.length === 0 || check.needs.every((any) => any.some((one) => kit.includes(one))),
+    isUnitName,
+    ({ names }) => names.flat().some((term) => shared.has(term) && !isGeneral(term, lexicon)),
+  ];
+  return narrowings.reduce<readonly CheckPhrases[]>((pool, keep) => {
+    const kept = pool.filter(keep);
+    return kept.length > 0 ? kept : pool;
+  }, entries);
+}
+
+/** Words in the names of many readings tell nothing apart. */
+function isGeneral(term: string, { checks }: Lexicon): boolean {
+  const holders = [...checks.values()].filter(
+    ({ check, names }) => check.form.kind === 'reading' && names.flat().includes(term),
+  );
+  return holders.length > mostHolders;
+}
+
+const mostHolders = 3;

@@ -1,0 +1,40 @@
+import {
+  type LineContext,
+  findFigures,
+  hasBoundOnly,
+  speaksOfEarlier,
+  withoutDenied,
+} from './line-figures.ts';
+import { cutPieces, strangeUnit } from './line-pieces.ts';
+import { type LineResult, placePieces, unclear } from './line-placing.ts';
+import { spellNumbers } from '../numbers/numbers.ts';
+import type { Token } from '../typed/token.ts';
+
+/**
+ * Reads a line of one or several readings. Each figure is bound to the check that its words name,
+ * else to the only check that its unit fits, else, for the first bare figure, to the check in hand.
+ * A line of which anything cannot be placed is taken not at all.
+ */
+export function readLine(typed: readonly Token[], context: LineContext): LineResult {
+  if (typed.some(({ kind }) => kind === 'malformed')) return unclear('not-a-number', typed);
+  const tokens = spellNumbers(typed, context.lexicon.numbers);
+  const { kept, isDenied } = withoutDenied(tokens, context);
+  const figures = findFigures(kept, context);
+  if (figures.length === 0) return { type: 'none' };
+  if (figures.length > mostFigures) return unclear('two-numbers', kept.slice(0, shownTokens));
+  if (hasBoundOnly(kept, figures, context)) return unclear('not-exact', kept);
+  const pieces = cutPieces(kept, figures, context);
+  const strange = pieces.flatMap((piece) => strangeUnit(kept, piece, context));
+  if (strange.length > 0) {
+    const count = figures.length;
+    return { type: 'unclear', code: 'unknown-unit', pieces: strange, names: [], figures: count };
+  }
+  const was = speaksOfEarlier(kept, figures, context) ? 'was' : undefined;
+  return placePieces(pieces, { kept, context, earlier: isDenied ? 'denied' : was });
+}
+
+/** More figures than this on one line are no readings. */
+const mostFigures = 12;
+
+/** So many tokens of a line that is too long are said back. */
+const shownTokens = 12;

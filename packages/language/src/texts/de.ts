@@ -1,0 +1,212 @@
+/** The general texts in German. */
+export const de = {
+  word: {
+    danger: 'GEFAHR',
+    warning: 'WARNUNG',
+    caution: 'VORSICHT',
+    notice: 'HINWEIS',
+  },
+  unit: {
+    rpm: '{{figure}} U/min',
+    bare: '{{figure}}',
+  },
+  confirm: {
+    ask_one:
+      'Haben Sie diesen Warnhinweis gelesen, und können Sie gefahrlos weitermachen? Antworten Sie mit Ja oder „kann nicht“.',
+    ask_other:
+      'Haben Sie diese {{count}} Warnhinweise gelesen, und können Sie gefahrlos weitermachen? Antworten Sie mit Ja oder „kann nicht“.',
+  },
+  question: {
+    again: 'Noch einmal: {{ask}}',
+    remembered: 'Nur aus der Erinnerung, ohne es jetzt zu tun: {{ask}}',
+    probes: 'Rote Messleitung: {{red}}. Schwarze Messleitung: {{black}}.',
+    done: 'fertig',
+    lasts: 'Das dauert etwa {{time}}.',
+  },
+  wait: {
+    until:
+      'Warten Sie {{time}} bis zum nächsten Schritt: {{name}}. Sagen Sie „fertig“, wenn die Zeit schon um ist.',
+  },
+  reading: {
+    plain: '{{figure}}: {{means}}',
+    borderline:
+      '{{figure}}: zu knapp, um es zu entscheiden. {{shares}}. Beides wird von hier an berücksichtigt.',
+    share: '{{share}} für „{{label}}“',
+    repeat: 'Lesen Sie noch einmal ab, mit sauberem, festem Kontakt, bis zur letzten Stelle.',
+    settles: 'Das kann es klären: {{name}}.',
+    expected: 'Bei diesem Fahrzeug zu erwarten, wenn nichts fehlt: {{low}} bis {{high}}.',
+  },
+  numbers: {
+    none: 'Bisher wurde nichts mit einem Messgerät gemessen.',
+    reading: '{{name}}: {{figure}} ± {{spread}}',
+    shares: 'Das ergibt: {{shares}}.',
+    share: '{{label}} {{share}}',
+    losses: 'Wo die Volt verloren gehen',
+    loss: '{{part}}: {{loss}} ± {{spread}}, {{share}} des gefundenen Verlusts',
+    lossResistance:
+      '{{part}}: {{loss}} ± {{spread}}, {{resistance}}, {{share}} des gefundenen Verlusts',
+    atMotor: '{{volts}} kommen am Anlasser an.',
+    battery: 'In der Batterie',
+    positive: 'Plusseite',
+    ground: 'Masseseite',
+    contacts: 'Kontakte des Magnetschalters',
+  },
+  noted: {
+    answer: '{{name}}: {{answer}}.',
+    notKnown: '{{name}}: nicht bekannt.',
+  },
+  ranking: {
+    heading_one: 'Was am besten passt',
+    heading_other: 'Die {{count}}, die am besten passen',
+  },
+  why: {
+    none: 'Das Ergebnis von „{{name}}“ entscheidet, was als Nächstes zu tun ist.',
+    outcome: 'Lautet die Antwort „{{label}}“: am wahrscheinlichsten {{faults}}.',
+    nothing: 'Lautet die Antwort „{{label}}“: Das sagt nichts über den Fehler.',
+    fault: '{{name}} ({{share}})',
+    bound: 'Grenze bei {{figure}}: {{source}}.',
+    zone: 'Grenze zwischen {{low}} und {{high}}: {{source}}.',
+    expected: 'Zu erwarten, wenn nichts fehlt: {{low}} bis {{high}}, {{source}}.',
+    worth:
+      'Diese Frage kommt jetzt, weil sie für ihre Zeit am meisten verrät: Sie dauert {{minutes}}, und auf diesem Weg werden voraussichtlich {{saves}} an Arbeit und Irrtümern gespart, verglichen mit einer Entscheidung jetzt.',
+    proves:
+      'Diese Prüfung kommt jetzt, um zu beweisen, was schon wahrscheinlich ist; sie dauert {{minutes}}.',
+  },
+  weights: {
+    heading: 'Was dafür und dagegen spricht: {{name}} (in Deziban; 10 ist zehn zu eins)',
+    finding: '{{name}}: {{answer}}',
+    known: 'Was über Fahrzeug, Ort und Wetter bekannt ist',
+    for: '+{{weight}}  {{finding}}',
+    against: '-{{weight}}  {{finding}}',
+    otherwise: '{{text}}. Ohne das stünde an erster Stelle: {{other}}',
+  },
+  verdict: {
+    title: 'Fehler: {{name}}',
+    titleLikely: 'Wahrscheinlicher Fehler: {{name}}',
+    titleOpen: 'Noch nicht geklärt: {{name}} steht an erster Stelle',
+    proved: 'Durch Messung bewiesen.',
+    likely: 'Wahrscheinlich, nicht bewiesen: {{share}} nach dem, was jetzt bekannt ist.',
+    likelySettle:
+      'Wahrscheinlich, nicht bewiesen: {{share}} nach dem, was jetzt bekannt ist. {{checks}} würde es klären.',
+    open: 'Offen: Kein Fehler sticht heraus. {{ranking}}. Als Nächstes sollte jemand mit mehr Ausrüstung nachsehen.',
+    rests: 'Worauf das beruht',
+    finding: '{{name}}: {{answer}}',
+    restsOnShares: 'Kein einzelner Befund beweist es. Was bisher am besten passt: {{ranking}}.',
+    do: 'Was zu tun ist',
+    send: 'Wer kommen soll',
+    roots: 'Warum es dazu kam',
+    licensed: 'Wer die Arbeit machen muss',
+    licensedText:
+      'Das ist Arbeit für eine zugelassene Werkstatt oder eine Fachwerkstatt. Örtliche Vorschriften und die dafür Zugelassenen gehen vor.',
+    change: 'Was das ändern würde',
+    settle: '{{name}}.',
+    settleLacks: '{{name}}: Dafür nötig: {{kit}}.',
+    nothingSettles: 'Nur ein Befund, der den genannten widerspricht.',
+    stops: 'Was nicht getan werden darf',
+  },
+  interrupt: {
+    heading: '{{name}}.',
+    return:
+      'Sagen Sie „es ist vorbei“, wenn Sie gefahrlos weitermachen können; wir machen weiter, wo wir waren.',
+    prove: 'Als Nächstes weisen wir nach, dass alles in Ordnung ist.',
+  },
+  setAside: {
+    checks_one: 'Beiseitegelegt, weil es nach der Korrektur nicht mehr gilt: {{names}}.',
+    checks_other:
+      'Beiseitegelegt, weil diese {{count}} Antworten nach der Korrektur nicht mehr gelten: {{names}}.',
+  },
+  tell: {
+    person: 'Ab hier übernimmt ein Mensch. Alle Ihre bisherigen Antworten bleiben dafür erhalten.',
+    stopped: 'Hier angehalten. Nichts geht verloren: Kommen Sie wieder, wann Sie möchten.',
+    resumed: 'Gut. Wir machen weiter, wo wir waren.',
+    returned: 'Zurück zur vorherigen Frage.',
+    learned: 'Das wird von hier an berücksichtigt.',
+    doubt:
+      'Die bisherigen Antworten passen kaum zusammen, und diese passt am wenigsten: {{name}}. Bitte sehen Sie noch einmal nach; wenn sie richtig war, sagen Sie es noch einmal.',
+    checkAgainAny: 'Ein zweiter Blick lohnt sich.',
+    checkAgain: 'Ein zweiter Blick lohnt sich: {{name}}.',
+  },
+  done: {
+    'proved-repaired': 'Fertig: Das Fahrzeug springt an, und die Messungen beweisen die Reparatur.',
+    unproved: 'Fertig, aber nicht bewiesen: Eine der Nachweisprüfungen fehlt oder ist nicht gut.',
+    'still-failing':
+      'Es geht noch immer nicht, der Fehler ist also noch nicht gefunden. Lassen Sie als Nächstes eine Fachkraft nachsehen.',
+    'handed-over': 'Übergeben. Wer übernimmt, sieht jede Antwort und jeden Messwert.',
+    ended: 'Dieser Fall ist abgeschlossen. Passen Sie auf sich auf.',
+  },
+  refused: {
+    'unknown-check': 'Eine Prüfung namens „{{given}}“ gibt es hier nicht. {{possible}}',
+    'unknown-choice': '„{{given}}“ ist keine der Antworten. {{possible}}',
+    'unknown-unit': '„{{given}}“ hat eine Einheit, die hier nicht bekannt ist. {{possible}}',
+    'wrong-unit': '„{{given}}“ hat eine Einheit, die hier nicht passt: {{name}}. {{possible}}',
+    'not-a-number': '„{{given}}“ ist keine Zahl. {{possible}}',
+    implausible: '{{given}} kann hier nicht stimmen: {{name}}, {{range}}. {{help}}',
+    'one-choice': 'Hier gilt nur eine Antwort: {{name}}. {{possible}}',
+    'not-this-kind': '„{{given}}“ ist keine Antwort auf: {{name}}. {{possible}}',
+    'not-answered-yet': '{{name}}: noch nicht beantwortet, es gibt also nichts zu korrigieren.',
+    'unknown-interrupt': '„{{given}}“ ist hier als Notfall nicht bekannt. {{possible}}',
+    'unknown-context':
+      '„{{given}}“ ist als Angabe zu Fahrzeug, Person oder Ort nicht bekannt. {{possible}}',
+    'nothing-to-confirm': 'Im Moment gibt es nichts zu bestätigen.',
+    'nothing-to-resume': 'Im Moment gibt es nichts, wovon wir zurückkehren könnten.',
+    'resume-first':
+      'Das Wichtigste zuerst: Sagen Sie „es ist vorbei“, wenn Sie gefahrlos weitermachen können.',
+    'nothing-before': 'Das ist die erste Frage; davor gibt es keine.',
+    'too-early':
+      '{{name}}: Dafür ist es zu früh; das kommt nach dem Befund, in einer eigenen Nachricht.',
+    closed: 'Dieser Fall ist abgeschlossen. Öffnen Sie einen neuen, um weiterzumachen.',
+    'not-an-input': 'Das konnte nicht gelesen werden. {{possible}}',
+    'clock-back':
+      'Die Uhr dieses Geräts ging rückwärts. Stellen Sie sie richtig, und versuchen Sie es noch einmal.',
+    range: 'der Wert liegt zwischen {{low}} und {{high}}',
+    noRange: 'das zeigt dort kein Messgerät',
+    likely: 'Meinten Sie {{figure}}?',
+    likelyNominal:
+      'Meinten Sie {{figure}}? Wenn es ein 24-V-Fahrzeug ist, sagen Sie „24 V Fahrzeug“, und nennen Sie den Wert noch einmal.',
+    nominal:
+      'Wenn es ein 24-V-Fahrzeug ist, sagen Sie „24 V Fahrzeug“, und nennen Sie den Wert noch einmal.',
+    readAgain: 'Bitte lesen Sie noch einmal ab.',
+    possible: 'Möglich: {{list}}.',
+    plain:
+      'Bitte versuchen Sie es noch einmal, oder sagen Sie „warum“, „weiß nicht“ oder „kann nicht“.',
+    thisCheck: 'diese Prüfung',
+  },
+  unclear: {
+    empty: 'Es wurde nichts eingegeben. {{possible}}',
+    'too-long': 'Das war zu lang. Bitte sagen Sie es in einem oder zwei kurzen Sätzen.',
+    'unknown-choice': '„{{given}}“ ist keine der Antworten. {{possible}}',
+    'one-choice': 'Hier gilt nur eine Antwort, und „{{given}}“ nennt mehrere. {{possible}}',
+    'not-a-number': '„{{given}}“ enthält keine Zahl, die sich lesen lässt. {{possible}}',
+    'not-exact':
+      '„{{given}}“ nennt nur eine Grenze. Bitte nennen Sie den Wert selbst. {{possible}}',
+    'two-numbers':
+      '„{{given}}“ nennt mehrere Werte für eine Messung. Bitte nennen Sie einen. {{possible}}',
+    'unknown-unit': '„{{given}}“ hat eine Einheit, die hier nicht bekannt ist. {{possible}}',
+    'which-check':
+      'Es ist nicht klar, wozu {{given}} gehört, deshalb wurde nichts übernommen. {{possible}}',
+    'nothing-to-confirm':
+      'Im Moment gibt es nichts, wozu Sie Ja oder Nein sagen könnten. {{possible}}',
+    'not-confirmed':
+      'Bitte antworten Sie mit Ja, wenn Sie gefahrlos weitermachen können, oder mit „kann nicht“.',
+    'not-done': 'Bitte sagen Sie „fertig“, wenn es getan ist, oder „kann nicht“.',
+    waiting: 'Die Wartezeit ist noch nicht vorbei. Sagen Sie „fertig“, wenn die Zeit um ist.',
+    'not-over': 'Bitte sagen Sie „es ist vorbei“, wenn Sie gefahrlos weitermachen können.',
+    closed: 'Dieser Fall ist abgeschlossen. Öffnen Sie einen neuen, um weiterzumachen.',
+    'one-language': 'Bisher gibt es nur diese Sprache: {{possible}}',
+    'not-understood': '„{{given}}“ wurde nicht verstanden. {{possible}}',
+    possible: 'Möglich: {{list}}.',
+    plain: 'Sie können auch „warum“, „weiß nicht“ oder „kann nicht“ sagen.',
+  },
+  offers: {
+    ask: 'Nicht ganz klar, was gemeint ist: {{list}}?',
+    one: '„{{label}}“ ({{name}})',
+  },
+  source: {
+    published: 'veröffentlicht',
+    reported: 'veröffentlicht, nach Angabe eines anderen Textes',
+    'from memory': 'aus dem Gedächtnis, nicht nachgeschlagen',
+    'common practice': 'übliche Praxis, ohne Quelle',
+    computed: 'berechnet',
+    text: '{{founded}} ({{text}})',
+  },
+} as const;

@@ -1,0 +1,211 @@
+/** The general texts in Spanish, polite and neutral: for Spain and Latin America. */
+export const es = {
+  word: {
+    danger: 'PELIGRO',
+    warning: 'ADVERTENCIA',
+    caution: 'PRECAUCIÓN',
+    notice: 'AVISO',
+  },
+  unit: {
+    rpm: '{{figure}} rpm',
+    bare: '{{figure}}',
+  },
+  confirm: {
+    ask_one:
+      '¿Ha leído esta advertencia de seguridad y se puede seguir sin peligro? Responda sí, o «no puedo».',
+    ask_many:
+      '¿Ha leído estas {{count}} advertencias de seguridad y se puede seguir sin peligro? Responda sí, o «no puedo».',
+    ask_other:
+      '¿Ha leído estas {{count}} advertencias de seguridad y se puede seguir sin peligro? Responda sí, o «no puedo».',
+  },
+  question: {
+    again: 'Una vez más: {{ask}}',
+    remembered: 'Solo de memoria, sin hacerlo ahora: {{ask}}',
+    probes: 'Punta roja en {{red}}, punta negra en {{black}}.',
+    done: 'hecho',
+    lasts: 'Dura aproximadamente {{time}}.',
+  },
+  wait: {
+    until:
+      'Espere {{time}} antes del siguiente paso: {{name}}. Diga «hecho» si el tiempo ya ha pasado.',
+  },
+  reading: {
+    plain: '{{figure}}: {{means}}',
+    borderline:
+      '{{figure}}: demasiado justo para decidir. {{shares}}. A partir de aquí se tienen en cuenta las dos posibilidades.',
+    share: '{{share}} para «{{label}}»',
+    repeat: 'Léalo una vez más, con contacto limpio y firme, hasta la última cifra.',
+    settles: 'Lo que puede decidirlo: {{name}}.',
+    expected: 'Lo esperado en este vehículo si todo está bien: de {{low}} a {{high}}.',
+  },
+  numbers: {
+    none: 'Hasta ahora no se ha tomado ninguna lectura con un medidor.',
+    reading: '{{name}}: {{figure}} ± {{spread}}',
+    shares: 'Eso da: {{shares}}.',
+    share: '«{{label}}» {{share}}',
+    losses: 'Dónde se pierden los voltios',
+    loss: '{{part}}: {{loss}} ± {{spread}}, {{share}} de lo que se encontró perdido',
+    lossResistance:
+      '{{part}}: {{loss}} ± {{spread}}, {{resistance}}, {{share}} de lo que se encontró perdido',
+    atMotor: 'Al motor de arranque le llegan {{volts}}.',
+    battery: 'Dentro de la batería',
+    positive: 'Lado positivo',
+    ground: 'Lado de masa (tierra)',
+    contacts: 'Contactos del solenoide',
+  },
+  noted: {
+    answer: '{{name}}: {{answer}}.',
+    notKnown: '{{name}}: no se sabe.',
+  },
+  ranking: {
+    heading_one: 'Lo que mejor encaja',
+    heading_many: 'Los {{count}} que mejor encajan',
+    heading_other: 'Los {{count}} que mejor encajan',
+  },
+  why: {
+    none: 'El resultado de «{{name}}» decide qué hay que hacer después.',
+    outcome: 'Si la respuesta es «{{label}}», lo más probable es: {{faults}}.',
+    nothing: 'Si la respuesta es «{{label}}», no dice nada sobre el fallo.',
+    fault: '{{name}} ({{share}})',
+    bound: 'Límite en {{figure}}: {{source}}.',
+    zone: 'Límite entre {{low}} y {{high}}: {{source}}.',
+    expected: 'Lo esperado si todo está bien: de {{low}} a {{high}}, {{source}}.',
+    worth:
+      'Toca ahora porque es lo que más dice por su tiempo: lleva {{minutes}}, y se espera que seguir así ahorre {{saves}} de trabajo y errores frente a decidir ya.',
+    proves: 'Toca ahora para probar lo que ya es probable; lleva {{minutes}}.',
+  },
+  weights: {
+    heading: 'Qué habla a favor y en contra: {{name}} (en decibanes; 10 es diez a uno)',
+    finding: '{{name}}: {{answer}}',
+    known: 'Lo que se sabe del vehículo, del lugar y del tiempo que hace',
+    for: '+{{weight}}  {{finding}}',
+    against: '-{{weight}}  {{finding}}',
+    otherwise: '{{text}}. Sin eso, lo primero sería: {{other}}',
+  },
+  verdict: {
+    title: 'El fallo: {{name}}',
+    titleLikely: 'El fallo más probable: {{name}}',
+    titleOpen: 'Todavía sin decidir; en primer lugar: {{name}}',
+    proved: 'Probado con mediciones.',
+    likely: 'Probable, no probado: {{share}} con lo que se sabe ahora.',
+    likelySettle:
+      'Probable, no probado: {{share}} con lo que se sabe ahora. Lo decidiría: {{checks}}.',
+    open: 'Abierto: ningún fallo destaca. {{ranking}}. Lo siguiente es que lo mire alguien con más equipo.',
+    rests: 'En qué se basa',
+    finding: '{{name}}: {{answer}}',
+    restsOnShares:
+      'Ningún hallazgo lo prueba por sí solo. Lo que mejor encaja hasta ahora: {{ranking}}.',
+    do: 'Qué hacer',
+    send: 'Quién debe ir',
+    roots: 'Por qué ocurrió',
+    licensed: 'Quién debe hacer el trabajo',
+    licensedText:
+      'Es trabajo para un taller autorizado o especializado. Las normas locales y la práctica autorizada tienen prioridad.',
+    change: 'Qué cambiaría esto',
+    settle: '{{name}}.',
+    settleLacks: '{{name}}: hace falta {{kit}}.',
+    nothingSettles: 'Solo un hallazgo que contradiga los anteriores.',
+    stops: 'Qué no se debe hacer',
+  },
+  interrupt: {
+    heading: '{{name}}.',
+    return: 'Diga «ya pasó» cuando se pueda seguir sin peligro; continuamos donde estábamos.',
+    prove: 'Ahora comprobamos que todo está bien.',
+  },
+  setAside: {
+    checks_one: 'Se deja de lado, porque ya no vale después de la corrección: {{names}}.',
+    checks_many:
+      'Se dejan de lado estas {{count}} respuestas, porque ya no valen después de la corrección: {{names}}.',
+    checks_other:
+      'Se dejan de lado estas {{count}} respuestas, porque ya no valen después de la corrección: {{names}}.',
+  },
+  tell: {
+    person:
+      'A partir de aquí le atiende una persona. Todas sus respuestas quedan guardadas para ella.',
+    stopped: 'Se detiene aquí. No se pierde nada: vuelva cuando quiera.',
+    resumed: 'Bien. Seguimos donde estábamos.',
+    returned: 'De vuelta a la pregunta anterior.',
+    learned: 'Se tiene en cuenta a partir de aquí.',
+    doubt:
+      'Las respuestas hasta ahora apenas encajan entre sí, y la que menos encaja es esta: {{name}}. Por favor, mire una vez más; si era correcta, dígalo otra vez.',
+    checkAgainAny: 'Vale la pena mirar una segunda vez.',
+    checkAgain: 'Vale la pena mirar una segunda vez: {{name}}.',
+  },
+  done: {
+    'proved-repaired': 'Terminado: arranca, y las mediciones prueban la reparación.',
+    unproved: 'Terminado, pero sin probar: falta una de las comprobaciones o no ha salido bien.',
+    'still-failing':
+      'Sigue fallando; el fallo todavía no se ha encontrado. Lo siguiente es que lo mire un técnico.',
+    'handed-over': 'Entregado. Quien lo recibe ve todas las respuestas y lecturas.',
+    ended: 'Este caso está cerrado. Cuídese.',
+  },
+  refused: {
+    'unknown-check': 'Aquí no hay ninguna comprobación llamada «{{given}}». {{possible}}',
+    'unknown-choice': '«{{given}}» no es una de las respuestas. {{possible}}',
+    'unknown-unit': '«{{given}}» tiene una unidad que aquí no se conoce. {{possible}}',
+    'wrong-unit': '«{{given}}» tiene una unidad que no corresponde a {{name}}. {{possible}}',
+    'not-a-number': '«{{given}}» no es una cifra. {{possible}}',
+    implausible: '{{given}} no puede ser correcto para {{name}}: {{range}}. {{help}}',
+    'one-choice': 'Para {{name}} solo vale una respuesta. {{possible}}',
+    'not-this-kind': '«{{given}}» no responde a {{name}}. {{possible}}',
+    'not-answered-yet': '{{name}} todavía no tiene respuesta; no hay nada que corregir.',
+    'unknown-interrupt': '«{{given}}» no se conoce aquí como emergencia. {{possible}}',
+    'unknown-context':
+      '«{{given}}» no se conoce como dato de un vehículo, una persona o un lugar. {{possible}}',
+    'nothing-to-confirm': 'Ahora mismo no hay nada que confirmar.',
+    'nothing-to-resume': 'Ahora mismo no hay nada de lo que volver.',
+    'resume-first': 'Lo primero es lo primero: diga «ya pasó» cuando se pueda seguir sin peligro.',
+    'nothing-before': 'Esta es la primera pregunta; no hay ninguna antes.',
+    'too-early':
+      'Es demasiado pronto para {{name}}: eso viene después del resultado, en un mensaje aparte.',
+    closed: 'Este caso está cerrado. Abra uno nuevo para seguir.',
+    'not-an-input': 'No se ha podido leer. {{possible}}',
+    'clock-back':
+      'El reloj de este dispositivo se ha atrasado. Póngalo en hora e inténtelo otra vez.',
+    range: 'está entre {{low}} y {{high}}',
+    noRange: 'ningún medidor indica eso ahí',
+    likely: '¿Quiso decir {{figure}}?',
+    likelyNominal:
+      '¿Quiso decir {{figure}}? Si es un vehículo de 24 V, diga «vehículo de 24 V» y dé la cifra otra vez.',
+    nominal: 'Si es un vehículo de 24 V, diga «vehículo de 24 V» y dé la cifra otra vez.',
+    readAgain: 'Por favor, léalo otra vez.',
+    possible: 'Posible: {{list}}.',
+    plain: 'Inténtelo otra vez, o diga «por qué», «no sé» o «no puedo».',
+    thisCheck: 'esta comprobación',
+  },
+  unclear: {
+    empty: 'No ha escrito nada. {{possible}}',
+    'too-long': 'Es demasiado largo para entenderlo. Dígalo en una o dos frases cortas, por favor.',
+    'unknown-choice': '«{{given}}» no es una de las respuestas. {{possible}}',
+    'one-choice': 'Aquí solo vale una respuesta, y «{{given}}» nombra más. {{possible}}',
+    'not-a-number': '«{{given}}» no tiene ninguna cifra que se pueda leer. {{possible}}',
+    'not-exact': '«{{given}}» solo da un límite. Dé la cifra exacta, por favor. {{possible}}',
+    'two-numbers':
+      '«{{given}}» tiene más de una cifra para una sola lectura. Dé una, por favor. {{possible}}',
+    'unknown-unit': '«{{given}}» tiene una unidad que aquí no se conoce. {{possible}}',
+    'which-check':
+      'No queda claro a qué corresponde {{given}}, así que no se ha tomado nada. {{possible}}',
+    'nothing-to-confirm': 'Ahora mismo no hay nada a lo que responder sí o no. {{possible}}',
+    'not-confirmed': 'Responda sí cuando se pueda seguir sin peligro, o «no puedo».',
+    'not-done': 'Diga «hecho» cuando esté hecho, o «no puedo».',
+    waiting: 'La espera no ha terminado. Diga «hecho» cuando haya pasado el tiempo.',
+    'not-over': 'Diga «ya pasó» cuando se pueda seguir sin peligro.',
+    closed: 'Este caso está cerrado. Abra uno nuevo para seguir.',
+    'one-language': 'Por ahora solo hay este idioma: {{possible}}',
+    'not-understood': 'No se ha entendido «{{given}}». {{possible}}',
+    possible: 'Posible: {{list}}.',
+    plain: 'También puede decir «por qué», «no sé» o «no puedo».',
+  },
+  offers: {
+    ask: 'No está del todo claro qué quiere decir: ¿{{list}}?',
+    one: '«{{label}}» ({{name}})',
+  },
+  source: {
+    published: 'publicado',
+    reported: 'publicado, según lo cita otro texto',
+    'from memory': 'de memoria, sin consultar',
+    'common practice': 'práctica habitual, sin fuente',
+    computed: 'calculado',
+    text: '{{founded}} ({{text}})',
+  },
+} as const;

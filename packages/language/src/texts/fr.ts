@@ -1,0 +1,217 @@
+/**
+ * The general texts in French. Keys and placeholders are those of the English ones; the plural
+ * `many` is that of millions, which reads as `other`.
+ */
+export const fr = {
+  word: {
+    danger: 'DANGER',
+    warning: 'AVERTISSEMENT',
+    caution: 'ATTENTION',
+    notice: 'AVIS',
+  },
+  unit: {
+    rpm: '{{figure}} tr/min',
+    bare: '{{figure}}',
+  },
+  confirm: {
+    ask_one:
+      'Avez-vous lu cette mise en garde, et peut-on continuer sans danger ? Répondez oui, ou « je ne peux pas ».',
+    ask_many:
+      'Avez-vous lu ces {{count}} mises en garde, et peut-on continuer sans danger ? Répondez oui, ou « je ne peux pas ».',
+    ask_other:
+      'Avez-vous lu ces {{count}} mises en garde, et peut-on continuer sans danger ? Répondez oui, ou « je ne peux pas ».',
+  },
+  question: {
+    again: 'Encore une fois : {{ask}}',
+    remembered: 'De mémoire seulement, sans le faire maintenant : {{ask}}',
+    probes: 'Cordon rouge sur {{red}}, cordon noir sur {{black}}.',
+    done: 'c’est fait',
+    lasts: 'Cela prend environ {{time}}.',
+  },
+  wait: {
+    until:
+      'Attendez {{time}} avant l’étape suivante : {{name}}. Dites « c’est fait » si le temps est déjà écoulé.',
+  },
+  reading: {
+    plain: '{{figure}} : {{means}}',
+    borderline:
+      '{{figure}} : trop juste pour trancher. {{shares}}. À partir d’ici, on garde les deux en tête.',
+    share: '{{share}} pour « {{label}} »',
+    repeat: 'Relisez encore une fois, avec un contact propre et ferme, jusqu’au dernier chiffre.',
+    settles: 'Ce qui peut trancher : {{name}}.',
+    expected: 'Attendu sur ce véhicule quand tout va bien : de {{low}} à {{high}}.',
+  },
+  numbers: {
+    none: 'Aucune valeur n’a encore été mesurée avec un appareil.',
+    reading: '{{name}} : {{figure}} ± {{spread}}',
+    shares: 'Cela donne : {{shares}}.',
+    share: '{{label}} {{share}}',
+    losses: 'Où se perdent les volts',
+    loss: '{{part}} : {{loss}} ± {{spread}}, {{share}} de la perte trouvée',
+    lossResistance:
+      '{{part}} : {{loss}} ± {{spread}}, {{resistance}}, {{share}} de la perte trouvée',
+    atMotor: '{{volts}} arrivent au moteur du démarreur.',
+    battery: 'Dans la batterie',
+    positive: 'Côté plus',
+    ground: 'Côté masse',
+    contacts: 'Contacts du solénoïde',
+  },
+  noted: {
+    answer: '{{name}} : {{answer}}.',
+    notKnown: '{{name}} : pas connu.',
+  },
+  ranking: {
+    heading_one: 'Ce qui correspond le mieux',
+    heading_many: 'Les {{count}} causes qui correspondent le mieux',
+    heading_other: 'Les {{count}} causes qui correspondent le mieux',
+  },
+  why: {
+    none: 'Le résultat de « {{name}} » décide de ce qu’il faut faire ensuite.',
+    outcome: 'Si la réponse est « {{label}} », le plus probable : {{faults}}.',
+    nothing: 'Si la réponse est « {{label}} », cela ne dit rien sur la cause.',
+    fault: '{{name}} ({{share}})',
+    bound: 'Limite à {{figure}} : {{source}}.',
+    zone: 'Limite entre {{low}} et {{high}} : {{source}}.',
+    expected: 'Attendu quand tout va bien : de {{low}} à {{high}}, {{source}}.',
+    worth:
+      'Cela vient maintenant parce que c’est ce qui en dit le plus pour le temps passé : il faut {{minutes}}, et continuer ainsi devrait épargner {{saves}} de travail et d’erreurs par rapport à une décision immédiate.',
+    proves: 'Cela vient maintenant pour prouver ce qui est déjà probable ; il faut {{minutes}}.',
+  },
+  weights: {
+    heading: 'Ce qui parle pour et contre : {{name}} (en décibans ; 10, c’est dix contre un)',
+    finding: '{{name}} : {{answer}}',
+    known: 'Ce qu’on sait du véhicule, du lieu et du temps qu’il fait',
+    for: '+{{weight}}  {{finding}}',
+    against: '-{{weight}}  {{finding}}',
+    otherwise: '{{text}}. Sans cela, viendrait en premier : {{other}}',
+  },
+  verdict: {
+    title: 'En cause : {{name}}',
+    titleLikely: 'Le plus probablement en cause : {{name}}',
+    titleOpen: 'Pas encore tranché : {{name}} vient en premier',
+    proved: 'Prouvé par la mesure.',
+    likely: 'Probable, non prouvé : {{share}} d’après ce qu’on sait maintenant.',
+    likelySettle:
+      'Probable, non prouvé : {{share}} d’après ce qu’on sait maintenant. Pour trancher : {{checks}}.',
+    open: 'Ouvert : aucune cause ne se détache. {{ranking}}. Quelqu’un de mieux équipé doit regarder ensuite.',
+    rests: 'Sur quoi cela repose',
+    finding: '{{name}} : {{answer}}',
+    restsOnShares:
+      'Aucune constatation ne le prouve à elle seule. Ce qui correspond le mieux jusqu’ici : {{ranking}}.',
+    do: 'Que faire',
+    send: 'Qui doit venir',
+    roots: 'Pourquoi c’est arrivé',
+    licensed: 'Qui doit faire le travail',
+    licensedText:
+      'C’est un travail pour un atelier agréé ou spécialisé. Les règles locales et les professionnels habilités passent d’abord.',
+    change: 'Ce qui changerait cette conclusion',
+    settle: '{{name}}.',
+    settleLacks: '{{name}} : il faut {{kit}}.',
+    nothingSettles: 'Seulement une constatation qui contredit celles ci-dessus.',
+    stops: 'Ce qu’il ne faut pas faire',
+  },
+  interrupt: {
+    heading: '{{name}}.',
+    return:
+      'Dites « c’est fini » quand on peut continuer sans danger ; nous reprendrons où nous en étions.',
+    prove: 'Nous prouvons ensuite que tout va bien.',
+  },
+  setAside: {
+    checks_one: 'Mis de côté, car cela ne tient plus après la correction : {{names}}.',
+    checks_many:
+      'Mis de côté, car ces {{count}} réponses ne tiennent plus après la correction : {{names}}.',
+    checks_other:
+      'Mis de côté, car ces {{count}} réponses ne tiennent plus après la correction : {{names}}.',
+  },
+  tell: {
+    person:
+      'Une personne prend le relais ici. Toutes vos réponses jusqu’à présent lui sont gardées.',
+    stopped: 'Arrêté ici. Rien n’est perdu : revenez quand vous voulez.',
+    resumed: 'Bien. Nous reprenons où nous en étions.',
+    returned: 'Retour à la question précédente.',
+    learned: 'On en tient compte à partir de maintenant.',
+    doubt:
+      'Les réponses données jusqu’ici vont mal ensemble, et celle-ci va le moins bien : {{name}}. Regardez encore une fois ; si elle était juste, redites-la.',
+    checkAgainAny: 'Un second regard en vaut la peine.',
+    checkAgain: 'Un second regard en vaut la peine : {{name}}.',
+  },
+  done: {
+    'proved-repaired': 'Terminé : il démarre, et les mesures prouvent la réparation.',
+    unproved: 'Terminé, mais non prouvé : l’un des contrôles de preuve manque ou n’est pas bon.',
+    'still-failing':
+      'La panne est toujours là, le défaut n’est donc pas encore trouvé. Faites regarder un technicien.',
+    'handed-over':
+      'Transmis. La personne qui prend le relais voit chaque réponse et chaque mesure.',
+    ended: 'Ce cas est clos. Restez prudent.',
+  },
+  refused: {
+    'unknown-check': 'Il n’y a pas ici de contrôle appelé « {{given}} ». {{possible}}',
+    'unknown-choice': '« {{given}} » n’est pas l’une des réponses. {{possible}}',
+    'unknown-unit': '« {{given}} » a une unité inconnue ici. {{possible}}',
+    'wrong-unit': '« {{given}} » a une unité qui ne convient pas pour {{name}}. {{possible}}',
+    'not-a-number': '« {{given}} » n’est pas un chiffre. {{possible}}',
+    implausible: '{{given}} ne peut pas être juste pour {{name}} : {{range}}. {{help}}',
+    'one-choice': 'Une seule réponse vaut pour {{name}}. {{possible}}',
+    'not-this-kind': '« {{given}} » ne répond pas à {{name}}. {{possible}}',
+    'not-answered-yet': '{{name}} n’a pas encore de réponse, il n’y a donc rien à corriger.',
+    'unknown-interrupt': '« {{given}} » n’est pas connu ici comme urgence. {{possible}}',
+    'unknown-context':
+      '« {{given}} » n’est pas connu à propos d’un véhicule, d’une personne ou d’un lieu. {{possible}}',
+    'nothing-to-confirm': 'Il n’y a rien à confirmer pour le moment.',
+    'nothing-to-resume': 'Il n’y a rien à reprendre pour le moment.',
+    'resume-first':
+      'Chaque chose en son temps : dites « c’est fini » quand on peut continuer sans danger.',
+    'nothing-before': 'C’est la première question ; il n’y en a pas avant.',
+    'too-early':
+      'Il est trop tôt pour {{name}} : cela vient après la conclusion, dans un message à part.',
+    closed: 'Ce cas est clos. Ouvrez-en un nouveau pour continuer.',
+    'not-an-input': 'Cela n’a pas pu être lu. {{possible}}',
+    'clock-back':
+      'L’horloge de cet appareil est revenue en arrière. Remettez-la à l’heure et réessayez.',
+    range: 'la valeur se situe entre {{low}} et {{high}}',
+    noRange: 'aucun appareil n’affiche cela à cet endroit',
+    likely: 'Vouliez-vous dire {{figure}} ?',
+    likelyNominal:
+      'Vouliez-vous dire {{figure}} ? Si c’est un véhicule 24 V, dites « véhicule 24 V » et redonnez la valeur.',
+    nominal: 'Si c’est un véhicule 24 V, dites « véhicule 24 V » et redonnez la valeur.',
+    readAgain: 'Relisez, s’il vous plaît.',
+    possible: 'Possible : {{list}}.',
+    plain: 'Réessayez, ou dites « pourquoi », « je ne sais pas » ou « je ne peux pas ».',
+    thisCheck: 'ce contrôle',
+  },
+  unclear: {
+    empty: 'Rien n’a été écrit. {{possible}}',
+    'too-long': 'C’était trop long pour être compris. Dites-le en une ou deux phrases courtes.',
+    'unknown-choice': '« {{given}} » n’est pas l’une des réponses. {{possible}}',
+    'one-choice': 'Une seule réponse vaut ici, et « {{given}} » en nomme plusieurs. {{possible}}',
+    'not-a-number': '« {{given}} » ne contient aucun chiffre lisible. {{possible}}',
+    'not-exact': '« {{given}} » ne donne qu’une limite. Donnez la valeur elle-même. {{possible}}',
+    'two-numbers':
+      '« {{given}} » contient plusieurs valeurs pour une seule mesure. Donnez-en une. {{possible}}',
+    'unknown-unit': '« {{given}} » a une unité inconnue ici. {{possible}}',
+    'which-check':
+      'On ne sait pas à quoi se rapporte {{given}}, rien n’a donc été noté. {{possible}}',
+    'nothing-to-confirm': 'Il n’y a rien à quoi répondre oui ou non pour le moment. {{possible}}',
+    'not-confirmed': 'Répondez oui quand on peut continuer sans danger, ou « je ne peux pas ».',
+    'not-done': 'Dites « c’est fait » quand c’est fait, ou « je ne peux pas ».',
+    waiting: 'L’attente n’est pas finie. Dites « c’est fait » quand le temps est écoulé.',
+    'not-over': 'Dites « c’est fini » quand on peut continuer sans danger.',
+    closed: 'Ce cas est clos. Ouvrez-en un nouveau pour continuer.',
+    'one-language': 'Pour l’instant, il n’y a que cette langue : {{possible}}',
+    'not-understood': '« {{given}} » n’a pas été compris. {{possible}}',
+    possible: 'Possible : {{list}}.',
+    plain: 'Vous pouvez aussi dire « pourquoi », « je ne sais pas » ou « je ne peux pas ».',
+  },
+  offers: {
+    ask: 'On n’est pas sûr de ce que vous voulez dire : {{list}} ?',
+    one: '« {{label}} » ({{name}})',
+  },
+  source: {
+    published: 'publié',
+    reported: 'publié, d’après un autre texte',
+    'from memory': 'de mémoire, non vérifié',
+    'common practice': 'pratique courante, sans source',
+    computed: 'calculé',
+    text: '{{founded}} ({{text}})',
+  },
+} as const;

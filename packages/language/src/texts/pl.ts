@@ -1,0 +1,218 @@
+/** The general texts in Polish: everything that is said whatever the flow. */
+export const pl = {
+  word: {
+    danger: 'NIEBEZPIECZEŃSTWO',
+    warning: 'OSTRZEŻENIE',
+    caution: 'PRZESTROGA',
+    notice: 'NOTYFIKACJA',
+  },
+  unit: {
+    rpm: '{{figure}} obr/min',
+    bare: '{{figure}}',
+  },
+  confirm: {
+    ask_one:
+      'Czy to ostrzeżenie zostało przeczytane i można bezpiecznie iść dalej? Proszę napisać „tak” albo „nie mogę”.',
+    ask_few:
+      'Czy te {{count}} ostrzeżenia zostały przeczytane i można bezpiecznie iść dalej? Proszę napisać „tak” albo „nie mogę”.',
+    ask_many:
+      'Czy tych {{count}} ostrzeżeń zostało przeczytanych i można bezpiecznie iść dalej? Proszę napisać „tak” albo „nie mogę”.',
+    ask_other:
+      'Czy te ostrzeżenia ({{count}}) zostały przeczytane i można bezpiecznie iść dalej? Proszę napisać „tak” albo „nie mogę”.',
+  },
+  question: {
+    again: 'Jeszcze raz: {{ask}}',
+    remembered: 'Tylko z pamięci, nic teraz nie robiąc: {{ask}}',
+    probes: 'Czerwona sonda: {{red}}; czarna sonda: {{black}}.',
+    done: 'gotowe',
+    lasts: 'Czas trwania: około {{time}}.',
+  },
+  wait: {
+    until:
+      'Czas oczekiwania przed następnym krokiem: {{time}}. Następny krok: {{name}}. Jeśli czas już minął, proszę napisać „gotowe”.',
+  },
+  reading: {
+    plain: '{{figure}}: {{means}}',
+    borderline:
+      '{{figure}}: zbyt blisko granicy, żeby rozstrzygnąć. {{shares}}. Odtąd bierzemy pod uwagę obie możliwości.',
+    share: '{{share}} na „{{label}}”',
+    repeat: 'Proszę odczytać jeszcze raz, przy czystym i pewnym styku, do ostatniej cyfry.',
+    settles: 'Co może rozstrzygnąć: {{name}}.',
+    expected: 'W tym pojeździe, gdy wszystko jest sprawne, oczekiwane: od {{low}} do {{high}}.',
+  },
+  numbers: {
+    none: 'Jak dotąd nie ma żadnego odczytu z miernika.',
+    reading: '{{name}}: {{figure}} ± {{spread}}',
+    shares: 'Wynika z tego: {{shares}}.',
+    share: '{{label}} {{share}}',
+    losses: 'Gdzie giną wolty',
+    loss: '{{part}}: {{loss}} ± {{spread}}, {{share}} wszystkich znalezionych strat',
+    lossResistance:
+      '{{part}}: {{loss}} ± {{spread}}, {{resistance}}, {{share}} wszystkich znalezionych strat',
+    atMotor: 'Do silnika rozrusznika dociera {{volts}}.',
+    battery: 'Wewnątrz akumulatora',
+    positive: 'Strona plus',
+    ground: 'Strona masy',
+    contacts: 'Styki elektromagnesu',
+  },
+  noted: {
+    answer: '{{name}}: {{answer}}.',
+    notKnown: '{{name}}: nie wiadomo.',
+  },
+  ranking: {
+    heading_one: 'Co pasuje najlepiej',
+    heading_few: '{{count}} przyczyny, które pasują najlepiej',
+    heading_many: '{{count}} przyczyn, które pasują najlepiej',
+    heading_other: 'Przyczyny, które pasują najlepiej: {{count}}',
+  },
+  why: {
+    none: 'Od wyniku sprawdzenia „{{name}}” zależy, co trzeba zrobić dalej.',
+    outcome: 'Jeśli odpowiedź brzmi „{{label}}”, najbardziej prawdopodobne: {{faults}}.',
+    nothing: 'Jeśli odpowiedź brzmi „{{label}}”, nic to nie mówi o usterce.',
+    fault: '{{name}} ({{share}})',
+    bound: 'Granica przy {{figure}}: {{source}}.',
+    zone: 'Granica między {{low}} a {{high}}: {{source}}.',
+    expected: 'Oczekiwane, gdy wszystko jest sprawne: od {{low}} do {{high}}, {{source}}.',
+    worth:
+      'Teraz, bo najwięcej mówi w stosunku do czasu. Czas trwania: {{minutes}}. Przewidywana oszczędność pracy i pomyłek wobec rozstrzygnięcia już teraz: {{saves}}.',
+    proves: 'Teraz, żeby dowieść tego, co i tak jest prawdopodobne. Czas trwania: {{minutes}}.',
+  },
+  weights: {
+    heading: 'Co przemawia za i przeciw: {{name}} (w decybanach; 10 to dziesięć do jednego)',
+    finding: '{{name}}: {{answer}}',
+    known: 'Co wiadomo o pojeździe, miejscu i pogodzie',
+    for: '+{{weight}}  {{finding}}',
+    against: '-{{weight}}  {{finding}}',
+    otherwise: '{{text}}. Bez tego na pierwszym miejscu byłoby: {{other}}',
+  },
+  verdict: {
+    title: 'Przyczyna: {{name}}',
+    titleLikely: 'Najbardziej prawdopodobna przyczyna: {{name}}',
+    titleOpen: 'Jeszcze nierozstrzygnięte, na pierwszym miejscu: {{name}}',
+    proved: 'Dowiedzione pomiarem.',
+    likely: 'Prawdopodobne, nie dowiedzione: {{share}} przy tym, co teraz wiadomo.',
+    likelySettle:
+      'Prawdopodobne, nie dowiedzione: {{share}} przy tym, co teraz wiadomo. Rozstrzygnie to: {{checks}}.',
+    open: 'Otwarte: żadna usterka się nie wyróżnia. {{ranking}}. Dalej powinien szukać ktoś z lepszym wyposażeniem.',
+    rests: 'Na czym się to opiera',
+    finding: '{{name}}: {{answer}}',
+    restsOnShares:
+      'Żadne pojedyncze ustalenie tego nie dowodzi. Jak dotąd najlepiej pasuje: {{ranking}}.',
+    do: 'Co zrobić',
+    send: 'Kto powinien przyjechać',
+    roots: 'Dlaczego do tego doszło',
+    licensed: 'Kto musi to wykonać',
+    licensedText:
+      'To praca dla warsztatu z uprawnieniami lub specjalistycznego. Najważniejsze są miejscowe przepisy i zasady wykonywania prac przez uprawnione osoby.',
+    change: 'Co by to zmieniło',
+    settle: '{{name}}.',
+    settleLacks: '{{name}}. Potrzebne: {{kit}}.',
+    nothingSettles: 'Tylko ustalenie sprzeczne z powyższymi.',
+    stops: 'Czego nie wolno robić',
+  },
+  interrupt: {
+    heading: '{{name}}.',
+    return:
+      'Gdy można bezpiecznie iść dalej, proszę napisać „już po wszystkim”; wrócimy do miejsca, w którym przerwaliśmy.',
+    prove: 'Teraz sprawdzimy, czy wszystko jest w porządku.',
+  },
+  setAside: {
+    checks_one: 'Odłożone, bo po poprawce już nieaktualne: {{names}}.',
+    checks_few: 'Odłożone, bo po poprawce {{count}} odpowiedzi są już nieaktualne: {{names}}.',
+    checks_many: 'Odłożone, bo po poprawce {{count}} odpowiedzi jest już nieaktualnych: {{names}}.',
+    checks_other: 'Odłożone odpowiedzi ({{count}}), po poprawce już nieaktualne: {{names}}.',
+  },
+  tell: {
+    person:
+      'Od teraz przejmuje człowiek. Wszystkie dotychczasowe odpowiedzi są dla niego zachowane.',
+    stopped: 'Tu przerywamy. Nic nie przepada: można wrócić w dowolnej chwili.',
+    resumed: 'Dobrze. Wracamy do miejsca, w którym przerwaliśmy.',
+    returned: 'Wracamy do poprzedniego pytania.',
+    learned: 'Odtąd bierzemy to pod uwagę.',
+    doubt:
+      'Dotychczasowe odpowiedzi słabo do siebie pasują, a najmniej ta: {{name}}. Proszę sprawdzić jeszcze raz; jeśli była prawidłowa, proszę ją powtórzyć.',
+    checkAgainAny: 'Warto sprawdzić jeszcze raz.',
+    checkAgain: 'Warto sprawdzić jeszcze raz: {{name}}.',
+  },
+  done: {
+    'proved-repaired': 'Gotowe: pojazd odpala, a pomiary dowodzą, że naprawa się udała.',
+    unproved:
+      'Gotowe, ale nie dowiedzione: brakuje jednego z pomiarów sprawdzających albo jego wynik nie jest dobry.',
+    'still-failing':
+      'Nadal nie odpala, więc usterka nie jest jeszcze znaleziona. Dalej powinien szukać technik.',
+    'handed-over': 'Przekazane. Osoba przejmująca widzi każdą odpowiedź i każdy odczyt.',
+    ended: 'Ta sprawa jest zamknięta. Bezpiecznej drogi.',
+  },
+  refused: {
+    'unknown-check': 'Nie ma tu sprawdzenia o nazwie „{{given}}”. {{possible}}',
+    'unknown-choice': '„{{given}}” nie jest jedną z odpowiedzi. {{possible}}',
+    'unknown-unit': '„{{given}}” ma nieznaną tu jednostkę. {{possible}}',
+    'wrong-unit': '„{{given}}” ma jednostkę, która tu nie pasuje: {{name}}. {{possible}}',
+    'not-a-number': '„{{given}}” nie jest liczbą. {{possible}}',
+    implausible: '{{given}} nie może być prawidłowe: {{name}}, {{range}}. {{help}}',
+    'one-choice': '{{name}}: prawdziwa jest tylko jedna odpowiedź. {{possible}}',
+    'not-this-kind': '„{{given}}” nie jest odpowiedzią na to: {{name}}. {{possible}}',
+    'not-answered-yet': '{{name}}: nie ma jeszcze odpowiedzi, więc nie ma czego poprawiać.',
+    'unknown-interrupt': '„{{given}}” nie jest tu znane jako zagrożenie. {{possible}}',
+    'unknown-context':
+      '„{{given}}”: czegoś takiego nie zapisujemy o pojeździe, osobie ani miejscu. {{possible}}',
+    'nothing-to-confirm': 'W tej chwili nie ma nic do potwierdzenia.',
+    'nothing-to-resume': 'W tej chwili nie ma do czego wracać.',
+    'resume-first':
+      'Najpierw to, co najważniejsze: gdy można bezpiecznie iść dalej, proszę napisać „już po wszystkim”.',
+    'nothing-before': 'To jest pierwsze pytanie; wcześniejszego nie ma.',
+    'too-early':
+      'Na to jest za wcześnie: {{name}}. To przychodzi po diagnozie, w osobnej wiadomości.',
+    closed: 'Ta sprawa jest zamknięta. Żeby iść dalej, proszę otworzyć nową.',
+    'not-an-input': 'Tego nie dało się odczytać. {{possible}}',
+    'clock-back':
+      'Zegar tego urządzenia cofnął się. Proszę ustawić go prawidłowo i spróbować ponownie.',
+    range: 'zakres od {{low}} do {{high}}',
+    noRange: 'żaden miernik tyle tam nie pokazuje',
+    likely: 'Czy chodziło o {{figure}}?',
+    likelyNominal:
+      'Czy chodziło o {{figure}}? Jeśli to pojazd 24 V, proszę napisać „pojazd 24 V” i podać wartość jeszcze raz.',
+    nominal: 'Jeśli to pojazd 24 V, proszę napisać „pojazd 24 V” i podać wartość jeszcze raz.',
+    readAgain: 'Proszę odczytać jeszcze raz.',
+    possible: 'Możliwe: {{list}}.',
+    plain: 'Proszę spróbować jeszcze raz albo napisać „dlaczego”, „nie wiem” lub „nie mogę”.',
+    thisCheck: 'to sprawdzenie',
+  },
+  unclear: {
+    empty: 'Nic nie zostało napisane. {{possible}}',
+    'too-long': 'To było za długie. Proszę napisać to w jednym lub dwóch krótkich zdaniach.',
+    'unknown-choice': '„{{given}}” nie jest jedną z odpowiedzi. {{possible}}',
+    'one-choice':
+      'Prawdziwa jest tu tylko jedna odpowiedź, a „{{given}}” wymienia więcej. {{possible}}',
+    'not-a-number': 'W „{{given}}” nie ma liczby, którą można odczytać. {{possible}}',
+    'not-exact': '„{{given}}” podaje tylko granicę. Proszę podać samą wartość. {{possible}}',
+    'two-numbers':
+      'W „{{given}}” jest więcej niż jedna liczba na jeden odczyt. Proszę podać jedną. {{possible}}',
+    'unknown-unit': '„{{given}}” ma nieznaną tu jednostkę. {{possible}}',
+    'which-check': 'Nie wiadomo, do czego należy {{given}}, więc nic nie zapisano. {{possible}}',
+    'nothing-to-confirm':
+      'W tej chwili nie ma pytania, na które można odpowiedzieć „tak” lub „nie”. {{possible}}',
+    'not-confirmed':
+      'Gdy można bezpiecznie iść dalej, proszę napisać „tak”, a jeśli nie, „nie mogę”.',
+    'not-done': 'Gdy będzie gotowe, proszę napisać „gotowe”, a jeśli się nie da, „nie mogę”.',
+    waiting: 'Czas oczekiwania jeszcze trwa. Gdy minie, proszę napisać „gotowe”.',
+    'not-over': 'Gdy można bezpiecznie iść dalej, proszę napisać „już po wszystkim”.',
+    closed: 'Ta sprawa jest zamknięta. Żeby iść dalej, proszę otworzyć nową.',
+    'one-language': 'Jak dotąd jest tylko ten język: {{possible}}',
+    'not-understood': 'Nie udało się zrozumieć: „{{given}}”. {{possible}}',
+    possible: 'Możliwe: {{list}}.',
+    plain: 'Można też napisać „dlaczego”, „nie wiem” lub „nie mogę”.',
+  },
+  offers: {
+    ask: 'Nie jest całkiem jasne, o co chodzi: {{list}}?',
+    one: '„{{label}}” ({{name}})',
+  },
+  source: {
+    published: 'opublikowane',
+    reported: 'opublikowane, za innym tekstem',
+    'from memory': 'z pamięci, niesprawdzone',
+    'common practice': 'powszechna praktyka, bez źródła',
+    computed: 'obliczone',
+    text: '{{founded}} ({{text}})',
+  },
+} as const;

@@ -1,0 +1,73 @@
+import { flip, type Terms } from './terms.ts';
+import type { Meanings, Vocabulary } from './vocabulary.ts';
+
+/** The terms of a typed text, each with the known terms that it may stand for. */
+export interface Heard {
+  readonly terms: Terms;
+  readonly at: readonly Meanings[];
+  /** Every known term that may stand in the text, as alike as it comes. */
+  readonly all: Meanings;
+}
+
+/** From here on a typed term is the known one, typing mistakes and all. */
+const sure = 0.9;
+
+/** Looks every term up. */
+export function hear(terms: Terms, vocabulary: Vocabulary): Heard {
+  const at = terms.map(vocabulary);
+  const all = new Map<string, number>();
+  for (const meanings of new Set(at)) {
+    for (const [term, likeness] of meanings) {
+      if ((all.get(term) ?? 0) < likeness) all.set(term, likeness);
+    }
+  }
+  return { terms, at, all };
+}
+
+/** True where the text says the term for certain. */
+export function says({ all }: Pick<Heard, 'all'>, term: string): boolean {
+  return (all.get(term) ?? 0) >= sure;
+}
+
+/** True where a typed term is this one for certain. */
+export function means(said: Meanings | undefined, term: string): boolean {
+  return (said?.get(term) ?? 0) >= sure;
+}
+
+/** True where the text is the phrase and nothing else. */
+export function isPhrase(heard: Heard, phrase: Terms): boolean {
+  return heard.at.length === phrase.length && phrase.length > 0 && startsAt(heard, phrase, 0);
+}
+
+/** Where the phrase begins in the text, its terms in order and together; -1 where it does not. */
+export function findPhrase(heard: Heard, phrase: Terms): number {
+  if (phrase.length === 0 || !phrase.every((term) => says(heard, term))) return -1;
+  for (let start = 0; start + phrase.length <= heard.at.length; start += 1) {
+    if (startsAt(heard, phrase, start)) return start;
+  }
+  return -1;
+}
+
+function startsAt({ at }: Heard, phrase: Terms, start: number): boolean {
+  return phrase.every((term, index) => means(at[start + index], term));
+}
+
+/** The figures among some terms. */
+function figuresIn(terms: Iterable<string>): string[] {
+  return [...terms].filter((term) => /^!?\d/.test(term));
+}
+
+/** True where the text gives a number, and not that of the phrase: "two clicks" is not "one click". */
+export function hasOtherNumber(heard: Heard, phrase: Terms): boolean {
+  const figures = figuresIn(phrase);
+  return (
+    figures.length > 0 &&
+    figuresIn(heard.all.keys()).length > 0 &&
+    !figures.some((figure) => says(heard, figure))
+  );
+}
+
+/** True where the text denies what the phrase says, or says what it denies. */
+export function isContradicted(heard: Heard, phrase: Terms): boolean {
+  return phrase.some((term) => !says(heard, term) && says(heard, flip(term)));
+}

@@ -1,0 +1,143 @@
+import type { Spelling } from '../words/words.ts';
+
+/**
+ * One spelling for what people type in many: lower case, no accents, no vowel signs, one form of
+ * each Arabic letter, ASCII digits, plain fractions and signs. Linear in the length of the text.
+ */
+export function normalise(text: string, spelling: Spelling = {}): string {
+  const plainText = Array.from(spellFractions(text).normalize('NFKD').toLowerCase(), plain).join(
+    '',
+  );
+  const parted = partApostrophes(plainText, spelling.elides === true ? ' ' : '');
+  return (spelling.letters ?? []).reduce(
+    (spelled, [typed, kept]) => spelled.replaceAll(typed, kept),
+    parted,
+  );
+}
+
+/** Fractions in one character, which `normalize` would glue to the number before them. */
+const fractions: Readonly<Record<string, string>> = { '½': '1/2', '¼': '1/4', '¾': '3/4' };
+
+function spellFractions(text: string): string {
+  const spelled = Array.from(text, (character) => {
+    const fraction = fractions[character];
+    if (fraction !== undefined) return ` ${fraction} `;
+    return isRaised(character) ? ' ' : character;
+  });
+  return spelled.join('');
+}
+
+/** Raised and lowered digits are powers and footnotes, never part of a figure. */
+function isRaised(character: string): boolean {
+  return (character >= '⁰' && character <= '₉') || '²³¹'.includes(character);
+}
+
+const replaced: Readonly<Record<string, string>> = {
+  '−': '-',
+  '–': '-',
+  '—': '-',
+  '‐': '-',
+  '‑': '-',
+  '⁄': '/',
+  '·': ' ',
+  '⋅': ' ',
+  '，': ',',
+  '、': ',',
+  '。': '.',
+  '’': "'",
+  '‘': "'",
+  '´': "'",
+  ʼ: "'",
+  '`': "'",
+  ß: 'ss',
+  ł: 'l',
+  ø: 'o',
+  đ: 'd',
+  ı: 'i',
+  æ: 'ae',
+  œ: 'oe',
+  // Arabic: the marks of its numbers and sentences, and letters that are typed for one another.
+  '٫': '.',
+  '٬': '',
+  '،': ',',
+  '؛': ';',
+  '؟': '?',
+  '٪': '%',
+  ى: 'ي',
+  ی: 'ي',
+  ې: 'ي',
+  ة: 'ه',
+  ک: 'ك',
+  ٱ: 'ا',
+  ء: '',
+  ـ: '',
+  پ: 'ب',
+  ڤ: 'ف',
+  چ: 'ج',
+  گ: 'ك',
+};
+
+/** Marks over and under letters, and signs that only steer how text is shown. */
+const unseen = /^[\p{Mn}\p{Cf}]$/u;
+const digit = /^\p{Nd}$/u;
+
+function plain(character: string): string {
+  if (character <= '~') return character;
+  const known = replaced[character];
+  if (known !== undefined) return known;
+  if (unseen.test(character)) return '';
+  return digit.test(character) ? valueOf(character) : character;
+}
+
+/** The digits of every script stand together from nought to nine. */
+function valueOf(character: string): string {
+  const code = character.codePointAt(0) ?? 0;
+  let value = 0;
+  while (value < 9 && digit.test(String.fromCodePoint(code - value - 1))) value += 1;
+  return String(value);
+}
+
+/**
+ * Apostrophes within a number are its decimal mark, or part its thousands; elsewhere they become
+ * `between`. A V within a number ("12V4") is its decimal mark as well.
+ */
+function partApostrophes(text: string, between: '' | ' '): string {
+  let parted = '';
+  for (let at = 0; at < text.length; at += 1) {
+    const character = text[at] ?? '';
+    if (character !== "'" && character !== 'v') {
+      parted += character;
+      continue;
+    }
+    const behind = isDigit(text[at - 1]) ? digitsFrom(text, at + 1) : 0;
+    if (character === 'v') {
+      const isWithin = behind > 0 && behind < 3 && !isPartOfNumber(text[at + 1 + behind]);
+      parted += isWithin ? '.' : 'v';
+    } else if (behind > 0) parted += behind === 3 ? '' : '.';
+    else parted += between;
+  }
+  return parted;
+}
+
+function digitsFrom(text: string, start: number): number {
+  let count = 0;
+  while (count < 4 && isDigit(text[start + count])) count += 1;
+  return count;
+}
+
+function isDigit(character: string | undefined): boolean {
+  return character !== undefined && character >= '0' && character <= '9';
+}
+
+function isPartOfNumber(character: string | undefined): boolean {
+  return character === '.' || character === ',' || character === 'v' || isDigit(character);
+}
+
+/** A word with every run of the same letter made one: `noooo` and `no`, `dimmed` and `dimed`. */
+export function collapseRepeats(word: string): string {
+  let collapsed = '';
+  for (const letter of word) {
+    if (!collapsed.endsWith(letter) || isDigit(letter)) collapsed += letter;
+  }
+  return collapsed;
+}

@@ -1,0 +1,59 @@
+import type { Spelling, Words } from '../words/words.ts';
+import { readTokens } from './read-tokens.ts';
+
+/** The words of a language, each spelled as what is typed is spelled before it is compared. */
+export function spellWords(words: Words): Words {
+  const spell = (text: string): string =>
+    readTokens(text, words)
+      .map((token) => (token.kind === 'number' ? token.digits : token.text))
+      .join(' ');
+  const all = (texts: readonly string[]): string[] => [
+    ...new Set(texts.map(spell).filter((text) => text !== '')),
+  ];
+  const keys = <Value>(record: Readonly<Record<string, Value>>): Record<string, Value> =>
+    Object.fromEntries(Object.entries(record).map(([text, value]) => [spell(text), value]));
+  const lists = <Lists extends Readonly<Record<string, readonly string[]>>>(record: Lists): Lists =>
+    Object.fromEntries(
+      Object.entries(record).map(([key, texts]) => [key, all(texts)]),
+    ) as unknown as Lists;
+  const { spelling } = words;
+  return {
+    ...words,
+    ...(spelling === undefined ? {} : { spelling: spellSpelling(spelling, all) }),
+    cardinals: keys(words.cardinals),
+    decimalZero: all(words.decimalZero),
+    scales: keys(words.scales),
+    point: all(words.point),
+    joins: all(words.joins),
+    articles: all(words.articles),
+    fractions: keys(words.fractions),
+    minus: all(words.minus),
+    ordinals: keys(words.ordinals),
+    units: lists(words.units),
+    bareUnits: all(words.bareUnits),
+    boundsOnly: all(words.boundsOnly),
+    besideFigures: all(words.besideFigures),
+    negators: all(words.negators),
+    clauseBreaks: all(words.clauseBreaks),
+    fillers: all(words.fillers),
+    endings: all(words.endings).sort((one, other) => other.length - one.length),
+    optionWords: all(words.optionWords),
+    talk: lists(words.talk),
+    corrections: all(words.corrections),
+    earlier: all(words.earlier),
+    statements: words.statements.map(({ set, said }) => ({ set, said: all(said) })),
+    accuracy: lists(words.accuracy),
+    having: all(words.having),
+    kit: lists(words.kit),
+  };
+}
+
+function spellSpelling(spelling: Spelling, all: (texts: readonly string[]) => string[]): Spelling {
+  const { attached = [], denyBefore = [], around = [] } = spelling;
+  return {
+    ...spelling,
+    attached: all(attached).sort((one, other) => other.length - one.length),
+    denyBefore: all(denyBefore),
+    around: around.map(([before, behind]) => [all([before])[0] ?? '', all([behind])[0] ?? '']),
+  };
+}

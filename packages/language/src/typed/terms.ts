@@ -1,0 +1,123 @@
+import type { Words } from '../words/words.ts';
+import { readTokens } from './read-tokens.ts';
+import { createStemmer } from './stem.ts';
+import type { Token } from './token.ts';
+import { createWordParts } from './word-parts.ts';
+
+/**
+ * What is compared of a phrase: words without endings and fillers, numbers in figures. A term that
+ * is denied begins with `!`: "no click at all" is `!click`.
+ */
+export type Terms = readonly string[];
+
+/** The term behind one that is said several times over: "click click click". */
+export const again = '+again';
+
+/** How many terms a negation reaches over, unless the clause ends before. */
+const negationReach = 3;
+
+/** How many terms before it a negator at the end denies: "dreht immer nicht". */
+const reachBefore = 2;
+
+/** Turns tokens into terms by the words of one language. */
+export interface TermReader {
+  readonly fromTokens: (tokens: readonly Token[]) => Terms;
+  readonly fromText: (text: string) => Terms;
+  /** Every word of a name, fillers kept and nothing denied. */
+  readonly literally: (text: string | readonly Token[]) => Terms;
+}
+
+/** The terms of one clause as they are gathered. */
+interface Clause {
+  readonly terms: string[];
+  reach: number;
+  /** A negator that nothing follows is a term itself: "no", "nothing". */
+  alone: { readonly term: string; readonly deniesBefore: boolean } | undefined;
+}
+
+/** The term reader of one language, whose words are spelled as typed words are. */
+export function createTermReader(words: Words): TermReader {
+  const breaks = new Set(words.clauseBreaks);
+  const joins = new Set(words.joins);
+  const before = new Set(words.spelling?.denyBefore ?? []);
+  const stem = createStemmer(words);
+  const partsOf = createWordParts(words);
+
+  const fromTokens = (tokens: readonly Token[]): Terms => {
+    const terms: string[] = [];
+    let clause: Clause = { terms: [], reach: 0, alone: undefined };
+    const endClause = (): void => {
+      terms.push(...endOf(clause));
+      clause = { terms: [], reach: 0, alone: undefined };
+    };
+    const deny = (term: string, deniesBefore = false): void => {
+      // Two negators at once deny once: "ne pas", "nic nie".
+      clause.alone = { term, deniesBefore };
+      clause.reach = negationReach;
+    };
+    const add = (term: string, isDenied: boolean): void => {
+      const signed = isDenied || clause.reach > 0 ? `!${term}` : term;
+      const isAgain = isRepeated(clause.terms.length > 0 ? clause.terms : terms, signed);
+      if (!isAgain) clause.terms.push(signed);
+      else if (clause.terms.at(-1) !== again) clause.terms.push(again);
+      clause.reach = Math.max(clause.reach - 1, 0);
+      clause.alone = undefined;
+    };
+    for (const token of tokens) {
+      if (token.kind === 'malformed' || (token.kind === 'mark' && '-/'.includes(token.text)))
+        continue;
+      if (token.kind === 'mark') endClause();
+      else if (token.kind === 'number') add(token.digits, false);
+      else {
+        const { word, role, isJoined, isDenied } = partsOf(token.text);
+        if (isJoined && clause.alone === undefined) clause.reach = 0;
+        // "Zero clicks" denies as "no clicks" does.
+        if (role === 'negator' || words.cardinals[word] === 0) deny(stem(word), before.has(word));
+        else if (breaks.has(word)) endClause();
+        else if (joins.has(word)) clause.reach = clause.alone === undefined ? 0 : clause.reach;
+        else if (role === 'term') add(stem(word), isDenied);
+      }
+    }
+    endClause();
+    return terms.length > 0
+      ? terms
+      : tokens.flatMap((token) => (token.kind === 'word' ? [stem(token.text)] : []));
+  };
+
+  return {
+    fromTokens,
+    fromText: (text) => fromTokens(readTokens(text, words)),
+    literally: (text) =>
+      (typeof text === 'string' ? readTokens(text, words) : text).flatMap((token) => {
+        if (token.kind === 'number') return [token.digits];
+        return token.kind === 'word' ? [stem(partsOf(token.text).word)] : [];
+      }),
+  };
+}
+
+/** True where a term follows itself; figures never do. */
+function isRepeated(terms: readonly string[], term: string): boolean {
+  const before = terms.at(-1) === again ? terms.at(-2) : terms.at(-1);
+  return before === term && !/\d/.test(term);
+}
+
+function endOf(clause: Clause): readonly string[] {
+  if (clause.alone !== undefined) settle(clause);
+  return clause.terms;
+}
+
+/** What a negator that nothing follows means: it denies what stands before, or is a term itself. */
+function settle(clause: Clause): void {
+  const { alone, terms } = clause;
+  if (alone === undefined) return;
+  if (alone.deniesBefore && terms.length > 0) {
+    const denied = terms.splice(-reachBefore);
+    terms.push(...denied.map((term) => (term.startsWith('!') ? term : `!${term}`)));
+  } else terms.push(alone.term);
+  clause.alone = undefined;
+}
+
+/** The same term affirmed where it was denied, and denied where it was affirmed. */
+export function flip(term: string): string {
+  return term.startsWith('!') ? term.slice(1) : `!${term}`;
+}

@@ -1,0 +1,45 @@
+import type { Words } from '../words/words.ts';
+
+/** What a typed word is made of and what it does. */
+export interface WordParts {
+  /** Without what is written on to it. */
+  readonly word: string;
+  readonly role: 'term' | 'negator' | 'filler';
+  /** True where a joining word is written on to it: the `و` of `والبطارية`. */
+  readonly isJoined: boolean;
+  /** True where what is written round it denies it: `مابيشتغلش`. */
+  readonly isDenied: boolean;
+}
+
+/** Less than this is no word without what is written on to it. */
+const shortestWord = 3;
+
+/** Takes words apart in one language, whose words are spelled as typed words are. */
+export function createWordParts(words: Words): (typed: string) => WordParts {
+  const { attached = [], around = [] } = words.spelling ?? {};
+  const negators = new Set(words.negators);
+  const fillers = new Set(words.fillers);
+  const plain = new Set([...words.clauseBreaks, ...words.joins, ...Object.keys(words.cardinals)]);
+  const roleOf = (word: string): WordParts['role'] => {
+    if (negators.has(word)) return 'negator';
+    return fillers.has(word) ? 'filler' : 'term';
+  };
+
+  return (typed) => {
+    const role = roleOf(typed);
+    const whole = { word: typed, role, isJoined: false, isDenied: false };
+    if (role !== 'term' || plain.has(typed)) return whole;
+    for (const [start, end] of around) {
+      const length = typed.length - start.length - end.length;
+      if (typed.startsWith(start) && typed.endsWith(end) && length >= shortestWord)
+        return { ...whole, word: typed.slice(start.length, start.length + length), isDenied: true };
+    }
+    const prefix = attached.find(
+      (one) => typed.startsWith(one) && typed.length - one.length >= shortestWord,
+    );
+    if (prefix === undefined) return whole;
+    const word = typed.slice(prefix.length);
+    const isJoined = words.joins.some((join) => prefix.startsWith(join));
+    return { word, role: roleOf(word), isJoined, isDenied: false };
+  };
+}

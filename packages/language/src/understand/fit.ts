@@ -1,0 +1,152 @@
+import { findPhrase, hasOtherNumber, type Heard, isContradicted } from '../typed/heard.ts';
+import { again, flip, type Terms } from '../typed/terms.ts';
+import type { Meanings } from '../typed/vocabulary.ts';
+import type { OptionPhrases } from './lexicon.ts';
+import type { Weights } from './weights.ts';
+
+/** How well a text fits one answer, 0 to 1; below 0 where the text denies it. */
+export interface Fit {
+  readonly id: string;
+  readonly label: string;
+  readonly score: number;
+  /** The phrase that fits best. */
+  readonly phrase: Terms;
+  /** How much of what was said the answer accounts for, 0 to 1. */
+  readonly coverage: number;
+}
+
+/** Limits of the fit, common practice, no source: set so that each phrase left out is still found. */
+const recallShare = 0.5;
+
+/** What a word says that no answer has. */
+const strangeWeight = 0.42;
+
+/** So much weight of words of one answer, from whichever phrases, is as good as a phrase. */
+const enoughWeight = 1.6;
+
+/** Less weight than this of words that are said is little to go by, whatever the phrase. */
+const leastEvidence = 0.5;
+
+/** What is left of the fit of an answer of which the text denies a word. */
+const deniedShare = 0.6;
+
+/** What is left of it where the text denies something that no answer says. */
+const strangeDenialShare = 0.85;
+
+/** What is left of the fit of an answer said once, where the text says it over and over. */
+const onceShare = 0.7;
+
+/** Words in another order, or with others between them, say a little less. */
+const outOfOrder = 0.04;
+
+/** How well each answer fits, best first. `topic` are terms that name what is asked about. */
+export function fitOptions(
+  heard: Heard,
+  options: readonly OptionPhrases[],
+  weights: Weights,
+  topic: ReadonlySet<string> = new Set(),
+): Fit[] {
+  const said = heard.at.map((meanings) => weightOf(meanings, weights, topic));
+  const whole = said.reduce((sum, weight) => sum + weight, 0);
+  return options
+    .map((option) => fitOption(heard, option, { weights, topic, said, whole }))
+    .sort((one, other) => other.score - one.score);
+}
+
+interface Scale {
+  readonly weights: Weights;
+  readonly topic: ReadonlySet<string>;
+  /** What each term of the text weighs. */
+  readonly said: readonly number[];
+  readonly whole: number;
+}
+
+function fitOption(heard: Heard, option: OptionPhrases, scale: Scale): Fit {
+  const { id, label, phrases, terms } = option;
+  const { weights, topic, said, whole } = scale;
+  let best: { score: number; phrase: Terms } = { score: 0, phrase: [] };
+  // An answer that is itself said by denying something is not ruled out by a denial.
+  const isNegative = [...terms].some((term) => term.startsWith('!'));
+  let isDenied = false;
+  for (const phrase of phrases) {
+    if (hasOtherNumber(heard, phrase)) continue;
+    if (isContradicted(heard, phrase)) {
+      isDenied = !isNegative;
+      continue;
+    }
+    const recall = recallOf(heard, phrase, weights);
+    if (recall > best.score) best = { score: recall, phrase };
+  }
+  const shares = heard.at.map((meanings) =>
+    Math.max(
+      0,
+      ...[...meanings].map(([term, like]) => (terms.has(term) || topic.has(term) ? like : 0)),
+    ),
+  );
+  const covered = shares.reduce((sum, share, index) => sum + share * (said[index] ?? 0), 0);
+  const coverage = whole === 0 ? 0 : covered / whole;
+  const distinct = heard.at.reduce(
+    (sum, meanings) =>
+      sum +
+      Math.max(
+        0,
+        ...[...meanings].map(([t, like]) => (terms.has(t) ? like * (weights.get(t) ?? 0) : 0)),
+      ),
+    0,
+  );
+  if (best.score === 0 && isDenied) return { id, label, phrase: [], coverage: 0, score: -1 };
+  const isInOrder = best.score < 1 || findPhrase(heard, best.phrase) >= 0;
+  const byPhrase =
+    recallShare * best.score + (1 - recallShare) * coverage - (isInOrder ? 0 : outOfOrder);
+  const byWords = coverage * Math.min(1, distinct / enoughWeight);
+  const score =
+    Math.max(byPhrase, byWords) *
+    Math.min(1, distinct / leastEvidence) *
+    (isNegative ? 1 : againstShare(heard, terms, weights)) *
+    (heard.terms.includes(again) && !terms.has(again) ? onceShare : 1);
+  return {
+    id,
+    label,
+    phrase: best.phrase,
+    coverage,
+    score: isDenied && score < offeredDenied ? -1 : score,
+  };
+}
+
+/**
+ * What is left of the fit of an answer that is said without denying, where the text denies: all of
+ * it where only other answers are denied ("not corroded but loose").
+ */
+function againstShare(heard: Heard, own: ReadonlySet<string>, weights: Weights): number {
+  const denied = heard.terms.filter((term) => term.startsWith('!')).map(flip);
+  if (denied.some((term) => own.has(term))) return deniedShare;
+  return denied.some((term) => !weights.has(term)) ? strangeDenialShare : 1;
+}
+
+/** An answer that is denied in some other way of saying it must fit this well. */
+const offeredDenied = 0.35;
+
+function weightOf(meanings: Meanings, weights: Weights, topic: ReadonlySet<string>): number {
+  let weight = 0;
+  for (const [term, likeness] of meanings) {
+    const known =
+      weights.get(term) ?? weights.get(flip(term)) ?? (topic.has(term) ? strangeWeight : 0);
+    weight = Math.max(weight, known * likeness);
+  }
+  return weight === 0 ? strangeWeight : Math.max(weight, lightest);
+}
+
+/** Even a word that all answers have is a word that was said. */
+const lightest = 0.1;
+
+/** How much of a phrase is said, by weight. */
+function recallOf({ all }: Heard, phrase: Terms, weights: Weights): number {
+  let whole = 0;
+  let matched = 0;
+  for (const term of phrase) {
+    const weight = Math.max(weights.get(term) ?? strangeWeight, lightest);
+    whole += weight;
+    matched += weight * (all.get(term) ?? 0);
+  }
+  return whole === 0 ? 0 : matched / whole;
+}

@@ -1,0 +1,218 @@
+import type { Check } from '@keyturn/core';
+import type { CheckTexts, FlowTexts } from '../flow-texts.ts';
+import { createTermReader, type TermReader, type Terms } from '../typed/terms.ts';
+import { readTokens } from '../typed/read-tokens.ts';
+import { spellWords } from '../typed/spell-words.ts';
+import type { Token } from '../typed/token.ts';
+import { createVocabulary, type Vocabulary } from '../typed/vocabulary.ts';
+import { createNumberWords, type NumberWords } from '../numbers/number-words.ts';
+import { createUnitReader, type UnitReader } from '../numbers/units-said.ts';
+import type { TalkWord, Words } from '../words/words.ts';
+import { type Weights, weightsOf } from './weights.ts';
+
+/** One answer and every phrase that says it: its id, its label, what people say. */
+export interface OptionPhrases {
+  readonly id: string;
+  readonly label: string;
+  readonly phrases: readonly Terms[];
+  /** Every term of its phrases. */
+  readonly terms: ReadonlySet<string>;
+}
+
+/** What can be said to one check. */
+export interface CheckPhrases {
+  readonly id: string;
+  readonly name: string;
+  readonly check: Check;
+  /** Choices, or what a test lamp shows. */
+  readonly options: readonly OptionPhrases[];
+  /** What each term tells of the answers. */
+  readonly weights: Weights;
+  /** Terms of the check's name, which say what is spoken of. */
+  readonly topic: ReadonlySet<string>;
+  /** What names the check itself, word for word. */
+  readonly names: readonly Terms[];
+  /** The words by which its reading goes on a line of several. */
+  readonly said: readonly (readonly Token[])[];
+}
+
+/** A phrase of an interrupt. */
+interface InterruptPhrase {
+  readonly interrupt: string;
+  readonly terms: Terms;
+  /** Every word of it, where small words hold it together: "it started", "we are in the road". */
+  readonly literal?: Terms;
+}
+
+/** How one talk word is said. */
+export interface TalkPhrases {
+  readonly said: readonly Terms[];
+  /** Every phrase word for word, fillers and all. */
+  readonly literal: readonly Terms[];
+}
+
+/** Everything that can be said in one flow and one language, as terms. */
+export interface Lexicon {
+  /** What each term tells of all the answers of the flow. */
+  readonly weights: Weights;
+  /** Spelled as what is typed is spelled. */
+  readonly words: Words;
+  readonly numbers: NumberWords;
+  readonly readUnit: UnitReader;
+  readonly reader: TermReader;
+  readonly vocabulary: Vocabulary;
+  readonly checks: ReadonlyMap<string, CheckPhrases>;
+  readonly interrupts: readonly InterruptPhrase[];
+  readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
+  readonly statements: readonly {
+    readonly set: Words['statements'][number]['set'];
+    readonly said: readonly Terms[];
+  }[];
+  readonly kit: readonly { readonly id: string; readonly said: readonly Terms[] }[];
+  readonly having: readonly Terms[];
+  readonly corrections: readonly Terms[];
+}
+
+/** What a lexicon is made of. */
+export interface LexiconSources {
+  readonly words: Words;
+  readonly texts: FlowTexts;
+  readonly checks: Readonly<Record<string, Check>>;
+}
+
+/**
+ * The lexicon of a flow. A check without words is left without phrases: what is missing is thrown
+ * when it is to be said, not while somebody is being understood.
+ */
+export function createLexicon({ words: given, texts, checks }: LexiconSources): Lexicon {
+  const words = spellWords(given);
+  const reader = createTermReader(words);
+  const read = (phrases: readonly string[]): Terms[] =>
+    phrases.map(reader.fromText).filter((terms) => terms.length > 0);
+
+  const talk = readTalkPhrases(words, reader);
+  const entries = Object.values(checks).map((check): CheckPhrases => {
+    const own = textsOf(check, texts);
+    const options = optionIds(check, own).map((id): OptionPhrases => {
+      const answer = own.answers?.[id] ?? texts.lamp?.[id];
+      const label = answer?.label ?? id;
+      // An id that is a word of talk in this language ("no" is yes in Polish) is no way to say it.
+      const ids = isTalk(id, talk, reader) ? [] : [id];
+      const phrases = read([...ids, label, ...(answer?.said ?? [])]);
+      return { id, label, phrases, terms: new Set(phrases.flat()) };
+    });
+    const topic = new Set(reader.fromText(own.name));
+    return {
+      id: check.id,
+      name: own.name,
+      check,
+      options,
+      weights: weightsOf(
+        options.map(({ phrases }) => phrases),
+        topic,
+      ),
+      topic,
+      names: [check.id, own.name, ...(own.said ?? [])].map(reader.literally),
+      said: (own.said ?? []).map((said) => readTokens(said, words)),
+    };
+  });
+
+  const interrupts = Object.entries(texts.interrupts).flatMap(([interrupt, { name, said }]) =>
+    [name, ...said].map((phrase): InterruptPhrase => {
+      const terms = reader.fromText(phrase);
+      const literal = reader.literally(phrase);
+      return terms.length === 1 && literal.length > 1
+        ? { interrupt, terms, literal }
+        : { interrupt, terms };
+    }),
+  );
+
+  const statements = words.statements.map(({ set, said }) => ({ set, said: read(said) }));
+  const kit = Object.entries(words.kit).map(([id, said]) => ({
+    id,
+    said: read([id, ...said, ...(texts.kit[id] === undefined ? [] : [texts.kit[id]])]),
+  }));
+  const having = read(words.having);
+  const corrections = read(words.corrections);
+
+  const everything = [
+    ...entries.flatMap(({ options, names }) => [
+      ...names,
+      ...options.flatMap(({ phrases }) => phrases),
+    ]),
+    ...interrupts.map(({ terms }) => terms),
+    ...Object.values(talk).flatMap(({ said, literal }) => [...said, ...literal]),
+    ...statements.flatMap(({ said }) => said),
+    ...kit.flatMap(({ said }) => said),
+    ...having,
+    ...interrupts.flatMap(({ literal }) => (literal === undefined ? [] : [literal])),
+    ...corrections,
+  ];
+  return {
+    weights: weightsOf(entries.flatMap(({ options }) => options.map(({ phrases }) => phrases))),
+    words,
+    numbers: createNumberWords(words),
+    readUnit: createUnitReader(words),
+    reader,
+    vocabulary: createVocabulary(everything.flat(), words.spelling),
+    checks: new Map(entries.map((entry) => [entry.id, entry])),
+    interrupts,
+    talk,
+    statements,
+    kit,
+    having,
+    corrections,
+  };
+}
+
+/**
+ * The phrases of talk. One that small words alone keep from saying something else ("cómo no", of
+ * course, without them "no") is understood only word for word.
+ */
+function readTalkPhrases(words: Words, reader: TermReader): Lexicon['talk'] {
+  const all = Object.entries(words.talk).flatMap(([word, said]) =>
+    said.map((phrase) => {
+      const terms = reader.fromText(phrase);
+      const literal = reader.literally(phrase);
+      return {
+        word,
+        terms,
+        literal,
+        key: terms.join(' '),
+        isWhole: terms.length === literal.length,
+      };
+    }),
+  );
+  const isPlain = ({ word, key, isWhole }: (typeof all)[number]): boolean =>
+    isWhole || !all.some((other) => other.key === key && other.word !== word);
+  const phrasesOf = (word: string): TalkPhrases => {
+    const own = all.filter((phrase) => phrase.word === word && phrase.terms.length > 0);
+    return {
+      said: own.filter(isPlain).map(({ terms }) => terms),
+      literal: own.map(({ literal }) => literal),
+    };
+  };
+  return Object.fromEntries(
+    Object.keys(words.talk).map((word) => [word, phrasesOf(word)]),
+  ) as Record<TalkWord, TalkPhrases>;
+}
+
+function isTalk(id: string, talk: Lexicon['talk'], reader: TermReader): boolean {
+  const literal = reader.literally(id).join(' ');
+  return Object.values(talk).some((phrases) =>
+    phrases.literal.some((phrase) => phrase.join(' ') === literal),
+  );
+}
+
+function textsOf(check: Check, { checks }: FlowTexts): CheckTexts {
+  const like = check.like === undefined ? undefined : checks[check.like];
+  return { name: check.id, ...like, ...checks[check.id] };
+}
+
+/** Choices, what a test lamp shows, and bands that people name in place of a figure. */
+function optionIds({ form }: Check, { answers = {} }: CheckTexts): readonly string[] {
+  if (form.kind === 'choice') return form.choices;
+  if (form.kind === 'work') return [];
+  const named = form.bands.map(({ id }) => id).filter((id) => answers[id]?.said !== undefined);
+  return [...Object.keys(form.lamp), ...named];
+}

@@ -1,0 +1,85 @@
+import { chooseOption, chooseSeveral, exactChoice } from './choices.ts';
+import { hear } from '../typed/heard.ts';
+import { normalise } from '../typed/normalise.ts';
+import { readKeys } from './option-keys.ts';
+import { offersOf } from './found-answer.ts';
+import type { CheckPhrases, Lexicon, OptionPhrases } from './lexicon.ts';
+import { type Turn, answers, mostClauses, optionsInHand, unclear } from './turn.ts';
+import type { Understood } from './understood.ts';
+
+/** The answer in hand that the text is word for word. */
+export function readExact(turn: Turn): Understood | undefined {
+  const check = optionsInHand(turn);
+  const exact = check === undefined ? undefined : exactChoice(turn.heard, check.options);
+  if (check === undefined || exact === undefined) return undefined;
+  return answers([{ check: check.id, value: [exact] }]);
+}
+
+/** The answers in hand whose numbers the text is. */
+export function readOptionKeys(turn: Turn): Understood | undefined {
+  const check = optionsInHand(turn);
+  if (check?.check.form.kind !== 'choice') return undefined;
+  const keys = readKeys(
+    normalise(turn.text, turn.listener.lexicon.words.spelling),
+    turn.tokens,
+    turn.listener.lexicon.words,
+  );
+  if (keys === undefined) return undefined;
+  const { choices, several } = check.check.form;
+  const picked = keys.map((key) => choices[key - 1]);
+  const ids = [...new Set(picked.filter((id) => id !== undefined))];
+  if (ids.length === 0 || picked.includes(undefined)) return unclear(turn, 'unknown-choice');
+  if (ids.length > 1 && !several) return unclear(turn, 'one-choice');
+  return answers([{ check: check.id, value: ids }]);
+}
+
+/** A yes or no to a question that has an answer for it; else it may still be close to one. */
+export function readYesNo(turn: Turn, talk: 'yes' | 'no' | 'done'): Understood {
+  const check = optionsInHand(turn);
+  const option = check === undefined ? undefined : optionSaid(check, talk, turn.listener.lexicon);
+  if (check !== undefined && option !== undefined)
+    return answers([{ check: check.id, value: [option] }]);
+  return readChoice(turn) ?? readClose(turn) ?? unclear(turn, 'unknown-choice', talk);
+}
+
+/** The answer that is said by yes, however it is put; of two, the one that is not said by no. */
+function optionSaid(
+  { options }: CheckPhrases,
+  talk: 'yes' | 'no' | 'done',
+  lexicon: Lexicon,
+): string | undefined {
+  const saidBy = (word: 'yes' | 'no' | 'done'): OptionPhrases[] => {
+    const ways = new Set(lexicon.talk[word].said.map((terms) => terms.join(' ')));
+    return options.filter(({ phrases }) => phrases.some((phrase) => ways.has(phrase.join(' '))));
+  };
+  const [option, more] = saidBy(talk);
+  if (option !== undefined) return more === undefined ? option.id : undefined;
+  if (talk === 'done' || options.length !== 2) return undefined;
+  const against = saidBy(talk === 'yes' ? 'no' : 'yes');
+  return against.length === 1 ? options.find((one) => one !== against[0])?.id : undefined;
+}
+
+/** The answer in hand that the text means for certain. */
+export function readChoice(turn: Turn): Understood | undefined {
+  const check = optionsInHand(turn);
+  if (check === undefined) return undefined;
+  const { form } = check.check;
+  if (form.kind === 'choice' && form.several) {
+    const { lexicon } = turn.listener;
+    const parts = turn.clauses
+      .slice(0, mostClauses)
+      .map((clause) => hear(lexicon.reader.fromTokens(clause), lexicon.vocabulary));
+    const chosen = chooseSeveral(parts, check);
+    return chosen.length === 0 ? undefined : answers([{ check: check.id, value: chosen }]);
+  }
+  const choice = chooseOption(turn.heard, check);
+  return choice.type === 'one' ? answers([{ check: check.id, value: [choice.fit.id] }]) : undefined;
+}
+
+/** The answers in hand that the text comes close to. */
+export function readClose(turn: Turn): Understood | undefined {
+  const check = optionsInHand(turn);
+  const choice = check === undefined ? undefined : chooseOption(turn.heard, check);
+  if (check === undefined || choice?.type !== 'close') return undefined;
+  return offersOf(choice.fits.map((fit) => ({ check, fit })));
+}

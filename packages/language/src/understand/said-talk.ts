@@ -1,0 +1,127 @@
+import { exactChoice } from './choices.ts';
+import { findPhrase } from '../typed/heard.ts';
+import { readLine } from '../readings/readings-line.ts';
+import { readYesNo } from './said-choice.ts';
+import { lineContext } from './said-figures.ts';
+import type { CheckPhrases } from './lexicon.ts';
+import { readStatement } from './statements.ts';
+import { containsPlainTalk, findTalk, saysOver } from './talk.ts';
+import { type Turn, answers, input, optionsInHand, unclear } from './turn.ts';
+import type { HeardTalk, Understood } from './understood.ts';
+
+/** What ends a confirmation, a wait, work or an interrupt. */
+export function readAwaited(turn: Turn): Understood | undefined {
+  const { hearing, listener, inHand } = turn;
+  const { lexicon } = listener;
+  switch (hearing.awaiting) {
+    case 'resume':
+      return findTalk(turn, lexicon, ['over', 'yes', 'done']) !== undefined ||
+        turn.clauses.some((clause) => saysOver(clause, lexicon))
+        ? input([{ type: 'resume' }])
+        : undefined;
+    case 'confirm':
+      if (findTalk(turn, lexicon, ['yes', 'done']) !== undefined)
+        return input([{ type: 'confirm' }], 'yes');
+      return findTalk(turn, lexicon, ['no']) === undefined
+        ? undefined
+        : input([{ type: 'talk', talk: 'cannot' }], 'no');
+    case 'wait':
+      return findTalk(turn, lexicon, ['done', 'over']) === undefined
+        ? undefined
+        : input([{ type: 'waited' }], 'done');
+    case 'answer':
+      return inHand?.check.form.kind === 'work' &&
+        (findTalk(turn, lexicon, ['done', 'yes']) !== undefined || turn.text.trim() === '1')
+        ? answers([{ check: inHand.id, value: ['done'] }], 'done')
+        : undefined;
+    case 'nothing':
+      return undefined;
+  }
+}
+
+/** Talk that the whole text is. */
+export function readTalk(turn: Turn): Understood | undefined {
+  const { listener } = turn;
+  const talk = findTalk(turn, listener.lexicon, [
+    'dont-know',
+    'cannot',
+    'why',
+    'numbers',
+    'back',
+    'repeat',
+    'person',
+    'stop',
+    'language',
+    'yes',
+    'no',
+    'done',
+  ]);
+  switch (talk) {
+    case undefined:
+    case 'over':
+      return undefined;
+    case 'language':
+      return unclear(turn, 'one-language', talk);
+    case 'yes':
+    case 'no':
+    case 'done':
+      return optionsInHand(turn) === undefined ? noAnswer(turn, talk) : readYesNo(turn, talk);
+    default:
+      return input([{ type: 'talk', talk }], talk);
+  }
+}
+
+function noAnswer(turn: Turn, talk: HeardTalk): Understood {
+  const { hearing, inHand } = turn;
+  if (hearing.awaiting === 'wait') return unclear(turn, 'waiting', talk);
+  if (hearing.awaiting === 'resume') return unclear(turn, 'not-over', talk);
+  if (hearing.awaiting === 'nothing') return unclear(turn, 'closed', talk);
+  if (inHand?.check.form.kind === 'reading') return unclear(turn, 'not-a-number', talk);
+  if (inHand?.check.form.kind === 'work') return unclear(turn, 'not-done', talk);
+  return unclear(turn, 'nothing-to-confirm', talk);
+}
+
+/** A statement that is an answer to some check is left to be that answer. */
+export function readContext(turn: Turn): Understood | undefined {
+  const { heard, listener, hearing, inHand } = turn;
+  const { checks, kit } = listener.lexicon;
+  const isKitAsked = inHand?.options.some(({ id }) => kit.some((item) => item.id === id)) === true;
+  const isAnswer = [...checks.values()].some(
+    ({ options }) => exactChoice(heard, options) !== undefined,
+  );
+  if (isKitAsked || isAnswer) return undefined;
+  const stated = readStatement(heard, listener.lexicon, hearing.kit);
+  if (stated === undefined) return undefined;
+  const meant = optionThatSets(inHand, stated.set);
+  if (inHand !== undefined && meant !== undefined && optionsInHand(turn) !== undefined)
+    return answers([{ check: inHand.id, value: [meant] }]);
+  // What is at hand is often told together with what was read: "I have a charger, 12.1 rest".
+  const line =
+    'kit' in stated.set ? readLine(turn.tokens, lineContext(turn, undefined)) : undefined;
+  return line?.type === 'readings'
+    ? input([stated, { type: 'answers', answers: line.readings }])
+    : input([stated]);
+}
+
+/** Talk inside a longer sentence: "I would like to talk to a person, please". */
+export function readLooseTalk({ heard, listener }: Turn): Understood | undefined {
+  const { lexicon } = listener;
+  const talk = (['dont-know', 'person'] as const).find((word) =>
+    containsPlainTalk(heard, lexicon, word),
+  );
+  const asksWhy = lexicon.talk.why.said.some((phrase) => findPhrase(heard, phrase) === 0);
+  if (talk === undefined && !asksWhy) return undefined;
+  const said = talk ?? 'why';
+  return input([{ type: 'talk', talk: said }], said);
+}
+
+/** The answer in hand that says the same of the vehicle: "diesel engine" to what drives it. */
+function optionThatSets(
+  inHand: CheckPhrases | undefined,
+  stated: Readonly<Record<string, unknown>>,
+): string | undefined {
+  const wanted = JSON.stringify(stated);
+  return Object.entries(inHand?.check.sets ?? {}).find(
+    ([, set]) => JSON.stringify(set) === wanted,
+  )?.[0];
+}

@@ -1,0 +1,97 @@
+import type { AnswerInput } from '@keyturn/core';
+import { type Heard, hear } from '../typed/heard.ts';
+import type { Token } from '../typed/token.ts';
+import { type Choice, chooseOption } from './choices.ts';
+import { fitOptions } from './fit.ts';
+import { type FoundAnswer, offersOf } from './found-answer.ts';
+import { cutClauses } from './talk.ts';
+import { type Turn, answers, mostClauses, optionsInHand } from './turn.ts';
+import type { Understood } from './understood.ts';
+import { volunteered } from './volunteered.ts';
+
+/** From here on a text is one answer, commas and all. */
+const wholeCoverage = 0.85;
+
+/** What the clauses of a text answer: in hand or not, and which may be either. */
+interface Told {
+  readonly answers: readonly AnswerInput[];
+  readonly unsure: readonly FoundAnswer[];
+}
+
+/** Several answers in one text: "just clicks and the lights go dim, battery is new". */
+export function readSeveral(turn: Turn): Understood | undefined {
+  const { clauses, heard } = turn;
+  if (clauses.length < 2) return undefined;
+  const check = optionsInHand(turn);
+  if (check?.check.form.kind === 'choice' && check.check.form.several) return undefined;
+  const whole: Choice = check === undefined ? { type: 'none' } : chooseOption(heard, check);
+  if (whole.type === 'one' && whole.fit.coverage >= wholeCoverage) return undefined;
+  const told = readClauses(turn, clauses);
+  return told.answers.length < 2 ? undefined : answers(told.answers);
+}
+
+/** Every check that some clauses answer; of two answers to one check neither is taken. */
+export function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]): Told {
+  const { lexicon } = turn.listener;
+  const check = optionsInHand(turn);
+  const given = new Map<string, Set<string>>();
+  const unsure: FoundAnswer[] = [];
+  const take = (id: string, value: string): void => {
+    given.set(id, (given.get(id) ?? new Set()).add(value));
+  };
+  for (const clause of clauses.slice(0, mostClauses)) {
+    const heard = hear(lexicon.reader.fromTokens(clause), lexicon.vocabulary);
+    if (heard.at.length === 0) continue;
+    const choice: Choice = check === undefined ? { type: 'none' } : chooseOption(heard, check);
+    const found = volunteered(heard, turn);
+    const [first, more] = found;
+    const isOther = first !== undefined && more === undefined && first.check !== check;
+    if (
+      check !== undefined &&
+      choice.type === 'one' &&
+      !(isOther && first.fit.score > choice.fit.score)
+    )
+      take(check.id, choice.fit.id);
+    else if (first !== undefined && more === undefined) take(first.check.id, first.fit.id);
+    else unsure.push(...found);
+  }
+  const isPlain = ([id, values]: readonly [string, ReadonlySet<string>]): boolean => {
+    const form = lexicon.checks.get(id)?.check.form;
+    return values.size === 1 || (form?.kind === 'choice' && form.several);
+  };
+  return {
+    answers: [...given].filter(isPlain).map(([id, values]) => ({ check: id, value: [...values] })),
+    unsure,
+  };
+}
+
+/** What was said without being asked, in a text of one answer or several. */
+export function readVolunteered(turn: Turn): Understood | undefined {
+  const check = optionsInHand(turn);
+  // What denies an answer in hand is about the question in hand.
+  if (check !== undefined && isDenied(turn.heard, check)) return undefined;
+  const whole = volunteered(turn.heard, turn);
+  const [only, more] = whole;
+  if (only !== undefined && more === undefined)
+    return answers([{ check: only.check.id, value: [only.fit.id] }]);
+  if (check === undefined && turn.clauses.length > 1) {
+    const told = readClauses(turn, turn.clauses);
+    if (told.answers.length > 0) return answers(told.answers);
+    if (told.unsure.length > 0) return offersOf(told.unsure);
+  }
+  if (whole.length > 0) return offersOf(whole);
+  return undefined;
+}
+
+function isDenied(heard: Heard, { options, weights, topic }: FoundAnswer['check']): boolean {
+  return fitOptions(heard, options, weights, topic).some(({ score }) => score < 0);
+}
+
+/** The clauses that hold no number, as answers beside the readings of the rest. */
+export function readWordsBeside(turn: Turn, tokens: readonly Token[]): readonly AnswerInput[] {
+  const { lexicon } = turn.listener;
+  const clauses = cutClauses(tokens, lexicon).filter(
+    (clause) => !clause.some(({ kind }) => kind === 'number'),
+  );
+  return clauses.length === 0 ? [] : readClauses(turn, clauses).answers;
+}

@@ -1,0 +1,116 @@
+import { findPhrase, hear, isPhrase, means, says, type Heard } from '../typed/heard.ts';
+import type { Lexicon, TalkPhrases } from './lexicon.ts';
+import { again, type Terms } from '../typed/terms.ts';
+import type { Token } from '../typed/token.ts';
+import type { TalkWord } from '../words/words.ts';
+
+/** The talk that a whole text is, if it is any of these: word for word first. */
+export function findTalk(
+  { heard, literal }: { readonly heard: Heard; readonly literal: Heard },
+  lexicon: Lexicon,
+  wanted: readonly TalkWord[],
+): TalkWord | undefined {
+  const words = Object.entries(lexicon.talk) as [TalkWord, TalkPhrases][];
+  const exact = words.filter((entry) =>
+    entry[1].literal.some((phrase) => isPhrase(literal, phrase)),
+  );
+  const first = wanted.find((word) => exact.some(([one]) => one === word));
+  if (first !== undefined) return first;
+  if (exact.length > 0) return undefined;
+  const once = withoutRepeats(heard);
+  return wanted.find((word) => lexicon.talk[word].said.some((phrase) => isPhrase(once, phrase)));
+}
+
+/** "Yes yes" is no more than yes. */
+function withoutRepeats(heard: Heard): Heard {
+  if (!heard.terms.includes(again)) return heard;
+  const isKept = (_: unknown, index: number): boolean => heard.terms[index] !== again;
+  return { ...heard, terms: heard.terms.filter(isKept), at: heard.at.filter(isKept) };
+}
+
+/** True where a phrase of several words, or one that denies, stands somewhere in the text. */
+export function containsPlainTalk(heard: Heard, lexicon: Lexicon, word: TalkWord): boolean {
+  return lexicon.talk[word].said.some(
+    (phrase) =>
+      (phrase.length > 1 || phrase[0]?.startsWith('!') === true) && findPhrase(heard, phrase) >= 0,
+  );
+}
+
+/**
+ * True where a clause says that the interrupt is over, and nothing else: "the smoke is gone", but
+ * not "smoke all over the place".
+ */
+export function saysOver(clause: readonly Token[], lexicon: Lexicon): boolean {
+  const { reader, vocabulary, interrupts, talk } = lexicon;
+  const terms = reader.fromTokens(clause);
+  const heard = hear(terms, vocabulary);
+  const said = interrupts.filter((phrase) => phrase.terms.every((term) => says(heard, term)));
+  const alarming = new Set(said.flatMap((phrase) => phrase.terms));
+  const rest = hear(
+    terms.filter(
+      (_, index) =>
+        ![...(heard.at[index] ?? new Map<string, number>()).keys()].some((term) =>
+          alarming.has(term),
+        ),
+    ),
+    vocabulary,
+  );
+  return [heard, rest].some((left) => talk.over.said.some((phrase) => isPhrase(left, phrase)));
+}
+
+/** Cuts a text where its clauses end. */
+export function cutClauses(tokens: readonly Token[], { words }: Lexicon): Token[][] {
+  const clauses: Token[][] = [[]];
+  for (const token of tokens) {
+    const isBreak =
+      (token.kind === 'mark' && !'-/'.includes(token.text)) ||
+      (token.kind === 'word' && words.clauseBreaks.includes(token.text));
+    if (isBreak) clauses.push([]);
+    else clauses.at(-1)?.push(token);
+  }
+  return clauses.filter((clause) => clause.length > 0);
+}
+
+/**
+ * The first interrupt that a text speaks of and does not deny. The words of a phrase may stand in
+ * any order, close together: "smells of burning" is "burning smell". A phrase that small words
+ * hold together ("it started") must stand word for word and end its clause: "it started clicking"
+ * is something else. Of several the one that the flow names first is taken.
+ */
+export function findInterrupt(
+  clauses: readonly (readonly Token[])[],
+  lexicon: Lexicon,
+  possible: readonly string[],
+): string | undefined {
+  const { reader, vocabulary, interrupts } = lexicon;
+  for (const clause of clauses) {
+    const heard = hear(reader.fromTokens(clause), vocabulary);
+    const literal = hear(reader.literally(clause), vocabulary);
+    const found = interrupts.filter((phrase) => {
+      if (!possible.includes(phrase.interrupt)) return false;
+      if (phrase.literal === undefined) return standsClose(heard, phrase.terms);
+      const last = heard.at.length - phrase.terms.length;
+      return findPhrase(heard, phrase.terms) === last && findPhrase(literal, phrase.literal) >= 0;
+    });
+    const first = found.find(({ terms }) => !found.some((other) => isPartOf(terms, other.terms)));
+    if (first !== undefined) return first.interrupt;
+  }
+  return undefined;
+}
+
+/** True where a longer phrase says what the shorter seemed to: "it fired up" is no fire. */
+function isPartOf(phrase: Terms, other: Terms): boolean {
+  return phrase.length < other.length && phrase.every((term) => other.includes(term));
+}
+
+/** How many other words may stand between those of an interrupt. */
+const between = 2;
+
+function standsClose({ at, all }: Heard, phrase: Terms): boolean {
+  if (phrase.length === 0 || !phrase.every((term) => says({ all }, term))) return false;
+  const width = phrase.length === 1 ? 1 : phrase.length + between;
+  return at.some((_, start) => {
+    const window = at.slice(start, start + width);
+    return phrase.every((term) => window.some((said) => means(said, term)));
+  });
+}

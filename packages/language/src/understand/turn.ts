@@ -1,0 +1,83 @@
+import type { Figure } from '../numbers/figures.ts';
+import type { AnswerInput, Input } from '@keyturn/core';
+import type { Heard } from '../typed/heard.ts';
+import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import type { Token } from '../typed/token.ts';
+import type { HeardTalk, Hearing, UnclearCode, Understood } from './understood.ts';
+
+/** A text is repeated to its writer up to this length. */
+const longestGiven = 80;
+
+/** An answer in more clauses than this is a story: the first are held against the phrases. */
+export const mostClauses = 12;
+
+/** What one text is understood with. */
+export interface Listener {
+  readonly lexicon: Lexicon;
+  /** A unit's sign in the language. */
+  readonly unitSign: (unit: string) => string;
+  /** A figure as the language writes it. */
+  readonly formatQuantity: (figure: Figure) => string;
+  readonly languageName: string;
+}
+
+/** One text on its way to being understood. */
+export interface Turn {
+  readonly text: string;
+  readonly tokens: readonly Token[];
+  readonly clauses: readonly (readonly Token[])[];
+  readonly heard: Heard;
+  /** Every word of it, fillers and all. */
+  readonly literal: Heard;
+  readonly hearing: Hearing;
+  readonly listener: Listener;
+  readonly inHand: CheckPhrases | undefined;
+}
+
+/** One way of understanding a text; undefined leaves it to the next. */
+export type Reading = (turn: Turn) => Understood | undefined;
+
+/** A text as it is said back: cut to 80 characters. */
+export function cut(text: string): string {
+  return text.trim().slice(0, longestGiven);
+}
+
+/** Understood as these inputs. */
+export function input(inputs: readonly Input[], talk?: HeardTalk): Understood {
+  return talk === undefined ? { type: 'input', inputs } : { type: 'input', inputs, talk };
+}
+
+/** Understood as these answers. */
+export function answers(given: readonly AnswerInput[], talk?: HeardTalk): Understood {
+  return input([{ type: 'answers', answers: given }], talk);
+}
+
+/** Not understood, with what is possible at the check in hand. */
+export function unclear(turn: Turn, code: UnclearCode, talk?: HeardTalk): Understood {
+  const { text, listener } = turn;
+  const possible = code === 'one-language' ? [listener.languageName] : possibleOf(turn);
+  const said = { type: 'unclear', code, given: cut(text), possible } as const;
+  return talk === undefined ? said : { ...said, talk };
+}
+
+/** What is possible at the check in hand, in words: its answers, or its unit. */
+export function possibleOf({ inHand, hearing, listener }: Turn): string[] {
+  if (inHand === undefined) return [];
+  const { form } = inHand.check;
+  const labels = inHand.options.map(({ label }) => label);
+  if (form.kind !== 'reading') return labels;
+  const sign = listener.unitSign(form.unit);
+  return hearing.lamp ? [...labels, sign] : [sign];
+}
+
+/** True where an answer is awaited. */
+export function isAsked({ hearing }: Turn): boolean {
+  return hearing.awaiting === 'answer';
+}
+
+/** The check in hand, where it is answered in words. */
+export function optionsInHand(turn: Turn): CheckPhrases | undefined {
+  return isAsked(turn) && turn.inHand !== undefined && turn.inHand.options.length > 0
+    ? turn.inHand
+    : undefined;
+}

@@ -1,0 +1,77 @@
+import { hear } from '../typed/heard.ts';
+import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
+import { readCorrection } from './said-correction.ts';
+import { readFigures } from './said-figures.ts';
+import { readInterrupt } from './said-interrupt.ts';
+import { readMeter } from './said-meter.ts';
+import { readAwaited, readContext, readLooseTalk, readTalk } from './said-talk.ts';
+import { readSeveral, readVolunteered } from './said-unasked.ts';
+import { cutClauses } from './talk.ts';
+import { readTokens } from '../typed/read-tokens.ts';
+import { type Listener, type Reading, type Turn, cut, unclear } from './turn.ts';
+import type { Hearing, Understood } from './understood.ts';
+
+/** The longest text that is taken in, in UTF-16 code units. */
+const longestText = 2000;
+
+/** An answer in more terms than this is not held against the phrases as a whole. */
+const mostTerms = 80;
+
+/**
+ * What a typed text means to a case that waits for `hearing`. Pure, linear in the length of the
+ * text, and never throws. Interrupts come before everything but an answer word for word.
+ */
+export function understandText(text: string, hearing: Hearing, listener: Listener): Understood {
+  const { lexicon } = listener;
+  if (text.length > longestText)
+    return { type: 'unclear', code: 'too-long', given: cut(text), possible: [] };
+  const tokens = readTokens(text, lexicon.words);
+  const turn: Turn = {
+    text,
+    tokens,
+    clauses: cutClauses(tokens, lexicon),
+    heard: hear(lexicon.reader.fromTokens(tokens).slice(0, mostTerms), lexicon.vocabulary),
+    literal: hear(lexicon.reader.literally(tokens).slice(0, mostTerms), lexicon.vocabulary),
+    hearing,
+    listener,
+    inHand: hearing.check === null ? undefined : lexicon.checks.get(hearing.check),
+  };
+  if (!tokens.some(({ kind }) => kind !== 'mark')) {
+    return unclear(turn, text.trim() === '' ? 'empty' : 'not-understood');
+  }
+  for (const read of readings) {
+    const understood = read(turn);
+    if (understood !== undefined) return understood;
+  }
+  return notUnderstood(turn);
+}
+
+/** The ways of understanding, the first that fits is taken. */
+const readings: readonly Reading[] = [
+  readExact,
+  readInterrupt,
+  readAwaited,
+  readOptionKeys,
+  readCorrection,
+  readTalk,
+  readMeter,
+  readContext,
+  readFigures,
+  readSeveral,
+  readChoice,
+  readLooseTalk,
+  readClose,
+  readVolunteered,
+];
+
+function notUnderstood(turn: Turn): Understood {
+  const { hearing, inHand } = turn;
+  if (hearing.awaiting === 'confirm') return unclear(turn, 'not-confirmed');
+  if (hearing.awaiting === 'wait') return unclear(turn, 'waiting');
+  if (hearing.awaiting === 'resume') return unclear(turn, 'not-over');
+  if (hearing.awaiting === 'nothing') return unclear(turn, 'closed');
+  if (inHand === undefined) return unclear(turn, 'not-understood');
+  const { kind } = inHand.check.form;
+  const codes = { choice: 'unknown-choice', reading: 'not-a-number', work: 'not-done' } as const;
+  return unclear(turn, codes[kind]);
+}

@@ -1,0 +1,427 @@
+import { list } from './list.ts';
+import type { Words } from './words.ts';
+
+/** German as it is typed at the roadside, in Germany, Austria and Switzerland. */
+export const deWords: Words = {
+  spelling: {
+    letters: [
+      ['ae', 'a'],
+      ['oe', 'o'],
+      ['ue', 'u'],
+    ],
+    compounds: true,
+    unitsFirst: true,
+    denyBefore: list(`
+      nicht, nichts, nix, nie, niemals, net, ned, nit, nid, nöd, keins, keine, keinen, keiner
+    `),
+  },
+  cardinals: {
+    null: 0,
+    ein: 1,
+    eins: 1,
+    eine: 1,
+    einen: 1,
+    zwei: 2,
+    zwo: 2,
+    drei: 3,
+    vier: 4,
+    fünf: 5,
+    sechs: 6,
+    sieben: 7,
+    acht: 8,
+    neun: 9,
+    zehn: 10,
+    elf: 11,
+    zwölf: 12,
+    dreizehn: 13,
+    vierzehn: 14,
+    fünfzehn: 15,
+    fuffzehn: 15,
+    sechzehn: 16,
+    siebzehn: 17,
+    siebenzehn: 17,
+    achtzehn: 18,
+    neunzehn: 19,
+    zwanzig: 20,
+    dreißig: 30,
+    dreizig: 30,
+    vierzig: 40,
+    fünfzig: 50,
+    fuffzig: 50,
+    sechzig: 60,
+    sechszig: 60,
+    siebzig: 70,
+    siebenzig: 70,
+    achtzig: 80,
+    neunzig: 90,
+    anderthalb: 1.5,
+    anderthalbe: 1.5,
+    eineinhalb: 1.5,
+    'ein halb': 0.5,
+    'ein halbes': 0.5,
+    'ein halber': 0.5,
+    'eine halbe': 0.5,
+    'einen halben': 0.5,
+    'ein viertel': 0.25,
+    'eine viertel': 0.25,
+    'ein dreiviertel': 0.75,
+    'eine dreiviertel': 0.75,
+  },
+  scales: { hundert: 100, tausend: 1000 },
+  decimalZero: [],
+  point: ['komma', 'punkt', 'beistrich'],
+  joins: ['und'],
+  articles: ['einer', 'eines', 'einem'],
+  fractions: {
+    halb: 1 / 2,
+    halbe: 1 / 2,
+    halben: 1 / 2,
+    halber: 1 / 2,
+    halbes: 1 / 2,
+    einhalb: 1 / 2,
+    viertel: 1 / 4,
+    dreiviertel: 3 / 4,
+  },
+  minus: ['minus', 'negativ'],
+  ordinals: {
+    erste: 1,
+    erster: 1,
+    erstes: 1,
+    ersten: 1,
+    zweite: 2,
+    zweiter: 2,
+    zweites: 2,
+    zweiten: 2,
+    dritte: 3,
+    dritter: 3,
+    drittes: 3,
+    dritten: 3,
+    vierte: 4,
+    vierter: 4,
+    viertes: 4,
+    vierten: 4,
+    fünfte: 5,
+    fünfter: 5,
+    fünftes: 5,
+    fünften: 5,
+    sechste: 6,
+    sechster: 6,
+    sechstes: 6,
+    sechsten: 6,
+    siebte: 7,
+    siebter: 7,
+    siebtes: 7,
+    siebten: 7,
+    siebente: 7,
+    achte: 8,
+    achter: 8,
+    achtes: 8,
+    achten: 8,
+    neunte: 9,
+    neunter: 9,
+    neuntes: 9,
+    neunten: 9,
+    zehnte: 10,
+    zehnter: 10,
+    zehntes: 10,
+    zehnten: 10,
+    elfte: 11,
+    elfter: 11,
+    elftes: 11,
+    elften: 11,
+    zwölfte: 12,
+    zwölfter: 12,
+    zwölftes: 12,
+    zwölften: 12,
+  },
+  grouping: '.',
+  units: {
+    V: list(`
+      v, volt, vdc, v dc, volt dc, volt gleichspannung, v gleichspannung
+    `),
+    mV: ['mv', 'millivolt', 'milli volt'],
+    A: list(`
+      a, amp, amps, ampere, amper, cca, a cca, ampere cca, a en, ampere en, a din, ampere din
+    `),
+    mA: ['ma', 'milliampere', 'milliamper', 'milli ampere'],
+    'A.h': ['ah', 'amperestunde', 'amperestunden', 'ampere stunden'],
+    Ohm: ['ω', 'ohm'],
+    mOhm: ['mω', 'mohm', 'milliohm', 'milli ohm'],
+    Cel: list(`
+      cel, °c, c, celsius, grad c, grad celsius, celsiusgrad
+    `),
+    '[degF]': list(`
+      °f, f, fahrenheit, grad f, grad fahrenheit
+    `),
+    'N.m': ['nm', 'n m', 'newtonmeter', 'newton meter'],
+    '[lbf_av].[ft_i]': ['lbf ft', 'lb ft', 'ft lb', 'ft lbs', 'ft lbf'],
+    '[lbf_av].[in_i]': ['lbf in', 'lb in', 'in lb', 'in lbs'],
+    'kgf.m': ['kgf m', 'kpm', 'kilopondmeter', 'mkg', 'kg m'],
+    ms: ['ms', 'millisekunde', 'millisekunden'],
+    s: ['s', 'sek', 'sec', 'sekunde', 'sekunden'],
+    min: ['min', 'minute', 'minuten'],
+    h: ['h', 'std', 'stunde', 'stunden'],
+    d: ['tag', 'tage', 'tagen'],
+    wk: ['woche', 'wochen'],
+    mo: ['monat', 'monate', 'monaten'],
+    a: list(`
+      jahr, jahre, jahren, jahre alt, jahr alt, j
+    `),
+    Hz: ['hz', 'hertz'],
+    '/min': list(`
+      u min, upm, rpm, umdrehungen, umdrehung, touren, umdrehungen pro minute,
+      umdrehungen je minute, umdrehungen in der minute
+    `),
+    L: ['l', 'liter', 'litern'],
+    W: ['w', 'watt'],
+    kW: ['kw', 'kilowatt'],
+    bar: ['bar'],
+    kPa: ['kpa', 'kilopascal'],
+    '[psi]': ['psi'],
+    '%': ['%', 'prozent', 'perzent'],
+  },
+  bareUnits: ['grad', '°'],
+  boundsOnly: list(`
+    weniger als, kleiner als, niedriger als, tiefer als, mehr als, größer als, höher als, unter,
+    über, unterhalb, unterhalb von, oberhalb, oberhalb von, mindestens, wenigstens, zumindest,
+    höchstens, maximal, bis zu, nicht mal, nicht einmal, keine
+  `),
+  besideFigures: list(`
+    bis, oder, auf, bei, in, mit, während, wenn, nach, vor, an, am, im, beim, von, für, als, hier,
+    dort, da, heute, draußen, genau, exakt, stabil, konstant, ich, es, er, sie, ist, war, sind,
+    waren, wird, und, aber, dann, der, die, das, den, dem, jetzt, bitte, danke, nur, wieder, so,
+    sage, habe, hab, gemessen, abgelesen, angezeigt, zeigt, steht, stehen, liegt, liegen, an,
+    rest, messung, messgerät, multimeter, voltmeter, gerät, insgesamt, alt, plus, ungefähr, circa,
+    ca, etwa, rund
+  `),
+  negators: list(`
+    nicht, nichts, nix, nie, niemals, niemand, kein, keine, keinen, keinem, keiner, keines, keins,
+    ohne, weder, net, ned, nit, nid, nöd, koa, koan, nimmer
+  `),
+  clauseBreaks: list(`
+    aber, und, dann, wenn, während, weil, obwohl, sondern, jedoch, danach, bevor, sobald
+  `),
+  fillers: list(`
+    der, die, das, den, dem, des, dieser, diese, dieses, diesen, diesem, einer, eines, einem, er,
+    sie, es, ihn, ihm, ihr, ich, du, wir, man, uns, unser, unsere, mein, meine, meinem, meiner,
+    sein, seine, seiner, ist, sind, bin, war, waren, hat, hatte, in, im, am, beim, bei, vom, von,
+    mit, für, zum, zur, um, sich, so, auch, nur, mal, eben, halt, doch, denn, noch, schon,
+    bereits, sehr, ganz, ziemlich, recht, etwas, ungefähr, circa, ca, zirka, etwa, knapp, rund,
+    vielleicht, wohl, eventuell, evtl, vermutlich, wahrscheinlich, glaub, glaube, denke, denk,
+    scheint, scheinbar, wirkt, irgendwie, gar, überhaupt, absolut, komplett, völlig, total, bitte,
+    danke, sorry, hallo, hi, moin, grüezi, äh, ähm, hm, hmm, also, nun, nämlich, auto, wagen,
+    karre, kiste, kfz, pkw, als, dass, einfach, leider, eh, grad, gerade, und
+  `),
+  endings: list(`
+    tem, ten, tes, tet, te, em, en, es, et, e, n, s, t
+  `),
+  optionWords: list(`
+    option, nummer, nr, antwort, auswahl, möglichkeit, ein, eine, einen, der, die, das, und, es,
+    ist, ich, nehme, wähle, glaube
+  `),
+  talk: {
+    yes: list(`
+      ja, j, jo, jep, jepp, jap, jup, jawohl, jawoll, joa, ja bitte, ja klar, ja genau,
+      ja habe ich, ja das stimmt, klar, na klar, sicher, freilich, passt, ok, okay, oke, genau,
+      stimmt, richtig, korrekt, natürlich, selbstverständlich, bestätigt, bestätige,
+      ich bestätige, verstanden, gelesen, gelesen und verstanden, weiter, weitermachen,
+      mach weiter, machen wir weiter, geht klar, alles klar, alles sicher, es ist sicher,
+      einverstanden, in Ordnung
+    `),
+    no: list(`
+      nein, n, nö, ne, nee, na, nope, nein danke, auf keinen Fall, sicher nicht, keinesfalls,
+      nicht sicher, es ist nicht sicher, noch nicht
+    `),
+    done: list(`
+      fertig, bin fertig, alles fertig, erledigt, gemacht, habe ich gemacht, ist gemacht, bereit,
+      abgeschlossen, geschafft, getan, gewartet, habe gewartet, Zeit ist um, Zeit ist abgelaufen,
+      Zeit ist vorbei, Wartezeit um
+    `),
+    over: list(`
+      vorbei, es ist vorbei, alles vorbei, Gefahr vorbei, Gefahr ist vorüber, vorüber,
+      überstanden, alles gut, alles wieder gut, alles wieder in Ordnung, wieder in Ordnung,
+      alles in Ordnung, wieder sicher, jetzt sicher, ist jetzt sicher, jetzt ist es sicher,
+      wir sind sicher, in Sicherheit, jetzt in Sicherheit, weg, ist weg, gelöscht, Feuer ist aus,
+      aus, hat aufgehört, aufgehört, behoben, beseitigt, erledigt, geregelt, Entwarnung,
+      nicht mehr, weiter, kann weitergehen, wieder normal
+    `),
+    'dont-know': list(`
+      weiß nicht, weiß ich nicht, ich weiß es nicht, weiß es nicht, weiß ned, weiß nimmer,
+      keine Ahnung, kA, k a, null Ahnung, kein Plan, keinen Plan, keinen Schimmer,
+      keinen blassen Schimmer, unklar, unbekannt, nicht sicher, bin mir nicht sicher, unsicher,
+      kann ich nicht sagen, kann man nicht sagen, schwer zu sagen, kann ich nicht erkennen,
+      kann man nicht erkennen, erinnere mich nicht, kann mich nicht erinnern, vergessen,
+      habe ich vergessen, wer weiß, nicht bekannt
+    `),
+    cannot: list(`
+      kann nicht, kann ich nicht, kann das nicht, kann es nicht, ich kann das nicht machen,
+      geht nicht, geht gerade nicht, geht hier nicht, geht leider nicht, kann ich nicht messen,
+      kann es nicht messen, nicht messbar, nicht möglich, unmöglich, komme nicht ran,
+      komm nicht ran, komme nicht dran, komm nicht dran, komme nicht hin, komm da nicht hin,
+      finde ich nicht, finde es nicht, find ich nicht, nicht gefunden, nicht vorhanden,
+      nicht verbaut, nicht eingebaut, gibt es nicht, gibts nicht, habe ich nicht, hab ich nicht,
+      habe keins, hab keins, habe so was nicht, überspringen, auslassen, Frage überspringen, skip,
+      zu gefährlich, will ich nicht machen, will ich nicht, lieber nicht, trau mich nicht,
+      traue mich nicht, schaffe ich nicht, bringe ich nicht fertig
+    `),
+    why: list(`
+      warum, warum das, wieso, wieso das, weshalb, wozu, wozu das, wofür, warum fragen Sie,
+      warum fragst du, wieso fragen Sie, warum wollen Sie das wissen, wozu brauchen Sie das,
+      wozu soll das gut sein, was bringt das, was bedeutet das, was heißt das, aus welchem Grund,
+      Grund, Begründung, erklären, erkläre das, erklären Sie das, Erklärung
+    `),
+    numbers: list(`
+      Zahlen, die Zahlen, zeig die Zahlen, zeigen Sie die Zahlen, welche Zahlen,
+      woher kommen die Zahlen, woher kommt die Zahl, Messwerte zeigen, alle Messwerte, wie sicher,
+      wie sicher ist das, wie sicher sind Sie, wie genau, wie genau ist das, Quelle, Quellen,
+      Sollwert, Sollwerte, was ist zu erwarten, was sollte es sein, wie viel sollte es sein,
+      wo gehen die Volt verloren, wo geht die Spannung verloren
+    `),
+    back: list(`
+      zurück, geh zurück, gehen Sie zurück, einen Schritt zurück, Schritt zurück, eins zurück,
+      eine Frage zurück, vorherige, vorherige Frage, vorige Frage, letzte Frage, rückgängig,
+      rückgängig machen, retour
+    `),
+    repeat: list(`
+      wiederholen, wiederhole, bitte wiederholen, Frage wiederholen, nochmal, nochmals, noch mal,
+      noch einmal, bitte nochmal, sag das nochmal, sagen Sie das nochmal, wie bitte, hä,
+      was war die Frage, wie war die Frage, was meinen Sie, wie meinen Sie das,
+      wie ist das gemeint, nicht verstanden, verstehe ich nicht
+    `),
+    person: list(`
+      Mensch, einen Menschen, Person, eine Person, echte Person, echter Mensch, Mitarbeiter,
+      Mitarbeiterin, mit einem Menschen sprechen, mit einem Menschen reden, mit jemandem sprechen,
+      mit jemandem reden, mit einer Person sprechen, mit einer Person reden,
+      mit einem Mitarbeiter sprechen, ich will einen Menschen, ich brauche einen Menschen,
+      ich will mit jemandem reden, ich möchte mit jemandem sprechen,
+      ich möchte mit einem Menschen sprechen, ruf mich an, rufen Sie mich an, Rückruf,
+      bitte um Rückruf, verbinden Sie mich, Hotline
+    `),
+    stop: list(`
+      stopp, stop, halt, abbrechen, Abbruch, aufhören, ich höre auf, hören wir auf, beenden, Ende,
+      Schluss, Schluss jetzt, tschüss, ciao, auf Wiedersehen, auf Wiederschauen, Pause, später,
+      später weiter, mache später weiter, ich gebe auf, gebe auf, mir reicht es, will nicht mehr
+    `),
+    language: list(`
+      Sprache, andere Sprache, Sprache wechseln, Sprache ändern, Sprache umstellen, fremde Sprache
+    `),
+  },
+  corrections: list(`
+    Korrektur, korrigiere, korrigieren, ich korrigiere, muss korrigieren, ich muss korrigieren,
+    Berichtigung, ich meinte, meinte, ich meine, ändern, ändere, vertippt, habe mich vertippt,
+    verschrieben, Tippfehler, mein Fehler, Irrtum, das stimmt nicht, sollte sein, sollte heißen,
+    eigentlich
+  `),
+  earlier: ['war', 'waren', 'sollte sein', 'müsste sein', 'sollte heißen'],
+  statements: [
+    {
+      set: { 'vehicle.nominal': 24 },
+      said: list(`
+        24 V Fahrzeug, 24 V System, 24 V Anlage, 24 V Bordnetz, 24 V Lkw, 24 V Laster, 24 V Bus,
+        24 Volt Fahrzeug, 24 Volt System, 24 Volt Anlage, 24 Volt Bordnetz, 24 Volt Lkw,
+        24 Volt Laster, 24 Volt Bus, Fahrzeug hat 24 V, Fahrzeug hat 24 Volt, Lkw hat 24 V,
+        Lkw hat 24 Volt, Lkw mit 24 Volt, vierundzwanzig Volt Fahrzeug, vierundzwanzig Volt System
+      `),
+    },
+    {
+      set: { 'vehicle.nominal': 12 },
+      said: list(`
+        12 V Fahrzeug, 12 V System, 12 V Anlage, 12 V Bordnetz, 12 Volt Fahrzeug, 12 Volt System,
+        12 Volt Anlage, 12 Volt Bordnetz, Fahrzeug hat 12 V, Fahrzeug hat 12 Volt,
+        zwölf Volt Fahrzeug, zwölf Volt System
+      `),
+    },
+    {
+      set: { 'vehicle.fuel': 'diesel' },
+      said: list(`
+        Diesel, es ist ein Diesel, Dieselmotor, ein Dieselmotor, fährt mit Diesel, Dieselauto,
+        Dieselfahrzeug
+      `),
+    },
+    {
+      set: { 'vehicle.fuel': 'petrol' },
+      said: list(`
+        Benzin, Benziner, es ist ein Benziner, Benzinmotor, ein Benzinmotor, fährt mit Benzin,
+        Ottomotor
+      `),
+    },
+    {
+      set: { 'vehicle.transmission': 'automatic' },
+      said: list(`
+        Automatik, es ist eine Automatik, Automatikgetriebe, hat Automatik, Automatikauto
+      `),
+    },
+    {
+      set: { 'vehicle.transmission': 'manual' },
+      said: list(`
+        Schaltgetriebe, Handschaltung, Schalter, es ist ein Schalter, Schaltwagen,
+        hat Schaltgetriebe, Gangschaltung
+      `),
+    },
+    {
+      set: { 'vehicle.ignition': 'button' },
+      said: list(`
+        Startknopf, hat Startknopf, hat einen Startknopf, Start per Knopf, startet auf Knopfdruck,
+        Starttaste
+      `),
+    },
+    {
+      set: { 'vehicle.ignition': 'key' },
+      said: ['Zündschlüssel', 'startet mit Schlüssel', 'Start mit Schlüssel', 'mit Zündschlüssel'],
+    },
+    {
+      set: { 'meter.class': 'simple' },
+      said: list(`
+        einfaches Messgerät, ein einfaches Messgerät, billiges Messgerät, ein billiges Messgerät,
+        mein Messgerät ist billig, billiges Multimeter, einfaches Multimeter,
+        ein billiges Multimeter, billiges Voltmeter, Baumarktgerät
+      `),
+    },
+    {
+      set: { 'meter.class': 'fine' },
+      said: list(`
+        gutes Messgerät, ein gutes Messgerät, genaues Messgerät, präzises Messgerät,
+        mein Messgerät ist genau, teures Messgerät, kalibriertes Messgerät, geeichtes Messgerät,
+        gutes Multimeter, genaues Multimeter
+      `),
+    },
+    {
+      set: { 'vehicle.hybrid': 'full' },
+      said: ['Hybrid', 'Vollhybrid', 'es ist ein Hybrid', 'ein Hybrid', 'Hybridauto'],
+    },
+  ],
+  accuracy: {
+    meter: ['messgerät', 'voltmeter', 'multimeter', 'dmm', 'spannungsmesser'],
+    clamp: ['stromzange', 'zange', 'zangenamperemeter', 'amperezange', 'strommesszange'],
+    percent: ['%', 'prozent', 'perzent'],
+    counts: ['counts', 'count', 'messpunkte', 'anzeigepunkte', 'zählschritte'],
+  },
+  having: list(`
+    habe, hab, haben, gefunden, geliehen, ausgeliehen, ausgeborgt, gekauft, mitgebracht, besorgt,
+    dabei, jetzt da, da ist, hier ist, ist da, gibt es, angekommen, eingetroffen, kann benutzen,
+    zur Verfügung
+  `),
+  kit: {
+    voltmeter: ['Voltmeter', 'Multimeter', 'Messgerät', 'Spannungsmesser', 'Vielfachmessgerät'],
+    'test-lamp': ['Prüflampe', 'Lampenprüfer', 'Spannungsprüfer'],
+    'clamp-meter': ['Stromzange', 'Zangenamperemeter', 'Amperezange', 'Strommesszange'],
+    'load-tester': ['Belastungstester', 'Lasttester', 'Belastungsprüfer'],
+    'electronic-tester': ['Batterietester', 'elektronischer Tester', 'Leitwerttester'],
+    'boost-source': list(`
+      Starthilfekabel, Überbrückungskabel, Starterkabel, Startkabel, Starthilfegerät, Booster,
+      Startbooster, Spenderauto, Spenderfahrzeug, Powerpack
+    `),
+    charger: ['Ladegerät', 'Batterieladegerät', 'Batterielader'],
+    'code-reader': ['Auslesegerät', 'Diagnosegerät', 'Fehlercode-Lesegerät', 'OBD-Gerät', 'OBD'],
+    'second-key': ['zweiter Schlüssel', 'zweiten Schlüssel', 'Zweitschlüssel', 'Ersatzschlüssel'],
+    helper: ['Helfer', 'Helferin', 'jemand zum Helfen', 'zweite Person', 'Hilfe von jemandem'],
+    'hand-tools': [
+      'Werkzeug',
+      'Handwerkzeug',
+      'Werkzeugkiste',
+      'Werkzeugkasten',
+      'Schraubenschlüssel',
+    ],
+    'bench-tester': ['Prüfstand', 'Anlasserprüfstand', 'Starterprüfstand'],
+  },
+};

@@ -1,0 +1,399 @@
+import { list } from './list.ts';
+import type { Words } from './words.ts';
+
+/** French as it is typed at the roadside in France, Belgium, Switzerland, Québec and the Maghreb. */
+export const frWords: Words = {
+  spelling: { elides: true, denyBefore: ['pas', 'jamais'], vigesimal: true },
+  cardinals: {
+    zéro: 0,
+    un: 1,
+    une: 1,
+    'un demi': 1 / 2,
+    'une demie': 1 / 2,
+    'un quart': 1 / 4,
+    deux: 2,
+    trois: 3,
+    quatre: 4,
+    cinq: 5,
+    six: 6,
+    sept: 7,
+    huit: 8,
+    neuf: 9,
+    dix: 10,
+    onze: 11,
+    douze: 12,
+    treize: 13,
+    quatorze: 14,
+    quinze: 15,
+    seize: 16,
+    'dix sept': 17,
+    'dix huit': 18,
+    'dix neuf': 19,
+    vingt: 20,
+    trente: 30,
+    quarante: 40,
+    cinquante: 50,
+    soixante: 60,
+    septante: 70,
+    'quatre vingt': 80,
+    'quatre vingts': 80,
+    huitante: 80,
+    octante: 80,
+    nonante: 90,
+  },
+  scales: { cent: 100, cents: 100, mille: 1000 },
+  decimalZero: [],
+  point: ['virgule', 'point'],
+  joins: ['et'],
+  articles: ['de', 'd', 'a', 'ma'],
+  fractions: { demi: 1 / 2, demie: 1 / 2, demis: 1 / 2, quart: 1 / 4, quarts: 1 / 4 },
+  minus: ['moins'],
+  ordinals: {
+    premier: 1,
+    première: 1,
+    deuxième: 2,
+    second: 2,
+    seconde: 2,
+    troisième: 3,
+    quatrième: 4,
+    cinquième: 5,
+    sixième: 6,
+    septième: 7,
+    huitième: 8,
+    neuvième: 9,
+    dixième: 10,
+    onzième: 11,
+    douzième: 12,
+  },
+  grouping: ' ',
+  units: {
+    V: list(`
+      v, volt, volts, vdc, v dc, vcc, volts dc, volts continu, volts en continu
+    `),
+    mV: ['mv', 'millivolt', 'millivolts'],
+    A: list(`
+      a, amp, amps, ampère, ampères, cca, a cca, a en, a au, a et, a sous, a pendant, a avec,
+      a lors, a quand, ampères cca, ampères en, ampères au démarrage
+    `),
+    mA: ['ma', 'milliampère', 'milliampères', 'milliamp', 'milliamps'],
+    'A.h': ['ah', 'ampères heure', 'ampère heure', 'ampères heures', 'ampèreheures'],
+    Ohm: ['ω', 'ohm', 'ohms'],
+    mOhm: list(`
+      mω, mohm, mohms, milliohm, milliohms, milli ohms
+    `),
+    Cel: list(`
+      cel, °c, c, celsius, degré celsius, degrés celsius, deg c, degrés c, centigrades,
+      degrés centigrades
+    `),
+    '[degF]': list(`
+      °f, f, fahrenheit, degrés fahrenheit, deg f, degrés f
+    `),
+    'N.m': list(`
+      nm, n m, newton mètre, newton mètres, newtons mètres
+    `),
+    '[lbf_av].[ft_i]': list(`
+      lbf ft, lb ft, lbs ft, ft lb, ft lbs, pied livre, pieds livres, livre pied, livres pieds
+    `),
+    '[lbf_av].[in_i]': list(`
+      lbf in, lb in, in lb, in lbs, pouce livre, pouces livres, livres pouces
+    `),
+    'kgf.m': ['kgf m', 'kg m', 'kgm', 'mkg', 'm kg'],
+    ms: ['ms', 'milliseconde', 'millisecondes'],
+    s: ['s', 'sec', 'secs', 'seconde', 'secondes'],
+    min: ['min', 'mins', 'mn', 'minute', 'minutes'],
+    h: ['h', 'heure', 'heures'],
+    d: ['j', 'jour', 'jours', 'journée', 'journées'],
+    wk: ['sem', 'semaine', 'semaines'],
+    mo: ['mois'],
+    a: list(`
+      an, ans, année, années, ans environ, ans et quelques
+    `),
+    Hz: ['hz', 'hertz'],
+    '/min': list(`
+      tr min, trs min, t min, tr mn, tours, tours minute, tours par minute, tours la minute, rpm,
+      trs, tr
+    `),
+    L: ['l', 'litre', 'litres'],
+    W: ['w', 'watt', 'watts'],
+    kW: ['kw', 'kilowatt', 'kilowatts'],
+    bar: ['bar', 'bars'],
+    kPa: ['kpa'],
+    '[psi]': ['psi'],
+    '%': ['%', 'pourcent', 'pour cent', 'pourcents'],
+  },
+  bareUnits: ['degrés', 'degré', 'deg', '°'],
+  boundsOnly: list(`
+    moins de, moins que, plus de, plus que, inférieur à, supérieur à, en dessous de, au dessus de,
+    sous les, sous la barre des, au moins, au plus, au maximum, au minimum, maximum, minimum,
+    jusqu à, même pas, à peine, pas même, dépasse, pas plus de, pas moins de
+  `),
+  besideFigures: list(`
+    à, au, aux, ou, en, dans, sur, sous, avec, sans, quand, pendant, lors, lorsque, durant, après,
+    avant, entre, depuis, pour, de, d, du, des, par, ici, là, dehors, aujourd, hui, exactement,
+    stable, fixe, pile, je, j, il, elle, on, c, ce, est, était, et, mais, puis, ensuite, le, la,
+    les, l, maintenant, merci, svp, stp, seulement, encore, environ, voilà, dis, reste, mesuré,
+    mesurés, lus, affiché, affichés, multimètre, voltmètre, appareil, pince, total, continu, dc,
+    aux bornes, chaque, fois, que, qui
+  `),
+  negators: list(`
+    pas, ne, n, rien, jamais, aucun, aucune, aucuns, nul, nulle, ni, sans
+  `),
+  clauseBreaks: list(`
+    mais, quand, lorsque, lorsqu, si, car, parce, puisque, pourtant, cependant, sinon, tandis,
+    pendant, sauf, or
+  `),
+  fillers: list(`
+    le, la, les, l, un, une, des, de, du, d, au, aux, à, a, y, en, ce, cet, cette, ces, c, ça,
+    cela, ceci, il, ils, elle, elles, on, nous, vous, je, j, tu, te, t, me, m, se, s, moi, toi,
+    lui, leur, mon, ma, mes, ton, ta, tes, son, sa, ses, notre, nos, votre, vos, est, es, suis,
+    sommes, êtes, sont, était, étaient, étais, être, été, soit, ont, avait, avais, fait, fais,
+    font, faire, faisait, passe, qui, que, qu, dans, pour, par, avec, et, ou, tout, toute, tous,
+    toutes, puis, ensuite, donc, alors, là, maintenant, environ, peu, presque, vraiment, juste,
+    seulement, simplement, semble, semblent, dirais, pense, crois, apparemment, genre, euh, heu,
+    hum, ben, bah, svp, stp, plaît, merci, bonjour, bonsoir, salut, allo, aussi, comme, assez,
+    plutôt, très, quelques, déjà
+  `),
+  endings: list(`
+    ements, ement, aient, èrent, ait, ent, es, er, ez, e, s
+  `),
+  optionWords: list(`
+    option, numéro, no, n, nr, n°, num, réponse, choix, possibilité, le, la, l, les, et, er, ère,
+    e, ème, eme, je, dirais, pense, prends, choisis, c, est
+  `),
+  talk: {
+    yes: list(`
+      oui, ouais, ouaip, ouep, ui, oui oui, yes, yep, wi, ok, okay, oki, d accord, dac, c est bon,
+      bien sûr, exact, exactement, tout à fait, absolument, effectivement, en effet, affirmatif,
+      voilà, je confirme, confirmé, confirme, compris, bien compris, bien reçu, entendu,
+      lu et compris, vas-y, allez-y, allons-y, on y va, go, on continue, continue, continuez,
+      je continue, on peut continuer, sans danger, aucun danger, c est sans danger, c est sûr,
+      oui on peut continuer, oui c est sûr, oui sans danger, oui c est bon, ok c est bon,
+      oui on peut y aller, oui j ai lu, lu, ok compris, oui compris, ok on continue,
+      oui je continue, d accord je continue, oui continue, oui tout est sûr, oui allez, oui vas-y,
+      oui d accord, c est correct, c est beau, parfait, nickel, entendu merci, oui bien sûr
+    `),
+    no: list(`
+      non, nan, nope, non non, pas du tout, non pas du tout, absolument pas, pas encore,
+      surtout pas, négatif, no, c est dangereux, non c est dangereux, non pas encore, pas question
+    `),
+    done: list(`
+      c est fait, fait, c fait, voilà c est fait, fini, j ai fini, c est terminé, terminé,
+      j ai terminé, prêt, prête, c est prêt, je suis prêt, ça y est, voilà fini, tout est fait,
+      je l ai fait, je l ai déjà fait, le temps est écoulé, temps écoulé, le temps est passé,
+      voilà c est passé, le délai est passé, j ai attendu, attente terminée, attente finie,
+      complété, c est complété, fait et vérifié
+    `),
+    over: list(`
+      c est fini, fini, terminé, c est terminé, c est passé, tout est fini, c est réglé, réglé,
+      plus de danger, il n y a plus de danger, n y a plus, y a plus, plus rien,
+      tout va bien maintenant, tout va bien, nous sommes en sécurité, on est en sécurité,
+      je suis en sécurité, en sécurité, hors de danger, on est à l abri, c est sûr maintenant,
+      le feu est éteint, éteint, c est éteint, plus de fumée, il n y a plus de fumée, plus de feu,
+      plus de fuite, il n y a plus de fuite, parti, partie, c est arrêté, arrêté, disparu,
+      on peut reprendre, reprendre, on reprend, reprenons, retour à la normale,
+      tout est rentré dans l ordre, les pompiers sont venus, maîtrisé, réparé,
+      la fuite est réparée, la fuite est bouchée, la fuite est arrêtée, c est sous contrôle,
+      oui c est fini, tout le monde est à l abri, tout le monde est en sécurité,
+      c est bon on est en sécurité, c est fini tout va bien, les pompiers ont dit que c est bon
+    `),
+    'dont-know': list(`
+      je ne sais pas, je sais pas, sais pas, je ne sais plus, sais plus, j en sais rien,
+      je n en sais rien, chais pas, ché pas, jsp, je l ignore, je ne saurais dire, aucune idée,
+      pas d idée, aucune certitude, pas sûr, pas sûre, pas certain, pas certaine,
+      je ne suis pas sûre, je suis pas sûr, je sais pas trop, je ne sais pas trop,
+      je sais pas vraiment, inconnu, je ne me souviens pas, je me souviens plus,
+      je ne m en souviens plus, je me rappelle pas, je me rappelle plus, j ai oublié,
+      difficile à dire, dur à dire, je ne peux pas dire, peux pas dire, on ne peut pas savoir,
+      qui sait, impossible à dire, je doute, pas la moindre idée, je n y connais rien
+    `),
+    cannot: list(`
+      je ne peux pas, je peux pas, peux pas, on ne peut pas, on peut pas, je ne pourrai pas,
+      impossible, c est impossible, pas possible, ce n est pas possible, j y arrive pas,
+      je n y arrive pas, je n arrive pas, pas capable, chus pas capable, incapable,
+      pas accessible, inaccessible, je n y accède pas, je ne trouve pas, trouve pas,
+      je ne le trouve pas, introuvable, je ne le vois pas, je vois pas, je ne vois rien,
+      pas trouvé, il n y a pas ça ici, pas équipé, je n ai pas ce qu il faut,
+      j ai pas ce qu il faut, je n en ai pas, j en ai pas, j ai pas, je n ai pas, je passe,
+      on passe, saute cette question, sauter la question, on saute la question, question suivante,
+      suivant, pas ici, trop dangereux à faire, je préfère pas, je ne préfère pas, je ne veux pas,
+      je veux pas, j ose pas, je n ose pas
+    `),
+    why: list(`
+      pourquoi, pourquoi ça, pourquoi cela, pourquoi cette question, pourquoi vous demandez ça,
+      mais pourquoi, pk, pkoi, pq, à quoi ça sert, ça sert à quoi, à quoi bon,
+      c est pour quoi faire, quel rapport, quel intérêt, dans quel but, pour quelle raison,
+      quelle raison, qu est-ce que ça veut dire, ça veut dire quoi, que signifie cela, explique,
+      expliquez, explication, expliquez-moi
+    `),
+    numbers: list(`
+      chiffres, les chiffres, montre les chiffres, montrez les chiffres, nombres, les nombres,
+      les valeurs, quelles valeurs, quels chiffres, d où viennent les chiffres,
+      d où vient ce chiffre, quelle certitude, quelle précision, c est précis, les sources,
+      sources, quelle valeur attendue, valeur attendue, valeurs attendues,
+      combien ça devrait être, combien faut-il, où se perdent les volts, où passent les volts,
+      détails des mesures
+    `),
+    back: list(`
+      retour, revenir, reviens, revenez, reviens en arrière, en arrière, retour en arrière,
+      question précédente, précédente, précédent, la question d avant, annule ma réponse,
+      annuler la réponse, défaire, reculer d une question
+    `),
+    repeat: list(`
+      répète, répétez, répéter, tu peux répéter, vous pouvez répéter, répète la question, redis,
+      redites, redis-le, encore une fois, une fois de plus, pardon, comment, hein, plaît-il,
+      c était quoi la question, c est quoi la question, quelle était la question, quelle question,
+      pas compris, je n ai pas compris, j ai pas compris, je ne comprends pas, je comprends pas,
+      qu est-ce que vous voulez dire, reformulez
+    `),
+    person: list(`
+      un humain, humain, une vraie personne, vraie personne, parler à une personne,
+      parler à quelqu un, parler à un humain, parler à un conseiller, parler à un agent,
+      je veux parler à quelqu un, je voudrais parler à quelqu un, je veux un humain,
+      un conseiller, un opérateur, une opératrice, passez-moi quelqu un, passez-moi un conseiller,
+      appelez-moi, rappelez-moi, rappelez-moi svp, je veux être rappelé,
+      besoin de parler à quelqu un, j ai besoin d une personne, contacter quelqu un,
+      quelqu un au téléphone, service client
+    `),
+    stop: list(`
+      stop, je veux arrêter, je voudrais arrêter, on peut arrêter, je préfère arrêter, quitter,
+      je quitte, fin, sortir, au revoir, aurevoir, bye, ciao, pause, plus tard, à plus tard,
+      on verra plus tard, je reviens plus tard, je reviendrai, annuler, annule tout, abandonner,
+      j abandonne, laisse tomber, laissez tomber, ça suffit, j en ai marre, tant pis
+    `),
+    language: list(`
+      langue, changer de langue, change de langue, autre langue, une autre langue, anglais,
+      en anglais, english, in english
+    `),
+  },
+  corrections: list(`
+    correction, corrige, corriger, corrigez, je corrige, je veux corriger, rectification,
+    rectifie, je rectifie, je voulais dire, voulais dire, je veux dire, veux dire,
+    pardon je voulais dire, désolé je voulais dire, je me suis trompé, me suis trompé,
+    je me suis gouré, erreur, mon erreur, faute de frappe, c était faux, faux, mauvais chiffre,
+    en réalité, modifie, modifier, remplace, change, changer ma réponse, il fallait lire
+  `),
+  earlier: ['était', 'étaient', 'devait être', 'aurait dû être', 'c était'],
+  statements: [
+    {
+      set: { 'vehicle.nominal': 24 },
+      said: list(`
+        véhicule 24 v, système 24 v, camion 24 v, poids lourd 24 v, bus 24 v, véhicule 24 volts,
+        système 24 volts, camion 24 volts, poids lourd 24 volts, bus 24 volts, véhicule en 24 v,
+        véhicule en 24 volts, véhicule est en 24 v, camion est en 24 v, camion est en 24 volts,
+        circuit 24 v, circuit 24 volts, véhicule vingt quatre volts, camion vingt quatre volts,
+        deux batteries en série
+      `),
+    },
+    {
+      set: { 'vehicle.nominal': 12 },
+      said: list(`
+        véhicule 12 v, système 12 v, voiture 12 v, véhicule 12 volts, système 12 volts,
+        voiture 12 volts, véhicule en 12 v, véhicule est en 12 v, véhicule est en 12 volts,
+        circuit 12 v, circuit 12 volts, véhicule douze volts, voiture douze volts
+      `),
+    },
+    {
+      set: { 'vehicle.fuel': 'diesel' },
+      said: list(`
+        diesel, c est un diesel, moteur diesel, roule au diesel, voiture diesel, véhicule diesel,
+        gazole, gasoil, roule au gazole, c est une diesel, mazout
+      `),
+    },
+    {
+      set: { 'vehicle.fuel': 'petrol' },
+      said: list(`
+        essence, c est une essence, moteur essence, moteur à essence, roule à l essence,
+        voiture essence, véhicule essence, sans plomb, benzine
+      `),
+    },
+    {
+      set: { 'vehicle.transmission': 'automatic' },
+      said: list(`
+        automatique, boîte automatique, boîte auto, c est une automatique,
+        transmission automatique
+      `),
+    },
+    {
+      set: { 'vehicle.transmission': 'manual' },
+      said: list(`
+        manuelle, boîte manuelle, c est une manuelle, boîte mécanique, transmission manuelle
+      `),
+    },
+    {
+      set: { 'vehicle.ignition': 'button' },
+      said: list(`
+        bouton de démarrage, bouton start, démarrage par bouton, il y a un bouton de démarrage
+      `),
+    },
+    {
+      set: { 'vehicle.ignition': 'key' },
+      said: ['démarrage à clé', 'démarre avec une clé', 'clé de contact'],
+    },
+    {
+      set: { 'meter.class': 'simple' },
+      said: list(`
+        multimètre bon marché, multimètre pas cher, mon multimètre est bon marché,
+        petit multimètre, multimètre simple, voltmètre simple, voltmètre bon marché,
+        multimètre premier prix, multimètre cheap, appareil bon marché
+      `),
+    },
+    {
+      set: { 'meter.class': 'fine' },
+      said: list(`
+        bon multimètre, multimètre précis, mon multimètre est précis, multimètre de précision,
+        multimètre étalonné, multimètre de qualité, appareil précis, multimètre professionnel,
+        multimètre haut de gamme
+      `),
+    },
+    {
+      set: { 'vehicle.hybrid': 'full' },
+      said: ['hybride', 'full hybride', 'c est une hybride', 'voiture hybride', 'véhicule hybride'],
+    },
+  ],
+  accuracy: {
+    meter: ['multimètre', 'voltmètre', 'appareil', 'mesureur'],
+    clamp: ['pince', 'ampèremétrique'],
+    percent: ['%', 'pourcent'],
+    counts: ['points', 'point', 'comptes', 'counts'],
+  },
+  having: list(`
+    ai, avons, as, trouvé, emprunté, acheté, apporté, amené, ramené, récupéré, prêté,
+    sous la main, à disposition, disponible, voici, arrivé, peux utiliser, peut utiliser, possède,
+    dispose
+  `),
+  kit: {
+    voltmeter: ['voltmètre', 'multimètre', 'contrôleur universel', 'volt mètre', 'multi mètre'],
+    'test-lamp': ['lampe test', 'lampe témoin', 'lampe de test', 'lampe d essai'],
+    'clamp-meter': list(`
+      pince ampèremétrique, pince de courant, pince à courant, pince multimètre, pince ampère
+    `),
+    'load-tester': list(`
+      testeur en charge, testeur de batterie en charge, testeur à résistance, testeur de décharge
+    `),
+    'electronic-tester': list(`
+      testeur électronique, testeur de batterie, testeur de conductance, analyseur de batterie
+    `),
+    'boost-source': list(`
+      câbles de démarrage, câbles, booster, câbles à booster, câbles de survoltage,
+      pinces crocodile, démarreur de secours, lance-batterie, voiture de secours, pinces et câbles
+    `),
+    charger: ['chargeur', 'chargeur de batterie', 'mainteneur de charge'],
+    'code-reader': list(`
+      lecteur de codes, lecteur de codes défaut, lecteur obd, valise diag, valise de diagnostic,
+      outil de diagnostic, scanner
+    `),
+    'second-key': list(`
+      double de clé, double des clés, clé de secours, deuxième clé, seconde clé, autre clé,
+      clé de rechange, double de clef, autre clef, second badge
+    `),
+    helper: list(`
+      quelqu un pour aider, quelqu un pour m aider, quelqu un avec moi, une aide,
+      un ami pour aider, deuxième personne, un voisin, un collègue, un copain
+    `),
+    'hand-tools': list(`
+      outils, outils à main, clés plates, caisse à outils, boîte à outils, coffre à outils,
+      trousse à outils, douilles
+    `),
+    'bench-tester': ['banc d essai', 'banc de test', 'banc démarreur'],
+  },
+};

@@ -1,0 +1,503 @@
+import { list } from './list.ts';
+import type { Words } from './words.ts';
+
+/** Polish as it is typed at the roadside. */
+export const plWords: Words = {
+  spelling: {
+    // Without its ending "rano", in the morning, would be "ranny", hurt.
+    letters: [['rano', 'ranek']],
+    denyBefore: ['nie', 'brak'],
+  },
+  cardinals: {
+    zero: 0,
+    zera: 0,
+    jeden: 1,
+    jedna: 1,
+    jedno: 1,
+    jednego: 1,
+    jednej: 1,
+    jednym: 1,
+    półtora: 1.5,
+    półtorej: 1.5,
+    dwa: 2,
+    dwie: 2,
+    dwóch: 2,
+    dwu: 2,
+    trzy: 3,
+    trzech: 3,
+    cztery: 4,
+    czterech: 4,
+    pięć: 5,
+    pięciu: 5,
+    sześć: 6,
+    sześciu: 6,
+    siedem: 7,
+    siedmiu: 7,
+    osiem: 8,
+    ośmiu: 8,
+    dziewięć: 9,
+    dziewięciu: 9,
+    dziesięć: 10,
+    dziesięciu: 10,
+    jedenaście: 11,
+    jedenastu: 11,
+    dwanaście: 12,
+    dwunastu: 12,
+    trzynaście: 13,
+    trzynastu: 13,
+    czternaście: 14,
+    czternastu: 14,
+    piętnaście: 15,
+    piętnastu: 15,
+    szesnaście: 16,
+    szesnastu: 16,
+    siedemnaście: 17,
+    siedemnastu: 17,
+    osiemnaście: 18,
+    osiemnastu: 18,
+    dziewiętnaście: 19,
+    dziewiętnastu: 19,
+    dwadzieścia: 20,
+    dwudziestu: 20,
+    trzydzieści: 30,
+    trzydziestu: 30,
+    czterdzieści: 40,
+    czterdziestu: 40,
+    pięćdziesiąt: 50,
+    pięćdziesięciu: 50,
+    sześćdziesiąt: 60,
+    sześćdziesięciu: 60,
+    siedemdziesiąt: 70,
+    siedemdziesięciu: 70,
+    osiemdziesiąt: 80,
+    osiemdziesięciu: 80,
+    dziewięćdziesiąt: 90,
+    dziewięćdziesięciu: 90,
+    sto: 100,
+    stu: 100,
+    dwieście: 200,
+    dwustu: 200,
+    trzysta: 300,
+    trzystu: 300,
+    czterysta: 400,
+    czterystu: 400,
+    pięćset: 500,
+    pięciuset: 500,
+    sześćset: 600,
+    sześciuset: 600,
+    siedemset: 700,
+    siedmiuset: 700,
+    osiemset: 800,
+    ośmiuset: 800,
+    dziewięćset: 900,
+    dziewięciuset: 900,
+  },
+  scales: { tysiąc: 1000, tysiące: 1000, tysięcy: 1000, tysiąca: 1000 },
+  decimalZero: [],
+  point: ['przecinek', 'kropka', 'koma'],
+  joins: ['i', 'oraz'],
+  articles: [],
+  fractions: {
+    pół: 1 / 2,
+    połowa: 1 / 2,
+    połowę: 1 / 2,
+    ćwierć: 1 / 4,
+    dziesiątych: 1 / 10,
+    dziesiąte: 1 / 10,
+    setnych: 1 / 100,
+    setne: 1 / 100,
+  },
+  minus: ['minus', 'ujemne', 'mróz'],
+  ordinals: {
+    pierwszy: 1,
+    pierwsza: 1,
+    pierwsze: 1,
+    pierwszej: 1,
+    drugi: 2,
+    druga: 2,
+    drugie: 2,
+    drugiej: 2,
+    trzeci: 3,
+    trzecia: 3,
+    trzecie: 3,
+    trzeciej: 3,
+    czwarty: 4,
+    czwarta: 4,
+    czwarte: 4,
+    czwartej: 4,
+    piąty: 5,
+    piąta: 5,
+    piąte: 5,
+    piątej: 5,
+    szósty: 6,
+    szósta: 6,
+    szóste: 6,
+    szóstej: 6,
+    siódmy: 7,
+    siódma: 7,
+    siódme: 7,
+    siódmej: 7,
+    ósmy: 8,
+    ósma: 8,
+    ósme: 8,
+    ósmej: 8,
+    dziewiąty: 9,
+    dziewiąta: 9,
+    dziewiąte: 9,
+    dziewiątej: 9,
+    dziesiąty: 10,
+    dziesiąta: 10,
+    dziesiątej: 10,
+    jedenasty: 11,
+    jedenasta: 11,
+    jedenaste: 11,
+    jedenastej: 11,
+    dwunasty: 12,
+    dwunasta: 12,
+    dwunaste: 12,
+    dwunastej: 12,
+  },
+  grouping: ' ',
+  units: {
+    V: list(`
+      v, volt, volty, voltów, volta, wolt, wolty, woltów, wolta, woltach, v dc, vdc, woltów dc
+    `),
+    mV: list(`
+      mv, miliwolt, miliwolty, miliwoltów, miliwolta, milivolt, milivolty, milivoltów, mili wolt,
+      mili wolty, mili woltów
+    `),
+    A: list(`
+      a, amp, amper, ampery, amperów, ampera, amperach, cca, a cca, a en, a sae, amperów cca,
+      amperów en, a rozruchu
+    `),
+    mA: list(`
+      ma, miliamper, miliampery, miliamperów, miliampera, mili amper, mili ampery, mili amperów
+    `),
+    'A.h': ['ah', 'amperogodzina', 'amperogodziny', 'amperogodzin', 'amperogodzinach'],
+    Ohm: ['ω', 'om', 'omy', 'omów', 'oma', 'ohm', 'ohmy', 'ohmów'],
+    mOhm: list(`
+      mω, mohm, miliom, miliomy, miliomów, milioma, mili om, mili omy, mili omów
+    `),
+    Cel: list(`
+      cel, °c, c, celsjusza, celsiusza, st c, stopni c, stopnie c, stopień c, stopni celsjusza,
+      stopnie celsjusza, stopień celsjusza, stopnia celsjusza
+    `),
+    // Said behind the figure the frost would lose its minus sign: such a figure is asked back.
+    '1': list(`
+      stopni mrozu, stopnie mrozu, stopień mrozu, st mrozu, mrozu, stopni na minusie, na minusie
+    `),
+    '[degF]': list(`
+      °f, f, fahrenheita, st f, stopni f, stopni fahrenheita, stopnie fahrenheita
+    `),
+    'N.m': list(`
+      nm, n m, niutonometr, niutonometry, niutonometrów, niutonometra, niuton metr, niuton metrów
+    `),
+    '[lbf_av].[ft_i]': ['lbf ft', 'lb ft', 'ft lb', 'ft lbs', 'ft lbf', 'funtostopa', 'funtostóp'],
+    '[lbf_av].[in_i]': ['lbf in', 'lb in', 'in lb', 'in lbs', 'funtocal', 'funtocali'],
+    'kgf.m': list(`
+      kgf m, kg m, kgm, kilogramometr, kilogramometry, kilogramometrów
+    `),
+    ms: ['ms', 'milisekunda', 'milisekundy', 'milisekund'],
+    s: ['s', 'sek', 'sekunda', 'sekundy', 'sekund', 'sekundę', 'sekundach'],
+    min: ['min', 'minuta', 'minuty', 'minut', 'minutę', 'minutach'],
+    h: ['h', 'godz', 'godzina', 'godziny', 'godzin', 'godzinę', 'godzinach'],
+    d: ['dzień', 'dni', 'dnia', 'doba', 'doby'],
+    wk: ['tydzień', 'tygodnie', 'tygodni', 'tygodnia'],
+    mo: list(`
+      msc, mies, miesiąc, miesiące, miesięcy, miesiąca
+    `),
+    a: list(`
+      rok, roku, lata, lat, latek, latka, roczek, roczny
+    `),
+    Hz: ['hz', 'herc', 'herce', 'herców', 'herca'],
+    '/min': list(`
+      rpm, obr min, obr na min, obroty, obrotów, obrotu, obrotów na minutę, obroty na minutę,
+      obrotów min
+    `),
+    L: ['l', 'litr', 'litry', 'litrów', 'litra', 'litrach'],
+    // No "w" alone: it is the preposition of "12,4 w spoczynku".
+    W: ['wat', 'waty', 'watów', 'wata'],
+    kW: ['kw', 'kilowat', 'kilowaty', 'kilowatów', 'kilowata'],
+    bar: ['bar', 'bary', 'barów', 'bara'],
+    kPa: ['kpa', 'kilopaskal', 'kilopaskale', 'kilopaskali'],
+    '[psi]': ['psi'],
+    '%': ['%', 'procent', 'procenta', 'proc'],
+  },
+  bareUnits: ['stopni', 'stopnie', 'stopień', 'stopnia', 'st', '°'],
+  boundsOnly: list(`
+    mniej niż, niżej niż, więcej niż, wyżej niż, poniżej, powyżej, ponad, przeszło, co najmniej,
+    przynajmniej, najmniej, najwyżej, co najwyżej, maksymalnie, minimalnie, minimum, maksimum, nie
+    więcej niż, nie mniej niż, niecałe, niecałych, niespełna, nawet nie
+  `),
+  besideFigures: list(`
+    plus, to, lub, albo, czyli, na, w, we, z, ze, przy, podczas, gdy, kiedy, jak, po, przed, przez, od, do,
+    za, dla, o, u, tu, tutaj, tam, dziś, dzisiaj, dokładnie, równo, stale, a, i, ale, potem, teraz,
+    tylko, znowu, znów, jest, było, mam, wyszło, wychodzi, pokazuje, pokazał, pokazało, wskazuje,
+    wskazuje mi, odczyt, wynik, miernik, multimetr, woltomierz, na mierniku, spadło, spada, spadł,
+    skacze, trzyma, stoi, zmierzone, zmierzyłem, zmierzyłam, dziękuję, dzięki, proszę, razem, reszta,
+    zatrzymało, na zewnątrz, na dworze, na polu
+  `),
+  negators: list(`
+    nie, nic, niczego, bez, brak, ani, żaden, żadna, żadne, żadnego, żadnej, żadnych, żadnym, żadną,
+    nigdy, nikt, nikogo
+  `),
+  clauseBreaks: list(`
+    ale, lecz, a, i, oraz, potem, następnie, kiedy, gdy, jeśli, jeżeli, bo, ponieważ, choć, chociaż,
+    natomiast, zanim
+  `),
+  fillers: list(`
+    się, to, jest, są, był, była, było, były, być, będzie, ma, mi, mnie, mu, mój, moja, moje, mojego,
+    mojej, ten, ta, te, tego, tej, tym, tu, tutaj, tam, w, we, na, z, ze, do, od, po, przy, u, o, za,
+    dla, jak, jakby, jakoś, jakiś, jakaś, jakieś, jakichś, że, by, czy, co, no, więc, też,
+    także, już, teraz, tylko, bardzo, naprawdę, całkiem, dość, trochę, chyba, może, możliwe, raczej,
+    myślę, wydaje, wygląda, około, koło, circa, mniej, więcej, prawie, niemal, gdzieś, proszę,
+    przepraszam, cześć, witam, halo, dzięki, dziękuję, hmm, właśnie, prostu, nawet, wtedy, on, ona,
+    ono, go, ją, jego, jej, ja, my, nas, nam, jestem, jesteśmy, pan, pani, auto, auta, autem, aucie, samochód, samochodu, samochodem, samochodzie, wóz, wozu, fura, furę,
+    fury, bryka, brykę
+  `),
+  endings: list(`
+    aniem, eniem, ania, anie, aniu, enia, enie, eniu, iego, iemu, ego, emu, ami, ymi, imi, iej, iem,
+    ich, ych, isz, ysz, esz, imy, ymy, emy, aja, em, ej, ie, ia, iu, im, ym, am, ac, ic, yc, ow, a,
+    e, i, o, u, y
+  `),
+  optionWords: list(`
+    opcja, opcję, opcje, numer, nr, odpowiedź, punkt, pozycja, pozycję, wybór, wybieram, ta, ten, to,
+    jest, i, oraz, chyba, raczej, myślę, że
+  `),
+  talk: {
+    yes: list(`
+      tak, t, ta, no, no tak, tak tak, tak jest, owszem, jasne, pewnie, oczywiście, zgadza się,
+      prawda, potwierdzam, dobrze, ok, okej, okay, mhm, aha, rozumiem, zrozumiano, zrozumiałem,
+      zrozumiałam, przeczytane, przeczytałem, przeczytałam, tak przeczytałem, tak przeczytałam,
+      można dalej, dalej, idziemy dalej, jedziemy dalej, kontynuuj, dawaj, bezpiecznie, jest
+      bezpiecznie, tak jest bezpiecznie, tak bezpiecznie, w porządku
+    `),
+    no: list(`
+      nie, n, nie nie, no nie, wcale nie, skąd, skądże, nieprawda, jeszcze nie, nie jest
+      bezpiecznie, niebezpiecznie, nie bezpiecznie
+    `),
+    done: list(`
+      gotowe, gotowy, gotowa, zrobione, zrobiłem, zrobiłam, już, już zrobione, już gotowe, skończone, naprawiłem, naprawiłam, wymieniłem, wymieniłam, założyłem, założyłam, zamontowałem, zamontowałam, naprawione, wymienione, zamontowane, założone, złożone, wykonane, praca wykonana,
+      skończyłem, skończyłam, zakończone, odczekane, odczekałem, odczekałam, czekałem, czekałam,
+      poczekałem, poczekałam, minęło, czas minął, minął czas, już po czasie, po czasie
+    `),
+    over: list(`
+      już po wszystkim, po wszystkim, już bezpiecznie, jest bezpiecznie, jest już bezpiecznie,
+      jesteśmy bezpieczni, jesteśmy już bezpieczni, jestem bezpieczny, jestem bezpieczna, bezpieczni,
+      zagrożenie minęło, minęło, ugaszone, ugaszony, ugasili, pożar ugaszony, zgaszone, zgasło,
+      zgasł, znów zgasł, znowu zgasł, zniknął, zniknęło, zniknęła, ustało, ustał, przestało,
+      przestał, przestała, opanowane, sytuacja opanowana, usunięte, usunięty, wyciek usunięty,
+      zabezpieczone, zabezpieczony, już dobrze, już w porządku, wznów, wznawiamy, kontynuujemy,
+      możemy kontynuować, wracamy, już nie ma, już nie dymi, nie dymi, nie ma dymu, już nie cieknie, nie cieknie, nie pali się, nie ma ognia
+    `),
+    'dont-know': list(`
+      nie wiem, nie wiem tego, nie mam pojęcia, pojęcia nie mam, zielonego pojęcia nie mam, bez
+      pojęcia, nie jestem pewien, nie jestem pewna, nie mam pewności, trudno powiedzieć, ciężko
+      powiedzieć, ciężko stwierdzić, nie potrafię powiedzieć, nie umiem powiedzieć, nie pamiętam,
+      zapomniałem, zapomniałam, kto wie, skąd mam wiedzieć, nieznane, nie znam się, nie orientuję się,
+      nie da się ocenić, nie mogę ocenić, nie mogę powiedzieć
+    `),
+    cannot: list(`
+      nie mogę, nie mogę tego zrobić, nie da się, nie dam rady, nie daję rady, nie potrafię, nie
+      umiem, nie umiem tego zrobić, niemożliwe, niewykonalne, nie mogę dosięgnąć, nie dosięgnę, nie
+      sięgam, nie mogę znaleźć, nie znalazłem, nie znalazłam, nie znajduję, nie widzę, nie widzę
+      tego, nie widać, nie mam, nie mam tego, nie mam czegoś takiego, nie mam czym, nie mam czym zmierzyć, nie mam jak, nie
+      mam takiego, nie mam dostępu, brak dostępu, nie występuje, nie dotyczy, pomiń, pomiń to,
+      pomijam, pominąć, pomińmy, opuść, opuszczam, zbyt niebezpieczne, za niebezpieczne, nie zrobię
+      tego, nie zrobię, wolę nie, nie chcę tego robić, odpuszczam
+    `),
+    why: list(`
+      dlaczego, dlaczego to, dlaczego pytasz, czemu, czemu to, po co, po co to, a po co, skąd to
+      pytanie, w jakim celu, z jakiego powodu, jaki powód, do czego to potrzebne, do czego to służy,
+      co to znaczy, co to oznacza, co by to znaczyło, co to da, wyjaśnij, proszę wyjaśnić, wytłumacz,
+      proszę wytłumaczyć, jak to
+    `),
+    numbers: list(`
+      liczby, pokaż liczby, proszę pokazać liczby, jakie liczby, dane, pokaż dane, pomiary, pokaż
+      pomiary, skąd te liczby, skąd ta liczba, na ile to pewne, jak pewne, jaka pewność, jak
+      dokładne, jak dokładnie, jaka dokładność, źródła, jakie źródła, ile powinno być, jaka powinna
+      być wartość, jaka jest norma, gdzie giną wolty, gdzie ginie napięcie, gdzie są straty
+    `),
+    back: list(`
+      wstecz, wróć, wróćmy, cofnij, cofnij się, cofnąć, powrót, poprzednie, poprzednie pytanie,
+      wróć do poprzedniego, poprzedni krok, ostatnie pytanie, do tyłu, krok wstecz, krok w tył
+    `),
+    repeat: list(`
+      powtórz, powtórz to, powtórz pytanie, proszę powtórzyć, jeszcze raz, powiedz jeszcze raz,
+      słucham, że co, nie rozumiem, nie rozumiem pytania, nie zrozumiałem, nie zrozumiałam, jakie
+      było pytanie, co było pytaniem, co masz na myśli, co pan ma na myśli
+    `),
+    person: list(`
+      człowiek, z człowiekiem, osoba, konsultant, konsultantka, dyspozytor, operator, żywy człowiek,
+      prawdziwy człowiek, ktoś żywy, połącz z człowiekiem, proszę połączyć z człowiekiem, połącz z
+      konsultantem, proszę połączyć z konsultantem, rozmowa z człowiekiem, chcę rozmawiać z
+      człowiekiem, chcę rozmawiać z konsultantem, chciałbym rozmawiać z człowiekiem, chciałabym
+      rozmawiać z człowiekiem, porozmawiać z człowiekiem, rozmawiać z kimś, potrzebuję człowieka,
+      potrzebuję konsultanta, pomoc człowieka, proszę zadzwonić, proszę do mnie zadzwonić,
+      zadzwońcie, zadzwońcie do mnie, oddzwońcie, proszę oddzwonić
+    `),
+    stop: list(`
+      stop, koniec, kończę, kończymy, skończ, zakończ, chcę skończyć, chcę zakończyć, wyjdź, wyjście,
+      przerwij, przerywam, pauza, dosyć, dość tego, wystarczy, anuluj, rezygnuję, poddaję się, pa,
+      do widzenia, na razie, później, wrócę później, potem wrócę
+    `),
+    language: list(`
+      język, zmień język, zmiana języka, zmienić język, inny język, w innym języku, przełącz język
+    `),
+  },
+  corrections: list(`
+    poprawka, poprawiam, popraw, chcę poprawić, korekta, sprostowanie, pomyłka, pomyliłem się,
+    pomyliłam się, pomyliłem, pomyliłam, przejęzyczyłem się, przejęzyczyłam się, miało być, powinno
+    być, chodziło mi o, miałem na myśli, miałam na myśli, zmień, zmień to, zmieniam, było źle,
+    podałem źle, podałam źle, mój błąd, literówka, właściwie, jednak, a jednak
+  `),
+  earlier: ['było', 'był', 'była', 'były', 'powinno być', 'miało być', 'powinien być'],
+  statements: [
+    {
+      set: { 'vehicle.nominal': 24 },
+      said: list(`
+        pojazd 24 V, instalacja 24 V, ciężarówka 24 V, tir 24 V, autobus 24 V, ciągnik 24 V, pojazd na
+        24 V, pojazd 24 wolty, instalacja 24 wolty, instalacja 24 woltowa, ciężarówka 24 wolty, pojazd
+        dwadzieścia cztery wolty, instalacja dwadzieścia cztery wolty, pojazd ma 24 V, ciężarówka ma
+        24 V, mam 24 V w instalacji
+      `),
+    },
+    {
+      set: { 'vehicle.nominal': 12 },
+      said: list(`
+        pojazd 12 V, instalacja 12 V, pojazd 12 woltów, instalacja 12 woltów,
+        instalacja 12 woltowa, pojazd dwanaście woltów, instalacja dwanaście woltów, pojazd ma 12 V
+      `),
+    },
+    {
+      set: { 'vehicle.fuel': 'diesel' },
+      said: list(`
+        diesel, to diesel, silnik diesla, silnik wysokoprężny, na ropę, jeździ na ropę, ropniak, auto
+        z dieslem, mam diesla, dizel
+      `),
+    },
+    {
+      set: { 'vehicle.fuel': 'petrol' },
+      said: list(`
+        benzyna, to benzyna, benzynowy, silnik benzynowy, na benzynę, jeździ na benzynę, benzyniak,
+        auto benzynowe, mam benzynę
+      `),
+    },
+    {
+      set: { 'vehicle.transmission': 'automatic' },
+      said: [
+        'automat',
+        'to automat',
+        'mam automat',
+        'skrzynia automatyczna',
+        'automatyczna skrzynia biegów',
+      ],
+    },
+    {
+      set: { 'vehicle.transmission': 'manual' },
+      said: [
+        'manual',
+        'skrzynia ręczna',
+        'skrzynia manualna',
+        'ręczna skrzynia biegów',
+        'to manual',
+        'mam manual',
+        'mam ręczną skrzynię',
+      ],
+    },
+    {
+      set: { 'vehicle.ignition': 'button' },
+      said: list(`
+        przycisk start, rozruch przyciskiem, odpalany przyciskiem, odpalany z guzika, ma przycisk
+        startu, ma guzik startu
+      `),
+    },
+    {
+      set: { 'vehicle.ignition': 'key' },
+      said: ['rozruch kluczykiem', 'odpalany z kluczyka', 'odpalany kluczykiem', 'ma stacyjkę'],
+    },
+    {
+      set: { 'meter.class': 'simple' },
+      said: list(`
+        prosty miernik, tani miernik, mam tani miernik, mój miernik jest tani, tani multimetr, prosty
+        multimetr, tani woltomierz, miernik z marketu, zwykły miernik
+      `),
+    },
+    {
+      set: { 'meter.class': 'fine' },
+      said: list(`
+        dobry miernik, dokładny miernik, precyzyjny miernik, mam dokładny miernik, mój miernik jest
+        dokładny, drogi miernik, miernik kalibrowany, miernik wzorcowany, dobry multimetr, dokładny
+        multimetr
+      `),
+    },
+    {
+      set: { 'vehicle.hybrid': 'full' },
+      said: [
+        'hybryda',
+        'pełna hybryda',
+        'to hybryda',
+        'mam hybrydę',
+        'auto hybrydowe',
+        'samochód hybrydowy',
+      ],
+    },
+  ],
+  accuracy: {
+    meter: ['miernik', 'miernika', 'multimetr', 'multimetru', 'woltomierz', 'woltomierza', 'dmm'],
+    clamp: ['cęgi', 'cęgów', 'cęgowy', 'cęgówka', 'cęgówki'],
+    percent: ['%', 'procent', 'procenta', 'proc'],
+    counts: ['cyfry', 'cyfr', 'cyfra', 'dgt', 'digit', 'digits', 'jednostki', 'jednostek'],
+  },
+  having: list(`
+    mam, już mam, teraz mam, mam tu, mam ze sobą, znalazłem, znalazłam, pożyczyłem, pożyczyłam,
+    kupiłem, kupiłam, przyniosłem, przyniosłam, przywiozłem, przywiozłam, przywiózł, przywiozła,
+    dostałem, dostałam, załatwiłem, załatwiłam, przyjechał, przyjechała, przyszedł, przyszła, dotarł,
+    dotarła, mogę użyć, dysponuję
+  `),
+  kit: {
+    voltmeter: list(`
+      woltomierz, woltomierza, miernik, miernika, mierniczek, multimetr, multimetru, miernik napięcia
+    `),
+    'test-lamp': list(`
+      próbówka, próbówkę, próbówki, próbówka z żarówką, próbnik z żarówką, lampka kontrolna, lampka
+      próbna
+    `),
+    'clamp-meter': list(`
+      miernik cęgowy, cęgi, cęgi prądowe, cęgówka, cęgówkę, amperomierz cęgowy
+    `),
+    'load-tester': list(`
+      tester obciążeniowy, opornica, opornicę, widełki, próbnik widełkowy, obciążarka
+    `),
+    'electronic-tester': list(`
+      tester elektroniczny, elektroniczny tester, tester akumulatora, tester akumulatorów, tester cca
+    `),
+    'boost-source': list(`
+      kable rozruchowe, kable, kabli rozruchowych, przewody rozruchowe, booster, boostera, jump
+      starter, starter rozruchowy, powerbank rozruchowy, urządzenie rozruchowe, kable do pożyczania prądu
+    `),
+    charger: list(`
+      prostownik, prostownika, ładowarka, ładowarkę, ładowarka akumulatora, ładowarka do akumulatora
+    `),
+    'code-reader': list(`
+      czytnik kodów, czytnik błędów, czytnik kodów błędów, skaner, skanera, interfejs diagnostyczny,
+      tester diagnostyczny, komputer diagnostyczny
+    `),
+    'second-key': list(`
+      drugi kluczyk, drugi klucz, drugi pilot, zapasowy kluczyk, zapasowy pilot, inny kluczyk
+    `),
+    helper: list(`
+      pomocnik, pomocnika, ktoś do pomocy, kogoś do pomocy, kolega do pomocy, kolegę do pomocy, druga
+      osoba, drugą osobę, sąsiad do pomocy
+    `),
+    'hand-tools': list(`
+      narzędzia, narzędzia ręczne, narzędzi, klucze płaskie, klucze nasadowe, zestaw kluczy, skrzynka
+      z narzędziami, skrzynkę z narzędziami
+    `),
+    'bench-tester': [
+      'stanowisko do badania rozruszników',
+      'stół probierczy',
+      'stanowisko probiercze',
+    ],
+  },
+};
