@@ -9,6 +9,7 @@ const rooms = {
     core: ['electrics', 'evidence'],
     language: ['core'],
     cases: ['core'],
+    conversation: ['core', 'language', 'cases'],
     drawings: ['core', 'language', 'electrics'],
     sheets: ['core', 'language', 'electrics', 'drawings'],
   },

@@ -2,6 +2,14 @@
  * A case for programs: each step is one line of JSON.
  */
 import {
+  dueOf,
+  hearInputs,
+  hearLine,
+  type Heard,
+  type Listener,
+  type LineStanding,
+} from '@keyturn/conversation';
+import {
   openCase,
   positionOf,
   repeat,
@@ -11,14 +19,6 @@ import {
   type Message,
 } from '@keyturn/core';
 import type { Understood } from '@keyturn/language';
-import {
-  dueOf,
-  hearInputs,
-  hearLine,
-  type Heard,
-  type Listener,
-  type Standing,
-} from './dialogue.ts';
 import type { Ending } from './conversation.ts';
 import { cleanLine, type Lines } from './lines.ts';
 
@@ -52,7 +52,7 @@ export async function exchangeLines(
     'case' in from
       ? { case: from.case, events: [], messages: repeat(chart, from.case) }
       : openCase(chart, { id: from.id, at: now().toISOString() });
-  let standing: Standing = { case: step.case, offers: [] };
+  let standing: LineStanding = { case: step.case, offers: [] };
   exchange.write(jsonStep({ ...step, offers: [] }, keep(step.events)));
   while (positionOf(standing.case).awaiting !== 'nothing') {
     const line = await lines.next(standing.case);
@@ -65,7 +65,7 @@ export async function exchangeLines(
   return { how: 'closed', case: standing.case };
 }
 
-function hear(exchange: JsonExchange, standing: Standing, line: string): Heard {
+function hear(exchange: JsonExchange, standing: LineStanding, line: string): Heard {
   const now = exchange.now();
   const at = now.toISOString();
   const due = dueOf(standing.case);

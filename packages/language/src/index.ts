@@ -1,5 +1,5 @@
 /** Speaking and understanding. */
-export { createSpeaker, type Speaker, type SpeakerOptions } from './speaker.ts';
+export { createSpeaker, type KeyName, type Speaker, type SpeakerOptions } from './speaker.ts';
 export { localeTags } from './locale.ts';
 
 /** What is said. */

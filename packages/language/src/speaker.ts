@@ -8,9 +8,13 @@ import { findLocale } from './locale.ts';
 import { renderMessage } from './render/render.ts';
 import type { Rendered } from './rendered.ts';
 import { createSay } from './texts/create-say.ts';
+import type { en } from './texts/en.ts';
 import { understandText } from './understand/understand.ts';
 import type { Hearing, Understood } from './understand/understood.ts';
 import type { Voice } from './voice.ts';
+
+/** A key that is not an answer, or what is said of keys. */
+export type KeyName = keyof (typeof en)['key'];
 
 /** What a speaker is made of. */
 export interface SpeakerOptions {
@@ -33,6 +37,10 @@ export interface Speaker {
   readonly askBack: (understood: Understood) => Rendered[];
   /** A figure with its unit's sign: "12.40 V". Throws `unit-unknown`. */
   readonly formatQuantity: (figure: Figure) => string;
+  /** How likely something is: "Worn-out battery: 47 %". `share` of one. */
+  readonly formatShare: (name: string, share: number) => string;
+  /** The label of a key that is not an answer, or what is said of keys. */
+  readonly key: (name: KeyName) => string;
 }
 
 /**
@@ -72,5 +80,7 @@ export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOption
       }),
     askBack: (understood) => askBack(understood, voice),
     formatQuantity: figures.formatQuantity,
+    formatShare: (name, share) => `${name}: ${figures.formatShare(share)}`,
+    key: (name) => say(`key.${name}`),
   };
 }

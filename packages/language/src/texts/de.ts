@@ -23,6 +23,19 @@ export const de = {
     done: 'fertig',
     lasts: 'Das dauert etwa {{time}}.',
   },
+  key: {
+    confirm: 'Ja, es ist sicher',
+    cannot: 'Das kann ich nicht',
+    dontKnow: 'Weiß ich nicht',
+    why: 'Warum?',
+    take: 'Das ist alles',
+    done: 'Ist erledigt',
+    over: 'Es ist vorbei',
+    pickFirst: 'Wählen Sie zuerst mindestens eine Antwort, oder die mit „nichts davon“.',
+    oldKey: 'Diese Taste gehört zu einer früheren Frage. Hier sind wir:',
+    onlyText: 'Hier kann nur Text gelesen werden, keine Bilder und keine Sprache. Bitte schreiben Sie es in wenigen Worten.',
+    begin: 'Neuen Fall beginnen',
+  },
   wait: {
     until:
       'Warten Sie {{time}} bis zum nächsten Schritt: {{name}}. Sagen Sie „fertig“, wenn die Zeit schon um ist.',

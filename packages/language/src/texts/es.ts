@@ -25,6 +25,19 @@ export const es = {
     done: 'hecho',
     lasts: 'Dura aproximadamente {{time}}.',
   },
+  key: {
+    confirm: 'Sí, es seguro',
+    cannot: 'No puedo',
+    dontKnow: 'No lo sé',
+    why: '¿Por qué?',
+    take: 'Eso es todo',
+    done: 'Ya está hecho',
+    over: 'Ya pasó',
+    pickFirst: 'Primero elija al menos una, o la que dice que ninguna.',
+    oldKey: 'Esa tecla es de una pregunta anterior. Estamos aquí:',
+    onlyText: 'Aquí solo se puede leer texto, ni imágenes ni voz. Escríbalo con pocas palabras, por favor.',
+    begin: 'Empezar un caso nuevo',
+  },
   wait: {
     until:
       'Espere {{time}} antes del siguiente paso: {{name}}. Diga «hecho» si el tiempo ya ha pasado.',

@@ -28,6 +28,19 @@ export const fr = {
     done: 'c’est fait',
     lasts: 'Cela prend environ {{time}}.',
   },
+  key: {
+    confirm: 'Oui, c’est sans danger',
+    cannot: 'Je ne peux pas',
+    dontKnow: 'Je ne sais pas',
+    why: 'Pourquoi ?',
+    take: 'C’est tout',
+    done: 'C’est fait',
+    over: 'C’est terminé',
+    pickFirst: 'Choisissez d’abord au moins une réponse, ou celle qui dit « aucun ».',
+    oldKey: 'Cette touche est celle d’une question précédente. Nous en sommes ici :',
+    onlyText: 'Ici, seul le texte peut être lu, ni image ni voix. Écrivez-le en quelques mots, s’il vous plaît.',
+    begin: 'Commencer un nouveau dossier',
+  },
   wait: {
     until:
       'Attendez {{time}} avant l’étape suivante : {{name}}. Dites « c’est fait » si le temps est déjà écoulé.',

@@ -27,6 +27,19 @@ export const pl = {
     done: 'gotowe',
     lasts: 'Czas trwania: około {{time}}.',
   },
+  key: {
+    confirm: 'Tak, jest bezpiecznie',
+    cannot: 'Nie mogę',
+    dontKnow: 'Nie wiem',
+    why: 'Dlaczego?',
+    take: 'To wszystko',
+    done: 'Zrobione',
+    over: 'Już po wszystkim',
+    pickFirst: 'Najpierw proszę wybrać co najmniej jedną odpowiedź albo tę, która mówi, że żadna nie pasuje.',
+    oldKey: 'Ten przycisk należy do wcześniejszego pytania. Jesteśmy tutaj:',
+    onlyText: 'Tutaj można odczytać tylko tekst, bez zdjęć i nagrań. Proszę napisać to w kilku słowach.',
+    begin: 'Zacznij nową sprawę',
+  },
   wait: {
     until:
       'Czas oczekiwania przed następnym krokiem: {{time}}. Następny krok: {{name}}. Jeśli czas już minął, proszę napisać „gotowe”.',

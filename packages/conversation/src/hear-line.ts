@@ -53,7 +53,8 @@ export function hearLine(
   );
   if (picked !== undefined) {
     const { check, value } = picked;
-    const input: Input = { type: 'answers', answers: [{ check, value: typeof value === 'string' ? [value] : value }] };
+    const said = typeof value === 'string' ? [value] : value;
+    const input: Input = { type: 'answers', answers: [{ check, value: said }] };
     return hearInputs(chart, standing.case, { at: given.at, inputs: [input] });
   }
   const byKey = keyInput(standing.case, given.line.trim());
