@@ -4,17 +4,19 @@ import { createFigures, type Figure } from './numbers/figures.ts';
 import type { FlowTexts } from './flow-texts.ts';
 import { createFlowWords, type CheckLikes } from './flow-words.ts';
 import { createLexicon, type Lexicon } from './understand/lexicon.ts';
-import { findLocale } from './locale.ts';
+import { findLocale, localeTags } from './locale.ts';
 import { renderMessage } from './render/render.ts';
 import type { Rendered } from './rendered.ts';
 import { createSay } from './texts/create-say.ts';
 import type { en } from './texts/en.ts';
+import { createLanguageNames } from './understand/language-names.ts';
 import { understandText } from './understand/understand.ts';
 import type { Hearing, Understood } from './understand/understood.ts';
 import type { Voice } from './voice.ts';
 
 /** A key that is not an answer, or what is said of keys. */
 export type KeyName = keyof (typeof en)['key'];
+const languageNamed = createLanguageNames(localeTags);
 
 /** What a speaker is made of. */
 export interface SpeakerOptions {
@@ -53,7 +55,7 @@ export interface Speaker {
  * const words = speaker.render(step.messages);
  */
 export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOptions): Speaker {
-  const { name, texts, words } = findLocale(locale);
+  const { texts, words } = findLocale(locale);
   const say = createSay(locale, texts);
   const figures = createFigures(locale, say);
   const flow = createFlowWords(flowTexts, checks ?? {}, say);
@@ -75,8 +77,10 @@ export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOption
       understandText(text, hearing, {
         lexicon: lexiconOf(hearing.checks),
         formatQuantity: figures.formatQuantity,
+        unitHere: figures.unitHere,
         unitSign: figures.unitSign,
-        languageName: name,
+        languages: localeTags.map((tag) => findLocale(tag).name),
+        languageNamed,
       }),
     askBack: (understood) => askBack(understood, voice),
     formatQuantity: figures.formatQuantity,
