@@ -10,6 +10,7 @@ const rooms = {
     language: ['core'],
     cases: ['core'],
     conversation: ['core', 'language', 'cases'],
+    flows: ['core', 'language'],
     drawings: ['core', 'language', 'electrics'],
     sheets: ['core', 'language', 'electrics', 'drawings'],
   },

@@ -7,7 +7,7 @@
 import { randomUUID } from 'node:crypto';
 import { createMemoryStore } from '@keyturn/cases';
 import { createConversations, plainText, type Part } from '@keyturn/conversation';
-import { shippedFlow } from '@keyturn/terminal';
+import { shippedFlow, shippedTexts } from '@keyturn/flows';
 
 /** The 7-bit alphabet of 3GPP TS 23.038; the second row takes two places each. */
 const single =
@@ -48,10 +48,10 @@ export function createTextMessages(locale: string) {
   const conversations = createConversations({
     store,
     chart,
-    texts: (tag) => shippedFlow('no-start', tag).texts,
+    texts: (tag) => shippedTexts('no-start', tag),
     // Ten parts in one message are the most that most networks put together again.
     limits: { textLength: 10 * 67, keyLength: 0, keys: 0 },
-    role: 'driver',
+    opening: { context: { role: 'driver' } },
     newId: randomUUID,
   });
   return {

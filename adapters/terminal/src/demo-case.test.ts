@@ -2,7 +2,7 @@ import { expected, openCase } from '@keyturn/core';
 import { createSpeaker } from '@keyturn/language';
 import { expect, test } from 'vitest';
 import { demoAnswers } from './demo-case.ts';
-import { shippedFlow } from './shipped-flow.ts';
+import { shippedFlow } from '@keyturn/flows';
 
 const { chart, texts } = shippedFlow('no-start', 'en');
 const speaker = createSpeaker({ locale: 'en', flowTexts: texts, checks: chart.flow.checks });

@@ -3,7 +3,7 @@ export { CardError, readCards, type Card } from './card.ts';
 export { replayCard, type Replayed } from './replay-card.ts';
 
 // The flows of this checkout.
-export { FlowError, shippedFlow, type ShippedFlow } from './shipped-flow.ts';
+export { FlowError, shippedFlow, type ShippedFlow } from '@keyturn/flows';
 
 // Questions answered with a figure, its spread and its source.
 export { answerQuestion, type Reply } from './numbers/answer-question.ts';

@@ -22,7 +22,7 @@ import { plain, styled } from './emphasis.ts';
 import { exchangeLines } from './json-lines.ts';
 import { streamLines, type Lines } from './lines.ts';
 import { layOutPage, type Page } from './page.ts';
-import { FlowError, shippedFlow } from './shipped-flow.ts';
+import { FlowError, shippedFlow } from '@keyturn/flows';
 import { terminalTexts } from './terminal-texts.ts';
 import { wrapText } from './wrap.ts';
 

@@ -7,7 +7,7 @@ import type { Json } from '@keyturn/cases';
 export interface ChannelLimits {
   /** The longest text of one part, in UTF-16 code units. */
   readonly textLength: number;
-  /** The longest label of a key; 0 where there are no keys to tap. */
+  /** The longest label of a key, in UTF-16 code units; 0 where there are no keys to tap. */
   readonly keyLength: number;
   /** Keys at a time. */
   readonly keys: number;
@@ -21,15 +21,21 @@ export interface Key {
   readonly isPicked?: true;
 }
 
-/** What stands out in a part, so that a channel may set it off. */
-export type PartKind = 'said' | 'caution' | 'question' | 'finding' | 'verdict' | 'refused' | 'done';
+/** What a part ends with, so that a channel may set it off. */
+export type PartKind =
+  'said' | 'caution' | 'question' | 'finding' | 'verdict' | 'refused' | 'done' | 'summary';
+
+/** A line of a part; an empty one stands between what belongs apart. */
+export interface Line {
+  readonly text: string;
+  /** What may be set in bold. */
+  readonly isTitle?: true;
+}
 
 /** One message as it goes out: plain text, never markup. */
 export interface Part {
   readonly kind: PartKind;
-  /** What may be set in bold, before the lines; may be empty. */
-  readonly title: string;
-  readonly lines: readonly string[];
+  readonly lines: readonly Line[];
   /** Rows of keys; none on a channel that has none. */
   readonly keys: readonly (readonly Key[])[];
   /** BCP 47 tag of its language. */
@@ -46,22 +52,35 @@ export interface Incoming {
   readonly key: string;
   /** When it was taken in, ISO 8601. */
   readonly at: string;
+  /** When it was written, ISO 8601, where the channel knows. */
+  readonly writtenAt?: string;
   /** The language of the person's profile, BCP 47, where it is known. */
   readonly locale?: string;
-  readonly content:
-    | { readonly type: 'text'; readonly text: string }
-    /** A key that was tapped, and what it was tapped on, as the channel knows that. */
-    | { readonly type: 'key'; readonly id: string; readonly on?: Json }
-    /** The latest text said again in other words. */
-    | { readonly type: 'edited'; readonly text: string }
-    /** To begin anew. */
-    | { readonly type: 'begin' }
-    /** Something that cannot be read: a picture, a voice. */
-    | { readonly type: 'unreadable' };
+  readonly content: Content;
 }
 
+/** What was written, tapped or asked for. */
+export type Content =
+  /** `id` is what a later edit of it will name. */
+  | { readonly type: 'text'; readonly text: string; readonly id?: string }
+  /** A key that was tapped, and what it was tapped on, as the channel knows that. */
+  | { readonly type: 'key'; readonly id: string; readonly on?: Json }
+  /** An earlier text was put into other words: what it answered is corrected. */
+  | { readonly type: 'edited'; readonly of: string; readonly text: string }
+  /** What stands now, said again; where nothing stands, a case is begun. */
+  | { readonly type: 'repeat' }
+  /** To put the case aside. */
+  | { readonly type: 'stop' }
+  /** What can be done here. */
+  | { readonly type: 'help' }
+  /** To begin anew. */
+  | { readonly type: 'begin' }
+  /** Something that cannot be read: a picture, a voice. */
+  | { readonly type: 'unreadable' };
+
 /** The text of a part on a channel without bold and without keys: a line for each of them. */
-export function plainText({ title, lines, keys }: Part): string {
+export function plainText({ lines, keys }: Part): string {
   const labels = keys.flat().map(({ label }) => label);
-  return [title, ...lines, ...labels].filter((line) => line !== '').join('\n');
+  const texts = lines.map(({ text }) => text).filter((text) => text !== '');
+  return [...texts, ...labels].join('\n');
 }

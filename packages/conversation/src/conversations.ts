@@ -10,14 +10,23 @@ import {
   type Committed,
   type DueTimer,
   type Json,
+  type Outgoing,
   type OutgoingChange,
 } from '@keyturn/cases';
-import { openCase, type Case, type CaseEvent, type Chart } from '@keyturn/core';
+import {
+  openCase,
+  positionOf,
+  type Case,
+  type CaseEvent,
+  type Chart,
+  type Opening,
+} from '@keyturn/core';
 import type { FlowTexts, Speaker } from '@keyturn/language';
 import { createSpeaker, localeTags } from '@keyturn/language';
 import type { ChannelLimits, Incoming, Part } from './channel.ts';
 import { dueOf } from './hear-line.ts';
-import { respond, type Response } from './respond.ts';
+import { respond, type Arrival } from './respond.ts';
+import type { Response } from './saying.ts';
 import { blankStanding, keptStanding, readStanding, type Standing } from './standing.ts';
 
 /** What conversations are held with. */
@@ -27,8 +36,8 @@ export interface ConversationsOptions {
   /** The words of the flow in a language. */
   readonly texts: (locale: string) => FlowTexts;
   readonly limits: ChannelLimits;
-  /** Who writes on this channel. */
-  readonly role: string;
+  /** What is known of every case here before it begins; `role` in it says who writes. */
+  readonly opening: Pick<Opening, 'context' | 'notAsked'>;
   /** A new name for a case, never used before. */
   readonly newId: () => string;
 }
@@ -39,6 +48,12 @@ export interface Conversations {
   readonly receive: (incoming: Incoming) => Promise<void>;
   /** Goes on with a conversation whose time has come. */
   readonly goOn: (timer: DueTimer, at: string) => Promise<void>;
+  /** Says anew what stands, where nobody knows whether something went out; to be settled after. */
+  readonly unsure: (outgoing: Pick<Outgoing, 'id' | 'to'>, at: string) => Promise<void>;
+  /** True where a conversation has a case that is not closed. */
+  readonly isOpen: (conversation: string) => Promise<boolean>;
+  /** The words of a language for what a channel says of itself. */
+  readonly speakerOf: (locale: string | undefined) => Speaker;
 }
 
 /** The timer of the wait in hand. */
@@ -49,7 +64,8 @@ const mostTries = 8;
 
 /** Holds the conversations of a channel. */
 export function createConversations(options: ConversationsOptions): Conversations {
-  const { store, chart, role } = options;
+  const { store, chart, opening } = options;
+  const role = opening.context?.['role'];
   const speakers = new Map<string, Speaker>();
   const speakerOf = (locale: string): Speaker => {
     const known = speakers.get(locale);
@@ -58,7 +74,7 @@ export function createConversations(options: ConversationsOptions): Conversation
       locale,
       flowTexts: options.texts(locale),
       checks: chart.flow.checks,
-      role,
+      ...(typeof role === 'string' ? { role } : {}),
     });
     speakers.set(locale, made);
     return made;
@@ -68,8 +84,9 @@ export function createConversations(options: ConversationsOptions): Conversation
     readonly conversation: string;
     readonly received: string;
     readonly at: string;
+    readonly writtenAt?: string;
     readonly locale?: string;
-    readonly content: Incoming['content'] | { readonly type: 'time' };
+    readonly content: Arrival['content'];
   }): Promise<Committed> => {
     const kept = await store.conversation(given.conversation);
     const standing =
@@ -80,8 +97,9 @@ export function createConversations(options: ConversationsOptions): Conversation
       { standing, case: before },
       {
         at: given.at,
+        writtenAt: given.writtenAt,
         content: given.content,
-        open: () => openCase(chart, { id: options.newId(), at: given.at, context: { role } }),
+        open: () => openCase(chart, { id: options.newId(), at: given.at, ...opening }),
       },
     );
     return store.commit(
@@ -111,6 +129,20 @@ export function createConversations(options: ConversationsOptions): Conversation
         received: `timer ${conversation} ${name} ${dueAt}`,
         content: { type: 'time' },
       }),
+    unsure: ({ id, to }, at) =>
+      take({
+        conversation: to,
+        at,
+        received: `unsure ${to} ${String(id)}`,
+        content: { type: 'unsure' },
+      }),
+    isOpen: async (conversation) => {
+      const kept = await store.conversation(conversation);
+      const standing = kept && readStanding(kept.body);
+      const kase = standing === undefined ? null : await caseOf(standing);
+      return kase !== null && positionOf(kase).awaiting !== 'nothing';
+    },
+    speakerOf: (locale) => speakerOf(supportedLocale(locale)),
   };
 }
 

@@ -4,6 +4,7 @@
 import {
   expected,
   positionOf,
+  repeat,
   turn,
   type Case,
   type CaseEvent,
@@ -25,10 +26,15 @@ export interface Heard extends Standing {
   readonly events: readonly CaseEvent[];
   readonly messages: readonly Message[];
   /** What was not understood, where nothing was taken. */
-  readonly unclear?: Exclude<Understood, { type: 'input' }>;
+  readonly unclear?: Unclear;
+  /** The language to go on in from here. */
+  readonly language?: string;
   /** What was asked for by talk: `why`, `stop`, `person`. */
   readonly talk?: string;
 }
+
+/** A line of which nothing was taken. */
+export type Unclear = Extract<Understood, { type: 'offers' | 'unclear' }>;
 
 /** What a line is heard with. */
 export interface Listener {
@@ -67,6 +73,11 @@ export function hearLine(
   });
   if (understood.type === 'input') {
     return hearInputs(chart, standing.case, { at: given.at, inputs: understood.inputs });
+  }
+  if (understood.type === 'language') {
+    const messages = repeat(chart, standing.case);
+    const { locale } = understood;
+    return { case: standing.case, offers: [], events: [], messages, language: locale };
   }
   return {
     case: standing.case,

@@ -2,15 +2,14 @@
  * Rendered messages as the parts that go out on a channel.
  */
 import type { Rendered, Speaker } from '@keyturn/language';
-import type { ChannelLimits, Key, Part, PartKind } from './channel.ts';
+import type { ChannelLimits, Key, Line, Part, PartKind } from './channel.ts';
 import { splitLines } from './split-lines.ts';
 import type { Tap } from './tap.ts';
 
 /** A part before it is cut to size: its keys with what tapping them does. */
 export interface Draft {
   readonly kind: PartKind;
-  readonly title: string;
-  readonly lines: readonly string[];
+  readonly lines: readonly Line[];
   readonly taps: readonly (readonly DraftKey[])[];
 }
 
@@ -18,25 +17,39 @@ export interface Draft {
 export interface DraftKey {
   readonly label: string;
   readonly tap: Tap;
-  readonly isPicked?: boolean;
 }
 
 /** What the drafts are made for. */
 export interface Writing {
   readonly speaker: Speaker;
   readonly limits: ChannelLimits;
+  /** True where there is an answer to go back to. */
+  readonly canGoBack: boolean;
 }
 
-/** The drafts of what is said. Cautions stand each alone, and so does a question. */
+/** What must not get lost among other lines, or is to be passed on alone. */
+const standsAlone: ReadonlySet<PartKind> = new Set(['caution', 'verdict', 'summary']);
+
+/** The drafts of what is said: as few as can be, since each one rings a telephone. */
 export function draftParts(rendered: readonly Rendered[], writing: Writing): readonly Draft[] {
+  return joinDrafts(rendered.map((one) => draftOne(one, writing)));
+}
+
+/** Drafts put together where neither stands alone. */
+export function joinDrafts(all: readonly Draft[]): readonly Draft[] {
   const drafts: Draft[] = [];
-  for (const one of rendered) {
-    const draft = draftOne(one, writing);
+  for (const draft of all) {
     const last = drafts.at(-1);
-    const isPlain = draft.kind === 'said' && draft.title === '' && last?.kind === 'said';
-    if (isPlain && last.title === '') {
-      drafts[drafts.length - 1] = { ...last, lines: [...last.lines, ...draft.lines] };
-    } else drafts.push(draft);
+    if (last === undefined || standsAlone.has(last.kind) || standsAlone.has(draft.kind)) {
+      drafts.push(draft);
+    } else {
+      const isList = last.kind === 'said' && draft.kind === 'said';
+      drafts[drafts.length - 1] = {
+        kind: draft.kind,
+        lines: [...last.lines, ...(isList ? [] : [gap]), ...draft.lines],
+        taps: draft.taps.length > 0 ? draft.taps : last.taps,
+      };
+    }
   }
   return drafts;
 }
@@ -51,70 +64,81 @@ export function cutDraft(
   },
 ): readonly Part[] {
   const { limits, locale, keys } = given;
-  const lines = draft.title === '' ? draft.lines : [draft.title, ...draft.lines];
-  const groups = splitLines(lines, limits.textLength);
-  return groups.map((group, index) => {
-    const isFirst = index === 0 && draft.title !== '';
-    return {
-      kind: draft.kind,
-      title: isFirst ? (group[0] ?? '') : '',
-      lines: isFirst ? group.slice(1) : group,
-      keys: index === groups.length - 1 ? keys : [],
-      locale,
-    };
-  });
+  const groups = splitLines(draft.lines, limits.textLength);
+  return groups.map((lines, index) => ({
+    kind: draft.kind,
+    lines,
+    keys: index === groups.length - 1 ? keys : [],
+    locale,
+  }));
 }
 
-const bare = (kind: PartKind, title: string, lines: readonly string[] = []): Draft => ({
-  kind,
-  title,
-  lines,
-  taps: [],
-});
+const gap: Line = { text: '' };
+
+/** Lines of text, the first of them a title. */
+export function titled(title: string, lines: readonly string[] = []): readonly Line[] {
+  return [{ text: title, isTitle: true }, ...plain(lines)];
+}
+
+const plain = (lines: readonly string[]): readonly Line[] => lines.map((text): Line => ({ text }));
+
+const bare = (kind: PartKind, lines: readonly Line[]): Draft => ({ kind, lines, taps: [] });
 
 function draftOne(one: Rendered, writing: Writing): Draft {
   switch (one.kind) {
     case 'text':
-      return bare('said', '', [one.text]);
+      return bare('said', plain([one.text]));
     case 'caution':
-      return bare('caution', one.word, [one.text]);
+      return bare('caution', titled(one.word, [one.text]));
     case 'confirm':
-      return {
-        ...bare('question', one.text),
-        taps: [
-          [
-            { label: writing.speaker.key('confirm'), tap: inputTap({ type: 'confirm' }) },
-            { label: writing.speaker.key('cannot'), tap: inputTap(talk('cannot')) },
-          ],
-        ],
-      };
+      return draftConfirm(one.text, writing);
     case 'question':
       return draftQuestion(one, writing);
     case 'scale':
-      return bare('finding', '', [one.text]);
+      return bare('finding', plain([one.text]));
     case 'numbers':
-      return bare('said', '', sectionLines(one.sections));
-    case 'ranking':
-      return bare('said', one.heading, [
-        one.faults.map(({ name, share }) => writing.speaker.formatShare(name, share)).join('\n'),
-      ]);
+      return bare('said', sectionLines(one.sections));
+    case 'ranking': {
+      const shares = one.faults.map(({ name, share }) => writing.speaker.formatShare(name, share));
+      return bare('said', [gap, ...titled(one.heading, shares)]);
+    }
     case 'verdict':
-      return bare('verdict', one.title, [one.strength, ...sectionLines(one.sections)]);
+      return bare('verdict', [
+        ...titled(one.title, [one.strength]),
+        gap,
+        ...sectionLines(one.sections),
+      ]);
     case 'refused':
-      return bare('refused', '', [one.text]);
+      return bare('refused', plain([one.text]));
     case 'done':
-      return bare('done', one.text);
+      return bare('done', titled(one.text));
   }
 }
 
 function sectionLines(
   sections: readonly { readonly heading: string; readonly lines: readonly string[] }[],
-): readonly string[] {
-  return sections.flatMap(({ heading, lines }) => [
-    '',
-    `${heading}:`,
-    ...lines.map((line) => `– ${line}`),
+): readonly Line[] {
+  return sections.flatMap(({ heading, lines }, index) => [
+    ...(index === 0 ? [] : [gap]),
+    ...titled(heading, lines.map(listed)),
   ]);
+}
+
+/** A line of a list. */
+export const listed = (line: string): string => `– ${line}`;
+
+function draftConfirm(text: string, { speaker, limits }: Writing): Draft {
+  const keys: readonly DraftKey[] = [
+    { label: speaker.key('confirm'), tap: inputTap({ type: 'confirm' }) },
+    { label: speaker.key('cannot'), tap: inputTap(talk('cannot')) },
+  ];
+  const hasKeys = limits.keyLength > 0;
+  const numbered = keys.map(({ label }, index) => `${String(index + 1)}  ${label}`);
+  return {
+    kind: 'question',
+    lines: titled(text, hasKeys ? [] : numbered),
+    taps: hasKeys ? keys.map((key) => [key]) : [],
+  };
 }
 
 type Question = Extract<Rendered, { kind: 'question' }>;
@@ -124,7 +148,7 @@ function draftQuestion(question: Question, writing: Writing): Draft {
   const { options, entry, check } = question;
   const hasKeys = limits.keyLength > 0 && options.length > 0 && options.length <= limits.keys;
   const fits = options.every(({ label }) => label.length <= limits.keyLength);
-  const listed = hasKeys && fits ? [] : options.map(({ key, label }) => `${key}  ${label}`);
+  const numbered = hasKeys && fits ? [] : options.map(({ key, label }) => `${key}  ${label}`);
   const picked = options.map(({ id, key, label }): DraftKey => {
     const shown = fits ? label : key;
     return entry === 'choices' && id !== 'none'
@@ -134,20 +158,20 @@ function draftQuestion(question: Question, writing: Writing): Draft {
           tap: inputTap({ type: 'answers', answers: [{ check, value: [id] }] }),
         };
   });
-  const others: readonly DraftKey[] = [
-    ...(entry === 'choices'
-      ? [{ label: speaker.key('take'), tap: { type: 'take', check } } as const]
-      : []),
+  const take: readonly DraftKey[] =
+    entry === 'choices' ? [{ label: speaker.key('take'), tap: { type: 'take', check } }] : [];
+  const always: readonly DraftKey[] = [
     { label: speaker.key('dontKnow'), tap: inputTap(talk('dont-know')) },
     { label: speaker.key('cannot'), tap: inputTap(talk('cannot')) },
     { label: speaker.key('why'), tap: inputTap(talk('why')) },
+    ...(writing.canGoBack ? [{ label: speaker.key('back'), tap: inputTap(talk('back')) }] : []),
   ];
-  const rows = fits ? picked.map((key) => [key]) : chunked(picked, 4);
+  const rows = hasKeys ? chunked(picked, fits ? 1 : 4) : [];
+  const others = [...chunked(take, 1), ...chunked(always, 2)];
   return {
     kind: 'question',
-    title: question.text,
-    lines: [...question.how.map((step) => `– ${step}`), ...listed],
-    taps: limits.keyLength === 0 ? [] : [...(hasKeys ? rows : []), others],
+    lines: titled(question.text, [...question.how.map(listed), ...numbered]),
+    taps: limits.keyLength === 0 ? [] : [...rows, ...others],
   };
 }
 
@@ -155,7 +179,7 @@ function chunked<Item>(items: readonly Item[], size: number): readonly (readonly
   return items.length === 0 ? [] : [items.slice(0, size), ...chunked(items.slice(size), size)];
 }
 
-function talk(word: 'dont-know' | 'cannot' | 'why') {
+function talk(word: 'dont-know' | 'cannot' | 'why' | 'back') {
   return { type: 'talk', talk: word } as const;
 }
 

@@ -14,8 +14,9 @@ import { understandText } from './understand/understand.ts';
 import type { Hearing, Understood } from './understand/understood.ts';
 import type { Voice } from './voice.ts';
 
-/** A key that is not an answer, or what is said of keys. */
+/** A key that is not an answer, or what a channel says of itself. */
 export type KeyName = keyof (typeof en)['key'];
+
 const languageNamed = createLanguageNames(localeTags);
 
 /** What a speaker is made of. */
@@ -41,7 +42,9 @@ export interface Speaker {
   readonly formatQuantity: (figure: Figure) => string;
   /** How likely something is: "Worn-out battery: 47 %". `share` of one. */
   readonly formatShare: (name: string, share: number) => string;
-  /** The label of a key that is not an answer, or what is said of keys. */
+  /** What a check is called. Throws `text-missing`. */
+  readonly checkName: (check: string) => string;
+  /** The label of a key that is not an answer, or what a channel says of itself. */
   readonly key: (name: KeyName) => string;
 }
 
@@ -85,6 +88,7 @@ export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOption
     askBack: (understood) => askBack(understood, voice),
     formatQuantity: figures.formatQuantity,
     formatShare: (name, share) => `${name}: ${figures.formatShare(share)}`,
+    checkName: flow.checkName,
     key: (name) => say(`key.${name}`),
   };
 }

@@ -33,8 +33,27 @@ export const de = {
     over: 'Es ist vorbei',
     pickFirst: 'Wählen Sie zuerst mindestens eine Antwort, oder die mit „nichts davon“.',
     oldKey: 'Diese Taste gehört zu einer früheren Frage. Hier sind wir:',
-    onlyText: 'Hier kann nur Text gelesen werden, keine Bilder und keine Sprache. Bitte schreiben Sie es in wenigen Worten.',
+    onlyText:
+      'Hier kann nur Text gelesen werden, keine Bilder und keine Sprache. Bitte schreiben Sie es in wenigen Worten.',
     begin: 'Neuen Fall beginnen',
+    back: 'Zurück',
+    unsure: 'Ich weiß nicht, ob meine letzte Nachricht angekommen ist. Hier sind wir:',
+    oldEdit:
+      'Ich weiß nicht, welche Antwort diese Änderung meint. Bitte schreiben Sie die richtige Antwort in eine neue Nachricht, die mit „Korrektur“ beginnt.',
+    tooFast:
+      'Das ist mehr, als auf einmal aufgenommen werden kann; die letzte Nachricht wurde es nicht. Bitte warten Sie eine halbe Minute und senden Sie sie dann noch einmal.',
+    notKept:
+      'Das konnte gerade nicht gespeichert werden und gilt deshalb nicht. Bitte senden Sie es gleich noch einmal.',
+    readFirst:
+      'Das wurde geschrieben, bevor dieser Hinweis gelesen werden konnte. Bitte lesen Sie ihn zuerst:',
+    timeUp: 'Die Zeit ist um.',
+    summary: 'Zusammenfassung für die Werkstatt, zum Weiterleiten',
+    help: 'Tippen Sie eine Antwort an oder schreiben Sie sie in eigenen Worten, auch mehreres auf einmal: „12,4 V, dreht langsam“. Sie können jederzeit „warum“, „zurück“, „weiß nicht“, „kann ich nicht“ oder „Korrektur: …“ sagen. Nennen Sie eine Sprache, um in ihr weiterzumachen. Bei Rauch, auslaufendem Kraftstoff oder wenn jemand in Gefahr ist, sagen Sie es sofort.',
+    commandStart: 'Beginnen, oder weiter wie zuvor',
+    commandAgain: 'Die Frage noch einmal',
+    commandNew: 'Neuen Fall beginnen',
+    commandStop: 'Den Fall beiseitelegen',
+    commandHelp: 'Was man hier tun kann',
   },
   wait: {
     until:

@@ -35,8 +35,26 @@ export const en = {
     over: 'It is over',
     pickFirst: 'Pick at least one first, or the one that says none.',
     oldKey: 'That key belongs to an earlier question. Here is where we are:',
-    onlyText: 'Only text can be read here, no pictures and no voice. Please write it in a few words.',
+    onlyText:
+      'Only text can be read here, no pictures and no voice. Please write it in a few words.',
     begin: 'Begin a new case',
+    back: 'Back',
+    unsure: 'I can’t tell whether my last message reached you. Here is where we are:',
+    oldEdit:
+      'I can’t tell which answer that edit changes. Please write the right answer in a new message that begins with “correction”.',
+    tooFast:
+      'That is more than can be taken in at once, so the last message was not. Please wait half a minute, then send it again.',
+    notKept:
+      'That could not be kept just now, so it was not taken. Please send it again in a moment.',
+    readFirst: 'That was written before this caution could be read. Please read it first:',
+    timeUp: 'The time is up.',
+    summary: 'Summary for the workshop, to be forwarded',
+    help: 'Tap an answer or write it in your own words, several things at once if you like: “12.4 V, turns slowly”. You can always say “why”, “back”, “don’t know”, “can’t” or “correction: …”. Say the name of a language to go on in it. If there is smoke, a fuel leak or anybody in danger, say so at once.',
+    commandStart: 'Begin, or go on where we were',
+    commandAgain: 'Say the question once more',
+    commandNew: 'Begin a new case',
+    commandStop: 'Put the case aside',
+    commandHelp: 'What can be done here',
   },
   wait: {
     until: 'Wait {{time}} before the next step: {{name}}. Say “done” if the time is already up.',

@@ -35,8 +35,26 @@ export const es = {
     over: 'Ya pasó',
     pickFirst: 'Primero elija al menos una, o la que dice que ninguna.',
     oldKey: 'Esa tecla es de una pregunta anterior. Estamos aquí:',
-    onlyText: 'Aquí solo se puede leer texto, ni imágenes ni voz. Escríbalo con pocas palabras, por favor.',
+    onlyText:
+      'Aquí solo se puede leer texto, ni imágenes ni voz. Escríbalo con pocas palabras, por favor.',
     begin: 'Empezar un caso nuevo',
+    back: 'Atrás',
+    unsure: 'No puedo saber si le llegó mi último mensaje. Estamos aquí:',
+    oldEdit:
+      'No puedo saber qué respuesta cambia esa edición. Escriba la respuesta correcta en un mensaje nuevo que empiece por «corrección».',
+    tooFast:
+      'Es más de lo que se puede atender a la vez, así que el último mensaje no se ha tomado. Espere medio minuto y envíelo otra vez.',
+    notKept:
+      'Eso no se ha podido guardar ahora, así que no se ha tomado. Envíelo otra vez dentro de un momento.',
+    readFirst: 'Eso se escribió antes de que se pudiera leer esta advertencia. Léala primero:',
+    timeUp: 'Ya ha pasado el tiempo.',
+    summary: 'Resumen para el taller, para reenviar',
+    help: 'Toque una respuesta o escríbala con sus palabras, varias cosas a la vez si quiere: «12,4 V, gira despacio». Siempre puede decir «por qué», «atrás», «no lo sé», «no puedo» o «corrección: …». Diga el nombre de un idioma para seguir en él. Si hay humo, una fuga de combustible o alguien en peligro, dígalo enseguida.',
+    commandStart: 'Empezar, o seguir donde estábamos',
+    commandAgain: 'Repetir la pregunta',
+    commandNew: 'Empezar un caso nuevo',
+    commandStop: 'Dejar el caso a un lado',
+    commandHelp: 'Qué se puede hacer aquí',
   },
   wait: {
     until:

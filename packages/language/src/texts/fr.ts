@@ -38,8 +38,26 @@ export const fr = {
     over: 'C’est terminé',
     pickFirst: 'Choisissez d’abord au moins une réponse, ou celle qui dit « aucun ».',
     oldKey: 'Cette touche est celle d’une question précédente. Nous en sommes ici :',
-    onlyText: 'Ici, seul le texte peut être lu, ni image ni voix. Écrivez-le en quelques mots, s’il vous plaît.',
+    onlyText:
+      'Ici, seul le texte peut être lu, ni image ni voix. Écrivez-le en quelques mots, s’il vous plaît.',
     begin: 'Commencer un nouveau dossier',
+    back: 'Retour',
+    unsure: 'Je ne sais pas si mon dernier message vous est parvenu. Nous en sommes ici :',
+    oldEdit:
+      'Je ne sais pas quelle réponse cette modification change. Écrivez la bonne réponse dans un nouveau message qui commence par « correction ».',
+    tooFast:
+      'C’est plus que ce qui peut être pris à la fois, et le dernier message ne l’a pas été. Attendez une demi-minute, puis renvoyez-le.',
+    notKept:
+      'Cela n’a pas pu être enregistré à l’instant et n’a donc pas été pris en compte. Renvoyez-le dans un moment.',
+    readFirst: 'Cela a été écrit avant que cet avertissement puisse être lu. Lisez-le d’abord :',
+    timeUp: 'Le temps est écoulé.',
+    summary: 'Résumé pour l’atelier, à transférer',
+    help: 'Touchez une réponse ou écrivez-la avec vos mots, plusieurs choses à la fois si vous voulez : « 12,4 V, tourne lentement ». Vous pouvez toujours dire « pourquoi », « retour », « je ne sais pas », « je ne peux pas » ou « correction : … ». Dites le nom d’une langue pour continuer dans celle-ci. S’il y a de la fumée, une fuite de carburant ou quelqu’un en danger, dites-le tout de suite.',
+    commandStart: 'Commencer, ou reprendre là où nous en étions',
+    commandAgain: 'Répéter la question',
+    commandNew: 'Commencer un nouveau dossier',
+    commandStop: 'Mettre le dossier de côté',
+    commandHelp: 'Ce que l’on peut faire ici',
   },
   wait: {
     until:

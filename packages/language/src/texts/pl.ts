@@ -35,10 +35,30 @@ export const pl = {
     take: 'To wszystko',
     done: 'Zrobione',
     over: 'Już po wszystkim',
-    pickFirst: 'Najpierw proszę wybrać co najmniej jedną odpowiedź albo tę, która mówi, że żadna nie pasuje.',
+    pickFirst:
+      'Najpierw proszę wybrać co najmniej jedną odpowiedź albo tę, która mówi, że żadna nie pasuje.',
     oldKey: 'Ten przycisk należy do wcześniejszego pytania. Jesteśmy tutaj:',
-    onlyText: 'Tutaj można odczytać tylko tekst, bez zdjęć i nagrań. Proszę napisać to w kilku słowach.',
+    onlyText:
+      'Tutaj można odczytać tylko tekst, bez zdjęć i nagrań. Proszę napisać to w kilku słowach.',
     begin: 'Zacznij nową sprawę',
+    back: 'Wstecz',
+    unsure: 'Nie wiem, czy moja ostatnia wiadomość dotarła. Jesteśmy tutaj:',
+    oldEdit:
+      'Nie wiem, którą odpowiedź zmienia ta edycja. Proszę napisać właściwą odpowiedź w nowej wiadomości zaczynającej się od „poprawka”.',
+    tooFast:
+      'To więcej, niż można przyjąć naraz, więc ostatnia wiadomość nie została przyjęta. Proszę odczekać pół minuty i wysłać ją jeszcze raz.',
+    notKept:
+      'Nie udało się tego teraz zapisać, więc nie zostało przyjęte. Proszę za chwilę wysłać to jeszcze raz.',
+    readFirst:
+      'To zostało napisane, zanim można było przeczytać to ostrzeżenie. Proszę najpierw je przeczytać:',
+    timeUp: 'Czas minął.',
+    summary: 'Podsumowanie dla warsztatu, do przekazania dalej',
+    help: 'Proszę dotknąć odpowiedzi albo napisać ją własnymi słowami, także kilka rzeczy naraz: „12,4 V, kręci wolno”. Zawsze można napisać „dlaczego”, „wstecz”, „nie wiem”, „nie mogę” albo „poprawka: …”. Nazwa języka zmienia język rozmowy. Jeśli jest dym, wyciek paliwa albo ktoś jest w niebezpieczeństwie, proszę napisać to od razu.',
+    commandStart: 'Zacznij albo idź dalej',
+    commandAgain: 'Powtórz pytanie',
+    commandNew: 'Zacznij nową sprawę',
+    commandStop: 'Odłóż sprawę',
+    commandHelp: 'Co można tu zrobić',
   },
   wait: {
     until:

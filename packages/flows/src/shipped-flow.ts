@@ -39,7 +39,7 @@ export function shippedFlow(name: string, locale: string): ShippedFlow {
       })),
   );
   if (result.type === 'issues') throw new FlowError(prettifyIssues(result.issues));
-  return { chart: compileFlow(result.flow), texts: textsIn(folder, locale) };
+  return { chart: compileFlow(result.flow), texts: shippedTexts(name, locale) };
 }
 
 function namesIn(folder: URL): readonly string[] {
@@ -50,8 +50,17 @@ function namesIn(folder: URL): readonly string[] {
   }
 }
 
-function textsIn(folder: URL, locale: string): FlowTexts {
-  const file = new URL(`texts/${locale}.json`, folder);
+/**
+ * The words of a flow of this checkout: those of the locale, or else of its language.
+ *
+ * @throws FlowError when there are none, or they are no JSON.
+ */
+export function shippedTexts(name: string, locale: string): FlowTexts {
+  const folder = new URL(`${name}/texts/`, flowsFolder);
+  const tags = [locale, locale.split('-', 1)[0] ?? locale];
+  const files = namesIn(folder);
+  const tag = tags.find((one) => files.includes(`${one}.json`)) ?? locale;
+  const file = new URL(`${tag}.json`, folder);
   try {
     return JSON.parse(readFileSync(file, 'utf8')) as FlowTexts;
   } catch (cause) {
