@@ -64,7 +64,7 @@ beforeAll(async () => {
 afterAll(async () => {
   await server?.stop();
   rmSync(folder, { recursive: true });
-});
+}, 60_000);
 
 /** Runs the writer, stops it by force after a while, and gives what it said: case to last turn. */
 async function interruptedRun(place: string, run: string, ms: number) {

@@ -27,7 +27,7 @@ beforeAll(async () => {
 afterAll(async () => {
   await server?.stop();
   rmSync(folder, { recursive: true });
-});
+}, 60_000);
 
 const kinds: readonly [name: string, open: () => Promise<CaseStore>][] = [
   ['memory', () => Promise.resolve(createMemoryStore())],
@@ -201,6 +201,18 @@ describe.each(kinds)('a store in %s', (_, open) => {
       expect(await bodies(later(0.5))).toEqual([]);
       const [again] = await store.takeOutgoing({ ...taking, now: later(1) });
       expect(again).toMatchObject({ body: 'one', attempts: 1, isUnsure: true });
+    });
+
+    test('is taken by the channel that it is for, where several share a store', async () => {
+      await send('text_1', 'one');
+      await send('text%1', 'two');
+      const of = 'text%';
+      const taken = await store.takeOutgoing({ ...taking, of });
+      expect(taken.map(({ body }) => body)).toEqual(['two']);
+      for (const conversation of ['text_1', 'text%1']) {
+        await store.commit({ at, timers: [{ conversation, name: 'wait', dueAt: at }] });
+      }
+      expect(await store.takeDue({ ...taking, of })).toMatchObject([{ conversation: 'text%1' }]);
     });
 
     test('is taken no more at a time than asked for', async () => {

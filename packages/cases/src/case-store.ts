@@ -47,6 +47,8 @@ export interface Taking {
   readonly limit: number;
   /** For how long nobody else is given it, milliseconds. */
   readonly forMs: number;
+  /** Only conversations and addresses that begin so, where several channels share a store. */
+  readonly of?: string;
 }
 
 /** What became of something to be sent. */

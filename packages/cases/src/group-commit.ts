@@ -1,20 +1,19 @@
 /**
- * Changes of one moment kept together: the disk's flush is what a commit waits for, and one flush
- * serves them all.
+ * What is written in one moment kept together: the disk's flush is what a commit waits for, and one
+ * flush serves them all.
  */
-import type { Change, Committed } from './change.ts';
 
-/** Takes changes one at a time, keeps them several at a time. */
-export interface GroupCommit {
-  /** Resolves once the change is kept, or judged; rejects where it alone cannot be kept. */
-  readonly commit: (change: Change) => Promise<Committed>;
+/** Takes work that writes one at a time, keeps several at a time. */
+export interface GroupCommit<Work, Result> {
+  /** Resolves once it is kept; rejects where it alone cannot be kept. */
+  readonly commit: (work: Work) => Promise<Result>;
   /** Resolves when nothing waits any more. */
   readonly finish: () => Promise<void>;
 }
 
-interface Waiting {
-  readonly change: Change;
-  readonly resolve: (committed: Committed) => void;
+interface Waiting<Work, Result> {
+  readonly work: Work;
+  readonly resolve: (result: Result) => void;
   readonly reject: (reason: unknown) => void;
 }
 
@@ -22,19 +21,19 @@ interface Waiting {
 const mostAtOnce = 200;
 
 /**
- * Groups what comes in during one round of the event loop. `keepAll` keeps changes in the order
+ * Groups what comes in during one round of the event loop. `keepAll` keeps all in the order
  * given, all or none, and gives what became of each.
  */
-export function createGroupCommit(
-  keepAll: (changes: readonly Change[]) => Promise<readonly Committed[]>,
-): GroupCommit {
-  const waiting: Waiting[] = [];
+export function createGroupCommit<Work, Result>(
+  keepAll: (all: readonly Work[]) => Promise<readonly Result[]>,
+): GroupCommit<Work, Result> {
+  const waiting: Waiting<Work, Result>[] = [];
   let running: Promise<void> | undefined;
 
-  const keepGroup = async (group: readonly Waiting[]): Promise<void> => {
+  const keepGroup = async (group: readonly Waiting<Work, Result>[]): Promise<void> => {
     try {
-      const committed = await keepAll(group.map(({ change }) => change));
-      group.forEach(({ resolve }, index) => resolve(committed[index] as Committed));
+      const results = await keepAll(group.map(({ work }) => work));
+      group.forEach(({ resolve }, index) => resolve(results[index] as Result));
     } catch (error) {
       const [only] = group;
       if (group.length === 1) only?.reject(error);
@@ -50,9 +49,9 @@ export function createGroupCommit(
   };
 
   return {
-    commit: (change) =>
+    commit: (work) =>
       new Promise((resolve, reject) => {
-        waiting.push({ change, resolve, reject });
+        waiting.push({ work, resolve, reject });
         running ??= run();
       }),
     finish: async () => running,

@@ -93,9 +93,12 @@ export function createMemoryStore(): CaseStore {
     conversation: (key) => asked(() => conversations.get(key)),
     takeOutgoing: (taking) =>
       asked(() => {
-        const oldest = outgoing.filter(
-          (one, index) => outgoing.findIndex(({ to }) => to === one.to) === index,
-        );
+        const addresses = new Set<string>();
+        const oldest = outgoing.filter(({ to }) => {
+          const isFirst = !addresses.has(to) && to.startsWith(taking.of ?? '');
+          addresses.add(to);
+          return isFirst;
+        });
         return take(oldest, taking).map(({ one, wasTaken }) => {
           one.attempts += 1;
           const { id, to, body, attempts } = one;
@@ -112,7 +115,12 @@ export function createMemoryStore(): CaseStore {
       }),
     takeDue: (taking) =>
       asked(() =>
-        take([...timers.values()].toSorted(byTime), taking).map(({ one }) => ({
+        take(
+          [...timers.values()]
+            .filter(({ conversation }) => conversation.startsWith(taking.of ?? ''))
+            .toSorted(byTime),
+          taking,
+        ).map(({ one }) => ({
           conversation: one.conversation,
           name: one.name,
           dueAt: new Date(one.dueAt).toISOString(),

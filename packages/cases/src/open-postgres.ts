@@ -47,6 +47,7 @@ export async function openPostgresStore(url: string): Promise<CaseStore> {
     kind: 'postgres',
     db,
     within: (work) => db.transaction().execute(work),
+    write: (work) => work(db),
     errorOf: postgresError,
     commit: async (change) => {
       try {

@@ -17,13 +17,18 @@ import { requireChange } from './require-change.ts';
 import type { Kind, Tables } from './tables.ts';
 import { takeDue, takeOutgoing } from './taking.ts';
 
+/** Work on a database, within a transaction or not as it is given. */
+export type Work<Result> = (db: Kysely<Tables>) => Promise<Result>;
+
 /** What one kind of database does in its own way. */
 export interface Engine {
   readonly kind: Kind;
   readonly db: Kysely<Tables>;
   readonly commit: (change: Change) => Promise<Committed>;
   /** Runs work that writes, all or nothing. */
-  readonly within: <Result>(work: (db: Kysely<Tables>) => Promise<Result>) => Promise<Result>;
+  readonly within: <Result>(work: Work<Result>) => Promise<Result>;
+  /** Runs one statement that writes. */
+  readonly write: <Result>(work: Work<Result>) => Promise<Result>;
   /** Damage of the database as a whole. */
   readonly inspect: () => Promise<readonly Damage[]>;
   /** What a failure means for whoever uses the store. */
@@ -54,17 +59,19 @@ export function createSqlStore(engine: Engine): CaseStore {
     conversation: (key) => asked(() => keptConversation(db, key)),
     takeOutgoing: (taking) => asked(() => engine.within((trx) => takeOutgoing(trx, kind, taking))),
     settle: (id, delivery) =>
-      asked(async () => {
-        if (delivery.type === 'over') {
-          await db.deleteFrom('outgoing').where('id', '=', id).execute();
-          return;
-        }
-        await db
-          .updateTable('outgoing')
-          .set({ due_at: Date.parse(delivery.notBefore), taken_until: null })
-          .where('id', '=', id)
-          .execute();
-      }),
+      asked(() =>
+        engine.write(async (trx) => {
+          if (delivery.type === 'over') {
+            await trx.deleteFrom('outgoing').where('id', '=', id).execute();
+            return;
+          }
+          await trx
+            .updateTable('outgoing')
+            .set({ due_at: Date.parse(delivery.notBefore), taken_until: null })
+            .where('id', '=', id)
+            .execute();
+        }),
+      ),
     takeDue: (taking) => asked(() => engine.within((trx) => takeDue(trx, kind, taking))),
     nextDue: () =>
       asked(async () => {
@@ -73,13 +80,17 @@ export function createSqlStore(engine: Engine): CaseStore {
       }),
     personal: (id) => asked(() => keptPersonal(db, id)),
     erasePersonal: (id) =>
-      asked(async () => {
-        await db.deleteFrom('personal').where('case_id', '=', id).execute();
-      }),
+      asked(() =>
+        engine.write(async (trx) => {
+          await trx.deleteFrom('personal').where('case_id', '=', id).execute();
+        }),
+      ),
     forgetReceived: (before) =>
-      asked(async () => {
-        await db.deleteFrom('received').where('at', '<', Date.parse(before)).execute();
-      }),
+      asked(() =>
+        engine.write(async (trx) => {
+          await trx.deleteFrom('received').where('at', '<', Date.parse(before)).execute();
+        }),
+      ),
     inspect: () => asked(async () => [...(await engine.inspect()), ...(await damagedCases(db))]),
     close: async () => {
       if (isClosed) return;

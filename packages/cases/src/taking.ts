@@ -2,7 +2,7 @@
  * Work taken from a database by one of several that share it. On PostgreSQL what another is just
  * taking is passed over (`SKIP LOCKED`), so that nobody waits.
  */
-import type { Kysely } from 'kysely';
+import { sql, type Kysely, type RawBuilder } from 'kysely';
 import type { DueTimer, Outgoing, Taking } from './case-store.ts';
 import type { Json } from './change.ts';
 import type { Kind, Tables } from './tables.ts';
@@ -16,6 +16,7 @@ export async function takeOutgoing(db: Db, kind: Kind, taking: Taking): Promise<
     .selectFrom('outgoing')
     .select(['id', 'to', 'body', 'attempts', 'taken_until'])
     .where('due_at', '<=', now)
+    .where(beginsWith('outgoing.to', taking.of))
     .where((row) => row.or([row('taken_until', 'is', null), row('taken_until', '<=', now)]))
     .where((row) =>
       row.not(
@@ -57,6 +58,7 @@ export async function takeDue(db: Db, kind: Kind, taking: Taking): Promise<DueTi
     .selectFrom('timers')
     .select(['conversation', 'name', 'due_at'])
     .where('due_at', '<=', now)
+    .where(beginsWith('timers.conversation', taking.of))
     .where((row) => row.or([row('taken_until', 'is', null), row('taken_until', '<=', now)]))
     .orderBy('due_at')
     .orderBy('conversation')
@@ -76,4 +78,10 @@ export async function takeDue(db: Db, kind: Kind, taking: Taking): Promise<DueTi
     name,
     dueAt: new Date(due_at).toISOString(),
   }));
+}
+
+/** A length of its own for the beginning, so that no sign in it means anything to the database. */
+function beginsWith(column: string, beginning = ''): RawBuilder<boolean> {
+  const length = sql.lit(Array.from(beginning).length);
+  return sql<boolean>`substr(${sql.ref(column)}, 1, ${length}) = ${beginning}`;
 }

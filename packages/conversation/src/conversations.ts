@@ -42,14 +42,17 @@ export interface ConversationsOptions {
   readonly newId: () => string;
 }
 
+/** What became of something that came in: taken now, or already when it came before. */
+export type Taking = 'taken' | 'repeated';
+
 /** Conversations of one channel. */
 export interface Conversations {
   /** Takes what came in. What is to be said waits in the store as `Part`, to be sent from there. */
-  readonly receive: (incoming: Incoming) => Promise<void>;
+  readonly receive: (incoming: Incoming) => Promise<Taking>;
   /** Goes on with a conversation whose time has come. */
-  readonly goOn: (timer: DueTimer, at: string) => Promise<void>;
+  readonly goOn: (timer: DueTimer, at: string) => Promise<Taking>;
   /** Says anew what stands, where nobody knows whether something went out; to be settled after. */
-  readonly unsure: (outgoing: Pick<Outgoing, 'id' | 'to'>, at: string) => Promise<void>;
+  readonly unsure: (outgoing: Pick<Outgoing, 'id' | 'to'>, at: string) => Promise<Taking>;
   /** True where a conversation has a case that is not closed. */
   readonly isOpen: (conversation: string) => Promise<boolean>;
   /** The words of a language for what a channel says of itself. */
@@ -112,10 +115,10 @@ export function createConversations(options: ConversationsOptions): Conversation
     return (await readCase(store, chart, standing.case))?.case ?? null;
   };
 
-  const take = async (given: Parameters<typeof once>[0]): Promise<void> => {
+  const take = async (given: Parameters<typeof once>[0]): Promise<Taking> => {
     for (let count = 1; ; count += 1) {
       const committed = await once(given);
-      if (committed.type !== 'conflict') return;
+      if (committed.type !== 'conflict') return committed.type === 'kept' ? 'taken' : 'repeated';
       if (count === mostTries) throw new Error(`${given.conversation} is changed without end`);
     }
   };

@@ -92,11 +92,7 @@ function respondTo(responding: Responding, held: HeldCase, arrival: Arrival): Re
     case 'time':
       return timeCame(responding, held, at);
     case 'unsure':
-      return saying(responding, held, {
-        rendered: [{ kind: 'text', text: speaker.key('unsure') }],
-        messages: standingMessages(chart, held.case),
-        isAnew: true,
-      });
+      return unsure(responding, held);
     case 'unreadable':
       return saying(responding, held, {
         rendered: [{ kind: 'refused', text: speaker.key('onlyText') }],
@@ -127,6 +123,18 @@ function begin(responding: Responding, held: Held, { at, content, open }: Arriva
   const told = hearText(responding, opened, { at, text, id, before });
   const isTold = told.events.length > 0 || told.standing.locale !== held.standing.locale;
   return isTold ? { ...told, events: [...step.events, ...told.events] } : first;
+}
+
+/** What stands, said anew with all that must not be missing; keys sent before no longer answer. */
+function unsure(responding: Responding, held: HeldCase): Response {
+  const { verdict } = held.case.state;
+  const messages = standingMessages(responding.chart, held.case);
+  return saying(responding, held, {
+    rendered: [{ kind: 'text', text: speakerFor(responding, held).key('unsure') }],
+    messages: verdict === null ? messages : [verdict, ...messages],
+    isAnew: true,
+    isEnd: positionOf(held.case).awaiting === 'nothing',
+  });
 }
 
 /** The wait in hand is over; one that was ended in another way before says nothing. */

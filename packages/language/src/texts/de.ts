@@ -42,8 +42,6 @@ export const de = {
       'Ich weiß nicht, welche Antwort diese Änderung meint. Bitte schreiben Sie die richtige Antwort in eine neue Nachricht, die mit „Korrektur“ beginnt.',
     tooFast:
       'Das ist mehr, als auf einmal aufgenommen werden kann; die letzte Nachricht wurde es nicht. Bitte warten Sie eine halbe Minute und senden Sie sie dann noch einmal.',
-    notKept:
-      'Das konnte gerade nicht gespeichert werden und gilt deshalb nicht. Bitte senden Sie es gleich noch einmal.',
     readFirst:
       'Das wurde geschrieben, bevor dieser Hinweis gelesen werden konnte. Bitte lesen Sie ihn zuerst:',
     timeUp: 'Die Zeit ist um.',

@@ -44,8 +44,6 @@ export const en = {
       'I can’t tell which answer that edit changes. Please write the right answer in a new message that begins with “correction”.',
     tooFast:
       'That is more than can be taken in at once, so the last message was not. Please wait half a minute, then send it again.',
-    notKept:
-      'That could not be kept just now, so it was not taken. Please send it again in a moment.',
     readFirst: 'That was written before this caution could be read. Please read it first:',
     timeUp: 'The time is up.',
     summary: 'Summary for the workshop, to be forwarded',

@@ -44,8 +44,6 @@ export const es = {
       'No puedo saber qué respuesta cambia esa edición. Escriba la respuesta correcta en un mensaje nuevo que empiece por «corrección».',
     tooFast:
       'Es más de lo que se puede atender a la vez, así que el último mensaje no se ha tomado. Espere medio minuto y envíelo otra vez.',
-    notKept:
-      'Eso no se ha podido guardar ahora, así que no se ha tomado. Envíelo otra vez dentro de un momento.',
     readFirst: 'Eso se escribió antes de que se pudiera leer esta advertencia. Léala primero:',
     timeUp: 'Ya ha pasado el tiempo.',
     summary: 'Resumen para el taller, para reenviar',

@@ -47,8 +47,6 @@ export const fr = {
       'Je ne sais pas quelle réponse cette modification change. Écrivez la bonne réponse dans un nouveau message qui commence par « correction ».',
     tooFast:
       'C’est plus que ce qui peut être pris à la fois, et le dernier message ne l’a pas été. Attendez une demi-minute, puis renvoyez-le.',
-    notKept:
-      'Cela n’a pas pu être enregistré à l’instant et n’a donc pas été pris en compte. Renvoyez-le dans un moment.',
     readFirst: 'Cela a été écrit avant que cet avertissement puisse être lu. Lisez-le d’abord :',
     timeUp: 'Le temps est écoulé.',
     summary: 'Résumé pour l’atelier, à transférer',

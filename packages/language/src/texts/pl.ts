@@ -47,8 +47,6 @@ export const pl = {
       'Nie wiem, którą odpowiedź zmienia ta edycja. Proszę napisać właściwą odpowiedź w nowej wiadomości zaczynającej się od „poprawka”.',
     tooFast:
       'To więcej, niż można przyjąć naraz, więc ostatnia wiadomość nie została przyjęta. Proszę odczekać pół minuty i wysłać ją jeszcze raz.',
-    notKept:
-      'Nie udało się tego teraz zapisać, więc nie zostało przyjęte. Proszę za chwilę wysłać to jeszcze raz.',
     readFirst:
       'To zostało napisane, zanim można było przeczytać to ostrzeżenie. Proszę najpierw je przeczytać:',
     timeUp: 'Czas minął.',
