@@ -54,25 +54,29 @@ export function createTextMessages(locale: string) {
     opening: { context: { role: 'driver' } },
     newId: randomUUID,
   });
+  const sendAll = async (now: string): Promise<readonly string[]> => {
+    const sent: string[] = [];
+    for (;;) {
+      const [next] = await store.takeOutgoing({ now, limit: 1, forMs: 60_000 });
+      if (next === undefined) return sent;
+      sent.push(messageText(next.body as unknown as Part));
+      await store.settle(next.id, { type: 'over' });
+    }
+  };
   return {
+    /** Takes a message; what is to be sent. `key` names it, so that it is taken once. */
     async receive(from: string, key: string, text: string): Promise<readonly string[]> {
       const at = new Date().toISOString();
-      const conversation = `text ${from}`;
-      await conversations.receive({
-        conversation,
-        key,
-        at,
-        locale,
-        content: { type: 'text', text },
-      });
-      const sent: string[] = [];
-      for (;;) {
-        const taken = await store.takeOutgoing({ now: at, limit: 1, forMs: 60_000 });
-        const [next] = taken;
-        if (next === undefined) return sent;
-        sent.push(messageText(next.body as unknown as Part));
-        await store.settle(next.id, { type: 'over' });
-      }
+      const content = { type: 'text', text } as const;
+      await conversations.receive({ conversation: `text ${from}`, key, at, locale, content });
+      return sendAll(at);
+    },
+    /** Goes on with whatever has waited for this time; what is to be sent. */
+    async goOn(now: Date): Promise<readonly string[]> {
+      const at = now.toISOString();
+      const due = await store.takeDue({ now: at, limit: 10, forMs: 60_000 });
+      for (const timer of due) await conversations.goOn(timer, at);
+      return sendAll(at);
     },
   };
 }

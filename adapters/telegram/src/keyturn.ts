@@ -32,6 +32,8 @@ export interface KeyturnOptions extends Pick<ConversationsOptions, 'chart' | 'te
    * @defaultValue thirty at once, and one more every two seconds
    */
   readonly rateLimit?: RateLimit;
+  /** @defaultValue the machine's clock */
+  readonly now?: () => Date;
   /** Told of what went wrong and could not be helped; what it is told may hold the token. */
   readonly onError?: (error: unknown) => void;
 }
@@ -57,6 +59,7 @@ export interface Keyturn extends Composer<Context> {
  */
 export function keyturn(options: KeyturnOptions): Keyturn {
   const { bot, store, chart, texts, takes = 'everything', onError = () => undefined } = options;
+  const { now = () => new Date() } = options;
   const conversations = createConversations({
     store,
     chart,
@@ -67,7 +70,6 @@ export function keyturn(options: KeyturnOptions): Keyturn {
   });
   const ordered = createOrdered();
   const allowanceOf = createRateLimit(options.rateLimit ?? { burst: 30, perSecond: 0.5 });
-  const now = (): Date => new Date();
   let outbox: Outbox | undefined;
 
   const isOurs = async (read: ReadUpdate, conversation: string): Promise<boolean> => {

@@ -27,7 +27,9 @@ export function heard(responding: Responding, held: HeldCase, told: Heard): Resp
   const after: HeldCase = { standing, case: told.case };
   if (told.unclear !== undefined) {
     // Whoever comes back after a pause greets first; that is no answer, and no wrong one.
-    if (held.standing.isAside) return comeBack(responding, after);
+    if (held.standing.isAside) {
+      return comeBack(responding, { ...after, standing: { ...standing, isAside: true } });
+    }
     return saying(responding, after, {
       rendered: speakerFor(responding, after).askBack(told.unclear),
       offers: told.offers.map(({ label, check, value }): DraftKey => ({
