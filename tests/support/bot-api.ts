@@ -103,6 +103,7 @@ export class BotApi {
   readonly #queries = new Map<string, 'open' | 'answered'>();
   readonly #waiting = new Set<() => void>();
   #updates: Update[] = [];
+  #isDeferred = false;
   #lastUpdate = 1000;
   #lastMessage = 0;
   #byId = new Map<string, Sent>();
@@ -175,7 +176,21 @@ export class BotApi {
   /** Delivers an update, also one that was delivered before. */
   deliver(update: Update): void {
     this.#updates.push(update);
+    if (this.#isDeferred) return;
     for (const wake of this.#waiting) wake();
+  }
+
+  /** What is written meanwhile is delivered together. */
+  deferred(write: () => void): void {
+    this.#isDeferred = true;
+    write();
+    this.#isDeferred = false;
+    for (const wake of this.#waiting) wake();
+  }
+
+  /** A message is deleted by the person. */
+  forget({ chat, id }: Sent): void {
+    this.#byId.delete(`${String(chat)} ${String(id)}`);
   }
 
   /** The messages of a chat, or of one thread of it. */

@@ -123,7 +123,8 @@ export function keyturn(options: KeyturnOptions): Keyturn {
 
   return Object.assign(composer, {
     start: async () => {
-      await bot.init();
+      // Asked once here: the library's own way tries for ever, and says nothing.
+      if (!bot.isInited()) bot.botInfo = await bot.api.getMe();
       const of = conversationsOf(bot.botInfo.id);
       outbox ??= startOutbox({ store, conversations, api: bot.api, of, now, onError });
     },

@@ -3,6 +3,7 @@
  */
 import { mkdirSync } from 'node:fs';
 import path from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
 import { CasesError, openPostgresStore, openSqliteStore, type CaseStore } from '@keyturn/cases';
 import { shippedFlow, shippedTexts } from '@keyturn/flows';
 import { createSpeaker, localeTags } from '@keyturn/language';
@@ -25,6 +26,14 @@ export interface Surroundings {
 }
 
 const flowName = 'no-start';
+
+/** After the Bot API was out of reach it is tried again after so long, milliseconds. */
+const pauseMs = 5_000;
+
+interface Reporting {
+  readonly signal: AbortSignal;
+  readonly onError: (error: unknown) => void;
+}
 
 /** Runs the bot until the signal is given; gives the exit code. */
 export async function runBot(around: Surroundings): Promise<0 | 1 | 2> {
@@ -69,7 +78,7 @@ async function holdBot(
     const texts = (locale: string) => shippedTexts(flowName, locale);
     const plugin = keyturn({ bot, store, chart, texts, onError });
     bot.use(plugin);
-    await plugin.start();
+    if (!(await isReached(plugin.start, { signal, onError }))) return;
     try {
       await nameCommands(bot).catch(onError);
       const way =
@@ -87,6 +96,24 @@ async function holdBot(
   }
 }
 
+/** Tries until the Bot API is reached; false where the signal was given first. */
+async function isReached(
+  start: () => Promise<void>,
+  { signal, onError }: Reporting,
+): Promise<boolean> {
+  while (!signal.aborted) {
+    try {
+      await start();
+      return true;
+    } catch (error) {
+      if (error instanceof GrammyError && error.error_code < 500) throw error;
+      onError(error);
+      await sleep(pauseMs, undefined, { signal }).catch(() => undefined);
+    }
+  }
+  return false;
+}
+
 async function openStore({ databaseUrl, folder }: Settings): Promise<CaseStore> {
   if (databaseUrl !== undefined) return openPostgresStore(databaseUrl);
   mkdirSync(folder, { recursive: true });
@@ -96,7 +123,7 @@ async function openStore({ databaseUrl, folder }: Settings): Promise<CaseStore> 
 async function holdWebhook(
   bot: Bot,
   { url, port, secret }: NonNullable<Settings['webhook']>,
-  given: { readonly signal: AbortSignal; readonly onError: (error: unknown) => void },
+  given: Reporting,
 ): Promise<void> {
   const server = await serveWebhook(bot, { port, secret, onError: given.onError });
   await bot.api.setWebhook(url, { secret_token: secret, allowed_updates: updateTypes });
