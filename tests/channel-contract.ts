@@ -72,7 +72,7 @@ export function holdChannel({ name, open }: TestedChannel): void {
     });
 
     test('takes an answer by its number', async () => {
-      expect(await through(['4'])).toMatch(/at home[^]*is everyone safe/);
+      expect(await through(['4'])).toMatch(/at home.*is everyone safe/s);
     });
 
     test('takes an answer in words', async () => {
@@ -100,7 +100,7 @@ export function holdChannel({ name, open }: TestedChannel): void {
 
     test('says a caution before what it is for, and goes on once it is confirmed', async () => {
       const said = await through(['1']);
-      expect(said).toMatch(/(?:DANGER|WARNING)[^]*Stay away from traffic[^]*is it safe to go on/);
+      expect(said).toMatch(/(?:DANGER|WARNING).*Stay away from traffic.*is it safe to go on/s);
       expect(said).not.toContain('is everyone safe where you are?');
       expect(await session.say('maybe')).not.toContain('is everyone safe where you are?');
       expect(await session.say('yes')).toContain('is everyone safe where you are?');
@@ -142,12 +142,12 @@ export function holdChannel({ name, open }: TestedChannel): void {
 
     test('takes several choices of one question', async () => {
       const said = await through([...toComplaint, 'silent', '4 years', 'voltmeter, hand tools']);
-      expect(said).toMatch(/voltmeter[^]*hand tools/);
+      expect(said).toMatch(/voltmeter.*hand tools/s);
     });
 
     test('questions a figure that cannot be right', async () => {
       const said = await through([...toComplaint, 'silent', '400 years']);
-      expect(said).toMatch(/400[^]*(?:cannot be right|lies between)/);
+      expect(said).toMatch(/400.*(?:cannot be right|lies between)/s);
       expect(await session.say('4')).toContain('4');
     });
 
@@ -159,7 +159,7 @@ export function holdChannel({ name, open }: TestedChannel): void {
 
     test('takes signs that would move a cursor or turn a line for what they are: nothing', async () => {
       const said = await through([...toComplaint, '\u202Esi\u0007lent\u001b[2J <b>x</b>']);
-      expect(said).not.toMatch(/[\u202E\u0007\u001b]/);
+      for (const sign of ['\u202E', '\u0007', '\u001b']) expect(said).not.toContain(sign);
     });
 
     test('hands over to a person, and keeps every answer', async () => {

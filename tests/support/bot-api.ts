@@ -141,7 +141,7 @@ export class BotApi {
       ...(text === '' ? {} : { text }),
       ...(entities.length > 0 ? { entities } : {}),
       ...more,
-    } as Message;
+    };
     return this.push({ message } as Payload) as Update & { message: Message };
   }
 
@@ -162,13 +162,13 @@ export class BotApi {
       data: key.callback_data,
       message: { ...this.#message({ ...writer, chat: on.chat }), message_id: on.id, from: me },
     } as unknown as CallbackQuery;
-    return this.push({ callback_query } as Payload);
+    return this.push({ callback_query });
   }
 
   /** An update to be delivered. */
   push(payload: Payload): Update {
     this.#lastUpdate += 1;
-    const update = { update_id: this.#lastUpdate, ...payload } as Update;
+    const update = { update_id: this.#lastUpdate, ...payload };
     this.deliver(update);
     return update;
   }
@@ -213,7 +213,7 @@ export class BotApi {
           ? { id: chat, type: 'private', first_name: 'Invented' }
           : { id: chat, type: 'supergroup', title: 'Invented' },
       ...(thread === undefined ? {} : { message_thread_id: thread, is_topic_message: true }),
-    } as Message;
+    };
   }
 
   async #handle(request: IncomingMessage, response: ServerResponse): Promise<void> {
@@ -370,7 +370,7 @@ export class BotApi {
 
 function userOf({ person, language }: Writer): User {
   const code = language === undefined ? {} : { language_code: language };
-  return { id: person, is_bot: false, first_name: 'Invented', ...code } as User;
+  return { id: person, is_bot: false, first_name: 'Invented', ...code };
 }
 
 /** The text, entities and keys of a message, held to their limits. */

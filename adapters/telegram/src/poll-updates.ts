@@ -29,7 +29,8 @@ export async function pollUpdates(
 ): Promise<void> {
   let offset = 0;
   let tries = 0;
-  while (!signal.aborted) {
+  const isOver = (): boolean => signal.aborted;
+  while (!isOver()) {
     try {
       const updates = await bot.api.getUpdates(
         { offset, limit: 100, timeout: waitSeconds, allowed_updates: updateTypes },
@@ -47,7 +48,7 @@ export async function pollUpdates(
       offset = updates[failed]?.update_id ?? offset;
       throw (results[failed] as PromiseRejectedResult).reason;
     } catch (error) {
-      if (signal.aborted) return;
+      if (isOver()) return;
       if (error instanceof GrammyError && error.error_code === 401) throw error;
       onError(error);
       await sleep(pauseMs, undefined, { signal }).catch(() => undefined);

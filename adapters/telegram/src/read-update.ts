@@ -99,7 +99,7 @@ function personOf({ id, language_code: locale }: User) {
 function placeOfMessage(message: NonNullable<CallbackQuery['message']>): Place {
   const { chat } = message;
   // A chain of replies has a number of this kind as well, and is no thread to write into.
-  const isThread = 'is_topic_message' in message && message.is_topic_message === true;
+  const isThread = 'is_topic_message' in message && message.is_topic_message;
   const thread = isThread ? message.message_thread_id : undefined;
   return thread === undefined ? { chat: chat.id } : { chat: chat.id, thread };
 }

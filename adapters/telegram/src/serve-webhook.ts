@@ -24,9 +24,18 @@ export async function serveWebhook(
   const handle = webhookCallback(bot, 'http', { secretToken: given.secret });
   const answer = async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
     const length = Number(request.headers['content-length']);
-    if (request.method !== 'POST') return refuse(response, 405);
-    if (!Number.isInteger(length)) return refuse(response, 411);
-    if (length > mostBytes) return refuse(response, 413);
+    const fault =
+      request.method !== 'POST'
+        ? 405
+        : !Number.isInteger(length)
+          ? 411
+          : length > mostBytes
+            ? 413
+            : undefined;
+    if (fault !== undefined) {
+      refuse(response, fault);
+      return;
+    }
     try {
       await handle(request, response);
     } catch (error) {

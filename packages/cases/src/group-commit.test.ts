@@ -6,7 +6,7 @@ const change = (received: string): Change => ({ at: '2026-01-05T08:00:00Z', rece
 
 test('changes of one moment are kept together, in their order', async () => {
   const groups: (string | undefined)[][] = [];
-  const group = createGroupCommit((changes) => {
+  const group = createGroupCommit((changes: readonly Change[]) => {
     groups.push(changes.map(({ received }) => received));
     return Promise.resolve(changes.map((): Committed => ({ type: 'kept' })));
   });
@@ -16,7 +16,7 @@ test('changes of one moment are kept together, in their order', async () => {
 });
 
 test('each is told what became of it alone', async () => {
-  const group = createGroupCommit((changes) =>
+  const group = createGroupCommit((changes: readonly Change[]) =>
     Promise.resolve(
       changes.map(({ received }): Committed => ({ type: received === 'b' ? 'repeated' : 'kept' })),
     ),
@@ -26,7 +26,7 @@ test('each is told what became of it alone', async () => {
 });
 
 test('one that cannot be kept does not take the others with it', async () => {
-  const group = createGroupCommit((changes) =>
+  const group = createGroupCommit((changes: readonly Change[]) =>
     changes.some(({ received }) => received === 'b')
       ? Promise.reject(new Error('no room'))
       : Promise.resolve(changes.map((): Committed => ({ type: 'kept' }))),
