@@ -3,7 +3,7 @@
  */
 import { setTimeout as sleep } from 'node:timers/promises';
 import { createMemoryStore, type CaseStore } from '@keyturn/cases';
-import { createConversations, type ConversationsOptions } from '@keyturn/conversation';
+import type { ConversationsOptions } from '@keyturn/conversation';
 import { shippedTexts } from '@keyturn/flows';
 import { keyturn, pollUpdates, type KeyturnOptions } from '@keyturn/telegram';
 import { Bot } from 'grammy';
@@ -69,8 +69,8 @@ async function isDue(store: CaseStore): Promise<boolean> {
   return due !== undefined && Date.parse(due) <= Date.now();
 }
 
-/** What a conversation says of its case, as the store has it. */
-export function conversationName(writer: Writer): string {
+/** What the store calls a conversation. */
+function conversationName(writer: Writer): string {
   const place = [writer.chat ?? writer.person, ...(writer.thread ? [writer.thread] : [])];
   return `telegram 110201543 ${place.join(' ')}`;
 }
@@ -126,14 +126,3 @@ export function driver({ api, quiet }: RunningBot, writer: Writer): Driver {
     },
   };
 }
-
-/** Makes conversations alone, for what is held by no bot. */
-export const conversationsOver = (store: CaseStore, limits: ConversationsOptions['limits']) =>
-  createConversations({
-    store,
-    chart: noStart.chart,
-    texts,
-    limits,
-    opening: { context: { role: 'driver' } },
-    newId: () => crypto.randomUUID(),
-  });

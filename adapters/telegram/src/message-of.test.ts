@@ -63,7 +63,7 @@ describe.each(localeTags)('in %s', (locale) => {
         chart: first,
         texts: (tag) => shippedTexts('no-start', tag),
         limits,
-        opening: { context: { kit: Object.keys(shippedTexts('no-start', 'en').kit ?? {}) } },
+        opening: { context: { kit: Object.keys(shippedTexts('no-start', 'en').kit) } },
         newId: () => check,
       });
       const at = '2026-01-05T08:00:00.000Z';
