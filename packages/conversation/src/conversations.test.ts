@@ -105,6 +105,13 @@ describe('an edited text', () => {
     expect(said(await comes({ type: 'edited', of: '4', text: 'diesel' }))).toContain('diesel');
   });
 
+  test('that said nothing when the case began is heard for the first time', async () => {
+    await say('hello', '1');
+    expect(said(await comes({ type: 'edited', of: '1', text: 'hello, I am at home' }))).toContain(
+      'Where the vehicle is: at home.',
+    );
+  });
+
   test('of which nothing is known changes nothing', async () => {
     await say('hello', '1');
     await say('at home', '2');

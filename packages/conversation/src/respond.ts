@@ -122,7 +122,8 @@ function begin(responding: Responding, held: Held, { at, content, open }: Arriva
   const { text, id } = content;
   const told = hearText(responding, opened, { at, text, id, before });
   const isTold = told.events.length > 0 || told.standing.locale !== held.standing.locale;
-  return isTold ? { ...told, events: [...step.events, ...told.events] } : first;
+  if (isTold) return { ...told, events: [...step.events, ...told.events] };
+  return { ...first, standing: { ...first.standing, taken: told.standing.taken } };
 }
 
 /** What stands, said anew with all that must not be missing; keys sent before no longer answer. */
