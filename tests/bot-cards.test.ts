@@ -26,6 +26,7 @@ const english = [
   'left-in-drive',
   'live-lane-driver',
   'fob-cell-flat',
+  'wire-off-test-lamp',
 ];
 const elsewhere = ['starter-fuse-feed-side', 'tank-empty-driver'];
 

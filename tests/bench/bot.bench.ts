@@ -69,8 +69,11 @@ async function person(
       else api.write(writer, act);
     });
     times.push(performance.now() - begin);
-    if (sent.keys.length > 0) keyboard = sent;
+    if (sent.keys.length === 0) continue;
+    if (keyboard !== undefined && keyboard !== sent) api.forget(keyboard);
+    keyboard = sent;
   }
+  if (keyboard !== undefined) api.forget(keyboard);
   return times;
 }
 
@@ -81,6 +84,7 @@ function listening(api: BotApi): Map<number, (sent: Sent) => void> {
     api.sent.length = 0;
     const resolve = waiting.get(sent.chat);
     // A caution is followed by its question, which is what is waited for.
+    if (sent.keys.length === 0) api.forget(sent);
     if (sent.keys.length === 0 && !sent.text.startsWith('bare')) return;
     waiting.delete(sent.chat);
     resolve?.(sent);

@@ -83,7 +83,8 @@ async function answer({ card, kase, person, spoken, asked }: Turn): Promise<void
   } else if (!Array.isArray(meant)) {
     await person.say(spoken.formatQuantity(meant as { value: number; unit: string }));
   } else {
-    for (const option of meant) await person.tap(ask.options.indexOf(String(option)));
+    const keys = ask.lamp.length > 0 ? ask.lamp : ask.options;
+    for (const option of meant) await person.tap(keys.indexOf(String(option)));
     const isOpen = ask.form === 'choices' && !meant.includes('none');
     if (isOpen) await person.tap(spoken.key('take'));
   }
