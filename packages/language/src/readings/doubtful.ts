@@ -22,7 +22,7 @@ export interface Doubtful {
 }
 
 /** A reading with the step in which it was typed. */
-export function readingOf(
+function readingOf(
   check: CheckPhrases,
   { value, decimals }: Pick<SaidNumber, 'value' | 'decimals'>,
   unit: string,

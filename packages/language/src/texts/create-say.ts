@@ -33,6 +33,6 @@ export function createSay(locale: string, texts: GeneralTexts): Say {
       name,
       typeof value === 'string' ? isolate(value) : value,
     ]);
-    return instance.t(key, Object.fromEntries<string | number>(isolated)) as string;
+    return instance.t(key, Object.fromEntries(isolated));
   };
 }

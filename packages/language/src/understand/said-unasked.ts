@@ -31,7 +31,7 @@ export function readSeveral(turn: Turn): Understood | undefined {
 }
 
 /** Every check that some clauses answer; of two answers to one check neither is taken. */
-export function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]): Told {
+function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]): Told {
   const { lexicon } = turn.listener;
   const check = optionsInHand(turn);
   const given = new Map<string, Set<string>>();
