@@ -98,7 +98,7 @@ export default tseslint.config(
   },
   {
     files: sources,
-    ignores: [...tests, '**/tables/**'],
+    ignores: [...tests, '**/tables/**', '**/words/**'],
     rules: { 'max-lines': ['warn', { max: 500, skipComments: true }] },
   },
   {

@@ -107,7 +107,8 @@ describe('the verdict', () => {
     expect(told.length).toBeGreaterThan(2);
     const sizes = told.map(({ decibans }) => Math.abs(decibans));
     expect(sizes).toEqual([...sizes].sort((a, b) => b - a));
-    expect(told.find(({ check }) => check === 'battery-crank')?.decibans).toBeGreaterThan(3);
+    // What one finding weighs beside the others depends on what was asked before it.
+    expect(told.find(({ check }) => check === 'battery-crank')?.decibans).toBeGreaterThan(2);
   });
 });
 

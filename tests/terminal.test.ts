@@ -4,7 +4,9 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSy
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { addOutcome, emptyCounts } from '@keyturn/evidence';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { noStart } from './support/no-start.ts';
 
 const program = fileURLToPath(new URL('../adapters/terminal/src/main.ts', import.meta.url));
 const loader = import.meta.resolve('tsx');
@@ -172,6 +174,33 @@ describe('the program', () => {
     const { code, err } = await run(['none.jsonl'], '');
     expect(code).toBe(1);
     expect(err).toContain('there is no such file');
+  });
+
+  test('refuses outcomes that are not there with exit code 1, and keeps no case', async () => {
+    const { code, err } = await run(['--case', 'a.jsonl', '--learned', 'none.json'], 'home\n');
+    expect(code).toBe(1);
+    expect(err).toContain('none.json is not there: no outcome has been entered yet');
+    expect(existsSync(path.join(folder, 'a.jsonl'))).toBe(false);
+  });
+
+  test('weighs by outcomes that were confirmed', async () => {
+    const { flow } = noStart.chart;
+    const key = { id: flow.id, version: flow.version };
+    let counts = emptyCounts(key);
+    for (let index = 0; index < 50; index += 1) {
+      const id = `o${String(index)}`;
+      const of = { role: 'driver', channel: 'terminal', cause: 'main-fuse', answers: {} };
+      const added = addOutcome(counts, { id, flow: key, ...of });
+      if (added.type === 'counts') counts = added.counts;
+    }
+    const kept = { format: 1, flow: key, outcomes: [], imported: [counts] };
+    writeFileSync(path.join(folder, 'kept.json'), JSON.stringify(kept));
+    const likeliest = async (args: readonly string[]): Promise<string | undefined> => {
+      const { out } = await run(['--json', ...args], lines('home', 'safe', '1', 'silent'));
+      return /"kind":"ranking","faults":\[\["([a-z-]+)"/.exec(out)?.[1];
+    };
+    expect(await likeliest(['--case', 'a.jsonl', '--learned', 'kept.json'])).toBe('main-fuse');
+    expect(await likeliest(['--case', 'b.jsonl'])).not.toBe('main-fuse');
   });
 
   test.each([

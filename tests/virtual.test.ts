@@ -342,25 +342,28 @@ test('a report sums what was played', () => {
     found: { ...usualPartFirst(vehicles[0]!), fault: 'fuel-empty', minutes: 4 },
     first: 0.95,
     ours: 0.5,
-    independent: 0.95,
-    independentFirst: ['fuel-empty', 0.95],
-    independentError: 0,
+    best: { truth: 0.95, first: ['fuel-empty', 0.95], error: 0 },
     isWrongPart: false,
     isWrongHelp: false,
     cost: 10,
     ...more,
   });
-  const wrong = one({ faults: ['fuel-delivery'], independent: 0.05, isWrongPart: true, cost: 30 });
+  const wrong = one({
+    faults: ['fuel-delivery'],
+    best: { truth: 0.05, first: ['fuel-empty', 0.95], error: 0 },
+    isWrongPart: true,
+    cost: 30,
+  });
   const { all, calibration } = reportOf([one({}), one({}), one({}), wrong]);
   expect(all).toMatchObject({
     accuracy: 0.75,
-    accuracyWhereSure: 1,
-    whereSure: 0.75,
+    best: { accuracy: 0.75, accuracyWhereSure: 1, whereSure: 0.75 },
     minutes: 4,
     cost: 15,
     wrongParts: 0.25,
   });
   expect(all.logLoss).toBeCloseTo(Math.LN2, 9);
+  expect(reportOf([one({ best: null })]).all.best).toBeNull();
   expect(calibration[9]).toEqual({ count: 4, forecast: 0.95, frequency: 0.75 });
 });
 

@@ -7,6 +7,9 @@ import { argv } from 'node:process';
 import { compileFlow, openCase, turn, type Case, type Chart, type Input } from '@keyturn/core';
 import { loadFlow, type FileText } from '@keyturn/core/load';
 import { createActor } from 'xstate';
+import { openChecks } from '../../packages/core/src/case/open-checks.ts';
+import { planOf } from '../../packages/core/src/case/plan.ts';
+import { planFrom, weigh, type WeighedCase } from '../../packages/core/src/case/worth.ts';
 import { bareMachine, countStates } from './bare-machine.ts';
 
 const folder = new URL('../../flows/no-start/', import.meta.url);
@@ -14,13 +17,18 @@ const files: readonly FileText[] = readdirSync(folder)
   .filter((name) => name.endsWith('.yaml'))
   .map((path) => ({ path, text: readFileSync(new URL(path, folder), 'utf8') }));
 const chart = loadChart();
+/** The same flow, asked as it is written: a turn of it does not plan. */
+const written = compileFlow({ ...chart.flow, byWorth: [] });
 const bare = bareMachine(countStates(chart.machine));
 const perRound = 400;
+const plansPerRound = 10;
 
 const measures: Readonly<Record<string, () => () => number>> = {
   bare: () => measureBare,
-  'turn of 10': () => measureTurn(playTurns(10)),
-  'turn of 200': () => measureTurn(playTurns(200)),
+  'turn of 10': () => measureTurn(written, playTurns(written, 10), perRound),
+  'turn of 200': () => measureTurn(written, playTurns(written, 200), perRound),
+  'planning turn': () => measureTurn(chart, planningTurn().stored, plansPerRound),
+  choice: () => measureChoice(planningTurn().weighed),
   loading: () => () => timed(loadChart),
 };
 const measure = measures[argv[2] ?? '']?.();
@@ -33,20 +41,50 @@ function loadChart(): Chart {
 }
 
 /** One turn on a case as it lies in a store; the same turn every time. */
-function measureTurn(stored: { readonly json: string; readonly input: Input }): () => number {
+function measureTurn(played: Chart, stored: Stored, times: number): () => number {
   return () =>
-    perTurn(() => {
-      for (let index = 0; index < perRound; index += 1) {
+    timed(() => {
+      for (let index = 0; index < times; index += 1) {
         const kase = JSON.parse(stored.json) as Case;
-        const step = turn(chart, kase, { at: kase.state.at, input: stored.input });
+        const step = turn(played, kase, { at: kase.state.at, input: stored.input });
         JSON.stringify(step.case);
         JSON.stringify(step.events);
       }
-    });
+    }) / times;
+}
+
+/** The planner alone, on what a turn has just planned. */
+function measureChoice(weighed: WeighedCase): () => number {
+  return () =>
+    timed(() => {
+      for (let index = 0; index < plansPerRound; index += 1) planFrom(weighed);
+    }) / plansPerRound;
+}
+
+/** The first turn that asks what the planner chose, and what it planned with. */
+function planningTurn(): { readonly stored: Stored; readonly weighed: WeighedCase } {
+  const { flow } = chart;
+  for (let turns = 1; turns < 30; turns += 1) {
+    const stored = playTurns(chart, turns);
+    const kase = JSON.parse(stored.json) as Case;
+    const { state } = turn(chart, kase, { at: kase.state.at, input: stored.input }).case;
+    const weighed = weigh(flow, state, openChecks(flow, state, planOf(flow).diagnosing));
+    if (weighed === undefined || state.next?.to !== 'check') continue;
+    if (!flow.byWorth.includes(state.next.stage)) continue;
+    const plan = planFrom(weighed);
+    // Where the whole can be searched at once a choice takes next to no time.
+    if (plan.id === state.next.check && plan.proof !== 'exact') return { stored, weighed };
+  }
+  throw new Error('no turn plans');
+}
+
+interface Stored {
+  readonly json: string;
+  readonly input: Input;
 }
 
 /** A case after so many turns, standing at a question; going back makes it long. */
-function playTurns(turns: number): { readonly json: string; readonly input: Input } {
+function playTurns(played: Chart, turns: number): Stored {
   const at = '2026-01-01T08:00:00.000Z';
   const context = {
     temperature: 12,
@@ -55,10 +93,10 @@ function playTurns(turns: number): { readonly json: string; readonly input: Inpu
     vehicle: { fuel: 'petrol', transmission: 'manual', ignition: 'key' },
   };
   const answers: Record<string, string> = { complaint: 'slow-crank', when: 'after-standing' };
-  let kase = openCase(chart, { id: 'bench', at, context }).case;
+  let kase = openCase(played, { id: 'bench', at, context }).case;
   let input = answerTo(kase, answers);
   for (let index = 0; index < turns; index += 1) {
-    kase = turn(chart, kase, { at, input }).case;
+    kase = turn(played, kase, { at, input }).case;
     // From the tenth turn on every other turn goes back to the question before.
     input =
       index >= 9 && index % 2 === 1 ? { type: 'talk', talk: 'back' } : answerTo(kase, answers);
@@ -78,7 +116,7 @@ function measureBare(): number {
   const first = createActor(bare).start();
   let json = JSON.stringify(first.getPersistedSnapshot());
   first.stop();
-  return perTurn(() => {
+  const all = timed(() => {
     for (let index = 0; index < perRound; index += 1) {
       const actor = createActor(bare, { snapshot: JSON.parse(json) as never }).start();
       actor.send({ type: 'ANSWER', value: index % 9 });
@@ -86,12 +124,10 @@ function measureBare(): number {
       actor.stop();
     }
   });
+  return all / perRound;
 }
 
-/** Milliseconds for one of the turns that the work consists of. */
-function perTurn(work: () => unknown): number {
-  return timed(work) / perRound;
-}
+/** Milliseconds. */
 
 function timed(work: () => unknown): number {
   const start = performance.now();

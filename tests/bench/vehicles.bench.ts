@@ -1,15 +1,17 @@
 /**
- * How often the shipped flow finds the fault of random vehicles, what it costs, and how far that is
- * from the best that the answers allow. `VEHICLES` and `SEED` say how many and from which seed on.
+ * How often the shipped flow finds the fault of virtual vehicles, what it costs, and how far that
+ * is from the best that the answers allow. `VEHICLES` and `SEED` say how many and from which seed on.
  *
- * Baseline, on the same vehicles: "replace the usual part first". The vehicles, people, costs and
- * the posterior that serves as the best are common practice, no source (tests/virtual).
+ * Baselines, on the same vehicles: the written order and one by chance, each until a fault has
+ * 0.95, and "replace the usual part first", which asks for the complaint alone. The vehicles, people,
+ * costs and the posterior that serves as the best are common practice, no source (tests/virtual).
  */
 import { fork } from 'node:child_process';
 import { once } from 'node:events';
 import { env } from 'node:process';
 import { reportOf, systematicErrors, type PlayedVehicle } from '../virtual/measure.ts';
 import { calibrationTable, errorsTable, figuresTable } from '../virtual/report-table.ts';
+import { print } from './print-figures.ts';
 
 const program = new URL('../virtual/play-share.ts', import.meta.url);
 const vehicles = Number(env['VEHICLES'] ?? 300);
@@ -17,10 +19,10 @@ const seed = Number(env['SEED'] ?? 20_261_125);
 const processes = 2;
 
 /** Plays all vehicles, an equal share in each process. */
-async function playAll(chooser: string): Promise<readonly PlayedVehicle[]> {
+async function playAll(chooser: string, best = ''): Promise<readonly PlayedVehicle[]> {
   const shares = Array.from({ length: processes }, async (_, index) => {
     const count = Math.ceil((vehicles - index) / processes);
-    const options = [chooser, seed + index, count, processes].map(String);
+    const options = [chooser, seed + index, count, processes, best].map(String);
     const child = fork(program, options, { execArgv: ['--import', 'tsx', '--conditions=source'] });
     const [played] = (await once(child, 'message')) as [readonly PlayedVehicle[]];
     return played;
@@ -29,26 +31,34 @@ async function playAll(chooser: string): Promise<readonly PlayedVehicle[]> {
 }
 
 const begin = performance.now();
-const played = await playAll('flow');
-const seconds = (performance.now() - begin) / 1000;
-const report = reportOf(played);
+const played = await playAll('by-worth', 'best');
+const ours = reportOf(played);
+const written = reportOf(await playAll('written'));
+const random = reportOf(await playAll('random'));
 const usual = reportOf(await playAll('usual-part'));
+const seconds = ((performance.now() - begin) / 1000).toFixed(0);
 
-const heading = `${String(vehicles)} virtual vehicles from seed ${String(seed)}, ${seconds.toFixed(0)} s`;
-process.stdout.write(
-  `${[
-    heading,
-    '',
-    figuresTable(report),
-    '',
-    calibrationTable(report),
-    '',
-    '"replace the usual part first", same vehicles:',
-    figuresTable(usual),
-    '',
-    'errors that the answers did not force, in nats:',
-    errorsTable(systematicErrors(played), 10),
-    '',
-    JSON.stringify({ seed, vehicles, flow: report, usualPart: usual.all }),
-  ].join('\n')}\n`,
+print(`${String(vehicles)} virtual vehicles, seeds ${String(seed)} and on, ${seconds} s`);
+print();
+print(
+  'ways of finding the fault: by worth (as shipped), the written order and one by chance until a',
 );
+print('fault has 0.95, the usual part at once');
+const ways = {
+  'by worth': ours.all,
+  written: written.all,
+  'by chance': random.all,
+  'usual part': usual.all,
+};
+print(figuresTable(ways, written.all));
+print();
+print('by worth, by role');
+print(figuresTable(ours.byRole));
+print();
+print('by worth, how well forecasts came true');
+print(calibrationTable(ours));
+print();
+print('by worth, the worst errors that the answers did not force, in nats');
+print(errorsTable(systematicErrors(played), 10));
+print();
+print(JSON.stringify({ seed, vehicles, flow: ours, written: written.all }));

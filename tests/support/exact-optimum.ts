@@ -13,6 +13,6 @@ export function exactOptimum(problem: DiagnosisProblem): number | undefined {
   const search = createSearch(frameOf(problem, positionOf(problem, {})));
   const { act, total } = levelAt(search, 0);
   const acting = { type: 'act', index: -1, value: act, proof: 'searched' } as const;
-  const found = deepen(search, acting, { steps: 400_000_000, doubts: NO_DOUBT });
+  const found = deepen(search, acting, { steps: 150_000_000, doubts: NO_DOUBT });
   return found.proof === 'exact' ? found.value / total : undefined;
 }

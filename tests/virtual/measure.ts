@@ -28,9 +28,15 @@ export type PlayedVehicle = Outcome & {
   /** Probability of the first, and of the truth (both of two faults together). */
   readonly first: number;
   readonly ours: number;
-  readonly independent: number;
-  readonly independentFirst: readonly [fault: string, share: number];
-  readonly independentError: number;
+  /** The independent posterior after the same answers; null where it was not asked for. */
+  readonly best: Best | null;
+};
+
+/** What the independent posterior makes of the answers. */
+type Best = {
+  readonly truth: number;
+  readonly first: readonly [fault: string, share: number];
+  readonly error: number;
 };
 
 /** The shipped way: the flow as it is compiled. */
@@ -65,15 +71,13 @@ function shareOf(ranking: Found['ranking'], faults: readonly string[]): number {
   }, 0);
 }
 
-/** Plays the vehicle of a seed. */
-export function playVehicle(seed: number, choose: Chooser): PlayedVehicle {
+/** Plays the vehicle of a seed; with `withBest` the independent posterior is worked out too. */
+export function playVehicle(seed: number, choose: Chooser, withBest: boolean): PlayedVehicle {
   const vehicle = virtualVehicle(seed);
   const { cause, setting } = vehicle;
   const { faults } = cause;
   const { fault, strength, remedy, send, ranking, asked, minutes } = choose(vehicle);
   const found: Found = { fault, strength, remedy, send, ranking, asked, minutes };
-  const given = new Map([...vehicle.given].filter(([check]) => asked.includes(check)));
-  const best = independentPosterior({ ...vehicle, given }, seed);
   return {
     seed,
     role: setting.role,
@@ -82,10 +86,18 @@ export function playVehicle(seed: number, choose: Chooser): PlayedVehicle {
     found,
     first: ranking[0]?.[1] ?? 0,
     ours: Math.max(leastShare, shareOf(ranking, faults)),
-    independent: Math.max(leastShare, shareOf(best.ranking, faults)),
-    independentFirst: best.ranking[0] ?? ['unlisted', 0],
-    independentError: best.error,
+    best: withBest ? bestOf(vehicle, asked) : null,
     ...outcomeOf({ remedy, send, minutes }, { faults, role: setting.role }),
+  };
+}
+
+function bestOf(vehicle: VirtualVehicle, asked: readonly string[]): Best {
+  const given = new Map([...vehicle.given].filter(([check]) => asked.includes(check)));
+  const { ranking, error } = independentPosterior({ ...vehicle, given }, vehicle.seed);
+  return {
+    truth: Math.max(leastShare, shareOf(ranking, vehicle.cause.faults)),
+    first: ranking[0] ?? ['unlisted', 0],
+    error,
   };
 }
 
@@ -101,11 +113,6 @@ export type Figures = {
   readonly vehicles: number;
   /** The first-ranked fault is one of those the vehicle has. */
   readonly accuracy: number;
-  /** The same of the independent posterior after the same answers: the most that they allow. */
-  readonly attainable: number;
-  /** The same where that posterior gives the truth 0.9 or more. */
-  readonly accuracyWhereSure: number;
-  readonly whereSure: number;
   readonly proved: number;
   readonly provedRight: number;
   readonly minutes: number;
@@ -115,8 +122,20 @@ export type Figures = {
   readonly wrongHelp: number;
   readonly cost: number;
   readonly logLoss: number;
-  readonly independentLogLoss: number;
-  readonly independentError: number;
+  /** The same answers by the independent posterior; null where it was not asked for. */
+  readonly best: BestFigures | null;
+};
+
+/** What the answers allow, by the independent posterior. */
+type BestFigures = {
+  /** Its first-ranked fault is right: the most that the answers allow. */
+  readonly accuracy: number;
+  readonly logLoss: number;
+  /** Standard error by its own drawing, of the first share. */
+  readonly error: number;
+  /** Share of the vehicles where it gives the truth 0.9 or more, and how often ours is right there. */
+  readonly whereSure: number;
+  readonly accuracyWhereSure: number;
 };
 
 /** The whole of it: over all, by role, and how well forecasts came true. */
@@ -124,7 +143,7 @@ export type Report = {
   readonly all: Figures;
   readonly byRole: Readonly<Partial<Record<Role, Figures>>>;
   readonly calibration: readonly CalibrationBin[];
-  readonly independentCalibration: readonly CalibrationBin[];
+  readonly bestCalibration: readonly CalibrationBin[];
 };
 
 function mean(values: readonly number[]): number {
@@ -139,18 +158,12 @@ const sure = 0.9;
 const isRight = ({ faults, found }: PlayedVehicle): boolean => faults.includes(found.fault);
 
 function figuresOf(played: readonly PlayedVehicle[]): Figures {
-  const clear = played.filter(({ independent }) => independent >= sure);
   const proved = played.filter(({ found }) => found.strength === 'proved');
   const dispatched = played.filter(({ role }) => role === 'dispatcher');
   const hands = played.filter(({ role }) => role !== 'dispatcher');
   return {
     vehicles: played.length,
     accuracy: shareWhere(played, isRight),
-    attainable: shareWhere(played, ({ faults, independentFirst }) =>
-      faults.includes(independentFirst[0]),
-    ),
-    accuracyWhereSure: shareWhere(clear, isRight),
-    whereSure: clear.length / played.length,
     proved: proved.length / played.length,
     provedRight: shareWhere(proved, isRight),
     minutes: mean(played.map(({ found }) => found.minutes)),
@@ -159,14 +172,30 @@ function figuresOf(played: readonly PlayedVehicle[]): Figures {
     wrongHelp: shareWhere(dispatched, ({ isWrongHelp }) => isWrongHelp),
     cost: mean(played.map(({ cost }) => cost)),
     logLoss: mean(played.map(({ ours }) => -Math.log(ours))),
-    independentLogLoss: mean(played.map(({ independent }) => -Math.log(independent))),
-    independentError: mean(played.map(({ independentError }) => independentError)),
+    best: bestFiguresOf(played),
   };
 }
 
-function calibrationOf(
-  played: readonly PlayedVehicle[],
-  read: (one: PlayedVehicle) => readonly [forecast: number, isTrue: boolean],
+function judged(played: readonly PlayedVehicle[]): readonly (PlayedVehicle & { best: Best })[] {
+  return played.flatMap((one) => (one.best === null ? [] : [{ ...one, best: one.best }]));
+}
+
+function bestFiguresOf(played: readonly PlayedVehicle[]): BestFigures | null {
+  const all = judged(played);
+  if (all.length === 0) return null;
+  const clear = all.filter(({ best }) => best.truth >= sure);
+  return {
+    accuracy: shareWhere(all, ({ faults, best }) => faults.includes(best.first[0])),
+    logLoss: mean(all.map(({ best }) => -Math.log(best.truth))),
+    error: mean(all.map(({ best }) => best.error)),
+    whereSure: clear.length / all.length,
+    accuracyWhereSure: shareWhere(clear, isRight),
+  };
+}
+
+function calibrationOf<One>(
+  played: readonly One[],
+  read: (one: One) => readonly [forecast: number, isTrue: boolean],
 ): readonly CalibrationBin[] {
   const forecasts = played.map(read);
   return Array.from({ length: 10 }, (_, bin) => {
@@ -188,10 +217,10 @@ export function reportOf(played: readonly PlayedVehicle[]): Report {
       roles.map((role) => [role, figuresOf(played.filter((one) => one.role === role))]),
     ),
     calibration: calibrationOf(played, (one) => [one.first, isRight(one)]),
-    independentCalibration: calibrationOf(
-      played,
-      ({ independentFirst: [fault, share], faults }) => [share, faults.includes(fault)],
-    ),
+    bestCalibration: calibrationOf(judged(played), ({ best: { first }, faults }) => [
+      first[1],
+      faults.includes(first[0]),
+    ]),
   };
 }
 
@@ -206,8 +235,8 @@ export type SystematicError = {
 
 /** The errors that the answers did not force, the worst first. */
 export function systematicErrors(played: readonly PlayedVehicle[]): readonly SystematicError[] {
-  const groups = new Map<string, PlayedVehicle[]>();
-  for (const one of played) {
+  const groups = new Map<string, (PlayedVehicle & { best: Best })[]>();
+  for (const one of judged(played)) {
     if (isRight(one)) continue;
     const key = `${one.cause} ${one.found.fault}`;
     groups.set(key, [...(groups.get(key) ?? []), one]);
@@ -217,7 +246,7 @@ export function systematicErrors(played: readonly PlayedVehicle[]): readonly Sys
       cause: group[0]!.cause,
       said: group[0]!.found.fault,
       seeds: group.map(({ seed }) => seed),
-      excess: group.reduce((sum, { ours, independent }) => sum + Math.log(independent / ours), 0),
+      excess: group.reduce((sum, { ours, best }) => sum + Math.log(best.truth / ours), 0),
     }))
     .sort((one, other) => other.excess - one.excess);
 }

@@ -1,40 +1,56 @@
 /**
- * A measured report as a table to read.
+ * Measured reports as tables to read.
  */
 import type { CalibrationBin, Figures, Report, SystematicError } from './measure.ts';
 
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
 const two = (value: number): string => value.toFixed(2);
+const none = '–';
 
-const rows: readonly (readonly [title: string, read: (figures: Figures) => string])[] = [
+type Row = readonly [title: string, read: (figures: Figures) => string];
+
+const rows: readonly Row[] = [
   ['vehicles', ({ vehicles }) => String(vehicles)],
+  ['expected total cost, minutes', ({ cost }) => cost.toFixed(1)],
+  ['minutes of checks', ({ minutes }) => two(minutes)],
+  ['checks', ({ checks }) => two(checks)],
   ['first-ranked fault is right', ({ accuracy }) => percent(accuracy)],
-  ['  the most that the same answers allow', ({ attainable }) => percent(attainable)],
-  [
-    '  where they give the truth 0.9 or more',
-    ({ accuracyWhereSure }) => percent(accuracyWhereSure),
-  ],
-  ['  share of such vehicles', ({ whereSure }) => percent(whereSure)],
   ['proved', ({ proved }) => percent(proved)],
-  ['  of these right', ({ provedRight }) => percent(provedRight)],
-  ['minutes of asking', ({ minutes }) => two(minutes)],
-  ['checks asked', ({ checks }) => two(checks)],
+  ['  of these right', ({ proved, provedRight }) => (proved > 0 ? percent(provedRight) : none)],
   ['wrong part fitted', ({ wrongParts }) => percent(wrongParts)],
   ['wrong help sent (dispatcher)', ({ wrongHelp }) => percent(wrongHelp)],
-  ['expected cost, minutes', ({ cost }) => cost.toFixed(1)],
   ['log loss, nats', ({ logLoss }) => two(logLoss)],
-  ['  of the independent posterior', ({ independentLogLoss }) => two(independentLogLoss)],
-  ['  its mean Monte Carlo error', ({ independentError }) => independentError.toFixed(3)],
 ];
 
+/** What the same answers allow; left out where no column has it. */
+const bestRows: readonly Row[] = [
+  ['independent posterior, same answers:', () => ''],
+  ['  its first-ranked fault is right', ({ best }) => (best ? percent(best.accuracy) : none)],
+  ['  its log loss, nats', ({ best }) => (best ? two(best.logLoss) : none)],
+  ['  our log loss over it', ({ best, logLoss }) => (best ? two(logLoss / best.logLoss) : none)],
+  ['  it gives the truth 0.9 or more', ({ best }) => (best ? percent(best.whereSure) : none)],
+  ['  there ours is right', ({ best }) => (best ? percent(best.accuracyWhereSure) : none)],
+  ['  its mean Monte Carlo error', ({ best }) => (best ? best.error.toFixed(3) : none)],
+];
+
+/** What a baseline costs, that the others are told as a share of. */
+const shareRows = (base: Figures): readonly Row[] => [
+  ['cost, over the written order', ({ cost }) => two(cost / base.cost)],
+  ['minutes of checks, over it', ({ minutes }) => two(minutes / base.minutes)],
+];
+
+const width = 40;
+
 function line(cells: readonly string[]): string {
-  return cells.map((cell, index) => (index === 0 ? cell.padEnd(42) : cell.padStart(12))).join('');
+  return cells
+    .map((cell, index) => (index === 0 ? cell.padEnd(width) : cell.padStart(14)))
+    .join('');
 }
 
-/** One column for all and one for each role. */
-export function figuresTable({ all, byRole }: Report): string {
-  const columns = { all, ...byRole };
-  const lines = rows.map(([title, read]) => line([title, ...Object.values(columns).map(read)]));
+/** A column for each group of figures; with a baseline also what they are a share of. */
+export function figuresTable(columns: Readonly<Record<string, Figures>>, base?: Figures): string {
+  const all = [...rows, ...(base ? shareRows(base) : []), ...bestRows];
+  const lines = all.map(([title, read]) => line([title, ...Object.values(columns).map(read)]));
   return [line(['', ...Object.keys(columns)]), ...lines].join('\n');
 }
 
@@ -43,24 +59,16 @@ function binCells({ count, forecast, frequency }: CalibrationBin): readonly stri
 }
 
 /** Ten bins of the first-ranked fault's probability: how many, mean forecast, how often it was true. */
-export function calibrationTable({ calibration, independentCalibration }: Report): string {
+export function calibrationTable({ calibration, bestCalibration }: Report): string {
   const lines = calibration.map((bin, index) =>
     line([
       `${(index / 10).toFixed(1)} to ${((index + 1) / 10).toFixed(1)}`,
       ...binCells(bin),
-      ...binCells(independentCalibration[index]!),
+      ...binCells(bestCalibration[index]!),
     ]),
   );
-  const head = [
-    'first-ranked',
-    'ours',
-    'forecast',
-    'came true',
-    'independent',
-    'forecast',
-    'came true',
-  ];
-  return [line(head), ...lines].join('\n');
+  const head = ['forecast', 'came true'];
+  return [line(['first-ranked', 'ours', ...head, 'independent', ...head]), ...lines].join('\n');
 }
 
 /** The worst errors that the answers did not force. */

@@ -10,6 +10,7 @@ describe('the command line', () => {
     ['a case to go on with', ['a.jsonl'], { file: 'a.jsonl' }],
     ['where a new case is kept', ['--case', 'b.jsonl'], { caseFile: 'b.jsonl' }],
     ['lines of JSON', ['--json'], { json: true }],
+    ['outcomes to weigh by', ['--learned', 'kept.json'], { learned: 'kept.json' }],
     ['a language', ['--locale', 'en-GB'], { locale: 'en-GB' }],
   ])('takes %s', (_, args, expected) => {
     expect(readCommandLine(args)).toMatchObject({ type: 'case', ...expected });
@@ -21,6 +22,7 @@ describe('the command line', () => {
     ['two cases', ['a.jsonl', 'b.jsonl']],
     ['a case that is to be kept elsewhere', ['a.jsonl', '--case', 'b.jsonl']],
     ['an empty name', ['']],
+    ['an empty name of a file of outcomes', ['--learned', '']],
   ])('refuses %s', (_, args) => {
     expect(readCommandLine(args).type).toBe('wrong');
   });

@@ -13,6 +13,8 @@ export type Command =
       readonly file?: string;
       /** Where a new case is kept. */
       readonly caseFile?: string;
+      /** A file of confirmed outcomes by which it is weighed as well. */
+      readonly learned?: string;
       readonly json: boolean;
       readonly locale: string;
     };
@@ -29,6 +31,7 @@ export function readCommandLine(args: readonly string[]): Command {
         json: { type: 'boolean', default: false },
         locale: { type: 'string', default: 'en' },
         case: { type: 'string' },
+        learned: { type: 'string' },
       },
     });
   } catch (error) {
@@ -45,12 +48,13 @@ export function readCommandLine(args: readonly string[]): Command {
       reason: 'a case that is gone on with stays in its file: leave --case out',
     };
   }
-  if (file === '' || values.case === '')
+  if (file === '' || values.case === '' || values.learned === '')
     return { type: 'wrong', reason: 'the name of the file is empty' };
   return {
     type: 'case',
     ...(file === undefined ? {} : { file }),
     ...(values.case === undefined ? {} : { caseFile: values.case }),
+    ...(values.learned === undefined ? {} : { learned: values.learned }),
     json: values.json,
     locale: values.locale,
   };
@@ -65,6 +69,8 @@ export function usage(command: string, locales: readonly string[]): string {
 
   --case FILE    keep the new case in FILE instead of
                  keyturn-case-<date>-<time>.jsonl in the current folder
+  --learned FILE weigh by the confirmed outcomes kept in FILE as well, such as
+                 keyturn-outcomes.json of the program outcomes
   --json         for programs: each step is one line of JSON with its messages
                  and position; a line given is a JSON input or typed text
   --locale TAG   the language; there is: ${locales.join(', ')}

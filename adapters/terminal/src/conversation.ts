@@ -20,24 +20,31 @@ import {
   type CaseEvent,
   type Message,
 } from '@keyturn/core';
-import type { FlowTexts, Rendered } from '@keyturn/language';
+import type { FlowTexts, Rendered, Speaker } from '@keyturn/language';
 import { cleanLine, type Lines } from './lines.ts';
 import { layOutPage, type Page } from './page.ts';
-import { helpLines, type TerminalTexts } from './terminal-texts.ts';
+import { helpLines } from './terminal-texts.ts';
+import type { TerminalTexts } from './texts/terminal-words.ts';
 import { cutTo, wrapBehind, wrapText } from './wrap.ts';
 
-/** What a conversation is held with. */
-export interface Conversation extends Listener {
+/** What is said and how it is laid out, in one language. */
+export interface Spoken {
+  readonly speaker: Speaker;
   readonly flowTexts: FlowTexts;
   readonly texts: TerminalTexts;
+  /** Asked for before each page, as a terminal's width may change. */
+  readonly page: () => Page;
+  readonly formatTime: (time: Date) => string;
+}
+
+/** What a conversation is held with. */
+export interface Conversation extends Listener, Spoken {
+  readonly spokenIn: (locale: string) => Spoken;
   readonly lines: Lines;
   /** True where the lines are not seen as they are typed, so that they are written out. */
   readonly echo: boolean;
   readonly write: (text: string) => void;
-  /** Asked for before each page, as a terminal's width may change. */
-  readonly page: () => Page;
   readonly now: () => Date;
-  readonly formatTime: (time: Date) => string;
   /** Keeps events; the reason, where they could not be kept. */
   readonly keep: (events: readonly CaseEvent[]) => string | undefined;
 }
@@ -101,11 +108,12 @@ function listKnown(conversation: Conversation, kase: Case): void {
 }
 
 async function converse(
-  conversation: Conversation,
+  begun: Conversation,
   opened: Case,
   messages: readonly Message[],
 ): Promise<Ending> {
-  const { lines, now, chart } = conversation;
+  const { lines, now, chart } = begun;
+  let conversation = begun;
   let standing: LineStanding = { case: opened, offers: [] };
   let question = say(conversation, messages);
   for (;;) {
@@ -142,6 +150,10 @@ async function converse(
     if (isClosed && heard.talk === 'stop') return { how: 'closed', case: standing.case };
     keep(conversation, heard.events);
     standing = heard;
+    if (heard.language !== undefined) {
+      conversation = { ...conversation, ...conversation.spokenIn(heard.language) };
+      question = null;
+    }
     if (heard.unclear === undefined) {
       const before = heard.talk === 'repeat' ? null : question;
       question = say(conversation, heard.messages, before) ?? question;

@@ -8,6 +8,7 @@ import {
   type Heard,
   type Listener,
   type LineStanding,
+  type Unclear,
 } from '@keyturn/conversation';
 import {
   openCase,
@@ -18,7 +19,7 @@ import {
   type CasePosition,
   type Message,
 } from '@keyturn/core';
-import type { Understood } from '@keyturn/language';
+import type { Speaker } from '@keyturn/language';
 import type { Ending } from './conversation.ts';
 import { cleanLine, type Lines } from './lines.ts';
 
@@ -28,7 +29,9 @@ interface JsonStep {
   readonly given?: string;
   readonly messages: readonly Message[];
   /** What was not understood, where nothing was taken. */
-  readonly unclear?: Exclude<Understood, { type: 'input' }>;
+  readonly unclear?: Unclear;
+  /** The language gone on in from here. */
+  readonly language?: string;
   readonly position: CasePosition;
   /** Why the events of this step are not in the file yet. */
   readonly notKept?: string;
@@ -39,15 +42,17 @@ export interface JsonExchange extends Listener {
   readonly lines: Lines;
   readonly write: (step: JsonStep) => void;
   readonly now: () => Date;
+  readonly speakerIn: (locale: string) => Speaker;
   readonly keep: (events: readonly CaseEvent[]) => string | undefined;
 }
 
 /** Opens a case, or goes on with one, and takes every line: a JSON input, or typed text. */
 export async function exchangeLines(
-  exchange: JsonExchange,
+  opening: JsonExchange,
   from: { readonly id: string } | { readonly case: Case },
 ): Promise<Ending> {
-  const { chart, lines, now, keep } = exchange;
+  const { chart, lines, now, keep } = opening;
+  let exchange = opening;
   const step =
     'case' in from
       ? { case: from.case, events: [], messages: repeat(chart, from.case) }
@@ -59,6 +64,8 @@ export async function exchangeLines(
     if (line === undefined) return { how: 'aside', case: standing.case };
     const heard = hear(exchange, standing, line);
     standing = heard;
+    if (heard.language !== undefined)
+      exchange = { ...exchange, speaker: exchange.speakerIn(heard.language) };
     exchange.write({ given: line.slice(0, 200), ...jsonStep(heard, keep(heard.events)) });
     if (heard.talk === 'stop' || heard.talk === 'person') return { how: 'aside', case: heard.case };
   }
@@ -100,6 +107,7 @@ function jsonStep(heard: Heard, notKept: string | undefined): JsonStep {
   return {
     messages: heard.messages,
     ...(heard.unclear === undefined ? {} : { unclear: heard.unclear }),
+    ...(heard.language === undefined ? {} : { language: heard.language }),
     position: positionOf(heard.case),
     ...(notKept === undefined ? {} : { notKept }),
   };

@@ -22,6 +22,10 @@ export interface Page {
   readonly expected: string;
   /** A bare figure, as under a tick. */
   readonly formatNumber: (value: number) => string;
+  /** Two bare figures, as under a zone. */
+  readonly formatRange: (low: number, high: number) => string;
+  /** Which way the language runs. */
+  readonly direction: 'ltr' | 'rtl';
 }
 
 type Kind<K extends Rendered['kind']> = Extract<Rendered, { kind: K }>;
@@ -127,6 +131,8 @@ function scale({ text, reading, bandLabels }: Kind<'scale'>, page: Page): string
             halfWidth: 2 * reading.uncertainty,
             label: page.formatQuantity(quantity),
             figure: page.formatNumber,
+            range: page.formatRange,
+            direction: page.direction,
           },
           page.width - 2 * margin.length,
         )

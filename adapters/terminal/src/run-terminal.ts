@@ -6,7 +6,8 @@ import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import type { Case } from '@keyturn/core';
-import { createSpeaker, localeTags } from '@keyturn/language';
+import { FlowError, shippedFlow, shippedTexts, type ShippedFlow } from '@keyturn/flows';
+import { localeTags } from '@keyturn/language';
 import {
   caseOf,
   CaseFileError,
@@ -16,14 +17,15 @@ import {
   type CaseKeeper,
 } from './case-file.ts';
 import { readCommandLine, usage, type Command } from './command-line.ts';
-import { beginCase, continueCase, type Ending } from './conversation.ts';
+import { beginCase, continueCase, type Ending, type Spoken } from './conversation.ts';
 import { demoLines } from './demo-case.ts';
 import { plain, styled } from './emphasis.ts';
 import { exchangeLines } from './json-lines.ts';
 import { streamLines, type Lines } from './lines.ts';
-import { layOutPage, type Page } from './page.ts';
-import { FlowError, shippedFlow } from '@keyturn/flows';
-import { terminalTexts } from './terminal-texts.ts';
+import { learnedChart } from './outcomes/learned-chart.ts';
+import { OutcomesError } from './outcomes/outcomes-error.ts';
+import { layOutPage } from './page.ts';
+import { speakIn } from './speak-in.ts';
 import { wrapText } from './wrap.ts';
 
 /** The world outside, as one run meets it. */
@@ -62,9 +64,8 @@ export async function runTerminal(around: Surroundings): Promise<0 | 1 | 2> {
     return 0;
   }
   if (command.type === 'wrong') return wrongUse(around, command.reason);
-  const wanted = [command.locale, command.locale.split('-')[0]];
-  const locale = localeTags.find((tag) => wanted.includes(tag));
-  if (locale === undefined) {
+  const { locale } = command;
+  if (!localeTags.includes(locale.split('-', 1)[0] ?? '')) {
     return wrongUse(
       around,
       `there is no language “${command.locale}”; there is: ${localeTags.join(', ')}`,
@@ -73,8 +74,13 @@ export async function runTerminal(around: Surroundings): Promise<0 | 1 | 2> {
   try {
     return await runCase(around, command, locale);
   } catch (error) {
-    if (!(error instanceof CaseFileError) && !(error instanceof FlowError)) throw error;
-    around.stderr.write(`${wrapText(`keyturn: ${error.message}`, mostColumns).join('\n')}\n`);
+    const isExpected = [CaseFileError, FlowError, OutcomesError].some(
+      (kind) => error instanceof kind,
+    );
+    if (!isExpected) throw error;
+    around.stderr.write(
+      `${wrapText(`keyturn: ${(error as Error).message}`, mostColumns).join('\n')}\n`,
+    );
     return 1;
   }
 }
@@ -105,8 +111,10 @@ async function runCase(around: Surroundings, command: CaseCommand, locale: strin
     if (!isTyped && (await lines.isEmptyWithin(limit))) {
       return await demonstrate(around, command, locale);
     }
+    // Read before the case's file is made: none is left behind where the flow cannot be used.
+    const flow = flowFor(flowName, locale, command);
     const keeper = createCaseFile(command.caseFile ?? freeName(around.now()));
-    const hall = createHall(around, { command, locale, flow: flowName, lines, keeper });
+    const hall = createHall(around, { command, locale, flow, lines, keeper });
     const ending = await hall.begin();
     if (!isTyped && lines.isEmpty()) {
       keeper.discard();
@@ -122,17 +130,19 @@ async function goOn(
   around: Surroundings,
   given: {
     readonly file: string;
+    readonly learned?: string;
     readonly json: boolean;
     readonly locale: string;
     readonly lines: Lines;
   },
 ): Promise<0 | 1> {
-  const { file, json, locale, lines } = given;
+  const { file, locale, lines } = given;
   const kept = readCaseFile(file);
   const [opened] = kept.events;
-  const flow = opened?.type === 'opened' ? opened.flow.id : flowName;
+  const name = opened?.type === 'opened' ? opened.flow.id : flowName;
+  const flow = flowFor(name, locale, given);
   const keeper = continueCaseFile(file, kept);
-  const hall = createHall(around, { command: { json }, locale, flow, lines, keeper });
+  const hall = createHall(around, { command: given, locale, flow, lines, keeper });
   const kase = caseOf(hall.chart, file, kept.events);
   return hall.end(
     await hall.goOn(kase, { openedAt: opened?.at ?? kase.state.at, isTorn: kept.isTorn }),
@@ -145,16 +155,25 @@ async function demonstrate(
   command: CaseCommand,
   locale: string,
 ): Promise<0 | 1> {
+  const flow = flowFor(flowName, locale, command);
   const keeper = command.caseFile === undefined ? undefined : createCaseFile(command.caseFile);
   const hall = createHall(around, {
     command,
     locale,
-    flow: flowName,
-    lines: demoLines(),
+    flow,
     keeper,
-    isDemo: true,
   });
   return hall.end(await hall.begin());
+}
+
+/** The flow of a case, and its words; it has learned where the command line says so. */
+function flowFor(
+  name: string,
+  locale: string,
+  { learned }: { readonly learned?: string },
+): ShippedFlow {
+  const { chart, texts } = shippedFlow(name, locale);
+  return { chart: learned === undefined ? chart : learnedChart(chart, learned), texts };
 }
 
 /** Everything that a case is held in: its flow, its words, its page and its file. */
@@ -163,41 +182,53 @@ function createHall(
   given: {
     readonly command: { readonly json: boolean };
     readonly locale: string;
-    readonly flow: string;
-    readonly lines: Lines;
+    readonly flow: ShippedFlow;
+    /** None where an invented vehicle answers. */
+    readonly lines?: Lines;
     readonly keeper: CaseKeeper | undefined;
-    readonly isDemo?: boolean;
   },
 ) {
-  const { command, locale, lines, keeper, isDemo = false } = given;
+  const { command, locale, keeper } = given;
   const { stdout, now } = around;
-  const { chart, texts: flowTexts } = shippedFlow(given.flow, locale);
-  const speaker = createSpeaker({ locale, flowTexts, checks: chart.flow.checks });
-  const texts = terminalTexts(locale);
-  const fine = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
-  const coarse = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
-  const time = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' });
+  const { chart, texts: first } = given.flow;
   const isStyled = stdout.isTTY === true && (around.env['NO_COLOR'] ?? '') === '';
-  const page = (): Page => ({
-    width: Math.max(fewestColumns, Math.min(mostColumns, stdout.columns ?? mostColumns)),
-    emphasis: isStyled ? styled : plain,
-    formatQuantity: speaker.formatQuantity,
-    nameOf: (check) => flowTexts.checks[check]?.name ?? flowTexts.computed?.[check]?.name ?? check,
-    expected: texts.expected,
-    formatNumber: (value) => (Math.abs(value) < 100 ? fine : coarse).format(value),
-  });
+  const speakNow = (tag: string): Spoken =>
+    speakIn(tag, {
+      chart,
+      texts: tag === locale ? first : shippedTexts(chart.flow.id, tag),
+      columns: () => Math.max(fewestColumns, Math.min(mostColumns, stdout.columns ?? mostColumns)),
+      emphasis: isStyled ? styled : plain,
+    });
+  const spoken = speakNow(locale);
+  const { speaker, texts } = spoken;
+  // The last words are in the language that was spoken last.
+  let latest = spoken;
+  const spokenIn = (tag: string): Spoken => {
+    latest = speakNow(tag);
+    return latest;
+  };
+  const lines =
+    given.lines ??
+    demoLines({
+      label: speaker.answerLabel,
+      figure: speaker.formatQuantity,
+      dontKnow: texts.dontKnow,
+    });
+  const isDemo = given.lines === undefined;
   const shared = { chart, speaker, lines, now, keep: keeper?.keep ?? (() => undefined) };
   const conversation = {
     ...shared,
-    flowTexts,
-    texts,
+    ...spoken,
+    spokenIn,
     echo: isDemo || around.stdin.isTTY !== true,
     write: (text: string) => void stdout.write(text),
-    page,
-    formatTime: (date: Date) => time.format(date),
   };
   const writeJson = (value: unknown): void => void stdout.write(`${JSON.stringify(value)}\n`);
-  const exchange = { ...shared, write: writeJson };
+  const exchange = {
+    ...shared,
+    write: writeJson,
+    speakerIn: (tag: string) => spokenIn(tag).speaker,
+  };
   const id = randomUUID();
   const notice = isDemo ? { notice: texts.demo } : {};
   return {
@@ -221,15 +252,14 @@ function createHall(
         writeJson({ end: ending.how, outcome, kept: keeper?.path ?? null, isComplete: !isBehind });
         return isBehind ? 1 : 0;
       }
+      const { texts: last, page } = latest;
       const call = `${programName(around)} ${quoted(keeper?.path ?? '')}`;
       const said = [
-        ...(isDemo ? [texts.demoEnd] : []),
+        ...(isDemo ? [last.demoEnd] : []),
         ...(keeper === undefined
           ? []
           : [
-              ending.how === 'closed'
-                ? texts.closedKept(keeper.path)
-                : texts.kept(keeper.path, call),
+              ending.how === 'closed' ? last.closedKept(keeper.path) : last.kept(keeper.path, call),
             ]),
       ];
       const lines = layOutPage(

@@ -1,3 +1,4 @@
+import createBidi from 'bidi-js';
 import { describe, expect, test } from 'vitest';
 import { drawScale, type Scale } from './scale.ts';
 import { columnsOf } from './wrap.ts';
@@ -14,6 +15,8 @@ const rest: Scale = {
   halfWidth: 0.05,
   label: '12.2 V',
   figure: String,
+  range: (low, high) => `${String(low)}–${String(high)}`,
+  direction: 'ltr',
 };
 
 const drop: Scale = {
@@ -23,6 +26,8 @@ const drop: Scale = {
   halfWidth: 0.005,
   label: '0.05 V',
   figure: String,
+  range: (low, high) => `${String(low)}–${String(high)}`,
+  direction: 'ltr',
 };
 
 describe('a reading on its scale', () => {
@@ -34,7 +39,7 @@ describe('a reading on its scale', () => {
         "              12.2 V",
         "                ~v~",
         "-----------|-----------|///|-----------|///|-----------|///|-----------",
-        "          12       12.4 to 12.6    12.9 to 13.1    13.4 to 13.8",
+        "          12         12.4–12.6       12.9–13.1       13.4–13.8",
       ]
     `);
   });
@@ -112,3 +117,35 @@ describe('a reading on its scale', () => {
     expect(drawScale({ ...rest, bounds: [] }, 80)).toEqual([]);
   });
 });
+
+test('in a language from right to left the scale still runs from left to right, names and all', () => {
+  const bands = ['بارد', 'معتدل', 'دافئ'];
+  const lines = drawScale(
+    {
+      ...rest,
+      bands,
+      bounds: [
+        { low: 0, high: 0 },
+        { low: 15, high: 15 },
+      ],
+      value: -8,
+      label: '\u2066-8 °C\u2069',
+      direction: 'rtl',
+    },
+    74,
+  );
+  const [names = '', label = ''] = lines.map(seen);
+  const places = bands.map((name) => names.indexOf(Array.from(name).reverse().join('')));
+  expect(places.every((place) => place >= 0)).toBe(true);
+  expect(places).toEqual(places.toSorted((one, other) => one - other));
+  expect(label).toContain('-8 °C');
+});
+
+const bidi = createBidi();
+
+/** A line as it is seen from left to right, by the Unicode bidirectional algorithm (UAX #9). */
+function seen(line: string): string {
+  return bidi
+    .getReorderedString(line, bidi.getEmbeddingLevels(line))
+    .replace(/[\u2066-\u2069\u200e]/g, '');
+}

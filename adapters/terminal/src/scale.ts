@@ -20,6 +20,10 @@ export interface Scale {
   readonly label: string;
   /** Writes a bound's figure. */
   readonly figure: (value: number) => string;
+  /** Writes the two ends of a zone. */
+  readonly range: (low: number, high: number) => string;
+  /** Which way the language of the names runs; the scale itself always runs from left to right. */
+  readonly direction: 'ltr' | 'rtl';
 }
 
 /** A stretch of the ruler, its columns, and the values at its two ends. */
@@ -53,8 +57,11 @@ export function drawScale(scale: Scale, width: number): string[] {
     stretches.map(ruler).join(''),
     ...expectedRow(scale, stretches, columns),
     ...figures(scale, stretches, columns),
-  ].map((line) => line.trimEnd());
+  ].map((line) => `${scale.direction === 'rtl' ? leftToRightMark : ''}${line.trimEnd()}`);
 }
+
+/** Keeps a line that begins with Arabic from being shown from right to left: UAX #9, rule P2. */
+const leftToRightMark = '\u200e';
 
 function isBeyond(last: Stretch | undefined, value: number): boolean {
   return last !== undefined && value > last.high;
@@ -143,7 +150,10 @@ function expectedRow(
 }
 
 /** The names over their bands, in several rows where they must be wrapped; lettered if too long. */
-function names({ bands }: Scale, stretches: readonly Stretch[]): string[] {
+function names({ bands, direction }: Scale, stretches: readonly Stretch[]): string[] {
+  // Names that stand beside each other must not be taken for one line from right to left.
+  const isolate = (name: string): string =>
+    direction === 'rtl' && name !== '' ? `\u2068${name}\u2069` : name;
   const rooms = stretches.filter(({ kind }) => kind === 'band');
   const each = (rooms[0]?.columns ?? 3) - 1;
   const fits = bands.every((name) => name.split(' ').every((word) => columnsOf(word) <= each));
@@ -154,10 +164,10 @@ function names({ bands }: Scale, stretches: readonly Stretch[]): string[] {
     cells.reduce((line, cell, index) => {
       const text = cell[row - (height - cell.length)] ?? '';
       const room = rooms[index];
-      return room === undefined ? line : centred(line, text, room);
+      return room === undefined ? line : centred(line, isolate(text), room);
     }, ''),
   );
-  const legend = fits ? [] : bands.map((name, index) => `${letters[index] ?? ''} ${name}`);
+  const legend = fits ? [] : bands.map((name, index) => `${letters[index] ?? ''} ${isolate(name)}`);
   return [...legend, ...rows];
 }
 
@@ -171,8 +181,7 @@ function figures(scale: Scale, stretches: readonly Stretch[], columns: number): 
   const rows: string[] = [];
   for (const { kind, from, columns: room, low, high } of stretches) {
     if (kind === 'band') continue;
-    const text =
-      kind === 'tick' ? scale.figure(low) : `${scale.figure(low)} to ${scale.figure(high)}`;
+    const text = kind === 'tick' ? scale.figure(low) : scale.range(low, high);
     const middle = from + Math.floor((room - 1) / 2);
     const start = startOf(text, middle, columns);
     const free = rows.findIndex((row) => row === '' || columnsOf(row) + 2 <= start);

@@ -15,7 +15,15 @@ function charactersOf(text: string): readonly string[] {
 
 /** How many columns a text takes, from 0 up. */
 export function columnsOf(text: string): number {
-  return charactersOf(text).reduce((sum, character) => sum + (wide.test(character) ? 2 : 1), 0);
+  return charactersOf(text).reduce((sum, character) => sum + columnsOfCharacter(character), 0);
+}
+
+/** Marks that stand over others, and signs that only steer the direction, take no column. */
+const unseen = /^[\p{Cf}\p{Mn}\p{Me}]+$/u;
+
+function columnsOfCharacter(character: string): number {
+  if (wide.test(character)) return 2;
+  return unseen.test(character) ? 0 : 1;
 }
 
 /** The text with spaces behind it up to `columns`; a longer one as it is. */

@@ -59,8 +59,10 @@ export function hearLine(
   );
   if (picked !== undefined) {
     const { check, value } = picked;
-    const said = typeof value === 'string' ? [value] : value;
-    const input: Input = { type: 'answers', answers: [{ check, value: said }] };
+    const input: Input = {
+      type: 'answers',
+      answers: [{ check, value: typeof value === 'string' ? [value] : value }],
+    };
     return hearInputs(chart, standing.case, { at: given.at, inputs: [input] });
   }
   const byKey = keyInput(standing.case, given.line.trim());

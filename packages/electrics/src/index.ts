@@ -42,6 +42,7 @@ export {
 } from './conformance/conformance.ts';
 export { globalRisks, type GlobalRisks, type Inspection } from './conformance/global-risks.ts';
 export { bandWeights } from './conformance/band-weights.ts';
+export { normalProbability } from './conformance/normal-probability.ts';
 
 // Limits: the named bounds between the bands of a reading, computed for a vehicle.
 export { isLimitName, limit, limitNames, limitParts, type LimitName } from './limits/limit.ts';
@@ -53,6 +54,7 @@ export {
 } from './limits/limits-report.ts';
 export { limitsTable } from './limits/limits-table.ts';
 export type { LimitResult } from './limits/limit-result.ts';
+export { batteriesInSeries } from './limits/limit-context.ts';
 export type {
   BatteryLocation,
   BatteryTechnology,
@@ -66,6 +68,7 @@ export type { CrankingCircuit, Solenoid, StarterMotor } from './circuit/cranking
 export {
   batteryModel,
   batteryVoltage,
+  openCircuitVoltageAt,
   type BatteryModel,
   type BatteryState,
 } from './circuit/battery-model.ts';
@@ -82,7 +85,14 @@ export {
   expectedReadings,
   type ExpectedReading,
 } from './circuit/expected-reading.ts';
-export { soundCircuit, type Span } from './circuit/vehicle-circuit.ts';
+export {
+  soundCircuit,
+  vehicleCircuit,
+  vehicleKind,
+  vehicleSpans,
+  type Span,
+  type VehicleKind,
+} from './circuit/vehicle-circuit.ts';
 export { spreadOver } from './circuit/spread.ts';
 export type { Fuel } from './circuit/possible-displacement.ts';
 export {

@@ -1,6 +1,3 @@
-import type { EvidenceModel } from './evidence-model.ts';
-import { logPriors } from './log-weights.ts';
-
 /** A check that was made: how likely each outcome is with each hypothesis, and what came of it. */
 export interface MadeCheck {
   readonly id: string;
@@ -121,14 +118,12 @@ function excess(priors: Float64Array, checks: readonly MadeCheck[], check: MadeC
  *
  * 2,000 cases are drawn with a fixed seed, so that the same findings always give the same result.
  * The suspect is the check whose own finding, given all the others, surprises most beyond what it
- * does on the average. Surprise: -ln P (from memory: I. J. Good). No side effects.
+ * does on the average. `priors`: of the hypotheses before any of the checks, sum 1. Surprise: -ln P (from memory: I. J. Good). No side effects.
  */
 export function contradictionIn(
-  model: EvidenceModel,
   checks: readonly MadeCheck[],
-  weights: Float64Array = logPriors(model),
+  priors: Float64Array,
 ): Contradiction | undefined {
-  const priors = beliefWithout(weights.map(Math.exp), [], undefined);
   const surprise = surpriseOf(priors, (index) =>
     checks.reduce((product, check) => product * likelihood(check, index), 1),
   );

@@ -57,6 +57,10 @@ export { reliabilityDiagram } from './learn/reliability-diagram.ts';
 export { contradictionIn } from './contradiction.ts';
 export type { Contradiction, MadeCheck } from './contradiction.ts';
 
+// Hypotheses with hidden states that findings have in common.
+export { defineLatentSpace, latentPosterior, predicted } from './latent.ts';
+export type { LatentPosterior, LatentSpace } from './latent.ts';
+
 // The one error.
 export { EvidenceError } from './evidence-error.ts';
 export type { EvidenceErrorCode, EvidenceErrorFacts } from './evidence-error.ts';

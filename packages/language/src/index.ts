@@ -1,6 +1,9 @@
 /** Speaking and understanding. */
 export { createSpeaker, type KeyName, type Speaker, type SpeakerOptions } from './speaker.ts';
-export { localeTags } from './locale.ts';
+export { generalTexts, localeTags, type Locale } from './locale.ts';
+export type { Spelling, Words } from './words/words.ts';
+export { pseudoText, pseudoTexts } from './texts/pseudo.ts';
+export type { GeneralTexts } from './texts/text-key.ts';
 
 /** What is said. */
 export type { Rendered, RenderedFault, RenderedOption, RenderedSection } from './rendered.ts';

@@ -42,3 +42,8 @@ export function findLocale(tag: string): Locale {
   if (locale === undefined) throw new LanguageError('locale-unknown', tag);
   return locale;
 }
+
+/** The general texts of a language. Throws `locale-unknown`. */
+export function generalTexts(tag: string): GeneralTexts {
+  return findLocale(tag).texts;
+}

@@ -1,10 +1,12 @@
 import type { Check, Message } from '@keyturn/core';
 import { askBack } from './render/ask-back.ts';
 import { createFigures, type Figure } from './numbers/figures.ts';
+import { isRightToLeft } from './numbers/isolate.ts';
 import type { FlowTexts } from './flow-texts.ts';
 import { createFlowWords, type CheckLikes } from './flow-words.ts';
-import { createLexicon, type Lexicon } from './understand/lexicon.ts';
-import { findLocale, localeTags } from './locale.ts';
+import { keptLexicon } from './understand/kept-lexicon.ts';
+import type { Lexicon } from './understand/lexicon.ts';
+import { findLocale, type Locale, localeTags } from './locale.ts';
 import { renderMessage } from './render/render.ts';
 import type { Rendered } from './rendered.ts';
 import { createSay } from './texts/create-say.ts';
@@ -26,6 +28,8 @@ export interface SpeakerOptions {
   readonly flowTexts: FlowTexts;
   /** The checks of the flow, so that those that share another's words are known. */
   readonly checks?: CheckLikes;
+  /** A language that is not among those of this package, or one to be used in its place. */
+  readonly language?: Locale;
   /** Who reads: a `driver` is given the driver's words where a remedy has them. */
   readonly role?: string;
 }
@@ -42,10 +46,19 @@ export interface Speaker {
   readonly formatQuantity: (figure: Figure) => string;
   /** How likely something is: "Worn-out battery: 47 %". `share` of one. */
   readonly formatShare: (name: string, share: number) => string;
-  /** What a check is called. Throws `text-missing`. */
-  readonly checkName: (check: string) => string;
   /** The label of a key that is not an answer, or what a channel says of itself. */
   readonly key: (name: KeyName) => string;
+  /** A bare figure, as under a tick of a scale: to so many decimals at most. */
+  readonly formatNumber: (value: number, decimals: number) => string;
+  /** Two bare figures as a range. */
+  readonly formatRange: (low: number, high: number, decimals: number) => string;
+  /** What a check is called. Throws `text-missing`. */
+  readonly checkName: (check: string) => string;
+  /** What is picked for an answer. Throws `text-missing`. */
+  readonly answerLabel: (check: string, answer: string) => string;
+  /** BCP 47 tag of the language spoken, and which way it runs. */
+  readonly locale: string;
+  readonly direction: 'ltr' | 'rtl';
 }
 
 /**
@@ -57,23 +70,23 @@ export interface Speaker {
  * const speaker = createSpeaker({ locale: 'en', flowTexts, checks: flow.checks });
  * const words = speaker.render(step.messages);
  */
-export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOptions): Speaker {
-  const { texts, words } = findLocale(locale);
+export function createSpeaker({
+  locale,
+  flowTexts,
+  checks,
+  language,
+  role,
+}: SpeakerOptions): Speaker {
+  const { texts, words } = language ?? findLocale(locale);
   const say = createSay(locale, texts);
   const figures = createFigures(locale, say);
   const flow = createFlowWords(flowTexts, checks ?? {}, say);
   const voice: Voice = { say, flow, figures, role };
 
-  // A flow's checks are one frozen object, so its lexicon is made once for each.
-  const lexicons = new WeakMap<Readonly<Record<string, Check>>, Lexicon>();
-  const lexiconOf = (all: Readonly<Record<string, Check>>): Lexicon => {
-    const known = lexicons.get(all);
-    if (known !== undefined) return known;
-    const made = createLexicon({ words, texts: flowTexts, checks: all });
-    lexicons.set(all, made);
-    return made;
-  };
-
+  const lexiconOf = (all: Readonly<Record<string, Check>>): Lexicon =>
+    keptLexicon({ words, texts: flowTexts, checks: all });
+  const numbers = (decimals: number): Intl.NumberFormat =>
+    new Intl.NumberFormat(locale, { maximumFractionDigits: decimals });
   return {
     render: (messages) => messages.flatMap((message) => renderMessage(message, voice)),
     understand: (text, hearing) =>
@@ -88,7 +101,12 @@ export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOption
     askBack: (understood) => askBack(understood, voice),
     formatQuantity: figures.formatQuantity,
     formatShare: (name, share) => `${name}: ${figures.formatShare(share)}`,
-    checkName: flow.checkName,
     key: (name) => say(`key.${name}`),
+    formatNumber: (value, decimals) => numbers(decimals).format(value),
+    formatRange: (low, high, decimals) => numbers(decimals).formatRange(low, high),
+    checkName: flow.checkName,
+    answerLabel: flow.answerLabel,
+    locale,
+    direction: isRightToLeft(locale) ? 'rtl' : 'ltr',
   };
 }

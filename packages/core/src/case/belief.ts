@@ -1,22 +1,84 @@
 /**
- * How likely each fault is, from the flow's likelihoods and what has been found.
+ * How likely each fault is, from the flow's evidence and what has been found.
  */
-import { posterior, rank, temperedExponent, type PreparedFinding } from '@keyturn/evidence';
-import { holds, type Finding, type Known } from '../flow/condition.ts';
+import { latentPosterior, temperedExponent, type LatentPosterior } from '@keyturn/evidence';
+import { holds, type Finding } from '../flow/condition.ts';
 import type { Flow } from '../flow/flow.ts';
-import { evidenceTables, type AnswerRow, type EvidenceTable } from './evidence-tables.ts';
-import { likeliest, type Findings } from './findings.ts';
+import { chancesOf, expectedAnswers, logsOfFinding } from './answer-evidence.ts';
+import { evidenceTables, type EvidenceTable } from './evidence-tables.ts';
+import { foldPairs } from './fault-pairs.ts';
+import type { Findings } from './findings.ts';
+import { hypothesesOf } from './hypotheses.ts';
+import { tableFor } from './table-for.ts';
 import type { Weighted } from './message.ts';
 
-/** How likely each fault is, in the order of the flow's faults. */
+/** What one finding says of each state of each fault. */
+export interface StateFinding {
+  /** The check, or `context`. */
+  readonly id: string;
+  /** Natural logarithms of the likelihoods, in the order of the states. */
+  readonly logs: Float64Array;
+}
+
+const believed = new WeakMap<Findings, LatentPosterior>();
+
+/** What is believed of the faults and of the hidden states of each. */
+function posteriorIn(flow: Flow, findings: Findings): LatentPosterior {
+  const known = believed.get(findings);
+  if (known !== undefined) return known;
+  const made = posteriorOf(flow, findings, stateFindings(flow, findings));
+  believed.set(findings, made);
+  return made;
+}
+
+/** The same, of some of the findings. */
+export function posteriorOf(
+  flow: Flow,
+  findings: Findings,
+  found: readonly StateFinding[],
+): LatentPosterior {
+  return latentPosterior(
+    hypothesesOf(flow, findings).space,
+    evidenceTables(flow).logPriors,
+    found.map(({ logs }) => logs),
+  );
+}
+
+/** How likely each fault is, in the order of the flow's faults; a pair counts for its first fault. */
 export function beliefIn(flow: Flow, findings: Findings): Float64Array {
-  return posterior(evidenceTables(flow).model, preparedFindings(flow, findings));
+  return beliefOf(flow, posteriorIn(flow, findings));
+}
+
+/** The same, of what is believed. */
+export function beliefOf(flow: Flow, { hypotheses }: LatentPosterior): Float64Array {
+  return foldPairs(hypotheses, evidenceTables(flow).pairs);
+}
+
+/** Two faults that are likelier to be there together than anything else is, and how likely. */
+export interface LeadingPair {
+  readonly first: string;
+  readonly second: string;
+  readonly probability: number;
+}
+
+/** The pair that leads, if one does. */
+export function leadingPair(flow: Flow, findings: Findings): LeadingPair | undefined {
+  const { model, pairs } = evidenceTables(flow);
+  const { hypotheses } = posteriorIn(flow, findings);
+  const best = indexOfGreatest(hypotheses);
+  const pair = pairs[best - model.hypotheses.length];
+  return (
+    pair && {
+      first: model.hypotheses[pair.first] ?? '',
+      second: model.hypotheses[pair.second] ?? '',
+      probability: hypotheses[best] ?? 0,
+    }
+  );
 }
 
 /** The faults by probability, likeliest first; with `least`, only those at least so likely. */
 export function ranked(flow: Flow, belief: Float64Array, least = 0): readonly Weighted[] {
   const { model } = evidenceTables(flow);
-  if (least === 0) return rank(model, belief);
   const likely: Weighted[] = [];
   for (let index = 0; index < belief.length; index += 1) {
     const share = belief[index] ?? 0;
@@ -33,6 +95,38 @@ export function rankWith(flow: Flow, findings: Findings, supposed: Finding): rea
 }
 
 /**
+ * For each answer of a check how likely it is with each fault, in the flow's order, given all that
+ * has been found; undefined where the flow says nothing of it.
+ */
+export function answerRows(
+  flow: Flow,
+  findings: Findings,
+  check: string,
+): ReadonlyMap<string, Float64Array> | undefined {
+  const posterior = posteriorIn(flow, findings);
+  const rows = expectedAnswers(flow, findings, { check, posterior });
+  const { pairs } = evidenceTables(flow);
+  if (rows === undefined || pairs.length === 0) return rows;
+  const belief = beliefOf(flow, posterior);
+  return new Map(
+    [...rows].map(([answer, row]) => {
+      const joint = foldPairs(
+        row.map((share, index) => share * (posterior.hypotheses[index] ?? 0)),
+        pairs,
+      );
+      // A fault that is out of the question is given the row that it has by itself.
+      return [
+        answer,
+        joint.map((sum, fault) => {
+          const share = belief[fault] ?? 0;
+          return share > 0 ? Math.min(1, sum / share) : (row[fault] ?? 0);
+        }),
+      ];
+    }),
+  );
+}
+
+/**
  * The leading faults that answers still possible could bring about: one answer, or two one after
  * the other, that together are not too unlikely to reckon with.
  */
@@ -46,23 +140,40 @@ export function leadersWithin(
     readonly least: number;
   },
 ): ReadonlySet<string> {
-  const { model } = evidenceTables(flow);
+  const { model, pairs } = evidenceTables(flow);
+  const { space } = hypothesesOf(flow, findings);
+  const { hypotheses, states } = posteriorIn(flow, findings);
+  const joint = states.map((share, state) => share * (hypotheses[space.owner[state] ?? 0] ?? 0));
   const rows = outlook.checks.map((check) => [
-    ...(tableFor(flow, findings.known, check)?.rows.values() ?? []),
+    ...(chancesOf(flow, findings, check)?.values() ?? []),
   ]);
   const leaders = new Set<string>();
   const follow = (belief: Float64Array, from: number, depth: number): void => {
     for (let index = from; index < rows.length; index += 1) {
-      for (const { likelihoods } of rows[index] ?? []) {
-        const after = likelihoods.map((likelihood, fault) => likelihood * (belief[fault] ?? 0));
+      for (const row of rows[index] ?? []) {
+        const after = belief.map((share, state) => share * (row[state] ?? 0));
         if (total(after) < outlook.least) continue;
-        leaders.add(model.hypotheses[indexOfGreatest(after)] ?? '');
+        leaders.add(
+          model.hypotheses[indexOfGreatest(foldPairs(summed(after, space), pairs))] ?? '',
+        );
         if (depth > 1) follow(after, index + 1, depth - 1);
       }
     }
   };
-  follow(beliefIn(flow, findings), 0, 2);
+  follow(joint, 0, 2);
   return leaders;
+}
+
+function summed(
+  values: Float64Array,
+  { hypotheses, owner }: { readonly hypotheses: number; readonly owner: Int32Array },
+): Float64Array {
+  const sums = new Float64Array(hypotheses);
+  for (let state = 0; state < values.length; state += 1) {
+    const of = owner[state] ?? 0;
+    sums[of] = (sums[of] ?? 0) + (values[state] ?? 0);
+  }
+  return sums;
 }
 
 function total(values: Float64Array): number {
@@ -79,93 +190,47 @@ function indexOfGreatest(values: Float64Array): number {
   return best;
 }
 
-/** Logarithms of the priors as the context conditions them, in the order of the flow's faults. */
-export function priorWeights(flow: Flow, findings: Findings): Float64Array {
-  return posterior(evidenceTables(flow).model, contextFindings(flow, findings.known)).map(Math.log);
-}
-
-/** What the context says of the faults, to be weighed like findings: it multiplies the priors. */
-function contextFindings(flow: Flow, known: Known): PreparedFinding[] {
+/** What the context says of the faults: it multiplies the priors. */
+export function contextFindings(flow: Flow, findings: Findings): readonly StateFinding[] {
+  const { owner } = hypothesesOf(flow, findings).space;
   return evidenceTables(flow)
-    .factors.filter(({ when }) => holds(when, known) === true)
-    .map(({ logs }) => ({ id: 'context', logLikelihoods: logs }));
+    .factors.filter(({ when }) => holds(when, findings.known) === true)
+    .map(({ logs }) => {
+      const laid = new Float64Array(owner.length);
+      for (let at = 0; at < laid.length; at += 1) laid[at] = logs[owner[at] ?? 0] ?? 0;
+      return { id: 'context', logs: laid };
+    });
 }
 
 /** Every finding as the belief takes it: what the context says first, then the answers in order. */
-export function preparedFindings(flow: Flow, findings: Findings): readonly PreparedFinding[] {
-  const { several } = evidenceTables(flow);
+export function stateFindings(flow: Flow, findings: Findings): readonly StateFinding[] {
   const exponents = exponentsOf(flow, findings);
-  const prepared = contextFindings(flow, findings.known);
-  for (const [check, found] of findings.all) {
-    // Of choices the first tells of the state in which the complaint arose; later ones follow
-    // work. Of readings the last is the better one.
-    const telling = flow.checks[check]?.form.kind === 'choice' ? found[0] : found.at(-1);
-    const table = tableFor(flow, findings.known, check);
-    if (telling === undefined || table === undefined) continue;
-    const logs = several.has(check) ? logsOfSet(table, telling) : logsOfOne(table, telling);
+  const found = [...contextFindings(flow, findings)];
+  for (const [check, answers] of findings.all) {
+    const telling = tellingOf(flow, check, answers);
+    const logs = telling && logsOfFinding(flow, findings, telling);
     if (logs === undefined) continue;
     const exponent = exponents.get(check) ?? 1;
-    const logLikelihoods = exponent === 1 ? logs : logs.map((log) => exponent * log);
-    prepared.push({ id: check, logLikelihoods });
+    found.push({ id: check, logs: exponent === 1 ? logs : logs.map((log) => exponent * log) });
   }
-  return prepared;
+  return found;
+}
+
+/**
+ * Of choices the first tells of the state in which the complaint arose; later ones follow work. Of
+ * readings the last is the better one.
+ */
+export function tellingOf(
+  flow: Flow,
+  check: string,
+  answers: readonly Finding[],
+): Finding | undefined {
+  return flow.checks[check]?.form.kind === 'choice' ? answers[0] : answers.at(-1);
 }
 
 /** The table of a check that counts as things stand. */
 export function tableOf(flow: Flow, findings: Findings, check: string): EvidenceTable | undefined {
   return tableFor(flow, findings.known, check);
-}
-
-/** The first table of a check whose condition holds. */
-function tableFor(flow: Flow, known: Known, check: string): EvidenceTable | undefined {
-  const tables = evidenceTables(flow).tables.get(check);
-  const [first] = tables ?? [];
-  if (first?.given === undefined) return first;
-  const side = leaning(known);
-  return tables?.find(({ given }) => given === undefined || holds(given, side) === true);
-}
-
-/** What is known, with every reading near a bound taken for the likelier side. */
-function leaning(known: Known): Known {
-  return {
-    finding: (check) => {
-      const finding = known.finding(check);
-      if (finding?.value === undefined) return finding;
-      const best = likeliest(finding.weights);
-      return best === undefined ? finding : { ...finding, weights: { [best[0]]: 1 } };
-    },
-    findings: (check) => known.findings(check),
-    context: (path) => known.context(path),
-    raised: (interrupt) => known.raised(interrupt),
-    limit: (name) => known.limit(name),
-  };
-}
-
-/** A reading near a bound carries both branches by their weight; one without bounds says nothing. */
-function logsOfOne(table: EvidenceTable, finding: Finding): Float64Array | undefined {
-  const parts: (readonly [row: AnswerRow, share: number])[] = [];
-  for (const [answer, share] of Object.entries(finding.weights)) {
-    const row = table.rows.get(answer);
-    if (row !== undefined && share > 0) parts.push([row, share]);
-  }
-  const [first, ...others] = parts;
-  if (first === undefined) return undefined;
-  if (others.length === 0) return first[0].logs;
-  return first[0].likelihoods.map((_, fault) => {
-    let sum = 0;
-    for (const [row, share] of parts) sum += share * (row.likelihoods[fault] ?? 0);
-    return Math.log(sum);
-  });
-}
-
-/** Each answer that may hold by itself counts as there or not there. */
-function logsOfSet(table: EvidenceTable, finding: Finding): Float64Array {
-  return Object.keys(finding.weights).reduce((sum, answer) => {
-    const row = answer === 'none' ? undefined : table.rows.get(answer);
-    return row === undefined
-      ? sum
-      : sum.map((log, fault) => log + (row.logs[fault] ?? 0) - (row.absentLogs[fault] ?? 0));
-  }, table.absentLogs);
 }
 
 /** Findings of one cause measured more than once are tempered, as many as were made. */

@@ -8,6 +8,7 @@ import { checksOf, holds } from '../flow/condition.ts';
 import type { Check, Flow } from '../flow/flow.ts';
 import { assess } from './assessment.ts';
 import { leadersWithin } from './belief.ts';
+import { isOfCircuit } from './circuit-evidence.ts';
 import { isDoubted } from './doubt.ts';
 import { firstOpen, isAskable, isPossible, openChecks } from './open-checks.ts';
 import { planOf, type PlannedCheck } from './plan.ts';
@@ -68,7 +69,8 @@ function nextByWorth(
     open.find(({ check }) => state.answers[check.id] !== undefined) ??
     open.find(
       ({ stage, check }) =>
-        !flow.byWorth.includes(stage) || flow.likelihoods[check.id] === undefined,
+        !flow.byWorth.includes(stage) ||
+        (flow.likelihoods[check.id] === undefined && !isOfCircuit(flow, check.id)),
     );
   if (first !== undefined) return first;
   const isSending = state.context['role'] === 'dispatcher';

@@ -167,6 +167,8 @@ export interface VerdictMessage {
   readonly ranking: readonly Weighted[];
   readonly remedy: string;
   readonly send: string;
+  /** Where two faults are likelier together than anything else: the other, to be put right next. */
+  readonly also?: { readonly fault: string; readonly remedy: string; readonly probability: number };
   readonly licensed: boolean;
   readonly roots: readonly string[];
   /** The findings that prove it, as check and answer; empty unless proved. */

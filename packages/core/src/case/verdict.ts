@@ -4,6 +4,7 @@
 import { checksOf, holds, type Condition } from '../flow/condition.ts';
 import type { Fault, Flow, Remedy } from '../flow/flow.ts';
 import { assess, type Assessment } from './assessment.ts';
+import { leadingPair } from './belief.ts';
 import { likeliest } from './findings.ts';
 import type { Strength, VerdictMessage } from './message.ts';
 import { bearsOn, lackingKit } from './possible.ts';
@@ -29,6 +30,7 @@ export function verdictOf(flow: Flow, state: CaseState): VerdictMessage {
     probability,
     ranking: ranking.slice(0, rankedFaults),
     ...helpFor({ flow, fault, strength }, assessment),
+    ...alsoAtFault({ flow, fault, strength }, assessment),
     licensed: fault.licensed,
     roots: flow.roots
       .filter(
@@ -131,6 +133,17 @@ function helpFor(judged: Judged, assessment: Assessment): Pick<VerdictMessage, '
       send: sendFor(judged, assessment),
     }
   );
+}
+
+/** The other fault of the pair that leads, and what it asks for. */
+function alsoAtFault(judged: Judged, assessment: Assessment): Pick<VerdictMessage, 'also'> {
+  const { flow, fault } = judged;
+  const pair = leadingPair(flow, assessment.findings);
+  if (pair === undefined || ![pair.first, pair.second].includes(fault.id)) return {};
+  const other = flow.faults[pair.first === fault.id ? pair.second : pair.first];
+  if (other === undefined) return {};
+  const remedy = remedyFor({ flow, fault: other, strength: judged.strength }, assessment);
+  return { also: { fault: other.id, remedy, probability: pair.probability } };
 }
 
 /** The findings that a proof rests on, as check and answer. */

@@ -5,8 +5,8 @@
 import { defineProblem, planNext, type DiagnosisProblem, type Plan } from '@keyturn/evidence';
 import type { Check, Costs, Flow } from '../flow/flow.ts';
 import { assess, type Assessment } from './assessment.ts';
-import { beliefIn, tableOf } from './belief.ts';
-import { evidenceTables, type EvidenceTable } from './evidence-tables.ts';
+import { answerRows, beliefIn } from './belief.ts';
+import { evidenceTables } from './evidence-tables.ts';
 import type { Worth } from './message.ts';
 import { openChecks } from './open-checks.ts';
 import { planOf, type PlannedCheck } from './plan.ts';
@@ -50,13 +50,13 @@ export function weigh(
     }),
     setups: Object.entries(costs.setups).map(([id, cost]) => ({ id, cost })),
     checks: open.flatMap(({ check }) => {
-      const table = tableOf(flow, assessment.findings, check.id);
-      if (table === undefined) return [];
+      const rows = answerRows(flow, assessment.findings, check.id);
+      if (rows === undefined) return [];
       return [
         {
           id: check.id,
           cost: minutesOf(check),
-          ...outcomesOf(check, table, kept),
+          ...outcomesOf(check, rows, kept),
           setups: setupsOf(flow, state, check.id).filter((id) => costs.setups[id] !== undefined),
           safety: hazardOf(flow, check.id),
         },
@@ -134,11 +134,15 @@ function costNow(
 }
 
 /** The answers that a check may give, and how likely each is with each of the faults kept. */
-function outcomesOf(check: Check, { rows }: EvidenceTable, kept: readonly number[]) {
+function outcomesOf(
+  check: Check,
+  rows: ReadonlyMap<string, Float64Array>,
+  kept: readonly number[],
+) {
   const isSeveral = check.form.kind === 'choice' && check.form.several;
   const answers = [...rows.keys()].filter((answer) => !isSeveral || answer !== 'none');
   const rowOf = (index: number): readonly number[] =>
-    answers.map((answer) => rows.get(answer)?.likelihoods[index] ?? 0);
+    answers.map((answer) => rows.get(answer)?.[index] ?? 0);
   return {
     outcomes: isSeveral ? [...answers, 'none'] : answers,
     likelihoods: kept.map((index) =>

@@ -5,6 +5,9 @@
  */
 import { expectedReadings, limitNames, readingKinds, unitCodes } from '@keyturn/electrics';
 import { z } from 'zod';
+import { circuitFigures } from '../circuit/figures.ts';
+import { circuitChoiceNames } from '../circuit/predict-choice.ts';
+import { circuitReadings } from '../circuit/predict-reading.ts';
 
 const id = z
   .string()
@@ -214,29 +217,108 @@ const likelihoods = z
         .optional()
         .meta({ description: 'what each answer is mistaken for; left out, any other' }),
       'of-100': z.record(z.string(), z.record(id, z.number().min(0).max(100))).meta({
-        description: 'fault, group or otherwise; of 100 such vehicles, how many give each answer',
+        description:
+          'fault, group or otherwise; of 100 such vehicles, how many give each answer; by-circuit are those that answer as their circuit does',
       }),
     }),
   )
   .min(1);
 
+const figureValue = z
+  .union([z.number(), z.literal('open')])
+  .meta({ description: 'a number, or open for a resistance without end' });
+
+const figureRanges = z.partialRecord(z.enum(circuitFigures), oneOrMore(figureValue)).meta({
+  description:
+    'figure to its value, or to the values that the least, equal steps of vehicles, and the most have',
+});
+
+const circuitMode = z.strictObject({
+  'of-100': z.number().positive().optional(),
+  when: condition.optional(),
+  figures: figureRanges,
+});
+
+const circuit = z.strictObject({
+  states: z.int().min(8).max(512).meta({ description: 'hidden states drawn for each set' }),
+  usual: z
+    .array(
+      z.strictObject({
+        source: z.string().min(3),
+        when: condition.optional(),
+        figures: figureRanges,
+      }),
+    )
+    .min(1)
+    .meta({ description: 'what figures any vehicle has' }),
+  readings: z.record(
+    id,
+    z.strictObject({
+      reads: z.enum(circuitReadings),
+      spread: z.number().positive().meta({ description: 'of the model, in the unit of the check' }),
+      part: z.number().min(0).max(1).optional().meta({ description: 'of the drop or current' }),
+      rough: z
+        .number()
+        .min(0)
+        .max(50)
+        .optional()
+        .meta({ description: 'of 100 vehicles, of how many the model is only roughly right' }),
+      odd: z.number().min(0.1).max(20).meta({ description: 'of 100 readings, how many are odd' }),
+      source: z.string().min(3),
+    }),
+  ),
+  choices: z.record(id, z.enum(circuitChoiceNames)),
+  pairs: z
+    .array(
+      z.strictObject({
+        faults: z
+          .tuple([id, id])
+          .meta({ description: 'two faults, the one to put right first first' }),
+        times: z.number().positive().meta({ description: 'how many times as often as by chance' }),
+        source: z.string().min(3),
+      }),
+    )
+    .max(15)
+    .optional(),
+  faults: z
+    .record(
+      z.string(),
+      z.strictObject({
+        source: z.string().min(3),
+        fails: z
+          .boolean()
+          .optional()
+          .meta({ description: 'true where the circuit itself is why the engine does not start' }),
+        states: z.int().min(8).max(512).optional().meta({
+          description: 'hidden states drawn for this set, where it needs fewer or more',
+        }),
+        modes: z.array(circuitMode).min(1),
+      }),
+    )
+    .meta({ description: 'fault, group or otherwise; the ways in which it shapes the circuit' }),
+});
+
+/** No cost of a case comes near it: it would be a slip of the pen. */
+const mostMinutes = 100_000;
+const minutesOfCost = z.number().min(0).max(mostMinutes);
+
 const acting = z.strictObject({
-  cost: z.number().min(0).meta({ description: 'minutes, money included, of acting on it' }),
-  wrong: z.number().min(0).meta({ description: 'minutes more where it was the wrong thing' }),
+  cost: minutesOfCost.meta({ description: 'minutes, money included, of acting on it' }),
+  wrong: minutesOfCost.meta({ description: 'minutes more where it was the wrong thing' }),
   always: z.boolean().optional().meta({ description: 'true where it helps whatever the fault is' }),
 });
 
 const costs = z.strictObject({
   source: z.string().min(3),
   setups: z
-    .record(id, z.number().min(0))
+    .record(id, minutesOfCost)
     .meta({ description: 'minutes to fetch an item of kit, or to get to a place, once in a case' }),
   remedies: z.record(id, acting),
   sends: z.record(id, acting),
   'wrong-times': z
     .partialRecord(
       z.enum(['driver', 'mechanic', 'technician', 'clerk', 'dispatcher']),
-      z.number().positive(),
+      z.number().positive().max(100),
     )
     .optional()
     .meta({ description: 'how many times dearer a mistake is for a role' }),
@@ -305,6 +387,7 @@ export const flowFile = z
     priors: z.record(id, prior).optional(),
     likelihoods: z.record(id, likelihoods).optional(),
     costs: costs.optional(),
+    circuit: circuit.optional(),
     'common-causes': z
       .array(
         z.strictObject({

@@ -5,6 +5,9 @@
  * file merged, every shorthand written out and every reference known to be good.
  */
 import type { ExpectedReading, LimitName, ReadingKind, UnitCode } from '@keyturn/electrics';
+import type { CircuitFigure, Quantiles } from '../circuit/figures.ts';
+import type { CircuitChoice } from '../circuit/predict-choice.ts';
+import type { CircuitReading } from '../circuit/predict-reading.ts';
 import type { Condition } from './condition.ts';
 
 /** Where a person must be to answer a check. */
@@ -168,8 +171,69 @@ export interface Prior {
 /** Of 100 vehicles with a fault, how many give each answer; the first table whose `given` holds. */
 export interface LikelihoodTable {
   readonly given?: Condition;
-  /** Fault to answer to share of 100. Every fault of the flow has a row. */
+  /** Fault to answer to likelihood. Every fault of the flow has a row. */
   readonly rows: Readonly<Record<string, Readonly<Record<string, number>>>>;
+  /** Where answers hang on the circuit's state: fault to the part of them that does, and how. */
+  readonly byCircuit?: {
+    readonly parts: Readonly<Record<string, number>>;
+    /** P(reported answer | true answer): true answer to reported answer to likelihood. */
+    readonly reported: Readonly<Record<string, Readonly<Record<string, number>>>>;
+  };
+}
+
+/** Figures of a circuit, each with its distribution. */
+export type FigureRanges = Readonly<Partial<Record<CircuitFigure, Quantiles>>>;
+
+/** One way in which a fault shows itself in the circuit. */
+export interface CircuitMode {
+  /** How often, against the fault's other modes. */
+  readonly share: number;
+  readonly when?: Condition;
+  readonly figures: FigureRanges;
+}
+
+/** How faults shape the starting circuit, whose hidden state readings and signs have in common. */
+export interface CircuitEvidence {
+  /** What is usual on any vehicle; of those whose condition holds a later one comes first. */
+  readonly usual: readonly { readonly when?: Condition; readonly figures: FigureRanges }[];
+  /**
+   * Check to what it reads, the model's spread (V or A, and of the load), and, of 1, the vehicles
+   * of which the model is only roughly right, and odd readings.
+   */
+  readonly readings: Readonly<
+    Record<
+      string,
+      {
+        readonly reads: CircuitReading;
+        readonly spread: number;
+        readonly part: number;
+        readonly rough: number;
+        readonly odd: number;
+      }
+    >
+  >;
+  /** Check to what is seen. */
+  readonly choices: Readonly<Record<string, CircuitChoice>>;
+  /**
+   * Ways of being of the faults that share them, and of how many states they are drawn; `fails`
+   * where the circuit is why the engine does not start.
+   */
+  readonly sets: readonly {
+    readonly fails: boolean;
+    readonly states: number;
+    readonly modes: readonly CircuitMode[];
+  }[];
+  /** Fault to the position of its set. */
+  readonly setOf: Readonly<Record<string, number>>;
+  readonly pairs: readonly FaultPair[];
+}
+
+/** Two faults that the trade sees on one vehicle; `first` is put right first. */
+interface FaultPair {
+  readonly first: string;
+  readonly second: string;
+  /** How many times as often as chance has it. */
+  readonly times: number;
 }
 
 /** Findings that measure one cause more than once, so that they count less. */
@@ -227,6 +291,8 @@ export interface Flow {
   readonly priors: Readonly<Record<string, Prior>>;
   readonly likelihoods: Readonly<Record<string, readonly LikelihoodTable[]>>;
   readonly commonCauses: readonly CommonCause[];
+  /** Missing where no reading hangs on a circuit. */
+  readonly circuit?: CircuitEvidence;
   /** Missing where no stage goes by worth. */
   readonly costs?: Costs;
   /** Which check supplies each measured quantity that limits depend on. */

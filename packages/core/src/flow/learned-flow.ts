@@ -79,8 +79,9 @@ function priorsAfter(flow: Flow, counts: Counts, weights: PriorWeights): Flow['p
   );
 }
 
+/** A row that hangs on the circuit stays as it was written: its answers are not the row's alone. */
 function learnedRows(
-  { rows }: LikelihoodTable,
+  { rows, byCircuit }: LikelihoodTable,
   scope: {
     readonly pooled: Readonly<Record<string, FaultCounts>>;
     readonly question: string;
@@ -92,7 +93,7 @@ function learnedRows(
   return Object.fromEntries(
     Object.entries(rows).map(([fault, row]) => {
       const { done, answers } = answerCountsOf(pooled, question, fault);
-      if (done === 0) return [fault, row];
+      if (done === 0 || (byCircuit?.parts[fault] ?? 0) > 0) return [fault, row];
       const names = Object.keys(row);
       const shares = Object.values(row);
       const seen = names.map((name) => (Object.hasOwn(answers, name) ? (answers[name] ?? 0) : 0));

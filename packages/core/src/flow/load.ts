@@ -55,6 +55,9 @@ const noFiles: Issue = {
   expected: 'at least one file',
 };
 
+/** Sections that mean something only as a whole: with something wrong in one, all of it is left out. */
+const wholeSections: readonly string[] = ['costs', 'turning'];
+
 /** A file without the entries that have a wrong shape, and the ids of those. */
 function withoutFaulty(
   data: unknown,
@@ -70,7 +73,8 @@ function withoutFaulty(
   for (const { path } of issues) {
     const [section = '', id] = path.split('.');
     // An entry with several issues is left out once, and the rest of its section stays.
-    if (id !== undefined && hasEntry(Reflect.get(data, section), id)) {
+    const isWhole = id === undefined || wholeSections.includes(section);
+    if (!isWhole && hasEntry(Reflect.get(data, section), id)) {
       left.push(id);
       if (hasEntry(kept[section], id)) Reflect.deleteProperty(kept[section], id);
     } else if (section in kept) {

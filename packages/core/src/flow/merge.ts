@@ -17,6 +17,7 @@ import {
   type ConditionReader,
 } from './read-check.ts';
 import { readCondition, type Names } from './read-condition.ts';
+import { readCircuit } from './read-circuit.ts';
 import { readTable } from './read-evidence.ts';
 import { checkReferences } from './references.ts';
 import { Sections, type Entry, type ReadFile } from './sections.ts';
@@ -57,6 +58,7 @@ export function mergeFlow(files: readonly ReadFile[]): LoadResult {
     ...readSafety(sections, condition),
     ...readFaults(sections, condition),
     likelihoods: readLikelihoods(sections, names, condition),
+    ...readCircuitOf(sections, names, condition),
   };
   checkReferences(flow, sections);
   return issues.length > 0 ? { type: 'issues', issues } : { type: 'flow', flow: deepFreeze(flow) };
@@ -161,6 +163,27 @@ function readFaults(
   };
 }
 
+function readCircuitOf(
+  sections: Sections,
+  names: Names,
+  condition: ConditionReader,
+): Pick<Flow, 'circuit'> {
+  const circuit = sections.single('circuit', false);
+  if (circuit === undefined) return {};
+  return {
+    circuit: readCircuit(
+      circuit.value,
+      {
+        faults: sections.entries('faults').map(({ id }) => id),
+        groups: toRecord(sections.entries('groups'), ({ value }) => value),
+        answers: names.answers,
+        readings: names.readings,
+      },
+      { place: circuit.place, condition },
+    ),
+  };
+}
+
 function readLikelihoods(
   sections: Sections,
   names: Names,
@@ -174,13 +197,18 @@ function readLikelihoods(
       .filter(({ value }) => value.choices !== undefined)
       .map(({ id }) => id),
   );
+  const circuit = sections.single('circuit', false)?.value;
+  const ofCircuit = new Set([
+    ...Object.keys(circuit?.readings ?? {}),
+    ...Object.keys(circuit?.choices ?? {}),
+  ]);
   return toRecord(sections.entries('likelihoods'), ({ id, value, place }) => {
     if (!names.answers.has(id)) place.tell('unknown-id', 'a check of the flow', { onKey: true });
     const answers = names.answers.get(id) ?? [];
     return value.map((table, index) =>
       readTable(
         table,
-        { faults, groups, answers, several: several.has(id) },
+        { faults, groups, answers, several: several.has(id), circuit: ofCircuit.has(id) },
         { place: place.in(index), condition },
       ),
     );

@@ -5,6 +5,7 @@
 import { noisyLikelihoods } from '@keyturn/evidence';
 import type { LikelihoodTable } from './flow.ts';
 import type { FlowFile } from './flow-file.ts';
+import { tellImpossibleAnswers } from './impossible-answer.ts';
 import { expectName, type Place } from './place.ts';
 import type { ConditionReader } from './read-check.ts';
 import { leastLikelihood } from './least-likelihood.ts';
@@ -16,6 +17,8 @@ export interface EvidenceNames {
   readonly answers: readonly string[];
   /** True where several answers may hold at once, so that a row need not add up. */
   readonly several: boolean;
+  /** True where the circuit's state tells of this check. */
+  readonly circuit: boolean;
 }
 
 type TableSource = NonNullable<FlowFile['likelihoods']>[string][number];
@@ -32,7 +35,10 @@ export function readTable(
   for (const [key, row] of Object.entries(source['of-100'])) {
     const at = place.in('of-100', key);
     expectKey(key, names, at);
-    for (const answer of Object.keys(row)) expectName(answer, answers, at.in(answer));
+    for (const answer of Object.keys(row)) {
+      if (answer !== byCircuit) expectName(answer, answers, at.in(answer));
+      else if (!names.circuit) at.in(answer).tell('unknown-id', notOfCircuit, { onKey: true });
+    }
     if (!names.several && !addsUp(row)) {
       at.tell('bad-row', 'shares that add up to 100', { value: `a sum of ${String(total(row))}` });
     }
@@ -42,6 +48,9 @@ export function readTable(
     expectName(answer, answers, at);
     for (const other of [others].flat()) expectName(other, { ...answers, onKey: false }, at);
   }
+  // That none of several holds is no share of its own.
+  const told = names.answers.filter((answer) => !names.several || answer !== 'none');
+  tellImpossibleAnswers(source, told, place.in('of-100'));
   const rows = names.faults.map((fault) => {
     const row = rowFor(fault, source['of-100'], names.groups);
     if (row === undefined) place.in('of-100').tell('bad-row', `a row for ${fault}, or otherwise`);
@@ -50,15 +59,41 @@ export function readTable(
   return {
     rows: Object.fromEntries(rows),
     ...(source.given ? { given: condition(source.given, place.in('given')) } : {}),
+    ...partsByCircuit(source, names),
+  };
+}
+
+/** The answer of a row that stands for what the circuit does. */
+const byCircuit = 'by-circuit';
+const notOfCircuit = 'an answer of the check; the circuit tells nothing of it';
+
+/** For each fault the part of its answers that hang on the circuit, where there are any. */
+function partsByCircuit(
+  source: TableSource,
+  names: EvidenceNames,
+): Pick<LikelihoodTable, 'byCircuit'> {
+  const parts = names.faults.map((fault): readonly [string, number] => [
+    fault,
+    (rowFor(fault, source['of-100'], names.groups)?.[byCircuit] ?? 0) / 100,
+  ]);
+  if (parts.every(([, part]) => part === 0)) return {};
+  const reported = names.answers.map(
+    (answer): readonly [string, Readonly<Record<string, number>>] => [
+      answer,
+      reportedShares({ [answer]: 100 }, names, source),
+    ],
+  );
+  return {
+    byCircuit: { parts: Object.fromEntries(parts), reported: Object.fromEntries(reported) },
   };
 }
 
 /** A row of its own comes before a group's, and a group's before `otherwise`. */
-function rowFor(
+export function rowFor<Row>(
   fault: string,
-  rows: Readonly<Record<string, RowSource>>,
+  rows: Readonly<Record<string, Row>>,
   groups: EvidenceNames['groups'],
-): RowSource | undefined {
+): Row | undefined {
   const entries = Object.entries(rows);
   const named = entries.find(([key]) => keysIn(key).includes(fault));
   const grouped = entries.find(([key]) =>
@@ -72,7 +107,12 @@ function keysIn(key: string): readonly string[] {
   return key.split(',').map((part) => part.trim());
 }
 
-function expectKey(key: string, names: EvidenceNames, place: Place): void {
+/** Tells a key of rows that names no fault, group or `otherwise`. */
+export function expectKey(
+  key: string,
+  names: Pick<EvidenceNames, 'faults' | 'groups'>,
+  place: Place,
+): void {
   const known = [...names.faults, ...Object.keys(names.groups), 'otherwise'];
   for (const part of keysIn(key)) {
     expectName(part, { names: known, what: 'a fault, a group or otherwise', onKey: true }, place);
@@ -91,8 +131,23 @@ function sumOf(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0);
 }
 
-/** Shares of one, with mistaken answers where those who answer make mistakes. */
+/** Shares of one, none of them held to be impossible. */
 function shares(
+  row: RowSource,
+  names: EvidenceNames,
+  source: TableSource,
+): Readonly<Record<string, number>> {
+  const reported = reportedShares(row, names, source);
+  return Object.fromEntries(
+    Object.entries(reported).map(([answer, share]) => [
+      answer,
+      Math.min(1 - leastLikelihood, Math.max(leastLikelihood, share)),
+    ]),
+  );
+}
+
+/** Shares of one, with mistaken answers where those who answer make mistakes. */
+function reportedShares(
   row: RowSource,
   { answers, several }: EvidenceNames,
   source: TableSource,
@@ -103,15 +158,16 @@ function shares(
     [neighbours?.[answer] ?? []].flat().map((other) => answers.indexOf(other)),
   );
   const known = positions.flat().every((position) => position >= 0);
+  const sum = sumOf(truthful);
+  const hanging = (row[byCircuit] ?? 0) / 100;
   // A row that does not add up has been told of already, and is only carried to the end.
   const reported =
-    !several && known && Math.abs(sumOf(truthful) - 1) < 1e-6
-      ? noisyLikelihoods(truthful, (source.mistaken ?? 0) / 100, neighbours && positions)
+    !several && known && sum > 0 && Math.abs(sum + hanging - 1) < 1e-6
+      ? noisyLikelihoods(
+          truthful.map((share) => share / sum),
+          (source.mistaken ?? 0) / 100,
+          neighbours && positions,
+        ).map((share) => share * sum)
       : truthful;
-  return Object.fromEntries(
-    answers.map((answer, index) => [
-      answer,
-      Math.min(1 - leastLikelihood, Math.max(leastLikelihood, reported[index] ?? 0)),
-    ]),
-  );
+  return Object.fromEntries(answers.map((answer, index) => [answer, reported[index] ?? 0]));
 }

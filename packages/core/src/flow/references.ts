@@ -57,20 +57,34 @@ function checkStages(flow: Flow, sections: Sections): void {
     if (!staged.has(id)) place.tell('unused', 'a check that some stage asks', { onKey: true });
   }
   const stages = { names: flow.stages.map(({ id }) => id), what: 'a stage of the flow' };
-  const worth = sections.single('by-worth', false);
-  worth?.value.forEach((stage, index) => expectName(stage, stages, worth.place.in(index)));
-  if (worth !== undefined) checkCosts(flow, sections, worth.place);
   const verdict = sections.single('verdict-after', false);
   if (verdict) expectName(verdict.value, stages, verdict.place);
+  checkWorth(flow, sections);
+  checkCosts(flow, sections);
 }
 
-/** Where checks are weighed, every remedy and everyone who may be sent has a cost, and no other. */
-function checkCosts(flow: Flow, sections: Sections, worth: Place): void {
-  const costs = sections.single('costs', false);
-  if (costs === undefined) {
-    worth.tell('missing', 'the section costs, as checks are weighed', { value: '' });
-    return;
+/** Only what is asked before the verdict can be weighed, and each stage is named once. */
+function checkWorth(flow: Flow, sections: Sections): void {
+  const worth = sections.single('by-worth', false);
+  if (worth === undefined) return;
+  const last = flow.stages.findIndex(({ id }) => id === flow.verdictAfter);
+  // With a verdict after no stage there is, that is told, and not that every stage comes too late.
+  const asked = last < 0 ? flow.stages : flow.stages.slice(0, last + 1);
+  const stages = { names: asked.map(({ id }) => id), what: 'a stage up to the verdict' };
+  for (const [index, stage] of worth.value.entries()) {
+    const at = worth.place.in(index);
+    expectName(stage, stages, at);
+    if (worth.value.indexOf(stage) < index) at.tell('twice', `${stage} once only`);
   }
+  if (sections.single('costs', false) === undefined) {
+    worth.place.tell('missing', 'the section costs, as checks are weighed', { value: '' });
+  }
+}
+
+/** Every remedy and everyone who may be sent has a cost, and no other. */
+function checkCosts(flow: Flow, sections: Sections): void {
+  const costs = sections.single('costs', false);
+  if (costs === undefined) return;
   const faults = Object.values(flow.faults);
   const insteads = flow.stops.flatMap(({ instead }) => (instead === undefined ? [] : [instead]));
   const wanted = {

@@ -21,7 +21,14 @@ export interface Entry<Value> {
 
 /** Sections that only one file of a flow may hold. */
 export type SingleSection =
-  'flow' | 'version' | 'verdict-after' | 'turning' | 'by-worth' | 'costs' | 'common-causes';
+  | 'flow'
+  | 'version'
+  | 'verdict-after'
+  | 'turning'
+  | 'by-worth'
+  | 'costs'
+  | 'common-causes'
+  | 'circuit';
 
 type MapSection = Exclude<keyof FlowFile, SingleSection>;
 type Section<Key extends keyof FlowFile> = NonNullable<FlowFile[Key]>;

@@ -168,9 +168,28 @@ stops:
     instead: { remedy: call-emergency, send: police }
 `;
 
+const costs = `by-worth: [look, measure]
+costs:
+  source: made up for this flow
+  setups: { voltmeter: 4, bonnet: 1 }
+  remedies:
+    recharge-then-prove: { cost: 45, wrong: 60 }
+    replace-cable: { cost: 90, wrong: 120 }
+    technician-visit: { cost: 90, wrong: 0, always: true }
+    call-emergency: { cost: 60, wrong: 0 }
+  sends:
+    boost-van: { cost: 40, wrong: 60 }
+    technician-van: { cost: 75, wrong: 0, always: true }
+    police: { cost: 30, wrong: 0 }
+  wrong-times: { driver: 1.5 }
+`;
+
 /** The files of the small flow. */
 export const smallFlow: readonly FileText[] = [
   { path: 'flow.yaml', text: order },
   { path: 'checks.yaml', text: checks },
   { path: 'faults.yaml', text: faults },
 ];
+
+/** What acting on the small flow's verdicts costs, and what of it is asked by its worth. */
+export const smallCosts: FileText = { path: 'costs.yaml', text: costs };

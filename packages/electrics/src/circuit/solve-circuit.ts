@@ -70,11 +70,10 @@ function spareTorque(circuit: CrankingCircuit, currentA: number): number {
 }
 
 /** More current than the circuit can ever carry. */
-function shortCircuitCurrent({ battery, ...circuit }: CrankingCircuit): number {
-  const { holdInOhm } = circuit.solenoid;
+function shortCircuitCurrent(circuit: CrankingCircuit): number {
+  const { battery, solenoid } = circuit;
   return (
-    battery.emfV / (battery.resistanceOhm + sharedOhm({ battery, ...circuit })) +
-    battery.emfV / holdInOhm
+    battery.emfV / (battery.resistanceOhm + sharedOhm(circuit)) + battery.emfV / solenoid.holdInOhm
   );
 }
 

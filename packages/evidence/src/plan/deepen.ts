@@ -44,6 +44,7 @@ export function deepen(search: Search, before: Found, limits: Limits): Found {
     search.doubt = Math.min(MOST_DOUBT, doubt);
     if (search.doubt >= last) continue;
     last = search.doubt;
+    search.before = search.memo;
     search.memo = createMemo(search.key.length);
     const { isDone, ...better } = searchOnce(search, found);
     found = { ...better, proof: isDone && search.doubt === 0 ? 'exact' : 'searched' };

@@ -4,31 +4,42 @@ import type { Position } from './diagnosis-state.ts';
 import { estimate } from './estimate.ts';
 import type { Found } from './found.ts';
 import { frameOf } from './frame.ts';
+import type { Frame } from './frame.ts';
 import { createSearch, levelAt } from './search.ts';
 import { sweepSteps } from './sweep.ts';
 import { widen } from './widen.ts';
 
 /** Up to so many checks it is tried at once whether the whole can be searched. */
 const MODEST_CHECKS = 12;
-const STEPS_MODEST = 1_000_000;
+const STEPS_MODEST = 300_000;
 
-/** How many of the most promising checks are searched, with how many steps of the inner loops. */
+/**
+ * How many of the most promising checks are searched, with how many steps of the inner loops: fewer
+ * where there are few checks, for there the search among all of them sees as much.
+ */
 const NARROWINGS = [
-  { checks: 5, steps: 400_000 },
-  { checks: 8, steps: 600_000 },
+  { checks: 5, steps: 400_000, stepsModest: 100_000 },
+  { checks: 8, steps: 600_000, stepsModest: 200_000 },
 ] as const;
 
 /** Steps for the search among all checks; where it cannot even see two steps it is not begun. */
 const STEPS = 1_200_000;
 
 /**
- * Finds the first step of the cheapest plan. Modest problems are searched whole. Else a wide look,
- * then ever deeper ones among more and more checks, each within its own amount of work, none
- * dearer than the one before; and in a large problem, whose plans are too long to be followed, an
- * estimate where that is lower than any plan found.
+ * An estimate below this share of acting at once is lower than any plan that can be searched in a
+ * large problem, or begins alike. Found by simulated cases of large invented problems.
  */
-export function findStep(problem: DiagnosisProblem, position: Position): Found {
-  const frame = frameOf(problem, position);
+const CLEAR = 0.9;
+
+/**
+ * Finds the first step of the cheapest plan. Modest problems are searched whole. In large
+ * ones, whose plans are too long to be followed, an estimate where that is clear. Else a wide look,
+ * then ever deeper ones among more and more checks, each within its own amount of work, none dearer
+ * than the one before; and where there are many checks the estimate, if lower than any plan found.
+ *
+ * @param frame - of that position, all open checks in it
+ */
+export function findStep(problem: DiagnosisProblem, position: Position, frame: Frame): Found {
   const acting = levelAt(createSearch(frame), 0).act;
   let found: Found = { type: 'act', index: -1, value: acting, proof: 'exact' };
   if (frame.checkCount === 0 && !frame.goesOn) return found;
@@ -37,17 +48,20 @@ export function findStep(problem: DiagnosisProblem, position: Position): Found {
     found = deepen(createSearch(frame), { ...found, proof: 'searched' }, limits);
     if (found.proof === 'exact') return found;
   }
+  const isLarge = sweepSteps(frame) * frame.outcomeTotal > STEPS;
+  const estimated = frame.checkCount > MODEST_CHECKS ? estimate(createSearch(frame)) : undefined;
+  if (isLarge && estimated !== undefined && estimated.value < CLEAR * acting) return estimated;
   const wide = widen(createSearch(frame));
   if (wide.found.value < found.value) found = wide.found;
-  const isLarge = sweepSteps(frame) * frame.outcomeTotal > STEPS;
-  for (const { checks, steps } of isLarge ? NARROWINGS.slice(0, 1) : NARROWINGS) {
+  for (const { checks, steps, stepsModest } of isLarge ? NARROWINGS.slice(0, 1) : NARROWINGS) {
     if (checks >= frame.checkCount) break;
     const only = wide.checks.slice(0, checks);
-    found = deepen(createSearch(frameOf(problem, position, only)), found, { steps });
+    const limits = { steps: frame.checkCount <= MODEST_CHECKS ? stepsModest : steps };
+    found = deepen(createSearch(frameOf(problem, position, only)), found, limits);
     found = { ...found, proof: 'searched' };
   }
   if (!isLarge) found = deepen(createSearch(frame), found, { steps: STEPS });
-  if (found.proof === 'exact' || frame.checkCount <= MODEST_CHECKS) return found;
-  const estimated = estimate(createSearch(frame));
-  return estimated.value < found.value ? estimated : found;
+  return found.proof !== 'exact' && estimated !== undefined && estimated.value < found.value
+    ? estimated
+    : found;
 }

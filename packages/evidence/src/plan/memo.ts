@@ -11,6 +11,8 @@ export interface Memo {
   values: Float64Array;
   /** 1 where the value is exact, 0 where it is only a lower bound. */
   exact: Uint8Array;
+  /** The option that was best; -1 for acting. */
+  options: Int16Array;
 }
 
 /** An empty memo for keys of so many words. */
@@ -23,6 +25,7 @@ export function createMemo(words: number): Memo {
     keys: new Float64Array(capacity * words),
     values: new Float64Array(capacity).fill(Number.NaN),
     exact: new Uint8Array(capacity),
+    options: new Int16Array(capacity),
   };
 }
 
@@ -62,7 +65,7 @@ export function isKnown(memo: Memo, place: number): boolean {
 export function remember(
   memo: Memo,
   key: Float64Array,
-  entry: { readonly value: number; readonly exact: boolean },
+  entry: { readonly value: number; readonly exact: boolean; readonly option: number },
 ): void {
   let place = placeOf(memo, key);
   if (!isKnown(memo, place)) {
@@ -75,14 +78,16 @@ export function remember(
   }
   memo.values[place] = entry.value;
   memo.exact[place] = entry.exact ? 1 : 0;
+  memo.options[place] = entry.option;
 }
 
 function grow(memo: Memo): void {
-  const { keys, values, exact, words } = memo;
+  const { keys, values, exact, options, words } = memo;
   memo.capacity *= 4;
   memo.keys = new Float64Array(memo.capacity * words);
   memo.values = new Float64Array(memo.capacity).fill(Number.NaN);
   memo.exact = new Uint8Array(memo.capacity);
+  memo.options = new Int16Array(memo.capacity);
   values.forEach((value, old) => {
     if (Number.isNaN(value)) return;
     const key = keys.subarray(old * words, (old + 1) * words);
@@ -90,5 +95,6 @@ function grow(memo: Memo): void {
     memo.keys.set(key, place * words);
     memo.values[place] = value;
     memo.exact[place] = exact[old] as number;
+    memo.options[place] = options[old] as number;
   });
 }

@@ -51,6 +51,8 @@ export interface Search {
   readonly faultWord: Int32Array;
   readonly faultUnit: Float64Array;
   memo: Memo;
+  /** What the search before this one, with more doubt, came to; empty for the first. */
+  before: Memo;
   /** Room for the weights of one branch. */
   readonly child: Float64Array;
   /** Room for how much each verdict fixes for its cost. */
@@ -82,6 +84,7 @@ export function createSearch(frame: Frame): Search {
   };
   const checkDigits = Array.from(outcomeCount, (count) => digit(count + 1));
   const faultDigits = frame.goesOn ? Array.from({ length: faultCount }, () => digit(2)) : [];
+  const memo = createMemo(word + 1);
   const search: Search = {
     frame,
     levels: [],
@@ -91,7 +94,8 @@ export function createSearch(frame: Frame): Search {
     checkUnit: Float64Array.from(checkDigits, ([, size]) => size),
     faultWord: Int32Array.from(faultDigits, ([at]) => at),
     faultUnit: Float64Array.from(faultDigits, ([, size]) => size),
-    memo: createMemo(word + 1),
+    memo,
+    before: memo,
     child: new Float64Array(faultCount),
     verdictRate: new Float64Array(frame.verdictCount),
     doubt: 0,

@@ -1,6 +1,6 @@
 import { isKnown, placeOf, remember } from './memo.ts';
 import { enterFailure, enterOutcome, levelAt } from './search.ts';
-import type { Search } from './search.ts';
+import type { Level, Search } from './search.ts';
 import { sweep } from './sweep.ts';
 
 /** An option, and the cost from which on its plan is of no use. */
@@ -20,18 +20,40 @@ function solve(search: Search, depth: number, limit: number): number {
   let best = level.act;
   if (level.count > 0) best = Math.min(best, level.value[level.order[0] as number] as number);
   let lower = Number.POSITIVE_INFINITY;
+  let chosen = -1;
+  // What was best with more doubt goes first: the sooner a good one is found, the more is cut.
+  const earlier = earlierBest(search);
+  if (earlier >= 0) bringForward(level, earlier);
   for (let rank = 0; rank < level.count; rank += 1) {
     const option = level.order[rank] as number;
     const value = tryOption(search, depth, { option, limit: best < limit ? best : limit });
     if (Number.isNaN(value)) return value;
     if (value >= best) continue;
-    if (value < limit) best = value;
-    else if (value < lower) lower = value;
+    if (value < limit) {
+      best = value;
+      chosen = option;
+    } else if (value < lower) lower = value;
   }
   const exact = best <= lower;
   const value = exact ? best : lower;
-  remember(search.memo, search.key, { value, exact });
+  remember(search.memo, search.key, { value, exact, option: chosen });
   return value;
+}
+
+/** The option that the search before this one chose at this belief; -1 for none. */
+function earlierBest({ before, key }: Search): number {
+  const place = placeOf(before, key);
+  return isKnown(before, place) ? (before.options[place] as number) : -1;
+}
+
+/** Puts an option of a level first in its order. */
+function bringForward({ order, count }: Level, option: number): void {
+  for (let rank = 1; rank < count; rank += 1) {
+    if (order[rank] !== option) continue;
+    order.copyWithin(1, 0, rank);
+    order[0] = option;
+    return;
+  }
 }
 
 /**

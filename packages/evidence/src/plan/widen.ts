@@ -46,7 +46,7 @@ export function widen(search: Search): Wide {
     .sort((left, right) => left.value - right.value || left.option - right.option);
   for (const { option, value } of ranked) better(option, value);
   for (const { option } of ranked.slice(0, DEEP)) {
-    if (search.work > BUDGET) break;
+    if (search.work > BUDGET / 2) break;
     better(option, nextValue(search, 0, { option, look: lookTwice }));
   }
   const first = optionOf(frame, found);

@@ -25,6 +25,9 @@ export interface Figures {
   readonly unitHere: (unit: string) => string;
 }
 
+/** So many of a unit have the name that a unit has alone: "years", "lat". */
+const manyOf = 11;
+
 /** Regions that measure temperature in °F. Source: CLDR's unit preferences, from memory. */
 const fahrenheitRegions = ['US', 'BS', 'BZ', 'KY', 'PR', 'PW'];
 
@@ -94,7 +97,7 @@ export function createFigures(locale: string, say: Say): Figures {
         unit: intl.unit,
         unitDisplay: intl.display,
       });
-      return format.formatToParts(2).find((part) => part.type === 'unit')?.value ?? '';
+      return format.formatToParts(manyOf).find((part) => part.type === 'unit')?.value ?? '';
     },
     formatShare: (share) =>
       isolate(percent.format(Math.min(share > 0.99 && share < 1 ? 0.99 : share, 1))),

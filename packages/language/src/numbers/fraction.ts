@@ -19,9 +19,9 @@ const denominators: readonly number[] = [2, 3, 4, 5, 8, 10];
 
 function readStroke(tokens: readonly Token[], at: number): number | undefined {
   const [above, stroke, below] = tokens.slice(at, at + 3);
-  if (above?.kind !== 'number' || stroke?.kind !== 'mark' || below?.kind !== 'number')
-    return undefined;
-  if (stroke.text !== '/' || !denominators.includes(below.value)) return undefined;
+  if (above?.kind !== 'number' || below?.kind !== 'number') return undefined;
+  const isStroke = stroke?.kind === 'mark' && stroke.text === '/';
+  if (!isStroke || !denominators.includes(below.value)) return undefined;
   return above.value > 0 && above.value < below.value && above.decimals === 0
     ? above.value / below.value
     : undefined;
@@ -80,8 +80,8 @@ export function joinFraction(
   if (join === undefined) return undefined;
   const { value } = whole.number;
   const part = partAt(tokens, whole.end, said);
-  // "three quarters", but never "twelve half", which is twelve and a half.
-  if (part !== undefined && value > 1 && value < 10 && value * part < 1)
+  // "three quarters", "one half", but never "twelve half", which is twelve and a half.
+  if (part !== undefined && value > 0 && value < 10 && value * part < 1)
     return { number: fractional(value * part), end: whole.end + 1 };
   const isJoined = words.joins.includes(join);
   if (!isJoined && part === undefined && !words.articles.includes(join)) return undefined;

@@ -1,4 +1,5 @@
 import type { Token } from '../typed/token.ts';
+import { isNear } from '../typed/typing-mistake.ts';
 import type { Words } from '../words/words.ts';
 
 /** The numbers of one language as they are said. The words are spelled as typed words are. */
@@ -15,6 +16,9 @@ export interface NumberWords {
 
 /** Longer words than this are no numbers. */
 const longestCompound = 40;
+
+/** A shorter word is not taken for a mistyped number: "there" is not "three". */
+const shortestMistyped = 6;
 
 /** Makes the number words of one language ready. */
 export function createNumberWords(words: Words): NumberWords {
@@ -53,6 +57,18 @@ export function createNumberWords(words: Words): NumberWords {
     return prefix === undefined ? undefined : [prefix, word.slice(prefix.length)];
   };
 
+  const long = Object.keys(cardinals).filter(
+    (said) => said.length >= shortestMistyped && !said.includes(' '),
+  );
+  const mistyped = (
+    word: string | undefined,
+  ): { readonly value: number; readonly length: number } | undefined => {
+    if (word === undefined || word.length < shortestMistyped || parts.has(word)) return undefined;
+    const values = long.filter((said) => isNear(word, said)).map((said) => cardinals[said]);
+    const [value, more] = [...new Set(values)];
+    return value === undefined || more !== undefined ? undefined : { value, length: 1 };
+  };
+
   return {
     words,
     cardinalAt: (tokens, at) => {
@@ -67,7 +83,7 @@ export function createNumberWords(words: Words): NumberWords {
         const value = Object.hasOwn(cardinals, phrase) ? cardinals[phrase] : undefined;
         if (value !== undefined) return { value, length };
       }
-      return undefined;
+      return mistyped(said[0]);
     },
     takeApart: (tokens) => {
       if (spelling.compounds !== true && attached.length === 0) return tokens;

@@ -54,7 +54,9 @@ function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): 
 function readSaid(tokens: readonly Token[], at: number, said: NumberWords): Found | undefined {
   const found = readCardinal(tokens, at, said);
   const isOne = found?.number.value === 1 && found.end === at + 1;
-  return isOne && !standsAlone(tokens, at, said) ? undefined : found;
+  // At the end of a sentence it is a particle or a pronoun: "bricht auf sieben ein", "that one".
+  const isParticle = at === tokens.length - 1 && at > 1;
+  return isOne && (isParticle || !standsAlone(tokens, at, said)) ? undefined : found;
 }
 
 /** True where "one" is no article and no pronoun: a unit, a fraction or nothing follows. */

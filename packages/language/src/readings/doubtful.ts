@@ -39,7 +39,7 @@ function readingOf(
  */
 export function judgeReading(
   check: CheckPhrases,
-  { value, decimals, other, unit: said }: SaidFigure,
+  { value, decimals, digits, other, unit: said }: SaidFigure,
   { nominal, unitHere }: LineContext,
 ): SaidReading | Doubtful {
   const { form } = check.check;
@@ -47,6 +47,12 @@ export function judgeReading(
   const unit = said ?? unitHere(form.unit);
   const judged = judgeFigure({ value, unit }, form, nominal);
   const reading = readingOf(check, { value, decimals }, unit);
+  // "03" is 0.3 with its point left out.
+  if (decimals === 0 && digits.length > 1 && digits.startsWith('0')) {
+    const pointed = Number(`0.${digits.slice(1)}`);
+    const meant = readingOf(check, { value: pointed, decimals: digits.length - 1 }, unit);
+    return { type: 'doubtful', readings: [meant] };
+  }
   if (judged.type !== 'implausible') return reading;
   if (
     other !== undefined &&
@@ -58,7 +64,7 @@ export function judgeReading(
   return {
     type: 'doubtful',
     readings:
-      likely === undefined
+      likely === undefined || isRightAt24
         ? []
         : [{ check: check.id, value: { value: likely.value, unit: likely.unit } }],
     doubt: { check: check.id, given: reading.value, range, isRightAt24 },

@@ -22,6 +22,8 @@ export interface LineContext {
 export interface SaidFigure {
   readonly value: number;
   readonly decimals: number;
+  /** As typed, without sign and grouping. */
+  readonly digits: string;
   /** The other way to read it: 12.65 for the "12.650" of a language that groups with a dot. */
   readonly other?: SaidNumber;
   readonly unit: string | undefined;
@@ -62,18 +64,58 @@ export function findFigures(tokens: readonly Token[], { lexicon }: LineContext):
   const inNames = numbersInNames(tokens, lexicon);
   return tokens.flatMap((token, start) => {
     if (token.kind !== 'number' || inNames.has(start)) return [];
+    if (isPartOfAnother(tokens, start)) return [];
     const unit = lexicon.readUnit(tokens, start + 1);
+    const end = start + 1 + (unit?.length ?? 0);
+    const half = fractionBehind(tokens, end, lexicon);
+    const minus = minusBehind(tokens, half?.end ?? end, lexicon);
+    const value = token.value + (half?.value ?? 0);
     return [
       {
-        value: token.value,
-        decimals: token.decimals,
+        value: minus > 0 ? -Math.abs(value) : value,
+        decimals: half === undefined ? token.decimals : 1,
+        digits: token.digits,
         ...(token.other === undefined ? {} : { other: token.other }),
         unit: unit === undefined || unit.code === bareUnit ? undefined : unit.code,
         start,
-        end: start + 1 + (unit?.length ?? 0),
+        end: (half?.end ?? end) + minus,
       },
     ];
   });
+}
+
+/** "and a half" behind the unit: "three years and a half". */
+function fractionBehind(
+  tokens: readonly Token[],
+  at: number,
+  { words }: Lexicon,
+): { readonly value: number; readonly end: number } | undefined {
+  const [join, part] = tokens.slice(at, at + 2);
+  const isJoined = join?.kind === 'word' && words.joins.includes(join.text);
+  return isJoined && isFraction(part) ? { value: part.value, end: at + 2 } : undefined;
+}
+
+function isFraction(token: Token | undefined): token is Extract<Token, { kind: 'number' }> {
+  return token?.kind === 'number' && token.value > 0 && token.value < 1;
+}
+
+/** True for the half of "three years and a half", which is no figure of its own. */
+function isPartOfAnother(tokens: readonly Token[], at: number): boolean {
+  if (!isFraction(tokens[at])) return false;
+  const [unit, join] = tokens.slice(Math.max(at - 2, 0), at);
+  return unit?.kind === 'word' && join?.kind === 'word' && tokens[at - 3]?.kind === 'number';
+}
+
+/** How many words behind a figure put it below zero: "8 degrees below", "8 bajo cero". */
+function minusBehind(tokens: readonly Token[], at: number, { words }: Lexicon): number {
+  const said = (words.below ?? []).map((phrase) => phrase.split(' '));
+  const found = said.find((phrase) =>
+    phrase.every((word, index) => {
+      const token = tokens[at + index];
+      return token?.kind === 'word' && token.text === word;
+    }),
+  );
+  return found?.length ?? 0;
 }
 
 /** Where numbers belong to a name, as in "terminal 50: 9.5". */

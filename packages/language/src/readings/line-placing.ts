@@ -58,7 +58,7 @@ export function placePieces(
   pieces.forEach(({ figures, words }, index) => {
     const [figure] = figures;
     if (figure === undefined) return;
-    const check = placeFigure(figure, { index, named, taken }, context);
+    const check = placeFigure(figure, { index, named, taken, words }, context);
     if (check === undefined) {
       lost.push(textOf([...kept.slice(figure.start, figure.end), ...words]));
       candidates.push(...readingsOf(figure, context));
@@ -110,6 +110,8 @@ function isInHand({ unit }: SaidFigure, { inHand }: LineContext): boolean {
 interface Line {
   readonly index: number;
   readonly named: readonly (readonly CheckPhrases[])[];
+  /** The words about the figure. */
+  readonly words: readonly Token[];
   /** The checks that have their figure already. */
   readonly taken: readonly string[];
 }
@@ -134,9 +136,15 @@ function placeFigure(
   const inHandIsFree = inHand !== undefined && !line.taken.includes(inHand.id);
   if (unit === undefined) return line.index === 0 && inHandIsFree ? inHand : undefined;
   if (inHandIsFree && fitsUnit(inHand)) return inHand;
-  const fitting = readingsOf(figure, context).filter(({ id }) => !line.taken.includes(id));
+  const fitting = readingsOf(figure, context).filter(
+    (entry) =>
+      !line.taken.includes(entry.id) && (!isAge(entry) || isSpokenOf(entry, line, context)),
+  );
+  const isOnly = line.named.length === 1;
   // A wrong unit for the only reading meant is for the case to refuse, which says what would fit.
-  if (fitting.length === 0 && line.named.length === 1) return inHand;
+  if (fitting.length === 0 && isOnly && !readingsOf(figure, context).some(isAge)) return inHand;
+  // A single figure in another unit is no answer to another question, unless the kit says so.
+  if (inHand !== undefined && isOnly && context.kit.length === 0) return undefined;
   return only(fitting) ?? only(preferred(fitting, line, context));
 }
 
@@ -146,6 +154,15 @@ function readingsOf({ unit }: SaidFigure, { lexicon }: LineContext): CheckPhrase
     (entry) =>
       entry.check.form.kind === 'reading' && (unit === undefined || isAlike(unit, unitOf(entry))),
   );
+}
+
+/** An age must be named: people tell how long they waited and how long it stood. */
+function isAge(entry: CheckPhrases): boolean {
+  return unitOf(entry) === 'a';
+}
+
+function isSpokenOf({ topic }: CheckPhrases, { words }: Line, { lexicon }: LineContext): boolean {
+  return lexicon.reader.fromTokens(words).some((term) => topic.has(term));
 }
 
 function only(entries: readonly CheckPhrases[]): CheckPhrases | undefined {

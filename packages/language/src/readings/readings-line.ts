@@ -1,5 +1,6 @@
 import {
   type LineContext,
+  type SaidFigure,
   findFigures,
   hasBoundOnly,
   speaksOfEarlier,
@@ -22,6 +23,7 @@ export function readLine(typed: readonly Token[], context: LineContext): LineRes
   const figures = findFigures(kept, context);
   if (figures.length === 0) return { type: 'none' };
   if (figures.length > mostFigures) return unclear('two-numbers', kept.slice(0, shownTokens));
+  if (hasShare(kept, figures, context)) return unclear('not-exact', kept);
   if (hasBoundOnly(kept, figures, context)) return unclear('not-exact', kept);
   const pieces = cutPieces(kept, figures, context);
   const strange = pieces.flatMap((piece) => strangeUnit(kept, piece, context));
@@ -31,6 +33,19 @@ export function readLine(typed: readonly Token[], context: LineContext): LineRes
   }
   const was = speaksOfEarlier(kept, figures, context) ? 'was' : undefined;
   return placePieces(pieces, { kept, context, earlier: isDenied ? 'denied' : was });
+}
+
+/** "Eight of ten": no figure that can be taken as it stands. */
+function hasShare(
+  tokens: readonly Token[],
+  figures: readonly SaidFigure[],
+  { lexicon }: LineContext,
+): boolean {
+  const { outOf } = lexicon.words.spelling ?? {};
+  return figures.some(({ end }) => {
+    const [word, ten] = tokens.slice(end, end + 2);
+    return word?.kind === 'word' && word.text === outOf && ten?.kind === 'number';
+  });
 }
 
 /** More figures than this on one line are no readings. */

@@ -15,6 +15,7 @@ export function renderVerdict(message: VerdictMessage, voice: Voice): Rendered[]
   const sections = [
     rests(message, voice),
     { heading: say('verdict.do'), lines: remedyLines(message.remedy, voice) },
+    ...also(message, voice),
     { heading: say('verdict.stops'), lines: message.stops.map((id) => flow.stop(id)) },
     { heading: say('verdict.send'), lines: sendLines(message, voice) },
     { heading: say('verdict.roots'), lines: message.roots.map((id) => flow.root(id)) },
@@ -62,6 +63,15 @@ function rests(message: VerdictMessage, voice: Voice): RenderedSection {
 function remedyLines(remedy: string, { flow, role }: Voice): readonly string[] {
   const { do: anyone, driver } = flow.remedy(remedy);
   return role === 'driver' ? (driver ?? anyone) : anyone;
+}
+
+/** The second fault, where two are there at once, and what to do about it after the first. */
+function also({ also: other }: VerdictMessage, voice: Voice): readonly RenderedSection[] {
+  if (other === undefined) return [];
+  const { say, flow, figures } = voice;
+  const share = figures.formatShare(other.probability);
+  const both = say('verdict.alsoText', { name: flow.fault(other.fault), share });
+  return [{ heading: say('verdict.also'), lines: [both, ...remedyLines(other.remedy, voice)] }];
 }
 
 function sendLines({ send }: VerdictMessage, { flow }: Voice): string[] {

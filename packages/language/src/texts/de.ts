@@ -123,6 +123,8 @@ export const de = {
     finding: '{{name}}: {{answer}}',
     restsOnShares: 'Kein einzelner Befund beweist es. Was bisher am besten passt: {{ranking}}.',
     do: 'Was zu tun ist',
+    also: 'Was außerdem fehlt und danach zu beheben ist',
+    alsoText: '{{name}}. Am besten passt beides zugleich ({{share}}).',
     send: 'Wer kommen soll',
     roots: 'Warum es dazu kam',
     licensed: 'Wer die Arbeit machen muss',

@@ -121,6 +121,8 @@ export const en = {
     finding: '{{name}}: {{answer}}',
     restsOnShares: 'No single finding proves it. What fits best so far: {{ranking}}.',
     do: 'What to do',
+    also: 'What is wrong as well, to be put right next',
+    alsoText: '{{name}}. Both at once fit best ({{share}}).',
     send: 'Who should come',
     roots: 'Why it happened',
     licensed: 'Who must do the work',

@@ -125,6 +125,8 @@ export const es = {
     restsOnShares:
       'Ningún hallazgo lo prueba por sí solo. Lo que mejor encaja hasta ahora: {{ranking}}.',
     do: 'Qué hacer',
+    also: 'Qué más falla; se arregla después',
+    alsoText: '{{name}}. Lo que mejor encaja es que fallen los dos a la vez ({{share}}).',
     send: 'Quién debe ir',
     roots: 'Por qué ocurrió',
     licensed: 'Quién debe hacer el trabajo',

@@ -128,6 +128,8 @@ export const fr = {
     restsOnShares:
       'Aucune constatation ne le prouve à elle seule. Ce qui correspond le mieux jusqu’ici : {{ranking}}.',
     do: 'Que faire',
+    also: 'Ce qui est aussi en cause, à réparer ensuite',
+    alsoText: '{{name}}. Les deux à la fois, c’est ce qui correspond le mieux ({{share}}).',
     send: 'Qui doit venir',
     roots: 'Pourquoi c’est arrivé',
     licensed: 'Qui doit faire le travail',

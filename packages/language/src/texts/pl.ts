@@ -130,6 +130,8 @@ export const pl = {
     restsOnShares:
       'Żadne pojedyncze ustalenie tego nie dowodzi. Jak dotąd najlepiej pasuje: {{ranking}}.',
     do: 'Co zrobić',
+    also: 'Co jeszcze jest niesprawne i do naprawy w drugiej kolejności',
+    alsoText: '{{name}}. Najlepiej pasuje jedno i drugie naraz ({{share}}).',
     send: 'Kto powinien przyjechać',
     roots: 'Dlaczego do tego doszło',
     licensed: 'Kto musi to wykonać',

@@ -5,15 +5,21 @@ import type { Spelling } from '../words/words.ts';
  * each Arabic letter, ASCII digits, plain fractions and signs. Linear in the length of the text.
  */
 export function normalise(text: string, spelling: Spelling = {}): string {
-  const plainText = Array.from(spellFractions(text).normalize('NFKD').toLowerCase(), plain).join(
+  const letters = spelling.letters ?? [];
+  // What only a mark tells apart is told apart before the marks go.
+  const told = letters
+    .filter(([typed]) => marked.test(typed))
+    .reduce((before, [typed, kept]) => before.replaceAll(typed, kept), text);
+  const plainText = Array.from(spellFractions(told).normalize('NFKD').toLowerCase(), plain).join(
     '',
   );
   const parted = partApostrophes(plainText, spelling.elides === true ? ' ' : '');
-  return (spelling.letters ?? []).reduce(
-    (spelled, [typed, kept]) => spelled.replaceAll(typed, kept),
-    parted,
-  );
+  const spelled = letters.reduce((before, [typed, kept]) => before.replaceAll(typed, kept), parted);
+  return spelled.replaceAll(hamza, '');
 }
+
+/** Left out by many; last, so that a language may tell words apart by it. */
+const hamza = 'ء';
 
 /** Fractions in one character, which `normalize` would glue to the number before them. */
 const fractions: Readonly<Record<string, string>> = { '½': '1/2', '¼': '1/4', '¾': '3/4' };
@@ -69,13 +75,14 @@ const replaced: Readonly<Record<string, string>> = {
   ة: 'ه',
   ک: 'ك',
   ٱ: 'ا',
-  ء: '',
   ـ: '',
   پ: 'ب',
   ڤ: 'ف',
   چ: 'ج',
   گ: 'ك',
 };
+
+const marked = /\p{Mn}/u;
 
 /** Marks over and under letters, and signs that only steer how text is shown. */
 const unseen = /^[\p{Mn}\p{Cf}]$/u;

@@ -28,6 +28,7 @@ export function spellWords(words: Words): Words {
     articles: all(words.articles),
     fractions: keys(words.fractions),
     minus: all(words.minus),
+    below: all(words.below ?? []).sort((one, other) => other.length - one.length),
     ordinals: keys(words.ordinals),
     units: lists(words.units),
     bareUnits: all(words.bareUnits),

@@ -30,6 +30,8 @@ export interface TermReader {
 /** The terms of one clause as they are gathered. */
 interface Clause {
   readonly terms: string[];
+  /** Where the part behind the last joining word begins. */
+  from: number;
   reach: number;
   /** A negator that nothing follows is a term itself: "no", "nothing". */
   alone: { readonly term: string; readonly deniesBefore: boolean } | undefined;
@@ -45,10 +47,10 @@ export function createTermReader(words: Words): TermReader {
 
   const fromTokens = (tokens: readonly Token[]): Terms => {
     const terms: string[] = [];
-    let clause: Clause = { terms: [], reach: 0, alone: undefined };
+    let clause: Clause = { terms: [], from: 0, reach: 0, alone: undefined };
     const endClause = (): void => {
       terms.push(...endOf(clause));
-      clause = { terms: [], reach: 0, alone: undefined };
+      clause = { terms: [], from: 0, reach: 0, alone: undefined };
     };
     const deny = (term: string, deniesBefore = false): void => {
       // Two negators at once deny once: "ne pas", "nic nie".
@@ -74,8 +76,10 @@ export function createTermReader(words: Words): TermReader {
         // "Zero clicks" denies as "no clicks" does.
         if (role === 'negator' || words.cardinals[word] === 0) deny(stem(word), before.has(word));
         else if (breaks.has(word)) endClause();
-        else if (joins.has(word)) clause.reach = clause.alone === undefined ? 0 : clause.reach;
-        else if (role === 'term') add(stem(word), isDenied);
+        else if (joins.has(word)) {
+          clause.reach = clause.alone === undefined ? 0 : clause.reach;
+          clause.from = clause.terms.length;
+        } else if (role === 'term') add(stem(word), isDenied);
       }
     }
     endClause();
@@ -111,7 +115,7 @@ function settle(clause: Clause): void {
   const { alone, terms } = clause;
   if (alone === undefined) return;
   if (alone.deniesBefore && terms.length > 0) {
-    const denied = terms.splice(-reachBefore);
+    const denied = terms.splice(Math.max(clause.from, terms.length - reachBefore));
     terms.push(...denied.map((term) => (term.startsWith('!') ? term : `!${term}`)));
   } else terms.push(alone.term);
   clause.alone = undefined;

@@ -58,10 +58,13 @@ function isLetter(character: string | undefined): boolean {
   return (character >= 'a' && character <= 'z') || letter.test(character);
 }
 
-/** ".5" where nothing that it could belong to stands before it. */
+/** ".5" or ",5" where nothing that it could belong to stands before it. */
 function startsDecimals({ text, at }: Scan): boolean {
   return (
-    text[at] === '.' && isDigit(text[at + 1]) && !isDigit(text[at - 1]) && !isLetter(text[at - 1])
+    (text[at] === '.' || (text[at] === ',' && (at === 0 || text[at - 1] === ' '))) &&
+    isDigit(text[at + 1]) &&
+    !isDigit(text[at - 1]) &&
+    !isLetter(text[at - 1])
   );
 }
 

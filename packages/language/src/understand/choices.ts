@@ -27,8 +27,8 @@ export function exactChoice(heard: Heard, options: readonly OptionPhrases[]): st
 }
 
 /** Which of a check's answers the text means. */
-export function chooseOption(heard: Heard, { options, weights, topic }: CheckPhrases): Choice {
-  const fits = fitOptions(heard, options, weights, topic);
+export function chooseOption(heard: Heard, check: CheckPhrases): Choice {
+  const fits = fitOptions(heard, check);
   const [best, second] = fits;
   if (best === undefined) return { type: 'none' };
   if (best.score >= taken && best.score - Math.max(second?.score ?? 0, 0) >= margin) {
@@ -57,5 +57,7 @@ export function chooseSeveral(segments: readonly Heard[], check: CheckPhrases): 
       .filter(({ phrases }) => phrases.some((phrase) => findPhrase(heard, phrase) >= 0))
       .map(({ id }) => id);
   });
-  return check.options.map(({ id }) => id).filter((id) => chosen.includes(id));
+  const ids = check.options.map(({ id }) => id).filter((id) => chosen.includes(id));
+  // "Apart from that nothing" is not "none of these".
+  return ids.length > 1 ? ids.filter((id) => id !== 'none') : ids;
 }

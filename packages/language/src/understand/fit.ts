@@ -39,13 +39,16 @@ const onceShare = 0.7;
 /** Words in another order, or with others between them, say a little less. */
 const outOfOrder = 0.04;
 
-/** How well each answer fits, best first. `topic` are terms that name what is asked about. */
-export function fitOptions(
-  heard: Heard,
-  options: readonly OptionPhrases[],
-  weights: Weights,
-  topic: ReadonlySet<string> = new Set(),
-): Fit[] {
+/** What a text is held against. */
+export interface Answerable {
+  readonly options: readonly OptionPhrases[];
+  readonly weights: Weights;
+  /** Terms that name what is asked about. */
+  readonly topic: ReadonlySet<string>;
+}
+
+/** How well each answer fits, best first. */
+export function fitOptions(heard: Heard, { options, weights, topic }: Answerable): Fit[] {
   const said = heard.at.map((meanings) => weightOf(meanings, weights, topic));
   const whole = said.reduce((sum, weight) => sum + weight, 0);
   return options

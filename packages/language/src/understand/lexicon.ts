@@ -1,6 +1,7 @@
 import type { Check } from '@keyturn/core';
 import type { CheckTexts, FlowTexts } from '../flow-texts.ts';
 import { createTermReader, type TermReader, type Terms } from '../typed/terms.ts';
+import { normalise } from '../typed/normalise.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { spellWords } from '../typed/spell-words.ts';
 import type { Token } from '../typed/token.ts';
@@ -30,6 +31,8 @@ export interface CheckPhrases {
   readonly weights: Weights;
   /** Terms of the check's name, which say what is spoken of. */
   readonly topic: ReadonlySet<string>;
+  /** Those of them that name no other check, and are no answer told from memory. */
+  readonly named: ReadonlySet<string>;
   /** What names the check itself, word for word. */
   readonly names: readonly Terms[];
   /** The words by which its reading goes on a line of several. */
@@ -60,9 +63,17 @@ export interface Lexicon {
   readonly numbers: NumberWords;
   readonly readUnit: UnitReader;
   readonly reader: TermReader;
+  /** Every word of the phrases as it is written, whole. */
+  readonly typedWords: ReadonlySet<string>;
   readonly vocabulary: Vocabulary;
   readonly checks: ReadonlyMap<string, CheckPhrases>;
   readonly interrupts: readonly InterruptPhrase[];
+  /** The words of each emergency, and those that tell of it and that no answer has. */
+  readonly alarms: readonly {
+    readonly interrupt: string;
+    readonly terms: ReadonlySet<string>;
+    readonly own: ReadonlySet<string>;
+  }[];
   readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
   readonly statements: readonly {
     readonly set: Words['statements'][number]['set'];
@@ -87,11 +98,18 @@ export interface LexiconSources {
 export function createLexicon({ words: given, texts, checks }: LexiconSources): Lexicon {
   const words = spellWords(given);
   const reader = createTermReader(words);
+  const typedWords = new Set<string>();
   const read = (phrases: readonly string[]): Terms[] =>
-    phrases.map(reader.fromText).filter((terms) => terms.length > 0);
+    phrases
+      .map((phrase) => {
+        const tokens = readTokens(phrase, words);
+        for (const token of tokens) if (token.kind === 'word') typedWords.add(token.text);
+        return reader.fromTokens(tokens);
+      })
+      .filter((terms) => terms.length > 0);
 
   const talk = readTalkPhrases(words, reader);
-  const entries = Object.values(checks).map((check): CheckPhrases => {
+  const checkTerms = Object.values(checks).map((check): Omit<CheckPhrases, 'named'> => {
     const own = textsOf(check, texts);
     const options = optionIds(check, own).map((id): OptionPhrases => {
       const answer = own.answers?.[id] ?? texts.lamp?.[id];
@@ -112,9 +130,25 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
         topic,
       ),
       topic,
-      names: [check.id, own.name, ...(own.said ?? [])].map(reader.literally),
+      // A name that is no more than a small word ("ça" for CA) names nothing.
+      names: [check.id, own.name, ...(own.said ?? [])]
+        .filter((name) => !words.fillers.includes(normalise(name, words.spelling)))
+        .map(reader.literally),
       said: (own.said ?? []).map((said) => readTokens(said, words)),
     };
+  });
+
+  const told = new Set(
+    checkTerms
+      .filter(({ check }) => check.at === 'memory')
+      .flatMap(({ options }) => options.flatMap(({ terms }) => [...terms])),
+  );
+  const holdersOf = (term: string): number =>
+    checkTerms.filter(({ topic }) => topic.has(term)).length;
+  const entries = checkTerms.map((entry): CheckPhrases => {
+    const isOwn = (term: string): boolean =>
+      holdersOf(term) <= mostHolders && (entry.check.at === 'memory' || !told.has(term));
+    return { ...entry, named: new Set([...entry.topic].filter(isOwn)) };
   });
 
   const interrupts = Object.entries(texts.interrupts).flatMap(([interrupt, { name, said }]) =>
@@ -154,9 +188,11 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     numbers: createNumberWords(words),
     readUnit: createUnitReader(words),
     reader,
+    typedWords,
     vocabulary: createVocabulary(everything.flat(), words.spelling),
     checks: new Map(entries.map((entry) => [entry.id, entry])),
     interrupts,
+    alarms: alarmsOf(interrupts, entries),
     talk,
     statements,
     kit,
@@ -164,6 +200,39 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     corrections,
   };
 }
+
+/** A word of an emergency that stands in so many of its phrases, or alone, tells of it. */
+const strongPhrases = 3;
+
+function alarmsOf(
+  interrupts: readonly InterruptPhrase[],
+  checks: readonly CheckPhrases[],
+): Lexicon['alarms'] {
+  const answered = new Set(
+    checks.flatMap(({ options }) => options.flatMap(({ terms }) => [...terms])),
+  );
+  const ids = [...new Set(interrupts.map(({ interrupt }) => interrupt))].filter(
+    (id) => id !== 'starts-now',
+  );
+  return ids.map((interrupt) => {
+    const terms = new Set(
+      interrupts
+        .filter((phrase) => phrase.interrupt === interrupt)
+        .flatMap((phrase) => phrase.terms)
+        .filter((term) => !term.startsWith('!')),
+    );
+    const phrases = interrupts.filter((phrase) => phrase.interrupt === interrupt);
+    const isStrong = (term: string): boolean => {
+      const holders = phrases.filter((phrase) => phrase.terms.includes(term));
+      return holders.length >= strongPhrases || holders.some((phrase) => phrase.terms.length === 1);
+    };
+    const own = [...terms].filter((term) => !answered.has(term) && isStrong(term));
+    return { interrupt, terms, own: new Set(own) };
+  });
+}
+
+/** A word in the names of more checks than this names none of them. */
+const mostHolders = 2;
 
 /**
  * The phrases of talk. One that small words alone keep from saying something else ("cómo no", of

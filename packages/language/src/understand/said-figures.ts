@@ -1,19 +1,14 @@
+import type { Input } from '@keyturn/core';
+import { says } from '../typed/heard.ts';
+import { cutClauses } from './talk.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
-import type { CheckPhrases } from './lexicon.ts';
+import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import { isAlike } from '../numbers/unit.ts';
 import type { LineResult } from '../readings/line-placing.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { readChoice, readClose } from './said-choice.ts';
 import { readWordsBeside } from './said-unasked.ts';
-import {
-  type Turn,
-  answers,
-  cut,
-  input,
-  isAsked,
-  optionsInHand,
-  possibleOf,
-  unclear,
-} from './turn.ts';
+import { type Turn, cut, input, isAsked, optionsInHand, possibleOf, unclear } from './turn.ts';
 import type { HeardTalk, Hearing, Understood } from './understood.ts';
 
 /** The reading that "not 12.5, 12.1" is about: the last one given, else the one in hand. */
@@ -32,19 +27,36 @@ export function lineContext(
   const { lexicon, unitHere } = turn.listener;
   const { kit, nominal } = turn.hearing;
   const reading = inHand?.check.form.kind === 'reading' ? inHand : undefined;
-  return { lexicon, inHand: reading, kit, nominal, unitHere };
+  return { lexicon, inHand: reading, kit, nominal: speaksOf24(turn) ? 24 : nominal, unitHere };
+}
+
+/** True where the text says that it is a truck or a 24 V vehicle: "24.8, it's a lorry". */
+function speaksOf24({ heard, listener }: Turn): boolean {
+  const { statements, numbers } = listener.lexicon;
+  const isNumber = (term: string): boolean =>
+    spellNumbers([{ kind: 'word', text: term }], numbers).some(({ kind }) => kind === 'number');
+  const termsOf = (volts: number): string[] =>
+    statements
+      .filter(({ set }) => set['vehicle.nominal'] === volts)
+      .flatMap(({ said }) => said.flat());
+  const plain = new Set(termsOf(12));
+  return termsOf(24).some(
+    (term) => !/\d/.test(term) && !isNumber(term) && !plain.has(term) && says(heard, term),
+  );
 }
 
 /** Readings: of the check in hand, of others that are named, or a correction of earlier ones. */
 export function readFigures(turn: Turn): Understood | undefined {
-  const { hearing, inHand, listener } = turn;
-  const line = readLine(turn.tokens, lineContext(turn, isAsked(turn) ? inHand : undefined));
-  if (line.type === 'none') return undefined;
+  const { hearing, listener } = turn;
+  const line = readFigureLine(turn);
+  if (line.type === 'none') return readOneUnit(turn);
   if (line.type === 'doubtful') return isAboutWords(turn) ? undefined : ofDoubt(turn, line);
   if (line.type === 'readings') {
     if (!isOfEarlier(line, hearing)) {
       const beside = readWordsBeside(turn, spellNumbers(turn.tokens, listener.lexicon.numbers));
-      return answers([...line.readings, ...beside]);
+      const given: Input = { type: 'answers', answers: [...line.readings, ...beside] };
+      const is24 = hearing.nominal === 12 && speaksOf24(turn);
+      return input(is24 ? [{ type: 'context', set: { 'vehicle.nominal': 24 } }, given] : [given]);
     }
     const again = readLine(turn.tokens, lineContext(turn, lastReading(turn)));
     const corrected = again.type === 'readings' ? again.readings : line.readings;
@@ -58,6 +70,26 @@ export function readFigures(turn: Turn): Understood | undefined {
   // One figure that is no reading is no answer either, and is said to be none.
   if (isWords && chosen === undefined && line.figures < 2) return undefined;
   return chosen ?? ofLine(turn, line);
+}
+
+/** A span of time that is named without its number is one: "a year", "سنة". */
+function readOneUnit({ tokens, inHand, listener }: Turn): Understood | undefined {
+  const form = inHand?.check.form;
+  if (inHand === undefined || form?.kind !== 'reading' || form.unit !== 'a') return undefined;
+  const { lexicon } = listener;
+  const said = tokens.filter(
+    (token) => token.kind !== 'mark' && !(token.kind === 'word' && isSmall(token.text, lexicon)),
+  );
+  const unit = lexicon.readUnit(said, 0);
+  if (unit?.length !== said.length || !isAlike(unit.code, form.unit)) return undefined;
+  const value = { value: 1, unit: unit.code, resolution: 1 };
+  return input([{ type: 'answers', answers: [{ check: inHand.id, value }] }]);
+}
+
+function isSmall(word: string, { words }: Lexicon): boolean {
+  return (
+    words.fillers.includes(word) || words.articles.includes(word) || words.cardinals[word] === 1
+  );
 }
 
 /** True where a question answered in words is in hand, to which a figure may belong: "3 clicks". */
@@ -76,6 +108,23 @@ export function ofDoubt(
     label: listener.formatQuantity(value),
   }));
   return { type: 'offers', offers, ...(doubt === undefined ? {} : { doubt }) };
+}
+
+/** The line of readings; where words beside it are in the way, the clauses with figures alone. */
+function readFigureLine(turn: Turn): LineResult {
+  const { lexicon } = turn.listener;
+  const context = lineContext(turn, isAsked(turn) ? turn.inHand : undefined);
+  const line = readLine(turn.tokens, context);
+  if (line.type === 'readings' || line.type === 'none') return line;
+  const clauses = cutClauses(spellNumbers(turn.tokens, lexicon.numbers), lexicon);
+  const withFigures = clauses.filter((clause) => clause.some(({ kind }) => kind === 'number'));
+  if (withFigures.length === clauses.length) return line;
+  const comma = { kind: 'mark', text: ',' } as const;
+  const alone = readLine(
+    withFigures.flatMap((clause) => [...clause, comma]),
+    context,
+  );
+  return alone.type === 'readings' ? alone : line;
 }
 
 /**

@@ -1,44 +1,76 @@
 import type { Input } from '@keyturn/core';
 import { chooseOption } from './choices.ts';
 import type { Fit } from './fit.ts';
-import { findPhrase } from '../typed/heard.ts';
+import { findPhrase, hear, says } from '../typed/heard.ts';
 import type { Lexicon } from './lexicon.ts';
 import { findInterrupt, saysOver } from './talk.ts';
 import { type Turn, input, optionsInHand } from './turn.ts';
 import { volunteered } from './volunteered.ts';
 import type { Understood } from './understood.ts';
 
-/** Where the answer in hand says more than the interrupt ("leaking" of a battery), both are taken. */
+/**
+ * An interrupt that the text speaks of. Where the answer in hand says more than it ("leaking" of a
+ * battery), both are taken; where a whole phrase of an answer holds it ("fires, then stalls"), it
+ * is the answer, unless the interrupt is said beside it. That the vehicle starts is no emergency,
+ * so there an answer in hand goes first.
+ */
 export function readInterrupt(turn: Turn): Understood | undefined {
-  const { clauses, hearing, listener, heard } = turn;
+  const { clauses, hearing, listener, heard, tokens } = turn;
   const { lexicon } = listener;
   const live =
     hearing.awaiting === 'resume'
       ? clauses.filter((clause) => !saysOver(clause, lexicon))
-      : clauses;
+      : // A phrase may have a joining word of its own.
+        [...clauses, tokens];
   const interrupt = findInterrupt(live, lexicon, hearing.interrupts);
   if (interrupt === undefined) return undefined;
   const raised: Input = { type: 'interrupt', interrupt };
+  const isCalm = interrupt === startsNow;
   const check = optionsInHand(turn);
   if (check === undefined) {
-    // "It fires, then stalls" tells of a start, not of a fire.
     const [told] = volunteered(heard, turn);
-    return told !== undefined &&
-      findPhrase(heard, told.fit.phrase) >= 0 &&
-      isWithin(interrupt, told.fit, lexicon)
-      ? undefined
-      : input([raised], interrupt);
+    const isAnswer =
+      told !== undefined && told.check.check.at === 'memory' && isTold(interrupt, told.fit, turn);
+    return isAnswer ? undefined : input([raised], interrupt);
   }
   const choice = chooseOption(heard, check);
-  if (choice.type !== 'one' || findPhrase(heard, choice.fit.phrase) < 0)
-    return input([raised], interrupt);
+  if (choice.type !== 'one') return input([raised], interrupt);
   const answer: Input = {
     type: 'answers',
     answers: [{ check: check.id, value: [choice.fit.id] }],
   };
-  return isWithin(interrupt, choice.fit, lexicon)
-    ? input([answer])
+  if (isTold(interrupt, choice.fit, turn)) return input([answer]);
+  if (isCalm && saysMore(interrupt, choice.fit, turn)) return input([answer]);
+  return findPhrase(heard, choice.fit.phrase) < 0
+    ? input([raised], interrupt)
     : input([answer, raised], interrupt);
+}
+
+/** The interrupt that is no emergency. */
+const startsNow = 'starts-now';
+
+/** True where the answer in hand is said that way as well, or by a word that the interrupt has not. */
+function saysMore(interrupt: string, { id }: Fit, { heard, inHand, listener }: Turn): boolean {
+  const option = inHand?.options.find((one) => one.id === id);
+  const own = listener.lexicon.interrupts
+    .filter((phrase) => phrase.interrupt === interrupt)
+    .map(({ terms }) => terms.join(' '));
+  if (option?.phrases.some((phrase) => own.includes(phrase.join(' '))) === true) return true;
+  const known = new Set(own.flatMap((phrase) => phrase.split(' ')));
+  return [...(option?.terms ?? [])].some((term) => !known.has(term) && says(heard, term));
+}
+
+/** True where a whole phrase of an answer holds the interrupt, and nothing beside it says it. */
+function isTold(interrupt: string, fit: Fit, { heard, listener }: Turn): boolean {
+  const { lexicon } = listener;
+  const start = findPhrase(heard, fit.phrase);
+  if (start < 0 || !isWithin(interrupt, fit, lexicon)) return false;
+  const isBeside = (_: unknown, at: number): boolean =>
+    at < start || at >= start + fit.phrase.length;
+  const beside = hear(heard.terms.filter(isBeside), lexicon.vocabulary);
+  return !lexicon.interrupts.some(
+    ({ interrupt: id, terms }) => id === interrupt && terms.every((term) => says(beside, term)),
+  );
 }
 
 /** True where the answer's phrase holds the interrupt's and says more: "starts, then stops". */

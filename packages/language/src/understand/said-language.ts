@@ -16,5 +16,20 @@ export function readLanguage(turn: Turn): Understood | undefined {
   });
   const [locale, more] = [...new Set(named)];
   if (locale === undefined || more !== undefined) return undefined;
+  // "English" alone or with little beside it; in a sentence the word may be the car's (العربية).
+  if (!words.every((token) => token.kind !== 'word' || isBeside(token.text, turn)))
+    return undefined;
   return { type: 'language', locale, talk: 'language' };
 }
+
+/** The name, or a word that may stand beside it: "in", "speak", "please". */
+function isBeside(word: string, { listener }: Turn): boolean {
+  const { words, talk, reader } = listener.lexicon;
+  if (listener.languageNamed(word) !== undefined || words.fillers.includes(word)) return true;
+  if (words.negators.includes(word)) return false;
+  const [term = ''] = reader.literally(word);
+  return word.length <= shortWord || talk.language.literal.some((said) => said.includes(term));
+}
+
+/** Prepositions: "in", "en", "auf", "po". */
+const shortWord = 3;

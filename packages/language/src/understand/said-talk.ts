@@ -103,12 +103,13 @@ export function readContext(turn: Turn): Understood | undefined {
     : input([stated]);
 }
 
+/** Talk that a longer sentence may hold, the first that fits is taken. */
+const looseTalk = ['dont-know', 'person', 'repeat', 'cannot', 'back', 'stop'] as const;
+
 /** Talk inside a longer sentence: "I would like to talk to a person, please". */
 export function readLooseTalk({ heard, listener }: Turn): Understood | undefined {
   const { lexicon } = listener;
-  const talk = (['dont-know', 'person'] as const).find((word) =>
-    containsPlainTalk(heard, lexicon, word),
-  );
+  const talk = looseTalk.find((word) => containsPlainTalk(heard, lexicon, word));
   const asksWhy = lexicon.talk.why.said.some((phrase) => findPhrase(heard, phrase) === 0);
   if (talk === undefined && !asksWhy) return undefined;
   const said = talk ?? 'why';

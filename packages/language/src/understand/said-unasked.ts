@@ -39,20 +39,27 @@ function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]): Told {
   const take = (id: string, value: string): void => {
     given.set(id, (given.get(id) ?? new Set()).add(value));
   };
-  for (const clause of clauses.slice(0, mostClauses)) {
-    const heard = hear(lexicon.reader.fromTokens(clause), lexicon.vocabulary);
+  const first = clauses.slice(0, mostClauses);
+  for (let at = 0; at < first.length; at += 1) {
+    const joined = joinedAnswer(turn, first, at);
+    if (joined !== undefined) {
+      take(joined.found.check.id, joined.found.fit.id);
+      at = joined.last;
+      continue;
+    }
+    const heard = hear(lexicon.reader.fromTokens(first[at] ?? []), lexicon.vocabulary);
     if (heard.at.length === 0) continue;
     const choice: Choice = check === undefined ? { type: 'none' } : chooseOption(heard, check);
     const found = volunteered(heard, turn);
-    const [first, more] = found;
-    const isOther = first !== undefined && more === undefined && first.check !== check;
+    const [only, more] = found;
+    const isOther = only !== undefined && more === undefined && only.check !== check;
     if (
       check !== undefined &&
       choice.type === 'one' &&
-      !(isOther && first.fit.score > choice.fit.score)
+      !(isOther && only.fit.score > choice.fit.score)
     )
       take(check.id, choice.fit.id);
-    else if (first !== undefined && more === undefined) take(first.check.id, first.fit.id);
+    else if (only !== undefined && more === undefined) take(only.check.id, only.fit.id);
     else unsure.push(...found);
   }
   const isPlain = ([id, values]: readonly [string, ReadonlySet<string>]): boolean => {
@@ -63,6 +70,29 @@ function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]): Told {
     answers: [...given].filter(isPlain).map(([id, values]) => ({ check: id, value: [...values] })),
     unsure,
   };
+}
+
+/** The least that clauses taken together must fit: "it starts, then dies". */
+const joinedFit = 0.8;
+
+/** An answer that two or three clauses give together, and none of them alone. */
+function joinedAnswer(
+  turn: Turn,
+  clauses: readonly (readonly Token[])[],
+  at: number,
+): { readonly found: FoundAnswer; readonly last: number } | undefined {
+  const { reader, vocabulary } = turn.listener.lexicon;
+  const comma: Token = { kind: 'mark', text: ',' };
+  for (const last of [at + 2, at + 1]) {
+    if (last >= clauses.length) continue;
+    const terms = clauses.slice(at, last + 1).map((clause) => reader.fromTokens(clause));
+    const tokens = clauses.slice(at, last + 1).flatMap((clause) => [...clause, comma]);
+    const [found, more] = volunteered(hear(reader.fromTokens(tokens), vocabulary), turn);
+    if (found === undefined || more !== undefined || found.fit.score < joinedFit) continue;
+    const isInEach = terms.every((own) => own.some((term) => found.fit.phrase.includes(term)));
+    if (isInEach) return { found, last };
+  }
+  return undefined;
 }
 
 /** What was said without being asked, in a text of one answer or several. */
@@ -83,8 +113,8 @@ export function readVolunteered(turn: Turn): Understood | undefined {
   return undefined;
 }
 
-function isDenied(heard: Heard, { options, weights, topic }: FoundAnswer['check']): boolean {
-  return fitOptions(heard, options, weights, topic).some(({ score }) => score < 0);
+function isDenied(heard: Heard, check: FoundAnswer['check']): boolean {
+  return fitOptions(heard, check).some(({ score }) => score < 0);
 }
 
 /** The clauses that hold no number, as answers beside the readings of the rest. */

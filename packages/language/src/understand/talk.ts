@@ -59,16 +59,28 @@ export function saysOver(clause: readonly Token[], lexicon: Lexicon): boolean {
 }
 
 /** Cuts a text where its clauses end. */
-export function cutClauses(tokens: readonly Token[], { words }: Lexicon): Token[][] {
+export function cutClauses(tokens: readonly Token[], lexicon: Lexicon): Token[][] {
+  const { words } = lexicon;
   const clauses: Token[][] = [[]];
   for (const token of tokens) {
     const isBreak =
       (token.kind === 'mark' && !'-/'.includes(token.text)) ||
       (token.kind === 'word' && words.clauseBreaks.includes(token.text));
-    if (isBreak) clauses.push([]);
+    if (token.kind === 'word' && joinsClauses(token.text, lexicon)) clauses.push([token]);
+    else if (isBreak) clauses.push([]);
     else clauses.at(-1)?.push(token);
   }
   return clauses.filter((clause) => clause.length > 0);
+}
+
+/** True where "and" is written on to a word that stands alone elsewhere: the `و` of `والبطارية`. */
+function joinsClauses(word: string, { words, typedWords }: Lexicon): boolean {
+  return (words.spelling?.attached ?? []).some(
+    (prefix) =>
+      words.joins.includes(prefix) &&
+      word.startsWith(prefix) &&
+      typedWords.has(word.slice(prefix.length)),
+  );
 }
 
 /**
@@ -92,6 +104,10 @@ export function findInterrupt(
       const last = heard.at.length - phrase.terms.length;
       return findPhrase(heard, phrase.terms) === last && findPhrase(literal, phrase.literal) >= 0;
     });
+    if (found.length === 0) {
+      const spoken = speaksOf(heard, lexicon, possible);
+      if (spoken !== undefined) return spoken;
+    }
     const first = found.find(({ terms }) => !found.some((other) => isPartOf(terms, other.terms)));
     if (first !== undefined) return first.interrupt;
   }
@@ -101,6 +117,30 @@ export function findInterrupt(
 /** True where a longer phrase says what the shorter seemed to: "it fired up" is no fire. */
 function isPartOf(phrase: Terms, other: Terms): boolean {
   return phrase.length < other.length && phrase.every((term) => other.includes(term));
+}
+
+/**
+ * The interrupt of whose phrases two words stand close together, one of them no word of any answer:
+ * "petrol … dripping", whichever phrases they come from.
+ */
+function speaksOf(
+  { at }: Heard,
+  { alarms }: Lexicon,
+  possible: readonly string[],
+): string | undefined {
+  for (const { interrupt, terms, own } of alarms) {
+    if (!possible.includes(interrupt)) continue;
+    const isClose = at.some((said, start) => {
+      const mine = [...own].find((term) => means(said, term));
+      if (mine === undefined) return false;
+      const near = at.slice(Math.max(0, start - between - 1), start + between + 2);
+      return near.some(
+        (other) => other !== said && [...terms].some((term) => term !== mine && means(other, term)),
+      );
+    });
+    if (isClose) return interrupt;
+  }
+  return undefined;
 }
 
 /** How many other words may stand between those of an interrupt. */

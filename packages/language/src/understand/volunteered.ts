@@ -1,3 +1,4 @@
+import type { Position } from '@keyturn/core';
 import type { Heard } from '../typed/heard.ts';
 import { says } from '../typed/heard.ts';
 import { fitOptions } from './fit.ts';
@@ -5,8 +6,17 @@ import type { FoundAnswer } from './found-answer.ts';
 import type { CheckPhrases } from './lexicon.ts';
 import type { Turn } from './turn.ts';
 
-/** The least that an answer to a question that was not asked must fit. */
+/** The least that an answer to a question that was not asked must fit, told from memory. */
+const leastFit = 0.72;
+
+/** The least that it must fit elsewhere. */
 const sureFit = 0.78;
+
+/** No answer is told in more terms than this. */
+const longestAnswer = 24;
+
+/** More than anything can fit. */
+const never = 2;
 
 /** The least that it must fit while another question in words is in hand. */
 const plainFit = 0.88;
@@ -34,32 +44,48 @@ const placeBonus = { memory: 0.04, seat: 0.02, bonnet: -0.06, below: -0.06 } as 
 export function volunteered(heard: Heard, turn: Turn, among?: readonly string[]): FoundAnswer[] {
   const { lexicon } = turn.listener;
   const { inHand } = turn;
+  if (heard.at.length > longestAnswer) return [];
+  // One word alone must be typed right.
+  const [only, more] = heard.at;
+  if (only !== undefined && more === undefined && ![...only.values()].includes(1)) return [];
+  const isInWords = inHand !== undefined && inHand.options.length > 0;
   const ranked = [...lexicon.checks.values()]
     .filter(({ id, options }) => options.length > 0 && (among?.includes(id) ?? true))
     .flatMap((check): (FoundAnswer & { readonly rank: number })[] => {
-      const [fit, second] = fitOptions(heard, check.options, lexicon.weights, check.topic);
-      if (fit === undefined || fit.score < sureFit) return [];
+      const [fit, second] = fitOptions(heard, { ...check, weights: lexicon.weights });
+      // "Nothing" is said of what was asked.
+      if (fit === undefined || fit.score < leastFit || fit.id === 'none') return [];
       if (fit.score - Math.max(second?.score ?? 0, 0) < answerMargin) return [];
-      const isNamed = namesCheck(heard, check, fit.phrase);
       const { at } = check.check;
-      if (!isNamed && among === undefined) {
-        const isAway = at === 'bonnet' || at === 'below';
-        if (isAway && (heard.at.length < 2 || fit.score < wholeFit)) return [];
-        if (inHand !== undefined && (at === 'seat' || heard.at.length < 2)) return [];
-      }
-      // Beside a question in words only what is plain is about another one.
-      const isInWords = inHand !== undefined && inHand.options.length > 0 && among === undefined;
-      if (isInWords && (!isNamed || heard.at.length < 2 || fit.score < plainFit)) return [];
+      const isNamed = namesCheck(heard, check);
+      const isTaken =
+        among !== undefined
+          ? fit.score >= sureFit
+          : fit.score >= leastOf({ at, isNamed, isInWords, isAsked: inHand !== undefined }) &&
+            (isNamed || at === 'memory' || heard.at.length > 1) &&
+            (inHand === undefined || heard.at.length > 1);
+      if (!isTaken) return [];
       return [{ check, fit, rank: fit.score + placeBonus[at] + (isNamed ? namedBonus : 0) }];
     })
     .sort((one, other) => other.rank - one.rank);
   return ranked.filter(({ rank }) => (ranked[0]?.rank ?? 0) - rank < checkMargin);
 }
 
-/** True where the text names what the check is about, or its phrase does. */
-function namesCheck(heard: Heard, { topic }: CheckPhrases, phrase: readonly string[]): boolean {
-  return (
-    [...topic].some((term) => says(heard, term) || says(heard, `!${term}`)) ||
-    phrase.some((term) => topic.has(term))
-  );
+/** How well an answer must fit, by where it is found and how plainly its check is named. */
+function leastOf(by: {
+  readonly at: Position;
+  readonly isNamed: boolean;
+  readonly isInWords: boolean;
+  readonly isAsked: boolean;
+}): number {
+  const { at, isNamed, isInWords, isAsked } = by;
+  if (isInWords) return isNamed || at === 'memory' ? plainFit : never;
+  if (isNamed) return at === 'memory' ? leastFit : sureFit;
+  if (at === 'memory') return isAsked ? sureFit : leastFit;
+  return wholeFit;
+}
+
+/** True where the text names what the check alone is about. */
+function namesCheck(heard: Heard, { named }: CheckPhrases): boolean {
+  return [...named].some((term) => says(heard, term) || says(heard, `!${term}`));
 }

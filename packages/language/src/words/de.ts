@@ -5,6 +5,9 @@ import type { Words } from './words.ts';
 export const deWords: Words = {
   spelling: {
     letters: [
+      // An ü is never written behind another vowel: "neuen" is not "neun".
+      ['eue', 'eve'],
+      ['aue', 'ave'],
       ['ae', 'a'],
       ['oe', 'o'],
       ['ue', 'u'],
@@ -73,6 +76,7 @@ export const deWords: Words = {
   joins: ['und'],
   articles: ['einer', 'eines', 'einem'],
   fractions: {
+    zehntel: 1 / 10,
     halb: 1 / 2,
     halbe: 1 / 2,
     halben: 1 / 2,
@@ -82,6 +86,7 @@ export const deWords: Words = {
     viertel: 1 / 4,
     dreiviertel: 3 / 4,
   },
+  below: ['minus', 'unter null', 'unter Null', 'Frost'],
   minus: ['minus', 'negativ'],
   ordinals: {
     erste: 1,

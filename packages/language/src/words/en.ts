@@ -39,7 +39,15 @@ export const enWords: Words = {
   point: ['point', 'dot', 'decimal'],
   joins: ['and'],
   articles: ['a', 'an'],
-  fractions: { half: 1 / 2, halves: 1 / 2, quarter: 1 / 4, quarters: 1 / 4 },
+  fractions: {
+    tenth: 1 / 10,
+    tenths: 1 / 10,
+    half: 1 / 2,
+    halves: 1 / 2,
+    quarter: 1 / 4,
+    quarters: 1 / 4,
+  },
+  below: ['below', 'below zero', 'below freezing', 'degrees below', 'minus'],
   minus: ['minus', 'negative'],
   ordinals: {
     first: 1,

@@ -129,6 +129,7 @@ export const esWords: Words = {
     décimas: 1 / 10,
   },
   // No "negativo": it names a side of the battery.
+  below: ['bajo cero', 'negativos'],
   minus: ['menos'],
   ordinals: {
     primero: 1,
@@ -166,15 +167,15 @@ export const esWords: Words = {
   grouping: ' ',
   units: {
     V: list(`
-      v, vdc, v dc, vcc, v cc, voltio, voltios, volt, volts, volteos, de voltio, de volt,
-      voltios dc, volts dc, voltios cc
+      v, vdc, v dc, vcc, v cc, voltio, voltios, volt, volts, volteos, de voltio, de volt, voltios
+      dc, volts dc, voltios cc
     `),
     mV: list(`
       mv, milivoltio, milivoltios, milivolt, milivolts, mili voltios, mili volts
     `),
     A: list(`
-      a, amp, amps, amper, ampers, ampere, amperes, amperio, amperios, cca, a cca, a en,
-      amperios cca, amperes cca, amps cca
+      a, amp, amps, amper, ampers, ampere, amperes, amperio, amperios, cca, a cca, a en, amperios
+      cca, amperes cca, amps cca
     `),
     mA: list(`
       ma, miliamperio, miliamperios, miliampere, miliamperes, miliamps
@@ -187,8 +188,8 @@ export const esWords: Words = {
       mω, mohm, mohms, miliohmio, miliohmios, miliohm, miliohms, mili ohmios
     `),
     Cel: list(`
-      cel, °c, c, celsius, centígrado, centígrados, grados c, grados celsius, grado celsius, grados
-      centígrados, grado centígrado
+      cel, °c, c, celsius, centígrado, centígrados, grados c, grados celsius, grado celsius,
+      grados centígrados, grado centígrado
     `),
     '[degF]': list(`
       °f, f, fahrenheit, grados f, grados fahrenheit, grado fahrenheit
@@ -231,9 +232,9 @@ export const esWords: Words = {
   // Only the two words before a figure are looked at: "por debajo de" ends in "debajo de".
   boundsOnly: list(`
     menos de, más de, menor que, mayor que, menor a, mayor a, menor de, mayor de, inferior a,
-    superior a, debajo de, encima de, arriba de, abajo de, bajo, sobre los, al menos, por lo menos,
-    lo menos, como mínimo, como máximo, como mucho, mínimo, máximo, hasta, no llega a, llega a,
-    pasa de, baja de, supera los, ni siquiera, ni
+    superior a, debajo de, encima de, arriba de, abajo de, bajo, sobre los, al menos, por lo
+    menos, lo menos, como mínimo, como máximo, como mucho, mínimo, máximo, hasta, no llega a,
+    llega a, pasa de, baja de, supera los, ni siquiera, ni
   `),
   besideFigures: list(`
     a, al, o, u, e, en, con, de, del, por, para, entre, desde, según, como, sin, cuando, mientras,
@@ -254,54 +255,58 @@ export const esWords: Words = {
   // plain "no", and "para qué" the same as "para".
   fillers: list(`
     el, la, los, las, lo, le, les, me, te, nos, mi, mis, su, sus, tu, al, del, de, a, en, con, o,
-    u, como, es, son, ser, sea, está, están, estaba, estaban, era, eran, hay, había, ha,
-    he, han, hace, hacen, hizo, haciendo, hacer, muy, más, tan, bastante, solo, sólo,
-    solamente, nomás, ya, aún, todavía, ahora, ahorita, aquí, acá, ahí, allí, allá, este, esta,
-    esto, estos, estas, ese, esa, eso, esos, esas, eh, pues, bueno, mire, mira, oye, creo, parece, quizá, quizás, tal,
-    acaso, casi, unos, unas, así, tipo, digamos, aproximadamente, aprox, hola,
-    buenas, perdón, disculpe, disculpa, gracias, favor, porfa, yo, usted, él, ella, coche, carro,
-    auto, camioneta, furgoneta, troca, nave
+    u, como, es, son, ser, sea, está, están, estaba, estaban, era, eran, hay, había, ha, he, han,
+    hace, hacen, hizo, haciendo, hacer, muy, más, tan, bastante, solo, sólo, solamente, nomás, ya,
+    aún, todavía, ahora, ahorita, aquí, acá, ahí, allí, allá, este, esta, esto, estos, estas, ese,
+    esa, eso, esos, esas, eh, pues, bueno, mire, mira, oye, creo, parece, quizá, quizás, tal,
+    acaso, casi, unos, unas, así, tipo, digamos, aproximadamente, aprox, hola, buenas, perdón,
+    disculpe, disculpa, gracias, favor, porfa, yo, usted, él, ella, coche, carro, auto, camioneta,
+    furgoneta, troca, nave
   `),
   endings: list(`
-    amente, emente, mente, ieron, aron, aban, arse, erse, irse, arlo, arla, erlo, erla,
-    itos, itas, ito, ita, aba, ar, er, ir, an, en, os, as, es, o, a, e, s
+    amente, emente, mente, ieron, aron, aban, arse, erse, irse, arlo, arla, erlo, erla, itos,
+    itas, ito, ita, aba, ar, er, ir, an, en, os, as, es, o, a, e, s
   `),
   optionWords: list(`
-    opción, número, num, nro, respuesta, elección, alternativa, la, el, los, las, y, es, son, creo,
-    que, casilla, pondría, elijo, escojo
+    opción, número, num, nro, respuesta, elección, alternativa, la, el, los, las, y, es, son,
+    creo, que, casilla, pondría, elijo, escojo
   `),
   talk: {
     yes: list(`
-      sí, si si, sip, s, claro, claro que sí, por supuesto, vale, ok, okay, okey, oka,
-      dale, de acuerdo, correcto, exacto, así es, sí señor, afirmativo, confirmo, confirmado,
-      entendido, entiendo, leído, leído y entendido, lo leí, ya lo leí, sí lo leí, lo he leído,
-      adelante, sigamos, seguimos, sigo, seguir, continuar, continúe, continuemos, es seguro, sí es
-      seguro, sí seguro, seguro, todo seguro, se puede seguir, perfecto, órale, ándale, va,
-      sí por favor, creo que sí, sí adelante, sí sigamos, sí sigo, sí continuar, sí entendido, sí puedo, sí se puede, sí todo bien, sí ok, ok sí, sí claro, sí correcto, está bien, todo en orden
+      sí, si si, sip, s, claro, claro que sí, por supuesto, vale, ok, okay, okey, oka, dale, de
+      acuerdo, correcto, exacto, así es, sí señor, afirmativo, confirmo, confirmado, entendido,
+      entiendo, leído, leído y entendido, lo leí, ya lo leí, sí lo leí, lo he leído, adelante,
+      sigamos, seguimos, sigo, seguir, continuar, continúe, continuemos, es seguro, sí es seguro,
+      sí seguro, seguro, todo seguro, se puede seguir, perfecto, órale, ándale, va, sí por favor,
+      creo que sí, sí adelante, sí sigamos, sí sigo, sí continuar, sí entendido, sí puedo, sí se
+      puede, sí todo bien, sí ok, ok sí, sí claro, sí correcto, está bien, todo en orden
     `),
     no: list(`
       no, n, nop, no no, nel, qué va, para nada, claro que no, negativo, no es seguro, no seguro,
       todavía no, aún no, creo que no, no por favor, de ninguna manera, ni hablar
     `),
     done: list(`
-      hecho, ya está hecho, listo, lista, ya está, ya, ya estuvo, ya lo cambié, ya la cambié, ya lo arreglé, ya lo puse, ya lo monté, reparado, arreglado, cambiado, cambiada, montado, montada, instalado, instalada, quedó listo, quedó lista, trabajo hecho,  ya quedó, terminado, terminé, ya
-      terminé, acabado, ya acabé, lo hice, ya lo hice, completado, completo, todo hecho, cumplido,
-      esperé, ya esperé, he esperado, pasó el tiempo, ya pasó el tiempo, se cumplió el tiempo, ya
-      se cumplió, tiempo cumplido, ya pasó el minuto, ya pasaron los minutos
+      hecho, ya está hecho, listo, lista, ya está, ya, ya estuvo, ya lo cambié, ya la cambié, ya
+      lo arreglé, ya lo puse, ya lo monté, reparado, arreglado, cambiado, cambiada, montado,
+      montada, instalado, instalada, quedó listo, quedó lista, trabajo hecho, ya quedó, terminado,
+      terminé, ya terminé, acabado, ya acabé, lo hice, ya lo hice, completado, completo, todo
+      hecho, cumplido, esperé, ya esperé, he esperado, pasó el tiempo, ya pasó el tiempo, se
+      cumplió el tiempo, ya se cumplió, tiempo cumplido, ya pasó el minuto, ya pasaron los minutos
     `),
     over: list(`
-      ya pasó, pasó, ya pasó todo, pasó el peligro, se acabó, ya se acabó, ya está, ya no hay peligro, no hay peligro, ya no hay humo, ya no sale humo, ya no hay fuego, ya
-      no gotea, ya no pierde, ya no sale nada, ya no hay fuga, fuera de peligro, estamos a salvo,
-      estoy a salvo, todos a salvo, ya es seguro, es seguro ahora, dicen que ya es seguro, ya estamos seguros, se apagó el
-      fuego, se apagó, ya se apagó, apagado, se fue, ya se fue, se detuvo, se paró,
-      se volvió a parar, se volvió a apagar, se apagó otra vez, controlado, está controlado, bajo
-      control, resuelto, solucionado, arreglado, despejado, todo bien, ya todo bien, reanudar,
-      seguimos, sigamos, continuar, volvió a la normalidad
+      ya pasó, pasó, ya pasó todo, pasó el peligro, se acabó, ya se acabó, ya está, ya no hay
+      peligro, no hay peligro, ya no hay humo, ya no sale humo, ya no hay fuego, ya no gotea, ya
+      no pierde, ya no sale nada, ya no hay fuga, fuera de peligro, estamos a salvo, estoy a
+      salvo, todos a salvo, ya es seguro, es seguro ahora, dicen que ya es seguro, ya estamos
+      seguros, se apagó el fuego, se apagó, ya se apagó, apagado, se fue, ya se fue, se detuvo, se
+      paró, se volvió a parar, se volvió a apagar, se apagó otra vez, controlado, está controlado,
+      bajo control, resuelto, solucionado, arreglado, despejado, todo bien, ya todo bien,
+      reanudar, seguimos, sigamos, continuar, volvió a la normalidad
     `),
     'dont-know': list(`
-      no sé, no lo sé, yo no sé, no sé bien, no sabría decir, no sabría, ni idea, no tengo idea, no
-      tengo ni idea, ni la menor idea, no estoy seguro, no estoy segura, no estoy muy seguro, no me
-      acuerdo, no recuerdo, no lo recuerdo, se me olvidó, lo olvidé, no me fijé, no vi, no
+      no sé, no lo sé, yo no sé, no sé bien, no sabría decir, no sabría, ni idea, no tengo idea,
+      no tengo ni idea, ni la menor idea, no estoy seguro, no estoy segura, no estoy muy seguro,
+      no me acuerdo, no recuerdo, no lo recuerdo, se me olvidó, lo olvidé, no me fijé, no vi, no
       conozco, desconozco, lo desconozco, ignoro, quién sabe, sepa, sabe dios, vaya uno a saber,
       difícil de decir, no podría decir, no te sé decir, no le sé decir, no puedo decir, no queda
       claro, ns, nc
@@ -311,21 +316,21 @@ export const esWords: Words = {
       ahora, no podemos, no es posible, imposible, no soy capaz, no alcanzo, no llego, no llego
       ahí, no lo encuentro, no la encuentro, no encuentro, no lo veo, no veo, no se ve, no lo
       hallo, no existe, no lo trae, no lo tengo, no tengo, no tengo eso, no tengo uno, no traigo,
-      no me atrevo, no quiero hacerlo, prefiero no hacerlo, mejor no, demasiado peligroso, paso, saltar, sáltalo, saltarlo, salta, omitir, omítelo, siguiente, no viene de
-      fábrica, no lleva
+      no me atrevo, no quiero hacerlo, prefiero no hacerlo, mejor no, demasiado peligroso, paso,
+      saltar, sáltalo, saltarlo, salta, omitir, omítelo, siguiente, no viene de fábrica, no lleva
     `),
     why: list(`
       por qué, porqué, y eso por qué, por qué eso, por qué esto, por qué pregunta, por qué me
       pregunta, por qué preguntas, por qué lo pregunta, por qué quiere saber, por qué necesita
       saber, para qué, para qué es, para qué sirve, para qué sirve eso, para qué quiere saberlo,
-      con qué fin, cuál es la razón, qué razón, qué significa, qué significa eso, qué significaría,
-      qué quiere decir eso, explique, explícame, explíqueme, explicación, motivo
+      con qué fin, cuál es la razón, qué razón, qué significa, qué significa eso, qué
+      significaría, qué quiere decir eso, explique, explícame, explíqueme, explicación, motivo
     `),
     numbers: list(`
-      números, los números, cifras, las cifras, muestra los números, muéstreme los números, ver los
-      números, ver las cifras, qué números, de dónde salen los números, de dónde sale ese número,
-      de dónde sale la cifra, qué tan seguro, qué tan seguro es, qué tan seguro estás, qué tan
-      seguro está, qué tan exacto, qué tan exacto es, con qué certeza, con qué precisión, qué
+      números, los números, cifras, las cifras, muestra los números, muéstreme los números, ver
+      los números, ver las cifras, qué números, de dónde salen los números, de dónde sale ese
+      número, de dónde sale la cifra, qué tan seguro, qué tan seguro es, qué tan seguro estás, qué
+      tan seguro está, qué tan exacto, qué tan exacto es, con qué certeza, con qué precisión, qué
       precisión tiene, fuentes, qué se espera, cuánto debería ser, cuánto debería dar, cuánto debe
       marcar, dónde se pierden los voltios, dónde se pierde el voltaje, dónde se pierden los volts
     `),
@@ -334,22 +339,24 @@ export const esWords: Words = {
       anterior, paso atrás, un paso atrás, ir atrás, retroceder, deshacer, pregunta de antes
     `),
     repeat: list(`
-      repetir, repite, repita, repítelo, repítalo, otra vez, una vez más, repítelo de nuevo, cómo, cómo
-      dice, cómo dijo, mande, qué dijo, dígalo otra vez, repita la pregunta, repite la pregunta,
-      cuál era la pregunta, no entendí, no entendí la pregunta, no entiendo, no entiendo la pregunta
+      repetir, repite, repita, repítelo, repítalo, otra vez, una vez más, repítelo de nuevo, cómo,
+      cómo dice, cómo dijo, mande, qué dijo, dígalo otra vez, repita la pregunta, repite la
+      pregunta, cuál era la pregunta, no entendí, no entendí la pregunta, no entiendo, no entiendo
+      la pregunta
     `),
     person: list(`
-      persona, una persona, persona real, una persona real, humano, un humano, operador, operadora,
-      un operador, agente, un agente, asesor, un asesor, hablar con una persona, hablar con alguien,
-      hablar con un humano, hablar con un agente, hablar con un operador, hablar con un asesor,
-      quiero hablar con alguien, quiero hablar con una persona, necesito una persona, necesito hablar
-      con alguien, páseme con alguien, pásame con alguien, comuníqueme con alguien, que me llamen,
-      llámenme, llámeme, que me llame alguien, atención humana, atención personal, ayuda humana
+      persona, una persona, persona real, una persona real, humano, un humano, operador,
+      operadora, un operador, agente, un agente, asesor, un asesor, hablar con una persona, hablar
+      con alguien, hablar con un humano, hablar con un agente, hablar con un operador, hablar con
+      un asesor, quiero hablar con alguien, quiero hablar con una persona, necesito una persona,
+      necesito hablar con alguien, páseme con alguien, pásame con alguien, comuníqueme con
+      alguien, que me llamen, llámenme, llámeme, que me llame alguien, atención humana, atención
+      personal, ayuda humana
     `),
     stop: list(`
-      parar, para, detener, detente, alto, basta, salir, fin, adiós, chao, chau, hasta
-      luego, hasta aquí, hasta acá, cancelar, abandonar, lo dejo, dejarlo, dejarlo aquí, lo dejo
-      aquí, me rindo, quiero parar, quiero terminar, más tarde, pausa, nos vemos, sigo después
+      parar, para, detener, detente, alto, basta, salir, fin, adiós, chao, chau, hasta luego,
+      hasta aquí, hasta acá, cancelar, abandonar, lo dejo, dejarlo, dejarlo aquí, lo dejo aquí, me
+      rindo, quiero parar, quiero terminar, más tarde, pausa, nos vemos, sigo después
     `),
     language: list(`
       idioma, cambiar idioma, cambiar de idioma, cambia el idioma, otro idioma, otra lengua
@@ -357,9 +364,9 @@ export const esWords: Words = {
   },
   corrections: list(`
     corrección, corrijo, corregir, quiero corregir, me equivoqué, me he equivocado, quise decir,
-    quería decir, perdón quise decir, en realidad, en realidad era, error mío, fue un error,
-    lo dije mal, lo puse mal, cambiar la respuesta, cambio la respuesta, cambia la
-    respuesta, cambiar respuesta, debería ser, debía ser, rectifico, mejor dicho, digo
+    quería decir, perdón quise decir, en realidad, en realidad era, error mío, fue un error, lo
+    dije mal, lo puse mal, cambiar la respuesta, cambio la respuesta, cambia la respuesta, cambiar
+    respuesta, debería ser, debía ser, rectifico, mejor dicho, digo
   `),
   earlier: [
     'era',
@@ -376,17 +383,18 @@ export const esWords: Words = {
       set: { 'vehicle.nominal': 24 },
       said: list(`
         vehículo de 24 v, sistema de 24 v, camión de 24 v, bus de 24 v, colectivo de 24 v,
-        vehículo de 24 voltios, sistema de 24 voltios, camión de 24 voltios,
-        autobús de 24 voltios, vehículo de 24 volts, sistema de 24 volts, camión de
-        24 volts, vehículo de veinticuatro voltios, sistema de veinticuatro voltios, trabaja a 24 v, trabaja con 24 voltios
+        vehículo de 24 voltios, sistema de 24 voltios, camión de 24 voltios, autobús de 24
+        voltios, vehículo de 24 volts, sistema de 24 volts, camión de 24 volts, vehículo de
+        veinticuatro voltios, sistema de veinticuatro voltios, trabaja a 24 v, trabaja con 24
+        voltios
       `),
     },
     {
       set: { 'vehicle.nominal': 12 },
       said: list(`
-        vehículo de 12 v, sistema de 12 v, vehículo de 12
-        voltios, sistema de 12 voltios, vehículo de 12 volts, sistema de 12
-        volts, vehículo de doce voltios, sistema de doce voltios, trabaja a 12 v
+        vehículo de 12 v, sistema de 12 v, vehículo de 12 voltios, sistema de 12 voltios, vehículo
+        de 12 volts, sistema de 12 volts, vehículo de doce voltios, sistema de doce voltios,
+        trabaja a 12 v
       `),
     },
     {
@@ -399,29 +407,29 @@ export const esWords: Words = {
     {
       set: { 'vehicle.fuel': 'petrol' },
       said: list(`
-        gasolina, es de gasolina, motor de gasolina, a gasolina, usa gasolina, nafta, a nafta, naftero,
-        motor a nafta, bencina, bencinero, a bencina, coche de gasolina, carro a gasolina
+        gasolina, es de gasolina, motor de gasolina, a gasolina, usa gasolina, nafta, a nafta,
+        naftero, motor a nafta, bencina, bencinero, a bencina, coche de gasolina, carro a gasolina
       `),
     },
     {
       set: { 'vehicle.transmission': 'automatic' },
       said: list(`
-        automático, es automático, es un automático, caja automática, cambio automático, transmisión
-        automática
+        automático, es automático, es un automático, caja automática, cambio automático,
+        transmisión automática
       `),
     },
     {
       set: { 'vehicle.transmission': 'manual' },
       said: list(`
-        manual, es manual, es un manual, caja manual, cambio manual, transmisión manual, estándar, es
-        estándar, caja mecánica, sincrónico
+        manual, es manual, es un manual, caja manual, cambio manual, transmisión manual, estándar,
+        es estándar, caja mecánica, sincrónico
       `),
     },
     {
       set: { 'vehicle.ignition': 'button' },
       said: list(`
-        botón de arranque, botón de encendido, arranca con botón, tiene botón de arranque, tiene botón
-        de encendido, prende con botón, enciende con botón
+        botón de arranque, botón de encendido, arranca con botón, tiene botón de arranque, tiene
+        botón de encendido, prende con botón, enciende con botón
       `),
     },
     {
@@ -433,17 +441,18 @@ export const esWords: Words = {
     {
       set: { 'meter.class': 'simple' },
       said: list(`
-        medidor sencillo, medidor barato, multímetro barato, multímetro sencillo, tester barato, tester
-        sencillo, voltímetro barato, polímetro barato, mi medidor es barato, mi multímetro es barato,
-        mi tester es barato, multímetro económico
+        medidor sencillo, medidor barato, multímetro barato, multímetro sencillo, tester barato,
+        tester sencillo, voltímetro barato, polímetro barato, mi medidor es barato, mi multímetro
+        es barato, mi tester es barato, multímetro económico
       `),
     },
     {
       set: { 'meter.class': 'fine' },
       said: list(`
-        buen medidor, medidor bueno, buen multímetro, multímetro bueno, medidor preciso, multímetro
-        preciso, medidor exacto, multímetro exacto, medidor calibrado, multímetro calibrado, medidor
-        caro, multímetro caro, tester bueno, buen tester, mi medidor es preciso, multímetro profesional
+        buen medidor, medidor bueno, buen multímetro, multímetro bueno, medidor preciso,
+        multímetro preciso, medidor exacto, multímetro exacto, medidor calibrado, multímetro
+        calibrado, medidor caro, multímetro caro, tester bueno, buen tester, mi medidor es
+        preciso, multímetro profesional
       `),
     },
     {
@@ -474,8 +483,8 @@ export const esWords: Words = {
       buscapolos
     `),
     'clamp-meter': list(`
-      pinza amperimétrica, pinza amperométrica, amperímetro de gancho, amperímetro de pinza, pinza de
-      corriente
+      pinza amperimétrica, pinza amperométrica, amperímetro de gancho, amperímetro de pinza, pinza
+      de corriente
     `),
     'load-tester': [
       'probador de descarga',
@@ -488,24 +497,26 @@ export const esWords: Words = {
       analizador de batería, probador de conductancia
     `),
     'boost-source': list(`
-      cables de arranque, cables para pasar corriente, cables pasa corriente, cables de puente, pinzas
-      de batería, pinzas para arrancar, arrancador portátil, arrancador, booster, batería auxiliar
+      cables de arranque, cables para pasar corriente, cables pasa corriente, cables de puente,
+      pinzas de batería, pinzas para arrancar, arrancador portátil, arrancador, booster, batería
+      auxiliar
     `),
     charger: ['cargador', 'cargador de batería', 'cargador de baterías'],
     'code-reader': list(`
-      lector de códigos, lector de averías, lector de fallas, escáner, scanner, máquina de diagnosis
+      lector de códigos, lector de averías, lector de fallas, escáner, scanner, máquina de
+      diagnosis
     `),
     'second-key': list(`
       segunda llave, otra llave, llave de repuesto, copia de la llave, duplicado de la llave, otro
       mando, otro control
     `),
     helper: list(`
-      ayudante, alguien que ayude, alguien que me ayude, alguien que me ayuda, un amigo, un vecino,
-      otra persona, un compañero, acompañante
+      ayudante, alguien que ayude, alguien que me ayude, alguien que me ayuda, un amigo, un
+      vecino, otra persona, un compañero, acompañante
     `),
     'hand-tools': list(`
-      herramientas, herramientas de mano, caja de herramientas, juego de llaves, llaves fijas, llave de
-      tuercas
+      herramientas, herramientas de mano, caja de herramientas, juego de llaves, llaves fijas,
+      llave de tuercas
     `),
     'bench-tester': ['banco de pruebas', 'probador de banco', 'banco de prueba'],
   },

@@ -46,7 +46,16 @@ export const frWords: Words = {
   point: ['virgule', 'point'],
   joins: ['et'],
   articles: ['de', 'd', 'a', 'ma'],
-  fractions: { demi: 1 / 2, demie: 1 / 2, demis: 1 / 2, quart: 1 / 4, quarts: 1 / 4 },
+  fractions: {
+    dixième: 1 / 10,
+    dixièmes: 1 / 10,
+    demi: 1 / 2,
+    demie: 1 / 2,
+    demis: 1 / 2,
+    quart: 1 / 4,
+    quarts: 1 / 4,
+  },
+  below: ['en dessous de zéro', 'sous zéro', 'en dessous', 'négatif'],
   minus: ['moins'],
   ordinals: {
     premier: 1,

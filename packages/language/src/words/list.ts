@@ -2,6 +2,6 @@
 export function list(text: string): readonly string[] {
   return text
     .split(',')
-    .map((phrase) => phrase.trim())
+    .map((phrase) => phrase.trim().replaceAll(/\s+/g, ' '))
     .filter((phrase) => phrase !== '');
 }

@@ -98,6 +98,8 @@ export const plWords: Words = {
   joins: ['i', 'oraz'],
   articles: [],
   fractions: {
+    dziesiąta: 1 / 10,
+    dziesiątą: 1 / 10,
     pół: 1 / 2,
     połowa: 1 / 2,
     połowę: 1 / 2,
@@ -107,6 +109,7 @@ export const plWords: Words = {
     setnych: 1 / 100,
     setne: 1 / 100,
   },
+  below: ['mrozu', 'poniżej zera', 'na minusie'],
   minus: ['minus', 'ujemne', 'mróz'],
   ordinals: {
     pierwszy: 1,

@@ -28,6 +28,8 @@ export interface Spelling {
   readonly around?: readonly (readonly [before: string, behind: string])[];
   /** True where words are written together as one: `Batterieklemme`, `einhundertsiebzig`. */
   readonly compounds?: boolean;
+  /** The word of a share in tenths: `ثمانية من عشرة`, eight of ten, which is asked back. */
+  readonly outOf?: string;
   /** True where sixty and eighty are counted on from to nineteen: `soixante douze`. */
   readonly vigesimal?: boolean;
   /** True where a unit may stand before its ten: `خمسة وعشرون`, `fünf und zwanzig`. */
@@ -57,6 +59,8 @@ export interface Words {
   readonly articles: readonly string[];
   readonly fractions: Readonly<Record<string, number>>;
   readonly minus: readonly string[];
+  /** Words behind a figure that put it below zero, the longest first: `below zero`. */
+  readonly below?: readonly string[];
   readonly ordinals: Readonly<Record<string, number>>;
   /** What stands between groups of thousands when written in digits. */
   readonly grouping: ',' | '.' | ' ';

@@ -1,0 +1,68 @@
+/**
+ * How well phrases are understood that were written without sight of the phrase lists. The levels
+ * hold what has been reached; the bench `understand` prints the figures and the confusion.
+ */
+import { createSpeaker, localeTags } from '@keyturn/language';
+import { shippedTexts } from '@keyturn/terminal';
+import { describe, expect, test } from 'vitest';
+import { noStart } from './support/no-start.ts';
+import { scorePhrases, type Scored } from './support/phrases.ts';
+
+const { checks, interrupts } = noStart.chart.flow;
+
+describe.each(localeTags)('in %s', (locale) => {
+  const scored = scorePhrases(locale);
+  const part = (kind: Scored['kind'], outcome: Scored['outcome']): number => {
+    const those = scored.filter((one) => one.kind === kind);
+    return those.filter((one) => one.outcome === outcome).length / Math.max(those.length, 1);
+  };
+
+  test('there are enough phrases and readings', () => {
+    expect(scored.length).toBeGreaterThanOrEqual(140);
+    expect(scored.filter(({ kind }) => kind === 'reading').length).toBeGreaterThanOrEqual(40);
+  });
+
+  test('no reading is wrong by a factor of ten', () => {
+    expect(scored.filter(({ isOffByTen }) => isOffByTen).map(({ phrase }) => phrase.text)).toEqual(
+      [],
+    );
+  });
+
+  test('every interrupt is heard', () => {
+    const missed = scored.filter((one) => one.kind === 'interrupt' && one.outcome !== 'right');
+    expect(missed.map(({ phrase }) => phrase.text)).toEqual([]);
+  });
+
+  test('most answers are understood at first, and few wrongly', () => {
+    expect(part('choice', 'right')).toBeGreaterThanOrEqual(0.7);
+    expect(part('choice', 'wrong')).toBeLessThanOrEqual(0.11);
+    expect(part('reading', 'right')).toBeGreaterThanOrEqual(0.85);
+  });
+
+  test.each([
+    ['one letter', 'a'.repeat(10_000)],
+    ['digits', '1'.repeat(10_000)],
+    ['marks', '.,-/'.repeat(2500)],
+    ['words', 'no click 12.4 V smoke '.repeat(460)],
+    ['just short enough', '12,4 ما no nicht pas click '.repeat(80).slice(0, 2000)],
+    ['joiners', '\u200d\u0301'.repeat(5000)],
+  ])(
+    'a hostile text of %s is answered at once',
+    (_, text) => {
+      const flowTexts = shippedTexts('no-start', locale);
+      const speaker = createSpeaker({ locale, flowTexts, checks });
+      const understood = speaker.understand(text, {
+        awaiting: 'answer',
+        check: null,
+        checks,
+        interrupts: Object.keys(interrupts),
+        answered: [],
+        kit: [],
+        nominal: 12,
+        lamp: false,
+      });
+      expect(understood.type).toBeTypeOf('string');
+    },
+    2000,
+  );
+});
