@@ -19,7 +19,7 @@ const rooms = {
 };
 
 /** Packages whose root face runs in a page, so that nothing in them may need Node. */
-const browserSafe = ['electrics', 'evidence', 'core', 'language', 'drawings'];
+const browserSafe = ['electrics', 'evidence', 'core', 'language', 'conversation', 'drawings'];
 
 /** What turns files into a flow stands behind the subpath core/load, in files called load... */
 const loading = ['^packages/core/src/load', '^packages/core/src/[a-z-]+/load'];
