@@ -1,6 +1,8 @@
 /** Speaking and understanding. */
-export { createSpeaker, type KeyName, type Speaker, type SpeakerOptions } from './speaker.ts';
+export { createSpeaker } from './create-speaker.ts';
+export { speakerOf, type KeyName, type Speaker, type SpeakerOptions } from './speaker.ts';
 export { localeTags } from './locale.ts';
+export { localeNames, type Locale } from './locale-names.ts';
 
 /** What is said. */
 export type { Rendered, RenderedFault, RenderedOption, RenderedSection } from './rendered.ts';

@@ -4,17 +4,20 @@ import { createFigures, type Figure } from './numbers/figures.ts';
 import type { FlowTexts } from './flow-texts.ts';
 import { createFlowWords, type CheckLikes } from './flow-words.ts';
 import { createLexicon, type Lexicon } from './understand/lexicon.ts';
-import { findLocale } from './locale.ts';
+import { localeNames, type Locale } from './locale-names.ts';
 import { renderMessage } from './render/render.ts';
 import type { Rendered } from './rendered.ts';
 import { createSay } from './texts/create-say.ts';
 import type { en } from './texts/en.ts';
+import { createLanguageNames } from './understand/language-names.ts';
 import { understandText } from './understand/understand.ts';
 import type { Hearing, Understood } from './understand/understood.ts';
 import type { Voice } from './voice.ts';
 
 /** A key that is not an answer, or what is said of keys. */
 export type KeyName = keyof (typeof en)['key'];
+
+const languageNamed = createLanguageNames(Object.keys(localeNames));
 
 /** What a speaker is made of. */
 export interface SpeakerOptions {
@@ -44,16 +47,12 @@ export interface Speaker {
 }
 
 /**
- * Creates the speaker of one conversation, with an i18next instance of its own. Synchronous.
- *
- * Throws `locale-unknown` where there are no texts for the locale.
- *
- * @example
- * const speaker = createSpeaker({ locale: 'en', flowTexts, checks: flow.checks });
- * const words = speaker.render(step.messages);
+ * Creates the speaker of one conversation from a language that was brought along, as a page does
+ * that carries only the one in use. Synchronous.
  */
-export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOptions): Speaker {
-  const { name, texts, words } = findLocale(locale);
+export function speakerOf(language: Locale, options: SpeakerOptions): Speaker {
+  const { texts, words } = language;
+  const { locale, flowTexts, checks, role } = options;
   const say = createSay(locale, texts);
   const figures = createFigures(locale, say);
   const flow = createFlowWords(flowTexts, checks ?? {}, say);
@@ -75,8 +74,10 @@ export function createSpeaker({ locale, flowTexts, checks, role }: SpeakerOption
       understandText(text, hearing, {
         lexicon: lexiconOf(hearing.checks),
         formatQuantity: figures.formatQuantity,
+        unitHere: figures.unitHere,
         unitSign: figures.unitSign,
-        languageName: name,
+        languages: Object.values(localeNames),
+        languageNamed,
       }),
     askBack: (understood) => askBack(understood, voice),
     formatQuantity: figures.formatQuantity,

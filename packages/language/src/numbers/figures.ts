@@ -1,5 +1,6 @@
 import { LanguageError } from '../language-error.ts';
 import type { Say } from '../texts/text-key.ts';
+import { isolationIn } from './isolate.ts';
 import { unitSigns } from './unit.ts';
 
 /** A number with its UCUM unit, and the step in which it was typed, where that is known. */
@@ -20,7 +21,12 @@ export interface Figures {
   readonly formatMinutes: (minutes: number) => string;
   readonly listAll: (items: readonly string[]) => string;
   readonly listAny: (items: readonly string[]) => string;
+  /** The unit in which a figure without one is meant here: °F for °C where the region uses it. */
+  readonly unitHere: (unit: string) => string;
 }
+
+/** Regions that measure temperature in °F. Source: CLDR's unit preferences, from memory. */
+const fahrenheitRegions = ['US', 'BS', 'BZ', 'KY', 'PR', 'PW'];
 
 /** Where no resolution is known, figures are shown to this many decimals at most. */
 const mostDecimals = 3;
@@ -45,6 +51,13 @@ function digits(figure: Figure): Intl.NumberFormatOptions {
 
 /** The figures of one locale. `formatQuantity` and `unitSign` throw `unit-unknown`. */
 export function createFigures(locale: string, say: Say): Figures {
+  const { words: isolate, figure: isolateFigure } = isolationIn(locale);
+  const isFahrenheit = fahrenheitRegions.includes(new Intl.Locale(locale).region ?? '');
+  const unitHere = (unit: string): string => (unit === 'Cel' && isFahrenheit ? '[degF]' : unit);
+  const asHere = (figure: Figure): Figure => {
+    const unit = unitHere(figure.unit);
+    return unit === figure.unit ? figure : { ...figure, unit, value: figure.value * 1.8 + 32 };
+  };
   const all = new Intl.ListFormat(locale, { type: 'conjunction' });
   const any = new Intl.ListFormat(locale, { type: 'disjunction' });
   const percent = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 });
@@ -55,21 +68,24 @@ export function createFigures(locale: string, say: Say): Figures {
     return found;
   };
 
-  const formatQuantity = (figure: Figure): string => {
+  const formatQuantity = (given: Figure): string => {
+    const figure = asHere(given);
     const { sign, intl, text } = signOf(figure.unit);
     const options = digits(figure);
     if (intl !== undefined) {
       const unit = { style: 'unit', unit: intl.unit, unitDisplay: intl.display } as const;
-      return new Intl.NumberFormat(locale, { ...options, ...unit }).format(figure.value);
+      return isolate(new Intl.NumberFormat(locale, { ...options, ...unit }).format(figure.value));
     }
     const number = new Intl.NumberFormat(locale, options).format(figure.value);
-    return text === undefined ? `${number} ${sign ?? ''}` : say(text, { figure: number });
+    return text === undefined
+      ? isolateFigure(`${number} ${sign ?? ''}`)
+      : isolate(say(text, { figure: number }));
   };
 
   return {
     formatQuantity,
     unitSign: (unit) => {
-      const { sign, intl, text } = signOf(unit);
+      const { sign, intl, text } = signOf(unitHere(unit));
       if (sign !== undefined) return sign;
       if (text !== undefined) return say(text, { figure: '' }).trim();
       if (intl === undefined) return '';
@@ -80,15 +96,19 @@ export function createFigures(locale: string, say: Say): Figures {
       });
       return format.formatToParts(2).find((part) => part.type === 'unit')?.value ?? '';
     },
-    formatShare: (share) => percent.format(Math.min(share > 0.99 && share < 1 ? 0.99 : share, 1)),
+    formatShare: (share) =>
+      isolate(percent.format(Math.min(share > 0.99 && share < 1 ? 0.99 : share, 1))),
     formatMinutes: (minutes) =>
-      new Intl.NumberFormat(locale, {
-        style: 'unit',
-        unit: 'minute',
-        unitDisplay: 'long',
-        maximumFractionDigits: 1,
-      }).format(minutes),
-    listAll: (items) => all.format(items),
-    listAny: (items) => any.format(items),
+      isolate(
+        new Intl.NumberFormat(locale, {
+          style: 'unit',
+          unit: 'minute',
+          unitDisplay: 'long',
+          maximumFractionDigits: 1,
+        }).format(minutes),
+      ),
+    listAll: (items) => all.format(items.map(isolate)),
+    listAny: (items) => any.format(items.map(isolate)),
+    unitHere,
   };
 }

@@ -40,11 +40,11 @@ export function readingOf(
 export function judgeReading(
   check: CheckPhrases,
   { value, decimals, other, unit: said }: SaidFigure,
-  { nominal }: LineContext,
+  { nominal, unitHere }: LineContext,
 ): SaidReading | Doubtful {
   const { form } = check.check;
   if (form.kind !== 'reading') return readingOf(check, { value, decimals }, said ?? '');
-  const unit = said ?? form.unit;
+  const unit = said ?? unitHere(form.unit);
   const judged = judgeFigure({ value, unit }, form, nominal);
   const reading = readingOf(check, { value, decimals }, unit);
   if (judged.type !== 'implausible') return reading;
@@ -72,11 +72,11 @@ export function judgeReading(
 export function meantByFigures(
   check: CheckPhrases,
   figures: readonly SaidFigure[],
-  { nominal }: LineContext,
+  { nominal, unitHere }: LineContext,
 ): readonly SaidReading[] {
   const { form } = check.check;
   if (form.kind !== 'reading') return [];
-  const unit = figures.find((figure) => figure.unit !== undefined)?.unit ?? form.unit;
+  const unit = figures.find((figure) => figure.unit !== undefined)?.unit ?? unitHere(form.unit);
   const isPlausible = ({ value }: SaidReading): boolean =>
     judgeFigure(value, form, nominal).type === 'plausible';
   const [whole, decimals, more] = figures;

@@ -12,6 +12,8 @@ export interface LineContext {
   readonly inHand: CheckPhrases | undefined;
   /** The kit of the case; empty where nothing is known of it. */
   readonly kit: readonly string[];
+  /** The unit in which a bare figure of a unit is meant: °F for °C where the region uses it. */
+  readonly unitHere: (unit: string) => string;
   /** What the vehicle's system is rated for, in volts. */
   readonly nominal: 12 | 24;
 }

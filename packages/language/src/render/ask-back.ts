@@ -10,6 +10,7 @@ export function askBack(understood: Understood, voice: Voice): Rendered[] {
   const { say, flow, figures } = voice;
   switch (understood.type) {
     case 'input':
+    case 'language':
       return [];
     case 'offers': {
       if (understood.doubt !== undefined) return [questioned(understood.doubt, understood, voice)];
@@ -51,7 +52,7 @@ function wording(unclear: Extract<Understood, { type: 'unclear' }>, voice: Voice
   switch (code) {
     case 'empty':
     case 'nothing-to-confirm':
-    case 'one-language':
+    case 'which-language':
       return say(`unclear.${code}`, { possible });
     case 'unknown-choice':
     case 'one-choice':
@@ -79,6 +80,6 @@ function sayPossible(
   const { say, figures } = voice;
   if (possible.length === 0) return say('unclear.plain');
   const list = figures.listAny(possible);
-  if (code === 'one-language') return list;
+  if (code === 'which-language') return list;
   return say('unclear.possible', { list });
 }

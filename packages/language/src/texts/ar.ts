@@ -1,6 +1,6 @@
 /**
- * The general texts in Arabic. Figures stand in isolates (U+2068 … U+2069), so that their signs and
- * units are not reversed by the letters around them.
+ * The general texts in Arabic. Signs and units that are written out beside a figure stand with it
+ * between U+2066 and U+2069, so that the letters around them do not reverse them.
  */
 export const ar = {
   word: {
@@ -26,7 +26,7 @@ export const ar = {
     remembered: 'من الذاكرة فقط، دون أن تفعل ذلك الآن: {{ask}}',
     probes: 'المجس الأحمر على {{red}}، والمجس الأسود على {{black}}.',
     done: 'تم',
-    lasts: 'يستغرق هذا نحو \u2068{{time}}\u2069.',
+    lasts: 'يستغرق هذا نحو {{time}}.',
   },
   key: {
     confirm: 'نعم، الوضع آمن',
@@ -42,29 +42,26 @@ export const ar = {
     begin: 'ابدأ حالة جديدة',
   },
   wait: {
-    until:
-      'انتظر \u2068{{time}}\u2069 قبل الخطوة التالية: {{name}}. قل «تم» إن كان الوقت قد انقضى بالفعل.',
+    until: 'انتظر {{time}} قبل الخطوة التالية: {{name}}. قل «تم» إن كان الوقت قد انقضى بالفعل.',
   },
   reading: {
-    plain: '\u2068{{figure}}\u2069: {{means}}',
+    plain: '{{figure}}: {{means}}',
     borderline:
-      '\u2068{{figure}}\u2069: على الحد، فلا يمكن الجزم. {{shares}}. يؤخذ الاحتمالان في الحسبان من الآن فصاعدًا.',
-    share: '\u2068{{share}}\u2069 أن تكون النتيجة: {{label}}',
+      '{{figure}}: على الحد، فلا يمكن الجزم. {{shares}}. يؤخذ الاحتمالان في الحسبان من الآن فصاعدًا.',
+    share: '{{share}} أن تكون النتيجة: {{label}}',
     repeat: 'اقرأه مرة أخرى، بتلامس نظيف وثابت، حتى آخر رقم.',
     settles: 'ما قد يحسم الأمر: {{name}}.',
-    expected:
-      'المتوقع في هذه المركبة حين لا يكون فيها عطل: من \u2068{{low}}\u2069 إلى \u2068{{high}}\u2069.',
+    expected: 'المتوقع في هذه المركبة حين لا يكون فيها عطل: من {{low}} إلى {{high}}.',
   },
   numbers: {
     none: 'لم تؤخذ أي قراءة بجهاز قياس حتى الآن.',
-    reading: '{{name}}: \u2068{{figure}} ± {{spread}}\u2069',
+    reading: '{{name}}: {{figure}} ± {{spread}}',
     shares: 'فتكون النتيجة: {{shares}}.',
-    share: '{{label}} \u2068{{share}}\u2069',
+    share: '{{label}} {{share}}',
     losses: 'أين يضيع الجهد',
-    loss: '{{part}}: \u2068{{loss}} ± {{spread}}\u2069، أي \u2068{{share}}\u2069 مما وُجد ضائعًا',
-    lossResistance:
-      '{{part}}: \u2068{{loss}} ± {{spread}}\u2069، \u2068{{resistance}}\u2069، أي \u2068{{share}}\u2069 مما وُجد ضائعًا',
-    atMotor: 'يصل إلى الموتور \u2068{{volts}}\u2069.',
+    loss: '{{part}}: {{loss}} ± {{spread}}، أي {{share}} مما وُجد ضائعًا',
+    lossResistance: '{{part}}: {{loss}} ± {{spread}}، {{resistance}}، أي {{share}} مما وُجد ضائعًا',
+    atMotor: 'يصل إلى الموتور {{volts}}.',
     battery: 'داخل البطارية',
     positive: 'الجهة الموجبة',
     ground: 'جهة الأرضي',
@@ -86,21 +83,20 @@ export const ar = {
     none: 'نتيجة «{{name}}» تحدد ما يجب فعله بعد ذلك.',
     outcome: 'إن كان الجواب «{{label}}»: فالأرجح {{faults}}.',
     nothing: 'إن كان الجواب «{{label}}»: فهو لا يقول شيئًا عن العطل.',
-    fault: '{{name}} (\u2068{{share}}\u2069)',
-    bound: 'الحد عند \u2068{{figure}}\u2069: {{source}}.',
-    zone: 'الحد بين \u2068{{low}}\u2069 و \u2068{{high}}\u2069: {{source}}.',
-    expected:
-      'المتوقع حين لا يكون هناك عطل: من \u2068{{low}}\u2069 إلى \u2068{{high}}\u2069، {{source}}.',
+    fault: '{{name}} ({{share}})',
+    bound: 'الحد عند {{figure}}: {{source}}.',
+    zone: 'الحد بين {{low}} و {{high}}: {{source}}.',
+    expected: 'المتوقع حين لا يكون هناك عطل: من {{low}} إلى {{high}}، {{source}}.',
     worth:
-      'يأتي الآن لأنه يفيد أكثر من غيره بالنسبة إلى وقته: يستغرق \u2068{{minutes}}\u2069، والمتابعة بهذه الطريقة يُتوقع أن توفر \u2068{{saves}}\u2069 من العمل والأخطاء مقارنةً بالحسم الآن.',
-    proves: 'يأتي الآن لإثبات ما هو مرجّح بالفعل؛ ويستغرق \u2068{{minutes}}\u2069.',
+      'يأتي الآن لأنه يفيد أكثر من غيره بالنسبة إلى وقته: يستغرق {{minutes}}، والمتابعة بهذه الطريقة يُتوقع أن توفر {{saves}} من العمل والأخطاء مقارنةً بالحسم الآن.',
+    proves: 'يأتي الآن لإثبات ما هو مرجّح بالفعل؛ ويستغرق {{minutes}}.',
   },
   weights: {
     heading: 'ما يرجّح وما يضعّف: {{name}} (بالديسيبان decibans؛ الرقم 10 يعني عشرة إلى واحد)',
     finding: '{{name}}: {{answer}}',
     known: 'ما يُعرف عن المركبة والمكان والطقس',
-    for: '\u2068+{{weight}}\u2069  {{finding}}',
-    against: '\u2068-{{weight}}\u2069  {{finding}}',
+    for: '\u2066+{{weight}}\u2069  {{finding}}',
+    against: '\u2066-{{weight}}\u2069  {{finding}}',
     otherwise: '{{text}}. ومن دونه يكون الأول: {{other}}',
   },
   verdict: {
@@ -108,8 +104,8 @@ export const ar = {
     titleLikely: 'العطل على الأرجح: {{name}}',
     titleOpen: 'لم يُحسم بعد: {{name}} في المقدمة',
     proved: 'مثبت بالقياس.',
-    likely: 'مرجّح، غير مثبت: \u2068{{share}}\u2069 بما هو معروف الآن.',
-    likelySettle: 'مرجّح، غير مثبت: \u2068{{share}}\u2069 بما هو معروف الآن. وما يحسمه: {{checks}}.',
+    likely: 'مرجّح، غير مثبت: {{share}} بما هو معروف الآن.',
+    likelySettle: 'مرجّح، غير مثبت: {{share}} بما هو معروف الآن. وما يحسمه: {{checks}}.',
     open: 'مفتوح: لا يبرز عطل بعينه. {{ranking}}. ينبغي أن ينظر بعد ذلك من لديه معدات أكثر.',
     rests: 'ما يستند إليه هذا',
     finding: '{{name}}: {{answer}}',
@@ -163,7 +159,7 @@ export const ar = {
     'unknown-unit': 'في «{{given}}» وحدة غير معروفة هنا. {{possible}}',
     'wrong-unit': 'في «{{given}}» وحدة لا تناسب: {{name}}. {{possible}}',
     'not-a-number': '«{{given}}» ليس رقمًا. {{possible}}',
-    implausible: 'لا يمكن أن يكون \u2068{{given}}\u2069 صحيحًا في: {{name}}؛ {{range}}. {{help}}',
+    implausible: 'لا يمكن أن يكون {{given}} صحيحًا في: {{name}}؛ {{range}}. {{help}}',
     'one-choice': 'جواب واحد فقط يصح في: {{name}}. {{possible}}',
     'not-this-kind': '«{{given}}» ليس جوابًا عن: {{name}}. {{possible}}',
     'not-answered-yet': 'لم يُجب بعد عن: {{name}}، فلا شيء يُصحح.',
@@ -177,12 +173,12 @@ export const ar = {
     closed: 'هذه الحالة مغلقة. افتح حالة جديدة للمتابعة.',
     'not-an-input': 'تعذرت قراءة ذلك. {{possible}}',
     'clock-back': 'رجعت ساعة هذا الجهاز إلى الوراء. اضبطها وحاول مرة أخرى.',
-    range: 'فالقيمة تقع بين \u2068{{low}}\u2069 و \u2068{{high}}\u2069',
+    range: 'فالقيمة تقع بين {{low}} و {{high}}',
     noRange: 'فلا يُظهر أي جهاز قياس ذلك هناك',
-    likely: 'هل قصدت \u2068{{figure}}\u2069؟',
+    likely: 'هل قصدت {{figure}}؟',
     likelyNominal:
-      'هل قصدت \u2068{{figure}}\u2069؟ إن كانت مركبة \u206824 V\u2069 فقل «مركبة 24 فولت» وأعطِ الرقم مرة أخرى.',
-    nominal: 'إن كانت مركبة \u206824 V\u2069 فقل «مركبة 24 فولت» وأعطِ الرقم مرة أخرى.',
+      'هل قصدت {{figure}}؟ إن كانت مركبة \u206624 V\u2069 فقل «مركبة 24 فولت» وأعطِ الرقم مرة أخرى.',
+    nominal: 'إن كانت مركبة \u206624 V\u2069 فقل «مركبة 24 فولت» وأعطِ الرقم مرة أخرى.',
     readAgain: 'من فضلك اقرأه مرة أخرى.',
     possible: 'الممكن: {{list}}.',
     plain: 'من فضلك حاول مرة أخرى، أو قل «لماذا» أو «لا أعرف» أو «لا أستطيع».',
@@ -197,14 +193,14 @@ export const ar = {
     'not-exact': '«{{given}}» يعطي حدًّا فقط. من فضلك أعطِ الرقم نفسه. {{possible}}',
     'two-numbers': 'في «{{given}}» أكثر من رقم لقراءة واحدة. من فضلك أعطِ رقمًا واحدًا. {{possible}}',
     'unknown-unit': 'في «{{given}}» وحدة غير معروفة هنا. {{possible}}',
-    'which-check': 'ليس واضحًا إلى أي قراءة يعود \u2068{{given}}\u2069، فلم يؤخذ شيء. {{possible}}',
+    'which-check': 'ليس واضحًا إلى أي قراءة يعود {{given}}، فلم يؤخذ شيء. {{possible}}',
     'nothing-to-confirm': 'لا شيء الآن يُجاب عنه بنعم أو لا. {{possible}}',
     'not-confirmed': 'من فضلك أجب بنعم متى كانت المتابعة آمنة، أو «لا أستطيع».',
     'not-done': 'من فضلك قل «تم» متى انتهى ذلك، أو «لا أستطيع».',
     waiting: 'لم ينتهِ الانتظار. قل «تم» متى انقضى الوقت.',
     'not-over': 'من فضلك قل «انتهى الأمر» متى صارت المتابعة آمنة.',
     closed: 'هذه الحالة مغلقة. افتح حالة جديدة للمتابعة.',
-    'one-language': 'لا توجد حتى الآن إلا هذه اللغة: {{possible}}',
+    'which-language': 'هذه هي اللغات المتاحة: {{possible}}. قل اسم اللغة التي تريدها.',
     'not-understood': 'لم يُفهم «{{given}}». {{possible}}',
     possible: 'الممكن: {{list}}.',
     plain: 'يمكنك أيضًا أن تقول «لماذا» أو «لا أعرف» أو «لا أستطيع».',

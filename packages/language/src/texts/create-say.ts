@@ -1,10 +1,12 @@
 import { createInstance } from 'i18next';
 import { LanguageError } from '../language-error.ts';
+import { isolationIn } from '../numbers/isolate.ts';
 import type { GeneralTexts, Say } from './text-key.ts';
 
 /**
  * The sayer of one conversation: an i18next instance of its own, ready at once, without escaping
- * and without any fallback. Plurals follow `Intl.PluralRules` of the locale.
+ * and without any fallback. Plurals follow `Intl.PluralRules` of the locale; in a language that runs from
+ * right to left every value is isolated.
  *
  * The sayer throws `text-missing` and `placeholder-missing`, naming the key.
  */
@@ -24,5 +26,13 @@ export function createSay(locale: string, texts: GeneralTexts): Say {
       throw new LanguageError('placeholder-missing', match[1] ?? text);
     },
   });
-  return (key, ...values) => instance.t(key, values[0] ?? {});
+  const { words: isolate } = isolationIn(locale);
+  return (key, ...values) => {
+    const given: Readonly<Record<string, string | number>> = values[0] ?? {};
+    const isolated = Object.entries(given).map(([name, value]): [string, string | number] => [
+      name,
+      typeof value === 'string' ? isolate(value) : value,
+    ]);
+    return instance.t(key, Object.fromEntries<string | number>(isolated)) as string;
+  };
 }

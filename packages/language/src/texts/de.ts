@@ -205,7 +205,7 @@ export const de = {
     waiting: 'Die Wartezeit ist noch nicht vorbei. Sagen Sie „fertig“, wenn die Zeit um ist.',
     'not-over': 'Bitte sagen Sie „es ist vorbei“, wenn Sie gefahrlos weitermachen können.',
     closed: 'Dieser Fall ist abgeschlossen. Öffnen Sie einen neuen, um weiterzumachen.',
-    'one-language': 'Bisher gibt es nur diese Sprache: {{possible}}',
+    'which-language': 'Diese Sprachen gibt es hier: {{possible}}. Nennen Sie die gewünschte.',
     'not-understood': '„{{given}}“ wurde nicht verstanden. {{possible}}',
     possible: 'Möglich: {{list}}.',
     plain: 'Sie können auch „warum“, „weiß nicht“ oder „kann nicht“ sagen.',

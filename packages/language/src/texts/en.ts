@@ -194,7 +194,8 @@ export const en = {
     waiting: 'The wait is not over. Say “done” when the time is up.',
     'not-over': 'Please say “it is over” when it is safe to go on.',
     closed: 'This case is closed. Open a new one to go on.',
-    'one-language': 'So far there is only this language: {{possible}}',
+    'which-language':
+      'These languages are spoken here: {{possible}}. Say the name of the one you want.',
     'not-understood': '“{{given}}” was not understood. {{possible}}',
     possible: 'Possible: {{list}}.',
     plain: 'You can also say “why”, “don’t know” or “can’t”.',

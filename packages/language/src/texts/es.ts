@@ -204,7 +204,7 @@ export const es = {
     waiting: 'La espera no ha terminado. Diga «hecho» cuando haya pasado el tiempo.',
     'not-over': 'Diga «ya pasó» cuando se pueda seguir sin peligro.',
     closed: 'Este caso está cerrado. Abra uno nuevo para seguir.',
-    'one-language': 'Por ahora solo hay este idioma: {{possible}}',
+    'which-language': 'Aquí se hablan estos idiomas: {{possible}}. Diga el nombre del que quiera.',
     'not-understood': 'No se ha entendido «{{given}}». {{possible}}',
     possible: 'Posible: {{list}}.',
     plain: 'También puede decir «por qué», «no sé» o «no puedo».',

@@ -210,7 +210,8 @@ export const fr = {
     waiting: 'L’attente n’est pas finie. Dites « c’est fait » quand le temps est écoulé.',
     'not-over': 'Dites « c’est fini » quand on peut continuer sans danger.',
     closed: 'Ce cas est clos. Ouvrez-en un nouveau pour continuer.',
-    'one-language': 'Pour l’instant, il n’y a que cette langue : {{possible}}',
+    'which-language':
+      'Voici les langues disponibles : {{possible}}. Dites le nom de celle que vous voulez.',
     'not-understood': '« {{given}} » n’a pas été compris. {{possible}}',
     possible: 'Possible : {{list}}.',
     plain: 'Vous pouvez aussi dire « pourquoi », « je ne sais pas » ou « je ne peux pas ».',

@@ -211,7 +211,7 @@ export const pl = {
     waiting: 'Czas oczekiwania jeszcze trwa. Gdy minie, proszę napisać „gotowe”.',
     'not-over': 'Gdy można bezpiecznie iść dalej, proszę napisać „już po wszystkim”.',
     closed: 'Ta sprawa jest zamknięta. Żeby iść dalej, proszę otworzyć nową.',
-    'one-language': 'Jak dotąd jest tylko ten język: {{possible}}',
+    'which-language': 'Dostępne są te języki: {{possible}}. Proszę podać nazwę wybranego.',
     'not-understood': 'Nie udało się zrozumieć: „{{given}}”. {{possible}}',
     possible: 'Możliwe: {{list}}.',
     plain: 'Można też napisać „dlaczego”, „nie wiem” lub „nie mogę”.',

@@ -29,10 +29,10 @@ export function lineContext(
   turn: Turn,
   inHand: CheckPhrases | undefined,
 ): Parameters<typeof readLine>[1] {
-  const { lexicon } = turn.listener;
+  const { lexicon, unitHere } = turn.listener;
   const { kit, nominal } = turn.hearing;
   const reading = inHand?.check.form.kind === 'reading' ? inHand : undefined;
-  return { lexicon, inHand: reading, kit, nominal };
+  return { lexicon, inHand: reading, kit, nominal, unitHere };
 }
 
 /** Readings: of the check in hand, of others that are named, or a correction of earlier ones. */

@@ -61,7 +61,7 @@ export function readTalk(turn: Turn): Understood | undefined {
     case 'over':
       return undefined;
     case 'language':
-      return unclear(turn, 'one-language', talk);
+      return unclear(turn, 'which-language', talk);
     case 'yes':
     case 'no':
     case 'done':

@@ -1,6 +1,7 @@
 import type { Figure } from '../numbers/figures.ts';
 import type { AnswerInput, Input } from '@keyturn/core';
 import type { Heard } from '../typed/heard.ts';
+import type { LanguageNames } from './language-names.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import type { Token } from '../typed/token.ts';
 import type { HeardTalk, Hearing, UnclearCode, Understood } from './understood.ts';
@@ -18,7 +19,12 @@ export interface Listener {
   readonly unitSign: (unit: string) => string;
   /** A figure as the language writes it. */
   readonly formatQuantity: (figure: Figure) => string;
-  readonly languageName: string;
+  /** The unit in which a bare figure of a unit is meant. */
+  readonly unitHere: (unit: string) => string;
+  /** The names of the languages that there are, each in itself. */
+  readonly languages: readonly string[];
+  /** The language that a word names, in any language. */
+  readonly languageNamed: LanguageNames;
 }
 
 /** One text on its way to being understood. */
@@ -55,7 +61,7 @@ export function answers(given: readonly AnswerInput[], talk?: HeardTalk): Unders
 /** Not understood, with what is possible at the check in hand. */
 export function unclear(turn: Turn, code: UnclearCode, talk?: HeardTalk): Understood {
   const { text, listener } = turn;
-  const possible = code === 'one-language' ? [listener.languageName] : possibleOf(turn);
+  const possible = code === 'which-language' ? listener.languages : possibleOf(turn);
   const said = { type: 'unclear', code, given: cut(text), possible } as const;
   return talk === undefined ? said : { ...said, talk };
 }

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { FlowTexts } from '../flow-texts.ts';
 import { createLexicon } from './lexicon.ts';
 import small from '../small-flow.test.json' with { type: 'json' };
-import { createSpeaker } from '../speaker.ts';
+import { createSpeaker } from '../create-speaker.ts';
 import { understandText } from './understand.ts';
 import type { Hearing, Understood } from './understood.ts';
 import { enWords } from '../words/en.ts';
@@ -37,6 +37,7 @@ function inputs(text: string, to: Hearing): readonly Input[] {
 /** What was understood as one line: `rest=12.4 V/0.1`, `posts=loose`, `correction …`. */
 function show(understood: Understood): string {
   if (understood.type === 'unclear') return `unclear ${understood.code}`;
+  if (understood.type === 'language') return `language ${understood.locale}`;
   if (understood.type === 'offers') {
     return `offers ${understood.offers.map(({ check, value }) => `${check}=${typeof value === 'string' ? value : `${value.value} ${value.unit}`}`).join(' ')}`;
   }
@@ -257,7 +258,7 @@ describe('talk is understood at any question', () => {
     ['please can I speak to someone', 'talk person'],
     ['stop', 'talk stop'],
     ['quit', 'talk stop'],
-    ['change language', 'unclear one-language'],
+    ['change language', 'unclear which-language'],
   ] as const;
   for (const check of ['sound', 'rest', 'before', 'fitting', null]) {
     hold(rows.map(([text, means]): Row => [check, text, means]));
@@ -268,6 +269,19 @@ describe('talk is understood at any question', () => {
     expect(speaker.understand('yes', hearing('rest'))).toHaveProperty('talk', 'yes');
     expect(speaker.understand('language', hearing('rest'))).toHaveProperty('talk', 'language');
   });
+});
+
+describe('a language is changed by its name, in any language', () => {
+  hold([
+    ['rest', 'Deutsch', 'language de'],
+    ['sound', 'in English please', 'language en'],
+    ['sound', 'po polsku', 'language pl'],
+    ['rest', 'en español', 'language es'],
+    ['rest', 'French', 'language fr'],
+    ['rest', 'بالعربي', 'language ar'],
+    ['rest', 'niemiecki', 'language de'],
+    ['sound', 'it was fixed by an English mechanic on Friday', 'unclear unknown-choice'],
+  ]);
 });
 
 describe('work, confirmation, wait and interrupt are ended in words', () => {
@@ -436,9 +450,11 @@ describe('any text at all', () => {
     fc.assert(
       fc.property(texts, anyHearing, (text, to) => {
         const understood = speaker.understand(text, to);
-        expect(['input', 'offers', 'unclear']).toContain(understood.type);
+        expect(['input', 'language', 'offers', 'unclear']).toContain(understood.type);
         const asked = speaker.askBack(understood);
-        expect(asked).toHaveLength(understood.type === 'input' ? 0 : 1);
+        expect(asked).toHaveLength(
+          understood.type === 'input' || understood.type === 'language' ? 0 : 1,
+        );
         expect(speaker.understand(text, to)).toEqual(understood);
       }),
       { numRuns: 1000 },
@@ -501,7 +517,9 @@ describe('the work grows with the length of the text, and no faster', () => {
       },
       unitSign: (unit) => unit,
       formatQuantity: ({ value, unit }) => `${value} ${unit}`,
-      languageName: 'English',
+      unitHere: (unit) => unit,
+      languages: ['English'],
+      languageNamed: () => undefined,
     });
     return count;
   }

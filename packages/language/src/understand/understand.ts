@@ -3,6 +3,7 @@ import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.
 import { readCorrection } from './said-correction.ts';
 import { readFigures } from './said-figures.ts';
 import { readInterrupt } from './said-interrupt.ts';
+import { readLanguage } from './said-language.ts';
 import { readMeter } from './said-meter.ts';
 import { readAwaited, readContext, readLooseTalk, readTalk } from './said-talk.ts';
 import { readSeveral, readVolunteered } from './said-unasked.ts';
@@ -53,6 +54,7 @@ const readings: readonly Reading[] = [
   readAwaited,
   readOptionKeys,
   readCorrection,
+  readLanguage,
   readTalk,
   readMeter,
   readContext,

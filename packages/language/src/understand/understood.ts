@@ -22,7 +22,7 @@ export type UnclearCode =
   | 'waiting'
   | 'not-over'
   | 'closed'
-  | 'one-language'
+  | 'which-language'
   | 'not-understood';
 
 /** Talk that was heard in a text, whatever became of it; an interrupt by its id. */
@@ -48,6 +48,8 @@ export interface Doubt {
 export type Understood =
   /** To be given to the turn, in this order. */
   | { readonly type: 'input'; readonly inputs: readonly Input[]; readonly talk?: HeardTalk }
+  /** To go on in another language; nothing but the words changes. */
+  | { readonly type: 'language'; readonly locale: string; readonly talk: 'language' }
   /** Close, but not certain: up to three answers to pick from; none for a figure beyond guessing. */
   | {
       readonly type: 'offers';

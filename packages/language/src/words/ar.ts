@@ -2,9 +2,7 @@ import { list } from './list.ts';
 import type { Words } from './words.ts';
 
 /** What is written on to a word: article and preposition, and the joining "and". */
-const before = [
-  ...['', 'ال', 'وال', 'بال', 'وبال', 'فال', 'عال', 'هال', 'لل', 'ولل', 'و'],
-] as const;
+const before = ['', 'ال', 'وال', 'بال', 'وبال', 'فال', 'عال', 'هال', 'لل', 'ولل', 'و'] as const;
 
 /**
  * What begins the verbs that people type: `تدور`, `يدور`, `بتدور`, `بيدور`, `كتدور` are one word
@@ -79,6 +77,9 @@ export const arWords: Words = {
     [8, `ثمانية, ثماني, ثمان, ثمنية, تمانية, تماني, تمان, تمنية, تمن`],
     [9, `تسعة, تسع, تسعود`],
     [10, `عشرة, عشر`],
+    // Behind a hundred, with the `و` that is written on to them.
+    [11, `واحد عشر, وإحدى عشرة`],
+    [12, `واثنا عشر, واثني عشر, واثنتا عشرة, واثنتي عشرة`],
     [11, `أحد عشر, إحدى عشرة, أحدعش, حداشر, حداعش, احداشر, إحدعش, حداش`],
     [
       12,
@@ -316,7 +317,7 @@ export const arWords: Words = {
     `),
     language: list(`
       لغة, اللغة, غير اللغة, تغيير اللغة, لغة أخرى, لغة ثانية, لغة تانية, بدل اللغة, بدلي اللغة,
-      حول اللغة, لغة مختلفة, english, بالإنجليزي, بالانجليزي, انجليزي, فرنسي, بالفرنسي
+      حول اللغة, لغة مختلفة
     `),
   },
   corrections: list(`

@@ -54,6 +54,9 @@ export const esWords: Words = {
       ].map((word): [string, string] => [`no se ${word}`, `no sabria ${word}`]),
       ['no lo se ', 'no lo sabria '],
       ['no se ', 'no '],
+      ['ni se ', 'ni '],
+      ['nunca se ', 'nunca '],
+      ['tampoco se ', 'tampoco '],
       ['voltios y medio', 'y medio voltios'],
       ['volts y medio', 'y medio volts'],
       ['anos y medio', 'y medio anos'],
@@ -349,8 +352,7 @@ export const esWords: Words = {
       aquí, me rindo, quiero parar, quiero terminar, más tarde, pausa, nos vemos, sigo después
     `),
     language: list(`
-      idioma, cambiar idioma, cambiar de idioma, cambia el idioma, otro idioma, otra lengua, en
-      inglés, inglés, english
+      idioma, cambiar idioma, cambiar de idioma, cambia el idioma, otro idioma, otra lengua
     `),
   },
   corrections: list(`

@@ -139,7 +139,7 @@ export const frWords: Words = {
     pas, ne, n, rien, jamais, aucun, aucune, aucuns, nul, nulle, ni, sans
   `),
   clauseBreaks: list(`
-    mais, quand, lorsque, lorsqu, si, car, parce, puisque, pourtant, cependant, sinon, tandis,
+    mais, et, quand, lorsque, lorsqu, si, car, parce, puisque, pourtant, cependant, sinon, tandis,
     pendant, sauf, or
   `),
   fillers: list(`
