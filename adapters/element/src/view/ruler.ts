@@ -1,0 +1,99 @@
+/**
+ * A reading as a small ruler: its bands, bounds, mark and uncertainty.
+ */
+import type { ReadingMessage } from '@keyturn/core';
+import type { Speaker } from '@keyturn/language';
+import { nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit-html';
+import { html } from 'lit-html';
+
+/** Units of the drawing; the page scales it. */
+const width = 340;
+const axis = 22;
+
+/** Two standard uncertainties: the true value is in there 19 times out of 20. */
+const coverage = 2;
+
+/** Draws a reading. `text` says the same for those who cannot see it. */
+export function ruler(
+  reading: ReadingMessage,
+  {
+    speaker,
+    text,
+    bandLabels,
+  }: {
+    readonly speaker: Speaker;
+    readonly text: string;
+    readonly bandLabels: readonly string[];
+  },
+): TemplateResult {
+  const at = scaleOf(reading);
+  const value = at(reading.quantity.value);
+  const spread = coverage * reading.uncertainty;
+  const [from, to] = [at(reading.quantity.value - spread), at(reading.quantity.value + spread)];
+  return html`<svg class="ruler" viewBox="0 0 ${width} 48" role="img" aria-label=${text}>
+    ${bands(reading, bandLabels, at)}
+    <line class="axis" x1="0" x2=${width} y1=${axis} y2=${axis} />
+    ${reading.bounds.map((bound) => boundMark(bound, reading, { at, speaker }))}
+    ${expectedSpan(reading, at)}
+    <rect class="spread" x=${from} width=${Math.max(2, to - from)} y=${axis - 4} height="8" />
+    <path class="mark" d=${`M${String(value)} ${String(axis)} l-6 -13 h12 z`} />
+  </svg>`;
+}
+
+type At = (value: number) => number;
+
+function bands({ bounds, band, bands: ids }: ReadingMessage, labels: readonly string[], at: At) {
+  const edges = [0, ...bounds.map(({ low, high }) => at((low + high) / 2)), width];
+  return ids.map((id, index): SVGTemplateResult => {
+    const [x, end] = [edges[index] ?? 0, edges[index + 1] ?? width];
+    const label = labels[index] ?? '';
+    const isHere = id === band;
+    // A label that does not fit says nothing; the text beside the ruler says it whole.
+    const fits = label.length * 5 < end - x - 4;
+    return svg`<rect class=${isHere ? 'band here' : index % 2 === 0 ? 'band' : 'band odd'}
+        x=${x} width=${Math.max(0, end - x)} y=${axis} height="9" />
+      ${fits ? svg`<text class=${isHere ? 'label here' : 'label'} x=${(x + end) / 2} y="8" text-anchor="middle">${label}</text>` : nothing}`;
+  });
+}
+
+function boundMark(
+  { low, high }: ReadingMessage['bounds'][number],
+  { unit, quantity }: ReadingMessage,
+  { at, speaker }: { readonly at: At; readonly speaker: Speaker },
+): SVGTemplateResult {
+  const middle = (low + high) / 2;
+  const figure = speaker.formatQuantity({
+    value: middle,
+    unit,
+    resolution:
+      quantity.unit === unit && quantity.resolution !== undefined
+        ? Math.max(quantity.resolution, 0.01)
+        : 0.01,
+  });
+  const x = at(middle);
+  const anchor = x < 30 ? 'start' : x > width - 30 ? 'end' : 'middle';
+  return svg`<rect class="zone" x=${at(low)} width=${Math.max(1.5, at(high) - at(low))} y=${axis - 5} height="14" />
+    <text class="bound" x=${x} y="44" text-anchor=${anchor} direction="ltr">${figure}</text>`;
+}
+
+function expectedSpan({ expected }: ReadingMessage, at: At) {
+  if (expected === undefined) return nothing;
+  const [x, end] = [at(expected.low), at(expected.high)];
+  return svg`<line class="expected" x1=${x} x2=${end} y1=${axis + 11} y2=${axis + 11} />`;
+}
+
+/** From a figure to its place, so that mark, bounds and what is expected are all in sight. */
+function scaleOf({ quantity, uncertainty, bounds, expected }: ReadingMessage): At {
+  const points = [
+    quantity.value - coverage * uncertainty,
+    quantity.value + coverage * uncertainty,
+    ...bounds.flatMap(({ low, high }) => [low, high]),
+    ...(expected === undefined ? [] : [expected.low, expected.high]),
+  ];
+  const [low, high] = [Math.min(...points), Math.max(...points)];
+  const margin = (high - low || Math.abs(high) || 1) * 0.18;
+  return (value) => {
+    const share = (value - low + margin) / (high - low + 2 * margin);
+    return Math.round(Math.min(1, Math.max(0, share)) * width * 10) / 10;
+  };
+}

@@ -1,0 +1,142 @@
+import { createHash } from 'node:crypto';
+import {
+  cpSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
+import path from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { build } from 'esbuild';
+
+// The element as a page loads it: one script with every flow compiled ahead and English built in,
+// a script for each language, the typeface; and from these the pages, as a folder to be served.
+const root = fileURLToPath(new URL('..', import.meta.url));
+const element = path.join(root, 'adapters/element');
+const dist = path.join(element, 'dist');
+const site = path.join(dist, 'site');
+const built = (file) => import(pathToFileURL(path.join(root, file)).href);
+
+const builtIn = 'en';
+const { loadFlow, prettifyIssues } = await built('packages/core/dist/load.js');
+const { localeTags } = await built('packages/language/dist/index.js');
+const { packFlow } = await built('adapters/element/dist/case/packed-flow.js');
+
+const flows = Object.fromEntries(
+  readdirSync(path.join(root, 'flows')).map((name) => [name, packFlow(readFlow(name))]),
+);
+
+/** JSON that a script reads at once; parsing a text is quicker than reading a large literal. */
+const parsed = (value) =>
+  `JSON.parse('${JSON.stringify(value).replaceAll('\\', '\\\\').replaceAll("'", "\\'")}')`;
+
+const pack = (tag) => `
+import { ${tag} as language } from '@keyturn/language/locales/${tag}';
+import { ${tag} as page } from './adapters/element/dist/words/${tag}.js';
+export const pack = { tag: '${tag}', language, page, flows: ${parsed(textsIn(tag))} };`;
+
+await bundle(
+  'keyturn.js',
+  `${pack(builtIn).replace('export ', '')}
+import { defineKeyturnCase } from './adapters/element/dist/define.js';
+import { createLanguages } from './adapters/element/dist/language-pack.js';
+defineKeyturnCase({
+  flows: ${parsed(flows)},
+  builtIn: pack,
+  base: import.meta.url,
+  languages: createLanguages({
+    builtIn: pack,
+    tags: ${JSON.stringify(localeTags)},
+    importPack: async (tag) => (await import(new URL(\`texts/\${tag}.js\`, import.meta.url).href)).pack,
+  }),
+});`,
+);
+for (const tag of localeTags.filter((one) => one !== builtIn)) {
+  await bundle(`texts/${tag}.js`, pack(tag));
+}
+copyTypeface();
+buildSite();
+
+function readFlow(name) {
+  const folder = path.join(root, 'flows', name);
+  const result = loadFlow(
+    readdirSync(folder)
+      .filter((file) => file.endsWith('.yaml'))
+      .sort()
+      .map((file) => ({
+        path: `flows/${name}/${file}`,
+        text: readFileSync(path.join(folder, file), 'utf8'),
+      })),
+  );
+  if (result.type === 'issues') throw new Error(prettifyIssues(result.issues));
+  return result.flow;
+}
+
+/** The texts of every flow that has some in this language. */
+function textsIn(tag) {
+  const files = Object.keys(flows).map((name) => [
+    name,
+    path.join(root, 'flows', name, 'texts', `${tag}.json`),
+  ]);
+  return Object.fromEntries(
+    files
+      .filter(([, file]) => statSync(file, { throwIfNoEntry: false }))
+      .map(([name, file]) => [name, JSON.parse(readFileSync(file, 'utf8'))]),
+  );
+}
+
+function bundle(file, contents) {
+  return build({
+    stdin: { contents, resolveDir: root, sourcefile: file },
+    outfile: path.join(dist, file),
+    bundle: true,
+    minify: true,
+    format: 'esm',
+    platform: 'browser',
+    target: 'es2022',
+    charset: 'utf8',
+    // xstate comes as CommonJS, a third larger, when `module` is not named.
+    conditions: ['module', 'browser'],
+    define: { 'process.env.NODE_ENV': '"production"' },
+    legalComments: 'none',
+    logLevel: 'warning',
+  });
+}
+
+function copyTypeface() {
+  const from = path.join(root, 'node_modules/@fontsource/atkinson-hyperlegible');
+  const to = path.join(dist, 'fonts');
+  mkdirSync(to, { recursive: true });
+  for (const file of readdirSync(path.join(from, 'files'))) {
+    if (/(?:latin|latin-ext)-(?:400|700)-normal\.woff2$/.test(file)) {
+      cpSync(path.join(from, 'files', file), path.join(to, file));
+    }
+  }
+  cpSync(path.join(from, 'LICENSE'), path.join(to, 'LICENSE'));
+}
+
+/** The pages with the element beside them, and a worker that keeps them for a place without signal. */
+function buildSite() {
+  rmSync(site, { recursive: true, force: true });
+  cpSync(path.join(element, 'pages'), site, { recursive: true });
+  for (const part of ['keyturn.js', 'texts', 'fonts']) {
+    cpSync(path.join(dist, part), path.join(site, 'element', part), { recursive: true });
+  }
+  const kept = ['driver', 'element'].flatMap((folder) =>
+    readdirSync(path.join(site, folder), { recursive: true })
+      .map((file) => path.posix.join('..', folder, file.split(path.sep).join('/')))
+      .filter((file) => /\.[a-z0-9]+$/.test(file) && !file.endsWith('/sw.js')),
+  );
+  const hash = createHash('sha256');
+  for (const file of kept) hash.update(readFileSync(path.join(site, 'driver', file)));
+  const worker = path.join(site, 'driver/sw.js');
+  writeFileSync(
+    worker,
+    readFileSync(worker, 'utf8')
+      .replace("'built-version'", JSON.stringify(`keyturn-${hash.digest('hex').slice(0, 16)}`))
+      .replace("['built-files']", JSON.stringify(['./', ...kept])),
+  );
+}
