@@ -174,7 +174,8 @@ export abstract class KeyturnCase extends HTMLElement {
     }
     const isKept = this.#key === '' || keepSitting(this.#place, this.#key, taken.sitting);
     this.#notices = isKept ? [] : [this.#texts.notKept];
-    this.#show(true);
+    const isNewVerdict = taken.sitting.case.state.verdict !== before?.case.state.verdict;
+    this.#show(true, isNewVerdict ? '.verdict' : '.card');
     this.#tell(before, taken);
   }
 
@@ -203,12 +204,12 @@ export abstract class KeyturnCase extends HTMLElement {
     this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
   }
 
-  #show(isAnswered: boolean): void {
+  #show(isAnswered: boolean, place = '.card'): void {
     const shown = this.#shown();
     if (shown === undefined) return;
     render(page(shown), this.#root);
     this.#runClock(shown);
-    if (isAnswered) this.#bringToHand();
+    if (isAnswered) this.#bringToHand(place);
   }
 
   #shown(): Shown | undefined {
@@ -298,16 +299,16 @@ export abstract class KeyturnCase extends HTMLElement {
     }, tickMs);
   }
 
-  /** Moves what is asked into sight and under the fingers. */
-  #bringToHand(): void {
-    const card = this.#root.querySelector('.card');
+  /** Moves what is asked, or a new verdict, into sight and under the fingers. */
+  #bringToHand(place: string): void {
+    const near = this.#root.querySelector(place) ?? this.#root.querySelector('.card');
     const target =
-      this.#root.querySelector<HTMLElement>('.pad input') ??
-      card?.querySelector<HTMLElement>('#asked');
+      near?.querySelector<HTMLElement>('.pad input') ??
+      near?.querySelector<HTMLElement>('[tabindex="-1"]');
     target?.focus({ preventScroll: true });
     const isStill = matchMedia('(prefers-reduced-motion: reduce)').matches;
-    card?.scrollIntoView({
-      block: card.clientHeight < innerHeight * 0.8 ? 'end' : 'start',
+    near?.scrollIntoView({
+      block: near.clientHeight < innerHeight * 0.8 ? 'end' : 'start',
       behavior: isStill ? 'auto' : 'smooth',
     });
   }

@@ -14,6 +14,7 @@ export const cardCss = `
 .notes.empty { display: none; }
 .notes .refused { font-weight: 700; }
 .notes .refused::before { content: '! '; color: var(--a); }
+p.how { color: var(--i2); }
 .how summary { min-block-size: 48px; display: flex; align-items: center; gap: .5rem; cursor: pointer; color: var(--i2); }
 .how summary::before { content: '+'; font-weight: 700; inline-size: 1ch; }
 .how[open] summary::before { content: '−'; }

@@ -78,6 +78,7 @@ export const keysCss = `
 .digit.enter:disabled { background: var(--k); color: var(--i2); border-color: var(--i2); border-style: dashed; }
 .digits .wide { grid-column: span 2; display: grid; }
 .foot { padding: .75rem 1rem 1rem; background: var(--p2); border-block-start: 1px dashed var(--l); }
+.foot { display: grid; gap: .6rem; }
 .line-entry { display: flex; flex-wrap: wrap; gap: .6rem; }
 .line-entry input {
   flex: 1 1 12rem;

@@ -39,7 +39,6 @@ export const paperCss: string = `
 .page {
   font-family: var(--keyturn-font, 'Keyturn Hyperlegible', 'Atkinson Hyperlegible', system-ui, sans-serif);
   font-size: var(--keyturn-size, 1.125rem);
-  font-variant-numeric: tabular-nums lining-nums;
   line-height: 1.4;
   color: var(--i);
   background: var(--p);
@@ -53,7 +52,7 @@ h1, h2, h3, p, ol, ul { margin: 0; padding: 0; font: inherit; }
 ol, ul { list-style: none; }
 button, input, select { font: inherit; color: inherit; letter-spacing: inherit; }
 :focus-visible { outline: 3px solid var(--a); outline-offset: 2px; }
-#asked:focus { outline: none; }
+[tabindex='-1']:focus { outline: none; }
 .head {
   display: flex;
   flex-wrap: wrap;

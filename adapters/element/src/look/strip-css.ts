@@ -19,6 +19,8 @@ export const stripCss = `
 }
 .line .number { color: var(--i2); font-size: .8em; align-self: start; padding-block-start: .85rem; }
 .line .finding { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0 .6rem; padding-block: .5rem; min-inline-size: 0; }
+/* Figures that stand under one another, or change in place. */
+.number, .value, .ruler, .ranking, .digits, .display, .left, .numbers { font-variant-numeric: tabular-nums lining-nums; }
 .line .what { color: var(--i2); }
 .line .value { font-weight: 700; font-size: 1.15em; }
 .line .ruler { flex: 1 0 100%; }
@@ -35,8 +37,8 @@ export const stripCss = `
   cursor: pointer;
 }
 .fix:hover { color: var(--a); }
-.ruler { display: block; inline-size: 100%; max-inline-size: 30rem; block-size: auto; overflow: visible; margin-block-start: .15rem; }
-.ruler text { font-size: 10px; fill: var(--i2); font-family: inherit; }
+.ruler { display: block; inline-size: 100%; max-inline-size: 26rem; block-size: auto; overflow: visible; margin-block-start: .15rem; }
+.ruler text { font-size: 11px; fill: var(--i2); font-family: inherit; }
 .ruler .label.here { fill: var(--i); font-weight: 700; }
 .ruler .axis { stroke: var(--i); stroke-width: 1.5; }
 .ruler .band { fill: var(--p2); stroke: var(--i2); stroke-width: .75; }

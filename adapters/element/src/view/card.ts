@@ -146,8 +146,10 @@ function heading(text: string): TemplateResult {
   return html`<h2 id="asked" tabindex="-1">${text}</h2>`;
 }
 
+/** One step is said as it is; several can be folded away by whoever knows them. */
 function howTo(steps: readonly string[], label: string): TemplateResult | typeof nothing {
   if (steps.length === 0) return nothing;
+  if (steps.length === 1) return html`<p class="how">${steps[0]}</p>`;
   return html`<details class="how" open>
     <summary>${label}</summary>
     <ol>

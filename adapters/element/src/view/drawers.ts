@@ -99,16 +99,6 @@ export function foot({ texts, act, hand, sitting }: Shown): TemplateResult {
   };
   return html`<footer class="foot">
     <form class="line-entry" @submit=${send}>
-      <button
-        type="button"
-        class="key small back"
-        ?disabled=${sitting.case.state.order.length === 0}
-        @click=${() => {
-          act.take({ type: 'talk', talk: 'back' });
-        }}
-      >
-        ${texts.back}
-      </button>
       <input
         name="line"
         dir="auto"
@@ -118,19 +108,31 @@ export function foot({ texts, act, hand, sitting }: Shown): TemplateResult {
         aria-label=${texts.type}
         placeholder=${hand.isListening ? texts.listening : texts.type}
       />
+      <button type="submit" class="key small">${texts.send}</button>
+    </form>
+    <div class="others">
+      <button
+        type="button"
+        class="key small"
+        ?disabled=${sitting.case.state.order.length === 0}
+        @click=${() => {
+          act.take({ type: 'talk', talk: 'back' });
+        }}
+      >
+        ${texts.back}
+      </button>
       ${
         act.speakIn === undefined
           ? nothing
           : html`<button
               type="button"
-              class="key small speak"
+              class="key small"
               aria-pressed=${String(hand.isListening)}
               @click=${act.speakIn}
             >
               ${texts.speak}
             </button>`
       }
-      <button type="submit" class="key small">${texts.send}</button>
-    </form>
+    </div>
   </footer>`;
 }

@@ -13,7 +13,6 @@ export function pad(given: {
   readonly locale: string;
   readonly unit: string | undefined;
   readonly texts: {
-    readonly figure: string;
     readonly erase: string;
     readonly minus: string;
     readonly take: string;
@@ -58,7 +57,7 @@ export function pad(given: {
         dir="ltr"
         inputmode="none"
         autocomplete="off"
-        aria-label=${texts.figure}
+        aria-labelledby="asked"
         .value=${show(figure)}
         @input=${typed}
       />

@@ -3,11 +3,10 @@
  */
 import type { ReadingMessage } from '@keyturn/core';
 import type { Speaker } from '@keyturn/language';
-import { nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit-html';
-import { html } from 'lit-html';
+import { html, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit-html';
 
 /** Units of the drawing; the page scales it. */
-const width = 340;
+const width = 260;
 const axis = 22;
 
 /** Two standard uncertainties: the true value is in there 19 times out of 20. */
@@ -33,8 +32,7 @@ export function ruler(
   return html`<svg class="ruler" viewBox="0 0 ${width} 48" role="img" aria-label=${text}>
     ${bands(reading, bandLabels, at)}
     <line class="axis" x1="0" x2=${width} y1=${axis} y2=${axis} />
-    ${reading.bounds.map((bound) => boundMark(bound, reading, { at, speaker }))}
-    ${expectedSpan(reading, at)}
+    ${boundMarks(reading, { at, speaker })} ${expectedSpan(reading, at)}
     <rect class="spread" x=${from} width=${Math.max(2, to - from)} y=${axis - 4} height="8" />
     <path class="mark" d=${`M${String(value)} ${String(axis)} l-6 -13 h12 z`} />
   </svg>`;
@@ -49,31 +47,35 @@ function bands({ bounds, band, bands: ids }: ReadingMessage, labels: readonly st
     const label = labels[index] ?? '';
     const isHere = id === band;
     // A label that does not fit says nothing; the text beside the ruler says it whole.
-    const fits = label.length * 5 < end - x - 4;
+    const fits = label.length * 5.6 < end - x - 4;
     return svg`<rect class=${isHere ? 'band here' : index % 2 === 0 ? 'band' : 'band odd'}
         x=${x} width=${Math.max(0, end - x)} y=${axis} height="9" />
       ${fits ? svg`<text class=${isHere ? 'label here' : 'label'} x=${(x + end) / 2} y="8" text-anchor="middle">${label}</text>` : nothing}`;
   });
 }
 
-function boundMark(
-  { low, high }: ReadingMessage['bounds'][number],
-  { unit, quantity }: ReadingMessage,
+/** Each bound with its figure; one that would stand in another's is left out. */
+function boundMarks(
+  { bounds, unit }: ReadingMessage,
   { at, speaker }: { readonly at: At; readonly speaker: Speaker },
-): SVGTemplateResult {
-  const middle = (low + high) / 2;
-  const figure = speaker.formatQuantity({
-    value: middle,
-    unit,
-    resolution:
-      quantity.unit === unit && quantity.resolution !== undefined
-        ? Math.max(quantity.resolution, 0.01)
-        : 0.01,
+): readonly SVGTemplateResult[] {
+  let taken = -Infinity;
+  return bounds.map(({ low, high }) => {
+    const middle = (low + high) / 2;
+    const figure = speaker.formatQuantity({ value: middle, unit, resolution: stepOf(middle) });
+    const x = at(middle);
+    const half = figure.length * 3;
+    const place = Math.min(width - half, Math.max(half, x));
+    const fits = place - half > taken;
+    if (fits) taken = place + half;
+    return svg`<rect class="zone" x=${at(low)} width=${Math.max(1.5, at(high) - at(low))} y=${axis - 5} height="14" />
+      ${fits ? svg`<text class="bound" x=${place} y="44" text-anchor="middle" direction="ltr">${figure}</text>` : nothing}`;
   });
-  const x = at(middle);
-  const anchor = x < 30 ? 'start' : x > width - 30 ? 'end' : 'middle';
-  return svg`<rect class="zone" x=${at(low)} width=${Math.max(1.5, at(high) - at(low))} y=${axis - 5} height="14" />
-    <text class="bound" x=${x} y="44" text-anchor=${anchor} direction="ltr">${figure}</text>`;
+}
+
+/** A bound is shown to three places at the most: what is finer than that nobody reads off. */
+function stepOf(value: number): number {
+  return 10 ** Math.max(-2, Math.floor(Math.log10(Math.abs(value) || 1)) - 2);
 }
 
 function expectedSpan({ expected }: ReadingMessage, at: At) {

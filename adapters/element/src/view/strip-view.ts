@@ -77,7 +77,7 @@ function verdict({ strip, speaker, texts }: Shown): TemplateResult | typeof noth
   const [rendered] = strip.verdict === null ? [] : speaker.render([strip.verdict]);
   if (rendered?.kind !== 'verdict') return nothing;
   return html`<section class="verdict" aria-label=${texts.verdict}>
-    <h2>${rendered.title}</h2>
+    <h2 tabindex="-1">${rendered.title}</h2>
     <p class="strength">${rendered.strength}</p>
     ${sections(rendered.sections)}
   </section>`;

@@ -22,7 +22,6 @@ export const ar: PageWords = {
   erase: 'مسح',
   minus: 'ناقص',
   take: 'تم',
-  figure: 'القراءة',
   found: 'ما وُجد حتى الآن',
   fits: 'الأقرب حتى الآن: {{name}}',
   verdict: 'النتيجة',
@@ -38,6 +37,4 @@ export const ar: PageWords = {
   noLanguage: 'لا يمكن تحميل تلك اللغة بلا إشارة. نتابع بهذه اللغة.',
   loading: 'لحظة …',
   howTo: 'كيف تفعل ذلك',
-  answers: 'الإجابات',
-  always: 'ممكن دائمًا',
 };

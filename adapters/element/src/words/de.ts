@@ -22,7 +22,6 @@ export const de: PageWords = {
   erase: 'Löschen',
   minus: 'Minus',
   take: 'Fertig',
-  figure: 'Messwert',
   found: 'Bisher gefunden',
   fits: 'Passt bisher am besten: {{name}}',
   verdict: 'Befund',
@@ -40,6 +39,4 @@ export const de: PageWords = {
   noLanguage: 'Diese Sprache lässt sich ohne Empfang nicht laden. Wir machen in dieser weiter.',
   loading: 'Einen Moment …',
   howTo: 'So geht es',
-  answers: 'Antworten',
-  always: 'Immer möglich',
 };

@@ -20,7 +20,6 @@ export const en = {
   erase: 'Erase',
   minus: 'Minus',
   take: 'Take',
-  figure: 'Reading',
   found: 'Found so far',
   fits: 'Fits best so far: {{name}}',
   verdict: 'Verdict',
@@ -37,6 +36,4 @@ export const en = {
   noLanguage: 'That language cannot be loaded without signal. We go on in this one.',
   loading: 'One moment …',
   howTo: 'How to do it',
-  answers: 'Answers',
-  always: 'Always possible',
 } as const;

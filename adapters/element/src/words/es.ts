@@ -22,7 +22,6 @@ export const es: PageWords = {
   erase: 'Borrar',
   minus: 'Menos',
   take: 'Listo',
-  figure: 'Lectura',
   found: 'Hallado hasta ahora',
   fits: 'Lo que mejor encaja: {{name}}',
   verdict: 'Veredicto',
@@ -39,6 +38,4 @@ export const es: PageWords = {
   noLanguage: 'Ese idioma no se puede cargar sin señal. Seguimos en este.',
   loading: 'Un momento …',
   howTo: 'Cómo se hace',
-  answers: 'Respuestas',
-  always: 'Siempre posible',
 };

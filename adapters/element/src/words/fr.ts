@@ -22,7 +22,6 @@ export const fr: PageWords = {
   erase: 'Effacer',
   minus: 'Moins',
   take: 'Valider',
-  figure: 'Mesure',
   found: 'Constaté jusqu’ici',
   fits: 'Le plus probable jusqu’ici : {{name}}',
   verdict: 'Verdict',
@@ -39,6 +38,4 @@ export const fr: PageWords = {
   noLanguage: 'Cette langue ne peut pas être chargée sans réseau. Nous continuons dans celle-ci.',
   loading: 'Un instant …',
   howTo: 'Comment faire',
-  answers: 'Réponses',
-  always: 'Toujours possible',
 };

@@ -22,7 +22,6 @@ export const pl: PageWords = {
   erase: 'Usuń',
   minus: 'Minus',
   take: 'Gotowe',
-  figure: 'Odczyt',
   found: 'Ustalono dotąd',
   fits: 'Najlepiej pasuje: {{name}}',
   verdict: 'Orzeczenie',
@@ -39,6 +38,4 @@ export const pl: PageWords = {
   noLanguage: 'Tego języka nie można wczytać bez zasięgu. Kontynuujemy w tym.',
   loading: 'Chwileczkę …',
   howTo: 'Jak to zrobić',
-  answers: 'Odpowiedzi',
-  always: 'Zawsze możliwe',
 };
