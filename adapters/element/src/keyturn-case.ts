@@ -36,7 +36,7 @@ export interface ElementSetup {
 }
 
 /** How often a running wait is drawn. */
-const tickMs = 250;
+const tickMs = 500;
 
 /** Where a case is kept when the page says nothing else. */
 const usualKey = 'keyturn-case';

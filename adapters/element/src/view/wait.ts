@@ -22,10 +22,14 @@ export function waitClock(given: {
   </div>`;
 }
 
-/** Minutes and seconds: 4:05. */
+/** Minutes and seconds, and hours where there are any: 4:05, 1:04:05. */
 function formatLeft(ms: number, locale: string): string {
   const seconds = Math.ceil(ms / 1000);
   const two = new Intl.NumberFormat(locale, { minimumIntegerDigits: 2 });
   const plain = new Intl.NumberFormat(locale, { useGrouping: false });
-  return `${plain.format(Math.floor(seconds / 60))}:${two.format(seconds % 60)}`;
+  const [hours, minutes] = [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60];
+  const rest = two.format(seconds % 60);
+  return hours === 0
+    ? `${plain.format(minutes)}:${rest}`
+    : `${plain.format(hours)}:${two.format(minutes)}:${rest}`;
 }
