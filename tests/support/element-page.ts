@@ -83,13 +83,20 @@ export interface Opened {
   readonly faults: readonly string[];
 }
 
+/** How a page is opened. */
+export interface PageOptions extends BrowserContextOptions {
+  readonly kept?: Kept;
+  /** True for a clock that the test turns. */
+  readonly hasClock?: boolean;
+}
+
 /** Opens a page, where wanted with a case that was kept there before. */
 export async function openPage(
   browser: Browser,
   url: string,
-  options: BrowserContextOptions & { readonly kept?: Kept; readonly key?: string } = {},
+  options: PageOptions = {},
 ): Promise<Opened> {
-  const { kept, key = 'keyturn-case', ...rest } = options;
+  const { kept, hasClock = false, ...rest } = options;
   const context = await browser.newContext({ viewport: { width: 390, height: 844 }, ...rest });
   const page = await context.newPage();
   const faults: string[] = [];
@@ -112,9 +119,10 @@ export async function openPage(
           localStorage.setItem(name, value);
         }
       },
-      [key, text],
+      ['keyturn-case', text],
     );
   }
+  if (hasClock) await page.clock.install();
   await page.goto(url);
   await page.locator('keyturn-case .card').waitFor();
   return { page, context, faults };

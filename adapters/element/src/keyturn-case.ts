@@ -9,6 +9,7 @@ import {
   type CaseEvent,
   type Chart,
   type Input,
+  type Message,
 } from '@keyturn/core';
 import { localeNames, speakerOf, type Rendered, type Speaker } from '@keyturn/language';
 import { dueOf } from '@keyturn/conversation';
@@ -159,7 +160,7 @@ export abstract class KeyturnCase extends HTMLElement {
       ...(this.#chart === undefined ? {} : { checks: this.#chart.flow.checks }),
       role: this.#person,
     });
-    this.#notices = pack === undefined ? [this.#texts.noLanguage] : [];
+    if (pack === undefined) this.#notices = [this.#texts.noLanguage];
   }
 
   #apply(taken: Taken): void {
@@ -229,7 +230,7 @@ export abstract class KeyturnCase extends HTMLElement {
       locale: this.#locale.startsWith(pack.tag) ? this.#locale : pack.tag,
       locales: localeNames,
       position: positionOf(sitting.case),
-      now: speaker.render(repeat(chart, sitting.case)),
+      now: speaker.render(inHand(chart, sitting.case)),
       said: [...this.#askedBack(speaker), ...speaker.render(sitting.said)],
       notices: this.#notices,
       hand: this.#hand,
@@ -357,6 +358,16 @@ export abstract class KeyturnCase extends HTMLElement {
       return undefined;
     }
   }
+}
+
+/** What a case waits for; of an interrupt, what it is about, which is said only once otherwise. */
+function inHand(chart: Chart, kase: Case): readonly Message[] {
+  const position = positionOf(kase);
+  if (position.awaiting !== 'resume') return repeat(chart, kase);
+  const interrupt = chart.flow.interrupts[position.interrupt];
+  if (interrupt === undefined) return [];
+  const { id, word, then } = interrupt;
+  return [{ kind: 'interrupt', interrupt: id, word, then }];
 }
 
 function now(): string {

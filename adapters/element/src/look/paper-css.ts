@@ -15,7 +15,6 @@ const dark = `
 /** Paper, ink and type: Okabe-Ito colours on warm paper, warm text on dark at night. */
 export const paperCss: string = `
 :host {
-  all: initial;
   display: block;
   color-scheme: light;
   --p: var(--keyturn-paper, #fbf5e6);
@@ -36,7 +35,11 @@ export const paperCss: string = `
 }
 :host([theme='dark']) { color-scheme: dark; ${dark} }
 *, *::before, *::after { box-sizing: border-box; }
+/* What a page says of all elements is inherited from its element: from here on it is not. */
 .page {
+  all: initial;
+  display: block;
+  box-sizing: border-box;
   font-family: var(--keyturn-font, 'Keyturn Hyperlegible', 'Atkinson Hyperlegible', system-ui, sans-serif);
   font-size: var(--keyturn-size, 1.125rem);
   line-height: 1.4;
