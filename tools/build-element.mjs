@@ -12,21 +12,30 @@ import path from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 
-// The element as a page loads it: one script with every flow compiled ahead and English built in,
-// a script for each language, the typeface; and from these the pages, as a folder to be served.
+// The element as a page loads it: a small script with the first question, the script that takes a
+// case further with every flow compiled ahead, a script for each language, the typeface; and from
+// these the pages, as a folder to be served.
 const root = fileURLToPath(new URL('..', import.meta.url));
 const element = path.join(root, 'adapters/element');
 const dist = path.join(element, 'dist');
 const site = path.join(dist, 'site');
 const built = (file) => import(pathToFileURL(path.join(root, file)).href);
 
-const builtIn = 'en';
 const { loadFlow, prettifyIssues } = await built('packages/core/dist/load.js');
-const { localeTags } = await built('packages/language/dist/index.js');
+const { compileFlow, openCase } = await built('packages/core/dist/index.js');
+const { createSpeaker, localeTags } = await built('packages/language/dist/index.js');
 const { packFlow } = await built('adapters/element/dist/case/packed-flow.js');
 
+const pageWords = Object.fromEntries(
+  await Promise.all(
+    localeTags.map(async (tag) => [
+      tag,
+      (await built(`adapters/element/dist/words/${tag}.js`))[tag],
+    ]),
+  ),
+);
 const flows = Object.fromEntries(
-  readdirSync(path.join(root, 'flows')).map((name) => [name, packFlow(readFlow(name))]),
+  readdirSync(path.join(root, 'flows')).map((name) => [name, readFlow(name)]),
 );
 
 /** JSON that a script reads at once; parsing a text is quicker than reading a large literal. */
@@ -40,23 +49,35 @@ export const pack = { tag: '${tag}', language, page, flows: ${parsed(textsIn(tag
 
 await bundle(
   'keyturn.js',
-  `${pack(builtIn).replace('export ', '')}
+  `
 import { defineKeyturnCase } from './adapters/element/dist/define.js';
-import { createLanguages } from './adapters/element/dist/language-pack.js';
+import { fittingTag, wantedLanguage } from './adapters/element/dist/host.js';
+const tags = ${JSON.stringify(localeTags)};
+// Begun at once, while the first question is being shown.
+const further = import(new URL('keyturn-further.js', import.meta.url).href);
+further.catch(() => undefined);
 defineKeyturnCase({
-  flows: ${parsed(flows)},
-  builtIn: pack,
+  first: ${parsed(firstCards())},
   base: import.meta.url,
-  languages: createLanguages({
-    builtIn: pack,
-    tags: ${JSON.stringify(localeTags)},
-    importPack: async (tag) => (await import(new URL(\`texts/\${tag}.js\`, import.meta.url).href)).pack,
-  }),
+  load: async (place) => {
+    const tag = fittingTag(wantedLanguage(place.host), tags) ?? 'en';
+    // Only begun here: whether it comes is seen where it is used.
+    import(new URL(\`texts/\${tag}.js\`, import.meta.url).href).catch(() => undefined);
+    return (await further).createCasePage(place);
+  },
 });`,
 );
-for (const tag of localeTags.filter((one) => one !== builtIn)) {
-  await bundle(`texts/${tag}.js`, pack(tag));
-}
+await bundle(
+  'keyturn-further.js',
+  `
+import { CasePage } from './adapters/element/dist/case-page.js';
+import { createLanguages } from './adapters/element/dist/language-pack.js';
+const flows = ${parsed(Object.fromEntries(Object.entries(flows).map(([id, flow]) => [id, packFlow(flow)])))};
+const languages = createLanguages(${JSON.stringify(localeTags)}, async (tag) =>
+  (await import(new URL(\`texts/\${tag}.js\`, import.meta.url).href)).pack);
+export const createCasePage = (place) => new CasePage({ ...place, flows, languages });`,
+);
+for (const tag of localeTags) await bundle(`texts/${tag}.js`, pack(tag));
 copyTypeface();
 buildSite();
 
@@ -73,6 +94,32 @@ function readFlow(name) {
   );
   if (result.type === 'issues') throw new Error(prettifyIssues(result.issues));
   return result.flow;
+}
+
+/** The first question of the flow that an element begins with, in every language. */
+function firstCards() {
+  const flow = flows['no-start'];
+  const { messages } = openCase(compileFlow(flow), { id: 'first', at: new Date().toISOString() });
+  return Object.fromEntries(
+    localeTags.map((tag) => {
+      const flowTexts = textsIn(tag)['no-start'];
+      const said = createSpeaker({ locale: tag, flowTexts, checks: flow.checks }).render(messages);
+      const { check, text, how, options } = said.find(({ kind }) => kind === 'question');
+      const opening = said.find(({ kind }) => kind === 'text').text;
+      return [
+        tag,
+        {
+          name: flowTexts.name,
+          opening,
+          check,
+          text,
+          how,
+          options,
+          loading: pageWords[tag].loading,
+        },
+      ];
+    }),
+  );
 }
 
 /** The texts of every flow that has some in this language. */
@@ -122,7 +169,7 @@ function copyTypeface() {
 function buildSite() {
   rmSync(site, { recursive: true, force: true });
   cpSync(path.join(element, 'pages'), site, { recursive: true });
-  for (const part of ['keyturn.js', 'texts', 'fonts']) {
+  for (const part of ['keyturn.js', 'keyturn-further.js', 'texts', 'fonts']) {
     cpSync(path.join(dist, part), path.join(site, 'element', part), { recursive: true });
   }
   const kept = ['driver', 'element'].flatMap((folder) =>

@@ -1,6 +1,7 @@
 import { createReadStream, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import path from 'node:path';
+import { createGzip } from 'node:zlib';
 import { argv, exit, stderr, stdout } from 'node:process';
 import { pathToFileURL } from 'node:url';
 import { prepare, root } from './prepare.mjs';
@@ -30,13 +31,20 @@ export async function servePages(port = 0) {
       response.writeHead(404, { 'content-type': 'text/plain' }).end('There is nothing here.\n');
       return;
     }
+    const type = types[path.extname(file)] ?? 'application/octet-stream';
+    // A typeface is packed already.
+    const isPacked =
+      !type.startsWith('font/') && /\bgzip\b/.test(request.headers['accept-encoding']);
     response.writeHead(200, {
-      'content-type': types[path.extname(file)] ?? 'application/octet-stream',
+      'content-type': type,
+      ...(isPacked ? { 'content-encoding': 'gzip' } : {}),
+      vary: 'accept-encoding',
       'content-security-policy': policy,
       'x-content-type-options': 'nosniff',
       'cache-control': 'no-cache',
     });
-    createReadStream(file).pipe(response);
+    const stream = createReadStream(file);
+    (isPacked ? stream.pipe(createGzip({ level: 9 })) : stream).pipe(response);
   });
   await new Promise((resolve, reject) => {
     server.once('error', reject).listen(port, '127.0.0.1', resolve);

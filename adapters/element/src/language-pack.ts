@@ -2,6 +2,7 @@
  * What one language brings to a page.
  */
 import type { FlowTexts, Locale } from '@keyturn/language';
+import { fittingTag } from './host.ts';
 import type { PageWords } from './words/page-words.ts';
 
 /** All words of one language. */
@@ -14,34 +15,24 @@ export interface LanguagePack {
   readonly flows: Readonly<Record<string, FlowTexts>>;
 }
 
-/** The packs loaded so far, and those that can be loaded. */
+/** The languages that there are. */
 export interface Languages {
-  /** The pack in hand for a tag or its language alone. */
-  readonly get: (tag: string) => LanguagePack | undefined;
-  /** Loads the pack of a tag; undefined where there is none, or no signal. */
+  /** Loads the pack of a tag or its language alone; undefined where there is none, or no signal. */
   readonly load: (tag: string) => Promise<LanguagePack | undefined>;
 }
 
-/** Languages of which one is built in and the others lie in files beside the script. */
-export function createLanguages(given: {
-  readonly builtIn: LanguagePack;
-  readonly tags: readonly string[];
-  readonly importPack: (tag: string) => Promise<LanguagePack>;
-}): Languages {
-  const packs = new Map([[given.builtIn.tag, given.builtIn]]);
-  const tagOf = (wanted: string): string | undefined => {
-    const base = wanted.split('-', 1)[0];
-    return [wanted, base].find((tag) => tag !== undefined && given.tags.includes(tag));
-  };
+/** Languages in files of their own, each loaded once. */
+export function createLanguages(
+  tags: readonly string[],
+  importPack: (tag: string) => Promise<LanguagePack>,
+): Languages {
+  const packs = new Map<string, LanguagePack>();
   return {
-    get: (wanted) => packs.get(tagOf(wanted) ?? ''),
     load: async (wanted) => {
-      const tag = tagOf(wanted);
+      const tag = fittingTag(wanted, tags);
       if (tag === undefined) return undefined;
-      const known = packs.get(tag);
-      if (known !== undefined) return known;
       try {
-        const pack = await given.importPack(tag);
+        const pack = packs.get(tag) ?? (await importPack(tag));
         packs.set(tag, pack);
         return pack;
       } catch {

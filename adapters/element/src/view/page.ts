@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit-html';
+import { directionOf } from '../host.ts';
 import { card } from './card.ts';
 import { foot, head } from './drawers.ts';
 import type { Shown } from './shown.ts';
@@ -6,10 +7,7 @@ import { stripView } from './strip-view.ts';
 
 /** The whole element: the head of the strip, the strip, the card, and what is always possible. */
 export function page(shown: Shown): TemplateResult {
-  const direction = new Set(['ar', 'fa', 'he', 'ur']).has(shown.locale.split('-', 1)[0] ?? '')
-    ? 'rtl'
-    : 'ltr';
-  return html`<div class="page" lang=${shown.locale} dir=${direction}>
+  return html`<div class="page" lang=${shown.locale} dir=${directionOf(shown.locale)}>
     ${head(shown)} ${stripView(shown)} ${card(shown)} ${foot(shown)}
   </div>`;
 }
