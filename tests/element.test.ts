@@ -106,6 +106,26 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     ]);
   });
 
+  test('takes an answer to the first question before the rest is loaded', async () => {
+    const context = await browser.newContext({ serviceWorkers: 'block' });
+    onTestFinished(() => context.close());
+    const page = await context.newPage();
+    let letGo = (): void => undefined;
+    const held = new Promise<void>((resolve) => {
+      letGo = resolve;
+    });
+    await page.route('**/keyturn-further.js', async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.goto(`${site.url}driver/?lang=en`);
+    await page.locator('keyturn-case').getByText('at home').click();
+    expect(await page.locator('keyturn-case .notes').innerText()).toBe('One moment …');
+    letGo();
+    await page.locator('keyturn-case .line').waitFor();
+    expect(await printed(page)).toEqual(['Where the vehicle is: at home.']);
+  });
+
   test('takes a reading from the pad and prints it as a ruler', async () => {
     const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
     const { page } = await driver({ kept });
@@ -258,7 +278,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
       await page.keyboard.press('Tab');
       const label = await page.evaluate(
         () =>
-          document.querySelector('keyturn-case')?.shadowRoot?.activeElement?.textContent?.trim() ??
+          document.querySelector('keyturn-case')?.shadowRoot?.activeElement?.textContent.trim() ??
           '',
       );
       if (label.startsWith('Hold')) break;

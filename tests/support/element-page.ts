@@ -124,7 +124,7 @@ export async function openPage(
   }
   if (hasClock) await page.clock.install();
   await page.goto(url);
-  await page.locator('keyturn-case .card').waitFor();
+  await page.locator('keyturn-case #asked').waitFor();
   return { page, context, faults };
 }
 

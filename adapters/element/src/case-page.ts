@@ -47,6 +47,7 @@ const tickMs = 500;
 export class CasePage {
   readonly #host: HTMLElement;
   readonly #root: ShadowRoot;
+  readonly #box = document.createElement('div');
   readonly #flows: CasePageSetup['flows'];
   readonly #languages: Languages;
   #chart: Chart | undefined;
@@ -113,6 +114,8 @@ export class CasePage {
     this.#chart = compileFlow(unpackFlow(packed));
     await this.#speak();
     this.#find();
+    // Takes the place of the first question that may have been shown before.
+    this.#root.replaceChildren(this.#box);
     this.#show(false);
     this.#learnWords();
   }
@@ -221,7 +224,7 @@ export class CasePage {
   #show(isAnswered: boolean, place = '.card'): void {
     const shown = this.#shown();
     if (shown === undefined) return;
-    render(page(shown), this.#root);
+    render(page(shown), this.#box);
     this.#runClock(shown);
     if (isAnswered) this.#bringToHand(place);
   }

@@ -5,7 +5,7 @@
 import { html, type TemplateResult } from 'lit-html';
 
 /** How long it is held. */
-export const holdMs = 800;
+const holdMs = 800;
 
 /** Draws the key. `armed` is true after the first of two presses. */
 export function holdKey(given: {
