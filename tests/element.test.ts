@@ -136,6 +136,19 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     expect(await finding.getByRole('img').getAttribute('aria-label')).toContain('12.45 V: ');
   });
 
+  test('sets a reading given in millivolts where it belongs on a ruler in volts', async () => {
+    const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
+    const { page } = await driver({ kept });
+    const marked = async (line: string): Promise<string | null> => {
+      await page.locator('keyturn-case input[name=line]').fill(line);
+      await page.keyboard.press('Enter');
+      return page.locator('keyturn-case .ruler .mark').last().getAttribute('d');
+    };
+    const volts = await marked('drop clamps 0.05 V');
+    expect(volts).toBeTypeOf('string');
+    expect(await marked('correct: drop clamps 50 mV')).toBe(volts);
+  });
+
   test('questions a figure that no meter shows there, and keeps the question', async () => {
     const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
     const { page } = await driver({ kept });
@@ -243,14 +256,15 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
       const node = document.createTreeWalker(element, NodeFilter.SHOW_TEXT).nextNode();
       const at = (sign: string): number => {
         const range = document.createRange();
-        const index = node?.textContent?.indexOf(sign) ?? 0;
-        range.setStart(node as Node, index);
-        range.setEnd(node as Node, index + 1);
+        const text = node as Text;
+        const index = text.data.indexOf(sign);
+        range.setStart(text, index);
+        range.setEnd(text, index + 1);
         return range.getBoundingClientRect().left;
       };
       return [at('1'), at('4')];
     });
-    expect(one).toBeLessThan(four ?? 0);
+    expect(one).toBeLessThan(four);
   });
 
   test.each([

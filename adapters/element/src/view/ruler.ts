@@ -2,6 +2,7 @@
  * A reading as a small ruler: its bands, bounds, mark and uncertainty.
  */
 import type { ReadingMessage } from '@keyturn/core';
+import { convert } from '@keyturn/electrics';
 import type { Speaker } from '@keyturn/language';
 import { html, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit-html';
 
@@ -25,16 +26,15 @@ export function ruler(
     readonly bandLabels: readonly string[];
   },
 ): TemplateResult {
+  const { value, spread } = inScaleUnit(reading);
   const at = scaleOf(reading);
-  const value = at(reading.quantity.value);
-  const spread = coverage * reading.uncertainty;
-  const [from, to] = [at(reading.quantity.value - spread), at(reading.quantity.value + spread)];
+  const [from, to] = [at(value - spread), at(value + spread)];
   return html`<svg class="ruler" viewBox="0 0 ${width} 48" role="img" aria-label=${text}>
     ${bands(reading, bandLabels, at)}
     <line class="axis" x1="0" x2=${width} y1=${axis} y2=${axis} />
     ${boundMarks(reading, { at, speaker })} ${expectedSpan(reading, at)}
     <rect class="spread" x=${from} width=${Math.max(2, to - from)} y=${axis - 4} height="8" />
-    <path class="mark" d=${`M${String(value)} ${String(axis)} l-6 -13 h12 z`} />
+    <path class="mark" d=${`M${String(at(value))} ${String(axis)} l-6 -13 h12 z`} />
   </svg>`;
 }
 
@@ -73,9 +73,9 @@ function boundMarks(
   });
 }
 
-/** A bound is shown to three places at the most: what is finer than that nobody reads off. */
+/** The coarsest step in which a bound can be written whole; hundredths where there is none. */
 function stepOf(value: number): number {
-  return 10 ** Math.max(-2, Math.floor(Math.log10(Math.abs(value) || 1)) - 2);
+  return [1, 0.1].find((step) => Math.abs(value / step - Math.round(value / step)) < 1e-6) ?? 0.01;
 }
 
 function expectedSpan({ expected }: ReadingMessage, at: At) {
@@ -84,18 +84,33 @@ function expectedSpan({ expected }: ReadingMessage, at: At) {
   return svg`<line class="expected" x1=${x} x2=${end} y1=${axis + 11} y2=${axis + 11} />`;
 }
 
+/** The figure and its spread in the unit of the bounds: 50 mV may be read where the bound is in V. */
+function inScaleUnit({ quantity, uncertainty, unit }: ReadingMessage): {
+  readonly value: number;
+  readonly spread: number;
+} {
+  const { value } = convert(quantity, unit);
+  const beside = convert(
+    { ...quantity, value: quantity.value + coverage * uncertainty },
+    unit,
+  ).value;
+  return { value, spread: Math.abs(beside - value) };
+}
+
 /** From a figure to its place, so that mark, bounds and what is expected are all in sight. */
-function scaleOf({ quantity, uncertainty, bounds, expected }: ReadingMessage): At {
+function scaleOf(reading: ReadingMessage): At {
+  const { bounds, expected } = reading;
+  const { value, spread } = inScaleUnit(reading);
   const points = [
-    quantity.value - coverage * uncertainty,
-    quantity.value + coverage * uncertainty,
+    value - spread,
+    value + spread,
     ...bounds.flatMap(({ low, high }) => [low, high]),
     ...(expected === undefined ? [] : [expected.low, expected.high]),
   ];
   const [low, high] = [Math.min(...points), Math.max(...points)];
   const margin = (high - low || Math.abs(high) || 1) * 0.18;
-  return (value) => {
-    const share = (value - low + margin) / (high - low + 2 * margin);
+  return (figure) => {
+    const share = (figure - low + margin) / (high - low + 2 * margin);
     return Math.round(Math.min(1, Math.max(0, share)) * width * 10) / 10;
   };
 }
