@@ -1,6 +1,7 @@
 /** Speaking and understanding. */
 export { createSpeaker, type KeyName, type Speaker, type SpeakerOptions } from './speaker.ts';
 export { localeTags } from './locale.ts';
+export type { DrawingName, SayDrawing } from './texts/text-key.ts';
 
 /** What is said. */
 export type { Rendered, RenderedFault, RenderedOption, RenderedSection } from './rendered.ts';
