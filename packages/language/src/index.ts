@@ -3,6 +3,7 @@ export { createSpeaker } from './create-speaker.ts';
 export { speakerOf, type KeyName, type Speaker, type SpeakerOptions } from './speaker.ts';
 export { localeTags } from './locale.ts';
 export { localeNames, type Locale } from './locale-names.ts';
+export type { DrawingName, SayDrawing } from './texts/text-key.ts';
 
 /** What is said. */
 export type { Rendered, RenderedFault, RenderedOption, RenderedSection } from './rendered.ts';

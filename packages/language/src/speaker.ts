@@ -10,6 +10,7 @@ import type { Rendered } from './rendered.ts';
 import { createSay } from './texts/create-say.ts';
 import type { en } from './texts/en.ts';
 import { createLanguageNames } from './understand/language-names.ts';
+import type { DrawingKey, SayDrawing } from './texts/text-key.ts';
 import { understandText } from './understand/understand.ts';
 import type { Hearing, Understood } from './understand/understood.ts';
 import type { Voice } from './voice.ts';
@@ -32,6 +33,8 @@ export interface SpeakerOptions {
 
 /** Speaks and understands one language for one flow. */
 export interface Speaker {
+  /** The BCP 47 tag that it was made with. */
+  readonly locale: string;
   /** Messages in words. Throws `text-missing`, naming the key, where a text does not exist. */
   readonly render: (messages: readonly Message[]) => Rendered[];
   /** What a typed text means. Pure; never throws. */
@@ -42,8 +45,16 @@ export interface Speaker {
   readonly formatQuantity: (figure: Figure) => string;
   /** How likely something is: "Worn-out battery: 47 %". `share` of one. */
   readonly formatShare: (name: string, share: number) => string;
+  /** A share of one as whole percent: "47%". */
+  readonly formatPercent: (share: number) => string;
   /** The label of a key that is not an answer, or what is said of keys. */
   readonly key: (name: KeyName) => string;
+  /** The words in a picture, and those that tell it to who cannot see it. */
+  readonly drawing: SayDrawing;
+  /** A check's name: "Battery voltage at rest". Throws `text-missing`. */
+  readonly checkName: (check: string) => string;
+  /** Where a lead goes: "the battery’s plus post". Throws `text-missing`. */
+  readonly probePlace: (place: string) => string;
 }
 
 /**
@@ -69,6 +80,7 @@ export function speakerOf(language: Locale, options: SpeakerOptions): Speaker {
   };
 
   return {
+    locale,
     render: (messages) => messages.flatMap((message) => renderMessage(message, voice)),
     understand: (text, hearing) =>
       understandText(text, hearing, {
@@ -82,6 +94,10 @@ export function speakerOf(language: Locale, options: SpeakerOptions): Speaker {
     askBack: (understood) => askBack(understood, voice),
     formatQuantity: figures.formatQuantity,
     formatShare: (name, share) => `${name}: ${figures.formatShare(share)}`,
+    formatPercent: figures.formatShare,
     key: (name) => say(`key.${name}`),
+    drawing: (name, ...values) => say(`drawing.${name}` as DrawingKey, ...(values as [never])),
+    checkName: flow.checkName,
+    probePlace: flow.probe,
   };
 }
