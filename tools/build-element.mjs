@@ -75,8 +75,11 @@ import { createLanguages } from './adapters/element/dist/language-pack.js';
 const flows = ${parsed(Object.fromEntries(Object.entries(flows).map(([id, flow]) => [id, packFlow(flow)])))};
 const languages = createLanguages(${JSON.stringify(localeTags)}, async (tag) =>
   (await import(new URL(\`texts/\${tag}.js\`, import.meta.url).href)).pack);
-export const createCasePage = (place) => new CasePage({ ...place, flows, languages });`,
+const loadPictures = () => import(new URL('keyturn-pictures.js', import.meta.url).href);
+export const createCasePage = (place) =>
+  new CasePage({ ...place, flows, languages, loadPictures });`,
 );
+await bundle('keyturn-pictures.js', `export { drawCircuit, drawProbes } from '@keyturn/drawings';`);
 for (const tag of localeTags) await bundle(`texts/${tag}.js`, pack(tag));
 copyTypeface();
 buildSite();
@@ -169,7 +172,13 @@ function copyTypeface() {
 function buildSite() {
   rmSync(site, { recursive: true, force: true });
   cpSync(path.join(element, 'pages'), site, { recursive: true });
-  for (const part of ['keyturn.js', 'keyturn-further.js', 'texts', 'fonts']) {
+  for (const part of [
+    'keyturn.js',
+    'keyturn-further.js',
+    'keyturn-pictures.js',
+    'texts',
+    'fonts',
+  ]) {
     cpSync(path.join(dist, part), path.join(site, 'element', part), { recursive: true });
   }
   const kept = ['driver', 'element'].flatMap((folder) =>

@@ -23,12 +23,14 @@ import { render } from 'lit-html';
 import { findSitting, forgetSitting, keepSitting, type KeptPlace } from './case/kept-sitting.ts';
 import { unpackFlow, type PackedFlow } from './case/packed-flow.ts';
 import { openSitting, takeInputs, takeLine, type Sitting, type Taken } from './case/sitting.ts';
+import { circuitOf, probesInHand } from './case/pictured.ts';
 import { stripOf, type Strip } from './case/strip.ts';
 import { canListen, listenOnce } from './device/speech.ts';
 import { timeIsUp } from './device/time-is-up.ts';
-import { keptUnder, wantedLanguage } from './host.ts';
+import { keptUnder, themeOf, wantedLanguage } from './host.ts';
 import type { LanguagePack, Languages } from './language-pack.ts';
 import { page } from './view/page.ts';
+import type { Pictures } from './view/pictures.ts';
 import { emptyHand, type Actions, type Hand, type Shown } from './view/shown.ts';
 
 /** What a case is shown with. */
@@ -38,6 +40,8 @@ export interface CasePageSetup {
   /** Flow id to the flow. */
   readonly flows: Readonly<Record<string, PackedFlow>>;
   readonly languages: Languages;
+  /** Loads what draws the pictures. */
+  readonly loadPictures: () => Promise<Pictures>;
 }
 
 /** How often a running wait is drawn. */
@@ -50,9 +54,19 @@ export class CasePage {
   readonly #box = document.createElement('div');
   readonly #flows: CasePageSetup['flows'];
   readonly #languages: Languages;
+  readonly #loadPictures: CasePageSetup['loadPictures'];
+  #pictures: Pictures | undefined;
   #chart: Chart | undefined;
   #sitting: Sitting | undefined;
   #strip: { readonly of: Case; readonly strip: Strip } | undefined;
+  #drawn:
+    | {
+        readonly of: Case;
+        readonly by: Speaker;
+        readonly theme: 'light' | 'dark';
+        readonly pictures: Shown['pictures'];
+      }
+    | undefined;
   #pack: LanguagePack | undefined;
   #flowTexts: FlowTexts | undefined;
   #locale = 'en';
@@ -62,11 +76,12 @@ export class CasePage {
   #hand: Hand = emptyHand;
   #clock: ReturnType<typeof setInterval> | undefined;
 
-  constructor({ host, root, flows, languages }: CasePageSetup) {
+  constructor({ host, root, flows, languages, loadPictures }: CasePageSetup) {
     this.#host = host;
     this.#root = root;
     this.#flows = flows;
     this.#languages = languages;
+    this.#loadPictures = loadPictures;
     root.addEventListener('keydown', this.#press);
   }
 
@@ -118,6 +133,15 @@ export class CasePage {
     this.#root.replaceChildren(this.#box);
     this.#show(false);
     this.#learnWords();
+    this.#loadPictures().then(
+      (pictures) => {
+        this.#pictures = pictures;
+        this.#drawn = undefined;
+        this.#show(false);
+      },
+      // Everything is said in words as well.
+      () => undefined,
+    );
   }
 
   /** Goes on in the language that is wanted now. */
@@ -249,9 +273,30 @@ export class CasePage {
       said: [...this.#askedBack(speaker), ...speaker.render(sitting.said)],
       notices: this.#notices,
       hand: this.#hand,
+      pictures: this.#draw(),
       clock: Date.now(),
       act: this.#actions,
     };
+  }
+
+  /** The pictures of the case in hand, drawn once for each turn, language and theme. */
+  #draw(): Shown['pictures'] {
+    const pictures = this.#pictures;
+    if (pictures === undefined) return {};
+    const { chart, speaker, sitting } = this.#inHand();
+    const how = { speaker, theme: themeOf(this.#host) };
+    const known = this.#drawn;
+    if (known?.of === sitting.case && known.by === speaker && known.theme === how.theme) {
+      return known.pictures;
+    }
+    const probes = probesInHand(chart, sitting.case);
+    const view = circuitOf(chart, sitting.case, (id) => this.#flowTexts?.faults[id]?.name ?? id);
+    const drawn = {
+      ...(probes === undefined ? {} : { probes: pictures.drawProbes(probes, how) }),
+      ...(view.found?.length === 0 ? {} : { circuit: pictures.drawCircuit(view, how) }),
+    };
+    this.#drawn = { of: sitting.case, by: speaker, theme: how.theme, pictures: drawn };
+    return drawn;
   }
 
   #askedBack(speaker: Speaker): readonly Rendered[] {

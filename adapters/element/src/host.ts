@@ -27,3 +27,10 @@ export function directionOf(locale: string): 'rtl' | 'ltr' {
   const isRight = new Set(['ar', 'fa', 'he', 'ur']).has(locale.split('-', 1)[0] ?? '');
   return isRight ? 'rtl' : 'ltr';
 }
+
+/** The theme that is wanted: by attribute, or as the person has set the device. */
+export function themeOf(host: Element): 'light' | 'dark' {
+  const asked = host.getAttribute('theme');
+  if (asked === 'light' || asked === 'dark') return asked;
+  return matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light';
+}

@@ -22,6 +22,9 @@ p.how { color: var(--i2); }
 .how ol { counter-reset: step; display: grid; gap: .4rem; }
 .how li { counter-increment: step; display: grid; grid-template-columns: 1.6rem 1fr; }
 .how li::before { content: counter(step); font-weight: 700; color: var(--i2); }
+.picture { margin: 0; }
+.picture svg { display: block; inline-size: 100%; max-inline-size: 30rem; block-size: auto; }
+.picture text { font-family: var(--keyturn-font, 'Keyturn Hyperlegible', system-ui, sans-serif); }
 .sign { border: 2px solid var(--sign); background: var(--p); }
 .sign .word {
   display: flex;

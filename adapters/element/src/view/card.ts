@@ -3,13 +3,14 @@
  */
 import type { Rendered } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { askAgain, checkName } from '../case/check-words.ts';
+import { askAgain } from '../case/ask-again.ts';
 import { answerKeys } from './answer-keys.ts';
 import { holdKey } from './hold.ts';
 import { sections } from './strip-view.ts';
 import { sign } from './sign.ts';
 import type { Shown } from './shown.ts';
 import { waitClock } from './wait.ts';
+import { picture } from './pictures.ts';
 import { ranking } from './ranking.ts';
 
 /** Draws the card. */
@@ -105,7 +106,8 @@ function step(shown: Shown): TemplateResult {
     case 'answer': {
       const question = now.find((one) => one.kind === 'question');
       if (question === undefined) return heading('');
-      return html`${heading(question.text)} ${howTo(question.how, texts.howTo)}
+      const probes = picture(shown.pictures.probes);
+      return html`${heading(question.text)} ${howTo(question.how, texts.howTo)} ${probes}
       ${answerKeys(shown, question, (value) => {
         act.take({ type: 'answers', answers: [{ check: question.check, value }] });
       })}
@@ -208,7 +210,7 @@ function interrupted({ now, position, chart }: Shown): TemplateResult {
 }
 
 function correction(shown: Shown, check: string): TemplateResult {
-  const { chart, flowTexts, texts, speaker, act } = shown;
+  const { chart, texts, speaker, act } = shown;
   const message = askAgain(chart, check);
   const [question] = message === undefined ? [] : speaker.render([message]);
   const leave = html`<button
@@ -220,8 +222,7 @@ function correction(shown: Shown, check: string): TemplateResult {
   >
     <span class="label">${texts.leave}</span>
   </button>`;
-  if (question?.kind !== 'question')
-    return html`${heading(checkName(chart, flowTexts, check))}${leave}`;
+  if (question?.kind !== 'question') return html`${heading(speaker.checkName(check))}${leave}`;
   return html`<p class="tag">${texts.correcting}</p>
     ${heading(question.text)}
     ${answerKeys(shown, question, (value) => {

@@ -61,6 +61,8 @@ export interface Shown {
   /** Notices of the page itself. */
   readonly notices: readonly string[];
   readonly hand: Hand;
+  /** The pictures of the step in hand, as SVG text, once they can be drawn. */
+  readonly pictures: { readonly probes?: string; readonly circuit?: string };
   /** The time of the clock, in milliseconds of the epoch. */
   readonly clock: number;
   readonly act: Actions;

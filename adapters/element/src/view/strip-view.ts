@@ -3,8 +3,8 @@
  */
 import type { Rendered } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { checkName } from '../case/check-words.ts';
 import type { StripLine } from '../case/strip.ts';
+import { picture } from './pictures.ts';
 import { ranking } from './ranking.ts';
 import { ruler } from './ruler.ts';
 import { fill, type Shown } from './shown.ts';
@@ -28,7 +28,17 @@ export function stripView(shown: Shown): TemplateResult | typeof nothing {
             )}
           </ol>`
     }
+    ${circuit(shown)}
   </section>`;
+}
+
+/** The start circuit with what was measured so far, folded away until it is wanted. */
+function circuit({ pictures, speaker }: Shown): TemplateResult | typeof nothing {
+  if (pictures.circuit === undefined) return nothing;
+  return html`<details class="fits">
+    <summary>${speaker.drawing('circuit')}</summary>
+    ${picture(pictures.circuit)}
+  </details>`;
 }
 
 function printed(line: StripLine, number: number, shown: Shown): TemplateResult {
@@ -40,7 +50,7 @@ function printed(line: StripLine, number: number, shown: Shown): TemplateResult 
     <button
       type="button"
       class="fix"
-      aria-label=${`${texts.correct}: ${checkName(shown.chart, shown.flowTexts, line.check)}`}
+      aria-label=${`${texts.correct}: ${shown.speaker.checkName(line.check)}`}
       title=${texts.correct}
       @click=${() => {
         act.hand({ correcting: line.check, figure: '', picked: [], open: null });
@@ -52,11 +62,11 @@ function printed(line: StripLine, number: number, shown: Shown): TemplateResult 
 }
 
 function finding({ check, message }: StripLine, shown: Shown): TemplateResult {
-  const { speaker, chart, flowTexts } = shown;
+  const { speaker } = shown;
   const [rendered] = speaker.render([message]);
   if (message.kind === 'reading' && rendered?.kind === 'scale') {
     const { bandLabels, text } = rendered;
-    return html`<span class="what">${checkName(chart, flowTexts, check)}</span>
+    return html`<span class="what">${speaker.checkName(check)}</span>
       <b class="value">${speaker.formatQuantity(message.quantity)}</b>
       ${ruler(message, { speaker, text, bandLabels })}`;
   }
