@@ -44,7 +44,7 @@ export const stripCss = `
 .ruler .band { fill: var(--p2); stroke: var(--i2); stroke-width: .75; }
 .ruler .band.odd { fill: var(--odd); }
 .ruler .band.here { fill: var(--here); stroke: var(--here); }
-.ruler .zone { fill: var(--i); }
+.ruler .zone { fill: var(--i); opacity: .55; }
 .ruler .expected { stroke: var(--i2); stroke-width: 2; stroke-dasharray: 2 3; }
 .ruler .spread { fill: var(--i); opacity: .35; }
 .ruler .mark { fill: var(--i); }
