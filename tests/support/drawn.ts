@@ -1,6 +1,7 @@
 /**
  * Readings, rankings and speakers of the shipped flow in every language, for the pictures' tests.
  */
+import type { ReadingMessage } from '@keyturn/core';
 import { createSpeaker, localeTags, type Rendered, type Speaker } from '@keyturn/language';
 import { shippedFlow } from '@keyturn/terminal';
 import { noStart } from './no-start.ts';
@@ -18,18 +19,19 @@ export const speakers: ReadonlyMap<string, Speaker> = new Map(
   ]),
 );
 
-/** What is said of readings that are given one after the other, on one vehicle. */
-export function renderReadings(
+/** What is said of one reading that a case begins with, on a vehicle that turns slowly. */
+export function takeReading(
   given: Answers,
-  speaker: Speaker,
   context: Record<string, unknown> = {},
+): readonly ReadingMessage[] {
+  const opened = take(open(context), answers({ complaint: 'slow-crank' }));
+  return messagesOf(take(opened, answers(given)), 'reading');
+}
+
+/** Readings in words. */
+export function renderScales(
+  readings: readonly ReadingMessage[],
+  speaker: Speaker,
 ): Extract<Rendered, { kind: 'scale' }>[] {
-  let step = take(open(context), answers({ complaint: 'slow-crank' }));
-  return Object.entries(given).flatMap(([check, value]) => {
-    step = take(step, answers({ [check]: value }));
-    const readings = messagesOf(step, 'reading').filter((one) => one.check === check);
-    return speaker
-      .render(readings)
-      .filter((one): one is Extract<Rendered, { kind: 'scale' }> => one.kind === 'scale');
-  });
+  return speaker.render(readings).filter((one) => one.kind === 'scale');
 }

@@ -4,12 +4,13 @@
 import { createRequire } from 'node:module';
 import { Resvg } from '@resvg/resvg-js';
 
-const resolve = createRequire(import.meta.url).resolve;
+const require = createRequire(import.meta.url);
 
 /** The typeface by whose widths every picture is laid out; it has Latin and Arabic letters. */
-const fontFiles = ['DejaVuSans.ttf', 'DejaVuSans-Bold.ttf'].map((name) =>
-  resolve(`dejavu-fonts-ttf/ttf/${name}`),
-);
+export const fontFiles: readonly string[] = [
+  require.resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf'),
+  require.resolve('dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf'),
+];
 
 /** How a picture is turned into PNG. */
 export interface PngOptions {
@@ -21,7 +22,7 @@ export interface PngOptions {
 export function toPng(svg: string, { width = 1170 }: PngOptions = {}): Uint8Array {
   const resvg = new Resvg(svg, {
     fitTo: { mode: 'width', value: width },
-    font: { fontFiles, loadSystemFonts: false, defaultFontFamily: 'DejaVu Sans' },
+    font: { fontFiles: [...fontFiles], loadSystemFonts: false, defaultFontFamily: 'DejaVu Sans' },
   });
   return resvg.render().asPng();
 }

@@ -1,5 +1,6 @@
 import type { Speaker } from '@keyturn/language';
 import { drawLegend } from '../svg/legend.ts';
+import type { Box } from '../svg/hatch.ts';
 import { lineHeight, type Pen, type Point } from '../svg/pen.ts';
 import { frame, penFor, type DrawingOptions } from '../svg/picture.ts';
 import { wrap } from '../text/wrap.ts';
@@ -43,12 +44,17 @@ export function drawPlaces(options: DrawingOptions): string {
 function bay(pen: Pen, speaker: Speaker): string[] {
   const { palette } = pen;
   const rim = { stroke: palette.line, 'stroke-width': 1.5 };
-  const box = (x: number, y: number, width: number, height: number, fill: string): string =>
-    pen.shape('rect', { x, y, width, height, rx: 6, fill, ...rim });
-  const name = (text: string, [x, y]: Point, width: number): string[] => {
+  const box = (outline: Box, fill: string): string =>
+    pen.shape('rect', { ...outline, rx: 6, fill, ...rim });
+  const name = (
+    text: string,
+    [x, y]: Point,
+    room: { readonly width: number; readonly anchor?: 'end' },
+  ): string[] => {
+    const { width, anchor = 'middle' } = room;
     const lines = wrap(text, width, { size, weight: 'regular' });
     const first = y - ((lines.length - 1) * size * lineHeight) / 2;
-    return pen.lines(lines, { x, y: first + 4, anchor: 'middle', size, rim: true });
+    return pen.lines(lines, { x, y: first + 4, anchor, size });
   };
   const thick = { 'stroke-width': 5 };
   return [
@@ -60,42 +66,16 @@ function bay(pen: Pen, speaker: Speaker): string[] {
     }),
     pen.shape('rect', { x: 14, y: 120, width: 22, height: 84, rx: 8, fill: palette.deep, ...rim }),
     pen.shape('rect', { x: 354, y: 120, width: 22, height: 84, rx: 8, fill: palette.deep, ...rim }),
-    pen.line(
-      [
-        [195, 30],
-        [195, 12],
-      ],
-      { stroke: palette.ink, 'stroke-width': 2 },
-    ),
-    pen.line(
-      [
-        [189, 18],
-        [195, 11],
-        [201, 18],
-      ],
-      { stroke: palette.ink, 'stroke-width': 2 },
-    ),
+    pen.path('M195 30L195 12', { stroke: palette.ink, 'stroke-width': 2 }),
+    pen.path('M189 18L195 11L201 18', { stroke: palette.ink, 'stroke-width': 2 }),
     pen.text(speaker.drawing('front'), { x: 210, y: 24, size }),
     // The engine lies across, the gearbox beside it, the starter low down where the two meet.
-    box(60, 136, 142, 104, palette.deep),
-    box(202, 150, 90, 78, palette.paper),
-    box(252, 50, 86, 62, palette.paper),
-    box(116, 50, 122, 56, palette.paper),
-    pen.line(
-      [
-        [272, 112],
-        [272, 150],
-      ],
-      thick,
-    ),
-    pen.line(
-      [
-        [318, 112],
-        [318, 234],
-        [250, 234],
-      ],
-      thick,
-    ),
+    box({ x: 60, y: 136, width: 142, height: 104 }, palette.deep),
+    box({ x: 202, y: 150, width: 90, height: 78 }, palette.paper),
+    box({ x: 236, y: 50, width: 90, height: 62 }, palette.paper),
+    box({ x: 98, y: 50, width: 124, height: 56 }, palette.paper),
+    pen.path('M262 112L262 150', thick),
+    pen.path('M312 112L312 234L250 234', thick),
     pen.shape('rect', {
       x: 160,
       y: 212,
@@ -107,12 +87,12 @@ function bay(pen: Pen, speaker: Speaker): string[] {
       'stroke-width': 2,
       'stroke-dasharray': '5 4',
     }),
-    ...name(speaker.drawing('engine'), [122, 180], 110),
-    ...name(speaker.drawing('gearbox'), [247, 182], 84),
-    ...name(speaker.drawing('battery'), [295, 81], 80),
-    ...name(speaker.drawing('fuseBox'), [177, 78], 116),
-    ...name(speaker.drawing('starter'), [205, 233], 84),
-    ...name(speaker.drawing('positiveCable'), [286, 254], 100),
-    ...name(speaker.drawing('groundCable'), [180, 122], 160),
+    ...name(speaker.drawing('engine'), [122, 180], { width: 110 }),
+    ...name(speaker.drawing('gearbox'), [247, 182], { width: 84 }),
+    ...name(speaker.drawing('battery'), [281, 81], { width: 82 }),
+    ...name(speaker.drawing('fuseBox'), [160, 78], { width: 116 }),
+    ...name(speaker.drawing('starter'), [205, 233], { width: 84 }),
+    ...name(speaker.drawing('positiveCable'), [298, 252], { width: 84 }),
+    ...name(speaker.drawing('groundCable'), [252, 122], { width: 180, anchor: 'end' }),
   ];
 }

@@ -32,13 +32,15 @@ export type PartKind =
 type PlainName = Exclude<DrawingName, 'reading' | 'expected' | 'was' | 'share' | 'suspect'>;
 
 /** The name of a part or wire: its first baseline, and how wide it may be. */
-export interface CircuitName {
+interface CircuitName {
   readonly says: PlainName | ((vehicle: CircuitVehicle) => PlainName);
   readonly at: Point;
   readonly width: number;
   readonly anchor?: 'start' | 'middle' | 'end';
   /** The baseline given is that of the last line. */
   readonly upwards?: true;
+  /** It stands on the part itself, so that no line runs behind it. */
+  readonly inside?: true;
 }
 
 /** A part of the circuit. */

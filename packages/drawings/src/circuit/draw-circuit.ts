@@ -14,6 +14,7 @@ import {
   suspectSign,
   type Lead,
 } from '../svg/tags.ts';
+import { sayFigure } from '../text/figure.ts';
 import { wrap } from '../text/wrap.ts';
 import {
   gridUnit,
@@ -113,13 +114,13 @@ function drawName(
   { pen, speaker, vehicle = {} }: Drawing,
 ): string[] {
   if (name === undefined) return [];
-  const { says, at, width, anchor = 'middle', upwards } = name;
+  const { says, at, width, anchor = 'middle', upwards, inside } = name;
   const size = 12;
   const text = speaker.drawing(typeof says === 'string' ? says : says(vehicle));
   const lines = wrap(text, width * gridUnit, { size, weight: 'regular' });
   const [x, y] = scaled(at);
   const raised = upwards === true ? (lines.length - 1) * size * lineHeight : 0;
-  return pen.lines(lines, { x, y: y - raised, anchor, size, rim: true });
+  return pen.lines(lines, { x, y: y - raised, anchor, size, rim: inside !== true });
 }
 
 function suspects({ suspect }: Drawing): readonly string[] {
@@ -177,7 +178,7 @@ function figuresAt(
   const here = found.filter((one) => isAt(spot, one)).slice(-spot.most);
   const [x, y] = scaled(spot.at);
   return here.flatMap(({ quantity }, index) =>
-    figureTag(speaker.formatQuantity(quantity), [x, y + index * (figureHeight + 3)], pen),
+    figureTag(sayFigure(quantity, speaker), [x, y + index * (figureHeight + 3)], pen),
   );
 }
 
@@ -235,7 +236,7 @@ function legendRows(drawing: Drawing): LegendRow[] {
     ...shown.map(({ check, quantity }) => ({
       text: speaker.drawing('reading', {
         name: speaker.checkName(check),
-        figure: speaker.formatQuantity(quantity),
+        figure: sayFigure(quantity, speaker),
       }),
     })),
   ];

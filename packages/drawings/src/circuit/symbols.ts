@@ -30,7 +30,7 @@ const symbols: Readonly<Record<PartKind, Symbol>> = {
     const { x, y, width } = outline;
     const middle = x + width / 2;
     return [
-      box(outline, pen, 'tint', 4),
+      box({ ...outline, rx: 4 }, 'tint', pen),
       ...post([middle - 30, y], '+', pen),
       ...post([middle + 30, y], '-', pen),
     ];
@@ -39,7 +39,7 @@ const symbols: Readonly<Record<PartKind, Symbol>> = {
     const { x, y, width, height } = outline;
     const middle = x + width / 2;
     return [
-      box(outline, pen, 'tint', 4),
+      box({ ...outline, rx: 4 }, 'tint', pen),
       pen.line([
         [middle, y],
         [middle, y + height],
@@ -57,7 +57,7 @@ const symbols: Readonly<Record<PartKind, Symbol>> = {
       ),
     ];
   },
-  clamp: (outline, pen) => [box(outline, pen, 'paper', 2)],
+  clamp: (outline, pen) => [box({ ...outline, rx: 2 }, 'paper', pen)],
   fuse: (outline, pen) => {
     const { x, y, width, height } = outline;
     const through: Point[] =
@@ -70,7 +70,7 @@ const symbols: Readonly<Record<PartKind, Symbol>> = {
             [x + width / 2, y],
             [x + width / 2, y + height],
           ];
-    return [box(outline, pen, 'paper', 0), pen.line(through)];
+    return [box({ ...outline, rx: 0 }, 'paper', pen), pen.line(through)];
   },
   switch: ({ x, y, width, height }, pen) => {
     const lying = width > height;
@@ -99,7 +99,7 @@ const symbols: Readonly<Record<PartKind, Symbol>> = {
       [x + 66, y + 50],
     ];
     return [
-      box(outline, pen, 'tint', 4),
+      box({ ...outline, rx: 4 }, 'tint', pen),
       pen.shape('rect', {
         x: x + 22,
         y: y + 18,
@@ -132,7 +132,7 @@ const symbols: Readonly<Record<PartKind, Symbol>> = {
   solenoid: (outline, pen) => {
     const { x, y, height } = outline;
     return [
-      box(outline, pen, 'deep', 6),
+      box({ ...outline, rx: 6 }, 'deep', pen),
       terminal([x + 20, y], 6, pen),
       terminal([x + 20, y + height], 6, pen),
       terminal([x + 125, y], 4, pen),
@@ -145,7 +145,7 @@ const symbols: Readonly<Record<PartKind, Symbol>> = {
       pen.text('M', { x: cx, y: cy + 7, anchor: 'middle', size: 19, weight: 'bold' }),
     ];
   },
-  housing: (outline, pen) => [box(outline, pen, 'tint', 8)],
+  housing: (outline, pen) => [box({ ...outline, rx: 8 }, 'tint', pen)],
   block: (outline, pen) => {
     const { x, y, width } = outline;
     const bolt = (at: number): string =>
@@ -156,7 +156,7 @@ const symbols: Readonly<Record<PartKind, Symbol>> = {
         ],
         { 'stroke-width': 5 },
       );
-    return [bolt(x + 14), bolt(x + width - 14), box(outline, pen, 'deep', 2)];
+    return [bolt(x + 14), bolt(x + width - 14), box({ ...outline, rx: 2 }, 'deep', pen)];
   },
 };
 
@@ -202,8 +202,12 @@ function rim(pen: Pen): { readonly stroke: string; readonly 'stroke-width': numb
   return { stroke: pen.palette.line, 'stroke-width': 1.5 };
 }
 
-function box(outline: Outline, pen: Pen, fill: 'paper' | 'tint' | 'deep', rx: number): string {
-  return pen.shape('rect', { ...outline, rx, fill: pen.palette[fill], ...rim(pen) });
+function box(
+  outline: Outline & { readonly rx: number },
+  fill: 'paper' | 'tint' | 'deep',
+  pen: Pen,
+): string {
+  return pen.shape('rect', { ...outline, fill: pen.palette[fill], ...rim(pen) });
 }
 
 /** A dot where wires meet. */

@@ -78,35 +78,23 @@ const cross: Sign = ([x, y], pen) => [
 
 /** The minus post at the left edge, its thick and its thin wire both inside the jaws. */
 function rightPanel(pen: Pen): string[] {
-  const thin = pen.line(
-    [
-      [100, 62],
-      [150, 44],
-      [390, 44],
-    ],
-    { 'stroke-width': 3 },
-  );
+  const thin = pen.path('M100 62L150 44L390 44', { 'stroke-width': 3 });
   return [
     batteryEdge(pen),
-    ...leadPost(62, 84, pen, '-'),
-    ...clampOn(62, 84, pen, 1),
+    ...leadPost([62, 84], '-', pen),
+    ...clampOn([62, 84], 1, pen),
     thin,
-    ...clampMeter([240, 58], 36, pen, [
-      pen.line(
-        [
-          [200, 72],
-          [280, 72],
+    ...clampMeter(
+      {
+        at: [240, 58],
+        radius: 36,
+        through: [
+          pen.path('M102 72L390 72', { 'stroke-width': 12, 'stroke-linecap': 'butt' }),
+          pen.path('M150 44L390 44', { 'stroke-width': 3, 'stroke-linecap': 'butt' }),
         ],
-        { 'stroke-width': 11, 'stroke-linecap': 'butt' },
-      ),
-      pen.line(
-        [
-          [200, 44],
-          [280, 44],
-        ],
-        { 'stroke-width': 3, 'stroke-linecap': 'butt' },
-      ),
-    ]),
+      },
+      pen,
+    ),
     ...tick([360, 18], pen),
   ];
 }
@@ -115,34 +103,22 @@ function rightPanel(pen: Pen): string[] {
 function wrongPanel(pen: Pen): string[] {
   return [
     batteryEdge(pen),
-    ...leadPost(48, 84, pen, '+'),
-    ...leadPost(114, 84, pen, '-'),
-    ...clampOn(114, 84, pen, 1),
-    ...clampOn(48, 84, pen, -1),
-    pen.line(
-      [
-        [8, 72],
-        [8, 30],
-        [390, 30],
-      ],
-      { 'stroke-width': 11, 'stroke-linecap': 'butt' },
+    ...leadPost([62, 84], '+', pen),
+    ...leadPost([124, 84], '-', pen),
+    ...clampOn([124, 84], 1, pen),
+    ...clampOn([62, 84], -1, pen),
+    pen.path('M8 78L8 30L390 30', { 'stroke-width': 12, 'stroke-linecap': 'butt' }),
+    ...clampMeter(
+      {
+        at: [240, 51],
+        radius: 42,
+        through: [
+          pen.path('M8 30L390 30', { 'stroke-width': 12, 'stroke-linecap': 'butt' }),
+          pen.path('M164 72L390 72', { 'stroke-width': 12, 'stroke-linecap': 'butt' }),
+        ],
+      },
+      pen,
     ),
-    ...clampMeter([240, 51], 42, pen, [
-      pen.line(
-        [
-          [200, 30],
-          [280, 30],
-        ],
-        { 'stroke-width': 11, 'stroke-linecap': 'butt' },
-      ),
-      pen.line(
-        [
-          [200, 72],
-          [280, 72],
-        ],
-        { 'stroke-width': 11, 'stroke-linecap': 'butt' },
-      ),
-    ]),
     ...signs(pen),
     ...cross([360, 108], pen),
   ];
@@ -152,27 +128,9 @@ function wrongPanel(pen: Pen): string[] {
 function signs(pen: Pen): string[] {
   const stroke = { stroke: pen.palette.paper, 'stroke-width': 2.5 };
   return [
-    pen.line(
-      [
-        [180, 30],
-        [190, 30],
-      ],
-      stroke,
-    ),
-    pen.line(
-      [
-        [185, 26.5],
-        [185, 33.5],
-      ],
-      stroke,
-    ),
-    pen.line(
-      [
-        [180, 72],
-        [190, 72],
-      ],
-      stroke,
-    ),
+    pen.path('M180 30L190 30', stroke),
+    pen.path('M185 26.5L185 33.5', stroke),
+    pen.path('M180 72L190 72', stroke),
   ];
 }
 
@@ -180,7 +138,7 @@ function batteryEdge(pen: Pen): string {
   return pen.shape('rect', {
     x: -6,
     y: 84,
-    width: 158,
+    width: 170,
     height: 56,
     rx: 6,
     fill: pen.palette.tint,
@@ -189,8 +147,15 @@ function batteryEdge(pen: Pen): string {
   });
 }
 
+/** A clamp meter's jaws: their middle, half their height, and what runs through them. */
+interface Held {
+  readonly at: Point;
+  readonly radius: number;
+  readonly through: readonly string[];
+}
+
 /** A clamp meter whose jaws stand round what is drawn through them. */
-function clampMeter([x, y]: Point, radius: number, pen: Pen, through: readonly string[]): string[] {
+function clampMeter({ at: [x, y], radius, through }: Held, pen: Pen): string[] {
   const { palette } = pen;
   const rim = { stroke: palette.ink, 'stroke-width': 1.5 };
   const foot = y + radius;

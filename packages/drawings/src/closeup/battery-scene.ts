@@ -1,10 +1,10 @@
-import type { Pen } from '../svg/pen.ts';
+import type { Pen, Point } from '../svg/pen.ts';
 import type { Scene } from './scene.ts';
 
 const bold = { 'stroke-width': 2.5 } as const;
 
 /** A lead post on its battery, its sign beneath: wider at its foot, as posts are. */
-export function leadPost(x: number, foot: number, pen: Pen, sign: '+' | '-'): string[] {
+export function leadPost([x, foot]: Point, sign: '+' | '-', pen: Pen): string[] {
   const { palette } = pen;
   const stroke = palette.ink;
   return [
@@ -36,7 +36,7 @@ export function leadPost(x: number, foot: number, pen: Pen, sign: '+' | '-'): st
 }
 
 /** A clamp round the foot of a post, its bolt and cable to one side: -1 left, 1 right. */
-export function clampOn(x: number, foot: number, pen: Pen, side: -1 | 1): string[] {
+export function clampOn([x, foot]: Point, side: -1 | 1, pen: Pen): string[] {
   const { palette } = pen;
   const rim = { stroke: palette.line, 'stroke-width': 1.5 };
   const end = side < 0 ? 0 : 390;
@@ -46,7 +46,7 @@ export function clampOn(x: number, foot: number, pen: Pen, side: -1 | 1): string
         [x + side * 30, foot - 12],
         [end, foot - 12],
       ],
-      { 'stroke-width': 11, 'stroke-linecap': 'butt' },
+      { 'stroke-width': 12, 'stroke-linecap': 'butt' },
     ),
     pen.shape('rect', {
       x: x - 28,
@@ -83,10 +83,10 @@ export const batteryScene: Scene = {
       stroke: pen.palette.line,
       'stroke-width': 1.5,
     }),
-    ...leadPost(125, 100, pen, '+'),
-    ...leadPost(265, 100, pen, '-'),
-    ...clampOn(125, 100, pen, -1),
-    ...clampOn(265, 100, pen, 1),
+    ...leadPost([125, 100], '+', pen),
+    ...leadPost([265, 100], '-', pen),
+    ...clampOn([125, 100], -1, pen),
+    ...clampOn([265, 100], 1, pen),
     pen.text(speaker.drawing('battery'), { x: 195, y: 158, anchor: 'middle' }),
   ],
   places: {
@@ -113,17 +113,11 @@ export const pairScene: Scene = {
         'stroke-width': 1.5,
       }),
     ),
-    ...leadPost(56, 96, pen, '+'),
-    ...leadPost(144, 96, pen, '-'),
-    ...leadPost(246, 96, pen, '+'),
-    ...leadPost(334, 96, pen, '-'),
-    pen.line(
-      [
-        [144, 84],
-        [246, 84],
-      ],
-      { 'stroke-width': 9, 'stroke-linecap': 'butt' },
-    ),
+    ...leadPost([56, 96], '+', pen),
+    ...leadPost([144, 96], '-', pen),
+    ...leadPost([246, 96], '+', pen),
+    ...leadPost([334, 96], '-', pen),
+    pen.path('M144 84L246 84', { 'stroke-width': 9, 'stroke-linecap': 'butt' }),
   ],
   places: {
     'battery-a': {

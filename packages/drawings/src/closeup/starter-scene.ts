@@ -63,26 +63,9 @@ export const starterScene: Scene = {
         fill: palette.tint,
         ...rim,
       }),
-      pen.line([
-        [290, 119],
-        [290, 209],
-      ]),
-      pen.line(
-        [
-          [350, 92],
-          [366, 92],
-          [366, 150],
-          [310, 150],
-        ],
-        { 'stroke-width': 6 },
-      ),
-      pen.line(
-        [
-          [350, 56],
-          [390, 56],
-        ],
-        { 'stroke-width': 11, 'stroke-linecap': 'butt' },
-      ),
+      pen.path('M290 119L290 209'),
+      pen.path('M350 92L366 92L366 150L310 150', { 'stroke-width': 6 }),
+      pen.path('M350 56L390 56', { 'stroke-width': 12, 'stroke-linecap': 'butt' }),
       pen.shape('rect', {
         x: 128,
         y: 40,

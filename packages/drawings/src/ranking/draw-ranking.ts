@@ -114,7 +114,9 @@ function drawRow(
         : []),
       pen.shape('rect', { ...box(track), fill: palette.tint }),
       pen.shape('rect', { ...box(Math.max(2, share * track)), fill: palette.suspect }),
-      ...(moved ? movement(before * track, share * track, bar, { pen, from }) : []),
+      ...(moved
+        ? movement({ before: before * track, now: share * track, top: bar }, { pen, from })
+        : []),
       pen.text(now, { ...figure, x: from(track + 8), y: bar + 13, anchor: begin }),
     ],
     end: bar + barHeight + (moved ? 9 : 0),
@@ -123,9 +125,7 @@ function drawRow(
 
 /** How a bar moved: its end before, dashed, and an arrow below from there to where it ends now. */
 function movement(
-  before: number,
-  now: number,
-  top: number,
+  { before, now, top }: Readonly<Record<'before' | 'now' | 'top', number>>,
   { pen, from }: Pick<Drawing, 'pen' | 'from'>,
 ): string[] {
   const { palette } = pen;

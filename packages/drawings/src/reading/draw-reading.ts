@@ -3,9 +3,10 @@ import type { ReadingMessage } from '@keyturn/core';
 import type { Rendered, Speaker } from '@keyturn/language';
 import { hatch } from '../svg/hatch.ts';
 import { round } from '../svg/element.ts';
-import { lineHeight, textSize, textWidth, type Pen } from '../svg/pen.ts';
+import { lineHeight, pathThrough, textSize, textWidth, type Pen, type Point } from '../svg/pen.ts';
 import { frame, margin, penFor, pictureWidth, type DrawingOptions } from '../svg/picture.ts';
 import { placeInRows } from '../text/rows.ts';
+import { sayFigure } from '../text/figure.ts';
 import { wrap } from '../text/wrap.ts';
 import { layOutRuler, ticksIn, type Ruler, type Stretch } from './ruler.ts';
 
@@ -59,7 +60,7 @@ export function drawReading(scale: RenderedScale, options: DrawingOptions): stri
   const halfWidth = coverage * reading.uncertainty * scaleBy;
   const laid = { reading, ruler, value, halfWidth, markX: ruler.xOf(value), speaker, pen };
 
-  const written = sayFigure(laid);
+  const written = sayReading(laid);
   const figures = boundFigures(laid, margin + flagHeight + 6);
   const top = figures.end + 4;
   const names = bandNames(bandLabels, laid, top + rulerHeight + 12);
@@ -87,16 +88,16 @@ export function drawReading(scale: RenderedScale, options: DrawingOptions): stri
   );
 }
 
-function sayFigure({ reading, speaker }: Laid): string {
+function sayReading({ reading, speaker }: Laid): string {
   const { quantity, uncertainty } = reading;
   const spread = coverage * uncertainty;
-  const figure = speaker.formatQuantity(quantity);
+  const figure = sayFigure(quantity, speaker);
   if (!(spread > 0)) return figure;
   // No finer than the reading itself, unless nothing would be left of it.
   const fine = 10 ** Math.floor(Math.log10(spread / 4));
   const read = quantity.resolution ?? fine;
-  const resolution = spread >= read ? Math.max(fine, read) : fine;
-  return `${figure} ± ${speaker.formatQuantity({ value: spread, unit: quantity.unit, resolution })}`;
+  const resolution = spread > 0.9 * read ? Math.max(fine, read) : fine;
+  return `${figure}\u00a0±\u00a0${sayFigure({ value: spread, unit: quantity.unit, resolution }, speaker)}`;
 }
 
 /** A stretch of the ruler with its ticks; the ends are torn, since the ruler goes on. */
@@ -162,7 +163,7 @@ function tornBox(
 function boundFigures({ reading, ruler, markX, speaker, pen }: Laid, top: number): Part {
   const size = 12;
   const figure = (value: number): string =>
-    speaker.formatQuantity({ value, unit: reading.unit, resolution: ruler.step });
+    sayFigure({ value, unit: reading.unit, resolution: ruler.step }, speaker);
   const labels = reading.bounds.map(({ low, high }) => {
     const text = high > low ? `${figure(low)} – ${figure(high)}` : figure(low);
     const width = textWidth(text, { size });
@@ -256,7 +257,7 @@ function mark(
       { stroke: palette.ink, 'stroke-width': 2 },
     ),
     ...whisker,
-    tip(ruler.beyond(value), markX, middle, pen),
+    tip(ruler.beyond(value), [markX, middle], pen),
     pen.shape('rect', {
       x,
       y: margin,
@@ -272,10 +273,10 @@ function mark(
 }
 
 /** A diamond on the value, or an arrow to the side on which it is off the ruler. */
-function tip(beyond: 'below' | 'above' | undefined, x: number, y: number, pen: Pen): string {
+function tip(beyond: 'below' | 'above' | undefined, [x, y]: Point, pen: Pen): string {
   const size = 6;
   const sign = beyond === 'below' ? -1 : 1;
-  const points =
+  const points: readonly Point[] =
     beyond === undefined
       ? [
           [x, y - size],
@@ -289,7 +290,7 @@ function tip(beyond: 'below' | 'above' | undefined, x: number, y: number, pen: P
           [x - sign * 2 * size, y + size + 2],
         ];
   return pen.shape('path', {
-    d: `${points.map(([px, py], index) => `${index === 0 ? 'M' : 'L'}${round(px ?? 0)} ${round(py ?? 0)}`).join('')}Z`,
+    d: `${pathThrough(points)}Z`,
     fill: pen.palette.ink,
     stroke: pen.palette.paper,
     'stroke-width': 1,
@@ -380,7 +381,7 @@ function expectedLine({ reading, speaker, pen }: Laid, top: number): Part {
   const { expected, unit } = reading;
   if (expected === undefined) return { shapes: [], end: top - 6 };
   const resolution = 10 ** Math.floor(Math.log10((expected.high - expected.low) / 4 || 0.01));
-  const figure = (value: number): string => speaker.formatQuantity({ value, unit, resolution });
+  const figure = (value: number): string => sayFigure({ value, unit, resolution }, speaker);
   const said = speaker.drawing('expected', {
     low: figure(expected.low),
     high: figure(expected.high),

@@ -6,7 +6,7 @@ import { element, escapeText, round, type Attributes } from './element.ts';
 export type Point = readonly [x: number, y: number];
 
 /** Where a text stands: its anchor on x, its baseline on y. */
-export interface TextPlace extends Partial<Setting> {
+interface TextPlace extends Partial<Setting> {
   readonly x: number;
   readonly y: number;
   /** Which side of the text x is at, whatever the language. */
@@ -24,6 +24,8 @@ export interface Pen {
   readonly text: (text: string, place: TextPlace) => string;
   readonly lines: (lines: readonly string[], place: TextPlace) => string[];
   readonly line: (points: readonly Point[], attributes?: Attributes) => string;
+  /** A line as SVG writes its path. */
+  readonly path: (d: string, attributes?: Attributes) => string;
   readonly shape: (name: string, attributes: Attributes) => string;
 }
 
@@ -68,7 +70,7 @@ export function createPen(theme: Theme, locale: string): Pen {
         'font-weight': weight === 'bold' ? 'bold' : undefined,
         'text-anchor': anchor === 'start' ? undefined : anchor,
         fill: palette[colour],
-        ...(rim === true
+        ...(rim
           ? {
               stroke: palette.paper,
               'stroke-width': 4,
@@ -81,6 +83,17 @@ export function createPen(theme: Theme, locale: string): Pen {
     );
   };
 
+  const path = (d: string, attributes: Attributes = {}): string =>
+    element('path', {
+      d,
+      fill: 'none',
+      stroke: palette.line,
+      'stroke-width': 1.5,
+      'stroke-linejoin': 'round',
+      'stroke-linecap': 'round',
+      ...attributes,
+    });
+
   return {
     palette,
     rightToLeft,
@@ -89,20 +102,17 @@ export function createPen(theme: Theme, locale: string): Pen {
       lines.map((line, index) =>
         text(line, { ...place, y: place.y + index * (place.size ?? textSize) * lineHeight }),
       ),
-    line: (points, attributes = {}) =>
-      element('path', {
-        d: points
-          .map(([x, y], index) => `${index === 0 ? 'M' : 'L'}${round(x)} ${round(y)}`)
-          .join(''),
-        fill: 'none',
-        stroke: palette.line,
-        'stroke-width': 1.5,
-        'stroke-linejoin': 'round',
-        'stroke-linecap': 'round',
-        ...attributes,
-      }),
+    line: (points, attributes) => path(pathThrough(points), attributes),
+    path,
     shape: (name, attributes) => element(name, attributes),
   };
+}
+
+/** The path of a line through points, from the first to the last. */
+export function pathThrough(points: readonly Point[]): string {
+  return points
+    .map(([x, y], index) => `${index === 0 ? 'M' : 'L'}${round(x)} ${round(y)}`)
+    .join('');
 }
 
 /** How wide a text is as a pen would set it. */

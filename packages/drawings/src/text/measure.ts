@@ -15,7 +15,7 @@ const widthOf = {
 function byCharacter(table: Readonly<Record<number, string>>): ReadonlyMap<string, number> {
   return new Map(
     Object.entries(table).flatMap(([width, characters]) =>
-      [...characters].map((character) => [character, Number(width)] as const),
+      Array.from(characters, (character) => [character, Number(width)] as const),
     ),
   );
 }
