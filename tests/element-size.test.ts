@@ -28,6 +28,11 @@ describe('what a page loads of the element', () => {
     expect(gzipped('keyturn-further.js')).toBeLessThan(135);
   });
 
+  // Drawn after everything else: the words say the same.
+  test('is at most 15 kB for the pictures', () => {
+    expect(gzipped('keyturn-pictures.js')).toBeLessThan(15);
+  });
+
   // Words only: every question, caution and remedy, and how people say the answers.
   test.each(localeTags)('is at most 60 kB for the language %s', (tag) => {
     expect(gzipped(`texts/${tag}.js`)).toBeLessThan(60);

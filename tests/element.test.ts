@@ -149,6 +149,14 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     expect(await marked('correct: drop clamps 50 mV')).toBe(volts);
   });
 
+  test('shows where the leads go, and says it to whoever cannot see it', async () => {
+    const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
+    const { page } = await driver({ kept });
+    const drawn = page.locator('keyturn-case .card .picture svg');
+    await drawn.waitFor();
+    expect(await drawn.locator('desc').textContent()).toMatch(/plus post/);
+  });
+
   test('questions a figure that no meter shows there, and keeps the question', async () => {
     const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
     const { page } = await driver({ kept });

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { FlowTexts } from './flow-texts.ts';
 import { LanguageError } from './language-error.ts';
 import small from './small-flow.test.json' with { type: 'json' };
-import { createSpeaker } from './speaker.ts';
+import { createSpeaker } from './create-speaker.ts';
 
 const flowTexts: FlowTexts = small.texts;
 const speaker = createSpeaker({ locale: 'en-GB', flowTexts, checks: { after: { like: 'crank' } } });
