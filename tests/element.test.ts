@@ -216,6 +216,14 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     expect(await page.evaluate(() => localStorage.getItem('keyturn-case'))).toBe(null);
   });
 
+  test('comes back to the step in hand, and not to where the strip begins', async () => {
+    const { page } = await driver({ kept: playUntil(chart, awaits('wait'), flat) });
+    await page.waitForFunction(() => {
+      const card = document.querySelector('keyturn-case')?.shadowRoot?.querySelector('.card');
+      return card !== null && card !== undefined && card.getBoundingClientRect().top < innerHeight;
+    });
+  });
+
   test('says that a case of another version cannot be gone on with, and loses nothing', async () => {
     const { page } = await driver({ kept: { ...playUntil(chart, asks('scene')), events: [] } });
     expect(await page.locator('keyturn-case .refused').innerText()).toContain('A copy of it stays');

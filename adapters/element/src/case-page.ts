@@ -105,6 +105,11 @@ export class CasePage {
     this.#show(true);
   }
 
+  /** Scrolls the step in hand into sight. */
+  showStep(): void {
+    this.#root.querySelector('.card')?.scrollIntoView({ block: 'end' });
+  }
+
   /** Answers the first question of a new case, which may have been shown before this was loaded. */
   answerFirst(check: string, option: string): void {
     const position = positionOf(this.#inHand().sitting.case);

@@ -48,6 +48,11 @@ export abstract class KeyturnCase extends HTMLElement {
     this.#ready.clear();
   }
 
+  /** Scrolls the step in hand into sight, as after a reload. Only after `keyturn-ready`. */
+  showStep(): void {
+    this.#ready.showStep();
+  }
+
   /** Called by the browser when the element enters a page. */
   connectedCallback(): void {
     addTypeface(this.setup.base);

@@ -5,6 +5,8 @@ const wanted = new URLSearchParams(location.search).get('lang');
 const language = wanted ?? readLanguage() ?? navigator.language;
 document.documentElement.lang = language;
 element.lang = language;
+// Whoever comes back goes on where the case is, not where its strip begins.
+element.addEventListener('keyturn-ready', () => element.events.length > 1 && element.showStep());
 
 new MutationObserver(() => {
   document.documentElement.lang = element.lang;

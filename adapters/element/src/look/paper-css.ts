@@ -90,6 +90,12 @@ button, input, select { font: inherit; color: inherit; letter-spacing: inherit; 
 }
 @media (forced-colors: active) {
   .head-key, .key, .digit, .sign { border: 2px solid ButtonText; }
-  svg rect, svg path { forced-color-adjust: auto; }
+  svg { forced-color-adjust: none; }
+  .ruler text { fill: CanvasText; }
+  .ruler .axis, .ruler .expected { stroke: CanvasText; }
+  .ruler .band, .ruler .band.odd, .bar .rail { fill: Canvas; stroke: CanvasText; }
+  .ruler .band.here, .bar .share { fill: Highlight; stroke: CanvasText; }
+  .ruler .mark, .ruler .zone, .bar .before, .alert path { fill: CanvasText; }
+  .alert .mark { fill: Canvas; }
 }
 `;
