@@ -178,6 +178,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
   test('goes on with a hazardous step only once its key has been held', async () => {
     const { page } = await driver({ kept: playUntil(chart, awaits('confirm'), flat) });
     const asked = await question(page);
+    expect(await page.locator('keyturn-case .sign').count()).toBeGreaterThan(0);
     await hold(page, 150);
     expect(await question(page)).toBe(asked);
     await hold(page);

@@ -63,13 +63,26 @@ function note(one: Rendered, speaker: Shown['speaker']): TemplateResult | typeof
   }
 }
 
-function cautions({ sitting, speaker }: Shown): readonly (TemplateResult | typeof nothing)[] {
-  return sitting.cautions.map((message) => {
-    const [rendered] = speaker.render([message]);
-    return rendered?.kind === 'caution'
-      ? sign(message.word, rendered.word, rendered.text)
-      : nothing;
-  });
+/**
+ * The cautions of the step in hand. Nothing is confirmed unseen: a case that comes from elsewhere
+ * has them said again.
+ */
+function cautions(shown: Shown): readonly (TemplateResult | typeof nothing)[] {
+  const { sitting, speaker, chart, now, position } = shown;
+  const said = speaker.render(sitting.cautions);
+  const known = new Set(sitting.cautions.map(({ caution }) => caution));
+  const lacking = now.filter(
+    (one) =>
+      position.awaiting === 'confirm' &&
+      one.kind === 'caution' &&
+      !known.has(one.caution) &&
+      (known.size === 0 || chart.flow.cautions[one.caution]?.confirm === true),
+  );
+  return [...lacking, ...said].map((one) =>
+    one.kind === 'caution'
+      ? sign(chart.flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text)
+      : nothing,
+  );
 }
 
 /** The step in hand, by what the case waits for. */
