@@ -52,13 +52,23 @@ export async function servePages(port = 0) {
   return { url: `http://127.0.0.1:${server.address().port}/`, close: () => server.close() };
 }
 
-/** The file behind an address; undefined outside the site. */
+/** The file behind an address; undefined outside the site, or where it is no address. */
 function fileOf(url) {
-  const { pathname } = new URL(url, 'http://localhost');
-  const asked = path.join(site, decodeURIComponent(pathname));
+  const pathname = pathOf(url);
+  if (pathname === undefined) return undefined;
+  const asked = path.join(site, pathname);
   if (asked !== site && !asked.startsWith(site + path.sep)) return undefined;
   const file = pathname.endsWith('/') ? path.join(asked, 'index.html') : asked;
   return statSync(file, { throwIfNoEntry: false })?.isFile() ? file : undefined;
+}
+
+function pathOf(url) {
+  try {
+    const pathname = decodeURIComponent(new URL(url, 'http://localhost').pathname);
+    return pathname.includes('\0') ? undefined : pathname;
+  } catch {
+    return undefined;
+  }
 }
 
 if (pathToFileURL(argv[1]).href === import.meta.url) {

@@ -102,13 +102,13 @@ async function printLoading(browser: Browser, url: string): Promise<void> {
     for (let count = 0; count < 3; count += 1) runs.push(await visit(browser, url, isSlow));
     rows.push([isSlow ? 'slow phone (400 kbit/s, 400 ms, 4x CPU)' : 'not slowed (baseline)', runs]);
   }
-  const [base] = rows[0]?.[1].map(([first]) => first) ?? [];
+  const base = median((rows[0]?.[1] ?? []).map(([first]) => first));
   print('\nloading, ms (median of 3)                 first question   all   x baseline');
   for (const [name, runs] of rows) {
     const first = median(runs.map(([one]) => one));
     const ready = median(runs.map(([, all]) => all));
     print(
-      `  ${name.padEnd(40)} ${first.toFixed(0).padStart(13)} ${ready.toFixed(0).padStart(5)}   ${(first / (base ?? NaN)).toFixed(1).padStart(9)}`,
+      `  ${name.padEnd(40)} ${first.toFixed(0).padStart(13)} ${ready.toFixed(0).padStart(5)}   ${(first / base).toFixed(1).padStart(9)}`,
     );
   }
 }
