@@ -6,7 +6,8 @@
  */
 import { randomUUID } from 'node:crypto';
 import { createMemoryStore } from '@keyturn/cases';
-import { createConversations, plainText, type Part } from '@keyturn/conversation';
+import { plainText, type Part } from '@keyturn/conversation';
+import { createConversations } from '@keyturn/conversation/kept';
 import { shippedFlow, shippedTexts } from '@keyturn/flows';
 
 /** The 7-bit alphabet of 3GPP TS 23.038; the second row takes two places each. */

@@ -3,7 +3,7 @@
  */
 import { setTimeout as sleep } from 'node:timers/promises';
 import { createMemoryStore, type CaseStore } from '@keyturn/cases';
-import type { ConversationsOptions } from '@keyturn/conversation';
+import type { ConversationsOptions } from '@keyturn/conversation/kept';
 import { shippedTexts } from '@keyturn/flows';
 import { keyturn, pollUpdates, type KeyturnOptions } from '@keyturn/telegram';
 import { Bot } from 'grammy';

@@ -3,7 +3,8 @@
  */
 import { randomUUID } from 'node:crypto';
 import type { CaseStore, Json } from '@keyturn/cases';
-import { createConversations, type ConversationsOptions, type Part } from '@keyturn/conversation';
+import type { Part } from '@keyturn/conversation';
+import { createConversations, type ConversationsOptions } from '@keyturn/conversation/kept';
 import { Composer, type Bot, type Context } from 'grammy';
 import { limits } from './message-of.ts';
 import { createOrdered } from './ordered.ts';

@@ -1,6 +1,7 @@
 import { createMemoryStore, readCase } from '@keyturn/cases';
 import { compileFlow, positionOf } from '@keyturn/core';
-import { createConversations, type Part } from '@keyturn/conversation';
+import type { Part } from '@keyturn/conversation';
+import { createConversations } from '@keyturn/conversation/kept';
 import { shippedFlow, shippedTexts } from '@keyturn/flows';
 import { createSpeaker, localeTags } from '@keyturn/language';
 import { describe, expect, test } from 'vitest';

@@ -3,7 +3,8 @@
  * conversations whose time has come.
  */
 import type { CaseStore, Outgoing } from '@keyturn/cases';
-import type { Conversations, Part } from '@keyturn/conversation';
+import type { Part } from '@keyturn/conversation';
+import type { Conversations } from '@keyturn/conversation/kept';
 import type { Api } from 'grammy';
 import { fateOf } from './fate.ts';
 import { sendPart } from './send-part.ts';

@@ -1,7 +1,3 @@
-/** Conversations over a store, for a channel to hold. */
-export { createConversations } from './conversations.ts';
-export type { Conversations, ConversationsOptions, Taking } from './conversations.ts';
-
 /** What a channel is, takes in and sends. */
 export { plainText } from './channel.ts';
 export type { ChannelLimits, Content, Incoming, Key, Line, Part, PartKind } from './channel.ts';
