@@ -37,13 +37,20 @@ const toComplaint = ['4', 'yes', 'petrol'];
 /** What is answered on the way to a battery that is to rest after it was charged. */
 const restAnswers: readonly (readonly [asked: string, answer: string])[] = [
   ['is it safe to go on', 'yes'],
-  ['What is the voltage across', '12.07 V'],
+  ['What is the voltage across', '11.6 V'],
   ['What does the battery look like', 'whole and dry'],
   ['How cold or warm', '15'],
 ];
 
-/** In a workshop, with a voltmeter and a charger. */
-const withCharger = ['5', '1', '1', 'it turns slowly', '3 years', 'voltmeter, charger, hand tools'];
+/** At home, with a voltmeter, a load tester and a charger. */
+const withCharger = [
+  'home',
+  'safe',
+  'petrol',
+  'it turns slowly',
+  '3 years',
+  'voltmeter, charger, load tester',
+];
 
 /** Runs the contract on a channel. */
 export function holdChannel({ name, open }: TestedChannel): void {

@@ -90,7 +90,8 @@ describe.each(localeTags)('in %s', (locale) => {
       }
       expect(count, check).toBeGreaterThan(0);
     }
-  });
+    // A flow is compiled and weighed anew for every check.
+  }, 60_000);
 });
 
 /** The flow with one check before all others, so that its question is put first. */
