@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 // Tests run from source: the private `source` condition of each package leads to its .ts files,
@@ -15,6 +16,8 @@ export default defineConfig({
       'examples/**/*.test.ts',
     ],
     exclude: ['**/node_modules/**', '**/dist/**'],
+    // Left to itself the runner keeps one of two processors free, and takes twice as long.
+    maxWorkers: Math.max(2, availableParallelism()),
     setupFiles: ['tests/setup/end-with-runner.ts', 'tests/setup/fail-on-console.ts'],
   },
 });

@@ -23,7 +23,7 @@ export interface StateFinding {
 const believed = new WeakMap<Findings, LatentPosterior>();
 
 /** What is believed of the faults and of the hidden states of each. */
-function posteriorIn(flow: Flow, findings: Findings): LatentPosterior {
+export function posteriorIn(flow: Flow, findings: Findings): LatentPosterior {
   const known = believed.get(findings);
   if (known !== undefined) return known;
   const made = posteriorOf(flow, findings, stateFindings(flow, findings));

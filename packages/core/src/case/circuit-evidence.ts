@@ -97,16 +97,49 @@ function belowAll(
   return sum / means.length;
 }
 
+/** A figure that was read. */
+interface ReadFigure {
+  readonly check: string;
+  readonly placed: Placed;
+  readonly value: number;
+  readonly findings: Findings;
+}
+
 /** Density of a figure that was read, in each solved state, for each unit of the check. */
 export function densities(
   flow: Flow,
+  hypotheses: Hypotheses,
+  reading: ReadFigure,
+): Float64Array | undefined {
+  const odd = oddDensity(flow, reading);
+  return odd === undefined
+    ? undefined
+    : likelyDensities(flow, hypotheses, reading)?.map((density) => density + odd);
+}
+
+/** In each solved state the chance that a figure that was read is odd: that it says nothing. */
+export function oddChances(
+  flow: Flow,
+  hypotheses: Hypotheses,
+  reading: ReadFigure,
+): Float64Array | undefined {
+  const odd = oddDensity(flow, reading);
+  return odd === undefined
+    ? undefined
+    : likelyDensities(flow, hypotheses, reading)?.map((density) => odd / (density + odd));
+}
+
+/** Density of a figure that is odd, of all figures that are read. */
+function oddDensity(flow: Flow, { check, findings }: ReadFigure): number | undefined {
+  const known = modelled(flow, check);
+  return known && known.model.odd / widthOf(known, findings.limits);
+}
+
+/** Density of a figure that is as the state has it, of all figures that are read. */
+function likelyDensities(
+  flow: Flow,
   { states }: Hypotheses,
-  reading: {
-    readonly check: string;
-    readonly placed: Placed;
-    readonly value: number;
-    readonly findings: Findings;
-  },
+  reading: ReadFigure,
 ): Float64Array | undefined {
   const { check, placed, value, findings } = reading;
   const known = modelled(flow, check);
@@ -115,14 +148,13 @@ export function densities(
   const scale = placed.quantity.value === 0 ? 1 : value / placed.quantity.value;
   const uncertainty = standardUncertainty(placed.quantity) * Math.abs(scale);
   const measured = measuredIn(flow, findings);
-  const odd = model.odd / widthOf(known, findings.limits);
   const given = { measured, uncertainty };
   const row = new Float64Array(states.length);
   for (const [index, state] of states.entries()) {
     const { means, deviation } = spreadIn(state, model, given);
     let sum = 0;
     for (const mean of means) sum += bell((value - mean) / deviation, model.rough);
-    row[index] = ((1 - model.odd) * sum) / means.length / deviation + odd;
+    row[index] = ((1 - model.odd) * sum) / means.length / deviation;
   }
   return row;
 }

@@ -3,18 +3,52 @@
  */
 import { contradictionIn, type MadeCheck } from '@keyturn/evidence';
 import type { Flow } from '../flow/flow.ts';
-import { contextFindings, posteriorOf, tellingOf } from './belief.ts';
+import { contextFindings, posteriorIn, posteriorOf, tellingOf } from './belief.ts';
 import { chancesOf } from './answer-evidence.ts';
+import { oddChances } from './circuit-evidence.ts';
 import { evidenceTables } from './evidence-tables.ts';
 import type { Findings } from './findings.ts';
 import { hypothesesOf } from './hypotheses.ts';
 
-/** The check whose answer fits least, where the answers together are hardly possible. */
+/**
+ * The check whose answer fits least, where the answers together are hardly possible, or where a
+ * reading is more than likely a slip.
+ */
 export function suspectAmong(flow: Flow, findings: Findings): string | undefined {
   const { owner } = hypothesesOf(flow, findings).space;
   const { hypotheses, states } = posteriorOf(flow, findings, contextFindings(flow, findings));
   const priors = states.map((share, state) => share * (hypotheses[owner[state] ?? 0] ?? 0));
-  return contradictionIn(madeChecks(flow, findings), priors)?.suspect;
+  return contradictionIn(madeChecks(flow, findings), priors)?.suspect ?? oddReading(flow, findings);
+}
+
+/** From this chance on that a reading says nothing it is taken once more. */
+const likelySlip = 0.9;
+
+/** The reading that is likeliest to be a slip, if one is, whichever of the listed faults it is. */
+function oddReading(flow: Flow, findings: Findings): string | undefined {
+  const found = hypothesesOf(flow, findings);
+  const { owner } = found.space;
+  const { open } = evidenceTables(flow);
+  const { hypotheses, states } = posteriorIn(flow, findings);
+  // A cause that nobody listed may give any figure, and would explain each away.
+  const listed = states.map((share, state) => {
+    const of = owner[state] ?? 0;
+    return open[of] === true ? 0 : share * (hypotheses[of] ?? 0);
+  });
+  const whole = listed.reduce((sum, share) => sum + share, 0);
+  let suspect: { readonly check: string; readonly chance: number } | undefined;
+  for (const [check, placed] of findings.placed) {
+    const value = findings.known.finding(check)?.value;
+    if (value === undefined) continue;
+    const odd = oddChances(flow, found, { check, placed, value, findings });
+    const slip = listed.reduce(
+      (sum, share, state) => sum + share * (odd?.[found.solved[state] ?? 0] ?? 0),
+      0,
+    );
+    const chance = slip / whole;
+    if (chance >= Math.max(likelySlip, suspect?.chance ?? 0)) suspect = { check, chance };
+  }
+  return suspect?.check;
 }
 
 /** Checks of whose answers one holds, as they were first answered; readings as last read. */

@@ -4,11 +4,13 @@ import type { Voice } from '../voice.ts';
 import { sayEnds } from './bound.ts';
 import { mostLikely } from './most-likely.ts';
 
-/** A reading and what it means, or, where it is too close to a bound, how likely each side is. */
+/** A reading and what it means, where that can be told; close to a bound, how likely each side is. */
 export function renderReading(message: ReadingMessage, voice: Voice): Rendered[] {
   const { say, flow, figures } = voice;
   const { check, band, bands } = message;
   const figure = figures.formatQuantity(message.quantity);
+  // Its bounds hang on what is not known of the vehicle: an electronic tester's, on the label.
+  if (band === '') return [{ kind: 'text', text: say('reading.unjudged', { figure }) }];
   const shares = mostLikely(message.weights, message.weights.length).map(([id, share]) =>
     say('reading.share', {
       share: figures.formatShare(share),

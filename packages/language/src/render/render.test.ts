@@ -193,6 +193,13 @@ describe('a reading', () => {
     ]);
   });
 
+  test('that nothing can be told of yet is noted all the same', () => {
+    const unjudged = { ...reading, bounds: [], band: '', weights: [] };
+    const text =
+      '12.41 V: noted. What it means cannot be told without knowing more of this vehicle.';
+    expect(render([unjudged])).toEqual([{ kind: 'text', text }]);
+  });
+
   const expected = {
     low: 12.412,
     best: 12.6,

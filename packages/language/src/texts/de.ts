@@ -58,6 +58,8 @@ export const de = {
       'Warten Sie {{time}} bis zum nächsten Schritt: {{name}}. Sagen Sie „fertig“, wenn die Zeit schon um ist.',
   },
   reading: {
+    unjudged:
+      '{{figure}}: notiert. Was das bedeutet, lässt sich ohne weitere Angaben zum Fahrzeug nicht sagen.',
     plain: '{{figure}}: {{means}}',
     borderline:
       '{{figure}}: zu knapp, um es zu entscheiden. {{shares}}. Beides wird von hier an berücksichtigt.',

@@ -58,6 +58,8 @@ export const en = {
     until: 'Wait {{time}} before the next step: {{name}}. Say “done” if the time is already up.',
   },
   reading: {
+    unjudged:
+      '{{figure}}: noted. What it means cannot be told without knowing more of this vehicle.',
     plain: '{{figure}}: {{means}}',
     borderline: '{{figure}}: too close to call. {{shares}}. Both are kept in mind from here on.',
     share: '{{share}} that it is {{label}}',

@@ -59,6 +59,8 @@ export const es = {
       'Espere {{time}} antes del siguiente paso: {{name}}. Diga «hecho» si el tiempo ya ha pasado.',
   },
   reading: {
+    unjudged:
+      '{{figure}}: anotado. Sin saber más de este vehículo no se puede decir qué significa.',
     plain: '{{figure}}: {{means}}',
     borderline:
       '{{figure}}: demasiado justo para decidir. {{shares}}. A partir de aquí se tienen en cuenta las dos posibilidades.',

@@ -62,6 +62,8 @@ export const fr = {
       'Attendez {{time}} avant l’étape suivante : {{name}}. Dites « c’est fait » si le temps est déjà écoulé.',
   },
   reading: {
+    unjudged:
+      '{{figure}} : noté. Sans en savoir plus sur ce véhicule, on ne peut pas dire ce que cela signifie.',
     plain: '{{figure}} : {{means}}',
     borderline:
       '{{figure}} : trop juste pour trancher. {{shares}}. À partir d’ici, on garde les deux en tête.',

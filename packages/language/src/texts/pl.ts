@@ -63,6 +63,8 @@ export const pl = {
       'Czas oczekiwania przed następnym krokiem: {{time}}. Następny krok: {{name}}. Jeśli czas już minął, proszę napisać „gotowe”.',
   },
   reading: {
+    unjudged:
+      '{{figure}}: zapisano. Bez dalszych danych o tym pojeździe nie da się powiedzieć, co to znaczy.',
     plain: '{{figure}}: {{means}}',
     borderline:
       '{{figure}}: zbyt blisko granicy, żeby rozstrzygnąć. {{shares}}. Odtąd bierzemy pod uwagę obie możliwości.',
