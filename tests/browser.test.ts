@@ -23,12 +23,15 @@ async function bundle(contents: string): Promise<{ inputs: string[]; imports: st
 }
 
 describe('a page can run', () => {
-  test.each(['electrics', 'evidence', 'core', 'language'])('all of %s', async (name) => {
-    const { inputs, imports } = await bundle(`export * from './packages/${name}/src/index.ts'`);
+  test.each(['electrics', 'evidence', 'core', 'language', 'conversation', 'drawings'])(
+    'all of %s',
+    async (name) => {
+      const { inputs, imports } = await bundle(`export * from './packages/${name}/src/index.ts'`);
 
-    expect(inputs).toContain(`packages/${name}/src/index.ts`);
-    expect(imports).toEqual([]);
-  });
+      expect(inputs).toContain(`packages/${name}/src/index.ts`);
+      expect(imports).toEqual([]);
+    },
+  );
 
   test('nothing that needs Node, so that this test can fail', async () => {
     await expect(bundle(`export * from 'node:fs'`)).rejects.toThrow(/Could not resolve "node:fs"/);

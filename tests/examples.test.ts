@@ -18,6 +18,7 @@ const says: Readonly<Record<string, readonly string[]>> = {
     'checks.switch.minutes has -1',
     'faults.bulb.proof.lamp has "dim"',
   ],
+  'text-messages.ts': ['What happens at start: fast clicking.', '(GSM-7, parts: 1)'],
   'readings.ts': ['limit 9.58 V', 'the battery has 15.6 mOhm', 'the cable has 1.03 mOhm'],
 };
 

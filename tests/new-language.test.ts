@@ -3,7 +3,7 @@
  * here is made up: English with accents, stretched by a third, and "ja" and "nej" beside.
  */
 import { openCase } from '@keyturn/core';
-import { createSpeaker, generalTexts, pseudoTexts, type Words } from '@keyturn/language';
+import { generalTexts, pseudoTexts, speakerOf, type Words } from '@keyturn/language';
 import { layOutPage, plain, shippedTexts } from '@keyturn/terminal';
 import { describe, expect, test } from 'vitest';
 import { noStart } from './support/no-start.ts';
@@ -55,12 +55,10 @@ const words: Words = {
 };
 
 const flowTexts = pseudoTexts(shippedTexts('no-start', 'en'));
-const speaker = createSpeaker({
-  locale: 'da',
-  flowTexts,
-  checks,
-  language: { name: 'Made up', texts: pseudoTexts(generalTexts('en')), words },
-});
+const speaker = speakerOf(
+  { texts: pseudoTexts(generalTexts('en')), words },
+  { locale: 'da', flowTexts, checks },
+);
 const { messages } = openCase(chart, { id: 'k', at: '2026-01-01T08:00:00.000Z' });
 
 describe('a made-up language', () => {

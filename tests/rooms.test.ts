@@ -3,7 +3,10 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { cruise, type ICruiseResult } from 'dependency-cruiser';
 import extractDepcruiseOptions from 'dependency-cruiser/config-utl/extract-depcruise-options';
-import { describe, expect, onTestFinished, test } from 'vitest';
+import { describe, expect, onTestFinished, test, vi } from 'vitest';
+
+// Every module is looked through, which a machine busy with other tests may take long over.
+vi.setConfig({ testTimeout: 60_000 });
 
 const root = path.join(import.meta.dirname, '..');
 const rules = await extractDepcruiseOptions(path.join(root, '.dependency-cruiser.mjs'));

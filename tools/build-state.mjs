@@ -22,13 +22,17 @@ export function hasOutputs(root) {
 
 /**
  * A short text that changes with the name, size or time of anything a build depends on: the
- * sources and settings of each package, and the compiler.
+ * sources and settings of each package, the flows, the pages and the compiler.
  */
 export function sourceFingerprint(root) {
   const files = [
     'node_modules/typescript/package.json',
     'tsconfig.json',
     'tsconfig.base.json',
+    'tools/build-element.mjs',
+    // What the page element is built from beside its sources.
+    ...filesIn(root, 'flows'),
+    ...filesIn(root, 'adapters/element/pages'),
     ...packagePlaces(root).flatMap((place) => [
       path.join(place, 'package.json'),
       path.join(place, 'tsconfig.json'),
@@ -44,8 +48,14 @@ export function sourceFingerprint(root) {
 }
 
 function sourceFiles(root, folder) {
-  return readdirSync(path.join(root, folder), { recursive: true })
-    .filter((name) => /\.(?:ts|json)$/.test(name) && !name.endsWith('.test.ts'))
-    .sort()
-    .map((name) => path.join(folder, name));
+  return filesIn(root, folder).filter(
+    (name) => /\.(?:ts|json)$/.test(name) && !name.endsWith('.test.ts'),
+  );
+}
+
+function filesIn(root, folder) {
+  return readdirSync(path.join(root, folder), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => path.relative(root, path.join(entry.parentPath, entry.name)))
+    .sort();
 }

@@ -11,7 +11,7 @@ import {
   readCaseFile,
   readEvents,
 } from './case-file.ts';
-import { shippedFlow } from './shipped-flow.ts';
+import { shippedFlow } from '@keyturn/flows';
 
 const { chart } = shippedFlow('no-start', 'en');
 const at = '2026-01-05T08:00:00.000Z';

@@ -2,6 +2,15 @@
  * A case as a conversation in lines of text.
  */
 import {
+  dueOf,
+  hearInputs,
+  hearLine,
+  offerLetter,
+  type Heard,
+  type Listener,
+  type LineStanding,
+} from '@keyturn/conversation';
+import {
   isReading,
   isSaid,
   openCase,
@@ -12,15 +21,6 @@ import {
   type Message,
 } from '@keyturn/core';
 import type { FlowTexts, Rendered, Speaker } from '@keyturn/language';
-import {
-  dueOf,
-  hearInputs,
-  hearLine,
-  offerLetter,
-  type Heard,
-  type Listener,
-  type Standing,
-} from './dialogue.ts';
 import { cleanLine, type Lines } from './lines.ts';
 import { layOutPage, type Page } from './page.ts';
 import { helpLines } from './terminal-texts.ts';
@@ -114,7 +114,7 @@ async function converse(
 ): Promise<Ending> {
   const { lines, now, chart } = begun;
   let conversation = begun;
-  let standing: Standing = { case: opened, offers: [] };
+  let standing: LineStanding = { case: opened, offers: [] };
   let question = say(conversation, messages);
   for (;;) {
     const isClosed = positionOf(standing.case).awaiting === 'nothing';
@@ -223,13 +223,17 @@ function isHelp(typed: string): boolean {
 }
 
 /** What can be typed now. */
-function hint(conversation: Conversation, standing: Standing, question: Question | null): string {
+function hint(
+  conversation: Conversation,
+  standing: LineStanding,
+  question: Question | null,
+): string {
   const { texts, page } = conversation;
   const text = hintText(texts, standing, question);
   return wrapText(text, page().width).join('\n');
 }
 
-function hintText(texts: TerminalTexts, standing: Standing, question: Question | null): string {
+function hintText(texts: TerminalTexts, standing: LineStanding, question: Question | null): string {
   const { prompt } = texts;
   const letters = standing.offers.map((_, index) => offerLetter(index)).join(', ');
   if (letters !== '') return texts.offer(letters);

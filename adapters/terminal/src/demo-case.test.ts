@@ -1,8 +1,8 @@
 import { expected, openCase } from '@keyturn/core';
+import { shippedFlow, shippedTexts } from '@keyturn/flows';
 import { createSpeaker, localeTags } from '@keyturn/language';
 import { describe, expect, test } from 'vitest';
 import { demoAnswers, demoSaid } from './demo-case.ts';
-import { shippedFlow, shippedTexts } from './shipped-flow.ts';
 import { terminalTexts } from './terminal-texts.ts';
 
 const { chart } = shippedFlow('no-start', 'en');

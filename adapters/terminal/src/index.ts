@@ -3,7 +3,7 @@ export { CardError, readCards, type Card } from './card.ts';
 export { replayCard, type Replayed } from './replay-card.ts';
 
 // The flows of this checkout.
-export { FlowError, shippedFlow, shippedTexts, type ShippedFlow } from './shipped-flow.ts';
+export { FlowError, shippedFlow, shippedTexts, type ShippedFlow } from '@keyturn/flows';
 
 // What typed texts mean, for statistics and for authors of phrases.
 export { meaningOf, type Meaning, type SaidAnswer } from './meaning.ts';

@@ -2,6 +2,15 @@
  * A case for programs: each step is one line of JSON.
  */
 import {
+  dueOf,
+  hearInputs,
+  hearLine,
+  type Heard,
+  type Listener,
+  type LineStanding,
+  type Unclear,
+} from '@keyturn/conversation';
+import {
   openCase,
   positionOf,
   repeat,
@@ -10,15 +19,6 @@ import {
   type CasePosition,
   type Message,
 } from '@keyturn/core';
-import {
-  dueOf,
-  hearInputs,
-  hearLine,
-  type Heard,
-  type Listener,
-  type Standing,
-  type Unclear,
-} from './dialogue.ts';
 import type { Speaker } from '@keyturn/language';
 import type { Ending } from './conversation.ts';
 import { cleanLine, type Lines } from './lines.ts';
@@ -57,7 +57,7 @@ export async function exchangeLines(
     'case' in from
       ? { case: from.case, events: [], messages: repeat(chart, from.case) }
       : openCase(chart, { id: from.id, at: now().toISOString() });
-  let standing: Standing = { case: step.case, offers: [] };
+  let standing: LineStanding = { case: step.case, offers: [] };
   exchange.write(jsonStep({ ...step, offers: [] }, keep(step.events)));
   while (positionOf(standing.case).awaiting !== 'nothing') {
     const line = await lines.next(standing.case);
@@ -72,7 +72,7 @@ export async function exchangeLines(
   return { how: 'closed', case: standing.case };
 }
 
-function hear(exchange: JsonExchange, standing: Standing, line: string): Heard {
+function hear(exchange: JsonExchange, standing: LineStanding, line: string): Heard {
   const now = exchange.now();
   const at = now.toISOString();
   const due = dueOf(standing.case);

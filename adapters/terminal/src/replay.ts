@@ -7,7 +7,7 @@ import { ContextError } from '@keyturn/core';
 import { createSpeaker, type Speaker } from '@keyturn/language';
 import { CardError, readCards, type Card } from './card.ts';
 import { replayCard } from './replay-card.ts';
-import { FlowError, shippedFlow, type ShippedFlow } from './shipped-flow.ts';
+import { FlowError, shippedFlow, type ShippedFlow } from '@keyturn/flows';
 
 const files = process.argv.slice(2);
 process.exitCode = replayFiles(files);

@@ -6,6 +6,7 @@ import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import type { Case } from '@keyturn/core';
+import { FlowError, shippedFlow, shippedTexts, type ShippedFlow } from '@keyturn/flows';
 import { localeTags } from '@keyturn/language';
 import {
   caseOf,
@@ -24,7 +25,6 @@ import { streamLines, type Lines } from './lines.ts';
 import { learnedChart } from './outcomes/learned-chart.ts';
 import { OutcomesError } from './outcomes/outcomes-error.ts';
 import { layOutPage } from './page.ts';
-import { FlowError, shippedFlow, shippedTexts, type ShippedFlow } from './shipped-flow.ts';
 import { speakIn } from './speak-in.ts';
 import { wrapText } from './wrap.ts';
 

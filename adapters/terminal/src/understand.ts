@@ -8,7 +8,7 @@ import { createInterface } from 'node:readline';
 import { createSpeaker, LanguageError } from '@keyturn/language';
 import { meaningOf } from './meaning.ts';
 import { PhraseLineError, readPhraseLine } from './phrase-line.ts';
-import { FlowError, shippedFlow } from './shipped-flow.ts';
+import { FlowError, shippedFlow } from '@keyturn/flows';
 
 process.exitCode = await understandLines(process.argv.slice(2));
 

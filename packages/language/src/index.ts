@@ -1,9 +1,11 @@
 /** Speaking and understanding. */
-export { createSpeaker, type Speaker, type SpeakerOptions } from './speaker.ts';
-export { generalTexts, localeTags, type Locale } from './locale.ts';
+export { createSpeaker } from './create-speaker.ts';
+export { speakerOf, type KeyName, type Speaker, type SpeakerOptions } from './speaker.ts';
+export { generalTexts, localeTags } from './locale.ts';
+export { localeNames, type Locale } from './locale-names.ts';
 export type { Spelling, Words } from './words/words.ts';
 export { pseudoText, pseudoTexts } from './texts/pseudo.ts';
-export type { GeneralTexts } from './texts/text-key.ts';
+export type { DrawingName, GeneralTexts, SayDrawing } from './texts/text-key.ts';
 
 /** What is said. */
 export type { Rendered, RenderedFault, RenderedOption, RenderedSection } from './rendered.ts';

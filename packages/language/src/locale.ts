@@ -1,35 +1,14 @@
 import { LanguageError } from './language-error.ts';
-import { ar } from './texts/ar.ts';
-import { de } from './texts/de.ts';
-import { en } from './texts/en.ts';
-import { es } from './texts/es.ts';
-import { fr } from './texts/fr.ts';
-import { pl } from './texts/pl.ts';
+import type { Locale } from './locale-names.ts';
+import { ar } from './locales/ar.ts';
+import { de } from './locales/de.ts';
+import { en } from './locales/en.ts';
+import { es } from './locales/es.ts';
+import { fr } from './locales/fr.ts';
+import { pl } from './locales/pl.ts';
 import type { GeneralTexts } from './texts/text-key.ts';
-import { arWords } from './words/ar.ts';
-import { deWords } from './words/de.ts';
-import { enWords } from './words/en.ts';
-import { esWords } from './words/es.ts';
-import { frWords } from './words/fr.ts';
-import { plWords } from './words/pl.ts';
-import type { Words } from './words/words.ts';
 
-/** What a language consists of. */
-export interface Locale {
-  /** The language's name in itself. */
-  readonly name: string;
-  readonly texts: GeneralTexts;
-  readonly words: Words;
-}
-
-const locales: Readonly<Record<string, Locale>> = {
-  en: { name: 'English', texts: en, words: enWords },
-  es: { name: 'Español', texts: es, words: esWords },
-  de: { name: 'Deutsch', texts: de, words: deWords },
-  fr: { name: 'Français', texts: fr, words: frWords },
-  pl: { name: 'Polski', texts: pl, words: plWords },
-  ar: { name: 'العربية', texts: ar, words: arWords },
-};
+const locales: Readonly<Record<string, Locale>> = { en, es, de, fr, pl, ar };
 
 /** The languages that there are, by BCP 47 tag. */
 export const localeTags: readonly string[] = Object.keys(locales);

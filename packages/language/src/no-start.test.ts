@@ -4,7 +4,8 @@ import type { AskMessage, Check, Flow } from '@keyturn/core';
 import { loadFlow } from '@keyturn/core/load';
 import { describe, expect, test } from 'vitest';
 import type { FlowTexts } from './flow-texts.ts';
-import { createSpeaker, type Speaker } from './speaker.ts';
+import { createSpeaker } from './create-speaker.ts';
+import type { Speaker } from './speaker.ts';
 import type { Hearing } from './understand/understood.ts';
 import { enWords } from './words/en.ts';
 

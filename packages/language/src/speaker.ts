@@ -6,16 +6,21 @@ import type { FlowTexts } from './flow-texts.ts';
 import { createFlowWords, type CheckLikes } from './flow-words.ts';
 import { keptLexicon } from './understand/kept-lexicon.ts';
 import type { Lexicon } from './understand/lexicon.ts';
-import { findLocale, type Locale, localeTags } from './locale.ts';
+import { localeNames, type Locale } from './locale-names.ts';
 import { renderMessage } from './render/render.ts';
 import type { Rendered } from './rendered.ts';
 import { createSay } from './texts/create-say.ts';
+import type { en } from './texts/en.ts';
 import { createLanguageNames } from './understand/language-names.ts';
+import type { DrawingKey, SayDrawing } from './texts/text-key.ts';
 import { understandText } from './understand/understand.ts';
 import type { Hearing, Understood } from './understand/understood.ts';
 import type { Voice } from './voice.ts';
 
-const languageNamed = createLanguageNames(localeTags);
+/** A key that is not an answer, or what a channel says of itself. */
+export type KeyName = keyof (typeof en)['key'];
+
+const languageNamed = createLanguageNames(Object.keys(localeNames));
 
 /** What a speaker is made of. */
 export interface SpeakerOptions {
@@ -24,14 +29,14 @@ export interface SpeakerOptions {
   readonly flowTexts: FlowTexts;
   /** The checks of the flow, so that those that share another's words are known. */
   readonly checks?: CheckLikes;
-  /** A language that is not among those of this package, or one to be used in its place. */
-  readonly language?: Locale;
   /** Who reads: a `driver` is given the driver's words where a remedy has them. */
   readonly role?: string;
 }
 
 /** Speaks and understands one language for one flow. */
 export interface Speaker {
+  /** The BCP 47 tag that it was made with. */
+  readonly locale: string;
   /** Messages in words. Throws `text-missing`, naming the key, where a text does not exist. */
   readonly render: (messages: readonly Message[]) => Rendered[];
   /** What a typed text means. Pure; never throws. */
@@ -40,6 +45,10 @@ export interface Speaker {
   readonly askBack: (understood: Understood) => Rendered[];
   /** A figure with its unit's sign: "12.40 V". Throws `unit-unknown`. */
   readonly formatQuantity: (figure: Figure) => string;
+  /** How likely something is: "Worn-out battery: 47 %". `share` of one. */
+  readonly formatShare: (name: string, share: number) => string;
+  /** The label of a key that is not an answer, or what a channel says of itself. */
+  readonly key: (name: KeyName) => string;
   /** A bare figure, as under a tick of a scale: to so many decimals at most. */
   readonly formatNumber: (value: number, decimals: number) => string;
   /** Two bare figures as a range. */
@@ -48,28 +57,23 @@ export interface Speaker {
   readonly checkName: (check: string) => string;
   /** What is picked for an answer. Throws `text-missing`. */
   readonly answerLabel: (check: string, answer: string) => string;
-  /** BCP 47 tag of the language spoken, and which way it runs. */
-  readonly locale: string;
+  /** Which way the language runs. */
   readonly direction: 'ltr' | 'rtl';
+  /** A share of one as whole percent: "47%". */
+  readonly formatPercent: (share: number) => string;
+  /** The words in a picture, and those that tell it to who cannot see it. */
+  readonly drawing: SayDrawing;
+  /** Where a lead goes: "the battery’s plus post". Throws `text-missing`. */
+  readonly probePlace: (place: string) => string;
 }
 
 /**
- * Creates the speaker of one conversation, with an i18next instance of its own. Synchronous.
- *
- * Throws `locale-unknown` where there are no texts for the locale.
- *
- * @example
- * const speaker = createSpeaker({ locale: 'en', flowTexts, checks: flow.checks });
- * const words = speaker.render(step.messages);
+ * Creates the speaker of one conversation from a language that was brought along, as a page does
+ * that carries only the one in use. Synchronous.
  */
-export function createSpeaker({
-  locale,
-  flowTexts,
-  checks,
-  language,
-  role,
-}: SpeakerOptions): Speaker {
-  const { texts, words } = language ?? findLocale(locale);
+export function speakerOf(language: Locale, options: SpeakerOptions): Speaker {
+  const { texts, words } = language;
+  const { locale, flowTexts, checks, role } = options;
   const say = createSay(locale, texts);
   const figures = createFigures(locale, say);
   const flow = createFlowWords(flowTexts, checks ?? {}, say);
@@ -80,6 +84,7 @@ export function createSpeaker({
   const numbers = (decimals: number): Intl.NumberFormat =>
     new Intl.NumberFormat(locale, { maximumFractionDigits: decimals });
   return {
+    locale,
     render: (messages) => messages.flatMap((message) => renderMessage(message, voice)),
     understand: (text, hearing) =>
       understandText(text, hearing, {
@@ -87,16 +92,20 @@ export function createSpeaker({
         formatQuantity: figures.formatQuantity,
         unitHere: figures.unitHere,
         unitSign: figures.unitSign,
-        languages: localeTags.map((tag) => findLocale(tag).name),
+        languages: Object.values(localeNames),
         languageNamed,
       }),
     askBack: (understood) => askBack(understood, voice),
     formatQuantity: figures.formatQuantity,
+    formatShare: (name, share) => `${name}: ${figures.formatShare(share)}`,
+    formatPercent: figures.formatShare,
+    key: (name) => say(`key.${name}`),
     formatNumber: (value, decimals) => numbers(decimals).format(value),
     formatRange: (low, high, decimals) => numbers(decimals).formatRange(low, high),
     checkName: flow.checkName,
     answerLabel: flow.answerLabel,
-    locale,
     direction: isRightToLeft(locale) ? 'rtl' : 'ltr',
+    drawing: (name, ...values) => say(`drawing.${name}` as DrawingKey, ...(values as [never])),
+    probePlace: flow.probe,
   };
 }

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { addOutcome, emptyCounts, type Counts } from '@keyturn/evidence';
 import { expect, onTestFinished, test } from 'vitest';
-import { shippedFlow } from '../shipped-flow.ts';
+import { shippedFlow } from '@keyturn/flows';
 import { noOutcomes, textOf } from './kept-outcomes.ts';
 import { learnedChart } from './learned-chart.ts';
 

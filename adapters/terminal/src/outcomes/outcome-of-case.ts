@@ -5,7 +5,7 @@ import { createHash } from 'node:crypto';
 import { answersFound, type Case, type CaseEvent, type VerdictMessage } from '@keyturn/core';
 import type { Outcome } from '@keyturn/evidence';
 import { caseOf, readCaseFile } from '../case-file.ts';
-import { shippedFlow, type ShippedFlow } from '../shipped-flow.ts';
+import { shippedFlow, type ShippedFlow } from '@keyturn/flows';
 import { OutcomesError } from './outcomes-error.ts';
 
 /** What the verdict had said, to be held against what was confirmed. */

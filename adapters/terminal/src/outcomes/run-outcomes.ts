@@ -3,7 +3,7 @@
  */
 import { mergeCounts, reliabilityDiagram, type Counts, type FlowKey } from '@keyturn/evidence';
 import { CaseFileError } from '../case-file.ts';
-import { FlowError } from '../shipped-flow.ts';
+import { FlowError } from '@keyturn/flows';
 import { calibrationReport, groupName, outcomesIn, verdictTable } from './calibration-report.ts';
 import {
   countsOf,

@@ -12,7 +12,7 @@ import { describe, expect, test } from 'vitest';
 import type { FlowTexts } from '../flow-texts.ts';
 import { LanguageError } from '../language-error.ts';
 import small from '../small-flow.test.json' with { type: 'json' };
-import { createSpeaker } from '../speaker.ts';
+import { createSpeaker } from '../create-speaker.ts';
 
 const flowTexts: FlowTexts = small.texts;
 const likes = { 'crank-after': { like: 'crank' } };

@@ -54,6 +54,20 @@ type PlaceholdersOf<Key extends TextKey> = Key extends TextKey
 /** Says a general text: a wrong key or a missing placeholder does not compile. */
 export type Say = <Key extends TextKey>(key: Key, ...values: TextValues<Key>) => string;
 
+/** The key of a text in a picture. */
+export type DrawingKey = Extract<TextKey, `drawing.${string}`>;
+
+type DrawingNameOf<Key> = Key extends `drawing.${infer Name}` ? Name : never;
+
+/** A text in a picture: "battery", "expected". */
+export type DrawingName = DrawingNameOf<DrawingKey>;
+
+/** Says a text of a picture: a wrong name or a missing placeholder does not compile. */
+export type SayDrawing = <Name extends DrawingName>(
+  name: Name,
+  ...values: TextValues<`drawing.${Name}`>
+) => string;
+
 /**
  * The general texts of any language: the groups of the English ones. A language with more plural
  * categories adds their entries; a test holds keys and placeholders to the English ones.

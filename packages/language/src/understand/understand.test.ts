@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { FlowTexts } from '../flow-texts.ts';
 import { createLexicon } from './lexicon.ts';
 import small from '../small-flow.test.json' with { type: 'json' };
-import { createSpeaker } from '../speaker.ts';
+import { createSpeaker } from '../create-speaker.ts';
 import { understandText } from './understand.ts';
 import type { Hearing, Understood } from './understood.ts';
 import { enWords } from '../words/en.ts';

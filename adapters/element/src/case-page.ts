@@ -1,0 +1,434 @@
+/**
+ * A case in a page: holds a sitting, shows it in the element's shadow, and takes what comes in.
+ */
+import {
+  compileFlow,
+  positionOf,
+  repeat,
+  type Case,
+  type CaseEvent,
+  type Chart,
+  type Input,
+  type Message,
+} from '@keyturn/core';
+import {
+  localeNames,
+  speakerOf,
+  type FlowTexts,
+  type Rendered,
+  type Speaker,
+} from '@keyturn/language';
+import { dueOf } from '@keyturn/conversation';
+import { render } from 'lit-html';
+import { findSitting, forgetSitting, keepSitting, type KeptPlace } from './case/kept-sitting.ts';
+import { unpackFlow, type PackedFlow } from './case/packed-flow.ts';
+import { openSitting, takeInputs, takeLine, type Sitting, type Taken } from './case/sitting.ts';
+import { circuitOf, probesInHand } from './case/pictured.ts';
+import { stripOf, type Strip } from './case/strip.ts';
+import { canListen, listenOnce } from './device/speech.ts';
+import { timeIsUp } from './device/time-is-up.ts';
+import { keptUnder, themeOf, wantedLanguage } from './host.ts';
+import type { LanguagePack, Languages } from './language-pack.ts';
+import { page } from './view/page.ts';
+import type { Pictures } from './view/pictures.ts';
+import { emptyHand, type Actions, type Hand, type Shown } from './view/shown.ts';
+
+/** What a case is shown with. */
+export interface CasePageSetup {
+  readonly host: HTMLElement;
+  readonly root: ShadowRoot;
+  /** Flow id to the flow. */
+  readonly flows: Readonly<Record<string, PackedFlow>>;
+  readonly languages: Languages;
+  /** Loads what draws the pictures. */
+  readonly loadPictures: () => Promise<Pictures>;
+}
+
+/** How often a running wait is drawn. */
+const tickMs = 500;
+
+/** A case in a page. */
+export class CasePage {
+  readonly #host: HTMLElement;
+  readonly #root: ShadowRoot;
+  readonly #box = document.createElement('div');
+  readonly #flows: CasePageSetup['flows'];
+  readonly #languages: Languages;
+  readonly #loadPictures: CasePageSetup['loadPictures'];
+  #pictures: Pictures | undefined;
+  #chart: Chart | undefined;
+  #sitting: Sitting | undefined;
+  #strip: { readonly of: Case; readonly strip: Strip } | undefined;
+  #drawn:
+    | {
+        readonly of: Case;
+        readonly by: Speaker;
+        readonly theme: 'light' | 'dark';
+        readonly pictures: Shown['pictures'];
+      }
+    | undefined;
+  #pack: LanguagePack | undefined;
+  #flowTexts: FlowTexts | undefined;
+  #locale = 'en';
+  #speaker: Speaker | undefined;
+  #unclear: Taken['unclear'];
+  #notices: readonly string[] = [];
+  #hand: Hand = emptyHand;
+  #clock: ReturnType<typeof setInterval> | undefined;
+
+  constructor({ host, root, flows, languages, loadPictures }: CasePageSetup) {
+    this.#host = host;
+    this.#root = root;
+    this.#flows = flows;
+    this.#languages = languages;
+    this.#loadPictures = loadPictures;
+    root.addEventListener('keydown', this.#press);
+  }
+
+  /** Every event of the case in hand: with them it can be gone on with elsewhere. */
+  get events(): readonly CaseEvent[] {
+    return this.#sitting?.events ?? [];
+  }
+
+  /** Takes a line as if it had been typed. */
+  say(line: string): void {
+    const { chart, speaker, sitting } = this.#inHand();
+    this.#apply(takeLine({ chart, speaker }, sitting, { at: now(), line }));
+  }
+
+  /** Forgets the case in hand, on this device too, and begins a new one. */
+  clear(): void {
+    forgetSitting(this.#place, this.#key);
+    this.#notices = [];
+    this.#open();
+    this.#dispatch('keyturn-clear', {});
+    this.#show(true);
+  }
+
+  /** Scrolls the step in hand into sight. */
+  showStep(): void {
+    this.#root.querySelector('.card')?.scrollIntoView({ block: 'end' });
+  }
+
+  /** Answers the first question of a new case, which may have been shown before this was loaded. */
+  answerFirst(check: string, option: string): void {
+    const position = positionOf(this.#inHand().sitting.case);
+    if (position.awaiting !== 'answer' || position.check !== check) return;
+    this.#actions.take({ type: 'answers', answers: [{ check, value: [option] }] });
+  }
+
+  /** Stops the clock: the element has left the page. */
+  stop(): void {
+    clearInterval(this.#clock);
+    this.#clock = undefined;
+    this.#root.removeEventListener('keydown', this.#press);
+  }
+
+  /** Shows the case that was kept, or a new one. Rejects where the attributes make no sense. */
+  async begin(): Promise<void> {
+    const id = this.#host.getAttribute('flow') ?? 'no-start';
+    const packed = Object.hasOwn(this.#flows, id) ? this.#flows[id] : undefined;
+    if (packed === undefined) {
+      throw new Error(`there is no flow “${id}”; there is: ${Object.keys(this.#flows).join(', ')}`);
+    }
+    this.#chart = compileFlow(unpackFlow(packed));
+    await this.#speak();
+    this.#find();
+    // Takes the place of the first question that may have been shown before.
+    this.#root.replaceChildren(this.#box);
+    this.#show(false);
+    this.#learnWords();
+    this.#loadPictures().then(
+      (pictures) => {
+        this.#pictures = pictures;
+        this.#drawn = undefined;
+        this.#show(false);
+      },
+      // Everything is said in words as well.
+      () => undefined,
+    );
+  }
+
+  /** Goes on in the language that is wanted now. */
+  async changeLanguage(): Promise<void> {
+    await this.#speak();
+    this.#show(false);
+    this.#learnWords();
+  }
+
+  /** What words mean is worked out at the first line, which takes long: better before it comes. */
+  #learnWords(): void {
+    setTimeout(() => {
+      const { chart, speaker, sitting } = this.#inHand();
+      takeLine({ chart, speaker }, sitting, { at: now(), line: '' });
+    });
+  }
+
+  /** Goes on with the case that was kept, or opens one. */
+  #find(): void {
+    const { chart } = this.#inHand(false);
+    const found = findSitting(this.#place, this.#key, chart);
+    if (found.type === 'sitting') this.#sitting = found.sitting;
+    else this.#open();
+    if (found.type === 'unfit') this.#notices = [this.#texts.unfit];
+  }
+
+  #open(): void {
+    const { chart } = this.#inHand(false);
+    const given = this.#host.getAttribute('context');
+    const context = given === null ? {} : (JSON.parse(given) as Record<string, unknown>);
+    this.#hand = emptyHand;
+    this.#unclear = undefined;
+    this.#sitting = openSitting(chart, {
+      id: crypto.randomUUID(),
+      at: now(),
+      context: { role: this.#person, ...context },
+    });
+  }
+
+  /** Finds the language that is wanted, and makes its speaker. */
+  async #speak(): Promise<void> {
+    const wanted = wantedLanguage(this.#host);
+    const pack = await this.#languages.load(wanted);
+    this.#pack = pack ?? this.#pack ?? (await this.#languages.load('en'));
+    if (this.#pack === undefined || this.#chart === undefined) {
+      throw new Error(`the texts in “${wanted}” cannot be loaded`);
+    }
+    const { id, checks } = this.#chart.flow;
+    const flowTexts = this.#pack.flows[id];
+    if (flowTexts === undefined) throw new Error(`“${id}” has no texts in ${this.#pack.tag}`);
+    this.#flowTexts = flowTexts;
+    this.#locale = pack === undefined ? this.#pack.tag : wanted;
+    this.#speaker = speakerOf(this.#pack.language, {
+      locale: this.#locale,
+      flowTexts,
+      checks,
+      role: this.#person,
+    });
+    if (pack === undefined) this.#notices = [this.#texts.noLanguage];
+  }
+
+  #apply(taken: Taken): void {
+    const before = this.#sitting;
+    this.#sitting = taken.sitting;
+    this.#unclear = taken.unclear;
+    this.#hand = emptyHand;
+    if (taken.language !== undefined) {
+      this.#host.lang = taken.language;
+      return;
+    }
+    const isKept = this.#key === '' || keepSitting(this.#place, this.#key, taken.sitting);
+    this.#notices = isKept ? [] : [this.#texts.notKept];
+    const isNewVerdict = taken.sitting.case.state.verdict !== before?.case.state.verdict;
+    this.#show(true, isNewVerdict ? '.verdict' : '.card');
+    this.#tell(before, taken);
+  }
+
+  /** Tells the page what happened. */
+  #tell(before: Sitting | undefined, { sitting, events, talk }: Taken): void {
+    const { verdict, outcome } = sitting.case.state;
+    if (events.length > 0) {
+      const { awaiting } = positionOf(sitting.case);
+      this.#dispatch('keyturn-turn', { case: sitting.case.id, events, awaiting });
+    }
+    const earlier = before?.case.state.verdict;
+    if (
+      verdict !== null &&
+      (earlier?.fault !== verdict.fault || earlier.strength !== verdict.strength)
+    ) {
+      const { fault, strength, probability, remedy, send } = verdict;
+      this.#dispatch('keyturn-verdict', { fault, strength, probability, remedy, send });
+    }
+    if (outcome !== null && outcome !== before?.case.state.outcome) {
+      this.#dispatch('keyturn-done', { outcome });
+    }
+    if (talk === 'person' || talk === 'stop') this.#dispatch('keyturn-aside', { talk });
+  }
+
+  #dispatch(name: string, detail: unknown): void {
+    this.#host.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
+  }
+
+  #show(isAnswered: boolean, place = '.card'): void {
+    const shown = this.#shown();
+    if (shown === undefined) return;
+    render(page(shown), this.#box);
+    this.#runClock(shown);
+    if (isAnswered) this.#bringToHand(place);
+  }
+
+  #shown(): Shown | undefined {
+    if (this.#sitting === undefined) return undefined;
+    const { chart, speaker, sitting } = this.#inHand();
+    if (this.#strip?.of !== sitting.case) {
+      this.#strip = { of: sitting.case, strip: stripOf(chart, sitting.case) };
+    }
+    return {
+      chart,
+      speaker,
+      sitting,
+      strip: this.#strip.strip,
+      texts: this.#texts,
+      flowTexts: this.#flowTexts as Shown['flowTexts'],
+      locale: this.#locale,
+      locales: localeNames,
+      position: positionOf(sitting.case),
+      now: speaker.render(inHand(chart, sitting.case)),
+      said: [...this.#askedBack(speaker), ...speaker.render(sitting.said)],
+      notices: this.#notices,
+      hand: this.#hand,
+      pictures: this.#draw(),
+      clock: Date.now(),
+      act: this.#actions,
+    };
+  }
+
+  /** The pictures of the case in hand, drawn once for each turn, language and theme. */
+  #draw(): Shown['pictures'] {
+    const pictures = this.#pictures;
+    if (pictures === undefined) return {};
+    const { chart, speaker, sitting } = this.#inHand();
+    const how = { speaker, theme: themeOf(this.#host) };
+    const known = this.#drawn;
+    if (known?.of === sitting.case && known.by === speaker && known.theme === how.theme) {
+      return known.pictures;
+    }
+    const probes = probesInHand(chart, sitting.case);
+    const view = circuitOf(chart, sitting.case, (id) => this.#flowTexts?.faults[id]?.name ?? id);
+    const drawn = {
+      ...(probes === undefined ? {} : { probes: pictures.drawProbes(probes, how) }),
+      ...(view.found?.length === 0 ? {} : { circuit: pictures.drawCircuit(view, how) }),
+    };
+    this.#drawn = { of: sitting.case, by: speaker, theme: how.theme, pictures: drawn };
+    return drawn;
+  }
+
+  #askedBack(speaker: Speaker): readonly Rendered[] {
+    return this.#unclear === undefined ? [] : speaker.askBack(this.#unclear);
+  }
+
+  readonly #actions: Actions = {
+    take: (...inputs: readonly Input[]) => {
+      const { chart, sitting } = this.#inHand();
+      this.#apply(takeInputs(chart, sitting, { at: now(), inputs }));
+    },
+    say: (line) => {
+      this.say(line);
+    },
+    hand: (change) => {
+      const isAnother = change.correcting !== undefined;
+      this.#hand = { ...this.#hand, ...change };
+      this.#show(isAnother);
+    },
+    speakIn: canListen() ? () => this.#listen() : undefined,
+    language: (tag) => {
+      this.#hand = emptyHand;
+      this.#host.lang = tag;
+    },
+    clear: () => {
+      this.clear();
+    },
+  };
+
+  #listen(): void {
+    const entry = this.#root.querySelector<HTMLInputElement>('input[name=line]');
+    const begun = listenOnce(this.#locale, {
+      heard: (text) => {
+        if (entry !== null) entry.value = text;
+      },
+      ended: () => {
+        this.#actions.hand({ isListening: false });
+        entry?.focus();
+      },
+    });
+    if (begun) this.#actions.hand({ isListening: true });
+  }
+
+  /** While a wait runs, draws it, and goes on when it is over. */
+  #runClock({ sitting }: Shown): void {
+    const due = dueOf(sitting.case)?.getTime();
+    if (due === undefined) {
+      clearInterval(this.#clock);
+      this.#clock = undefined;
+      return;
+    }
+    this.#clock ??= setInterval(() => {
+      if (Date.now() < due) {
+        this.#show(false);
+        return;
+      }
+      clearInterval(this.#clock);
+      this.#clock = undefined;
+      timeIsUp();
+      this.#actions.take({ type: 'tick' });
+    }, tickMs);
+  }
+
+  /** Moves what is asked, or a new verdict, into sight and under the fingers. */
+  #bringToHand(place: string): void {
+    const near = this.#root.querySelector(place) ?? this.#root.querySelector('.card');
+    const target =
+      near?.querySelector<HTMLElement>('.pad input') ??
+      near?.querySelector<HTMLElement>('[tabindex="-1"]');
+    target?.focus({ preventScroll: true });
+    const isStill = matchMedia('(prefers-reduced-motion: reduce)').matches;
+    near?.scrollIntoView({
+      block: near.clientHeight < innerHeight * 0.8 ? 'end' : 'start',
+      behavior: isStill ? 'auto' : 'smooth',
+    });
+  }
+
+  /** Number keys answer, wherever in the element the focus is; not while something is typed. */
+  readonly #press = (event: Event): void => {
+    if (!(event instanceof KeyboardEvent) || event.ctrlKey || event.altKey || event.metaKey) return;
+    if (event.target instanceof HTMLInputElement || event.target instanceof HTMLSelectElement)
+      return;
+    if (!/^[1-9]$/.test(event.key)) return;
+    this.#root.querySelector<HTMLButtonElement>(`.card [data-key="${event.key}"]`)?.click();
+  };
+
+  #inHand(isWhole = true): { chart: Chart; speaker: Speaker; sitting: Sitting } {
+    const [chart, speaker, sitting] = [this.#chart, this.#speaker, this.#sitting];
+    if (chart === undefined || speaker === undefined || (isWhole && sitting === undefined)) {
+      throw new Error('the element has not begun yet; wait for it to be in the page');
+    }
+    return { chart, speaker, sitting: sitting as Sitting };
+  }
+
+  get #texts(): LanguagePack['page'] {
+    if (this.#pack === undefined) throw new Error('no language has been loaded');
+    return this.#pack.page;
+  }
+
+  get #person(): string {
+    return this.#host.getAttribute('person') ?? 'driver';
+  }
+
+  /** The key under which the case is kept; empty where none is to be. */
+  get #key(): string {
+    return keptUnder(this.#host);
+  }
+
+  get #place(): KeptPlace | undefined {
+    if (this.#key === '') return undefined;
+    try {
+      return localStorage;
+    } catch {
+      return undefined;
+    }
+  }
+}
+
+/** What a case waits for; of an interrupt, what it is about, which is said only once otherwise. */
+function inHand(chart: Chart, kase: Case): readonly Message[] {
+  const position = positionOf(kase);
+  if (position.awaiting !== 'resume') return repeat(chart, kase);
+  const interrupt = chart.flow.interrupts[position.interrupt];
+  if (interrupt === undefined) return [];
+  const { id, word, then } = interrupt;
+  return [{ kind: 'interrupt', interrupt: id, word, then }];
+}
+
+function now(): string {
+  return new Date().toISOString();
+}

@@ -1,0 +1,11 @@
+/** The element, for a build that brings its own flows and languages. */
+export { defineKeyturnCase } from './define.ts';
+export { KeyturnCase, type ElementSetup } from './keyturn-case.ts';
+export type { FirstCard } from './first-card.ts';
+
+/** What it loads to take a case further. */
+export type { Pictures } from './view/pictures.ts';
+export { CasePage, type CasePageSetup } from './case-page.ts';
+export { createLanguages, type LanguagePack, type Languages } from './language-pack.ts';
+export { packFlow, unpackFlow, type PackedFlow } from './case/packed-flow.ts';
+export type { PageWords } from './words/page-words.ts';

@@ -1,0 +1,110 @@
+/**
+ * The keys that answer a question: one for each answer, or the pad for a reading.
+ */
+import type { AnswerInput } from '@keyturn/core';
+import type { Rendered } from '@keyturn/language';
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { pad } from './pad.ts';
+import type { Shown } from './shown.ts';
+
+type Question = Extract<Rendered, { kind: 'question' }>;
+
+/** Draws the keys of a question; `give` is called with its answer. */
+export function answerKeys(
+  shown: Shown,
+  question: Question,
+  give: (value: AnswerInput['value']) => void,
+): TemplateResult {
+  const { entry, options, unit, check } = question;
+  const form = shown.chart.flow.checks[check]?.form;
+  if (entry === 'reading' && options.length === 0 && form?.kind === 'reading') {
+    return pad({
+      figure: shown.hand.figure,
+      locale: shown.locale,
+      unit,
+      texts: shown.texts,
+      change: (figure) => {
+        shown.act.hand({ figure });
+      },
+      take: (value, resolution) => {
+        give({ value, unit: form.unit, resolution });
+      },
+    });
+  }
+  return entry === 'choices' ? severalKeys(shown, question, give) : singleKeys(question, give);
+}
+
+function singleKeys(
+  { options, entry }: Question,
+  give: (value: readonly string[]) => void,
+): TemplateResult {
+  return html`<div class="keys">
+    ${options.map(
+      ({ id, key, label }) =>
+        html`<button
+          type="button"
+          class="key"
+          data-key=${key}
+          @click=${() => {
+            give([id]);
+          }}
+        >
+          ${entry === 'choice' ? number(key) : nothing}<span class="label">${label}</span>
+        </button>`,
+    )}
+  </div>`;
+}
+
+function severalKeys(
+  { hand, act, speaker }: Shown,
+  { options }: Question,
+  give: (value: readonly string[]) => void,
+): TemplateResult {
+  const pick = (id: string): void => {
+    const { picked } = hand;
+    act.hand({
+      picked: picked.includes(id) ? picked.filter((one) => one !== id) : [...picked, id],
+    });
+  };
+  return html`<div class="keys">
+    ${options.map(({ id, key, label }) =>
+      id === 'none'
+        ? html`<button
+            type="button"
+            class="key"
+            data-key=${key}
+            @click=${() => {
+              give([id]);
+            }}
+          >
+            ${number(key)}<span class="label">${label}</span>
+          </button>`
+        : html`<button
+            type="button"
+            class="key pick"
+            data-key=${key}
+            aria-pressed=${String(hand.picked.includes(id))}
+            @click=${() => {
+              pick(id);
+            }}
+          >
+            ${number(key)}<span class="label">${label}</span>
+            <span class="tick" aria-hidden="true">${hand.picked.includes(id) ? '✓' : ''}</span>
+          </button>`,
+    )}
+    <button
+      type="button"
+      class="key take"
+      ?disabled=${hand.picked.length === 0}
+      @click=${() => {
+        give(hand.picked);
+      }}
+    >
+      <span class="label">${speaker.key('take')}</span>
+    </button>
+  </div>`;
+}
+
+function number(key: string): TemplateResult {
+  return html`<span class="at" aria-hidden="true">${key}</span>`;
+}

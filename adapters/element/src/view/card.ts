@@ -1,0 +1,245 @@
+/**
+ * The card below the strip: the step in hand, its cautions first, and its answer keys.
+ */
+import type { Rendered } from '@keyturn/language';
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { askAgain } from '../case/ask-again.ts';
+import { answerKeys } from './answer-keys.ts';
+import { holdKey } from './hold.ts';
+import { sections } from './strip-view.ts';
+import { sign } from './sign.ts';
+import type { Shown } from './shown.ts';
+import { waitClock } from './wait.ts';
+import { picture } from './pictures.ts';
+import { ranking } from './ranking.ts';
+
+/** Draws the card. */
+export function card(shown: Shown): TemplateResult {
+  const { hand } = shown;
+  return html`<section class="card" aria-labelledby="asked">
+    ${hand.correcting === null ? inHand(shown) : correction(shown, hand.correcting)}
+  </section>`;
+}
+
+function inHand(shown: Shown): TemplateResult {
+  return html`${notes(shown)} ${cautions(shown)} ${step(shown)}`;
+}
+
+/** What was said last, and notices of the page. */
+function notes({ said, notices, speaker, sitting, act }: Shown): TemplateResult {
+  const isEmpty = said.length + notices.length + sitting.offers.length === 0;
+  return html`<div class=${isEmpty ? 'notes empty' : 'notes'} role="status">
+    ${notices.map((notice) => html`<p class="refused">${notice}</p>`)}
+    ${said.map((one) => note(one, speaker))}
+    ${sitting.offers.map(
+      ({ check, value, label }) =>
+        html`<button
+          type="button"
+          class="key"
+          @click=${() => {
+            const said = typeof value === 'string' ? [value] : value;
+            act.take({ type: 'answers', answers: [{ check, value: said }] });
+          }}
+        >
+          <span class="label">${label}</span>
+        </button>`,
+    )}
+  </div>`;
+}
+
+function note(one: Rendered, speaker: Shown['speaker']): TemplateResult | typeof nothing {
+  switch (one.kind) {
+    case 'text':
+    case 'scale':
+      return html`<p>${one.text}</p>`;
+    case 'refused':
+      return html`<p class="refused">${one.text}</p>`;
+    case 'numbers':
+      return html`<div class="numbers">${sections(one.sections)}</div>`;
+    case 'ranking':
+      return ranking(one.faults, speaker);
+    default:
+      return nothing;
+  }
+}
+
+/**
+ * The cautions of the step in hand. Nothing is confirmed unseen: a case that comes from elsewhere
+ * has them said again.
+ */
+function cautions(shown: Shown): readonly (TemplateResult | typeof nothing)[] {
+  const { sitting, speaker, chart, now, position } = shown;
+  const said = speaker.render(sitting.cautions);
+  const known = new Set(sitting.cautions.map(({ caution }) => caution));
+  const lacking = now.filter(
+    (one) =>
+      position.awaiting === 'confirm' &&
+      one.kind === 'caution' &&
+      !known.has(one.caution) &&
+      (known.size === 0 || chart.flow.cautions[one.caution]?.confirm === true),
+  );
+  return [...lacking, ...said].map((one) =>
+    one.kind === 'caution'
+      ? sign(chart.flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text)
+      : nothing,
+  );
+}
+
+/** The step in hand, by what the case waits for. */
+function step(shown: Shown): TemplateResult {
+  const { position, now, texts, act, hand, speaker } = shown;
+  switch (position.awaiting) {
+    case 'confirm': {
+      const asked = now.find((one) => one.kind === 'confirm')?.text ?? '';
+      return html`${heading(asked)}
+        <div class="keys">
+          ${holdKey({
+            label: texts.hold,
+            again: texts.holdAgain,
+            hint: texts.holdHint,
+            armed: hand.armed === 'confirm',
+            arm: () => {
+              act.hand({ armed: 'confirm' });
+            },
+            done: () => {
+              act.take({ type: 'confirm' });
+            },
+          })}
+          <button
+            type="button"
+            class="key"
+            @click=${() => {
+              act.take({ type: 'talk', talk: 'cannot' });
+            }}
+          >
+            <span class="label">${speaker.key('cannot')}</span>
+          </button>
+        </div>`;
+    }
+    case 'answer': {
+      const question = now.find((one) => one.kind === 'question');
+      if (question === undefined) return heading('');
+      const probes = picture(shown.pictures.probes);
+      return html`${heading(question.text)} ${howTo(question.how, texts.howTo)} ${probes}
+      ${answerKeys(shown, question, (value) => {
+        act.take({ type: 'answers', answers: [{ check: question.check, value }] });
+      })}
+      ${others(shown)}`;
+    }
+    case 'wait':
+      return waiting(shown, position.check);
+    case 'resume':
+      return html`${interrupted(shown)}
+        <div class="keys">
+          <button
+            type="button"
+            class="key"
+            @click=${() => {
+              act.take({ type: 'resume' });
+            }}
+          >
+            <span class="label">${speaker.key('over')}</span>
+          </button>
+        </div>`;
+    case 'nothing':
+      return html`${heading(now.find((one) => one.kind === 'done')?.text ?? '')}
+        <div class="keys">
+          <button
+            type="button"
+            class="key"
+            @click=${() => {
+              act.clear();
+            }}
+          >
+            <span class="label">${texts.begin}</span>
+          </button>
+        </div>`;
+  }
+}
+
+function heading(text: string): TemplateResult {
+  return html`<h2 id="asked" tabindex="-1">${text}</h2>`;
+}
+
+/** One step is said as it is; several can be folded away by whoever knows them. */
+function howTo(steps: readonly string[], label: string): TemplateResult | typeof nothing {
+  if (steps.length === 0) return nothing;
+  if (steps.length === 1) return html`<p class="how">${steps[0]}</p>`;
+  return html`<details class="how" open>
+    <summary>${label}</summary>
+    <ol>
+      ${steps.map((step) => html`<li>${step}</li>`)}
+    </ol>
+  </details>`;
+}
+
+/** What can always be said to a question. */
+function others({ speaker, act }: Shown): TemplateResult {
+  const talk = (word: 'dont-know' | 'cannot' | 'why', label: string) =>
+    html`<button
+      type="button"
+      class="key small"
+      @click=${() => {
+        act.take({ type: 'talk', talk: word });
+      }}
+    >
+      <span class="label">${label}</span>
+    </button>`;
+  return html`<div class="others">
+    ${talk('dont-know', speaker.key('dontKnow'))} ${talk('cannot', speaker.key('cannot'))}
+    ${talk('why', speaker.key('why'))}
+  </div>`;
+}
+
+function waiting(shown: Shown, check: string): TemplateResult {
+  const { sitting, now, texts, locale, clock, speaker, act, chart } = shown;
+  const due = Date.parse(sitting.case.state.due[check] ?? sitting.case.state.at);
+  const text = now.find((one) => one.kind === 'text')?.text ?? '';
+  const minutes = chart.flow.checks[check]?.waitMinutes ?? 0;
+  return html`${heading(text)} ${waitClock({ due, clock, minutes, label: texts.timeLeft, locale })}
+    <div class="keys">
+      <button
+        type="button"
+        class="key"
+        @click=${() => {
+          act.take({ type: 'waited' });
+        }}
+      >
+        <span class="label">${speaker.key('done')}</span>
+      </button>
+    </div>`;
+}
+
+/** What to do at once where something is wrong. */
+function interrupted({ now, position, chart }: Shown): TemplateResult {
+  const caution = now.find((one) => one.kind === 'caution');
+  const after = now.find((one) => one.kind === 'text')?.text ?? '';
+  const interrupt =
+    position.awaiting === 'resume' ? chart.flow.interrupts[position.interrupt] : undefined;
+  return html`${
+    caution === undefined ? nothing : sign(interrupt?.word ?? 'danger', caution.word, caution.text)
+  }
+  ${heading(after)}`;
+}
+
+function correction(shown: Shown, check: string): TemplateResult {
+  const { chart, texts, speaker, act } = shown;
+  const message = askAgain(chart, check);
+  const [question] = message === undefined ? [] : speaker.render([message]);
+  const leave = html`<button
+    type="button"
+    class="key small"
+    @click=${() => {
+      act.hand({ correcting: null, figure: '', picked: [] });
+    }}
+  >
+    <span class="label">${texts.leave}</span>
+  </button>`;
+  if (question?.kind !== 'question') return html`${heading(speaker.checkName(check))}${leave}`;
+  return html`<p class="tag">${texts.correcting}</p>
+    ${heading(question.text)}
+    ${answerKeys(shown, question, (value) => {
+      act.take({ type: 'correction', answers: [{ check, value }] });
+    })}
+    <div class="others">${leave}</div>`;
+}

@@ -1,0 +1,107 @@
+/**
+ * The strip: a printed line for every finding, the oldest first, as a chart recorder prints.
+ */
+import type { Rendered } from '@keyturn/language';
+import { html, nothing, type TemplateResult } from 'lit-html';
+import type { StripLine } from '../case/strip.ts';
+import { picture } from './pictures.ts';
+import { ranking } from './ranking.ts';
+import { ruler } from './ruler.ts';
+import { fill, type Shown } from './shown.ts';
+
+/** Prints the strip; nothing before the first finding. */
+export function stripView(shown: Shown): TemplateResult | typeof nothing {
+  const { strip, texts } = shown;
+  const count = strip.findings.length + strip.proving.length;
+  if (count === 0 && strip.verdict === null) return nothing;
+  return html`<section class="strip" aria-label=${texts.found}>
+    <ol class="lines" aria-label=${texts.correctHint}>
+      ${strip.findings.map((line, index) => printed(line, index + 1, shown))}
+    </ol>
+    ${strip.verdict === null ? rankingNow(shown) : verdict(shown)}
+    ${
+      strip.proving.length === 0
+        ? nothing
+        : html`<ol class="lines" start=${strip.findings.length + 1}>
+            ${strip.proving.map((line, index) =>
+              printed(line, strip.findings.length + index + 1, shown),
+            )}
+          </ol>`
+    }
+    ${circuit(shown)}
+  </section>`;
+}
+
+/** The start circuit with what was measured so far, folded away until it is wanted. */
+function circuit({ pictures, speaker }: Shown): TemplateResult | typeof nothing {
+  if (pictures.circuit === undefined) return nothing;
+  return html`<details class="fits">
+    <summary>${speaker.drawing('circuit')}</summary>
+    ${picture(pictures.circuit)}
+  </details>`;
+}
+
+function printed(line: StripLine, number: number, shown: Shown): TemplateResult {
+  const { act, texts, hand } = shown;
+  const isCorrecting = hand.correcting === line.check;
+  return html`<li class=${isCorrecting ? 'line correcting' : 'line'}>
+    <span class="number" aria-hidden="true">${String(number).padStart(2, '0')}</span>
+    <div class="finding">${finding(line, shown)}</div>
+    <button
+      type="button"
+      class="fix"
+      aria-label=${`${texts.correct}: ${shown.speaker.checkName(line.check)}`}
+      title=${texts.correct}
+      @click=${() => {
+        act.hand({ correcting: line.check, figure: '', picked: [], open: null });
+      }}
+    >
+      <span aria-hidden="true">✎</span>
+    </button>
+  </li>`;
+}
+
+function finding({ check, message }: StripLine, shown: Shown): TemplateResult {
+  const { speaker } = shown;
+  const [rendered] = speaker.render([message]);
+  if (message.kind === 'reading' && rendered?.kind === 'scale') {
+    const { bandLabels, text } = rendered;
+    return html`<span class="what">${speaker.checkName(check)}</span>
+      <b class="value">${speaker.formatQuantity(message.quantity)}</b>
+      ${ruler(message, { speaker, text, bandLabels })}`;
+  }
+  return html`<span class="words">${rendered?.kind === 'text' ? rendered.text : ''}</span>`;
+}
+
+function rankingNow(shown: Shown): TemplateResult | typeof nothing {
+  const { sitting, speaker, texts } = shown;
+  const [first] = sitting.ranking === null ? [] : speaker.render([sitting.ranking]);
+  if (first?.kind !== 'ranking' || first.faults[0] === undefined) return nothing;
+  return html`<details class="fits">
+    <summary>${fill(texts.fits, first.faults[0].name)}</summary>
+    ${ranking(first.faults, speaker)}
+  </details>`;
+}
+
+function verdict({ strip, speaker, texts }: Shown): TemplateResult | typeof nothing {
+  const [rendered] = strip.verdict === null ? [] : speaker.render([strip.verdict]);
+  if (rendered?.kind !== 'verdict') return nothing;
+  return html`<section class="verdict" aria-label=${texts.verdict}>
+    <h2 tabindex="-1">${rendered.title}</h2>
+    <p class="strength">${rendered.strength}</p>
+    ${sections(rendered.sections)}
+  </section>`;
+}
+
+/** Headings with the lines under them. */
+export function sections(
+  all: Extract<Rendered, { kind: 'numbers' }>['sections'],
+): readonly TemplateResult[] {
+  return all.map(
+    ({ heading, lines }) =>
+      html`<h3>${heading}</h3>
+        <ul>
+          ${lines.map((line) => html`<li>${line}</li>`)}
+        </ul>`,
+  );
+}

@@ -1,0 +1,42 @@
+import type { PageWords } from './page-words.ts';
+
+/** The words of the page itself in German. */
+export const de: PageWords = {
+  danger: 'Gefahr hier',
+  dangerAsk: 'Was passiert gerade?',
+  menu: 'Mehr',
+  close: 'Schließen',
+  back: 'Zurück',
+  correct: 'Berichtigen',
+  correctHint: 'Zum Berichtigen eine gedruckte Zeile antippen.',
+  correcting: 'Diese Antwort berichtigen',
+  leave: 'So lassen',
+  numbers: 'Die Zahlen',
+  type: 'Oder mit eigenen Worten',
+  send: 'Übernehmen',
+  speak: 'Sprechen',
+  listening: 'Ich höre zu …',
+  hold: 'Halten: ja, es ist sicher',
+  holdAgain: 'Noch einmal drücken: ja, es ist sicher',
+  holdHint: 'Den Finger darauf lassen, bis es voll ist.',
+  erase: 'Löschen',
+  minus: 'Minus',
+  take: 'Fertig',
+  found: 'Bisher gefunden',
+  fits: 'Passt bisher am besten: {{name}}',
+  verdict: 'Befund',
+  timeLeft: 'Verbleibende Zeit',
+  language: 'Sprache',
+  person: 'Nach einem Menschen fragen',
+  stop: 'Hier vorerst aufhören',
+  clear: 'Diesen Fall von diesem Gerät löschen',
+  clearSure: 'Wirklich löschen: nichts davon bleibt',
+  begin: 'Einen neuen Fall beginnen',
+  notKept:
+    'Dieser Browser speichert nichts. Der Fall geht verloren, wenn die Seite geschlossen wird.',
+  unfit:
+    'Ein früher gespeicherter Fall lässt sich mit dieser Version nicht fortsetzen. Eine Kopie bleibt auf diesem Gerät.',
+  noLanguage: 'Diese Sprache lässt sich ohne Empfang nicht laden. Wir machen in dieser weiter.',
+  loading: 'Einen Moment …',
+  howTo: 'So geht es',
+};

@@ -1,0 +1,34 @@
+/**
+ * The commands of the bot: few, since everything can be said in words as well. Pure.
+ */
+import type { Content } from '@keyturn/conversation';
+import type { KeyName } from '@keyturn/language';
+import type { Message, UserFromGetMe } from 'grammy/types';
+
+interface Command {
+  readonly content: Content;
+  /** What it is for. */
+  readonly text: KeyName;
+}
+
+/** Command to what it does. */
+export const commands: Readonly<Record<string, Command>> = {
+  start: { content: { type: 'repeat' }, text: 'commandStart' },
+  again: { content: { type: 'repeat' }, text: 'commandAgain' },
+  new: { content: { type: 'begin' }, text: 'commandNew' },
+  stop: { content: { type: 'stop' }, text: 'commandStop' },
+  help: { content: { type: 'help' }, text: 'commandHelp' },
+};
+
+/** The command that a message begins with; one that is not ours asks for help. */
+export function readCommand(
+  { text = '', entities = [] }: Message,
+  me: UserFromGetMe,
+): { readonly content: Content; readonly isForeign: boolean } | undefined {
+  const entity = entities.find(({ type, offset }) => type === 'bot_command' && offset === 0);
+  if (entity === undefined) return undefined;
+  const [name = '', of] = text.slice(1, entity.length).toLowerCase().split('@');
+  if (of !== undefined && of !== me.username.toLowerCase()) return undefined;
+  const ours = Object.hasOwn(commands, name) ? commands[name] : undefined;
+  return { content: ours?.content ?? { type: 'help' }, isForeign: ours === undefined };
+}

@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest';
+import type { Change, Committed } from './change.ts';
+import { createGroupCommit } from './group-commit.ts';
+
+const change = (received: string): Change => ({ at: '2026-01-05T08:00:00Z', received });
+
+test('changes of one moment are kept together, in their order', async () => {
+  const groups: (string | undefined)[][] = [];
+  const group = createGroupCommit((changes: readonly Change[]) => {
+    groups.push(changes.map(({ received }) => received));
+    return Promise.resolve(changes.map((): Committed => ({ type: 'kept' })));
+  });
+  await Promise.all(['a', 'b', 'c'].map((key) => group.commit(change(key))));
+  await group.commit(change('d'));
+  expect(groups).toEqual([['a', 'b', 'c'], ['d']]);
+});
+
+test('each is told what became of it alone', async () => {
+  const group = createGroupCommit((changes: readonly Change[]) =>
+    Promise.resolve(
+      changes.map(({ received }): Committed => ({ type: received === 'b' ? 'repeated' : 'kept' })),
+    ),
+  );
+  const types = await Promise.all(['a', 'b'].map((key) => group.commit(change(key))));
+  expect(types).toEqual([{ type: 'kept' }, { type: 'repeated' }]);
+});
+
+test('one that cannot be kept does not take the others with it', async () => {
+  const group = createGroupCommit((changes: readonly Change[]) =>
+    changes.some(({ received }) => received === 'b')
+      ? Promise.reject(new Error('no room'))
+      : Promise.resolve(changes.map((): Committed => ({ type: 'kept' }))),
+  );
+  const all = ['a', 'b', 'c'].map((key) => group.commit(change(key)));
+  const settled = await Promise.allSettled(all);
+  expect(settled.map(({ status }) => status)).toEqual(['fulfilled', 'rejected', 'fulfilled']);
+  await group.finish();
+});

@@ -1,0 +1,199 @@
+/**
+ * Conversations of one channel, held over a store: whatever comes in is taken once, and what is to
+ * be said goes into the same commit as what was answered.
+ */
+import {
+  readCase,
+  type CaseChange,
+  type CaseStore,
+  type Change,
+  type Committed,
+  type DueTimer,
+  type Json,
+  type Outgoing,
+  type OutgoingChange,
+} from '@keyturn/cases';
+import {
+  openCase,
+  positionOf,
+  type Case,
+  type CaseEvent,
+  type Chart,
+  type Opening,
+} from '@keyturn/core';
+import type { FlowTexts, Speaker } from '@keyturn/language';
+import { createSpeaker, localeTags } from '@keyturn/language';
+import type { ChannelLimits, Incoming, Part } from './channel.ts';
+import { dueOf } from './hear-line.ts';
+import { respond, type Arrival } from './respond.ts';
+import type { Response } from './saying.ts';
+import { blankStanding, keptStanding, readStanding, type Standing } from './standing.ts';
+
+/** What conversations are held with. */
+export interface ConversationsOptions {
+  readonly store: CaseStore;
+  readonly chart: Chart;
+  /** The words of the flow in a language. */
+  readonly texts: (locale: string) => FlowTexts;
+  readonly limits: ChannelLimits;
+  /** What is known of every case here before it begins; `role` in it says who writes. */
+  readonly opening: Pick<Opening, 'context' | 'notAsked'>;
+  /** A new name for a case, never used before. */
+  readonly newId: () => string;
+}
+
+/** What became of something that came in: taken now, or already when it came before. */
+export type Taking = 'taken' | 'repeated';
+
+/** Conversations of one channel. */
+export interface Conversations {
+  /** Takes what came in. What is to be said waits in the store as `Part`, to be sent from there. */
+  readonly receive: (incoming: Incoming) => Promise<Taking>;
+  /** Goes on with a conversation whose time has come. */
+  readonly goOn: (timer: DueTimer, at: string) => Promise<Taking>;
+  /** Says anew what stands, where nobody knows whether something went out; to be settled after. */
+  readonly unsure: (outgoing: Pick<Outgoing, 'id' | 'to'>, at: string) => Promise<Taking>;
+  /** True where a conversation has a case that is not closed. */
+  readonly isOpen: (conversation: string) => Promise<boolean>;
+  /** The words of a language for what a channel says of itself. */
+  readonly speakerOf: (locale: string | undefined) => Speaker;
+}
+
+/** The timer of the wait in hand. */
+const waitTimer = 'wait';
+
+/** Somebody else may change the case in between; after so many times something is wrong. */
+const mostTries = 8;
+
+/** Holds the conversations of a channel. */
+export function createConversations(options: ConversationsOptions): Conversations {
+  const { store, chart, opening } = options;
+  const role = opening.context?.['role'];
+  const speakers = new Map<string, Speaker>();
+  const speakerOf = (locale: string): Speaker => {
+    const known = speakers.get(locale);
+    if (known !== undefined) return known;
+    const made = createSpeaker({
+      locale,
+      flowTexts: options.texts(locale),
+      checks: chart.flow.checks,
+      ...(typeof role === 'string' ? { role } : {}),
+    });
+    speakers.set(locale, made);
+    return made;
+  };
+
+  const once = async (given: {
+    readonly conversation: string;
+    readonly received: string;
+    readonly at: string;
+    readonly writtenAt?: string;
+    readonly locale?: string;
+    readonly content: Arrival['content'];
+  }): Promise<Committed> => {
+    const kept = await store.conversation(given.conversation);
+    const standing =
+      (kept && readStanding(kept.body)) ?? blankStanding(supportedLocale(given.locale));
+    const before = await caseOf(standing);
+    const response = respond(
+      { chart, limits: options.limits, speakerOf },
+      { standing, case: before },
+      {
+        at: given.at,
+        writtenAt: given.writtenAt,
+        content: given.content,
+        open: () => openCase(chart, { id: options.newId(), at: given.at, ...opening }),
+      },
+    );
+    return store.commit(
+      changeOf(given, response, { before, version: kept?.version ?? 0, standing }),
+    );
+  };
+
+  const caseOf = async (standing: Standing): Promise<Case | null> => {
+    if (standing.case === null) return null;
+    return (await readCase(store, chart, standing.case))?.case ?? null;
+  };
+
+  const take = async (given: Parameters<typeof once>[0]): Promise<Taking> => {
+    for (let count = 1; ; count += 1) {
+      const committed = await once(given);
+      if (committed.type !== 'conflict') return committed.type === 'kept' ? 'taken' : 'repeated';
+      if (count === mostTries) throw new Error(`${given.conversation} is changed without end`);
+    }
+  };
+
+  return {
+    receive: ({ key, ...incoming }) => take({ ...incoming, received: key }),
+    goOn: ({ conversation, name, dueAt }, at) =>
+      take({
+        conversation,
+        at,
+        received: `timer ${conversation} ${name} ${dueAt}`,
+        content: { type: 'time' },
+      }),
+    unsure: ({ id, to }, at) =>
+      take({
+        conversation: to,
+        at,
+        received: `unsure ${to} ${String(id)}`,
+        content: { type: 'unsure' },
+      }),
+    isOpen: async (conversation) => {
+      const kept = await store.conversation(conversation);
+      const standing = kept && readStanding(kept.body);
+      const kase = standing === undefined ? null : await caseOf(standing);
+      return kase !== null && positionOf(kase).awaiting !== 'nothing';
+    },
+    speakerOf: (locale) => speakerOf(supportedLocale(locale)),
+  };
+}
+
+/** The change that keeps a response. */
+function changeOf(
+  given: { readonly conversation: string; readonly received: string; readonly at: string },
+  response: Response,
+  from: {
+    readonly before: Case | null;
+    readonly version: number;
+    readonly standing: Standing;
+  },
+): Change {
+  const { case: after, events, parts } = response;
+  const due = after === null ? undefined : dueOf(after);
+  const standing: Standing = { ...response.standing, isTimed: due !== undefined };
+  const timer = { conversation: given.conversation, name: waitTimer };
+  return {
+    at: given.at,
+    received: given.received,
+    conversation: {
+      key: given.conversation,
+      expected: from.version,
+      body: keptStanding(standing),
+    },
+    ...caseChange(after, events),
+    outgoing: parts.map((part: Part): OutgoingChange => ({
+      to: given.conversation,
+      body: part as unknown as Json,
+    })),
+    ...(due === undefined
+      ? from.standing.isTimed
+        ? { timers: [timer] }
+        : {}
+      : { timers: [{ ...timer, dueAt: due.toISOString() }] }),
+  };
+}
+
+function caseChange(
+  after: Case | null,
+  events: readonly CaseEvent[],
+): { readonly case?: CaseChange } {
+  if (after === null || events.length === 0) return {};
+  return { case: { expected: after.events - events.length, events, after } };
+}
+
+/** The language of a profile, or of its language alone, or English. */
+function supportedLocale(locale: string | undefined): string {
+  const base = locale?.split('-', 1)[0];
+  return localeTags.find((tag) => tag === locale) ?? localeTags.find((tag) => tag === base) ?? 'en';
+}

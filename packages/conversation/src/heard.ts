@@ -1,0 +1,66 @@
+/**
+ * What was heard, answered; where nothing was taken it is asked back. Pure.
+ */
+import { positionOf } from '@keyturn/core';
+import type { Heard } from './hear-line.ts';
+import type { DraftKey } from './parts.ts';
+import {
+  saying,
+  speakerFor,
+  standingMessages,
+  type HeldCase,
+  type Responding,
+  type Response,
+} from './saying.ts';
+import type { Standing } from './standing.ts';
+
+/** Answers what was heard. */
+export function heard(responding: Responding, held: HeldCase, told: Heard): Response {
+  const standing: Standing = {
+    ...held.standing,
+    locale: told.language ?? held.standing.locale,
+    offers: told.offers,
+    picked: [],
+    tapped: null,
+    isAside: told.talk === 'stop' || told.talk === 'person',
+  };
+  const after: HeldCase = { standing, case: told.case };
+  if (told.unclear !== undefined) {
+    // Whoever comes back after a pause greets first; that is no answer, and no wrong one.
+    if (held.standing.isAside) {
+      return comeBack(responding, { ...after, standing: { ...standing, isAside: true } });
+    }
+    return saying(responding, after, {
+      rendered: speakerFor(responding, after).askBack(told.unclear),
+      offers: told.offers.map(({ label, check, value }): DraftKey => ({
+        label,
+        tap: {
+          type: 'input',
+          input: {
+            type: 'answers',
+            answers: [{ check, value: typeof value === 'string' ? [value] : value }],
+          },
+        },
+      })),
+    });
+  }
+  const isOpen = positionOf(held.case).awaiting !== 'nothing';
+  const said = saying(responding, after, {
+    messages: told.messages,
+    isEnd: isOpen && told.messages.at(-1)?.kind === 'done',
+  });
+  return { ...said, events: told.events };
+}
+
+/** Goes on where the case was put aside. */
+export function comeBack(responding: Responding, held: HeldCase): Response {
+  const standing: Standing = { ...held.standing, isAside: false };
+  const messages = standingMessages(responding.chart, held.case);
+  return saying(
+    responding,
+    { ...held, standing },
+    {
+      messages: held.standing.isAside ? [{ kind: 'tell', tell: 'resumed' }, ...messages] : messages,
+    },
+  );
+}

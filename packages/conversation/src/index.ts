@@ -1,0 +1,7 @@
+/** What a channel is, takes in and sends. */
+export { plainText } from './channel.ts';
+export type { ChannelLimits, Content, Incoming, Key, Line, Part, PartKind } from './channel.ts';
+
+/** A typed line taken through a case, without a store. */
+export { dueOf, hearInputs, hearLine, offerLetter } from './hear-line.ts';
+export type { Heard, Listener, Standing as LineStanding, Unclear } from './hear-line.ts';

@@ -1,0 +1,27 @@
+/**
+ * What was found, on one page that can be passed on as it is: the verdict and every answer.
+ */
+import { isReading, isSaid, type Case } from '@keyturn/core';
+import type { Speaker } from '@keyturn/language';
+import { listed, titled, type Draft } from './parts.ts';
+
+/** The summary of a case. It holds what was answered and nothing personal. */
+export function summaryDraft({ state }: Case, speaker: Speaker): Draft {
+  const verdict = state.verdict === null ? [] : speaker.render([state.verdict]);
+  const found = verdict.flatMap((one) => (one.kind === 'verdict' ? [one.title, one.strength] : []));
+  const known = state.order.flatMap((check): readonly string[] => {
+    const answer = state.answers[check]?.at(-1);
+    if (isReading(answer)) {
+      return [`${speaker.checkName(check)}: ${speaker.formatQuantity(answer)}.`];
+    }
+    const said = isSaid(answer) ? answer : [];
+    return speaker
+      .render([{ kind: 'noted', check, answer: said }])
+      .flatMap((one) => (one.kind === 'text' ? [one.text] : []));
+  });
+  return {
+    kind: 'summary',
+    lines: titled(speaker.key('summary'), [...found, ...known.map(listed)]),
+    taps: [],
+  };
+}

@@ -1,0 +1,2 @@
+/** The flows of this checkout, and their words in each language. */
+export { FlowError, shippedFlow, shippedTexts, type ShippedFlow } from './shipped-flow.ts';

@@ -1,0 +1,16 @@
+import { localeTags } from '@keyturn/language';
+import { expect, test } from 'vitest';
+import { FlowError, shippedFlow, shippedTexts } from './shipped-flow.ts';
+
+test.each(localeTags)('the no-start flow has words in %s', (locale) => {
+  expect(shippedTexts('no-start', locale).name).not.toBe('');
+});
+
+test('a regional tag takes the words of its language', () => {
+  expect(shippedTexts('no-start', 'en-GB')).toEqual(shippedTexts('no-start', 'en'));
+});
+
+test('a flow or a language that there is not is named', () => {
+  expect(() => shippedFlow('no-such-flow', 'en')).toThrow(FlowError);
+  expect(() => shippedTexts('no-start', 'xx')).toThrow(/xx\.json/);
+});

@@ -1,0 +1,6 @@
+import type { Locale } from '../locale-names.ts';
+import { de as texts } from '../texts/de.ts';
+import { deWords as words } from '../words/de.ts';
+
+/** German. */
+export const de: Locale = { texts, words };

@@ -1,0 +1,6 @@
+import type { Locale } from '../locale-names.ts';
+import { es as texts } from '../texts/es.ts';
+import { esWords as words } from '../words/es.ts';
+
+/** Spanish. */
+export const es: Locale = { texts, words };

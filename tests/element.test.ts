@@ -1,0 +1,458 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { positionOf, type Case } from '@keyturn/core';
+import { shippedFlow } from '@keyturn/terminal';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from 'vitest';
+import { servePages } from '../tools/pages.mjs';
+import { prepare } from '../tools/prepare.mjs';
+import { startBrowser, whyNoBrowser } from './support/browser.ts';
+import {
+  hold,
+  openPage,
+  playUntil,
+  type Opened,
+  type PageOptions,
+} from './support/element-page.ts';
+
+// A browser on a machine busy with other tests takes its time.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 180_000 });
+
+const { chart } = shippedFlow('no-start', 'en');
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** The rules of WCAG 2.2, A and AA. */
+const wcag = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+const awaits = (awaiting: string) => (kase: Case) => positionOf(kase).awaiting === awaiting;
+const asks = (check: string) => (kase: Case) => {
+  const position = positionOf(kase);
+  return position.awaiting === 'answer' && position.check === check;
+};
+/** An invented vehicle whose battery is flat, and which starts once it has been seen to. */
+const flat = {
+  choices: {
+    scene: ['safe'],
+    complaint: ['slow-crank'],
+    'battery-look': ['sound'],
+    'start-after': ['starts'],
+  },
+  readings: { 'battery-rest': 11.9, charging: 13.3 },
+};
+
+describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
+  let browser: Browser;
+  let site: Awaited<ReturnType<typeof servePages>>;
+
+  beforeAll(async () => {
+    await prepare();
+    [browser, site] = await Promise.all([startBrowser(), servePages()]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    site.close();
+  });
+
+  /** The driver's page in English; closed when the test has ended, and then without any fault. */
+  async function driver(options: PageOptions = {}, lang = 'en'): Promise<Opened> {
+    return open(`${site.url}driver/?lang=${lang}`, options);
+  }
+  async function open(url: string, options: PageOptions = {}): Promise<Opened> {
+    const opened = await openPage(browser, url, options);
+    onTestFinished(async () => {
+      await opened.context.close();
+      expect(opened.faults).toEqual([]);
+    });
+    return opened;
+  }
+  const question = (page: Page) => page.locator('keyturn-case #asked').innerText();
+  const key = (page: Page, name: string) =>
+    page.locator('keyturn-case').getByRole('button', { name, exact: true });
+  const printed = (page: Page) => page.locator('keyturn-case .line .finding').allInnerTexts();
+
+  test('takes a driver on a phone from the first question to a verdict', async () => {
+    const { page } = await driver({ hasTouch: true });
+    expect(await question(page)).toBe('Where is the vehicle standing now?');
+    await page.locator('keyturn-case').getByText('in a parking place').tap();
+    await page.evaluate(() => {
+      const verdicts: unknown[] = [];
+      Object.assign(globalThis, { verdicts });
+      document.addEventListener('keyturn-verdict', (event) => {
+        verdicts.push((event as CustomEvent).detail);
+      });
+    });
+    const line = page.locator('keyturn-case input[name=line]');
+    for (let turns = 0; (await page.locator('keyturn-case .verdict').count()) === 0; turns += 1) {
+      expect(turns).toBeLessThan(60);
+      if ((await page.locator('keyturn-case .hold').count()) > 0) {
+        await hold(page);
+        continue;
+      }
+      const asked = await question(page);
+      if (asked.startsWith('When you try to start it')) {
+        await line.fill('it turns over slowly');
+        await key(page, 'Take it').tap();
+      } else if (asked.includes('at hand')) {
+        await page.locator('keyturn-case').getByText('voltmeter').tap();
+        await key(page, 'That is all').tap();
+      } else if (asked.includes('safe where you are')) {
+        await page.locator('keyturn-case [data-key="1"]').tap();
+      } else await key(page, 'I don’t know').tap();
+    }
+    expect(await printed(page)).toContain('What you have with you: voltmeter.');
+    expect(await page.locator('keyturn-case .verdict h2').innerText()).toMatch(/battery|fault/i);
+    expect(await page.evaluate('verdicts')).toMatchObject([
+      { strength: expect.any(String) as string },
+    ]);
+  });
+
+  test('takes an answer to the first question before the rest is loaded', async () => {
+    const context = await browser.newContext({ serviceWorkers: 'block' });
+    onTestFinished(() => context.close());
+    const page = await context.newPage();
+    let letGo = (): void => undefined;
+    const held = new Promise<void>((resolve) => {
+      letGo = resolve;
+    });
+    await page.route('**/keyturn-further.js', async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.goto(`${site.url}driver/?lang=en`);
+    await page.locator('keyturn-case').getByText('at home').click();
+    expect(await page.locator('keyturn-case .notes').innerText()).toBe('One moment …');
+    letGo();
+    await page.locator('keyturn-case .line').waitFor();
+    expect(await printed(page)).toEqual(['Where the vehicle is: at home.']);
+  });
+
+  test('takes a reading from the pad and prints it as a ruler', async () => {
+    const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
+    const { page } = await driver({ kept });
+    for (const digit of ['1', '2', '.', '4', '5']) await key(page, digit).click();
+    expect(await page.locator('keyturn-case .display input').inputValue()).toBe('12.45');
+    await key(page, 'Take').click();
+    const finding = page.locator('keyturn-case .line', { hasText: '12.45 V' });
+    expect(await finding.getByRole('img').getAttribute('aria-label')).toContain('12.45 V: ');
+  });
+
+  test('sets a reading given in millivolts where it belongs on a ruler in volts', async () => {
+    const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
+    const { page } = await driver({ kept });
+    const marked = async (line: string): Promise<string | null> => {
+      await page.locator('keyturn-case input[name=line]').fill(line);
+      await page.keyboard.press('Enter');
+      return page.locator('keyturn-case .ruler .mark').last().getAttribute('d');
+    };
+    const volts = await marked('drop clamps 0.05 V');
+    expect(volts).toBeTypeOf('string');
+    expect(await marked('correct: drop clamps 50 mV')).toBe(volts);
+  });
+
+  test('shows where the leads go, and says it to whoever cannot see it', async () => {
+    const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
+    const { page } = await driver({ kept });
+    const drawn = page.locator('keyturn-case .card .picture svg');
+    await drawn.waitFor();
+    expect(await drawn.locator('desc').textContent()).toMatch(/plus post/);
+  });
+
+  test('questions a figure that no meter shows there, and keeps the question', async () => {
+    const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
+    const { page } = await driver({ kept });
+    const asked = await question(page);
+    await page.locator('keyturn-case .display input').fill('124');
+    await page.keyboard.press('Enter');
+    expect(await page.locator('keyturn-case .refused').innerText()).toContain('Did you mean');
+    expect(await question(page)).toBe(asked);
+  });
+
+  test('puts an answer right where it is printed', async () => {
+    const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
+    const { page } = await driver({ kept });
+    await key(page, 'Correct: What happens at start').click();
+    await page.locator('keyturn-case [data-key="1"]').click();
+    expect(await printed(page)).toContainEqual(expect.stringContaining('nothing at all'));
+  });
+
+  test('goes on with a hazardous step only once its key has been held', async () => {
+    const { page } = await driver({ kept: playUntil(chart, awaits('confirm'), flat) });
+    const asked = await question(page);
+    expect(await page.locator('keyturn-case .sign').count()).toBeGreaterThan(0);
+    await hold(page, 150);
+    expect(await question(page)).toBe(asked);
+    await hold(page);
+    expect(await question(page)).not.toBe(asked);
+  });
+
+  test('opens without signal once it has been loaded, and goes on', async () => {
+    const { page, context } = await driver();
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await page.locator('keyturn-case [data-key="4"]').click();
+    await context.setOffline(true);
+    site.close();
+    try {
+      await page.reload();
+      await page.locator('keyturn-case .line').first().waitFor();
+      expect(await printed(page)).toEqual(['Where the vehicle is: at home.']);
+      await page.locator('keyturn-case').evaluate((element) => {
+        (element as HTMLElement).lang = 'de';
+      });
+      await page.getByText('Wo das Fahrzeug steht').waitFor();
+    } finally {
+      site = await servePages();
+    }
+  });
+
+  test('goes on after a reload, and forgets a case on request', async () => {
+    const { page } = await driver();
+    await page.locator('keyturn-case [data-key="4"]').click();
+    const asked = await question(page);
+    await page.reload();
+    expect(await question(page)).toBe(asked);
+    await key(page, 'More').click();
+    await key(page, 'Clear this case from this device').click();
+    await key(page, 'Really clear it: nothing of it stays').click();
+    expect(await question(page)).toBe('Where is the vehicle standing now?');
+    expect(await page.evaluate(() => localStorage.getItem('keyturn-case'))).toBe(null);
+  });
+
+  test('comes back to the step in hand, and not to where the strip begins', async () => {
+    const { page } = await driver({ kept: playUntil(chart, awaits('wait'), flat) });
+    await page.waitForFunction(() => {
+      const card = document.querySelector('keyturn-case')?.shadowRoot?.querySelector('.card');
+      return card !== null && card !== undefined && card.getBoundingClientRect().top < innerHeight;
+    });
+  });
+
+  test('says that a case of another version cannot be gone on with, and loses nothing', async () => {
+    const { page } = await driver({ kept: { ...playUntil(chart, asks('scene')), events: [] } });
+    expect(await page.locator('keyturn-case .refused').innerText()).toContain('A copy of it stays');
+    expect(await page.evaluate(() => localStorage.getItem('keyturn-case.unfit'))).toContain(
+      'played',
+    );
+  });
+
+  test('lets a wait be seen, felt and heard, and goes on by itself', async () => {
+    const kept = playUntil(chart, awaits('wait'), flat);
+    const { page } = await driver({ kept, hasClock: true });
+    await page.evaluate(() => {
+      const buzzes: unknown[] = [];
+      Object.assign(globalThis, { buzzes });
+      navigator.vibrate = (pattern) => buzzes.push(pattern) > 0;
+    });
+    expect(await page.locator('keyturn-case .left').innerText()).toMatch(/^19:\d\d$|^20:00$/);
+    const asked = await question(page);
+    await page.clock.fastForward('20:05');
+    await page.waitForFunction(
+      (before) =>
+        document.querySelector('keyturn-case')?.shadowRoot?.querySelector('#asked')?.textContent !==
+        before,
+      asked,
+    );
+    expect(await page.evaluate('buzzes')).toHaveLength(1);
+  });
+
+  test('is written from right to left in Arabic, with figures and units as they are', async () => {
+    const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
+    const { page } = await driver({ kept }, 'ar');
+    expect(await page.locator('keyturn-case .page').getAttribute('dir')).toBe('rtl');
+    await page.locator('keyturn-case .display input').fill('12.4');
+    expect(
+      await page
+        .locator('keyturn-case .display')
+        .evaluate((element) => getComputedStyle(element).direction),
+    ).toBe('ltr');
+    await page.keyboard.press('Enter');
+    const value = page.locator('keyturn-case .line .value').last();
+    expect((await value.innerText()).replaceAll(/[\u2066-\u2069\u200e\u200f]/g, '')).toMatch(
+      /^12\.4\s?V$|^12\.4\s?فولت$/u,
+    );
+    // The figure is seen left of its unit's first letter only if it is not turned round.
+    const [one, four] = await value.evaluate((element) => {
+      const node = document.createTreeWalker(element, NodeFilter.SHOW_TEXT).nextNode();
+      const at = (sign: string): number => {
+        const range = document.createRange();
+        const text = node as Text;
+        const index = text.data.indexOf(sign);
+        range.setStart(text, index);
+        range.setEnd(text, index + 1);
+        return range.getBoundingClientRect().left;
+      };
+      return [at('1'), at('4')];
+    });
+    expect(one).toBeLessThan(four);
+  });
+
+  test.each([
+    '<img src=x onerror="document.title=1">',
+    '"><script>document.title=1</script>',
+    '${alert(1)} {{constructor}} javascript:alert(1)',
+    '\u202Eabc\u0000<svg/onload=alert(1)>',
+  ])('shows %s as text', async (hostile) => {
+    const { page } = await driver();
+    const title = await page.title();
+    await page.locator('keyturn-case input[name=line]').fill(hostile);
+    await page.keyboard.press('Enter');
+    await page.locator('keyturn-case .notes .refused').waitFor();
+    expect(await page.title()).toBe(title);
+    expect(await page.locator('keyturn-case .page').locator('img, script, [onload]').count()).toBe(
+      0,
+    );
+  });
+
+  test('is done by the keyboard alone', async () => {
+    const kept = playUntil(chart, awaits('confirm'), flat);
+    const { page } = await driver({ kept });
+    const asked = await question(page);
+    for (let steps = 0; steps < 80; steps += 1) {
+      await page.keyboard.press('Tab');
+      const label = await page.evaluate(
+        () =>
+          document.querySelector('keyturn-case')?.shadowRoot?.activeElement?.textContent.trim() ??
+          '',
+      );
+      if (label.startsWith('Hold')) break;
+    }
+    await page.keyboard.press('Enter');
+    expect(await question(page)).toBe(asked);
+    await page.keyboard.press('Enter');
+    expect(await question(page)).not.toBe(asked);
+    // The focus is where the next answer goes; number keys answer a choice.
+    const focused = await page.evaluate(
+      () => document.querySelector('keyturn-case')?.shadowRoot?.activeElement?.tagName,
+    );
+    expect(['H2', 'INPUT']).toContain(focused);
+  });
+
+  test('stands whole in a page whose style is hostile', async () => {
+    const plain = await driver();
+    const hostile = await open(`${site.url}shop/`, { locale: 'en' });
+    const measures = ({ page }: Opened) =>
+      page
+        .locator('keyturn-case .card .keys .key')
+        .first()
+        .evaluate((element) => {
+          const {
+            fontFamily,
+            letterSpacing,
+            textTransform,
+            textAlign,
+            lineHeight,
+            display,
+            cssFloat,
+          } = getComputedStyle(element);
+          return {
+            fontFamily,
+            letterSpacing,
+            textTransform,
+            textAlign,
+            lineHeight,
+            display,
+            cssFloat,
+            height: element.clientHeight,
+          };
+        });
+    expect(await measures(hostile)).toEqual(await measures(plain));
+  });
+
+  const screens: Readonly<Record<string, () => PageOptions>> = {
+    'the first question': () => ({}),
+    'several answers': () => ({ kept: playUntil(chart, asks('history'), flat) }),
+    'the pad': () => ({ kept: playUntil(chart, asks('battery-rest'), flat) }),
+    'a hazardous step': () => ({ kept: playUntil(chart, awaits('confirm'), flat) }),
+    'a wait': () => ({ kept: playUntil(chart, awaits('wait'), flat) }),
+    'a verdict': () => ({ kept: playUntil(chart, ({ state }) => state.verdict !== null, flat) }),
+    'the end': () => ({ kept: playUntil(chart, awaits('nothing'), flat) }),
+  };
+
+  async function violations(page: Page): Promise<readonly string[]> {
+    await page.evaluate(axe);
+    return page.evaluate(async (tags) => {
+      const { axe: engine } = globalThis as unknown as {
+        axe: {
+          run: (options: object) => Promise<{
+            violations: { id: string; nodes: { html: string; failureSummary: string }[] }[];
+          }>;
+        };
+      };
+      const { violations: found } = await engine.run({ runOnly: { type: 'tag', values: tags } });
+      return found.flatMap(({ id, nodes }) =>
+        nodes.map(({ html, failureSummary }) => `${id}: ${html} ${failureSummary}`),
+      );
+    }, wcag);
+  }
+
+  describe.each(Object.keys(screens))('%s', (name) => {
+    test.each(['light', 'dark'] as const)('keeps to WCAG 2.2 AA in %s', async (colorScheme) => {
+      const { page } = await driver({ ...screens[name]?.(), colorScheme, reducedMotion: 'reduce' });
+      expect(await violations(page)).toEqual([]);
+    });
+
+    test('has every target at least 48 pixels high, and room at 320 pixels and 400 %', async () => {
+      // 1280 by 1024 pixels at 400 % are 320 by 256.
+      const { page } = await driver({
+        ...screens[name]?.(),
+        viewport: { width: 320, height: 256 },
+      });
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect(wide).toBeLessThanOrEqual(320);
+      const small = await page
+        .locator(
+          'keyturn-case button, keyturn-case input, keyturn-case summary, keyturn-case select',
+        )
+        .evaluateAll((all) =>
+          all
+            .map((one) => ({ height: one.getBoundingClientRect().height, is: one.outerHTML }))
+            .filter(({ height }) => height > 0 && height < 47.9),
+        );
+      expect(small).toEqual([]);
+    });
+  });
+
+  test.each(['danger', 'more'])(
+    'keeps to WCAG 2.2 AA with the drawer “%s” open',
+    async (drawer) => {
+      const { page } = await driver();
+      await page.locator(`keyturn-case .head-key.${drawer}`).click();
+      expect(await violations(page)).toEqual([]);
+    },
+  );
+
+  test('holds a danger until it is over', async () => {
+    const { page } = await driver();
+    const asked = await question(page);
+    await key(page, 'Danger here').click();
+    await page.locator('keyturn-case .drawer .key').first().click();
+    expect(await page.locator('keyturn-case .sign .word').innerText()).toContain('DANGER');
+    expect(await violations(page)).toEqual([]);
+    await key(page, 'It is over').click();
+    expect(await question(page)).toBe(asked);
+  });
+
+  test('shows its keys and its marks where colours are forced', async () => {
+    const { page } = await driver({
+      kept: playUntil(chart, asks('battery-rest'), flat),
+      forcedColors: 'active',
+    });
+    const border = await page
+      .locator('keyturn-case .digit')
+      .first()
+      .evaluate((element) => getComputedStyle(element).borderTopStyle);
+    expect(border).toBe('solid');
+    expect(await violations(page)).toEqual([]);
+  });
+
+  test('moves nothing for whoever wants no motion', async () => {
+    const kept = playUntil(chart, asks('battery-rest'), flat);
+    const { page } = await driver({ kept, reducedMotion: 'reduce' });
+    const moving = await page.evaluate(
+      () => document.querySelector('keyturn-case')?.shadowRoot?.getAnimations().length,
+    );
+    expect(moving).toBe(0);
+  });
+});
+
+test.runIf(whyNoBrowser !== undefined)(`not tried here: ${whyNoBrowser ?? ''}`, () => {
+  expect(whyNoBrowser).toBeTypeOf('string');
+});

@@ -1,0 +1,36 @@
+/**
+ * A real browser from the package registry, so that the tests run on a machine that has none.
+ */
+import { mkdirSync } from 'node:fs';
+import path from 'node:path';
+import { env, platform, arch } from 'node:process';
+import { chromium, type Browser } from 'playwright-core';
+
+const root = path.join(import.meta.dirname, '../..');
+
+/** Why there is no browser on this platform; undefined where there is one. */
+export const whyNoBrowser: string | undefined =
+  platform === 'linux' && arch === 'x64'
+    ? undefined
+    : `the browser that the registry has runs on Linux x64 only, and this is ${platform} ${arch}`;
+
+/** Starts the browser. Its first start unpacks it, which takes some seconds. */
+export async function startBrowser(): Promise<Browser> {
+  // It unpacks to the temporary folder and takes whatever lies there, of any version.
+  const own = path.join(root, 'node_modules/.cache/keyturn-browser');
+  mkdirSync(own, { recursive: true });
+  env['TMPDIR'] = own;
+  const { default: packed } = await import('@sparticuz/chromium');
+  return chromium.launch({
+    executablePath: await packed.executablePath(),
+    headless: true,
+    // Those of the package let a second context hang, and hide faults of the policy.
+    args: [
+      '--no-sandbox',
+      '--no-zygote',
+      '--disable-gpu',
+      '--disable-dev-shm-usage',
+      '--disable-background-networking',
+    ],
+  });
+}

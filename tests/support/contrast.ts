@@ -1,0 +1,14 @@
+/** Relative luminance of a colour written as #rrggbb: WCAG 2.2, "relative luminance". */
+function luminance(colour: string): number {
+  const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((at) => {
+    const channel = parseInt(colour.slice(at, at + 2), 16) / 255;
+    return channel <= 0.04045 ? channel / 12.92 : ((channel + 0.055) / 1.055) ** 2.4;
+  });
+  return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+}
+
+/** Contrast ratio of two colours, 1 to 21: WCAG 2.2, "contrast ratio". */
+export function contrast(one: string, other: string): number {
+  const [high = 0, low = 0] = [luminance(one), luminance(other)].sort((a, b) => b - a);
+  return (high + 0.05) / (low + 0.05);
+}
