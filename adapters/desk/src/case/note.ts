@@ -1,0 +1,78 @@
+/**
+ * What the technician reads on the way: four lines, ten seconds.
+ */
+import { isReading, isSaid, type Case, type Flow } from '@keyturn/core';
+import type { FlowTexts, Speaker } from '@keyturn/language';
+import type { Caller } from './desk-case.ts';
+import { helpWords } from './help.ts';
+
+/** What is said of the spot and the vehicle, in this order. */
+const spot = ['place', 'scene', 'drive', 'transmission', 'ignition'] as const;
+
+/** Findings in the note, at most: the latest tell most, since what tells least is asked first. */
+const findings = 5;
+
+/** What the note is made of. */
+export interface NoteSource {
+  readonly case: Case;
+  readonly help: string;
+  readonly caller: Caller;
+  readonly speaker: Speaker;
+  readonly texts: FlowTexts;
+  readonly flow: Flow;
+  /** The desk's words of a note. */
+  readonly words: { readonly noteLikely: string; readonly noteNot: string };
+}
+
+/** The lines of a technician's note; empty ones are left out. */
+export function technicianNote(source: NoteSource): readonly string[] {
+  const { caller, help, texts, words, speaker } = source;
+  const { verdict, leaders, order, answers } = source.case.state;
+  const ranking = verdict?.ranking ?? leaders;
+  const shares = ranking
+    .slice(0, 2)
+    .filter(([, share]) => share >= 0.05)
+    .map(([id, share]) => speaker.formatShare(texts.faults[id]?.name ?? id, share));
+  const found = order
+    .filter((check) => !(spot as readonly string[]).includes(check) && isSaid(answers[check]?.at(-1)))
+    .slice(-findings)
+    .map((check) => said(source, check, true));
+  return [
+    [caller.where, caller.vehicle, caller.callback, caller.name].filter(isFilled).join(' · '),
+    [
+      ...spot.map((check) => said(source, check, false)),
+      caller.people,
+      caller.rolls,
+      caller.access,
+      caller.trailer,
+    ]
+      .filter(isFilled)
+      .join(' · '),
+    shares.length === 0 ? '' : `${words.noteLikely} ${shares.join(', ')}`,
+    found.join(' · '),
+    ...(verdict?.stops ?? [])
+      .filter((stop) => forbidsWork(source.flow, stop))
+      .map((stop) => `${words.noteNot} ${texts.stops[stop] ?? ''}`),
+    helpWords(texts, help).rest,
+  ].filter(isFilled);
+}
+
+/** True for a stop that binds whoever comes; one that only leaves a question out does not. */
+function forbidsWork({ stops }: Flow, id: string): boolean {
+  const stop = stops.find((one) => one.id === id);
+  return stop?.forbids.some(({ does, at, checks }) => does !== undefined && !at && !checks) === true;
+}
+
+function isFilled(text: string | undefined): text is string {
+  return text !== undefined && text !== '';
+}
+
+/** What was said of a check; nothing where it was not. */
+function said({ case: kase, speaker }: NoteSource, check: string, isNamed: boolean): string {
+  const answer = kase.state.answers[check]?.at(-1);
+  if (!isSaid(answer)) return '';
+  const words = isReading(answer)
+    ? speaker.formatQuantity(answer)
+    : answer.map((one) => speaker.answerLabel(check, one)).join(', ');
+  return isNamed ? `${speaker.checkName(check)}: ${words}` : words;
+}

@@ -1,0 +1,651 @@
+/**
+ * The desk in a page: holds the open cases, shows them, and takes what comes in. All effects are
+ * here; what takes long is done by the engine.
+ */
+import { positionOf, type Case, type Flow, type Input } from '@keyturn/core';
+import {
+  emptyCounts,
+  addOutcome,
+  reliabilityDiagram,
+  verdictTable,
+  type ForecastOutcome,
+} from '@keyturn/evidence';
+import { timeIsUp } from '@keyturn/element/pieces';
+import { localeNames, type Rendered, type Speaker } from '@keyturn/language';
+import { render } from 'lit-html';
+import type { Caller, DeskCase } from './case/desk-case.ts';
+import { outcomeOf } from './case/outcome.ts';
+import { inOrder } from './case/urgency.ts';
+import { evening, firstCaller, inventedAnswer, inventedCaller } from './demo/town.ts';
+import type { InventedCaller } from './demo/town.ts';
+import { deskSpeaker, type DeskPack, type LoadPack } from './desk-pack.ts';
+import type { Engine, Laid, Turned } from './engine/engine.ts';
+import { readKey, type Command, type Pressing } from './keys.ts';
+import type { DeskStore } from './store/desk-store.ts';
+import { page } from './view/page.ts';
+import { emptyHand, type Actions, type Hand, type InHand, type Shown } from './view/shown.ts';
+import { questionOf } from './view/step-card.ts';
+import { fill } from './view/wording.ts';
+
+/** What a desk is shown with. */
+export interface DeskSetup {
+  readonly host: HTMLElement;
+  readonly root: ShadowRoot;
+  readonly flow: Flow;
+  readonly engine: Engine;
+  readonly store: DeskStore;
+  /** False where the browser keeps nothing, which is said. */
+  readonly isKept: boolean;
+  readonly loadPack: LoadPack;
+}
+
+/** How often the waiting times are drawn, and a clock that runs down. */
+const [tickMs, secondMs] = [10_000, 1_000];
+
+/** The case in hand, as it lies there. */
+interface Lying {
+  readonly id: string;
+  readonly laid: Laid;
+  readonly why?: InHand['why'];
+  readonly unclear?: Turned['unclear'];
+}
+
+/** The desk. */
+export class DeskPage {
+  readonly #setup: DeskSetup;
+  readonly #box = document.createElement('div');
+  readonly #cases = new Map<string, DeskCase>();
+  #callers: Record<string, Caller> = {};
+  #outcomes: readonly ForecastOutcome[] = [];
+  #unfit = 0;
+  #pack: DeskPack | undefined;
+  #speaker: Speaker | undefined;
+  #lying: Lying | undefined;
+  /** The cases whose answer is being worked on. */
+  readonly #busy = new Set<string>();
+  #hand: Hand = emptyHand;
+  #screen: Shown['screen'] = 'desk';
+  #hasKeys = true;
+  #hasMoreWords = true;
+  #notices: readonly string[] = [];
+  #clock: ReturnType<typeof setInterval> | undefined;
+  #isFast = false;
+  #endWatch: () => void = () => undefined;
+
+  constructor(setup: DeskSetup) {
+    this.#setup = setup;
+  }
+
+  /** Shows the desk with what was kept. */
+  async begin(wanted: string): Promise<void> {
+    await this.#speak(wanted);
+    await this.#read();
+    this.#setup.root.replaceChildren(this.#box);
+    if (!this.#setup.isKept) this.#notices = [this.#words.notKept];
+    else if (this.#unfit > 0) this.#notices = [fill(this.#words.unfit, { count: this.#unfit })];
+    window.addEventListener('keydown', this.#press);
+    this.#endWatch = this.#setup.store.watch(() => void this.#readAgain());
+    const before = sessionStorage.getItem(lastKey);
+    if (before !== null && this.#cases.has(before)) await this.#choose(before);
+    else this.#show(true);
+    this.#runClock();
+  }
+
+  /** Ends what runs: the desk has left the page. */
+  stop(): void {
+    clearInterval(this.#clock);
+    window.removeEventListener('keydown', this.#press);
+    this.#endWatch();
+  }
+
+  /** Goes on in another language. */
+  async changeLanguage(wanted: string): Promise<void> {
+    try {
+      await this.#speak(wanted);
+    } catch {
+      this.#notices = [this.#words.noLanguage];
+    }
+    this.#show(false);
+  }
+
+  async #speak(wanted: string): Promise<void> {
+    this.#pack = await this.#setup.loadPack(wanted);
+    this.#speaker = deskSpeaker(this.#pack, this.#setup.flow);
+  }
+
+  /** Takes in what is kept, where it is newer than what is held. */
+  async #read(): Promise<void> {
+    const { cases, callers, outcomes } = await this.#setup.store.read();
+    const { id, version } = this.#setup.flow;
+    const fit = cases.filter(({ sitting }) => {
+      const { flow } = sitting.case;
+      return flow.id === id && flow.version === version;
+    });
+    this.#unfit = cases.length - fit.length;
+    const kept = new Set(fit.map((kase) => kase.id));
+    for (const held of this.#cases.keys()) if (!kept.has(held)) this.#cases.delete(held);
+    for (const kase of fit) {
+      if ((this.#cases.get(kase.id)?.version ?? 0) < kase.version) this.#cases.set(kase.id, kase);
+    }
+    this.#callers = { ...callers };
+    this.#outcomes = outcomes;
+  }
+
+  /** Another desk has changed something. */
+  async #readAgain(): Promise<void> {
+    const before = this.#lying;
+    const version = before === undefined ? 0 : this.#cases.get(before.id)?.version;
+    await this.#read();
+    if (before === undefined || this.#lying?.id !== before.id) {
+      this.#show(false);
+      return;
+    }
+    const now = this.#cases.get(before.id);
+    if (now === undefined) this.#leaveCase(this.#words.gone);
+    else if (now.version === version) this.#show(false);
+    else await this.#choose(before.id, this.#words.conflict);
+  }
+
+  /** Puts a case before the dispatcher. */
+  async #choose(id: string, notice?: string): Promise<void> {
+    const kase = this.#cases.get(id);
+    if (kase === undefined) return;
+    await this.#trying(async () => {
+      const laid = await this.#setup.engine.lay(kase.sitting);
+      this.#lie({ id, laid });
+      this.#notices = notice === undefined ? [] : [notice];
+      this.#show(true);
+    });
+  }
+
+  #lie(lying: Lying): void {
+    this.#lying = lying;
+    this.#hand = emptyHand;
+    this.#screen = 'desk';
+    sessionStorage.setItem(lastKey, lying.id);
+    void this.#learnWhy(lying);
+  }
+
+  /** What each answer would change comes after the question itself. */
+  async #learnWhy({ id, laid }: Lying): Promise<void> {
+    if (positionOf(laid.sitting.case).awaiting !== 'answer') return;
+    const why = await this.#setup.engine.why(laid.sitting);
+    const lying = this.#lying;
+    if (lying?.id !== id || lying.laid !== laid || why === undefined) return;
+    this.#lying = { ...lying, why };
+    this.#show(false);
+  }
+
+  #leaveCase(notice: string): void {
+    this.#lying = undefined;
+    this.#hand = emptyHand;
+    sessionStorage.removeItem(lastKey);
+    this.#notices = [notice];
+    this.#show(true);
+  }
+
+  /** Opens a case at the desk. */
+  async #open(given: { readonly invented?: InventedCaller; readonly at?: string } = {}): Promise<DeskCase> {
+    const { invented, at = now() } = given;
+    const id = crypto.randomUUID();
+    const laid = await this.#setup.engine.open({ id, at, context: { role: 'dispatcher' } });
+    const kase: DeskCase = {
+      id,
+      openedAt: at,
+      touchedAt: at,
+      sitting: laid.sitting,
+      sent: null,
+      practice: invented?.id ?? null,
+      version: 1,
+    };
+    if (invented !== undefined) {
+      this.#callers[id] = invented.caller;
+      await this.#setup.store.keepCaller(id, invented.caller);
+    }
+    await this.#keep(kase);
+    return kase;
+  }
+
+  async #openInHand(invented?: InventedCaller): Promise<void> {
+    await this.#trying(async () => {
+      const kase = await this.#open(invented === undefined ? {} : { invented });
+      await this.#choose(kase.id);
+    });
+  }
+
+  /** An invented evening: callers who rang a while ago, each as far as they have come. */
+  async #fillEvening(): Promise<void> {
+    await this.#trying(async () => {
+      for (const { invented, minutesAgo, answered } of evening) {
+        const at = new Date(Date.now() - minutesAgo * 60_000).toISOString();
+        const kase = await this.#open({ invented, at });
+        let { sitting } = kase;
+        for (let count = 0; count < answered; count += 1) {
+          const inputs = [this.#inventedInput(sitting.case, invented)];
+          sitting = (await this.#setup.engine.take(sitting, { at, inputs })).laid.sitting;
+        }
+        await this.#keep({ ...kase, sitting, version: kase.version + 1 });
+        this.#show(false);
+      }
+    });
+  }
+
+  #inventedInput(kase: Case, invented: InventedCaller): Input {
+    const position = positionOf(kase);
+    if (position.awaiting === 'confirm') return { type: 'confirm' };
+    if (position.awaiting !== 'answer') return { type: 'tick' };
+    const form = this.#setup.flow.checks[position.check]?.form;
+    const unit = form?.kind === 'reading' ? form.unit : undefined;
+    const value = inventedAnswer(invented, position.check, unit);
+    return value === undefined
+      ? { type: 'talk', talk: 'dont-know' }
+      : { type: 'answers', answers: [{ check: position.check, value }] };
+  }
+
+  /** Takes what came in for the case in hand, one at a time. */
+  async #turn(work: (sitting: Laid['sitting']) => Promise<Turned>): Promise<void> {
+    const kase = this.#kase;
+    if (kase === undefined || this.#busy.has(kase.id)) return;
+    this.#busy.add(kase.id);
+    this.#notices = [];
+    this.#show(false);
+    await this.#trying(async () => {
+      const turned = await work(kase.sitting);
+      const { laid, events, unclear, language } = turned;
+      const isTaken = events.length > 0;
+      const next: DeskCase = {
+        ...kase,
+        sitting: laid.sitting,
+        touchedAt: now(),
+        version: kase.version + (isTaken ? 1 : 0),
+      };
+      this.#cases.set(next.id, next);
+      this.#busy.delete(kase.id);
+      if (this.#lying?.id === next.id) {
+        this.#lie({ id: next.id, laid, ...(unclear === undefined ? {} : { unclear }) });
+        this.#show(true);
+      }
+      if (isTaken) await this.#keep(next);
+      if (language !== undefined) this.#setup.host.lang = language;
+    });
+    this.#busy.delete(kase.id);
+  }
+
+  /** Keeps a case; where another desk was first, theirs counts. */
+  async #keep(kase: DeskCase): Promise<void> {
+    this.#cases.set(kase.id, kase);
+    const kept = await this.#setup.store.keep(kase);
+    if (kept.type === 'kept') return;
+    if (kept.theirs === undefined) this.#cases.delete(kase.id);
+    else this.#cases.set(kase.id, kept.theirs);
+    if (this.#lying?.id !== kase.id) return;
+    if (kept.theirs === undefined) this.#leaveCase(this.#words.gone);
+    else await this.#choose(kase.id, this.#words.conflict);
+  }
+
+  /** The case in hand with something of it changed, kept and shown. */
+  async #change(change: Partial<DeskCase>): Promise<void> {
+    const kase = this.#kase;
+    if (kase === undefined) return;
+    const next = { ...kase, ...change, version: kase.version + 1 };
+    this.#cases.set(next.id, next);
+    this.#hand = emptyHand;
+    this.#show(true);
+    await this.#trying(() => this.#keep(next));
+  }
+
+  async #close(cause: string | undefined): Promise<void> {
+    const kase = this.#kase;
+    if (kase === undefined) return;
+    await this.#trying(async () => {
+      const { verdict } = kase.sitting.case.state;
+      const answers = await this.#setup.engine.found(kase.sitting);
+      const outcome =
+        cause === undefined || verdict === null
+          ? undefined
+          : await outcomeOf({ kase, cause, answers, verdict });
+      await this.#setup.store.close(kase.id, outcome);
+      this.#cases.delete(kase.id);
+      this.#callers = Object.fromEntries(
+        Object.entries(this.#callers).filter(([id]) => id !== kase.id),
+      );
+      if (outcome !== undefined) {
+        this.#outcomes = [...this.#outcomes.filter(({ id }) => id !== outcome.id), outcome];
+      }
+      const { closed, counted, countedNot } = this.#words;
+      this.#leaveCase(
+        outcome === undefined ? (cause === undefined ? closed : countedNot) : counted,
+      );
+    });
+  }
+
+  /** Waits; what goes wrong is said on the desk. */
+  async #trying(work: () => Promise<void>): Promise<void> {
+    try {
+      await work();
+    } catch (error) {
+      const reason = error instanceof Error ? error.message : String(error);
+      this.#notices = [fill(this.#words.failed, { reason })];
+      this.#show(false);
+    }
+  }
+
+  #show(isMoved: boolean): void {
+    const shown = this.#shown();
+    render(page(shown), this.#box);
+    this.#runClock();
+    if (isMoved) this.#bringToHand();
+  }
+
+  #shown(): Shown {
+    const { flow } = this.#setup;
+    const clock = Date.now();
+    const others = [...this.#cases.values()].filter(({ id }) => id !== this.#lying?.id);
+    return {
+      flow,
+      speaker: this.#speaking,
+      texts: this.#packed.texts,
+      words: this.#words,
+      locale: this.#packed.tag,
+      locales: localeNames,
+      clock,
+      screen: this.#screen,
+      hasKeys: this.#hasKeys,
+      hasMoreWords: this.#hasMoreWords,
+      inHand: this.#inHand(),
+      others: inOrder(others, flow, clock).map((one) => ({
+        ...one,
+        caller: this.#callers[one.kase.id] ?? {},
+      })),
+      outcomes: this.#outcomes,
+      notices: this.#notices,
+      hand: this.#hand,
+      act: this.#actions,
+    };
+  }
+
+  #inHand(): InHand | undefined {
+    const [lying, kase] = [this.#lying, this.#kase];
+    if (lying === undefined || kase === undefined) return undefined;
+    return {
+      kase,
+      laid: lying.laid,
+      caller: this.#callers[kase.id] ?? {},
+      why: lying.why,
+      said: this.#saidLast(lying),
+      isBusy: this.#busy.has(kase.id),
+      invented: inventedCaller(kase.practice),
+    };
+  }
+
+  #saidLast({ laid, unclear }: Lying): readonly Rendered[] {
+    const said = laid.sitting.said.filter(
+      (message) => message.kind !== 'tell' || message.tell !== 'opening',
+    );
+    return [
+      ...(unclear === undefined ? [] : this.#speaking.askBack(unclear)),
+      ...this.#speaking.render(said),
+    ];
+  }
+
+  /** Moves the focus to what is to be said next, unless somebody is typing. */
+  #bringToHand(): void {
+    const typing = this.#setup.root.activeElement;
+    if (typing instanceof HTMLInputElement && typing.closest('.caller') !== null) return;
+    const asked = this.#setup.root.querySelector<HTMLElement>('#asked');
+    asked?.focus({ preventScroll: true });
+    asked?.closest('.card')?.scrollIntoView({ block: 'nearest' });
+  }
+
+  /** Waiting times are drawn now and then, a clock that runs down each second. */
+  #runClock(): void {
+    const due = this.#due();
+    const isFast = due !== undefined;
+    if (this.#clock !== undefined && isFast === this.#isFast) return;
+    clearInterval(this.#clock);
+    this.#isFast = isFast;
+    this.#clock = setInterval(
+      () => {
+        const over = this.#due();
+        if (over !== undefined && over <= Date.now()) {
+          timeIsUp();
+          this.#actions.take({ type: 'tick' });
+        } else this.#show(false);
+      },
+      isFast ? secondMs : tickMs,
+    );
+  }
+
+  /** When the wait in hand is over. */
+  #due(): number | undefined {
+    const kase = this.#kase?.sitting.case;
+    if (kase === undefined) return undefined;
+    const position = positionOf(kase);
+    return position.awaiting === 'wait'
+      ? Date.parse(kase.state.due[position.check] ?? kase.state.at)
+      : undefined;
+  }
+
+  readonly #actions: Actions = {
+    take: (...inputs) => {
+      void this.#turn((sitting) => this.#setup.engine.take(sitting, { at: now(), inputs }));
+    },
+    say: (line) => {
+      const locale = this.#packed.tag;
+      void this.#turn((sitting) => this.#setup.engine.say(sitting, { at: now(), line, locale }));
+    },
+    hand: (change) => {
+      const isMoved = 'asking' in change || 'open' in change;
+      this.#hand = { ...this.#hand, ...change };
+      this.#show(isMoved);
+    },
+    command: (command) => {
+      this.#command(command);
+    },
+    choose: (id) => {
+      void this.#choose(id);
+    },
+    tell: (field, text) => {
+      const id = this.#lying?.id;
+      if (id === undefined) return;
+      const caller = { ...this.#callers[id], [field]: text };
+      this.#callers[id] = caller;
+      void this.#trying(() => this.#setup.store.keepCaller(id, caller));
+    },
+    send: (help, minutes) => {
+      const callBackAt = later(minutes);
+      void this.#change({ sent: { help, at: now(), callBackAt }, touchedAt: now() });
+    },
+    later: (minutes) => {
+      const sent = this.#kase?.sent;
+      if (sent === null || sent === undefined) return;
+      void this.#change({ sent: { ...sent, callBackAt: later(minutes) }, touchedAt: now() });
+    },
+    close: (cause) => {
+      void this.#close(cause);
+    },
+    practise: () => {
+      void this.#openInHand(firstCaller);
+    },
+    fillEvening: () => {
+      void this.#fillEvening();
+    },
+    go: (screen) => {
+      this.#screen = screen;
+      this.#show(true);
+    },
+    switchKeys: () => {
+      this.#hasKeys = !this.#hasKeys;
+      this.#show(false);
+    },
+    language: (tag) => {
+      this.#setup.host.lang = tag;
+    },
+    copy: (text) => {
+      void this.#copy(text);
+    },
+    print: () => {
+      window.print();
+    },
+    save: (what) => {
+      this.#save(what);
+    },
+  };
+
+  #command(command: Command): void {
+    const { take, hand } = this.#actions;
+    const isAsked = this.#hand.asking !== null;
+    switch (command) {
+      case 'new':
+        void this.#openInHand();
+        return;
+      case 'next': {
+        const [first] = this.#shown().others;
+        if (first !== undefined) void this.#choose(first.kase.id);
+        return;
+      }
+      case 'correct':
+        this.#correctBefore();
+        return;
+      case 'words':
+        this.#hasMoreWords = !this.#hasMoreWords;
+        this.#show(false);
+        return;
+      case 'send-now':
+        if (this.#kase !== undefined) hand({ open: 'help', asking: null });
+        return;
+      case 'danger':
+        if (this.#kase !== undefined) hand({ open: 'danger', asking: null });
+        return;
+      case 'dont-know':
+      case 'cannot':
+        if (isAsked) hand({ asking: null });
+        else if (this.#kase?.sitting.case.state.verdict === null) {
+          take({ type: 'talk', talk: command });
+        }
+        return;
+      case 'take':
+        this.#setup.root.querySelector<HTMLButtonElement>('.card .keys .key.take')?.click();
+        return;
+      case 'caller':
+        this.#setup.root.querySelector<HTMLInputElement>('.caller input')?.focus();
+        return;
+      case 'leave':
+        this.#hand = emptyHand;
+        this.#screen = 'desk';
+        (this.#setup.root.activeElement as HTMLElement | null)?.blur();
+        this.#show(true);
+    }
+  }
+
+  /** The answer before the one that is being put right, or the last. */
+  #correctBefore(): void {
+    const order = this.#kase?.sitting.case.state.order ?? [];
+    const place = this.#hand.asking === null ? order.length : order.indexOf(this.#hand.asking);
+    const before = order[place - 1];
+    if (before !== undefined) this.#actions.hand({ asking: before, picked: [], open: null });
+  }
+
+  async #copy(text: string): Promise<void> {
+    try {
+      await navigator.clipboard.writeText(text);
+      this.#notices = [this.#words.copied];
+    } catch {
+      this.#notices = [this.#words.notCopied];
+    }
+    this.#show(false);
+  }
+
+  #save(what: 'diagram' | 'counts'): void {
+    const outcomes = this.#outcomes.filter(({ channel }) => channel === 'desk');
+    if (what === 'diagram') {
+      save('keyturn-calibration.svg', 'image/svg+xml', reliabilityDiagram(verdictTable(outcomes), this.#words.howSure));
+      return;
+    }
+    let counts = emptyCounts(this.#setup.flow);
+    for (const outcome of outcomes) {
+      const added = addOutcome(counts, outcome);
+      if (added.type === 'counts') ({ counts } = added);
+    }
+    save('keyturn-counts.json', 'application/json', `${JSON.stringify(counts, null, 2)}\n`);
+  }
+
+  readonly #press = (event: KeyboardEvent): void => {
+    if (event.ctrlKey || event.altKey || event.metaKey || event.isComposing) return;
+    const [target] = event.composedPath();
+    if (target instanceof HTMLInputElement || target instanceof HTMLSelectElement) {
+      if (event.key === 'Escape') this.#command('leave');
+      return;
+    }
+    if (!this.#hasKeys && event.key.length === 1) return;
+    // A key that has the focus is pressed by the browser.
+    if (target instanceof HTMLButtonElement && event.key === 'Enter') return;
+    const pressed = readKey(event.key, { entry: this.#entry() });
+    if (pressed === undefined) return;
+    switch (pressed.type) {
+      case 'number': {
+        if (this.#kase !== undefined && this.#busy.has(this.#kase.id)) return;
+        const key = `.card [data-key="${pressed.key}"]`;
+        this.#setup.root.querySelector<HTMLButtonElement>(key)?.click();
+        return;
+      }
+      case 'line':
+        // What was pressed is typed there, but for the key that only leads there.
+        if (event.key === 'Enter') event.preventDefault();
+        this.#setup.root.querySelector<HTMLInputElement>('input[name=line]')?.focus();
+        return;
+      default:
+        event.preventDefault();
+        this.#command(pressed.type);
+    }
+  };
+
+  /** What the card takes now. */
+  #entry(): Pressing['entry'] {
+    const kase = this.#kase;
+    if (kase === undefined || this.#screen !== 'desk') return 'nothing';
+    const isOver = this.#hand.open !== null || this.#hand.help !== null;
+    const isStep = this.#hand.asking !== null || (kase.sent === null && kase.sitting.case.state.verdict === null);
+    const question = isOver || !isStep ? undefined : questionOf(this.#shown());
+    if (question?.entry === 'reading' && question.options.length === 0) return 'figure';
+    return question?.entry === 'choices' ? 'several' : 'one';
+  }
+
+  get #kase(): DeskCase | undefined {
+    return this.#lying === undefined ? undefined : this.#cases.get(this.#lying.id);
+  }
+
+  get #packed(): DeskPack {
+    if (this.#pack === undefined) throw new Error('no language has been loaded');
+    return this.#pack;
+  }
+
+  get #words(): DeskPack['desk'] {
+    return this.#packed.desk;
+  }
+
+  get #speaking(): Speaker {
+    if (this.#speaker === undefined) throw new Error('no language has been loaded');
+    return this.#speaker;
+  }
+}
+
+/** Where the window remembers which case was in hand. */
+const lastKey = 'keyturn-desk-case';
+
+function now(): string {
+  return new Date().toISOString();
+}
+
+function later(minutes: number): string {
+  return new Date(Date.now() + minutes * 60_000).toISOString();
+}
+
+/** Gives the person a file. */
+function save(name: string, type: string, text: string): void {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([text], { type }));
+  link.download = name;
+  link.click();
+  URL.revokeObjectURL(link.href);
+}
