@@ -22,6 +22,7 @@ import { deskSpeaker, type DeskPack, type LoadPack } from './desk-pack.ts';
 import type { Engine, Laid, Turned } from './engine/engine.ts';
 import { readKey, type Command, type Pressing } from './keys.ts';
 import type { DeskStore } from './store/desk-store.ts';
+import { cardOf } from './view/card.ts';
 import { page } from './view/page.ts';
 import { emptyHand, type Actions, type Hand, type InHand, type Shown } from './view/shown.ts';
 import { questionOf } from './view/step-card.ts';
@@ -185,7 +186,9 @@ export class DeskPage {
   }
 
   /** Opens a case at the desk. */
-  async #open(given: { readonly invented?: InventedCaller; readonly at?: string } = {}): Promise<DeskCase> {
+  async #open(
+    given: { readonly invented?: InventedCaller; readonly at?: string } = {},
+  ): Promise<DeskCase> {
     const { invented, at = now() } = given;
     const id = crypto.randomUUID();
     const laid = await this.#setup.engine.open({ id, at, context: { role: 'dispatcher' } });
@@ -494,7 +497,7 @@ export class DeskPage {
 
   #command(command: Command): void {
     const { take, hand } = this.#actions;
-    const isAsked = this.#hand.asking !== null;
+    const kase = this.#kase;
     switch (command) {
       case 'new':
         void this.#openInHand();
@@ -512,15 +515,14 @@ export class DeskPage {
         this.#show(false);
         return;
       case 'send-now':
-        if (this.#kase !== undefined) hand({ open: 'help', asking: null });
+        if (kase !== undefined) hand({ open: 'help', asking: null });
         return;
       case 'danger':
-        if (this.#kase !== undefined) hand({ open: 'danger', asking: null });
+        if (kase !== undefined) hand({ open: 'danger', asking: null });
         return;
       case 'dont-know':
       case 'cannot':
-        if (isAsked) hand({ asking: null });
-        else if (this.#kase?.sitting.case.state.verdict === null) {
+        if (kase !== undefined && cardOf(this.#hand, kase) === 'step') {
           take({ type: 'talk', talk: command });
         }
         return;
@@ -559,7 +561,11 @@ export class DeskPage {
   #save(what: 'diagram' | 'counts'): void {
     const outcomes = this.#outcomes.filter(({ channel }) => channel === 'desk');
     if (what === 'diagram') {
-      save('keyturn-calibration.svg', 'image/svg+xml', reliabilityDiagram(verdictTable(outcomes), this.#words.howSure));
+      save(
+        'keyturn-calibration.svg',
+        'image/svg+xml',
+        reliabilityDiagram(verdictTable(outcomes), this.#words.howSure),
+      );
       return;
     }
     let counts = emptyCounts(this.#setup.flow);
@@ -604,9 +610,8 @@ export class DeskPage {
   #entry(): Pressing['entry'] {
     const kase = this.#kase;
     if (kase === undefined || this.#screen !== 'desk') return 'nothing';
-    const isOver = this.#hand.open !== null || this.#hand.help !== null;
-    const isStep = this.#hand.asking !== null || (kase.sent === null && kase.sitting.case.state.verdict === null);
-    const question = isOver || !isStep ? undefined : questionOf(this.#shown());
+    const isAsked = ['step', 'asking'].includes(cardOf(this.#hand, kase));
+    const question = isAsked ? questionOf(this.#shown()) : undefined;
     if (question?.entry === 'reading' && question.options.length === 0) return 'figure';
     return question?.entry === 'choices' ? 'several' : 'one';
   }

@@ -8,5 +8,11 @@ export type { DeskBook, DeskStore, Kept } from './store/desk-store.ts';
 export type { Caller, CallerField, DeskCase, Sent } from './case/desk-case.ts';
 
 /** What takes cases further, and the two ends of the worker that it runs in. */
-export { createEngine, type Engine, type Laid, type SpeakerFor, type Turned } from './engine/engine.ts';
+export {
+  createEngine,
+  type Engine,
+  type Laid,
+  type SpeakerFor,
+  type Turned,
+} from './engine/engine.ts';
 export { engineAt, serveEngine, type Port } from './engine/link.ts';

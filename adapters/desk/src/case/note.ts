@@ -9,8 +9,11 @@ import { helpWords } from './help.ts';
 /** What is said of the spot and the vehicle, in this order. */
 const spot = ['place', 'scene', 'drive', 'transmission', 'ignition'] as const;
 
-/** Findings in the note, at most: the latest tell most, since what tells least is asked first. */
-const findings = 5;
+/** What it does at start is said first, whatever else was found. */
+const complaint = 'complaint';
+
+/** Findings in the note beside it, at most: the latest, which were asked because they tell most. */
+const latest = 4;
 
 /** What the note is made of. */
 export interface NoteSource {
@@ -33,10 +36,12 @@ export function technicianNote(source: NoteSource): readonly string[] {
     .slice(0, 2)
     .filter(([, share]) => share >= 0.05)
     .map(([id, share]) => speaker.formatShare(texts.faults[id]?.name ?? id, share));
-  const found = order
-    .filter((check) => !(spot as readonly string[]).includes(check) && isSaid(answers[check]?.at(-1)))
-    .slice(-findings)
-    .map((check) => said(source, check, true));
+  const named: readonly string[] = [...spot, complaint];
+  const others = order.filter((check) => !named.includes(check) && isSaid(answers[check]?.at(-1)));
+  const found = [
+    said(source, complaint, true),
+    ...others.slice(-latest).map((check) => said(source, check, true)),
+  ].filter(isFilled);
   return [
     [caller.where, caller.vehicle, caller.callback, caller.name].filter(isFilled).join(' · '),
     [
@@ -60,7 +65,9 @@ export function technicianNote(source: NoteSource): readonly string[] {
 /** True for a stop that binds whoever comes; one that only leaves a question out does not. */
 function forbidsWork({ stops }: Flow, id: string): boolean {
   const stop = stops.find((one) => one.id === id);
-  return stop?.forbids.some(({ does, at, checks }) => does !== undefined && !at && !checks) === true;
+  return (
+    stop?.forbids.some(({ does, at, checks }) => does !== undefined && !at && !checks) === true
+  );
 }
 
 function isFilled(text: string | undefined): text is string {

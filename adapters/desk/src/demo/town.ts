@@ -53,7 +53,7 @@ export const evening: readonly {
 }[] = [
   {
     minutesAgo: 3,
-    answered: 2,
+    answered: 3,
     invented: {
       id: 'tavener',
       caller: {

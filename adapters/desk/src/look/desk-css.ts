@@ -8,7 +8,7 @@ const css = `
   min-block-size: 100vh;
   font-size: 1.0625rem;
 }
-.desk .head { align-items: baseline; gap: .35rem 1.25rem; padding: .6rem 1.5rem; }
+.desk .head { align-items: center; gap: .35rem 1.25rem; padding: .6rem 1.5rem; }
 .desk .head h1 { flex: 0 0 auto; font-size: 1.05em; }
 .desk .summary { flex: 1 1 22rem; min-inline-size: 0; }
 .desk .head-keys { display: flex; flex-wrap: wrap; align-items: center; gap: .4rem; }
@@ -55,7 +55,8 @@ const css = `
 .desk h3 { font-weight: 700; color: var(--i2); font-size: .95em; }
 .desk .keys { grid-template-columns: repeat(auto-fill, minmax(min(100%, 19rem), 1fr)); gap: .55rem; }
 .desk .keys.row { display: flex; flex-wrap: wrap; }
-.desk .key { min-block-size: 48px; align-items: baseline; padding: .45rem .8rem; border-width: 1px; border-block-end-width: 3px; }
+.desk .key { min-block-size: 48px; align-items: center; padding: .45rem .8rem; border-width: 1px; border-block-end-width: 3px; }
+.desk .key:has(.more) { align-items: baseline; }
 .desk .key:active { border-block-end-width: 1px; margin-block-start: 2px; }
 .desk .key .at { min-inline-size: 1.3rem; flex: none; }
 .desk .key.take .at { color: inherit; }
@@ -79,7 +80,10 @@ const css = `
 .briefing section { display: grid; gap: .4rem; align-content: start; }
 .briefing li { padding-inline-start: 1rem; position: relative; margin-block-end: .25rem; }
 .briefing li::before { content: ''; position: absolute; inset-inline-start: 0; inset-block-start: .6em; inline-size: .45rem; block-size: .15rem; background: var(--i2); }
-.note { grid-column: 1 / -1; max-inline-size: 46rem; }
+.briefing > div { display: grid; gap: 1.25rem; align-content: start; }
+.changes ul { display: grid; gap: .15rem; }
+.changes li { display: flex; flex-wrap: wrap; gap: 0 .8rem; }
+.changes span { color: var(--i2); }
 .slip { display: grid; gap: .25rem; padding: .8rem 1rem; background: var(--p2); border: 1px solid var(--i); border-inline-start-width: 6px; }
 .slip-title { font-weight: 700; font-size: 1.15em; }
 .paper {
@@ -169,7 +173,7 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
 .report td { padding-block: .3rem; vertical-align: baseline; }
 .report kbd { font: inherit; font-weight: 700; }
 .bins { display: grid; gap: .9rem; }
-.bin { display: block; inline-size: 100%; max-inline-size: 34rem; block-size: auto; }
+.bin { display: block; inline-size: 100%; max-inline-size: 30rem; block-size: auto; }
 .bin .axis { stroke: var(--i2); stroke-width: .4; }
 .bin .gap { stroke: var(--here); stroke-width: 1.4; }
 .bin .seen { fill: var(--here); stroke: var(--i); stroke-width: .4; }
@@ -193,7 +197,7 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
   .bin .gap { stroke: Highlight; }
 }
 @media print {
-  .head, .paper, .others-list, .desk .card > :not(.briefing), .briefing > :not(.note), .note > h3, .note .keys { display: none !important; }
+  .head, .paper, .others-list, .desk .card > :not(.briefing), .briefing section:not(.note), .note > h3, .note .keys { display: none !important; }
   .sheet, .briefing, .desk .card { display: block; padding: 0; }
   .slip { border: 0; padding: 0; font-size: 14pt; }
 }

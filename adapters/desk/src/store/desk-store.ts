@@ -16,8 +16,7 @@ export interface DeskBook {
 
 /** Kept; or not, since somebody else kept another version first: theirs, gone where it was closed. */
 export type Kept =
-  | { readonly type: 'kept' }
-  | { readonly type: 'conflict'; readonly theirs: DeskCase | undefined };
+  { readonly type: 'kept' } | { readonly type: 'conflict'; readonly theirs: DeskCase | undefined };
 
 /** A store of cases. Every change is whole or not at all, and kept once its promise is fulfilled. */
 export interface DeskStore {

@@ -70,7 +70,9 @@ function stateOf(shown: Shown, { kase, urgency }: Other): string {
     case 'waits':
       return fill(words.waits, { time });
     case 'under-way':
-      return fill(words.underWay, { time: timeOfDay(kase.sent?.callBackAt ?? kase.openedAt, locale) });
+      return fill(words.underWay, {
+        time: timeOfDay(kase.sent?.callBackAt ?? kase.openedAt, locale),
+      });
   }
 }
 

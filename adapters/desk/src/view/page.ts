@@ -8,9 +8,11 @@ import { calibration } from './calibration.ts';
 import { keyView, numbered } from './key.ts';
 import { nameOf, others, waitOf } from './others.ts';
 import { paper } from './paper.ts';
-import { causeCard, helpCard, helpOf, sendCard, underWayCard } from './send-card.ts';
+import { cardOf, helpOf } from './card.ts';
+import { causeCard, helpCard, sendCard, underWayCard } from './send-card.ts';
 import type { InHand, Shown } from './shown.ts';
-import { askingCard, dangerCard, notes, practice, sentence, stepCard } from './step-card.ts';
+import { practice } from './practice.ts';
+import { askingCard, dangerCard, notes, sentence, stepCard } from './step-card.ts';
 import { fill } from './wording.ts';
 
 /** Draws the desk. */
@@ -45,21 +47,22 @@ function desk(shown: Shown): TemplateResult {
 
 /** The card by where the case stands. */
 function card(shown: Shown, inHand: InHand): TemplateResult {
-  const { hand } = shown;
-  const help = helpOf(shown, inHand);
-  const isAnother = hand.help !== null;
-  const { state } = inHand.kase.sitting.case;
-  const isInterrupted = JSON.stringify(inHand.kase.sitting.case.value).includes('interrupted');
-  if (hand.open === 'danger') return dangerCard(shown);
-  if (hand.open === 'help') return helpCard(shown, inHand);
-  if (hand.asking !== null) return askingCard(shown, inHand, hand.asking);
-  if (inHand.kase.sent !== null && !isAnother) {
-    return hand.open === 'cause' ? causeCard(shown, inHand) : underWayCard(shown, inHand);
+  switch (cardOf(shown.hand, inHand.kase)) {
+    case 'danger':
+      return dangerCard(shown);
+    case 'help':
+      return helpCard(shown, inHand);
+    case 'asking':
+      return askingCard(shown, inHand, shown.hand.asking ?? '');
+    case 'cause':
+      return causeCard(shown, inHand);
+    case 'under-way':
+      return underWayCard(shown, inHand);
+    case 'send':
+      return sendCard(shown, inHand, helpOf(shown.hand, inHand.kase) ?? '');
+    case 'step':
+      return stepCard(shown, inHand);
   }
-  if (help !== undefined && (isAnother || (state.verdict !== null && !isInterrupted))) {
-    return sendCard(shown, inHand, help);
-  }
-  return stepCard(shown, inHand);
 }
 
 /** The line, for whole sentences. */
@@ -94,6 +97,8 @@ function line({ words, act, inHand }: Shown): TemplateResult {
 function always(shown: Shown, inHand: InHand): TemplateResult {
   const { words, speaker, act, hasMoreWords } = shown;
   const isAnswered = inHand.kase.sitting.case.state.order.length > 0;
+  const kind = cardOf(shown.hand, inHand.kase);
+  const isAsked = kind === 'step' || kind === 'asking';
   const small = (
     command: 'dont-know' | 'cannot' | 'correct' | 'words' | 'send-now' | 'danger',
     label: string,
@@ -107,11 +112,16 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
       },
     });
   return html`<div class="keys row">
-    ${small('dont-know', speaker.key('dontKnow'))} ${small('cannot', speaker.key('cannot'))}
+    ${
+      kind === 'step'
+        ? html`${small('dont-know', speaker.key('dontKnow'))}
+          ${small('cannot', speaker.key('cannot'))}`
+        : nothing
+    }
     ${isAnswered ? small('correct', words.correct) : nothing}
-    ${small('words', hasMoreWords ? words.fewerWords : words.moreWords)}
-    ${inHand.kase.sent === null ? small('send-now', words.sendNow) : nothing}
-    ${small('danger', words.dangerKey)}
+    ${isAsked ? small('words', hasMoreWords ? words.fewerWords : words.moreWords) : nothing}
+    ${kind === 'step' ? small('send-now', words.sendNow) : nothing}
+    ${kind === 'danger' ? nothing : small('danger', words.dangerKey)}
   </div>`;
 }
 
@@ -128,10 +138,23 @@ function empty(shown: Shown): TemplateResult {
           act.command('new');
         },
       })}
+      ${
+        shown.others.length === 0
+          ? nothing
+          : keyView({
+              label: words.nextCase,
+              at: keyOf.next,
+              press: () => {
+                act.command('next');
+              },
+            })
+      }
     </div>
     ${numbered([
       { label: words.practise, press: act.practise },
-      { label: words.evening, press: act.fillEvening },
+      ...(shown.others.some(({ kase }) => kase.practice !== null)
+        ? []
+        : [{ label: words.evening, press: act.fillEvening }]),
     ])}`;
 }
 

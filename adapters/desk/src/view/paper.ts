@@ -44,19 +44,22 @@ function whoCalls({ words, act }: Shown, { caller, kase }: InHand): unknown {
         }}
       />
     </label>`;
-  return keyed(kase.id, html`<form
-    class="caller"
-    aria-label=${words.who}
-    @submit=${(event: Event) => {
-      event.preventDefault();
-      act.command('leave');
-    }}
-  >
-    <h3>${words.who} <kbd class="at" aria-hidden="true">F2</kbd></h3>
-    <div class="fields">${callerFields.map(field)}</div>
-    <p class="hint">${words.whoHint}</p>
-    <button type="submit" hidden></button>
-  </form>`);
+  return keyed(
+    kase.id,
+    html`<form
+      class="caller"
+      aria-label=${words.who}
+      @submit=${(event: Event) => {
+        event.preventDefault();
+        act.command('leave');
+      }}
+    >
+      <h3>${words.who} <kbd class="at" aria-hidden="true">F2</kbd></h3>
+      <div class="fields">${callerFields.map(field)}</div>
+      <p class="hint">${words.whoHint}</p>
+      <button type="submit" hidden></button>
+    </form>`,
+  );
 }
 
 /** The spot and the vehicle: what is known, and what can be told before it is asked. */
@@ -70,7 +73,8 @@ function spot(shown: Shown, { kase }: InHand): TemplateResult {
     return answer.map((one) => speaker.answerLabel(check, one)).join(', ');
   };
   const isThere = (check: string): boolean =>
-    flow.checks[check] !== undefined && (answers[check] !== undefined || context[check] === undefined);
+    flow.checks[check] !== undefined &&
+    (answers[check] !== undefined || context[check] === undefined);
   return html`<section class="spot" aria-label=${words.spot}>
     <h3>${words.spot}</h3>
     <ul>
@@ -116,7 +120,11 @@ export function linesOf({ findings, proving }: InHand['laid']['strip']): readonl
   return [...findings, ...proving];
 }
 
-function printed({ hand, words, speaker, act }: Shown, line: StripLine, number: number): TemplateResult {
+function printed(
+  { hand, words, speaker, act }: Shown,
+  line: StripLine,
+  number: number,
+): TemplateResult {
   return html`<li class=${hand.asking === line.check ? 'line correcting' : 'line'}>
     <span class="number" aria-hidden="true">${String(number).padStart(2, '0')}</span>
     <div class="finding">${finding(line, speaker)}</div>

@@ -14,11 +14,6 @@ import { duration, fill, timeOfDay } from './wording.ts';
 /** Minutes after which a caller may be called back. */
 const callBacks = [15, 30, 60] as const;
 
-/** The help to be sent: picked by hand, or the verdict's. */
-export function helpOf({ hand }: Shown, { kase }: InHand): string | undefined {
-  return hand.help ?? kase.sitting.case.state.verdict?.send;
-}
-
 /** Draws what to send. */
 export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateResult {
   const { words, texts, act, locale } = shown;
@@ -42,10 +37,13 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
       },
     ])}
     <div class="briefing">
-      <section>
-        <h3>${words.bring}</h3>
-        <p>${rest}</p>
-      </section>
+      <div>
+        <section>
+          <h3>${words.bring}</h3>
+          <p>${rest}</p>
+        </section>
+        ${noteView(shown, inHand, help)}
+      </div>
       <section>
         <h3>${words.tellCaller}</h3>
         ${isVerdict ? callerCautions(shown, inHand) : nothing}
@@ -54,7 +52,6 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
           ${isVerdict ? callerLines(shown, verdict.remedy).map((line) => html`<li>${line}</li>`) : nothing}
         </ul>
       </section>
-      ${noteView(shown, inHand, help)}
     </div>`;
 }
 
@@ -79,11 +76,13 @@ function callerLines({ texts }: Shown, remedy: string): readonly string[] {
 /** Before what the caller may do, what can hurt. */
 function callerCautions({ flow, speaker }: Shown, { laid }: InHand): TemplateResult {
   return html`<div class="signs small">
-    ${speaker.render(laid.sitting.cautions).map((one) =>
-      one.kind === 'caution'
-        ? sign(flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text)
-        : nothing,
-    )}
+    ${speaker
+      .render(laid.sitting.cautions)
+      .map((one) =>
+        one.kind === 'caution'
+          ? sign(flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text)
+          : nothing,
+      )}
   </div>`;
 }
 
@@ -155,12 +154,12 @@ export function underWayCard(shown: Shown, inHand: InHand): TemplateResult {
   const left = (Date.parse(sent.callBackAt) - clock) / 60_000;
   const time = timeOfDay(sent.callBackAt, locale);
   return html`${sentence(
-    words.callBack,
-    fill(words.underWayTitle, {
-      help: helpWords(texts, sent.help).name ?? words.nobody,
-      time: timeOfDay(sent.at, locale),
-    }),
-  )}
+      left <= 0 ? words.callBack : words.onItsWay,
+      fill(words.underWayTitle, {
+        help: helpWords(texts, sent.help).name ?? words.nobody,
+        time: timeOfDay(sent.at, locale),
+      }),
+    )}
     <p class="sure">
       ${
         left <= 0
@@ -228,9 +227,7 @@ export function causeCard(shown: Shown, inHand: InHand): TemplateResult {
         ><span>${words.otherCause}</span>
         <select name="cause">
           <option value="">–</option>
-          ${all
-            .slice(numberedCauses)
-            .map((id) => html`<option value=${id}>${name(id)}</option>`)}
+          ${all.slice(numberedCauses).map((id) => html`<option value=${id}>${name(id)}</option>`)}
         </select></label
       >
       <button type="submit" class="key small">${words.count}</button>

@@ -53,7 +53,9 @@ export function stepCard(shown: Shown, inHand: InHand): TemplateResult {
     case 'resume':
       return interrupted(shown, inHand, position.interrupt);
     case 'nothing': {
-      const text = shown.speaker.render(inHand.laid.inHand).find((one) => one.kind === 'done')?.text;
+      const text = shown.speaker
+        .render(inHand.laid.inHand)
+        .find((one) => one.kind === 'done')?.text;
       return sentence(shown.words.toSend, text ?? '');
     }
   }
@@ -190,7 +192,10 @@ function moreOf(
   const change = hand.asking === null ? changeOf(shown, inHand, id) : undefined;
   return [
     ...(hasMoreWords && said.length > 0
-      ? [html`<q class="may-say">${said[0]}</q>${said.slice(1).map((one) => html` · <q class="may-say">${one}</q>`)}`]
+      ? [
+          html`<q class="may-say">${said[0]}</q
+            >${said.slice(1).map((one) => html` · <q class="may-say">${one}</q>`)}`,
+        ]
       : []),
     ...(change === undefined ? [] : [change]),
   ];
@@ -203,16 +208,28 @@ function changeOf(
   id: string,
 ): string | undefined {
   const leader = why?.outcomes.find(({ answer }) => answer === id)?.faults[0];
-  if (leader === undefined) return undefined;
+  if (leader === undefined || !tells(why)) return undefined;
   const [fault, share] = leader;
-  const help = helpWords(texts, flow.faults[fault]?.send ?? '').name ?? words.nobody;
-  return `${words.then}: ${speaker.formatShare(texts.faults[fault]?.name ?? fault, share)} · ${help}`;
+  return fill(words.then, {
+    fault: speaker.formatShare(texts.faults[fault]?.name ?? fault, share),
+    help: helpWords(texts, flow.faults[fault]?.send ?? '').name ?? words.nobody,
+  });
+}
+
+/** False for a question whose answer moves no fault, as that whether everybody is safe. */
+function tells(why: InHand['why']): boolean {
+  const leaders = why?.outcomes.map(({ faults: [leader] }) => leader) ?? [];
+  const [first] = leaders;
+  return leaders.some(
+    (leader) =>
+      leader?.[0] !== first?.[0] || Math.abs((leader?.[1] ?? 0) - (first?.[1] ?? 0)) >= 0.005,
+  );
 }
 
 /** What each band of a figure would change. */
 function changesList(shown: Shown, inHand: InHand): TemplateResult | typeof nothing {
   const { why } = inHand;
-  if (why === undefined || shown.hand.asking !== null) return nothing;
+  if (!tells(why) || why === undefined || shown.hand.asking !== null) return nothing;
   return html`<div class="changes">
     <h3>${shown.words.changes}</h3>
     <ul>
@@ -220,7 +237,7 @@ function changesList(shown: Shown, inHand: InHand): TemplateResult | typeof noth
         ({ answer }) =>
           html`<li>
             <b>${shown.speaker.answerLabel(why.check, answer)}</b>
-            <span class="more">${changeOf(shown, inHand, answer) ?? ''}</span>
+            <span>${changeOf(shown, inHand, answer) ?? ''}</span>
           </li>`,
       )}
     </ul>
@@ -312,60 +329,4 @@ export function notes(shown: Shown, inHand: InHand | undefined): TemplateResult 
       }),
     )}
   </div>`;
-}
-
-/** The invented caller's answer, and what to press for it. */
-export function practice(shown: Shown, inHand: InHand): TemplateResult | typeof nothing {
-  const { words, speaker, texts, flow, hand } = shown;
-  const { invented } = inHand;
-  if (invented === undefined) return nothing;
-  const position = positionOf(inHand.kase.sitting.case);
-  const isStep = hand.open === null && hand.asking === null;
-  const lines: string[] = [];
-  const question = questionOf(shown);
-  if (isStep && inHand.kase.sent === null && inHand.kase.sitting.case.state.verdict === null) {
-    if (position.awaiting === 'confirm') lines.push(words.guideConfirm);
-    if (position.awaiting === 'answer' && question !== undefined) {
-      const answer = invented.answers[question.check];
-      const form = flow.checks[question.check]?.form;
-      if (answer === undefined) {
-        lines.push(
-          fill(words.callerSays, { said: `“${speaker.key('dontKnow')}”` }),
-          fill(words.guideAnswer, { key: form?.kind === 'reading' ? '?' : '0' }),
-        );
-      } else if (typeof answer === 'number') {
-        const figure =
-          form?.kind === 'reading'
-            ? speaker.formatQuantity({ value: answer, unit: form.unit, resolution: 1 })
-            : String(answer);
-        lines.push(
-          fill(words.callerSays, { said: `“${figure}”` }),
-          fill(words.guideFigure, { figure: speaker.formatNumber(answer, 0) }),
-        );
-      } else {
-        const keys = question.options.filter(({ id }) => answer.includes(id)).map(({ key }) => key);
-        const spoken = answer
-          .map((id) => texts.checks[question.check]?.answers?.[id])
-          .map((one, index) => one?.said?.[0] ?? one?.label ?? answer[index] ?? '');
-        const isNone = answer.includes('none');
-        lines.push(
-          fill(words.callerSays, { said: `“${spoken.join(', ')}”` }),
-          question.entry !== 'choices'
-            ? fill(words.guideAnswer, { key: keys.join() })
-            : isNone
-              ? words.guideNone
-              : fill(words.guidePick, { keys: keys.join(', ') }),
-        );
-      }
-    }
-  } else if (inHand.kase.sent === null && hand.open === null) {
-    lines.push(words.guideSend);
-  } else if (inHand.kase.sent !== null && hand.open === null) lines.push(words.guideSent);
-  else if (hand.open === 'cause') {
-    lines.push(fill(words.guideCause, { cause: texts.faults[invented.cause]?.name ?? '', key: '1' }));
-  }
-  return html`<aside class="practice" aria-label=${words.practice}>
-    <p class="invented">${words.practiceNote}</p>
-    ${lines.map((line) => html`<p>${line}</p>`)}
-  </aside>`;
 }

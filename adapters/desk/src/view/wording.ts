@@ -14,9 +14,8 @@ export function fill(text: string, values: Readonly<Record<string, string | numb
 
 /** The time of day: 14:05. */
 export function timeOfDay(at: string | number, locale: string): string {
-  return new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit' }).format(
-    new Date(at),
-  );
+  const how = { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' } as const;
+  return new Intl.DateTimeFormat(locale, how).format(new Date(at));
 }
 
 /** A duration in words: 4 minutes, 1 hour 5 minutes. Whole minutes, at least one. */
