@@ -28,11 +28,8 @@ export function stepCard(shown: Shown, inHand: InHand): TemplateResult {
   switch (position.awaiting) {
     case 'answer':
       return asked(shown, inHand);
-    case 'confirm': {
-      const text = shown.speaker
-        .render(inHand.laid.inHand)
-        .find((one) => one.kind === 'confirm')?.text;
-      return html`${cautions(shown, inHand)} ${sentence(shown.words.ask, text ?? '')}
+    case 'confirm':
+      return html`${cautions(shown, inHand)} ${sentence(shown.words.ask, shown.words.confirmAsk)}
       ${numbered([
         {
           label: shown.speaker.key('confirm'),
@@ -47,7 +44,6 @@ export function stepCard(shown: Shown, inHand: InHand): TemplateResult {
           },
         },
       ])}`;
-    }
     case 'wait':
       return waiting(shown, inHand, position.check);
     case 'resume':

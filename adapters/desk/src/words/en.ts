@@ -27,7 +27,7 @@ export const en = {
   say: 'Say to the caller',
   sayFirst: 'Read this out first',
   ask: 'Then ask',
-  means: 'The caller may say',
+  confirmAsk: 'Did you hear all of that, and can you go on safely?',
   more: 'If that is not understood',
   then: 'then {{fault}} · {{help}}',
   working: 'One moment …',
