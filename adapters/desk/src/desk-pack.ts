@@ -22,3 +22,46 @@ export type LoadPack = (tag: string) => Promise<DeskPack>;
 export function deskSpeaker({ tag, language, texts }: DeskPack, { checks }: Flow): Speaker {
   return speakerOf(language, { locale: tag, flowTexts: texts, checks, role: 'dispatcher' });
 }
+
+/** The language that a desk speaks now. */
+export class DeskVoice {
+  readonly #loadPack: LoadPack;
+  readonly #flow: Flow;
+  #spoken: { readonly pack: DeskPack; readonly speaker: Speaker } | undefined;
+
+  constructor(loadPack: LoadPack, flow: Flow) {
+    this.#loadPack = loadPack;
+    this.#flow = flow;
+  }
+
+  /** Goes on in another language. Rejects, and stays with the one before, where it cannot be loaded. */
+  async speak(tag: string): Promise<void> {
+    const pack = await this.#loadPack(tag);
+    this.#spoken = { pack, speaker: deskSpeaker(pack, this.#flow) };
+  }
+
+  /** BCP 47 tag. */
+  get tag(): string {
+    return this.#now.pack.tag;
+  }
+
+  /** The desk's own words. */
+  get words(): DeskWords {
+    return this.#now.pack.desk;
+  }
+
+  /** The flow's texts. */
+  get texts(): FlowTexts {
+    return this.#now.pack.texts;
+  }
+
+  /** Puts messages into words. */
+  get speaker(): Speaker {
+    return this.#now.speaker;
+  }
+
+  get #now(): { readonly pack: DeskPack; readonly speaker: Speaker } {
+    if (this.#spoken === undefined) throw new Error('no language has been loaded');
+    return this.#spoken;
+  }
+}

@@ -2,31 +2,30 @@
  * The desk in a page: holds the open cases, shows them, and takes what comes in. All effects are
  * here; what takes long is done by the engine.
  */
-import { positionOf, type Case, type Flow, type Input } from '@keyturn/core';
-import {
-  emptyCounts,
-  addOutcome,
-  reliabilityDiagram,
-  verdictTable,
-  type ForecastOutcome,
-} from '@keyturn/evidence';
+import { positionOf, type Flow } from '@keyturn/core';
 import { timeIsUp } from '@keyturn/element/pieces';
-import { localeNames, type Rendered, type Speaker } from '@keyturn/language';
+import { localeNames, type Rendered } from '@keyturn/language';
 import { render } from 'lit-html';
-import type { Caller, DeskCase } from './case/desk-case.ts';
+import type { DeskCase } from './case/desk-case.ts';
 import { outcomeOf } from './case/outcome.ts';
+import { countsFile, diagramFile } from './case/saved.ts';
 import { inOrder } from './case/urgency.ts';
-import { evening, firstCaller, inventedAnswer, inventedCaller } from './demo/town.ts';
-import type { InventedCaller } from './demo/town.ts';
-import { deskSpeaker, type DeskPack, type LoadPack } from './desk-pack.ts';
+import { playOn } from './demo/play.ts';
+import { evening, firstCaller, inventedCaller, type InventedCaller } from './demo/town.ts';
+import { DeskVoice, type LoadPack } from './desk-pack.ts';
+import { DeskClock } from './device/clock.ts';
+import { listenToKeys, type KeyActions } from './device/key-listener.ts';
+import { saveFile } from './device/save-file.ts';
 import type { Engine, Laid, Turned } from './engine/engine.ts';
-import { readKey, type Command, type Pressing } from './keys.ts';
+import type { Command, Pressing } from './keys.ts';
+import { DeskBook } from './store/desk-book.ts';
 import type { DeskStore } from './store/desk-store.ts';
 import { cardOf } from './view/card.ts';
 import { page } from './view/page.ts';
 import { emptyHand, type Actions, type Hand, type InHand, type Shown } from './view/shown.ts';
 import { questionOf } from './view/step-card.ts';
-import { fill } from './view/wording.ts';
+import { fill } from './wording.ts';
+import type { DeskWords } from './words/desk-words.ts';
 
 /** What a desk is shown with. */
 export interface DeskSetup {
@@ -40,9 +39,6 @@ export interface DeskSetup {
   readonly loadPack: LoadPack;
 }
 
-/** How often the waiting times are drawn, and a clock that runs down. */
-const [tickMs, secondMs] = [10_000, 1_000];
-
 /** The case in hand, as it lies there. */
 interface Lying {
   readonly id: string;
@@ -55,12 +51,8 @@ interface Lying {
 export class DeskPage {
   readonly #setup: DeskSetup;
   readonly #box = document.createElement('div');
-  readonly #cases = new Map<string, DeskCase>();
-  #callers: Record<string, Caller> = {};
-  #outcomes: readonly ForecastOutcome[] = [];
-  #unfit = 0;
-  #pack: DeskPack | undefined;
-  #speaker: Speaker | undefined;
+  readonly #book: DeskBook;
+  readonly #voice: DeskVoice;
   #lying: Lying | undefined;
   /** The cases whose answer is being worked on. */
   readonly #busy = new Set<string>();
@@ -69,79 +61,69 @@ export class DeskPage {
   #hasKeys = true;
   #hasMoreWords = true;
   #notices: readonly string[] = [];
-  #clock: ReturnType<typeof setInterval> | undefined;
-  #isFast = false;
+  readonly #clock = new DeskClock({
+    due: () => this.#due(),
+    tick: () => {
+      this.#show(false);
+    },
+    over: () => {
+      timeIsUp();
+      this.#actions.take({ type: 'tick' });
+    },
+  });
+  #endKeys: () => void = () => undefined;
   #endWatch: () => void = () => undefined;
 
   constructor(setup: DeskSetup) {
     this.#setup = setup;
+    this.#book = new DeskBook(setup.store, setup.flow);
+    this.#voice = new DeskVoice(setup.loadPack, setup.flow);
   }
 
   /** Shows the desk with what was kept. */
   async begin(wanted: string): Promise<void> {
-    await this.#speak(wanted);
-    await this.#read();
+    await this.#voice.speak(wanted);
+    await this.#book.read();
     this.#setup.root.replaceChildren(this.#box);
     if (!this.#setup.isKept) this.#notices = [this.#words.notKept];
-    else if (this.#unfit > 0) this.#notices = [fill(this.#words.unfit, { count: this.#unfit })];
-    window.addEventListener('keydown', this.#press);
+    else if (this.#book.unfit > 0) {
+      this.#notices = [fill(this.#words.unfit, { count: this.#book.unfit })];
+    }
+    this.#endKeys = listenToKeys(this.#keyActions);
     this.#endWatch = this.#setup.store.watch(() => void this.#readAgain());
     const before = sessionStorage.getItem(lastKey);
-    if (before !== null && this.#cases.has(before)) await this.#choose(before);
+    if (before !== null && this.#book.case(before) !== undefined) await this.#choose(before);
     else this.#show(true);
-    this.#runClock();
+    this.#clock.run();
   }
 
   /** Ends what runs: the desk has left the page. */
   stop(): void {
-    clearInterval(this.#clock);
-    window.removeEventListener('keydown', this.#press);
+    this.#clock.stop();
+    this.#endKeys();
     this.#endWatch();
   }
 
   /** Goes on in another language. */
   async changeLanguage(wanted: string): Promise<void> {
     try {
-      await this.#speak(wanted);
+      await this.#voice.speak(wanted);
     } catch {
       this.#notices = [this.#words.noLanguage];
     }
     this.#show(false);
   }
 
-  async #speak(wanted: string): Promise<void> {
-    this.#pack = await this.#setup.loadPack(wanted);
-    this.#speaker = deskSpeaker(this.#pack, this.#setup.flow);
-  }
-
-  /** Takes in what is kept, where it is newer than what is held. */
-  async #read(): Promise<void> {
-    const { cases, callers, outcomes } = await this.#setup.store.read();
-    const { id, version } = this.#setup.flow;
-    const fit = cases.filter(({ sitting }) => {
-      const { flow } = sitting.case;
-      return flow.id === id && flow.version === version;
-    });
-    this.#unfit = cases.length - fit.length;
-    const kept = new Set(fit.map((kase) => kase.id));
-    for (const held of this.#cases.keys()) if (!kept.has(held)) this.#cases.delete(held);
-    for (const kase of fit) {
-      if ((this.#cases.get(kase.id)?.version ?? 0) < kase.version) this.#cases.set(kase.id, kase);
-    }
-    this.#callers = { ...callers };
-    this.#outcomes = outcomes;
-  }
-
   /** Another desk has changed something. */
   async #readAgain(): Promise<void> {
     const before = this.#lying;
-    const version = before === undefined ? 0 : this.#cases.get(before.id)?.version;
-    await this.#read();
+    const version = this.#book.case(before?.id)?.version;
+    await this.#book.read();
     if (before === undefined || this.#lying?.id !== before.id) {
       this.#show(false);
       return;
     }
-    const now = this.#cases.get(before.id);
+    const now = this.#book.case(before.id);
     if (now === undefined) this.#leaveCase(this.#words.gone);
     else if (now.version === version) this.#show(false);
     else await this.#choose(before.id, this.#words.conflict);
@@ -149,7 +131,7 @@ export class DeskPage {
 
   /** Puts a case before the dispatcher. */
   async #choose(id: string, notice?: string): Promise<void> {
-    const kase = this.#cases.get(id);
+    const kase = this.#book.case(id);
     if (kase === undefined) return;
     await this.#trying(async () => {
       const laid = await this.#setup.engine.lay(kase.sitting);
@@ -201,10 +183,7 @@ export class DeskPage {
       practice: invented?.id ?? null,
       version: 1,
     };
-    if (invented !== undefined) {
-      this.#callers[id] = invented.caller;
-      await this.#setup.store.keepCaller(id, invented.caller);
-    }
+    if (invented !== undefined) await this.#book.keepCaller(id, invented.caller);
     await this.#keep(kase);
     return kase;
   }
@@ -222,27 +201,15 @@ export class DeskPage {
       for (const { invented, minutesAgo, answered } of evening) {
         const at = new Date(Date.now() - minutesAgo * 60_000).toISOString();
         const kase = await this.#open({ invented, at });
-        let { sitting } = kase;
-        for (let count = 0; count < answered; count += 1) {
-          const inputs = [this.#inventedInput(sitting.case, invented)];
-          sitting = (await this.#setup.engine.take(sitting, { at, inputs })).laid.sitting;
-        }
+        const sitting = await playOn(this.#setup, kase.sitting, {
+          invented,
+          at,
+          answers: answered,
+        });
         await this.#keep({ ...kase, sitting, version: kase.version + 1 });
         this.#show(false);
       }
     });
-  }
-
-  #inventedInput(kase: Case, invented: InventedCaller): Input {
-    const position = positionOf(kase);
-    if (position.awaiting === 'confirm') return { type: 'confirm' };
-    if (position.awaiting !== 'answer') return { type: 'tick' };
-    const form = this.#setup.flow.checks[position.check]?.form;
-    const unit = form?.kind === 'reading' ? form.unit : undefined;
-    const value = inventedAnswer(invented, position.check, unit);
-    return value === undefined
-      ? { type: 'talk', talk: 'dont-know' }
-      : { type: 'answers', answers: [{ check: position.check, value }] };
   }
 
   /** Takes what came in for the case in hand, one at a time. */
@@ -262,7 +229,7 @@ export class DeskPage {
         touchedAt: now(),
         version: kase.version + (isTaken ? 1 : 0),
       };
-      this.#cases.set(next.id, next);
+      this.#book.hold(next);
       this.#busy.delete(kase.id);
       if (this.#lying?.id === next.id) {
         this.#lie({ id: next.id, laid, ...(unclear === undefined ? {} : { unclear }) });
@@ -274,15 +241,11 @@ export class DeskPage {
     this.#busy.delete(kase.id);
   }
 
-  /** Keeps a case; where another desk was first, theirs counts. */
+  /** Keeps a case; where another desk was first, theirs is shown. */
   async #keep(kase: DeskCase): Promise<void> {
-    this.#cases.set(kase.id, kase);
-    const kept = await this.#setup.store.keep(kase);
-    if (kept.type === 'kept') return;
-    if (kept.theirs === undefined) this.#cases.delete(kase.id);
-    else this.#cases.set(kase.id, kept.theirs);
-    if (this.#lying?.id !== kase.id) return;
-    if (kept.theirs === undefined) this.#leaveCase(this.#words.gone);
+    const held = await this.#book.keep(kase);
+    if (held === 'kept' || this.#lying?.id !== kase.id) return;
+    if (held === 'gone') this.#leaveCase(this.#words.gone);
     else await this.#choose(kase.id, this.#words.conflict);
   }
 
@@ -291,7 +254,7 @@ export class DeskPage {
     const kase = this.#kase;
     if (kase === undefined) return;
     const next = { ...kase, ...change, version: kase.version + 1 };
-    this.#cases.set(next.id, next);
+    this.#book.hold(next);
     this.#hand = emptyHand;
     this.#show(true);
     await this.#trying(() => this.#keep(next));
@@ -307,14 +270,7 @@ export class DeskPage {
         cause === undefined || verdict === null
           ? undefined
           : await outcomeOf({ kase, cause, answers, verdict });
-      await this.#setup.store.close(kase.id, outcome);
-      this.#cases.delete(kase.id);
-      this.#callers = Object.fromEntries(
-        Object.entries(this.#callers).filter(([id]) => id !== kase.id),
-      );
-      if (outcome !== undefined) {
-        this.#outcomes = [...this.#outcomes.filter(({ id }) => id !== outcome.id), outcome];
-      }
+      await this.#book.close(kase.id, outcome);
       const { closed, counted, countedNot } = this.#words;
       this.#leaveCase(
         outcome === undefined ? (cause === undefined ? closed : countedNot) : counted,
@@ -336,20 +292,20 @@ export class DeskPage {
   #show(isMoved: boolean): void {
     const shown = this.#shown();
     render(page(shown), this.#box);
-    this.#runClock();
+    this.#clock.run();
     if (isMoved) this.#bringToHand();
   }
 
   #shown(): Shown {
     const { flow } = this.#setup;
     const clock = Date.now();
-    const others = [...this.#cases.values()].filter(({ id }) => id !== this.#lying?.id);
+    const others = this.#book.cases.filter(({ id }) => id !== this.#lying?.id);
     return {
       flow,
-      speaker: this.#speaking,
-      texts: this.#packed.texts,
+      speaker: this.#voice.speaker,
+      texts: this.#voice.texts,
       words: this.#words,
-      locale: this.#packed.tag,
+      locale: this.#voice.tag,
       locales: localeNames,
       clock,
       screen: this.#screen,
@@ -358,9 +314,9 @@ export class DeskPage {
       inHand: this.#inHand(),
       others: inOrder(others, flow, clock).map((one) => ({
         ...one,
-        caller: this.#callers[one.kase.id] ?? {},
+        caller: this.#book.caller(one.kase.id),
       })),
-      outcomes: this.#outcomes,
+      outcomes: this.#book.outcomes,
       notices: this.#notices,
       hand: this.#hand,
       act: this.#actions,
@@ -373,7 +329,7 @@ export class DeskPage {
     return {
       kase,
       laid: lying.laid,
-      caller: this.#callers[kase.id] ?? {},
+      caller: this.#book.caller(kase.id),
       why: lying.why,
       said: this.#saidLast(lying),
       isBusy: this.#busy.has(kase.id),
@@ -386,8 +342,8 @@ export class DeskPage {
       (message) => message.kind !== 'tell' || message.tell !== 'opening',
     );
     return [
-      ...(unclear === undefined ? [] : this.#speaking.askBack(unclear)),
-      ...this.#speaking.render(said),
+      ...(unclear === undefined ? [] : this.#voice.speaker.askBack(unclear)),
+      ...this.#voice.speaker.render(said),
     ];
   }
 
@@ -395,28 +351,9 @@ export class DeskPage {
   #bringToHand(): void {
     const typing = this.#setup.root.activeElement;
     if (typing instanceof HTMLInputElement && typing.closest('.caller') !== null) return;
-    const asked = this.#setup.root.querySelector<HTMLElement>('#asked');
+    const asked = this.#find('#asked');
     asked?.focus({ preventScroll: true });
     asked?.closest('.card')?.scrollIntoView({ block: 'nearest' });
-  }
-
-  /** Waiting times are drawn now and then, a clock that runs down each second. */
-  #runClock(): void {
-    const due = this.#due();
-    const isFast = due !== undefined;
-    if (this.#clock !== undefined && isFast === this.#isFast) return;
-    clearInterval(this.#clock);
-    this.#isFast = isFast;
-    this.#clock = setInterval(
-      () => {
-        const over = this.#due();
-        if (over !== undefined && over <= Date.now()) {
-          timeIsUp();
-          this.#actions.take({ type: 'tick' });
-        } else this.#show(false);
-      },
-      isFast ? secondMs : tickMs,
-    );
   }
 
   /** When the wait in hand is over. */
@@ -434,7 +371,7 @@ export class DeskPage {
       void this.#turn((sitting) => this.#setup.engine.take(sitting, { at: now(), inputs }));
     },
     say: (line) => {
-      const locale = this.#packed.tag;
+      const locale = this.#voice.tag;
       void this.#turn((sitting) => this.#setup.engine.say(sitting, { at: now(), line, locale }));
     },
     hand: (change) => {
@@ -450,10 +387,7 @@ export class DeskPage {
     },
     tell: (field, text) => {
       const id = this.#lying?.id;
-      if (id === undefined) return;
-      const caller = { ...this.#callers[id], [field]: text };
-      this.#callers[id] = caller;
-      void this.#trying(() => this.#setup.store.keepCaller(id, caller));
+      if (id !== undefined) void this.#trying(() => this.#book.tell(id, field, text));
     },
     send: (help, minutes) => {
       const callBackAt = later(minutes);
@@ -491,7 +425,12 @@ export class DeskPage {
       window.print();
     },
     save: (what) => {
-      this.#save(what);
+      const { outcomes } = this.#book;
+      saveFile(
+        what === 'diagram'
+          ? diagramFile(outcomes, this.#words.howSure)
+          : countsFile(this.#setup.flow, outcomes),
+      );
     },
   };
 
@@ -527,10 +466,10 @@ export class DeskPage {
         }
         return;
       case 'take':
-        this.#setup.root.querySelector<HTMLButtonElement>('.card .keys .key.take')?.click();
+        this.#find('.card .keys .key.take')?.click();
         return;
       case 'caller':
-        this.#setup.root.querySelector<HTMLInputElement>('.caller input')?.focus();
+        this.#find('.caller input')?.focus();
         return;
       case 'leave':
         this.#hand = emptyHand;
@@ -558,53 +497,24 @@ export class DeskPage {
     this.#show(false);
   }
 
-  #save(what: 'diagram' | 'counts'): void {
-    const outcomes = this.#outcomes.filter(({ channel }) => channel === 'desk');
-    if (what === 'diagram') {
-      save(
-        'keyturn-calibration.svg',
-        'image/svg+xml',
-        reliabilityDiagram(verdictTable(outcomes), this.#words.howSure),
-      );
-      return;
-    }
-    let counts = emptyCounts(this.#setup.flow);
-    for (const outcome of outcomes) {
-      const added = addOutcome(counts, outcome);
-      if (added.type === 'counts') ({ counts } = added);
-    }
-    save('keyturn-counts.json', 'application/json', `${JSON.stringify(counts, null, 2)}\n`);
-  }
-
-  readonly #press = (event: KeyboardEvent): void => {
-    if (event.ctrlKey || event.altKey || event.metaKey || event.isComposing) return;
-    const [target] = event.composedPath();
-    if (target instanceof HTMLInputElement || target instanceof HTMLSelectElement) {
-      if (event.key === 'Escape') this.#command('leave');
-      return;
-    }
-    if (!this.#hasKeys && event.key.length === 1) return;
-    // A key that has the focus is pressed by the browser.
-    if (target instanceof HTMLButtonElement && event.key === 'Enter') return;
-    const pressed = readKey(event.key, { entry: this.#entry() });
-    if (pressed === undefined) return;
-    switch (pressed.type) {
-      case 'number': {
-        if (this.#kase !== undefined && this.#busy.has(this.#kase.id)) return;
-        const key = `.card [data-key="${pressed.key}"]`;
-        this.#setup.root.querySelector<HTMLButtonElement>(key)?.click();
-        return;
-      }
-      case 'line':
-        // What was pressed is typed there, but for the key that only leads there.
-        if (event.key === 'Enter') event.preventDefault();
-        this.#setup.root.querySelector<HTMLInputElement>('input[name=line]')?.focus();
-        return;
-      default:
-        event.preventDefault();
-        this.#command(pressed.type);
-    }
+  readonly #keyActions: KeyActions = {
+    hasKeys: () => this.#hasKeys,
+    entry: () => this.#entry(),
+    number: (key) => {
+      if (this.#kase !== undefined && this.#busy.has(this.#kase.id)) return;
+      this.#find(`.card [data-key="${key}"]`)?.click();
+    },
+    line: () => {
+      this.#find('input[name=line]')?.focus();
+    },
+    command: (command) => {
+      this.#command(command);
+    },
   };
+
+  #find(selector: string): HTMLElement | null {
+    return this.#setup.root.querySelector(selector);
+  }
 
   /** What the card takes now. */
   #entry(): Pressing['entry'] {
@@ -617,21 +527,11 @@ export class DeskPage {
   }
 
   get #kase(): DeskCase | undefined {
-    return this.#lying === undefined ? undefined : this.#cases.get(this.#lying.id);
+    return this.#book.case(this.#lying?.id);
   }
 
-  get #packed(): DeskPack {
-    if (this.#pack === undefined) throw new Error('no language has been loaded');
-    return this.#pack;
-  }
-
-  get #words(): DeskPack['desk'] {
-    return this.#packed.desk;
-  }
-
-  get #speaking(): Speaker {
-    if (this.#speaker === undefined) throw new Error('no language has been loaded');
-    return this.#speaker;
+  get #words(): DeskWords {
+    return this.#voice.words;
   }
 }
 
@@ -644,13 +544,4 @@ function now(): string {
 
 function later(minutes: number): string {
   return new Date(Date.now() + minutes * 60_000).toISOString();
-}
-
-/** Gives the person a file. */
-function save(name: string, type: string, text: string): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type }));
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(link.href);
 }

@@ -4,6 +4,7 @@
 import { isReading, isSaid, type Case, type Flow } from '@keyturn/core';
 import type { FlowTexts, Speaker } from '@keyturn/language';
 import type { Caller } from './desk-case.ts';
+import { listed } from '../wording.ts';
 import { helpWords } from './help.ts';
 
 /** What is said of the spot and the vehicle, in this order. */
@@ -53,7 +54,7 @@ export function technicianNote(source: NoteSource): readonly string[] {
     ]
       .filter(isFilled)
       .join(' · '),
-    shares.length === 0 ? '' : `${words.noteLikely} ${shares.join(', ')}`,
+    shares.length === 0 ? '' : `${words.noteLikely} ${shares.join(' · ')}`,
     found.join(' · '),
     ...(verdict?.stops ?? [])
       .filter((stop) => forbidsWork(source.flow, stop))
@@ -80,6 +81,9 @@ function said({ case: kase, speaker }: NoteSource, check: string, isNamed: boole
   if (!isSaid(answer)) return '';
   const words = isReading(answer)
     ? speaker.formatQuantity(answer)
-    : answer.map((one) => speaker.answerLabel(check, one)).join(', ');
+    : listed(
+        answer.map((one) => speaker.answerLabel(check, one)),
+        speaker.locale,
+      );
   return isNamed ? `${speaker.checkName(check)}: ${words}` : words;
 }

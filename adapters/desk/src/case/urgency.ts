@@ -6,7 +6,7 @@ import { positionOf, type Flow } from '@keyturn/core';
 import type { DeskCase } from './desk-case.ts';
 
 /** Why a case is where it is among the others, the most urgent first. */
-export const urgencies = ['danger', 'traffic', 'call-back', 'waits', 'under-way'] as const;
+const urgencies = ['danger', 'traffic', 'call-back', 'waits', 'under-way'] as const;
 
 /** One of them. */
 export type Urgency = (typeof urgencies)[number];
@@ -17,7 +17,7 @@ export function minutesSince(at: string, now: number): number {
 }
 
 /** How urgent a case is at a time, in milliseconds of the epoch. */
-export function urgencyOf({ sitting, sent }: DeskCase, flow: Flow, now: number): Urgency {
+function urgencyOf({ sitting, sent }: DeskCase, flow: Flow, now: number): Urgency {
   const { context, answers } = sitting.case.state;
   const position = positionOf(sitting.case);
   const interrupt =
@@ -47,6 +47,6 @@ export function inOrder(
 }
 
 /** Since when a caller waits: for the call back where help is under way. */
-export function waitsSince({ sent, touchedAt }: DeskCase): string {
+function waitsSince({ sent, touchedAt }: DeskCase): string {
   return sent?.callBackAt ?? touchedAt;
 }

@@ -145,7 +145,7 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
 .others-list { grid-area: others; padding: 1rem 1.5rem 3rem; border-block-start: 1px solid var(--l); }
 .others-list h2 { font-weight: 700; color: var(--i2); margin-block-end: .4rem; }
 .others-list ol { counter-reset: place; }
-.others-list li { counter-increment: place; content-visibility: auto; contain-intrinsic-block-size: auto 3.2rem; }
+.others-list li { counter-increment: place; }
 .others-list button {
   display: grid;
   grid-template-columns: minmax(10rem, 2fr) minmax(9rem, 1.4fr) minmax(8rem, 1.4fr);

@@ -8,14 +8,15 @@ import {
   type ReliabilityBin,
 } from '@keyturn/evidence';
 import { html, nothing, svg, type TemplateResult } from 'lit-html';
+import { realOutcomes } from '../case/saved.ts';
 import { keyView } from './key.ts';
 import type { Shown } from './shown.ts';
-import { fill } from './wording.ts';
+import { fill } from '../wording.ts';
 
 /** Draws the report: calls at this desk, and practice apart from them. */
 export function calibration(shown: Shown): TemplateResult {
   const { words, outcomes, act } = shown;
-  const real = outcomes.filter(({ channel }) => channel === 'desk');
+  const real = realOutcomes(outcomes);
   const practice = outcomes.filter(({ channel }) => channel === 'practice');
   return html`<section class="report">
     <h2 id="asked" tabindex="-1">${words.howSure}</h2>

@@ -8,7 +8,7 @@ import { repeat } from 'lit-html/directives/repeat.js';
 import { helpWords } from '../case/help.ts';
 import { minutesSince } from '../case/urgency.ts';
 import type { Other, Shown } from './shown.ts';
-import { duration, fill, timeOfDay } from './wording.ts';
+import { duration, fill, timeOfDay } from '../wording.ts';
 
 /** Lists the others. */
 export function others(shown: Shown): TemplateResult | typeof nothing {
@@ -44,7 +44,7 @@ export function nameOf(
   { kase, caller }: Other,
 ): string {
   const named = [caller.name, caller.where].filter((text) => text !== undefined && text !== '');
-  if (named.length > 0) return named.join(', ');
+  if (named.length > 0) return named.join(' · ');
   return fill(words.noName, { time: timeOfDay(kase.openedAt, locale) });
 }
 
@@ -62,7 +62,7 @@ function stateOf(shown: Shown, { kase, urgency }: Other): string {
   const time = waitOf(shown, kase.touchedAt);
   switch (urgency) {
     case 'danger':
-      return `${words.danger}, ${fill(words.waits, { time })}`;
+      return `${words.danger} · ${fill(words.waits, { time })}`;
     case 'traffic':
       return fill(words.traffic, { time });
     case 'call-back':

@@ -13,7 +13,7 @@ import { causeCard, helpCard, sendCard, underWayCard } from './send-card.ts';
 import type { InHand, Shown } from './shown.ts';
 import { practice } from './practice.ts';
 import { askingCard, dangerCard, notes, sentence, stepCard } from './step-card.ts';
-import { fill } from './wording.ts';
+import { fill } from '../wording.ts';
 
 /** Draws the desk. */
 export function page(shown: Shown): TemplateResult {
@@ -222,7 +222,7 @@ function summary(shown: Shown): string {
             who: inDanger
               .slice(0, 3)
               .map((other) => nameOf(shown, other))
-              .join('; '),
+              .join(' · '),
           }),
         ];
   if (longest === undefined) return [words.othersNone, ...danger].join(' ');

@@ -8,6 +8,7 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyed } from 'lit-html/directives/keyed.js';
 import { callerFields, type CallerField } from '../case/desk-case.ts';
 import type { InHand, Shown } from './shown.ts';
+import { listed } from '../wording.ts';
 
 /** What is known of the spot and the vehicle, and can be told before it is asked. */
 const spotChecks = [
@@ -70,7 +71,10 @@ function spot(shown: Shown, { kase }: InHand): TemplateResult {
     const answer = answers[check]?.at(-1);
     if (!isSaid(answer)) return words.notAsked;
     if (isReading(answer)) return speaker.formatQuantity(answer);
-    return answer.map((one) => speaker.answerLabel(check, one)).join(', ');
+    return listed(
+      answer.map((one) => speaker.answerLabel(check, one)),
+      shown.locale,
+    );
   };
   const isThere = (check: string): boolean =>
     flow.checks[check] !== undefined &&
@@ -116,7 +120,7 @@ function isSpot(check: string): boolean {
 }
 
 /** Every line that can be put right, the latest last. */
-export function linesOf({ findings, proving }: InHand['laid']['strip']): readonly StripLine[] {
+function linesOf({ findings, proving }: InHand['laid']['strip']): readonly StripLine[] {
   return [...findings, ...proving];
 }
 

@@ -7,7 +7,7 @@ import type { InventedCaller } from '../demo/town.ts';
 import { cardOf } from './card.ts';
 import type { InHand, Shown } from './shown.ts';
 import { questionOf } from './step-card.ts';
-import { fill } from './wording.ts';
+import { fill, listed } from '../wording.ts';
 
 /** The invented caller's answer, and what to press for it. */
 export function practice(shown: Shown, inHand: InHand): TemplateResult | typeof nothing {
@@ -45,7 +45,7 @@ function guideAnswer(shown: Shown, { answers: known }: InventedCaller): readonly
   const { words, speaker, flow } = shown;
   const question = questionOf(shown);
   if (question === undefined) return [];
-  const says = (said: string): string => fill(words.callerSays, { said: `“${said}”` });
+  const says = (said: string): string => fill(words.callerSays, { said });
   const { check, options, entry } = question;
   const form = flow.checks[check]?.form;
   const answer = known[check];
@@ -68,7 +68,9 @@ function guideAnswer(shown: Shown, { answers: known }: InventedCaller): readonly
   if (entry !== 'choices')
     return [says(said.join()), fill(words.guideAnswer, { key: keys.join() })];
   return [
-    says(said.join(', ')),
-    answer.includes('none') ? words.guideNone : fill(words.guidePick, { keys: keys.join(', ') }),
+    says(listed(said, shown.locale)),
+    answer.includes('none')
+      ? words.guideNone
+      : fill(words.guidePick, { keys: listed(keys, shown.locale) }),
   ];
 }

@@ -9,7 +9,7 @@ import { technicianNote } from '../case/note.ts';
 import { keyView, numbered } from './key.ts';
 import type { InHand, Shown } from './shown.ts';
 import { sentence } from './step-card.ts';
-import { duration, fill, timeOfDay } from './wording.ts';
+import { duration, fill, timeOfDay } from '../wording.ts';
 
 /** Minutes after which a caller may be called back. */
 const callBacks = [15, 30, 60] as const;
@@ -20,6 +20,7 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
   const { verdict } = inHand.kase.sitting.case.state;
   const { name, rest } = helpWords(texts, help);
   const isVerdict = verdict?.send === help;
+  const stop = stopBehind(shown, inHand, help);
   return html`${sentence(words.toSend, name ?? words.nobody)}
     <p class="sure">${sureness(shown, inHand, help)}</p>
     ${numbered([
@@ -46,7 +47,7 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
       </div>
       <section>
         <h3>${words.tellCaller}</h3>
-        ${isVerdict ? callerCautions(shown, inHand) : nothing}
+        ${isVerdict && stop === undefined ? callerCautions(shown, inHand) : nothing}
         <ul>
           ${help === 'nothing' ? nothing : html`<li>${words.tellStay}</li>`}
           ${isVerdict ? callerLines(shown, verdict.remedy).map((line) => html`<li>${line}</li>`) : nothing}
@@ -56,8 +57,10 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
 }
 
 function sureness(shown: Shown, inHand: InHand, help: string): string {
-  const { speaker, words, flow } = shown;
+  const { speaker, words, flow, texts } = shown;
   const { verdict, leaders } = inHand.kase.sitting.case.state;
+  const stop = stopBehind(shown, inHand, help);
+  if (stop !== undefined) return texts.stops[stop] ?? '';
   if (verdict?.send === help) {
     const [rendered] = speaker.render([verdict]);
     return rendered?.kind === 'verdict' ? `${rendered.title}. ${rendered.strength}` : '';
@@ -66,6 +69,12 @@ function sureness(shown: Shown, inHand: InHand, help: string): string {
   if (ranking.length === 0) return words.sureGuessNone;
   const share = helpShares(flow, [help], ranking)[0]?.[1] ?? 0;
   return fill(words.sureGuess, { share: speaker.formatPercent(share) });
+}
+
+/** The hard stop for whose sake this help goes, whatever the fault is. */
+function stopBehind({ flow }: Shown, { kase }: InHand, help: string): string | undefined {
+  const inForce = kase.sitting.case.state.verdict?.stops ?? [];
+  return flow.stops.find(({ id, instead }) => inForce.includes(id) && instead?.send === help)?.id;
 }
 
 function callerLines({ texts }: Shown, remedy: string): readonly string[] {
@@ -87,7 +96,7 @@ function callerCautions({ flow, speaker }: Shown, { laid }: InHand): TemplateRes
 }
 
 /** The technician's note, to be copied and printed. */
-export function noteView(shown: Shown, inHand: InHand, help: string): TemplateResult {
+function noteView(shown: Shown, inHand: InHand, help: string): TemplateResult {
   const { words, act, speaker, texts } = shown;
   const { kase, caller } = inHand;
   const lines = technicianNote({

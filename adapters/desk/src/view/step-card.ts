@@ -10,7 +10,7 @@ import { helpWords } from '../case/help.ts';
 import { answering } from '../engine/engine.ts';
 import { keyView, numbered } from './key.ts';
 import type { InHand, Shown } from './shown.ts';
-import { fill } from './wording.ts';
+import { fill } from '../wording.ts';
 
 type Question = Extract<Rendered, { kind: 'question' }>;
 

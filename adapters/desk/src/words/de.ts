@@ -105,7 +105,7 @@ export const de: DeskWords = {
   practise: 'Mit einem erfundenen Anruf üben: zwei Minuten',
   evening: 'Einen erfundenen Abend laden',
   practiceNote: 'Übung. Stadt, Menschen und Fahrzeuge sind erfunden.',
-  callerSays: 'Die anrufende Person sagt: {{said}}',
+  callerSays: 'Die anrufende Person sagt: „{{said}}“',
   guideAnswer: 'Den großen Satz vorlesen, dann {{key}} drücken.',
   guideFigure: 'Den großen Satz vorlesen, {{figure}} tippen und Eingabe drücken.',
   guidePick: 'Den großen Satz vorlesen, {{keys}} drücken, dann Eingabe.',

@@ -99,7 +99,7 @@ export const en = {
   practise: 'Practise with an invented caller: two minutes',
   evening: 'Fill the desk with an invented evening',
   practiceNote: 'Practice. Town, callers and vehicles are invented.',
-  callerSays: 'The caller says: {{said}}',
+  callerSays: 'The caller says: “{{said}}”',
   guideAnswer: 'Read the large sentence aloud, then press {{key}}.',
   guideFigure: 'Read the large sentence aloud, type {{figure}} and press Enter.',
   guidePick: 'Read the large sentence aloud, press {{keys}}, then Enter.',

@@ -102,7 +102,7 @@ export const es: DeskWords = {
   practise: 'Practicar con una llamada inventada: dos minutos',
   evening: 'Cargar una tarde inventada',
   practiceNote: 'Práctica. La ciudad, las personas y los vehículos son inventados.',
-  callerSays: 'Quien llama dice: {{said}}',
+  callerSays: 'Quien llama dice: «{{said}}»',
   guideAnswer: 'Lea en voz alta la frase grande y pulse {{key}}.',
   guideFigure: 'Lea en voz alta la frase grande, escriba {{figure}} y pulse Intro.',
   guidePick: 'Lea en voz alta la frase grande, pulse {{keys}} y luego Intro.',

@@ -105,7 +105,7 @@ export const fr: DeskWords = {
   practise: 'S’exercer avec un appel inventé : deux minutes',
   evening: 'Charger une soirée inventée',
   practiceNote: 'Exercice. La ville, les personnes et les véhicules sont inventés.',
-  callerSays: 'L’appelant dit : {{said}}',
+  callerSays: 'L’appelant dit : « {{said}} »',
   guideAnswer: 'Lisez la grande phrase à voix haute, puis appuyez sur {{key}}.',
   guideFigure: 'Lisez la grande phrase à voix haute, tapez {{figure}} puis Entrée.',
   guidePick: 'Lisez la grande phrase à voix haute, appuyez sur {{keys}}, puis Entrée.',

@@ -101,7 +101,7 @@ export const pl: DeskWords = {
   practise: 'Poćwicz ze zmyślonym dzwoniącym: dwie minuty',
   evening: 'Wczytaj zmyślony wieczór',
   practiceNote: 'Ćwiczenie. Miasto, dzwoniący i pojazdy są zmyślone.',
-  callerSays: 'Dzwoniący mówi: {{said}}',
+  callerSays: 'Dzwoniący mówi: „{{said}}”',
   guideAnswer: 'Przeczytaj duże zdanie na głos, potem naciśnij {{key}}.',
   guideFigure: 'Przeczytaj duże zdanie na głos, wpisz {{figure}} i naciśnij Enter.',
   guidePick: 'Przeczytaj duże zdanie na głos, naciśnij {{keys}}, potem Enter.',

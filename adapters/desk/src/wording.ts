@@ -29,3 +29,8 @@ export function duration(minutes: number, locale: string): string {
     ...(rest > 0 || hours === 0 ? [written(rest, 'minute')] : []),
   ].join(' ');
 }
+
+/** Words one after another, as a language sets them apart. */
+export function listed(words: readonly string[], locale: string): string {
+  return new Intl.ListFormat(locale, { type: 'unit', style: 'short' }).format(words);
+}
