@@ -7,11 +7,12 @@ import { timeIsUp } from '@keyturn/element/pieces';
 import { localeNames, type Rendered } from '@keyturn/language';
 import { render } from 'lit-html';
 import type { DeskCase } from './case/desk-case.ts';
+import { openDeskCase } from './case/opening.ts';
 import { outcomeOf } from './case/outcome.ts';
 import { countsFile, diagramFile } from './case/saved.ts';
 import { inOrder } from './case/urgency.ts';
-import { playOn } from './demo/play.ts';
-import { evening, firstCaller, inventedCaller, type InventedCaller } from './demo/town.ts';
+import { playEvening } from './demo/play.ts';
+import { firstCaller, inventedCaller, type InventedCaller } from './demo/town.ts';
 import { DeskVoice, type LoadPack } from './desk-pack.ts';
 import { DeskClock } from './device/clock.ts';
 import { listenToKeys, type KeyActions } from './device/key-listener.ts';
@@ -167,49 +168,23 @@ export class DeskPage {
     this.#show(true);
   }
 
-  /** Opens a case at the desk. */
-  async #open(
-    given: { readonly invented?: InventedCaller; readonly at?: string } = {},
-  ): Promise<DeskCase> {
-    const { invented, at = now() } = given;
-    const id = crypto.randomUUID();
-    const laid = await this.#setup.engine.open({ id, at, context: { role: 'dispatcher' } });
-    const kase: DeskCase = {
-      id,
-      openedAt: at,
-      touchedAt: at,
-      sitting: laid.sitting,
-      sent: null,
-      practice: invented?.id ?? null,
-      version: 1,
-    };
-    if (invented !== undefined) await this.#book.keepCaller(id, invented.caller);
-    await this.#keep(kase);
-    return kase;
-  }
-
-  async #openInHand(invented?: InventedCaller): Promise<void> {
+  async #open(invented?: InventedCaller): Promise<void> {
     await this.#trying(async () => {
-      const kase = await this.#open(invented === undefined ? {} : { invented });
+      const kase = await openDeskCase(this.#setup.engine, { at: now(), practice: invented?.id });
+      if (invented !== undefined) await this.#book.keepCaller(kase.id, invented.caller);
+      await this.#keep(kase);
       await this.#choose(kase.id);
     });
   }
 
-  /** An invented evening: callers who rang a while ago, each as far as they have come. */
   async #fillEvening(): Promise<void> {
-    await this.#trying(async () => {
-      for (const { invented, minutesAgo, answered } of evening) {
-        const at = new Date(Date.now() - minutesAgo * 60_000).toISOString();
-        const kase = await this.#open({ invented, at });
-        const sitting = await playOn(this.#setup, kase.sitting, {
-          invented,
-          at,
-          answers: answered,
-        });
-        await this.#keep({ ...kase, sitting, version: kase.version + 1 });
+    await this.#trying(() =>
+      playEvening(this.#setup, async (kase, caller) => {
+        await this.#book.keepCaller(kase.id, caller);
+        await this.#keep(kase);
         this.#show(false);
-      }
-    });
+      }),
+    );
   }
 
   /** Takes what came in for the case in hand, one at a time. */
@@ -223,11 +198,14 @@ export class DeskPage {
       const turned = await work(kase.sitting);
       const { laid, events, unclear, language } = turned;
       const isTaken = events.length > 0;
+      // Help may have been sent, or the case closed, while this was being worked out.
+      const before = this.#book.case(kase.id);
+      if (before === undefined) return;
       const next: DeskCase = {
-        ...kase,
+        ...before,
         sitting: laid.sitting,
         touchedAt: now(),
-        version: kase.version + (isTaken ? 1 : 0),
+        version: before.version + (isTaken ? 1 : 0),
       };
       this.#book.hold(next);
       this.#busy.delete(kase.id);
@@ -402,7 +380,7 @@ export class DeskPage {
       void this.#close(cause);
     },
     practise: () => {
-      void this.#openInHand(firstCaller);
+      void this.#open(firstCaller);
     },
     fillEvening: () => {
       void this.#fillEvening();
@@ -439,7 +417,7 @@ export class DeskPage {
     const kase = this.#kase;
     switch (command) {
       case 'new':
-        void this.#openInHand();
+        void this.#open();
         return;
       case 'next': {
         const [first] = this.#shown().others;

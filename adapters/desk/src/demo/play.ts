@@ -1,23 +1,27 @@
 /**
- * Invented callers answering, for an evening that fills the desk.
+ * An invented evening: callers who rang a while ago, each as far as they have come.
  */
 import { positionOf, type Case, type Flow, type Input } from '@keyturn/core';
-import type { Laid } from '../engine/engine.ts';
+import type { Caller, DeskCase } from '../case/desk-case.ts';
+import { openDeskCase } from '../case/opening.ts';
 import type { Engine } from '../engine/engine.ts';
-import { inventedAnswer, type InventedCaller } from './town.ts';
+import { evening, inventedAnswer, type InventedCaller } from './town.ts';
 
-/** Takes a sitting as far as so many answers of an invented caller bring it. */
-export async function playOn(
+/** Plays the evening; each case is kept when it has come as far as it has. */
+export async function playEvening(
   { engine, flow }: { readonly engine: Engine; readonly flow: Flow },
-  sitting: Laid['sitting'],
-  given: { readonly invented: InventedCaller; readonly at: string; readonly answers: number },
-): Promise<Laid['sitting']> {
-  let now = sitting;
-  for (let count = 0; count < given.answers; count += 1) {
-    const inputs = [inputOf(flow, now.case, given.invented)];
-    now = (await engine.take(now, { at: given.at, inputs })).laid.sitting;
+  keep: (kase: DeskCase, caller: Caller) => Promise<void>,
+): Promise<void> {
+  for (const { invented, minutesAgo, answered } of evening) {
+    const at = new Date(Date.now() - minutesAgo * 60_000).toISOString();
+    const opened = await openDeskCase(engine, { at, practice: invented.id });
+    let { sitting } = opened;
+    for (let count = 0; count < answered; count += 1) {
+      const inputs = [inputOf(flow, sitting.case, invented)];
+      sitting = (await engine.take(sitting, { at, inputs })).laid.sitting;
+    }
+    await keep({ ...opened, sitting }, invented.caller);
   }
-  return now;
 }
 
 function inputOf({ checks }: Flow, kase: Case, invented: InventedCaller): Input {

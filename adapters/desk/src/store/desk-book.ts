@@ -17,6 +17,8 @@ export class DeskBook {
   #callers: Readonly<Record<string, Caller>> = {};
   #outcomes: readonly ForecastOutcome[] = [];
   #unfit = 0;
+  /** Cases on their way into the store: not read from there yet. */
+  readonly #underWay = new Set<string>();
 
   constructor(store: DeskStore, flow: Flow) {
     this.#store = store;
@@ -58,7 +60,9 @@ export class DeskBook {
     });
     this.#unfit = cases.length - fit.length;
     const kept = new Set(fit.map((kase) => kase.id));
-    for (const held of this.#cases.keys()) if (!kept.has(held)) this.#cases.delete(held);
+    for (const held of this.#cases.keys()) {
+      if (!kept.has(held) && !this.#underWay.has(held)) this.#cases.delete(held);
+    }
     for (const kase of fit) {
       if ((this.#cases.get(kase.id)?.version ?? 0) < kase.version) this.#cases.set(kase.id, kase);
     }
@@ -74,7 +78,8 @@ export class DeskBook {
   /** Keeps a case; where another desk was first, theirs counts. */
   async keep(kase: DeskCase): Promise<Held> {
     this.#cases.set(kase.id, kase);
-    const kept = await this.#store.keep(kase);
+    this.#underWay.add(kase.id);
+    const kept = await this.#store.keep(kase).finally(() => this.#underWay.delete(kase.id));
     if (kept.type === 'kept') return 'kept';
     if (kept.theirs === undefined) {
       this.#cases.delete(kase.id);
