@@ -109,7 +109,7 @@ const css = `
 .field.where, .field.vehicle { grid-column: 1 / -1; }
 .field span { font-size: .85em; color: var(--i2); }
 .field input, .field select {
-  min-block-size: 40px;
+  min-block-size: 44px;
   min-inline-size: 0;
   inline-size: 100%;
   padding-inline: .5rem;
@@ -127,7 +127,8 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
   justify-content: space-between;
   gap: 0 .8rem;
   inline-size: 100%;
-  min-block-size: 36px;
+  min-block-size: 44px;
+  align-items: center;
   padding: .35rem .1rem;
   border: 0;
   border-block-end: 1px dashed var(--l);
@@ -139,9 +140,9 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
 .fact .value { font-weight: 700; }
 .fact .value.none { font-weight: 400; color: var(--i2); }
 .fact:hover .value { text-decoration: underline; }
-.desk .line { min-block-size: 40px; }
+.desk .line { min-block-size: 44px; }
 .desk .line .number { padding-block-start: .65rem; }
-.desk .line .fix { min-block-size: 40px; min-inline-size: 40px; }
+.desk .line .fix { min-block-size: 44px; min-inline-size: 44px; }
 .others-list { grid-area: others; padding: 1rem 1.5rem 3rem; border-block-start: 1px solid var(--l); }
 .others-list h2 { font-weight: 700; color: var(--i2); margin-block-end: .4rem; }
 .others-list ol { counter-reset: place; }
