@@ -116,7 +116,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     expect(await inside(page, '.sure').innerText()).toMatch(/Discharged battery.*\d\d\s?%/);
     expect(await inside(page, '.slip').innerText()).toContain('fast clicking');
     await press(page, '1');
-    expect(await asked(page)).toMatch(/^Boost van: under way since .\d\d:\d\d/);
+    expect(await asked(page)).toMatch(/Boost van.?: under way since .?\d\d:\d\d/);
     // What the desk may take of a dispatcher, sending included.
     expect(keys + 1).toBeLessThanOrEqual(25);
   });
@@ -171,10 +171,14 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     const { page } = await desk();
     await seed(page, [deskCase(played(asks('battery-look')))]);
     await press(page, '/');
-    await press(page, '-');
-    expect(await asked(page)).toContain('Did any of these happen');
-    await page.keyboard.press('Escape');
-    await seed(page, [deskCase(played(asks('complaint')))]);
+    await press(page, '-', '-');
+    expect(await asked(page)).toBe('When did it fail to start?');
+    await press(page, '2');
+    expect(await inside(page, '.found').innerText()).toContain('soon after a drive');
+    await press(page, '+');
+    await press(page, '3');
+    await press(page, '1');
+    await press(page, '1');
     await press(page, '-');
     expect(await asked(page)).toBe('What does the vehicle run on?');
     await press(page, '2');
