@@ -115,7 +115,7 @@ export async function press(page: Page, ...keys: readonly string[]): Promise<voi
   await page.waitForFunction((said) => {
     const desk = document.querySelector('keyturn-desk')?.shadowRoot;
     const now = desk?.querySelector<HTMLElement>('#asked')?.innerText;
-    return now !== undefined && now !== said && desk?.querySelector('.busy') === null;
+    return now !== undefined && now !== said && desk?.querySelector('[aria-busy=true]') === null;
   }, before);
 }
 

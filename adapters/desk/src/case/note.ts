@@ -10,6 +10,9 @@ import { helpWords } from './help.ts';
 /** What is said of the spot and the vehicle, in this order. */
 const spot = ['place', 'scene', 'drive', 'transmission', 'ignition'] as const;
 
+/** What the caller has at hand is of no use to whoever comes with more. */
+const leftOut = 'kit';
+
 /** What it does at start is said first, whatever else was found. */
 const complaint = 'complaint';
 
@@ -37,7 +40,7 @@ export function technicianNote(source: NoteSource): readonly string[] {
     .slice(0, 2)
     .filter(([, share]) => share >= 0.05)
     .map(([id, share]) => speaker.formatShare(texts.faults[id]?.name ?? id, share));
-  const named: readonly string[] = [...spot, complaint];
+  const named: readonly string[] = [...spot, complaint, leftOut];
   const others = order.filter((check) => !named.includes(check) && isSaid(answers[check]?.at(-1)));
   const found = [
     said(source, complaint, true),

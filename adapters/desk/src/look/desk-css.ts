@@ -14,6 +14,7 @@ const css = `
 .desk .head-keys { display: flex; flex-wrap: wrap; align-items: center; gap: .4rem; }
 .desk .head-key { border-width: 1px; font-weight: 400; padding-inline: .7rem; }
 .desk .head-key[aria-pressed='true'] { background: var(--i); color: var(--p); }
+.desk .language { margin-inline-start: .6rem; }
 .desk .language span { color: var(--i2); }
 .desk .language select { flex: 0 1 auto; background: var(--p2); border-width: 1px; }
 .at {
@@ -179,6 +180,7 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
 .bin .gap { stroke: var(--here); stroke-width: 1.4; }
 .bin .seen { fill: var(--here); stroke: var(--i); stroke-width: .4; }
 .bin .said { fill: var(--p); fill-opacity: .2; stroke: var(--i); stroke-width: .9; }
+[aria-busy='true'] .sentence { opacity: .5; transition: opacity .1s .25s; }
 [dir='rtl'] .bin { transform: scaleX(-1); }
 @media (max-width: 64rem) {
   .sheet { grid-template-columns: minmax(0, 1fr); grid-template-areas: 'card' 'paper' 'others'; grid-template-rows: none; }
@@ -191,6 +193,7 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
   .others-list button { grid-template-columns: 1fr; }
   .fields { grid-template-columns: 1fr; }
 }
+@media (prefers-reduced-motion: reduce) { [aria-busy='true'] .sentence { opacity: 1; transition: none; } }
 @media (forced-colors: active) {
   .key, .head-key, .fact, .slip, .caller { border-color: ButtonText; }
   .bin .axis, .bin .said { stroke: CanvasText; }

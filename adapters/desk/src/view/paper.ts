@@ -25,7 +25,7 @@ const spotChecks = [
 export function paper(shown: Shown, inHand: InHand): TemplateResult {
   const { words } = shown;
   return html`<section class="paper" aria-label=${words.paper}>
-    ${whoCalls(shown, inHand)} ${spot(shown, inHand)} ${found(shown, inHand)} ${fits(shown, inHand)}
+    ${whoCalls(shown, inHand)} ${fits(shown, inHand)} ${found(shown, inHand)} ${spot(shown, inHand)}
   </section>`;
 }
 

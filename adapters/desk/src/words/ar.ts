@@ -32,7 +32,6 @@ export const ar: DeskWords = {
   confirmAsk: 'هل سمعت ذلك كله، وهل يمكنك المتابعة بأمان؟',
   more: 'إن لم يُفهم ذلك',
   then: 'عندئذ {{fault}} · {{help}}',
-  working: 'لحظة من فضلك …',
   line: 'أو اكتب ما يقوله المتصل',
   take: 'قبول',
   takePicked: 'هذا كل شيء',

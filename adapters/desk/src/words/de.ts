@@ -32,7 +32,6 @@ export const de: DeskWords = {
   confirmAsk: 'Haben Sie alles gehört, und können Sie gefahrlos weitermachen?',
   more: 'Falls das nicht verstanden wird',
   then: 'dann {{fault}} · {{help}}',
-  working: 'Einen Moment …',
   line: 'Oder eintippen, was gesagt wird',
   take: 'Übernehmen',
   takePicked: 'Das ist alles',

@@ -30,7 +30,6 @@ export const en = {
   confirmAsk: 'Did you hear all of that, and can you go on safely?',
   more: 'If that is not understood',
   then: 'then {{fault}} · {{help}}',
-  working: 'One moment …',
   line: 'Or type what the caller says',
   take: 'Take it',
   takePicked: 'That is all',

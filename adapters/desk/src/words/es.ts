@@ -32,7 +32,6 @@ export const es: DeskWords = {
   confirmAsk: '¿Lo ha oído todo y puede seguir sin peligro?',
   more: 'Si no se entiende',
   then: 'entonces {{fault}} · {{help}}',
-  working: 'Un momento …',
   line: 'O escriba lo que dice quien llama',
   take: 'Aceptar',
   takePicked: 'Eso es todo',

@@ -33,7 +33,6 @@ export const fr: DeskWords = {
   confirmAsk: 'Avez-vous tout entendu, et pouvez-vous continuer sans danger ?',
   more: 'Si ce n’est pas compris',
   then: 'alors {{fault}} · {{help}}',
-  working: 'Un instant …',
   line: 'Ou taper ce que dit l’appelant',
   take: 'Prendre',
   takePicked: 'C’est tout',

@@ -32,7 +32,6 @@ export const pl: DeskWords = {
   confirmAsk: 'Czy wszystko było słychać i czy można bezpiecznie działać dalej?',
   more: 'Jeśli to niezrozumiałe',
   then: 'wtedy {{fault}} · {{help}}',
-  working: 'Chwileczkę …',
   line: 'Albo wpisz, co mówi dzwoniący',
   take: 'Przyjmij',
   takePicked: 'To wszystko',
