@@ -19,11 +19,11 @@ import {
   type Speaker,
 } from '@keyturn/language';
 import { dueOf } from '@keyturn/conversation';
+import { circuitOf, probesInHand } from '@keyturn/drawings';
 import { render } from 'lit-html';
 import { findSitting, forgetSitting, keepSitting, type KeptPlace } from './case/kept-sitting.ts';
 import { unpackFlow, type PackedFlow } from './case/packed-flow.ts';
 import { openSitting, takeInputs, takeLine, type Sitting, type Taken } from './case/sitting.ts';
-import { circuitOf, probesInHand } from './case/pictured.ts';
 import { stripOf, type Strip } from './case/strip.ts';
 import { canListen, listenOnce } from './device/speech.ts';
 import { timeIsUp } from './device/time-is-up.ts';

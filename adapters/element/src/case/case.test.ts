@@ -1,11 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { compileFlow, positionOf, type Input } from '@keyturn/core';
 import { loadFlow } from '@keyturn/core/load';
+import { circuitOf, probesInHand } from '@keyturn/drawings';
 import { describe, expect, test } from 'vitest';
 import { askAgain } from './ask-again.ts';
 import { findSitting, forgetSitting, keepSitting, type KeptPlace } from './kept-sitting.ts';
 import { packFlow, unpackFlow } from './packed-flow.ts';
-import { circuitOf, probesInHand } from './pictured.ts';
 import { openSitting, takeInputs, type Sitting } from './sitting.ts';
 import { stripOf } from './strip.ts';
 
