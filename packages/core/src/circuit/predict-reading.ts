@@ -38,6 +38,31 @@ export interface Measured {
   readonly isRecharged?: boolean;
 }
 
+/** What a reading goes by of what was measured beside it. */
+const goesBy: Readonly<Record<CircuitReading, readonly (keyof Measured)[]>> = {
+  rest: [],
+  lamps: ['rest'],
+  'load-test': ['rest', 'label', 'isRecharged'],
+  tester: ['label', 'isRecharged'],
+  recharged: [],
+  crank: ['rest', 'current'],
+  current: [],
+  clamps: ['current'],
+  positive: ['current'],
+  ground: ['current'],
+  contacts: ['current'],
+  control: ['crank'],
+  feed: ['rest'],
+  command: [],
+};
+
+/** Of what was measured the part that a reading goes by. */
+export function bearingOn(reading: CircuitReading, measured: Measured): Measured {
+  return Object.fromEntries(
+    goesBy[reading].flatMap((key) => (measured[key] === undefined ? [] : [[key, measured[key]]])),
+  );
+}
+
 /** A mean, in V or A, and what a relative spread goes by. */
 export interface Predicted {
   readonly mean: number;
