@@ -4,7 +4,7 @@
  * rest voltage where that very battery starts from.
  */
 import { batteryModel, batteryVoltage, type BatteryModel } from '@keyturn/electrics';
-import type { CircuitState } from './solve-state.ts';
+import { rechargedBattery, type CircuitState } from './solve-state.ts';
 
 /** Every reading that the circuit model knows. */
 export const circuitReadings = [
@@ -111,7 +111,7 @@ export function predictReading(
     case 'load-test': {
       const amperes = (measured.label ?? figures.rating) / 2;
       const loaded = measured.isRecharged
-        ? loadedBattery(state.recharged, amperes)
+        ? loadedBattery(rechargedBattery(state), amperes)
         : underLoad(state, amperes, measured);
       return sagging(loaded, loadTestSag * kind.series);
     }
@@ -120,7 +120,7 @@ export function predictReading(
       return { mean: amperes, load: amperes, swing: 0 };
     }
     case 'recharged':
-      return steady(state.recharged.emfV);
+      return steady(rechargedBattery(state).emfV);
     case 'crank':
       return held.isOhmic && measured.current !== undefined && measured.current > 0
         ? sagging(underLoad(state, measured.current, measured), crankSag * kind.series)
