@@ -37,11 +37,7 @@ export interface Plan {
  * const plan = planNext(problem, { done: [{ check: 'lamps', outcome: 'dim' }] });
  * plan.type === 'check' ? `ask ${plan.id}` : `act on ${plan.id}`;
  */
-export function planNext(
-  problem: DiagnosisProblem,
-  state: DiagnosisState = {},
-  effort = 1,
-): Plan {
+export function planNext(problem: DiagnosisProblem, state: DiagnosisState = {}, effort = 1): Plan {
   requireInRange(effort, { what: 'an effort', least: Number.MIN_VALUE, greatest: 1 });
   const position = positionOf(problem, state);
   const frame = frameOf(problem, position);
