@@ -5,12 +5,15 @@ import {
   compileFlow,
   positionOf,
   repeat,
+  stripOf,
   type Case,
   type CaseEvent,
   type Chart,
   type Input,
   type Message,
+  type Strip,
 } from '@keyturn/core';
+import { circuitOf, probesInHand } from '@keyturn/drawings';
 import {
   localeNames,
   speakerOf,
@@ -23,8 +26,6 @@ import { render } from 'lit-html';
 import { findSitting, forgetSitting, keepSitting, type KeptPlace } from './case/kept-sitting.ts';
 import { unpackFlow, type PackedFlow } from './case/packed-flow.ts';
 import { openSitting, takeInputs, takeLine, type Sitting, type Taken } from './case/sitting.ts';
-import { circuitOf, probesInHand } from './case/pictured.ts';
-import { stripOf, type Strip } from './case/strip.ts';
 import { canListen, listenOnce } from './device/speech.ts';
 import { timeIsUp } from './device/time-is-up.ts';
 import { keptUnder, themeOf, wantedLanguage } from './host.ts';

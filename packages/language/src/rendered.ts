@@ -24,6 +24,8 @@ export interface RenderedFault {
 
 /** A heading with the lines under it. */
 export interface RenderedSection {
+  /** What it tells: of a verdict `rests`, `do`, `stops`; of numbers the check, `losses` or the fault. */
+  readonly id: string;
   readonly heading: string;
   readonly lines: readonly string[];
 }

@@ -1,8 +1,9 @@
 /**
- * What the pictures show of a case: the circuit with what was measured, and the present leads.
+ * A case in the start circuit: what was measured, what is suspected, and the present leads.
  */
 import { isReading, positionOf, type Case, type Chart } from '@keyturn/core';
-import type { CircuitFinding, CircuitVehicle, CircuitView } from '@keyturn/drawings';
+import type { CircuitVehicle } from './circuit.ts';
+import type { CircuitFinding, CircuitView } from './draw-circuit.ts';
 
 /** The leads of the check in hand; undefined where it needs none. */
 export function probesInHand(chart: Chart, kase: Case): CircuitView['probes'] {
