@@ -56,6 +56,8 @@ export type Rendered =
   | {
       readonly kind: 'scale';
       readonly text: string;
+      /** What it means, without the figure; close to a bound, how likely each side is. */
+      readonly means: string;
       readonly reading: ReadingMessage;
       /** Short names of the bands, in ascending order. */
       readonly bandLabels: readonly string[];
