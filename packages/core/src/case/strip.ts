@@ -4,10 +4,10 @@
  */
 import type { Chart } from '../chart/compile.ts';
 import type { Case } from './case.ts';
-import type { NotedMessage, ReadingMessage, VerdictMessage } from './message.ts';
+import type { NotedMessage, NumbersMessage, ReadingMessage, VerdictMessage } from './message.ts';
 import { planOf } from './plan.ts';
 import { isReading, isSaid } from './state.ts';
-import { readingMessage } from './tell-reading.ts';
+import { lossesOf, readingMessage } from './tell-reading.ts';
 
 /** One printed finding. */
 export interface StripLine {
@@ -19,6 +19,8 @@ export interface StripLine {
 export interface Strip {
   readonly findings: readonly StripLine[];
   readonly verdict: VerdictMessage | null;
+  /** Where the missing volts are. */
+  readonly losses: NumbersMessage['losses'];
   readonly proving: readonly StripLine[];
 }
 
@@ -34,6 +36,7 @@ export function stripOf({ flow }: Chart, { state }: Case): Strip {
   return {
     findings: lines.filter(({ check }) => !later.has(check)),
     verdict: state.verdict,
+    losses: lossesOf(flow, state),
     proving: lines.filter(({ check }) => later.has(check)),
   };
 }

@@ -1,3 +1,4 @@
+import { isSaid } from '@keyturn/core';
 import type { Block } from '../sheet.ts';
 import { fill } from '../words/sheet-words-in.ts';
 import type { ToldCase } from './told-case.ts';
@@ -15,7 +16,7 @@ export function openProofs({ chart, case: kase, speaker, words, strip }: ToldCas
     id: 'proof-open',
     heading: words.proofOpen,
     fields: proofs
-      .filter(([check]) => answers[check] === undefined)
+      .filter(([check]) => !isSaid(answers[check]?.at(-1)))
       .map(([check, good]) => ({
         id: check,
         label: fill(

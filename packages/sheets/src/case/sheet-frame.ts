@@ -74,7 +74,11 @@ function isEmpty(block: Block): boolean {
       return block.faults.length === 0;
     case 'cautions':
       return block.cautions.length === 0;
-    default:
+    case 'rows':
+      return block.rows.length === 0;
+    case 'fields':
+      return block.fields.length === 0;
+    case 'picture':
       return false;
   }
 }

@@ -2,7 +2,6 @@
  * The technician's note: what it is, how sure, what to bring, what was measured and what to watch
  * out for, to be taken in within ten seconds.
  */
-import { isReading } from '@keyturn/core';
 import type { Block, Sheet } from '../sheet.ts';
 import { isolated } from '../words/sheet-words-in.ts';
 import { vehicleBlock } from './case-sheet.ts';
@@ -12,6 +11,9 @@ import { tellCase, type ToldCase } from './told-case.ts';
 
 /** How many faults are named while there is no verdict. */
 const namedFaults = 3;
+
+/** More figures than this are not taken in at a glance; the case sheet has them all. */
+const shownReadings = 6;
 
 /**
  * The note for whoever takes over. Pure; the same case, words and dates give the same note.
@@ -65,17 +67,23 @@ function bringLines(told: ToldCase): readonly string[] {
   return [...sectionLines(told, 'send'), ...(lacks ? sectionLines(told, 'change') : [])];
 }
 
-/** Every figure that was read, shortly. */
+/** The figures that were read, shortly: those that the verdict rests on first. */
 function measuredLines(told: ToldCase): readonly string[] {
-  const { strip, case: kase, speaker, words } = told;
-  const readings = [...strip.findings, ...strip.proving].flatMap(({ check, message }) => {
-    const isMeasured = message.kind === 'reading' && isReading(kase.state.answers[check]?.at(-1));
-    if (!isMeasured || told.chart.flow.checks[check]?.writes !== undefined) return [];
-    const figure = speaker.formatQuantity(message.quantity);
-    const band = message.band === '' ? '' : ` (${speaker.answerLabel(check, message.band)})`;
-    return [isolated(`${speaker.checkName(check)}: ${figure}${band}`, speaker.direction)];
-  });
-  return readings.length === 0 ? [words.nothingMeasured] : readings;
+  const { chart, strip, speaker, words } = told;
+  const proof = new Set(strip.verdict?.proof.map(([check]) => check));
+  const readings = [...strip.findings, ...strip.proving].flatMap(({ check, message }) =>
+    // What only fills the context, such as the air temperature, stands with the vehicle.
+    message.kind === 'reading' && chart.flow.checks[check]?.writes === undefined ? [message] : [],
+  );
+  const lines = readings
+    .toSorted((a, b) => Number(proof.has(b.check)) - Number(proof.has(a.check)))
+    .slice(0, shownReadings)
+    .map(({ check, quantity, band }) => {
+      const figure = speaker.formatQuantity(quantity);
+      const meaning = band === '' ? '' : ` (${speaker.answerLabel(check, band)})`;
+      return isolated(`${speaker.checkName(check)}: ${figure}${meaning}`, speaker.direction);
+    });
+  return lines.length === 0 ? [words.nothingMeasured] : lines;
 }
 
 /** What must not be done, and what can hurt. */

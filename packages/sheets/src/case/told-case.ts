@@ -1,15 +1,7 @@
 /**
  * A case put into words once, for every sheet that is made of it.
  */
-import {
-  repeat,
-  stripOf,
-  turn,
-  type Case,
-  type CautionMessage,
-  type NumbersMessage,
-  type Strip,
-} from '@keyturn/core';
+import { repeat, stripOf, type Case, type CautionMessage, type Strip } from '@keyturn/core';
 import type { Rendered, RenderedSection } from '@keyturn/language';
 import type { Block } from '../sheet.ts';
 import { sheetWordsIn } from '../words/sheet-words-in.ts';
@@ -39,7 +31,7 @@ export function tellCase(options: SheetOptions): ToldCase {
     words: sheetWordsIn(speaker.locale),
     strip,
     verdict: rendered.find((one) => one.kind === 'verdict'),
-    numbers: new Map(numbersOf(options).map((section) => [section.id, section])),
+    numbers: new Map(numbersOf(strip, options).map((section) => [section.id, section])),
     cautions: cautionsOf(options).flatMap((message) =>
       speaker
         .render([message])
@@ -52,13 +44,16 @@ export function tellCase(options: SheetOptions): ToldCase {
   };
 }
 
-function numbersOf({ chart, case: kase, speaker }: SheetOptions): readonly RenderedSection[] {
-  const { messages } = turn(chart, kase, {
-    at: kase.state.at,
-    input: { type: 'talk', talk: 'numbers' },
-  });
-  const numbers = messages.filter((one): one is NumbersMessage => one.kind === 'numbers');
-  return speaker.render(numbers).flatMap((one) => (one.kind === 'numbers' ? one.sections : []));
+function numbersOf(
+  { findings, proving, losses }: Strip,
+  { speaker }: SheetOptions,
+): readonly RenderedSection[] {
+  const readings = [...findings, ...proving].flatMap(({ message }) =>
+    message.kind === 'reading' ? [message] : [],
+  );
+  return speaker
+    .render([{ kind: 'numbers', readings, losses }])
+    .flatMap((one) => (one.kind === 'numbers' ? one.sections : []));
 }
 
 /** What stands before the case now, every caution of it anew: paper cannot be asked again. */

@@ -19,7 +19,7 @@ export function escapeCss(text: string): string {
   return text
     .replace(unwritable, '')
     .replace(
-      /[^\w ]/gu,
+      /\W/gu,
       (character) => `\\${(character.codePointAt(0) ?? 0).toString(16).padStart(6, '0')}`,
     );
 }

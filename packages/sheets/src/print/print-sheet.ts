@@ -10,7 +10,8 @@ export interface PrintBrowser {
     readonly offline: boolean;
   }) => Promise<{
     readonly newPage: () => Promise<{
-      readonly setContent: (html: string, options: { readonly waitUntil: 'load' }) => Promise<void>;
+      readonly setContent: (html: string) => Promise<void>;
+      readonly evaluate: (expression: string) => Promise<unknown>;
       readonly pdf: (options: {
         readonly format: string;
         readonly printBackground: boolean;
@@ -40,7 +41,9 @@ export async function printSheet(
   const context = await browser.newContext({ javaScriptEnabled: false, offline: true });
   try {
     const page = await context.newPage();
-    await page.setContent(html, { waitUntil: 'load' });
+    await page.setContent(html);
+    // Letters whose typeface is not there yet are left out of what is printed.
+    await page.evaluate('document.fonts.ready.then(() => undefined)');
     const pdf = await page.pdf({ format: paper, printBackground: true, tagged: true });
     return dated(pdf, sheet.made);
   } finally {

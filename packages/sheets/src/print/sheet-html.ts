@@ -85,7 +85,7 @@ function contents(one: Block): string {
     case 'picture':
       return picture(one.picture);
     case 'cautions':
-      return `<ul>${one.cautions.map(({ word, said, text }) => `<li class="${word}">${element('b', said)} ${element('span', text)}</li>`).join('')}</ul>`;
+      return `<ul>${one.cautions.map(({ word, said, text }) => `<li class="${word}">${element('b', `${said}:`)} ${element('span', text)}</li>`).join('')}</ul>`;
     case 'fields':
       return one.fields
         .map(
