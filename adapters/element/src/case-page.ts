@@ -5,12 +5,15 @@ import {
   compileFlow,
   positionOf,
   repeat,
+  stripOf,
   type Case,
   type CaseEvent,
   type Chart,
   type Input,
   type Message,
+  type Strip,
 } from '@keyturn/core';
+import { circuitOf, probesInHand } from '@keyturn/drawings';
 import {
   localeNames,
   speakerOf,
@@ -19,12 +22,10 @@ import {
   type Speaker,
 } from '@keyturn/language';
 import { dueOf } from '@keyturn/conversation';
-import { circuitOf, probesInHand } from '@keyturn/drawings';
 import { render } from 'lit-html';
 import { findSitting, forgetSitting, keepSitting, type KeptPlace } from './case/kept-sitting.ts';
 import { unpackFlow, type PackedFlow } from './case/packed-flow.ts';
 import { openSitting, takeInputs, takeLine, type Sitting, type Taken } from './case/sitting.ts';
-import { stripOf, type Strip } from './case/strip.ts';
 import { canListen, listenOnce } from './device/speech.ts';
 import { timeIsUp } from './device/time-is-up.ts';
 import { keptUnder, themeOf, wantedLanguage } from './host.ts';
