@@ -26,6 +26,15 @@ import { crankCurrentHigh, crankCurrentLow, crankCurrentNone } from './crank-cur
 import { contactsHigh, contactsOpen, dropClamp, dropGround, dropPositive } from './drop.ts';
 import { controlLow, relayCommandLow, relayFeedLow, signalAbsent } from './signal.ts';
 import { temperatureFreezing, temperatureMild } from './temperature.ts';
+import {
+  boltRight,
+  boltUnder,
+  postRight,
+  postUnder,
+  studDead,
+  studRight,
+  studUnder,
+} from './torque.ts';
 
 /** A limit as it is defined: what it parts, in the words of the trade, and how it is computed. */
 type LimitDefinition = {
@@ -197,6 +206,34 @@ const definitions = {
   'temperature.mild': {
     parts: 'Below it the air is mild, from it on warm.',
     compute: temperatureMild,
+  },
+  'torque.bolt.under': {
+    parts: 'Below it a bolt that holds a starter is not tight yet.',
+    compute: boltUnder,
+  },
+  'torque.bolt.right': {
+    parts: 'Up to it a bolt that holds a starter is tight, above it bolt or thread is harmed.',
+    compute: boltRight,
+  },
+  'torque.stud.under': {
+    parts: "Below it the nut on a starter's stud is not tight yet.",
+    compute: studUnder,
+  },
+  'torque.stud.right': {
+    parts: "Up to it the nut on a starter's stud is tight, above it the stud is harmed.",
+    compute: studRight,
+  },
+  'torque.post.under': {
+    parts: "Below it a lead at the battery's terminal is not tight yet.",
+    compute: postUnder,
+  },
+  'torque.post.right': {
+    parts: "Up to it a lead at the battery's terminal is tight, above it the terminal is harmed.",
+    compute: postRight,
+  },
+  'stud.dead': {
+    parts: "Up to it a starter's stud is dead, above it some battery still feeds it.",
+    compute: studDead,
   },
 } satisfies Readonly<Record<string, LimitDefinition>>;
 
