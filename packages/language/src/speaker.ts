@@ -90,6 +90,7 @@ export function speakerOf(language: Locale, options: SpeakerOptions): Speaker {
     render: (messages) => messages.flatMap((message) => renderMessage(message, voice)),
     understand: (text, hearing) =>
       understandText(text, hearing, {
+        locale,
         lexicon: lexiconOf(hearing.checks),
         formatQuantity: figures.formatQuantity,
         unitHere: figures.unitHere,

@@ -11,6 +11,12 @@ export type RatingStandard = 'sae' | 'en' | 'din' | 'iec' | 'jis' | 'mca';
 /** Where the battery sits. */
 export type BatteryLocation = 'engine-bay' | 'boot' | 'seat';
 
+/** How a starter drives its pinion. */
+export type StarterBuild = 'direct' | 'geared';
+
+/** How big a starter is: `heavy` over 2.5 kW. */
+export type StarterClass = 'car' | 'heavy';
+
 /** What a bolt is screwed into; cast iron counts as steel. */
 export type BoltInto = 'steel' | 'aluminium';
 
@@ -43,6 +49,8 @@ export type LimitContext = {
   readonly cylinders?: number | undefined;
   readonly batteryLocation?: BatteryLocation | undefined;
   readonly batteryAge?: number | undefined;
+  readonly starterBuild?: StarterBuild | undefined;
+  readonly starterClass?: StarterClass | undefined;
   readonly turning?: boolean | undefined;
   readonly smartCharging?: boolean | undefined;
   readonly boltSize?: BoltSize | undefined;
