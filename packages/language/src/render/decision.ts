@@ -14,6 +14,7 @@ export function renderDecision(message: DecisionMessage, voice: Voice): Rendered
     { heading: say('decision.rests'), lines: restLines(message, voice) },
     refundSection(message, voice),
     { heading: say('decision.measure'), lines: measure.map(flow.measure) },
+    { heading: say('verdict.stops'), lines: message.stops.map((id) => flow.stop(id)) },
     { heading: say('decision.change'), lines: changeLines(message, voice) },
     { heading: say('decision.rights'), lines: called === 'decision' ? [say('decision.law')] : [] },
   ].filter(({ lines }) => lines.length > 0);
