@@ -4,11 +4,14 @@
 import {
   compileFlow,
   positionOf,
+  stripOf,
   type Case,
   type CaseEvent,
   type Chart,
   type Input,
+  type Strip,
 } from '@keyturn/core';
+import { circuitOf, probesInHand } from '@keyturn/drawings';
 import {
   localeNames,
   speakerOf,
@@ -22,8 +25,6 @@ import { messagesInHand } from './case/in-hand.ts';
 import { findSitting, forgetSitting, keepSitting, type KeptPlace } from './case/kept-sitting.ts';
 import { unpackFlow, type PackedFlow } from './case/packed-flow.ts';
 import { openSitting, takeInputs, takeLine, type Sitting, type Taken } from './case/sitting.ts';
-import { circuitOf, probesInHand } from './case/pictured.ts';
-import { stripOf, type Strip } from './case/strip.ts';
 import { canListen, listenOnce } from './device/speech.ts';
 import { timeIsUp } from './device/time-is-up.ts';
 import { keptUnder, themeOf, wantedLanguage } from './host.ts';

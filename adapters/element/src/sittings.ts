@@ -3,4 +3,3 @@ export { askAgain } from './case/ask-again.ts';
 export { messagesInHand } from './case/in-hand.ts';
 export { packFlow, unpackFlow, type PackedFlow } from './case/packed-flow.ts';
 export { openSitting, takeInputs, takeLine, type Sitting, type Taken } from './case/sitting.ts';
-export { stripOf, type Strip, type StripLine } from './case/strip.ts';

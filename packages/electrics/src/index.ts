@@ -60,6 +60,8 @@ export type {
   BatteryTechnology,
   LimitContext,
   RatingStandard,
+  StarterBuild,
+  StarterClass,
 } from './limits/limit-context.ts';
 export type { Bound } from './conformance/bound.ts';
 
@@ -87,6 +89,7 @@ export {
 } from './circuit/expected-reading.ts';
 export {
   soundCircuit,
+  usualStarter,
   vehicleCircuit,
   vehicleKind,
   vehicleSpans,

@@ -2,17 +2,26 @@
  * What takes a case further: everything that may take a while, so that a worker can do it while the
  * page goes on taking keys. Pure; what goes in and out is plain JSON.
  */
-import { answersFound, turn, type Case, type CaseEvent, type Chart } from '@keyturn/core';
-import type { AnswerInput, Input, Message, WhyMessage } from '@keyturn/core';
+import {
+  answersFound,
+  stripOf,
+  turn,
+  type AnswerInput,
+  type Case,
+  type CaseEvent,
+  type Chart,
+  type Input,
+  type Message,
+  type Strip,
+  type WhyMessage,
+} from '@keyturn/core';
 import type { Outcome } from '@keyturn/evidence';
 import {
   messagesInHand,
   openSitting,
-  stripOf,
   takeInputs,
   takeLine,
   type Sitting,
-  type Strip,
   type Taken,
 } from '@keyturn/element/sittings';
 import type { Speaker } from '@keyturn/language';

@@ -1,9 +1,8 @@
 /**
  * The paper of the case in hand, as a recorder prints it: who calls, what was found, what fits best.
  */
-import { isReading, isSaid } from '@keyturn/core';
+import { isReading, isSaid, type StripLine } from '@keyturn/core';
 import { finding, ranking } from '@keyturn/element/pieces';
-import type { StripLine } from '@keyturn/element/sittings';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyed } from 'lit-html/directives/keyed.js';
 import { callerFields, type CallerField } from '../case/desk-case.ts';

@@ -1,9 +1,9 @@
 /**
  * The strip: a printed line for every finding, the oldest first, as a chart recorder prints.
  */
+import type { StripLine } from '@keyturn/core';
 import type { Rendered, Speaker } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
-import type { StripLine } from '../case/strip.ts';
 import { picture } from './pictures.ts';
 import { ranking } from './ranking.ts';
 import { ruler } from './ruler.ts';
