@@ -5,7 +5,7 @@ import { createSpeaker, localeTags, type FlowTexts } from '@keyturn/language';
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { helpShares, helpWords } from './case/help.ts';
-import { technicianNote } from './case/note.ts';
+import { technicianSlip } from './case/slip.ts';
 import { countsFile, diagramFile } from './case/saved.ts';
 import { evening, firstCaller } from './demo/town.ts';
 import { createEngine, type Engine } from './engine/engine.ts';
@@ -118,7 +118,7 @@ describe('the note for the technician', () => {
     choice('complaint', 'slow-crank'),
   );
   const noteIn = (tag: string, more: object = {}): readonly string[] =>
-    technicianNote({
+    technicianSlip({
       case: found.case,
       help: 'technician-van',
       caller: { where: 'Reed Lane 3', callback: '555 0199', trailer: '' },

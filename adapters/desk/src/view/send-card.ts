@@ -5,7 +5,7 @@
 import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { helpShares, helpWords } from '../case/help.ts';
-import { technicianNote } from '../case/note.ts';
+import { technicianSlip } from '../case/slip.ts';
 import { keyView, numbered } from './key.ts';
 import type { InHand, Shown } from './shown.ts';
 import { sentence } from './step-card.ts';
@@ -99,7 +99,7 @@ function callerCautions({ flow, speaker }: Shown, { laid }: InHand): TemplateRes
 function noteView(shown: Shown, inHand: InHand, help: string): TemplateResult {
   const { words, act, speaker, texts } = shown;
   const { kase, caller } = inHand;
-  const lines = technicianNote({
+  const lines = technicianSlip({
     case: kase.sitting.case,
     help,
     caller,
@@ -211,11 +211,11 @@ const numberedCauses = 8;
 
 /** What it turned out to be. */
 export function causeCard(shown: Shown, inHand: InHand): TemplateResult {
-  const { words, texts, act, flow } = shown;
+  const { words, speaker, act, flow } = shown;
   const { verdict, leaders } = inHand.kase.sitting.case.state;
   const likely = (verdict?.ranking ?? leaders).map(([id]) => id);
   const all = [...new Set([...likely, ...Object.keys(flow.faults)])];
-  const name = (id: string): string => texts.faults[id]?.name ?? id;
+  const name = speaker.faultName;
   const counted = (event: Event): void => {
     event.preventDefault();
     const chosen = new FormData(event.currentTarget as HTMLFormElement).get('cause');

@@ -219,7 +219,7 @@ function changeOf(
   if (leader === undefined || !tells(why)) return undefined;
   const [fault, share] = leader;
   return fill(words.then, {
-    fault: speaker.formatShare(texts.faults[fault]?.name ?? fault, share),
+    fault: speaker.formatShare(speaker.faultName(fault), share),
     help: helpWords(texts, flow.faults[fault]?.send ?? '').name ?? words.nobody,
   });
 }
