@@ -439,7 +439,11 @@ export class DeskPage {
         return;
       case 'dont-know':
       case 'cannot':
-        if (kase !== undefined && cardOf(this.#hand, kase) === 'step') {
+        if (
+          kase !== undefined &&
+          cardOf(this.#hand, kase) === 'step' &&
+          positionOf(kase.sitting.case).awaiting === 'answer'
+        ) {
           take({ type: 'talk', talk: command });
         }
         return;

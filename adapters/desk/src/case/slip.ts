@@ -6,7 +6,7 @@ import { isReading, isSaid, type Case, type Flow } from '@keyturn/core';
 import type { FlowTexts, Speaker } from '@keyturn/language';
 import type { Caller } from './desk-case.ts';
 import { listed } from '../wording.ts';
-import { helpWords } from './help.ts';
+import { helpWords, isForFault } from './help.ts';
 
 /** What is said of the spot and the vehicle, in this order. */
 const spot = ['place', 'scene', 'drive', 'transmission', 'ignition'] as const;
@@ -37,7 +37,8 @@ export function technicianSlip(source: SlipSource): readonly string[] {
   const { caller, help, texts, words, speaker } = source;
   const { verdict, leaders, order, answers } = source.case.state;
   const ranking = verdict?.ranking ?? leaders;
-  const shares = ranking
+  // Whoever goes for the sake of a danger does not go for a fault.
+  const shares = (isForFault(source.flow, help) ? ranking : [])
     .slice(0, 2)
     .filter(([, share]) => share >= 0.05)
     .map(([id, share]) => speaker.formatShare(speaker.faultName(id), share));

@@ -1,6 +1,7 @@
 /**
  * The whole desk.
  */
+import { positionOf } from '@keyturn/core';
 import { directionOf } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyOf } from '../keys.ts';
@@ -116,7 +117,7 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
     });
   return html`<div class="keys row">
     ${
-      kind === 'step'
+      kind === 'step' && positionOf(inHand.kase.sitting.case).awaiting === 'answer'
         ? html`${small('dont-know', speaker.key('dontKnow'), isFigure ? '?' : '0')}
           ${small('cannot', speaker.key('cannot'), isFigure ? '' : keyOf.cannot)}`
         : nothing

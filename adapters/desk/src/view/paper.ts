@@ -68,7 +68,8 @@ function spot(shown: Shown, { kase }: InHand): TemplateResult {
   const { answers, context } = kase.sitting.case.state;
   const told = (check: string): string => {
     const answer = answers[check]?.at(-1);
-    if (!isSaid(answer)) return words.notAsked;
+    if (answer === undefined) return words.notAsked;
+    if (!isSaid(answer)) return words.notKnown;
     if (isReading(answer)) return speaker.formatQuantity(answer);
     return listed(
       answer.map((one) => speaker.answerLabel(check, one)),

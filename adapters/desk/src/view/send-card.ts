@@ -4,7 +4,7 @@
  */
 import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { helpShares, helpWords } from '../case/help.ts';
+import { helpShares, helpWords, isForFault } from '../case/help.ts';
 import { technicianSlip } from '../case/slip.ts';
 import { keyView, numbered } from './key.ts';
 import type { InHand, Shown } from './shown.ts';
@@ -49,8 +49,8 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
         <h3>${words.tellCaller}</h3>
         ${isVerdict && stop === undefined ? callerCautions(shown, inHand) : nothing}
         <ul>
-          ${help === 'nothing' ? nothing : html`<li>${words.tellStay}</li>`}
           ${isVerdict ? callerLines(shown, verdict.remedy).map((line) => html`<li>${line}</li>`) : nothing}
+          ${help === 'nothing' ? nothing : html`<li>${words.tellStay}</li>`}
         </ul>
       </section>
     </div>`;
@@ -65,6 +65,7 @@ function sureness(shown: Shown, inHand: InHand, help: string): string {
     const [rendered] = speaker.render([verdict]);
     return rendered?.kind === 'verdict' ? `${rendered.title}. ${rendered.strength}` : '';
   }
+  if (!isForFault(flow, help)) return words.sureOwn;
   const ranking = verdict?.ranking ?? leaders;
   if (ranking.length === 0) return words.sureGuessNone;
   const share = helpShares(flow, [help], ranking)[0]?.[1] ?? 0;
