@@ -238,6 +238,29 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     expect(await asked(page)).toContain('Police');
   });
 
+  test('goes on asking though the police are under way', async () => {
+    const { page } = await desk();
+    for (const keys of [['+'], ['1'], ['1'], ['2'], ['='], ['1'], ['1']]) {
+      await press(page, ...keys);
+    }
+    expect(await asked(page)).toContain('under way');
+    const key = await numberOf(page, ['Go on asking']);
+    await press(page, key ?? '');
+    expect(await asked(page)).toContain('Is everyone safe now');
+  });
+
+  test('sends nobody by a key that bounces after the last question', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(asks('battery-look')))]);
+    await press(page, '/');
+    await page.keyboard.press('1');
+    await inside(page, '.slip').waitFor();
+    await page.keyboard.press('1');
+    await page.waitForTimeout(200);
+    expect(await asked(page)).toBe('Boost van');
+    expect((await stored(page))['cases']).toMatchObject([{ sent: null }]);
+  });
+
   test('holds a danger until it is over', async () => {
     const { page } = await desk();
     await seed(page, [deskCase(played(asks('complaint')))]);

@@ -16,6 +16,7 @@ import { firstCaller, inventedCaller, type InventedCaller } from './demo/town.ts
 import { DeskVoice, type LoadPack } from './desk-pack.ts';
 import { DeskClock } from './device/clock.ts';
 import { listenToKeys, type KeyActions } from './device/key-listener.ts';
+import { rememberCase, rememberedCase } from './device/last-case.ts';
 import { saveFile } from './device/save-file.ts';
 import type { Engine, Laid, Turned } from './engine/engine.ts';
 import type { Command } from './keys.ts';
@@ -39,6 +40,9 @@ export interface DeskSetup {
   readonly isKept: boolean;
   readonly loadPack: LoadPack;
 }
+
+/** A key that answered the last question and bounces sends nobody: so long it does nothing. */
+const settleMs = 400;
 
 /** The case in hand, as it lies there. */
 interface Lying {
@@ -72,6 +76,8 @@ export class DeskPage {
       this.#actions.take({ type: 'tick' });
     },
   });
+  /** Since when it is said what to send, in milliseconds of the epoch. */
+  #toSendSince: number | undefined;
   #endKeys: () => void = () => undefined;
   #endWatch: () => void = () => undefined;
 
@@ -86,16 +92,15 @@ export class DeskPage {
     await this.#voice.speak(wanted);
     await this.#book.read();
     this.#setup.root.replaceChildren(this.#box);
-    if (!this.#setup.isKept) this.#notices = [this.#words.notKept];
-    else if (this.#book.unfit > 0) {
-      this.#notices = [fill(this.#words.unfit, { count: this.#book.unfit })];
-    }
     this.#endKeys = listenToKeys(this.#keyActions);
     this.#endWatch = this.#setup.store.watch(() => void this.#readAgain());
-    const before = sessionStorage.getItem(lastKey);
-    if (before !== null && this.#book.case(before) !== undefined) await this.#choose(before);
-    else this.#show(true);
-    this.#clock.run();
+    const { unfit } = this.#book;
+    const { notKept, unfit: unfitWords } = this.#words;
+    if (!this.#setup.isKept) this.#notices = [notKept];
+    else if (unfit > 0) this.#notices = [fill(unfitWords, { count: unfit })];
+    const before = this.#book.case(rememberedCase());
+    if (before === undefined) this.#show(true);
+    else await this.#choose(before.id, this.#notices[0]);
   }
 
   /** Ends what runs: the desk has left the page. */
@@ -143,10 +148,11 @@ export class DeskPage {
   }
 
   #lie(lying: Lying): void {
+    const goesOn = this.#lying?.id === lying.id && this.#hand.goesOn;
     this.#lying = lying;
-    this.#hand = emptyHand;
+    this.#hand = { ...emptyHand, goesOn };
     this.#screen = 'desk';
-    sessionStorage.setItem(lastKey, lying.id);
+    rememberCase(lying.id);
     void this.#learnWhy(lying);
   }
 
@@ -163,7 +169,7 @@ export class DeskPage {
   #leaveCase(notice: string): void {
     this.#lying = undefined;
     this.#hand = emptyHand;
-    sessionStorage.removeItem(lastKey);
+    rememberCase(undefined);
     this.#notices = [notice];
     this.#show(true);
   }
@@ -269,6 +275,8 @@ export class DeskPage {
 
   #show(isMoved: boolean): void {
     const shown = this.#shown();
+    const kind = shown.inHand === undefined ? undefined : cardOf(shown.hand, shown.inHand.kase);
+    this.#toSendSince = kind === 'send' ? (this.#toSendSince ?? Date.now()) : undefined;
     render(page(shown), this.#box);
     this.#clock.run();
     if (isMoved) this.#bringToHand();
@@ -353,7 +361,7 @@ export class DeskPage {
       void this.#turn((sitting) => this.#setup.engine.say(sitting, { at: now(), line, locale }));
     },
     hand: (change) => {
-      const isMoved = 'asking' in change || 'open' in change;
+      const isMoved = 'asking' in change || 'open' in change || 'goesOn' in change;
       this.#hand = { ...this.#hand, ...change };
       this.#show(isMoved);
     },
@@ -483,7 +491,9 @@ export class DeskPage {
     hasKeys: () => this.#hasKeys,
     entry: () => entryOf(this.#shown()),
     number: (key) => {
-      if (this.#kase !== undefined && this.#busy.has(this.#kase.id)) return;
+      const kase = this.#kase;
+      if (kase !== undefined && this.#busy.has(kase.id)) return;
+      if (Date.now() - (this.#toSendSince ?? 0) < settleMs) return;
       this.#find(`.card [data-key="${key}"]`)?.click();
     },
     line: () => {
@@ -506,9 +516,6 @@ export class DeskPage {
     return this.#voice.words;
   }
 }
-
-/** Where the window remembers which case was in hand. */
-const lastKey = 'keyturn-desk-case';
 
 function now(): string {
   return new Date().toISOString();
