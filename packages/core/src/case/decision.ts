@@ -28,6 +28,7 @@ export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
     rests: restsOf(flow, state, line),
     changes: changesOf(flow, state, line),
     measure: line.measure,
+    stops: assess(flow, state).stops.map(({ id }) => id),
     again: line.again,
     ...(refund === undefined ? {} : { refund }),
   };

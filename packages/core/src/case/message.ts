@@ -209,6 +209,8 @@ export interface DecisionMessage {
   readonly changes: readonly OtherDecision[];
   /** What to measure on the vehicle before another part is fitted: checks of the no-start flow. */
   readonly measure: readonly string[];
+  /** The hard stops in force. */
+  readonly stops: readonly string[];
   /** Checks to be answered once more; until then the case stays open. */
   readonly again: readonly string[];
   /** What is paid back, where the shop's terms and the sale say so. */

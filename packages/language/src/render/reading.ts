@@ -10,22 +10,31 @@ export function renderReading(message: ReadingMessage, voice: Voice): Rendered[]
   const { check, band, bands } = message;
   const figure = figures.formatQuantity(message.quantity);
   // Its bounds hang on what is not known of the vehicle: an electronic tester's, on the label.
-  if (band === '') return [{ kind: 'text', text: say('reading.unjudged', { figure }) }];
+  if (band === '') {
+    const { unjudged } = flow.check(check);
+    const text =
+      unjudged === undefined
+        ? say('reading.unjudged', { figure })
+        : say('reading.plain', { figure, means: unjudged });
+    return [{ kind: 'text', text }];
+  }
   const shares = mostLikely(message.weights, message.weights.length).map(([id, share]) =>
     say('reading.share', {
       share: figures.formatShare(share),
       label: flow.answerLabel(check, id),
     }),
   );
+  const means = message.borderline ? shares.join(', ') : flow.answerMeaning(check, band);
   const text = message.borderline
-    ? say('reading.borderline', { figure, shares: shares.join(', ') })
-    : say('reading.plain', { figure, means: flow.answerMeaning(check, band) });
+    ? say('reading.borderline', { figure, shares: means })
+    : say('reading.plain', { figure, means });
   const said = [text, settling(message, voice), expectation(message, voice)];
   const bandLabels = bands.map((id) => flow.answerLabel(check, id));
   return [
     {
       kind: 'scale',
       text: said.filter((one) => one !== '').join(' '),
+      means,
       reading: message,
       bandLabels,
     },
