@@ -78,6 +78,7 @@ describe.each(['starter-return', 'battery-return'])('%s', (name) => {
           decide,
           reason,
           rests: [],
+          stops: [],
           changes: [],
           measure,
           again,
