@@ -55,6 +55,8 @@ export interface Speaker {
   readonly formatRange: (low: number, high: number, decimals: number) => string;
   /** What a check is called. Throws `text-missing`. */
   readonly checkName: (check: string) => string;
+  /** What the flow is called: "The vehicle will not start". */
+  readonly flowName: string;
   /** What a fault is called. Throws `text-missing`. */
   readonly faultName: (fault: string) => string;
   /** What is picked for an answer. Throws `text-missing`. */
@@ -106,6 +108,7 @@ export function speakerOf(language: Locale, options: SpeakerOptions): Speaker {
     formatNumber: (value, decimals) => numbers(decimals).format(value),
     formatRange: (low, high, decimals) => numbers(decimals).formatRange(low, high),
     checkName: flow.checkName,
+    flowName: flowTexts.name,
     faultName: flow.fault,
     answerLabel: flow.answerLabel,
     direction: isRightToLeft(locale) ? 'rtl' : 'ltr',

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { compileFlow, positionOf, type Input } from '@keyturn/core';
+import { compileFlow, positionOf, stripOf, type Input } from '@keyturn/core';
 import { loadFlow } from '@keyturn/core/load';
 import { circuitOf, probesInHand } from '@keyturn/drawings';
 import { describe, expect, test } from 'vitest';
@@ -7,7 +7,6 @@ import { askAgain } from './ask-again.ts';
 import { findSitting, forgetSitting, keepSitting, type KeptPlace } from './kept-sitting.ts';
 import { packFlow, unpackFlow } from './packed-flow.ts';
 import { openSitting, takeInputs, type Sitting } from './sitting.ts';
-import { stripOf } from './strip.ts';
 
 const folder = new URL('../../../../flows/no-start/', import.meta.url);
 const loaded = loadFlow(

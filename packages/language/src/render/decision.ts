@@ -10,13 +10,17 @@ export function renderDecision(message: DecisionMessage, voice: Voice): Rendered
   const { say, flow } = voice;
   const { decide, reason, called, measure } = message;
   const sections = [
-    { heading: say('decision.do'), lines: doLines(message, voice) },
-    { heading: say('decision.rests'), lines: restLines(message, voice) },
+    { id: 'do', heading: say('decision.do'), lines: doLines(message, voice) },
+    { id: 'rests', heading: say('decision.rests'), lines: restLines(message, voice) },
     refundSection(message, voice),
-    { heading: say('decision.measure'), lines: measure.map(flow.measure) },
-    { heading: say('verdict.stops'), lines: message.stops.map((id) => flow.stop(id)) },
-    { heading: say('decision.change'), lines: changeLines(message, voice) },
-    { heading: say('decision.rights'), lines: called === 'decision' ? [say('decision.law')] : [] },
+    { id: 'measure', heading: say('decision.measure'), lines: measure.map(flow.measure) },
+    { id: 'stops', heading: say('verdict.stops'), lines: message.stops.map((id) => flow.stop(id)) },
+    { id: 'change', heading: say('decision.change'), lines: changeLines(message, voice) },
+    {
+      id: 'rights',
+      heading: say('decision.rights'),
+      lines: called === 'decision' ? [say('decision.law')] : [],
+    },
   ].filter(({ lines }) => lines.length > 0);
   return [
     {
@@ -70,11 +74,12 @@ function changeLines({ changes }: DecisionMessage, voice: Voice): string[] {
 
 function refundSection({ refund }: DecisionMessage, voice: Voice): RenderedSection {
   const { say, figures } = voice;
-  const heading = say('refund.heading');
-  if (refund === undefined) return { heading, lines: [] };
+  const [id, heading] = ['refund', say('refund.heading')];
+  if (refund === undefined) return { id, heading, lines: [] };
   const { currency, lines, total } = refund;
   const money = (amount: number): string => figures.formatMoney(amount, currency);
   return {
+    id,
     heading,
     lines: [
       ...lines.map((line) => refundLine(line, money(line.amount), voice)),

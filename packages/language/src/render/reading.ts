@@ -24,15 +24,17 @@ export function renderReading(message: ReadingMessage, voice: Voice): Rendered[]
       label: flow.answerLabel(check, id),
     }),
   );
+  const means = message.borderline ? shares.join(', ') : flow.answerMeaning(check, band);
   const text = message.borderline
-    ? say('reading.borderline', { figure, shares: shares.join(', ') })
-    : say('reading.plain', { figure, means: flow.answerMeaning(check, band) });
+    ? say('reading.borderline', { figure, shares: means })
+    : say('reading.plain', { figure, means });
   const said = [text, settling(message, voice), expectation(message, voice)];
   const bandLabels = bands.map((id) => flow.answerLabel(check, id));
   return [
     {
       kind: 'scale',
       text: said.filter((one) => one !== '').join(' '),
+      means,
       reading: message,
       bandLabels,
     },
