@@ -1,5 +1,6 @@
 import type { Check } from '@keyturn/core';
 import type { CheckTexts, FlowTexts } from '../flow-texts.ts';
+import { wordsOf } from '../typed/heard.ts';
 import { createTermReader, type TermReader, type Terms } from '../typed/terms.ts';
 import { normalise } from '../typed/normalise.ts';
 import { readTokens } from '../typed/read-tokens.ts';
@@ -9,6 +10,7 @@ import { createVocabulary, type Vocabulary } from '../typed/vocabulary.ts';
 import { createNumberWords, type NumberWords } from '../numbers/number-words.ts';
 import { createUnitReader, type UnitReader } from '../numbers/units-said.ts';
 import type { TalkWord, Words } from '../words/words.ts';
+import { learn, type Learned, type Spoken } from './learned.ts';
 import { type Weights, weightsOf } from './weights.ts';
 
 /** One answer and every phrase that says it: its id, its label, what people say. */
@@ -16,6 +18,8 @@ export interface OptionPhrases {
   readonly id: string;
   readonly label: string;
   readonly phrases: readonly Terms[];
+  /** The same with every word as it is written. */
+  readonly spoken: readonly Spoken[];
   /** Every term of its phrases. */
   readonly terms: ReadonlySet<string>;
 }
@@ -29,6 +33,8 @@ export interface CheckPhrases {
   readonly options: readonly OptionPhrases[];
   /** What each term tells of the answers. */
   readonly weights: Weights;
+  /** What the phrases taught, once it is first asked for. */
+  readonly learned: () => Learned;
   /** Terms of the check's name, which say what is spoken of. */
   readonly topic: ReadonlySet<string>;
   /** Those of them that name no other check, and are no answer told from memory. */
@@ -99,25 +105,28 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   const words = spellWords(given);
   const reader = createTermReader(words);
   const typedWords = new Set<string>();
-  const read = (phrases: readonly string[]): Terms[] =>
+  const readSpoken = (phrases: readonly string[]): Spoken[] =>
     phrases
       .map((phrase) => {
         const tokens = readTokens(phrase, words);
         for (const token of tokens) if (token.kind === 'word') typedWords.add(token.text);
-        return reader.fromTokens(tokens);
+        return { terms: reader.fromTokens(tokens), words: wordsOf(tokens) };
       })
-      .filter((terms) => terms.length > 0);
+      .filter(({ terms }) => terms.length > 0);
+  const read = (phrases: readonly string[]): Terms[] =>
+    readSpoken(phrases).map(({ terms }) => terms);
 
   const talk = readTalkPhrases(words, reader);
-  const checkTerms = Object.values(checks).map((check): Omit<CheckPhrases, 'named'> => {
+  const checkTerms = Object.values(checks).map((check): Omit<CheckPhrases, 'named' | 'learned'> => {
     const own = textsOf(check, texts);
     const options = optionIds(check, own).map((id): OptionPhrases => {
       const answer = own.answers?.[id] ?? texts.lamp?.[id];
       const label = answer?.label ?? id;
       // An id that is a word of talk in this language ("no" is yes in Polish) is no way to say it.
       const ids = isTalk(id, talk, reader) ? [] : [id];
-      const phrases = read([...ids, label, ...(answer?.said ?? [])]);
-      return { id, label, phrases, terms: new Set(phrases.flat()) };
+      const spoken = readSpoken([...ids, label, ...(answer?.said ?? [])]);
+      const phrases = spoken.map(({ terms }) => terms);
+      return { id, label, phrases, spoken, terms: new Set(phrases.flat()) };
     });
     const topic = new Set(reader.fromText(own.name));
     return {
@@ -148,7 +157,13 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   const entries = checkTerms.map((entry): CheckPhrases => {
     const isOwn = (term: string): boolean =>
       holdersOf(term) <= mostHolders && (entry.check.at === 'memory' || !told.has(term));
-    return { ...entry, named: new Set([...entry.topic].filter(isOwn)) };
+    return {
+      ...entry,
+      named: new Set([...entry.topic].filter(isOwn)),
+      learned: once(() =>
+        learn([...entry.options.map(({ spoken }) => spoken), elsewhere(entry, checkTerms)]),
+      ),
+    };
   });
 
   const interrupts = Object.entries(texts.interrupts).flatMap(([interrupt, { name, said }]) =>
@@ -199,6 +214,37 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     having,
     corrections,
   };
+}
+
+/** Made when it is first asked for, and kept. */
+function once<Value>(make: () => Value): () => Value {
+  let made: { readonly value: Value } | undefined;
+  return () => (made ??= { value: make() }).value;
+}
+
+type Answered = Pick<CheckPhrases, 'id' | 'options'>;
+
+/** Checks of which more of the words are the same say the same things in other places. */
+const mostShared = 0.35;
+
+/** So much is said elsewhere for what is said to a check. */
+const elsewhereShare = 0.5;
+
+/** What is said to other checks and is no answer to this one, some of each. */
+function elsewhere(own: Answered, all: readonly Answered[]): Spoken[] {
+  const termsOf = ({ options }: Answered): Set<string> =>
+    new Set(options.flatMap(({ terms }) => [...terms]));
+  const phrasesOf = ({ options }: Answered): Spoken[] => options.flatMap(({ spoken }) => spoken);
+  const terms = termsOf(own);
+  const others = all.filter((other) => {
+    const theirs = termsOf(other);
+    const shared = [...theirs].filter((term) => terms.has(term)).length;
+    return other !== own && shared <= mostShared * Math.min(theirs.size, terms.size);
+  });
+  const phrases = others.flatMap(phrasesOf);
+  const wanted = Math.floor(phrasesOf(own).length * elsewhereShare);
+  const stride = Math.max(1, phrases.length / Math.max(wanted, 1));
+  return phrases.filter((_, index) => Math.floor(index / stride) !== Math.floor((index - 1) / stride));
 }
 
 /** A word of an emergency that stands in so many of its phrases, or alone, tells of it. */

@@ -1,4 +1,4 @@
-import { findPhrase, hear, isPhrase, means, says, type Heard } from '../typed/heard.ts';
+import { findPhrase, hear, hearTokens, isPhrase, means, says, type Heard } from '../typed/heard.ts';
 import type { Lexicon, TalkPhrases } from './lexicon.ts';
 import { again, type Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
@@ -96,7 +96,7 @@ export function findInterrupt(
 ): string | undefined {
   const { reader, vocabulary, interrupts } = lexicon;
   for (const clause of clauses) {
-    const heard = hear(reader.fromTokens(clause), vocabulary);
+    const heard = hearTokens(clause, lexicon);
     const literal = hear(reader.literally(clause), vocabulary);
     const found = interrupts.filter((phrase) => {
       if (!possible.includes(phrase.interrupt)) return false;

@@ -1,4 +1,4 @@
-import { hear } from '../typed/heard.ts';
+import { hear, hearTokens } from '../typed/heard.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
 import { readCorrection } from './said-correction.ts';
 import { readFigures } from './said-figures.ts';
@@ -31,7 +31,7 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
     text,
     tokens,
     clauses: cutClauses(tokens, lexicon),
-    heard: hear(lexicon.reader.fromTokens(tokens).slice(0, mostTerms), lexicon.vocabulary),
+    heard: hearTokens(tokens, lexicon, mostTerms),
     literal: hear(lexicon.reader.literally(tokens).slice(0, mostTerms), lexicon.vocabulary),
     hearing,
     listener,
