@@ -1,4 +1,4 @@
-import { type Heard, isPhrase, findPhrase } from '../typed/heard.ts';
+import { type Heard, isPhrase, findPhrase, says } from '../typed/heard.ts';
 import { type Fit, fitOptions } from './fit.ts';
 import type { CheckPhrases, OptionPhrases } from './lexicon.ts';
 
@@ -58,12 +58,38 @@ export function chooseOption(heard: Heard, check: CheckPhrases): Choice {
   return choice;
 }
 
+/**
+ * True where a whole phrase of another answer is said as well, by words that the best one has not:
+ * "loose and corroded" is two answers.
+ */
+function isSaidBeside(
+  fit: Fit,
+  best: Fit,
+  heard: Heard,
+  { options, weights }: CheckPhrases,
+): boolean {
+  if (fit === best || fit.recall < wholePhrase) return false;
+  const own = options.find(({ id }) => id === best.id)?.terms ?? new Set();
+  return fit.phrase.some(
+    (term) => !own.has(term) && says(heard, term) && (weights.get(term) ?? 0) >= tellingWeight,
+  );
+}
+
+/** So much of a phrase is all of it. */
+const wholePhrase = 0.9;
+
+/** A word that weighs as much tells an answer. */
+const tellingWeight = 0.5;
+
 function choose(heard: Heard, check: CheckPhrases): Choice {
   const fits = weigh(heard, check);
   const [best, second] = fits;
   if (best === undefined) return { type: 'none' };
   if (best.score >= taken && best.score - Math.max(second?.score ?? 0, 0) >= margin) {
-    return { type: 'one', fit: best };
+    const rival = fits.find((fit) => isSaidBeside(fit, best, heard, check));
+    return rival === undefined
+      ? { type: 'one', fit: best }
+      : { type: 'close', fits: [best, rival] };
   }
   const left = fits.filter(({ score }) => score >= 0);
   const isDenial = left.length < fits.length && heard.at.length <= shortTerms;

@@ -244,7 +244,9 @@ function elsewhere(own: Answered, all: readonly Answered[]): Spoken[] {
   const phrases = others.flatMap(phrasesOf);
   const wanted = Math.floor(phrasesOf(own).length * elsewhereShare);
   const stride = Math.max(1, phrases.length / Math.max(wanted, 1));
-  return phrases.filter((_, index) => Math.floor(index / stride) !== Math.floor((index - 1) / stride));
+  return phrases.filter(
+    (_, index) => Math.floor(index / stride) !== Math.floor((index - 1) / stride),
+  );
 }
 
 /** A word of an emergency that stands in so many of its phrases, or alone, tells of it. */

@@ -66,9 +66,7 @@ export function readChoice(turn: Turn): Understood | undefined {
   const { form } = check.check;
   if (form.kind === 'choice' && form.several) {
     const { lexicon } = turn.listener;
-    const parts = turn.clauses
-      .slice(0, mostClauses)
-      .map((clause) => hearTokens(clause, lexicon));
+    const parts = turn.clauses.slice(0, mostClauses).map((clause) => hearTokens(clause, lexicon));
     const chosen = chooseSeveral(parts, check);
     return chosen.length === 0 ? undefined : answers([{ check: check.id, value: chosen }]);
   }
