@@ -8,6 +8,8 @@ import { spellWords } from '../typed/spell-words.ts';
 import type { Token } from '../typed/token.ts';
 import { createVocabulary, type Vocabulary } from '../typed/vocabulary.ts';
 import { createNumberWords, type NumberWords } from '../numbers/number-words.ts';
+import { createWordMender, type WordMender } from '../numbers/mend-words.ts';
+import { durations } from '../numbers/unit.ts';
 import { createUnitReader, type UnitReader } from '../numbers/units-said.ts';
 import type { TalkWord, Words } from '../words/words.ts';
 import { learn, type Learned, type Spoken } from './learned.ts';
@@ -41,6 +43,8 @@ export interface CheckPhrases {
   readonly named: ReadonlySet<string>;
   /** What names the check itself, word for word. */
   readonly names: readonly Terms[];
+  /** When it is read, which names it only where no other reading is in hand: "at 15 seconds". */
+  readonly moments: readonly Terms[];
   /** The words by which its reading goes on a line of several. */
   readonly said: readonly (readonly Token[])[];
 }
@@ -68,6 +72,8 @@ export interface Lexicon {
   readonly words: Words;
   readonly numbers: NumberWords;
   readonly readUnit: UnitReader;
+  /** Puts right what was mistyped beside figures. */
+  readonly mend: WordMender;
   readonly reader: TermReader;
   /** Every word of the phrases as it is written, whole. */
   readonly typedWords: ReadonlySet<string>;
@@ -116,6 +122,14 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   const read = (phrases: readonly string[]): Terms[] =>
     readSpoken(phrases).map(({ terms }) => terms);
 
+  const readUnit = createUnitReader(words);
+  const isMoment = (name: string): boolean => {
+    const tokens = readTokens(name, words);
+    return tokens.some((token, at) => {
+      const unit = token.kind === 'number' ? readUnit(tokens, at + 1) : undefined;
+      return unit !== undefined && durations.includes(unit.code);
+    });
+  };
   const talk = readTalkPhrases(words, reader);
   const checkTerms = Object.values(checks).map((check): Omit<CheckPhrases, 'named' | 'learned'> => {
     const own = textsOf(check, texts);
@@ -142,7 +156,9 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       // A name that is no more than a small word ("ça" for CA) names nothing.
       names: [check.id, own.name, ...(own.said ?? [])]
         .filter((name) => !words.fillers.includes(normalise(name, words.spelling)))
+        .filter((name) => !isMoment(name))
         .map(reader.literally),
+      moments: (own.said ?? []).filter(isMoment).map(reader.literally),
       said: (own.said ?? []).map((said) => readTokens(said, words)),
     };
   });
@@ -185,8 +201,9 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   const corrections = read(words.corrections);
 
   const everything = [
-    ...entries.flatMap(({ options, names }) => [
+    ...entries.flatMap(({ options, names, moments }) => [
       ...names,
+      ...moments,
       ...options.flatMap(({ phrases }) => phrases),
     ]),
     ...interrupts.map(({ terms }) => terms),
@@ -201,7 +218,8 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     weights: weightsOf(entries.flatMap(({ options }) => options.map(({ phrases }) => phrases))),
     words,
     numbers: createNumberWords(words),
-    readUnit: createUnitReader(words),
+    readUnit,
+    mend: createWordMender(words, (word) => typedWords.has(word)),
     reader,
     typedWords,
     vocabulary: createVocabulary(everything.flat(), words.spelling),

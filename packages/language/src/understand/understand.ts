@@ -26,7 +26,7 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
   const { lexicon } = listener;
   if (text.length > longestText)
     return { type: 'unclear', code: 'too-long', given: cut(text), possible: [] };
-  const tokens = readTokens(text, lexicon.words);
+  const tokens = lexicon.mend(readTokens(text, lexicon.words));
   const turn: Turn = {
     text,
     tokens,

@@ -58,6 +58,7 @@ export const deWords: Words = {
     achtzig: 80,
     neunzig: 90,
     anderthalb: 1.5,
+    'ein einhalb': 1.5,
     anderthalbe: 1.5,
     eineinhalb: 1.5,
     'ein halb': 0.5,
@@ -72,7 +73,7 @@ export const deWords: Words = {
   },
   scales: { hundert: 100, tausend: 1000 },
   decimalZero: [],
-  point: ['komma', 'punkt', 'beistrich'],
+  point: ['komma', 'koma', 'punkt', 'beistrich'],
   joins: ['und'],
   articles: ['einer', 'eines', 'einem'],
   fractions: {
@@ -142,7 +143,7 @@ export const deWords: Words = {
   grouping: '.',
   units: {
     V: list(`
-      v, volt, vdc, v dc, volt dc, volt gleichspannung, v gleichspannung
+      v, volt, volts, vol, vlt, vdc, v dc, volt dc, volt gleichspannung, v gleichspannung
     `),
     mV: ['mv', 'millivolt', 'milli volt'],
     A: list(`
@@ -185,11 +186,17 @@ export const deWords: Words = {
     '[psi]': ['psi'],
     '%': ['%', 'prozent', 'perzent'],
   },
-  bareUnits: ['grad', '°'],
+  bareUnits: ['grad', 'grd', '°'],
   boundsOnly: list(`
     weniger als, kleiner als, niedriger als, tiefer als, mehr als, größer als, höher als, unter,
     über, unterhalb, unterhalb von, oberhalb, oberhalb von, mindestens, wenigstens, zumindest,
     höchstens, maximal, bis zu, nicht mal, nicht einmal, keine
+  `),
+  nearly: list(`
+    kurz, etwas, knapp, bisschen, leicht, wenig, minimal, gerade, eben, hauch, bissl, tick
+  `),
+  vague: list(`
+    und ein bisschen, und bisschen, und ein paar, und etwas, irgendwas, komma irgendwas, komma noch was, und noch was, und ein wenig, und ein paar zerquetschte, und a bissl, komma etwas
   `),
   besideFigures: list(`
     bis, oder, auf, bei, in, mit, während, wenn, nach, vor, an, am, im, beim, von, für, als, hier,

@@ -232,6 +232,12 @@ export const plWords: Words = {
     przynajmniej, najmniej, najwyżej, co najwyżej, maksymalnie, minimalnie, minimum, maksimum, nie
     więcej niż, nie mniej niż, niecałe, niecałych, niespełna, nawet nie
   `),
+  nearly: list(`
+    trochę, tuż, nieco, lekko, odrobinę, ciut, minimalnie, troszkę, tylko, zaraz
+  `),
+  vague: list(`
+    z kawałkiem, z hakiem, i trochę, z groszem, z groszami, coś, przecinek coś, i coś, z czymś, z ogonkiem, i troszkę, z małym hakiem, i kawałek
+  `),
   besideFigures: list(`
     plus, to, lub, albo, czyli, na, w, we, z, ze, przy, podczas, gdy, kiedy, jak, po, przed, przez, od, do,
     za, dla, o, u, tu, tutaj, tam, dziś, dzisiaj, dokładnie, równo, stale, a, i, ale, potem, teraz,
