@@ -1,7 +1,7 @@
 import type { Token } from '../typed/token.ts';
 import { isMistyped } from '../typed/typing-mistake.ts';
-import type { Words } from '../words/words.ts';
 import { wordAt } from './found-number.ts';
+import type { NumberWords } from './number-words.ts';
 
 /** Puts right what was mistyped beside figures: "ten piont one vlts". */
 export type WordMender = (tokens: readonly Token[]) => readonly Token[];
@@ -15,7 +15,10 @@ const shortest = 4;
  * word for the point, behind one a unit, and beside a point, a unit or another number a number.
  * Where it may be two of them it stays.
  */
-export function createWordMender(words: Words, known: (word: string) => boolean): WordMender {
+export function createWordMender(
+  { words, takeApart }: NumberWords,
+  known: (word: string) => boolean,
+): WordMender {
   const single = (said: readonly string[]): string[] =>
     said.filter((word) => !word.includes(' ') && word.length >= shortest);
   const points = new Set(words.point);
@@ -60,7 +63,7 @@ export function createWordMender(words: Words, known: (word: string) => boolean)
     const mended = [...tokens];
     tokens.forEach((token, at) => {
       if (token.kind !== 'word' || token.text.length < shortest) return;
-      if (ours.has(token.text) || known(token.text)) return;
+      if (ours.has(token.text) || known(token.text) || takeApart([token]).length > 1) return;
       const before = mended[at - 1];
       const behind = wordAt(tokens, at + 1);
       const isBehind = isFigure(before);

@@ -144,7 +144,7 @@ function joinFigures(
     const one =
       before === undefined
         ? undefined
-        : (joinTimes(before, figure, tokens, lexicon) ??
+        : (joinTimes(before, figure, tokens, { inHand, lexicon }) ??
           joinDecimals(before, figure, inHand) ??
           joinHundreds(before, figure, inHand));
     if (one === undefined) joined.push(figure);
@@ -157,9 +157,12 @@ function joinTimes(
   before: SaidFigure,
   figure: SaidFigure,
   tokens: readonly Token[],
-  { words }: Lexicon,
+  { inHand, lexicon: { words } }: Pick<LineContext, 'inHand' | 'lexicon'>,
 ): SaidFigure | undefined {
-  const parts = partsOf(before.unit, figure.unit);
+  // A year and its number may be one word: "سنتين".
+  const isYears = inHand?.check.form.kind === 'reading' && inHand.check.form.unit === 'a';
+  const isOneWord = isYears && before.inWords === true;
+  const parts = partsOf(before.unit ?? (isOneWord ? 'a' : undefined), figure.unit);
   const between = tokens.slice(before.end, figure.start);
   const isNext = between.every(
     (token) => token.kind === 'word' && words.joins.includes(token.text),
@@ -239,7 +242,9 @@ function isPartOfAnother(tokens: readonly Token[], at: number, { words }: Lexico
   const [unit, join] = tokens.slice(Math.max(at - 2, 0), at);
   if (join?.kind !== 'word') return false;
   if (unit?.kind === 'number') return words.joins.includes(join.text);
-  return unit?.kind === 'word' && tokens[at - 3]?.kind === 'number';
+  return (
+    unit?.kind === 'word' && words.joins.includes(join.text) && tokens[at - 3]?.kind === 'number'
+  );
 }
 
 /** True for the nought of "5 below zero". */

@@ -2,7 +2,6 @@ import type { Check } from '@keyturn/core';
 import type { CheckTexts, FlowTexts } from '../flow-texts.ts';
 import { wordsOf } from '../typed/heard.ts';
 import { createTermReader, type TermReader, type Terms } from '../typed/terms.ts';
-import { normalise } from '../typed/normalise.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { spellWords } from '../typed/spell-words.ts';
 import type { Token } from '../typed/token.ts';
@@ -123,6 +122,12 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     readSpoken(phrases).map(({ terms }) => terms);
 
   const readUnit = createUnitReader(words);
+  const numbers = createNumberWords(words);
+  const smallTerms = new Set(words.fillers.flatMap(reader.literally));
+  const isSmall = (name: string): boolean => {
+    const [term, more] = reader.literally(name);
+    return term !== undefined && more === undefined && smallTerms.has(term);
+  };
   const isMoment = (name: string): boolean => {
     const tokens = readTokens(name, words);
     return tokens.some((token, at) => {
@@ -153,10 +158,9 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
         topic,
       ),
       topic,
-      // A name that is no more than a small word ("ça" for CA) names nothing.
+      // A name that is no more than a small word ("ça" for CCA) names nothing.
       names: [check.id, own.name, ...(own.said ?? [])]
-        .filter((name) => !words.fillers.includes(normalise(name, words.spelling)))
-        .filter((name) => !isMoment(name))
+        .filter((name) => !isSmall(name) && !isMoment(name))
         .map(reader.literally),
       moments: (own.said ?? []).filter(isMoment).map(reader.literally),
       said: (own.said ?? []).map((said) => readTokens(said, words)),
@@ -217,9 +221,9 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   return {
     weights: weightsOf(entries.flatMap(({ options }) => options.map(({ phrases }) => phrases))),
     words,
-    numbers: createNumberWords(words),
+    numbers,
     readUnit,
-    mend: createWordMender(words, (word) => typedWords.has(word)),
+    mend: createWordMender(numbers, (word) => typedWords.has(word)),
     reader,
     typedWords,
     vocabulary: createVocabulary(everything.flat(), words.spelling),

@@ -6,6 +6,7 @@ export const deWords: Words = {
   spelling: {
     letters: [
       // An ü is never written behind another vowel: "neuen" is not "neun".
+      ['kommaei', 'komma ei'],
       ['eue', 'eve'],
       ['aue', 'ave'],
       ['ae', 'a'],
@@ -196,13 +197,13 @@ export const deWords: Words = {
     kurz, etwas, knapp, bisschen, leicht, wenig, minimal, gerade, eben, hauch, bissl, tick
   `),
   vague: list(`
-    und ein bisschen, und bisschen, und ein paar, und etwas, irgendwas, komma irgendwas, komma noch was, und noch was, und ein wenig, und ein paar zerquetschte, und a bissl, komma etwas
+    paar, mehrere, einige, und ein bisschen, und bisschen, und ein paar, und etwas, irgendwas, komma irgendwas, komma noch was, und noch was, und ein wenig, und ein paar zerquetschte, und a bissl, komma etwas
   `),
   besideFigures: list(`
     bis, oder, auf, bei, in, mit, während, wenn, nach, vor, an, am, im, beim, von, für, als, hier,
     dort, da, heute, draußen, genau, exakt, stabil, konstant, ich, es, er, sie, ist, war, sind,
     waren, wird, und, aber, dann, der, die, das, den, dem, jetzt, bitte, danke, nur, wieder, so,
-    sage, habe, hab, gemessen, abgelesen, angezeigt, zeigt, steht, stehen, liegt, liegen, an,
+    ab, noch, eben, grad, gerade, sage, habe, hab, gemessen, abgelesen, angezeigt, zeigt, steht, stehen, liegt, liegen, an,
     rest, messung, messgerät, multimeter, voltmeter, gerät, insgesamt, alt, plus, ungefähr, circa,
     ca, etwa, rund
   `),

@@ -133,10 +133,10 @@ export const enWords: Words = {
     just, bit, slightly, little, touch, hair, barely, fraction, marginally, shade, smidge, tad, whisker, only just, tiny bit
   `),
   vague: list(`
-    and a bit, and a half bit, and something, and some, and change, something, point something, odd, and a little, and a fraction, and a bit more, dot something
+    few, couple, several, and a bit, and a half bit, and something, and some, and change, something, point something, odd, and a little, and a fraction, and a bit more, dot something
   `),
   besideFigures: list(`
-    to, or, on, at, in, with, while, when, during, after, before, across, from, for, of, as, by, here,
+    mate, dead, flat, pal, buddy, guys, sir, bro, love, man, lol, thx, cheers, ta, to, or, on, at, in, with, while, when, during, after, before, across, from, for, of, as, by, here,
     there, today, outside, exactly, steady, i, it, is, was, were, and, but, then, the, now,
     please, thanks, thank, only, again, ish, or so, say, rest, reading, meter, multimeter,
     voltmeter, total

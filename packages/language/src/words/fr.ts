@@ -132,7 +132,7 @@ export const frWords: Words = {
   },
   bareUnits: ['degrés', 'degré', 'deg', '°'],
   boundsOnly: list(`
-    moins de, moins que, plus de, plus que, inférieur à, supérieur à, en dessous de, au dessus de,
+    moins d, plus d, moins de, moins que, plus de, plus que, inférieur à, supérieur à, en dessous de, au dessus de,
     sous les, sous la barre des, au moins, au plus, au maximum, au minimum, maximum, minimum,
     jusqu à, même pas, à peine, pas même, dépasse, pas plus de, pas moins de
   `),
@@ -140,7 +140,7 @@ export const frWords: Words = {
     peu, juste, légèrement, poil, tout juste, chouïa, tantinet, petit peu
   `),
   vague: list(`
-    et quelques, et des poussières, quelque chose, virgule quelque chose, et quelque chose, et un peu, et des brouettes, et une poussière, virgule quelques
+    quelques, plusieurs, et quelques, et des poussières, quelque chose, virgule quelque chose, et quelque chose, et un peu, et des brouettes, et une poussière, virgule quelques
   `),
   besideFigures: list(`
     à, au, aux, ou, en, dans, sur, sous, avec, sans, quand, pendant, lors, lorsque, durant, après,

@@ -96,7 +96,8 @@ export const plWords: Words = {
   decimalZero: [],
   point: ['przecinek', 'kropka', 'koma'],
   joins: ['i', 'oraz'],
-  articles: [],
+  // "a" is a conjunction, so it is ampere only where nothing follows it.
+  articles: ['a'],
   fractions: {
     dziesiąta: 1 / 10,
     dziesiątą: 1 / 10,
@@ -185,10 +186,6 @@ export const plWords: Words = {
       cel, °c, c, celsjusza, celsiusza, st c, stopni c, stopnie c, stopień c, stopni celsjusza,
       stopnie celsjusza, stopień celsjusza, stopnia celsjusza
     `),
-    // Said behind the figure the frost would lose its minus sign: such a figure is asked back.
-    '1': list(`
-      stopni mrozu, stopnie mrozu, stopień mrozu, st mrozu, mrozu, stopni na minusie, na minusie
-    `),
     '[degF]': list(`
       °f, f, fahrenheita, st f, stopni f, stopni fahrenheita, stopnie fahrenheita
     `),
@@ -236,7 +233,7 @@ export const plWords: Words = {
     trochę, tuż, nieco, lekko, odrobinę, ciut, minimalnie, troszkę, tylko, zaraz
   `),
   vague: list(`
-    z kawałkiem, z hakiem, i trochę, z groszem, z groszami, coś, przecinek coś, i coś, z czymś, z ogonkiem, i troszkę, z małym hakiem, i kawałek
+    parę, kilka, kilkanaście, z kawałkiem, z hakiem, i trochę, z groszem, z groszami, coś, przecinek coś, i coś, z czymś, z ogonkiem, i troszkę, z małym hakiem, i kawałek
   `),
   besideFigures: list(`
     plus, to, lub, albo, czyli, na, w, we, z, ze, przy, podczas, gdy, kiedy, jak, po, przed, przez, od, do,
