@@ -143,3 +143,11 @@ function inTurn<Item>(lists: readonly (readonly Item[])[]): Item[] {
     lists.flatMap((list) => list.slice(index, index + 1)),
   ).flat();
 }
+
+/** So many of a list at most, from all over it. */
+export function someOf<Item>(items: readonly Item[], most: number): Item[] {
+  const stride = Math.max(1, items.length / Math.max(most, 1));
+  return items.filter(
+    (_, index) => Math.floor(index / stride) !== Math.floor((index - 1) / stride),
+  );
+}

@@ -11,7 +11,8 @@ import { createWordMender, type WordMender } from '../numbers/mend-words.ts';
 import { durations } from '../numbers/unit.ts';
 import { createUnitReader, type UnitReader } from '../numbers/units-said.ts';
 import type { TalkWord, Words } from '../words/words.ts';
-import { learn, type Learned, type Spoken } from './learned.ts';
+import { type Alarm, type Alarmed, alarmsOf, type InterruptPhrase, learnAlarms } from './alarms.ts';
+import { learn, type Learned, someOf, type Spoken } from './learned.ts';
 import { type Weights, weightsOf } from './weights.ts';
 
 /** One answer and every phrase that says it: its id, its label, what people say. */
@@ -48,14 +49,6 @@ export interface CheckPhrases {
   readonly said: readonly (readonly Token[])[];
 }
 
-/** A phrase of an interrupt. */
-interface InterruptPhrase {
-  readonly interrupt: string;
-  readonly terms: Terms;
-  /** Every word of it, where small words hold it together: "it started", "we are in the road". */
-  readonly literal?: Terms;
-}
-
 /** How one talk word is said. */
 export interface TalkPhrases {
   readonly said: readonly Terms[];
@@ -79,12 +72,9 @@ export interface Lexicon {
   readonly vocabulary: Vocabulary;
   readonly checks: ReadonlyMap<string, CheckPhrases>;
   readonly interrupts: readonly InterruptPhrase[];
-  /** The words of each emergency, and those that tell of it and that no answer has. */
-  readonly alarms: readonly {
-    readonly interrupt: string;
-    readonly terms: ReadonlySet<string>;
-    readonly own: ReadonlySet<string>;
-  }[];
+  readonly alarms: readonly Alarm[];
+  /** How an interrupt sounds, once it is first asked for. */
+  readonly alarmed: () => Alarmed;
   readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
   readonly statements: readonly {
     readonly set: Words['statements'][number]['set'];
@@ -187,12 +177,12 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   });
 
   const interrupts = Object.entries(texts.interrupts).flatMap(([interrupt, { name, said }]) =>
-    [name, ...said].map((phrase): InterruptPhrase => {
-      const terms = reader.fromText(phrase);
-      const literal = reader.literally(phrase);
+    readSpoken([name, ...said]).map((spoken): InterruptPhrase => {
+      const { terms } = spoken;
+      const literal = reader.literally(spoken.words.join(' '));
       return terms.length === 1 && literal.length > 1
-        ? { interrupt, terms, literal }
-        : { interrupt, terms };
+        ? { interrupt, terms, spoken, literal }
+        : { interrupt, terms, spoken };
     }),
   );
 
@@ -230,6 +220,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     checks: new Map(entries.map((entry) => [entry.id, entry])),
     interrupts,
     alarms: alarmsOf(interrupts, entries),
+    alarmed: once(() => learnAlarms(interrupts, entries)),
     talk,
     statements,
     kit,
@@ -263,42 +254,7 @@ function elsewhere(own: Answered, all: readonly Answered[]): Spoken[] {
     const shared = [...theirs].filter((term) => terms.has(term)).length;
     return other !== own && shared <= mostShared * Math.min(theirs.size, terms.size);
   });
-  const phrases = others.flatMap(phrasesOf);
-  const wanted = Math.floor(phrasesOf(own).length * elsewhereShare);
-  const stride = Math.max(1, phrases.length / Math.max(wanted, 1));
-  return phrases.filter(
-    (_, index) => Math.floor(index / stride) !== Math.floor((index - 1) / stride),
-  );
-}
-
-/** A word of an emergency that stands in so many of its phrases, or alone, tells of it. */
-const strongPhrases = 3;
-
-function alarmsOf(
-  interrupts: readonly InterruptPhrase[],
-  checks: readonly CheckPhrases[],
-): Lexicon['alarms'] {
-  const answered = new Set(
-    checks.flatMap(({ options }) => options.flatMap(({ terms }) => [...terms])),
-  );
-  const ids = [...new Set(interrupts.map(({ interrupt }) => interrupt))].filter(
-    (id) => id !== 'starts-now',
-  );
-  return ids.map((interrupt) => {
-    const terms = new Set(
-      interrupts
-        .filter((phrase) => phrase.interrupt === interrupt)
-        .flatMap((phrase) => phrase.terms)
-        .filter((term) => !term.startsWith('!')),
-    );
-    const phrases = interrupts.filter((phrase) => phrase.interrupt === interrupt);
-    const isStrong = (term: string): boolean => {
-      const holders = phrases.filter((phrase) => phrase.terms.includes(term));
-      return holders.length >= strongPhrases || holders.some((phrase) => phrase.terms.length === 1);
-    };
-    const own = [...terms].filter((term) => !answered.has(term) && isStrong(term));
-    return { interrupt, terms, own: new Set(own) };
-  });
+  return someOf(others.flatMap(phrasesOf), Math.floor(phrasesOf(own).length * elsewhereShare));
 }
 
 /** A word in the names of more checks than this names none of them. */
