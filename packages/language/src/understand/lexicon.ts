@@ -73,6 +73,8 @@ export interface Lexicon {
   readonly checks: ReadonlyMap<string, CheckPhrases>;
   readonly interrupts: readonly InterruptPhrase[];
   readonly alarms: readonly Alarm[];
+  /** What makes an ordinary matter of each interrupt. */
+  readonly ordinary: ReadonlyMap<string, readonly Terms[]>;
   /** How an interrupt sounds, once it is first asked for. */
   readonly alarmed: () => Alarmed;
   readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
@@ -186,6 +188,10 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     }),
   );
 
+  const ordinary = new Map(
+    Object.entries(texts.interrupts).map(([id, { unless = [] }]) => [id, read(unless)]),
+  );
+
   const statements = words.statements.map(({ set, said }) => ({ set, said: read(said) }));
   const kit = Object.entries(words.kit).map(([id, said]) => ({
     id,
@@ -201,6 +207,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       ...options.flatMap(({ phrases }) => phrases),
     ]),
     ...interrupts.map(({ terms }) => terms),
+    ...[...ordinary.values()].flat(),
     ...Object.values(talk).flatMap(({ said, literal }) => [...said, ...literal]),
     ...statements.flatMap(({ said }) => said),
     ...kit.flatMap(({ said }) => said),
@@ -220,6 +227,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     checks: new Map(entries.map((entry) => [entry.id, entry])),
     interrupts,
     alarms: alarmsOf(interrupts, entries),
+    ordinary,
     alarmed: once(() => learnAlarms(interrupts, entries)),
     talk,
     statements,

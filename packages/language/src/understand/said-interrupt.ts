@@ -22,7 +22,10 @@ export function readInterrupt(turn: Turn): Understood | undefined {
       ? clauses.filter((clause) => !saysOver(clause, lexicon))
       : // A phrase may have a joining word of its own.
         [...clauses, tokens];
-  const found = findInterrupt(live, lexicon, hearing.interrupts);
+  const possible = hearing.interrupts.filter(
+    (id) => lexicon.ordinary.get(id)?.some((phrase) => findPhrase(heard, phrase) >= 0) !== true,
+  );
+  const found = findInterrupt(live, lexicon, possible);
   if (found === undefined) return undefined;
   const { interrupt, isPlain } = found;
   const raised: Input = { type: 'interrupt', interrupt };
