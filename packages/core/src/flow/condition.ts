@@ -116,6 +116,19 @@ export function checksOf(condition: Condition): readonly string[] {
   }
 }
 
+/** Of those the checks that must be made for it to hold: what is to be left unanswered need not. */
+export function checksToMake(condition: Condition): readonly string[] {
+  switch (condition.kind) {
+    case 'all':
+    case 'any':
+      return condition.of.flatMap(checksToMake);
+    case 'not':
+      return condition.of.kind === 'answered' ? [] : checksToMake(condition.of);
+    default:
+      return checksOf(condition);
+  }
+}
+
 function every(parts: readonly Condition[], known: Known): Truth {
   let truth: Truth = true;
   for (const part of parts) {
