@@ -23,7 +23,7 @@ async function bundle(contents: string): Promise<{ inputs: string[]; imports: st
 }
 
 describe('a page can run', () => {
-  test.each(['electrics', 'evidence', 'core', 'language', 'conversation', 'drawings'])(
+  test.each(['electrics', 'evidence', 'core', 'language', 'conversation', 'drawings', 'sheets'])(
     'all of %s',
     async (name) => {
       const { inputs, imports } = await bundle(`export * from './packages/${name}/src/index.ts'`);

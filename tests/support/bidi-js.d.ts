@@ -10,8 +10,8 @@ declare module 'bidi-js' {
     readonly paragraphs: readonly Paragraph[];
   }
   interface Bidi {
-    getEmbeddingLevels(text: string): EmbeddingLevels;
-    getReorderedString(text: string, levels: EmbeddingLevels): string;
+    getEmbeddingLevels(text: string, base?: 'ltr' | 'rtl'): EmbeddingLevels;
+    getReorderedString(text: string, levels: EmbeddingLevels, from?: number, to?: number): string;
   }
   const createBidi: () => Bidi;
   // eslint-disable-next-line no-restricted-exports -- the library has only this one

@@ -20,12 +20,16 @@ export type {
   ContextField,
   ContextResult,
   ContextValue,
+  PartLimit,
+  PartLimits,
 } from './case/context.ts';
 
 // What has happened, and where a case stands.
 export type { CaseEvent, LaterEvent, OpenedEvent } from './case/event.ts';
 export { isReading, isSaid } from './case/state.ts';
 export type { Answer, CaseState, Next, Said } from './case/state.ts';
+export { stripOf } from './case/strip.ts';
+export type { Strip, StripLine } from './case/strip.ts';
 export { positionOf } from './case/position.ts';
 export type { Position as CasePosition } from './case/position.ts';
 
@@ -34,12 +38,14 @@ export type {
   AskMessage,
   CautionMessage,
   ConfirmMessage,
+  DecisionMessage,
   DoneMessage,
   FindingWeightMessage,
   InterruptMessage,
   Message,
   NotedMessage,
   NumbersMessage,
+  OtherDecision,
   RankingMessage,
   ReadingMessage,
   RefusalCode,
@@ -68,6 +74,8 @@ export type {
   Check,
   CommonCause,
   Computed,
+  DateBand,
+  DecisionLine,
   Cover,
   Fault,
   Flow,
@@ -82,6 +90,13 @@ export type {
   Stop,
 } from './flow/flow.ts';
 export type { Condition, Range } from './flow/condition.ts';
+
+// The terms of a shop, what they give back, and the days by which they go.
+export { policyFaults, policyShape, soldParts } from './policy/policy.ts';
+export type { Fee, Policy, PolicyFault, ProRataStep, SoldPart, Warranty } from './policy/policy.ts';
+export { refundOf } from './policy/refund.ts';
+export type { Payment, Refund, RefundLine, Sale } from './policy/refund.ts';
+export { looksLikeDay } from './policy/calendar.ts';
 
 // What confirmed outcomes teach.
 export { answersFound } from './case/answers-found.ts';

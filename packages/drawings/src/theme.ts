@@ -1,5 +1,8 @@
-/** The two ways in which pictures are drawn: by day, and by night with warm text on dark. */
-export type Theme = 'light' | 'dark';
+/**
+ * The ways in which pictures are drawn: by day, by night with warm text on dark, and printed, on
+ * paper that is white already.
+ */
+export type Theme = 'light' | 'dark' | 'print';
 
 /**
  * Colours by what they are for. The coloured ones are those of Okabe and Ito (Color Universal
@@ -60,5 +63,20 @@ export const palettes: Readonly<Record<Theme, Palette>> = {
     onBlack: '#f6e9d2',
     suspect: '#56b4e9',
     sound: '#2cbb90',
+  },
+  print: {
+    paper: '#ffffff',
+    tint: '#f4f2ee',
+    deep: '#e3dfd7',
+    here: '#c9e2f3',
+    ink: '#000000',
+    soft: '#3f3a33',
+    line: '#3f3a33',
+    red: '#d55e00',
+    black: '#000000',
+    blackRim: '#000000',
+    onBlack: '#ffffff',
+    suspect: '#0072b2',
+    sound: '#00805d',
   },
 };

@@ -24,6 +24,8 @@ export interface RenderedFault {
 
 /** A heading with the lines under it. */
 export interface RenderedSection {
+  /** What it tells: of a verdict or a decision `rests`, `do`, `stops`, `refund`; of numbers the check, `losses` or the fault. */
+  readonly id: string;
   readonly heading: string;
   readonly lines: readonly string[];
 }
@@ -45,7 +47,8 @@ export type Rendered =
       readonly text: string;
       /** How to do it, a step a line; empty where there is nothing to explain. */
       readonly how: readonly string[];
-      readonly entry: 'choice' | 'choices' | 'reading' | 'work';
+      /** A day is written, or one of the options is picked for it. */
+      readonly entry: 'choice' | 'choices' | 'reading' | 'date' | 'work';
       /** Empty for a reading taken by a meter. */
       readonly options: readonly RenderedOption[];
       /** The unit's sign, for a reading. */
@@ -54,6 +57,8 @@ export type Rendered =
   | {
       readonly kind: 'scale';
       readonly text: string;
+      /** What it means, without the figure; close to a bound, how likely each side is. */
+      readonly means: string;
       readonly reading: ReadingMessage;
       /** Short names of the bands, in ascending order. */
       readonly bandLabels: readonly string[];

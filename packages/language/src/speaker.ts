@@ -55,6 +55,10 @@ export interface Speaker {
   readonly formatRange: (low: number, high: number, decimals: number) => string;
   /** What a check is called. Throws `text-missing`. */
   readonly checkName: (check: string) => string;
+  /** What the flow is called: "The vehicle will not start". */
+  readonly flowName: string;
+  /** What a fault is called. Throws `text-missing`. */
+  readonly faultName: (fault: string) => string;
   /** What is picked for an answer. Throws `text-missing`. */
   readonly answerLabel: (check: string, answer: string) => string;
   /** Which way the language runs. */
@@ -88,6 +92,7 @@ export function speakerOf(language: Locale, options: SpeakerOptions): Speaker {
     render: (messages) => messages.flatMap((message) => renderMessage(message, voice)),
     understand: (text, hearing) =>
       understandText(text, hearing, {
+        locale,
         lexicon: lexiconOf(hearing.checks),
         formatQuantity: figures.formatQuantity,
         unitHere: figures.unitHere,
@@ -103,6 +108,8 @@ export function speakerOf(language: Locale, options: SpeakerOptions): Speaker {
     formatNumber: (value, decimals) => numbers(decimals).format(value),
     formatRange: (low, high, decimals) => numbers(decimals).formatRange(low, high),
     checkName: flow.checkName,
+    flowName: flowTexts.name,
+    faultName: flow.fault,
     answerLabel: flow.answerLabel,
     direction: isRightToLeft(locale) ? 'rtl' : 'ltr',
     drawing: (name, ...values) => say(`drawing.${name}` as DrawingKey, ...(values as [never])),

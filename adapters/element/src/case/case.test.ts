@@ -1,13 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { compileFlow, positionOf, type Input } from '@keyturn/core';
+import { compileFlow, positionOf, stripOf, type Input } from '@keyturn/core';
 import { loadFlow } from '@keyturn/core/load';
+import { circuitOf, probesInHand } from '@keyturn/drawings';
 import { describe, expect, test } from 'vitest';
 import { askAgain } from './ask-again.ts';
 import { findSitting, forgetSitting, keepSitting, type KeptPlace } from './kept-sitting.ts';
 import { packFlow, unpackFlow } from './packed-flow.ts';
-import { circuitOf, probesInHand } from './pictured.ts';
 import { openSitting, takeInputs, type Sitting } from './sitting.ts';
-import { stripOf } from './strip.ts';
 
 const folder = new URL('../../../../flows/no-start/', import.meta.url);
 const loaded = loadFlow(

@@ -1,10 +1,9 @@
 /**
  * All that a view is made from, and all that it can do.
  */
-import type { CasePosition, Chart, Input } from '@keyturn/core';
+import type { CasePosition, Chart, Input, Strip } from '@keyturn/core';
 import type { FlowTexts, Rendered, Speaker } from '@keyturn/language';
 import type { Sitting } from '../case/sitting.ts';
-import type { Strip } from '../case/strip.ts';
 import type { PageWords } from '../words/page-words.ts';
 
 /** What the hand has begun and not finished; nothing of it belongs to the case. */

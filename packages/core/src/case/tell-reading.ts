@@ -104,7 +104,8 @@ export function numbersMessage(flow: Flow, state: CaseState): NumbersMessage {
   };
 }
 
-function lossesOf(flow: Flow, state: CaseState): NumbersMessage['losses'] {
+/** Where the missing volts are. */
+export function lossesOf(flow: Flow, state: CaseState): NumbersMessage['losses'] {
   const reading = (quantity: string): Quantity | undefined => {
     const answer = state.answers[flow.measured[quantity] ?? '']?.findLast(isSaid);
     return isReading(answer) ? answer : undefined;

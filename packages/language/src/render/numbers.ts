@@ -30,6 +30,7 @@ function readingSection(reading: ReadingMessage, voice: Voice): RenderedSection 
       }),
     );
   return {
+    id: check,
     heading: say('numbers.reading', {
       name: flow.checkName(check),
       figure: figures.formatQuantity(quantity),
@@ -76,5 +77,5 @@ function lossSection(
             volts: figures.formatQuantity({ value: atMotor.best, unit: 'V', resolution: 0.01 }),
           }),
         ];
-  return { heading: say('numbers.losses'), lines: [...lines, ...rest] };
+  return { id: 'losses', heading: say('numbers.losses'), lines: [...lines, ...rest] };
 }

@@ -1,4 +1,4 @@
-import type { NotedMessage, ReadingMessage } from '@keyturn/core';
+import { looksLikeDay, type NotedMessage, type ReadingMessage } from '@keyturn/core';
 import type { Rendered } from '../rendered.ts';
 import type { Voice } from '../voice.ts';
 import { sayEnds } from './bound.ts';
@@ -17,15 +17,17 @@ export function renderReading(message: ReadingMessage, voice: Voice): Rendered[]
       label: flow.answerLabel(check, id),
     }),
   );
+  const means = message.borderline ? shares.join(', ') : flow.answerMeaning(check, band);
   const text = message.borderline
-    ? say('reading.borderline', { figure, shares: shares.join(', ') })
-    : say('reading.plain', { figure, means: flow.answerMeaning(check, band) });
+    ? say('reading.borderline', { figure, shares: means })
+    : say('reading.plain', { figure, means });
   const said = [text, settling(message, voice), expectation(message, voice)];
   const bandLabels = bands.map((id) => flow.answerLabel(check, id));
   return [
     {
       kind: 'scale',
       text: said.filter((one) => one !== '').join(' '),
+      means,
       reading: message,
       bandLabels,
     },
@@ -56,7 +58,9 @@ function expectation({ expected, unit }: ReadingMessage, voice: Voice): string {
 export function renderNoted({ check, answer }: NotedMessage, voice: Voice): Rendered[] {
   const { say, flow, figures } = voice;
   const name = flow.checkName(check);
-  const labels = answer.map((id) => flow.answerLabel(check, id));
+  const labels = answer.map((id) =>
+    looksLikeDay(id) ? figures.formatDay(id) : flow.answerLabel(check, id),
+  );
   const text =
     labels.length === 0
       ? say('noted.notKnown', { name })

@@ -14,16 +14,17 @@ export function renderVerdict(message: VerdictMessage, voice: Voice): Rendered[]
   }[message.strength]();
   const sections = [
     rests(message, voice),
-    { heading: say('verdict.do'), lines: remedyLines(message.remedy, voice) },
+    { id: 'do', heading: say('verdict.do'), lines: remedyLines(message.remedy, voice) },
     ...also(message, voice),
-    { heading: say('verdict.stops'), lines: message.stops.map((id) => flow.stop(id)) },
-    { heading: say('verdict.send'), lines: sendLines(message, voice) },
-    { heading: say('verdict.roots'), lines: message.roots.map((id) => flow.root(id)) },
+    { id: 'stops', heading: say('verdict.stops'), lines: message.stops.map((id) => flow.stop(id)) },
+    { id: 'send', heading: say('verdict.send'), lines: sendLines(message, voice) },
+    { id: 'roots', heading: say('verdict.roots'), lines: message.roots.map((id) => flow.root(id)) },
     {
+      id: 'licensed',
       heading: say('verdict.licensed'),
       lines: message.licensed ? [say('verdict.licensedText')] : [],
     },
-    { heading: say('verdict.change'), lines: changeLines(message, voice) },
+    { id: 'change', heading: say('verdict.change'), lines: changeLines(message, voice) },
   ].filter(({ lines }) => lines.length > 0);
   return [{ kind: 'verdict', title, strength: strength(message, voice), sections }];
 }
@@ -46,6 +47,7 @@ function rests(message: VerdictMessage, voice: Voice): RenderedSection {
   const heading = say('verdict.rests');
   if (message.proof.length === 0) {
     return {
+      id: 'rests',
       heading,
       lines: [say('verdict.restsOnShares', { ranking: sayFaults(message.ranking, voice) })],
     };
@@ -56,7 +58,7 @@ function rests(message: VerdictMessage, voice: Voice): RenderedSection {
       answer: flow.answerMeaning(check, answer),
     }),
   );
-  return { heading, lines };
+  return { id: 'rests', heading, lines };
 }
 
 /** What to do, in the driver's words where the reader is one and the remedy has them. */
@@ -71,7 +73,13 @@ function also({ also: other }: VerdictMessage, voice: Voice): readonly RenderedS
   const { say, flow, figures } = voice;
   const share = figures.formatShare(other.probability);
   const both = say('verdict.alsoText', { name: flow.fault(other.fault), share });
-  return [{ heading: say('verdict.also'), lines: [both, ...remedyLines(other.remedy, voice)] }];
+  return [
+    {
+      id: 'also',
+      heading: say('verdict.also'),
+      lines: [both, ...remedyLines(other.remedy, voice)],
+    },
+  ];
 }
 
 function sendLines({ send }: VerdictMessage, { flow }: Voice): string[] {

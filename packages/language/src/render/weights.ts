@@ -8,7 +8,10 @@ export function renderWeights({ fault, findings }: WeightsMessage, voice: Voice)
   const { say, flow } = voice;
   const heading = say('weights.heading', { name: flow.fault(fault) });
   return [
-    { kind: 'numbers', sections: [{ heading, lines: findings.map((one) => line(one, voice)) }] },
+    {
+      kind: 'numbers',
+      sections: [{ id: fault, heading, lines: findings.map((one) => line(one, voice)) }],
+    },
   ];
 }
 

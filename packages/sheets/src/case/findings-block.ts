@@ -1,0 +1,72 @@
+import type { NotedMessage, ReadingMessage, StripLine } from '@keyturn/core';
+import { drawReading } from '@keyturn/drawings';
+import type { Finding, Picture, SheetReading } from '../sheet.ts';
+import type { ToldCase } from './told-case.ts';
+
+/** The printed findings of some lines of the strip, numbered from `first` on. */
+export function printedFindings(
+  lines: readonly StripLine[],
+  first: number,
+  told: ToldCase,
+): readonly Finding[] {
+  return lines.map(({ check, message }, index) => {
+    const place = { number: first + index, check, name: told.speaker.checkName(check) };
+    return message.kind === 'reading'
+      ? { ...place, ...readingFinding(message, told) }
+      : { ...place, ...notedFinding(message, told) };
+  });
+}
+
+type Found = Omit<Finding, 'number' | 'check' | 'name'>;
+
+function notedFinding({ check, answer }: NotedMessage, { speaker, words }: ToldCase): Found {
+  const labels = answer.map((id) => speaker.answerLabel(check, id));
+  const list = new Intl.ListFormat(speaker.locale, { type: 'unit', style: 'short' });
+  return {
+    said: labels.length === 0 ? words.notDone : list.format(labels),
+    means: '',
+    notes: [],
+    answers: answer,
+  };
+}
+
+function readingFinding(message: ReadingMessage, told: ToldCase): Found {
+  const { speaker, numbers } = told;
+  const scale = speaker.render([message]).find((one) => one.kind === 'scale');
+  const svg = scale === undefined ? undefined : drawReading(scale, { speaker, theme: 'print' });
+  const ruler = svg === undefined ? undefined : { svg, description: scale?.text ?? '' };
+  return {
+    said: speaker.formatQuantity(message.quantity),
+    means: scale?.means ?? '',
+    notes: numbers.get(message.check)?.lines ?? [],
+    answers: [],
+    reading: readingOf(message, ruler, told),
+  };
+}
+
+function readingOf(
+  message: ReadingMessage,
+  ruler: Picture | undefined,
+  { speaker }: ToldCase,
+): SheetReading {
+  const { check, quantity, uncertainty, unit, bands, bounds, band, borderline, weights } = message;
+  const shares = new Map(weights);
+  return {
+    quantity,
+    uncertainty,
+    unit,
+    bands: bands.map((id) => ({
+      id,
+      label: speaker.answerLabel(check, id),
+      share: shares.get(id) ?? 0,
+    })),
+    bounds: bounds.map(({ low, high, source }) => ({
+      low,
+      high,
+      source: source.text === '' ? source.provenance : `${source.provenance}: ${source.text}`,
+    })),
+    band,
+    borderline,
+    ...(ruler === undefined ? {} : { ruler }),
+  };
+}

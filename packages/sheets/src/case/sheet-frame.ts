@@ -1,0 +1,84 @@
+/**
+ * What every sheet of a case has: whose it is, what matters most, the code, what stands below.
+ */
+import { encodeFindings } from '../code/encode-findings.ts';
+import { drawQr } from '../qr/draw-qr.ts';
+import { sheetFormat, type Block, type Fact, type Sheet, type SheetKind } from '../sheet.ts';
+import type { ToldCase } from './told-case.ts';
+
+/** A sheet of a case, with these blocks on it. */
+export function framed(
+  told: ToldCase,
+  sheet: { readonly kind: SheetKind; readonly title: string; readonly blocks: readonly Block[] },
+): Sheet {
+  const { chart, case: kase, speaker, words, strip, made } = told;
+  return {
+    format: sheetFormat,
+    kind: sheet.kind,
+    locale: speaker.locale,
+    direction: speaker.direction,
+    title: sheet.title,
+    subject: speaker.flowName,
+    case: { id: kase.id, flow: chart.flow.id, version: chart.flow.version, at: kase.state.at },
+    made,
+    head: headOf(told),
+    verdict:
+      strip.verdict === null
+        ? null
+        : {
+            fault: strip.verdict.fault,
+            strength: strip.verdict.strength,
+            probability: strip.verdict.probability,
+          },
+    lead: leadOf(told),
+    code: codeOf(told),
+    blocks: sheet.blocks.filter((block) => !isEmpty(block)),
+    foot: [words.foot],
+  };
+}
+
+function headOf({ case: kase, speaker, words, made, timeZone = 'UTC' }: ToldCase): readonly Fact[] {
+  const time = new Intl.DateTimeFormat(speaker.locale, {
+    dateStyle: 'medium',
+    timeStyle: 'short',
+    timeZone,
+  });
+  return [
+    { id: 'case', label: words.case, text: kase.id },
+    { id: 'as-of', label: words.asOf, text: time.format(new Date(kase.state.at)) },
+    { id: 'printed', label: words.printed, text: time.format(new Date(made)) },
+  ];
+}
+
+function leadOf({ verdict, words }: ToldCase): Sheet['lead'] {
+  return verdict === undefined
+    ? { title: words.noVerdict, text: words.noVerdictText }
+    : { title: verdict.title, text: verdict.strength };
+}
+
+function codeOf({ chart, case: kase, words, link }: ToldCase): Sheet['code'] {
+  const text = link ?? encodeFindings(chart.flow, kase);
+  const caption = link === undefined ? words.code : words.link;
+  return { text, caption, picture: drawQr(text, caption) };
+}
+
+function isEmpty(block: Block): boolean {
+  switch (block.kind) {
+    case 'facts':
+      return block.facts.length === 0;
+    case 'lines':
+      return block.lines.length === 0;
+    case 'strip':
+      return block.findings.length === 0;
+    case 'ranking':
+      return block.faults.length === 0;
+    case 'cautions':
+      return block.cautions.length === 0;
+    case 'rows':
+      return block.rows.length === 0;
+    case 'fields':
+      return block.fields.length === 0;
+    case 'picture':
+      return false;
+  }
+}

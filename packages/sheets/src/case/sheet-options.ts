@@ -1,0 +1,20 @@
+import type { Case, Chart } from '@keyturn/core';
+import type { Speaker } from '@keyturn/language';
+
+/** What a sheet of a case is made of. The same options give the same sheet. */
+export interface SheetOptions {
+  readonly chart: Chart;
+  readonly case: Case;
+  /** Whose language and words it is in. */
+  readonly speaker: Speaker;
+  /** When it is made, ISO 8601 with its zone. */
+  readonly made: string;
+  /**
+   * IANA name of the zone in which dates are written.
+   *
+   * @defaultValue UTC
+   */
+  readonly timeZone?: string;
+  /** Where the case can be opened; without it the code carries the findings themselves. */
+  readonly link?: string;
+}

@@ -1,0 +1,112 @@
+/**
+ * What is known of the vehicle, in words: those of the check that asks for it where there is one,
+ * so that what was told beforehand reads as what was answered.
+ */
+import type { Check, Context, ContextValue, Flow } from '@keyturn/core';
+import type { Speaker } from '@keyturn/language';
+import type { Fact } from '../sheet.ts';
+import type { SheetWords } from '../words/sheet-words.ts';
+
+/** All that a vehicle is told with. */
+interface Telling {
+  readonly flow: Flow;
+  readonly context: Context;
+  readonly speaker: Speaker;
+  readonly words: SheetWords;
+}
+
+/** A fact, and the fields of the context that it tells. */
+interface Told {
+  readonly fact: Fact;
+  readonly paths: readonly string[];
+}
+
+/** The facts of a vehicle and of where it stands, those that the flow asks for first. */
+export function vehicleFacts(telling: Telling): readonly Fact[] {
+  const { flow, context } = telling;
+  const asked = flow.stages
+    .flatMap(({ checks }) => checks)
+    .flatMap((id) => toldByCheck(flow.checks[id], telling));
+  const told = new Set(asked.flatMap(({ paths }) => paths));
+  const others = Object.entries(context).flatMap(([path, value]): readonly Fact[] => {
+    const fact = told.has(path) ? undefined : ownFact(path, value, telling);
+    return fact === undefined ? [] : [{ id: path, ...fact }];
+  });
+  return [...asked.map(({ fact }) => fact), ...others.toSorted((a, b) => (a.id < b.id ? -1 : 1))];
+}
+
+/** What the context says to a check that asks for a part of it, in that check's words. */
+function toldByCheck(check: Check | undefined, { context, speaker }: Telling): readonly Told[] {
+  if (check === undefined) return [];
+  const { id, form, sets, writes } = check;
+  const fact = (text: string): Fact => ({ id, label: speaker.checkName(id), text });
+  if (writes !== undefined) {
+    const value = context[writes];
+    if (form.kind !== 'reading' || typeof value !== 'number') return [];
+    const text = speaker.formatQuantity({ value, unit: form.unit });
+    return [{ fact: fact(text), paths: [writes] }];
+  }
+  // Of the choices that hold, the one that says most: a hybrid burns petrol, too.
+  const [best] = Object.entries(sets)
+    .filter(([, said]) => Object.entries(said).every(([path, value]) => context[path] === value))
+    .toSorted(([, a], [, b]) => Object.keys(b).length - Object.keys(a).length);
+  return best === undefined
+    ? []
+    : [{ fact: fact(speaker.answerLabel(id, best[0])), paths: Object.keys(best[1]) }];
+}
+
+/** A fact that no check asks for; undefined for what is not of the vehicle. */
+function ownFact(
+  path: string,
+  value: ContextValue,
+  { context, speaker, words }: Telling,
+): Omit<Fact, 'id'> | undefined {
+  const figure = (unit: string): string => speaker.formatQuantity({ value: Number(value), unit });
+  const yesOrNo = value === true ? words.yes : words.no;
+  const text = String(value);
+  switch (path) {
+    case 'vehicle.nominal':
+      return { label: words.nominal, text: figure('V') };
+    case 'vehicle.hybrid': {
+      const kinds = { full: words.hybridFull, mild: words.hybridMild, none: words.no };
+      return { label: words.hybrid, text: kinds[text as keyof typeof kinds] };
+    }
+    case 'vehicle.startStop':
+      return { label: words.startStop, text: yesOrNo };
+    case 'vehicle.smartCharging':
+      return { label: words.smartCharging, text: yesOrNo };
+    case 'vehicle.cylinders':
+      return { label: words.cylinders, text: figure('1') };
+    case 'vehicle.displacement':
+      return { label: words.displacement, text: figure('L') };
+    case 'vehicle.battery.technology':
+      return { label: words.technology, text: words[text as 'flooded' | 'efb' | 'agm' | 'gel'] };
+    case 'vehicle.battery.rating': {
+      const standard = context['vehicle.battery.standard'];
+      const by = standard === undefined ? '' : ` ${String(standard).toUpperCase()}`;
+      return { label: words.rating, text: `${figure('A')}${by}` };
+    }
+    case 'vehicle.battery.location': {
+      const places = { 'engine-bay': words.engineBay, boot: words.boot, seat: words.seat };
+      return { label: words.location, text: places[text as keyof typeof places] };
+    }
+    case 'coldest':
+      return { label: words.coldest, text: figure('Cel') };
+    case 'vehicle.notes.expectedCurrent':
+      return { label: words.expectedCurrent, text: figure('A') };
+    case 'vehicle.notes':
+      return { label: words.notes, text };
+    case 'vehicle.notes.starter':
+      return { label: words.starter, text };
+    case 'vehicle.notes.relay':
+      return { label: words.relay, text };
+    case 'vehicle.notes.fuses':
+      return { label: words.fuses, text };
+    case 'vehicle.notes.boostPosts':
+      return { label: words.boostPosts, text };
+    case 'vehicle.notes.torques':
+      return { label: words.torques, text };
+    default:
+      return undefined;
+  }
+}
