@@ -19,8 +19,13 @@ export function framed(
     direction: speaker.direction,
     title: sheet.title,
     subject: speaker.flowName,
-    case: { id: kase.id, flow: chart.flow.id, version: chart.flow.version, at: kase.state.at },
-    made,
+    case: {
+      id: kase.id,
+      flow: chart.flow.id,
+      version: chart.flow.version,
+      at: instant(kase.state.at),
+    },
+    made: instant(made),
     head: headOf(told),
     verdict:
       strip.verdict === null
@@ -35,6 +40,11 @@ export function framed(
     blocks: sheet.blocks.filter((block) => !isEmpty(block)),
     foot: [words.foot],
   };
+}
+
+/** A time as one way of writing it. Throws RangeError where it is none. */
+function instant(time: string): string {
+  return new Date(time).toISOString();
 }
 
 function headOf({ case: kase, speaker, words, made, timeZone = 'UTC' }: ToldCase): readonly Fact[] {

@@ -6,8 +6,10 @@ import { inSteps } from './decimal.ts';
 import { foundIn, type CodedFindings } from './found.ts';
 import { markOf, statementsOf, type Statements } from './statements.ts';
 
-/** What every code begins with, and the version of its form that is written now. */
+/** What every code begins with. */
 export const codeBegins = 'KT';
+
+/** The version of its form that is written now. */
 export const codeVersion = 1;
 
 /** An id of the form that `crypto.randomUUID` gives. */
