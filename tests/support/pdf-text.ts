@@ -14,7 +14,7 @@ export interface PdfPage {
 }
 
 /** Some letters side by side, as they are seen from left to right. */
-export interface PdfPiece {
+interface PdfPiece {
   readonly seen: string;
   readonly x: number;
   readonly y: number;

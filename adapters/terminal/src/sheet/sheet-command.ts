@@ -4,10 +4,10 @@
 import { parseArgs } from 'node:util';
 
 /** What a sheet is written as. */
-export const sheetForms = ['text', 'html', 'pdf', 'json'] as const;
+const sheetForms = ['text', 'html', 'pdf', 'json'] as const;
 
 /** What a sheet is for. */
-export const sheetKinds = ['case', 'technician'] as const;
+const sheetKinds = ['case', 'technician'] as const;
 
 const papers = ['A4', 'Letter'] as const;
 

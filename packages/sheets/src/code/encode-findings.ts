@@ -23,11 +23,7 @@ const uuid = /^[\da-f]{8}-[\da-f]{4}-[\da-f]{4}-[\da-f]{4}-[\da-f]{12}$/;
  * Throws RangeError for a case that is not of this flow.
  */
 export function encodeFindings(flow: Flow, kase: Case): string {
-  return encodeFound(flow, foundIn(kase));
-}
-
-/** The same of findings that were decoded. */
-export function encodeFound(flow: Flow, found: CodedFindings): string {
+  const found = foundIn(kase);
   if (found.flow !== flow.id) {
     throw new RangeError(`the case belongs to ${found.flow}; this is ${flow.id}`);
   }
