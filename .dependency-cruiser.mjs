@@ -9,7 +9,7 @@ const rooms = {
     core: ['electrics', 'evidence'],
     language: ['core'],
     cases: ['core'],
-    conversation: ['core', 'language', 'cases'],
+    conversation: ['core', 'language', 'cases', 'drawings'],
     flows: ['core', 'language'],
     drawings: ['core', 'language', 'electrics'],
     sheets: ['core', 'language', 'electrics', 'drawings'],

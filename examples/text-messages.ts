@@ -51,7 +51,7 @@ export function createTextMessages(locale: string) {
     chart,
     texts: (tag) => shippedTexts('no-start', tag),
     // Ten parts in one message are the most that most networks put together again.
-    limits: { textLength: 10 * 67, keyLength: 0, keys: 0 },
+    limits: { textLength: 10 * 67, keyLength: 0, keys: 0, pictures: false },
     opening: { context: { role: 'driver' } },
     newId: randomUUID,
   });

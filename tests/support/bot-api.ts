@@ -39,6 +39,8 @@ export interface Sent {
   text: string;
   entities: readonly MessageEntity[];
   keys: readonly InlineKeyboardButton.CallbackButton[];
+  /** The PNG that is shown, and whether it was uploaded with this message. */
+  readonly photo?: { readonly png: Buffer; readonly isUploaded: boolean };
   edits: number;
 }
 
@@ -102,6 +104,7 @@ export class BotApi {
   readonly #threads = new Set<string>();
   readonly #queries = new Map<string, 'open' | 'answered'>();
   readonly #waiting = new Set<() => void>();
+  readonly #files = new Map<string, Buffer>();
   #updates: Update[] = [];
   #isDeferred = false;
   #lastUpdate = 1000;
@@ -220,8 +223,7 @@ export class BotApi {
     const chunks: Buffer[] = [];
     for await (const chunk of request) chunks.push(chunk as Buffer);
     const [, given, method = ''] = /^\/bot([^/]*)\/(\w+)$/.exec(request.url ?? '') ?? [];
-    const text = Buffer.concat(chunks).toString('utf8');
-    const params = (text === '' ? {} : JSON.parse(text)) as Params;
+    const params = paramsOf(request, Buffer.concat(chunks));
     const fault = method === 'getUpdates' ? undefined : this.faultOf(method, params);
     if (fault?.type === 'hang') return;
     let body: unknown;
@@ -256,6 +258,8 @@ export class BotApi {
         return this.#getUpdates(params);
       case 'sendmessage':
         return this.#sendMessage(params);
+      case 'sendphoto':
+        return this.#sendPhoto(params);
       case 'editmessagetext':
         return this.#editMessageText(params);
       case 'answercallbackquery':
@@ -296,6 +300,28 @@ export class BotApi {
   }
 
   #sendMessage(params: Params): Message {
+    const sent = this.#send(params, contentOf(params));
+    return { message_id: sent.id, date: 0, chat: { id: sent.chat }, text: sent.text } as Message;
+  }
+
+  #sendPhoto(params: Params): Message {
+    const given = params['photo'];
+    const known = typeof given === 'string' ? this.#files.get(given) : undefined;
+    const png = Buffer.isBuffer(given) ? given : known;
+    if (png === undefined) return bad('wrong file identifier/HTTP URL specified');
+    holdPhoto(png);
+    const fileId = known === undefined ? `file ${String(this.#files.size)}` : String(given);
+    this.#files.set(fileId, png);
+    const content = captionOf(params);
+    const sent = this.#send(params, {
+      ...content,
+      photo: { png, isUploaded: known === undefined },
+    });
+    const photo = [{ file_id: fileId, file_unique_id: fileId, ...sizeOf(png) }];
+    return { message_id: sent.id, date: 0, chat: { id: sent.chat }, photo } as Message;
+  }
+
+  #send(params: Params, content: Omit<Sent, 'chat' | 'id' | 'thread' | 'edits'>): Sent {
     const chat = Number(params['chat_id']);
     if (this.blocked.has(chat)) {
       throw new Refusal(403, 'Forbidden: bot was blocked by the user');
@@ -310,13 +336,13 @@ export class BotApi {
       chat,
       id: this.#lastMessage,
       ...(thread === undefined ? {} : { thread }),
-      ...contentOf(params),
+      ...content,
       edits: 0,
     };
     this.sent.push(sent);
     this.#byId.set(`${String(chat)} ${String(sent.id)}`, sent);
     this.onSent(sent);
-    return { message_id: sent.id, date: 0, chat: { id: chat }, text: sent.text } as Message;
+    return sent;
   }
 
   #editMessageText(params: Params): true {
@@ -371,6 +397,60 @@ export class BotApi {
 function userOf({ person, language }: Writer): User {
   const code = language === undefined ? {} : { language_code: language };
   return { id: person, is_bot: false, first_name: 'Invented', ...code };
+}
+
+/** What a call was given: as JSON, or in parts where a file comes along. */
+function paramsOf(request: IncomingMessage, body: Buffer): Params {
+  const boundary = /^multipart\/form-data; *boundary=(.+)$/.exec(
+    request.headers['content-type'] ?? '',
+  );
+  if (boundary?.[1] === undefined) {
+    return (body.length === 0 ? {} : JSON.parse(body.toString('utf8'))) as Params;
+  }
+  const parts = new Map(partsOf(body, boundary[1]));
+  const fields = [...parts].map(([name, content]) => {
+    const text = content.toString('utf8');
+    const attached = parts.get(/^attach:\/\/(.+)$/.exec(text)?.[1] ?? '');
+    return [name, attached ?? (/^(?:-?\d+$|[[{])/.test(text) ? JSON.parse(text) : text)] as const;
+  });
+  return Object.fromEntries(fields);
+}
+
+/** The parts of a multipart body by their names, RFC 7578. */
+function partsOf(body: Buffer, boundary: string): readonly (readonly [string, Buffer])[] {
+  // One byte to a character, so that a file stays as it is.
+  return body
+    .toString('latin1')
+    .split(`--${boundary}`)
+    .flatMap((part) => {
+      const [head = '', ...rest] = part.split('\r\n\r\n');
+      const name = /;\s*name="([^"]+)"/.exec(head)?.[1];
+      const content = rest.join('\r\n\r\n').replace(/\r\n$/, '');
+      return name === undefined ? [] : [[name, Buffer.from(content, 'latin1')] as const];
+    });
+}
+
+/** Width and height from the header chunk, PNG specification section 11.2.2. */
+function sizeOf(png: Buffer): { readonly width: number; readonly height: number } {
+  return { width: png.readUInt32BE(16), height: png.readUInt32BE(20) };
+}
+
+/** 10 MB at most, width and height together 10,000, one at most 20 times the other. */
+function holdPhoto(png: Buffer): void {
+  if (!png.subarray(0, 8).equals(Buffer.from([137, 80, 78, 71, 13, 10, 26, 10]))) {
+    bad('IMAGE_PROCESS_FAILED');
+  }
+  const { width, height } = sizeOf(png);
+  if (png.length > 10_000_000) bad('file is too big');
+  const isWellSized = width + height <= 10_000 && Math.max(width / height, height / width) <= 20;
+  if (!isWellSized) bad('PHOTO_INVALID_DIMENSIONS');
+}
+
+/** The caption of a picture, which is shorter than a text may be. */
+function captionOf(params: Params): Pick<Sent, 'text' | 'entities' | 'keys'> {
+  const { caption, caption_entities: entities } = params;
+  if (typeof caption === 'string' && caption.length > 1024) bad('message caption is too long');
+  return contentOf({ ...params, text: caption, entities });
 }
 
 /** The text, entities and keys of a message, held to their limits. */

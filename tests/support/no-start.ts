@@ -17,8 +17,8 @@ export const speaker: Speaker = createSpeaker({
   checks: noStart.chart.flow.checks,
 });
 
-/** Every case card. */
+/** Every case card of the flow; those of other flows are named after theirs. */
 export const cards: readonly Card[] = readdirSync(cardsFolder)
-  .filter((name) => name.endsWith('.json'))
+  .filter((name) => name.endsWith('.json') && !/-(?:return|fitting)\.json$/u.test(name))
   .sort()
   .flatMap((name) => readCards(name, readFileSync(new URL(name, cardsFolder), 'utf8')));

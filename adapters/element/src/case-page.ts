@@ -13,7 +13,6 @@ import {
   type Message,
   type Strip,
 } from '@keyturn/core';
-import { circuitOf, probesInHand } from '@keyturn/drawings';
 import {
   localeNames,
   speakerOf,
@@ -22,6 +21,7 @@ import {
   type Speaker,
 } from '@keyturn/language';
 import { dueOf } from '@keyturn/conversation';
+import { circuitOf, probesInHand } from '@keyturn/drawings';
 import { render } from 'lit-html';
 import { findSitting, forgetSitting, keepSitting, type KeptPlace } from './case/kept-sitting.ts';
 import { unpackFlow, type PackedFlow } from './case/packed-flow.ts';

@@ -20,6 +20,10 @@ describe('a message that could not be sent', () => {
     expect(fateOf(refusal(500, 'x'), 30)).toEqual({ type: 'refused' });
   });
 
+  test('is over where it cannot even be made', () => {
+    expect(fateOf(new RangeError('no scene has a place "x"'), 0).type).toBe('refused');
+  });
+
   test('is over where the person has gone, or where it cannot be sent as it is', () => {
     expect(fateOf(refusal(403, 'Forbidden: bot was blocked by the user'), 0).type).toBe('gone');
     expect(fateOf(refusal(400, 'Bad Request: chat not found'), 0).type).toBe('refused');

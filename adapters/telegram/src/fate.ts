@@ -1,7 +1,7 @@
 /**
  * What becomes of a message that could not be sent. Pure.
  */
-import { GrammyError } from 'grammy';
+import { GrammyError, HttpError } from 'grammy';
 
 /** What to do about it. */
 export type Fate =
@@ -27,7 +27,8 @@ export function fateOf(error: unknown, attempts: number): Fate {
     }
     if (code === 400) return { type: 'refused' };
   }
-  if (attempts >= mostAttempts) return { type: 'refused' };
+  const isPassing = error instanceof GrammyError || error instanceof HttpError;
+  if (!isPassing || attempts >= mostAttempts) return { type: 'refused' };
   return { type: 'again', afterMs: Math.min(longestMs, firstMs * 2 ** attempts) };
 }
 

@@ -9,7 +9,7 @@ import { keyMark } from './read-update.ts';
  * What the Bot API takes: 4096 code units of text, 100 keys, 64 bytes with each. A longer label
  * would be cut by a telephone held upright.
  */
-export const limits: ChannelLimits = { textLength: 4096, keyLength: 40, keys: 90 };
+export const limits: ChannelLimits = { textLength: 4096, keyLength: 40, keys: 90, pictures: true };
 
 /** What a message is made of, wherever it is sent or put in the place of another. */
 export interface MessageOf {

@@ -7,6 +7,7 @@ import type { Part } from '@keyturn/conversation';
 import type { Conversations } from '@keyturn/conversation/kept';
 import type { Api } from 'grammy';
 import { fateOf } from './fate.ts';
+import { createPictures } from './pictures.ts';
 import { sendPart } from './send-part.ts';
 
 /** What is sent with. */
@@ -47,6 +48,7 @@ const [rememberedMs, forgetEveryMs] = [3 * 86_400_000, 3_600_000];
 /** Begins to send. */
 export function startOutbox(options: OutboxOptions): Outbox {
   const { store, conversations, api, of, now, onError } = options;
+  const pictures = createPictures(conversations.speakerOf);
   const sending = new Set<Promise<void>>();
   const over = new AbortController();
   let isWoken = false;
@@ -66,7 +68,7 @@ export function startOutbox(options: OutboxOptions): Outbox {
       return;
     }
     try {
-      await sendPart(api, to, outgoing.body as unknown as Part);
+      await sendPart({ api, pictures }, to, outgoing.body as unknown as Part);
       await store.settle(id, { type: 'over' });
     } catch (error) {
       const fate = fateOf(error, attempts);

@@ -1,5 +1,5 @@
 /**
- * A case card: a scripted vehicle, what it answers, and which verdicts are right.
+ * A case card: a scripted vehicle, what it answers, and which verdicts or decisions are right.
  */
 import { z } from 'zod';
 
@@ -17,6 +17,9 @@ const card = z.object({
       remedy: z.array(z.string()).optional(),
       strength: z.array(z.string()).optional(),
       send: z.array(z.string()).optional(),
+      decision: z.array(z.string()).optional(),
+      outcome: z.array(z.string()).optional(),
+      reason: z.array(z.string()).optional(),
     })
     .default({}),
   forbid: z.array(z.string()).default([]),
@@ -34,6 +37,10 @@ export interface Card {
     readonly remedy?: readonly string[] | undefined;
     readonly strength?: readonly string[] | undefined;
     readonly send?: readonly string[] | undefined;
+    /** Of a flow that ends in decisions. */
+    readonly decision?: readonly string[] | undefined;
+    readonly outcome?: readonly string[] | undefined;
+    readonly reason?: readonly string[] | undefined;
   };
   readonly forbid: readonly string[];
 }

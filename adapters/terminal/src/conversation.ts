@@ -252,6 +252,8 @@ function hintText(texts: TerminalTexts, standing: LineStanding, question: Questi
       return prompt.choice(count);
     case 'choices':
       return prompt.choices(count);
+    case 'date':
+      return prompt.date(count);
     case 'work':
       return prompt.work;
     case 'reading':

@@ -1,6 +1,6 @@
 // Case cards: read, and played through their flow.
 export { CardError, readCards, type Card } from './card.ts';
-export { replayCard, type Replayed } from './replay-card.ts';
+export { replayCard, replayDecision, type Replayed, type ReplayedDecision } from './replay-card.ts';
 
 // The flows of this checkout.
 export { FlowError, shippedFlow, shippedTexts, type ShippedFlow } from '@keyturn/flows';

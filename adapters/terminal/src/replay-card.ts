@@ -3,10 +3,12 @@
  */
 import {
   expected,
+  optionsOf,
   openCase,
   positionOf,
   turn,
   type Case,
+  type CaseState,
   type Chart,
   type Input,
   type Message,
@@ -17,7 +19,7 @@ import type { Speaker } from '@keyturn/language';
 import type { Card } from './card.ts';
 
 /** What replaying a card gives; printed as one line of JSON. */
-export interface Replayed {
+export interface Replayed extends Played {
   readonly id: string;
   readonly fault: string;
   readonly probability: number;
@@ -25,6 +27,18 @@ export interface Replayed {
   readonly remedy: string;
   readonly send: string;
   readonly ranking: VerdictMessage['ranking'];
+}
+
+/** The same for a flow that ends in decisions: `decision` or `outcome`, as the flow calls it. */
+export interface ReplayedDecision extends Played {
+  readonly id: string;
+  readonly decision?: string;
+  readonly outcome?: string;
+  readonly reason: string;
+}
+
+/** How a card was played. */
+interface Played {
   /** Checks in the order asked, up to the verdict. */
   readonly asked: readonly string[];
   /** The stated minutes of the checks that were done. */
@@ -48,8 +62,7 @@ const mostTurns = 500;
  */
 export function replayCard(chart: Chart, speaker: Speaker, card: Card): Replayed {
   const player = new CardPlayer(chart, speaker, card);
-  const verdict = player.play();
-  const { asked } = player;
+  const verdict = player.play(({ verdict: given }) => given);
   const { fault, remedy, strength, send } = verdict;
   return {
     id: card.id,
@@ -59,16 +72,31 @@ export function replayCard(chart: Chart, speaker: Speaker, card: Card): Replayed
     remedy,
     send,
     ranking: verdict.ranking.map(([id, share]) => [id, rounded(share)]),
-    asked,
-    minutes: rounded(player.minutes),
-    cautions: player.cautions,
-    turns: player.turns,
-    ok:
+    ...player.played(
       accepts(card.accept.fault, fault) &&
-      accepts(card.accept.remedy, remedy) &&
-      accepts(card.accept.strength, strength) &&
-      accepts(card.accept.send, send) &&
-      !asked.some((check) => card.forbid.includes(check)),
+        accepts(card.accept.remedy, remedy) &&
+        accepts(card.accept.strength, strength) &&
+        accepts(card.accept.send, send),
+    ),
+  };
+}
+
+/**
+ * Plays a card of a flow that ends in decisions to its end: what is asked once more is answered as
+ * often as the card has answers for it.
+ *
+ * @throws ContextError when the card's context is not one.
+ */
+export function replayDecision(chart: Chart, speaker: Speaker, card: Card): ReplayedDecision {
+  const player = new CardPlayer(chart, speaker, card);
+  const { called, decide, reason } = player.play(({ decision, outcome }) =>
+    outcome === null ? null : decision,
+  );
+  return {
+    id: card.id,
+    [called]: decide,
+    reason,
+    ...player.played(accepts(card.accept[called], decide) && accepts(card.accept.reason, reason)),
   };
 }
 
@@ -116,16 +144,26 @@ class CardPlayer {
     return this.#step.case;
   }
 
-  get cautions(): readonly string[] {
-    return [...this.#cautions];
-  }
-
-  play(): VerdictMessage {
-    while (this.case.state.verdict === null) {
+  /** Plays until something is found in the state of the case. */
+  play<Found>(find: (state: CaseState) => Found | null): Found {
+    for (;;) {
+      const found = find(this.case.state);
+      if (found !== null) return found;
       if (this.turns > mostTurns) throw new Error(`the card ${this.#card.id} never ends`);
       this.#take(this.#next());
     }
-    return this.case.state.verdict;
+  }
+
+  /** How it was played; it is right where nothing was asked that the card forbids. */
+  played(isAccepted: boolean): Played {
+    const { asked, turns } = this;
+    return {
+      asked,
+      minutes: rounded(this.minutes),
+      cautions: [...this.#cautions],
+      turns,
+      ok: isAccepted && !asked.some((check) => this.#card.forbid.includes(check)),
+    };
   }
 
   #next(): Input {
@@ -148,13 +186,11 @@ class CardPlayer {
     const cannot: Input = { type: 'talk', talk: 'cannot' };
     const said = this.#said(check);
     if (said === undefined) return cannot;
-    const options = this.#chart.flow.checks[check];
-    if (options?.form.kind === 'choice') {
-      const parts = said.split(',').map((part) => part.trim());
-      const { choices } = options.form;
-      if (parts.every((part) => choices.includes(part))) {
-        return { type: 'answers', answers: [{ check, value: parts }] };
-      }
+    const asked = this.#chart.flow.checks[check];
+    const parts = said.split(',').map((part) => part.trim());
+    // An id is no typed text: a choice, or a band that stands for a figure or a day.
+    if (asked !== undefined && parts.every((part) => optionsOf(asked).includes(part))) {
+      return { type: 'answers', answers: [{ check, value: parts }] };
     }
     const understood = this.#speaker.understand(said, expected(this.#chart, this.case));
     const [first] = understood.type === 'input' ? understood.inputs : [];

@@ -6,7 +6,7 @@ import { readFileSync } from 'node:fs';
 import { ContextError } from '@keyturn/core';
 import { createSpeaker, type Speaker } from '@keyturn/language';
 import { CardError, readCards, type Card } from './card.ts';
-import { replayCard } from './replay-card.ts';
+import { replayCard, replayDecision } from './replay-card.ts';
 import { FlowError, shippedFlow, type ShippedFlow } from '@keyturn/flows';
 
 const files = process.argv.slice(2);
@@ -23,7 +23,8 @@ function replayFiles(paths: readonly string[]): number {
     let allOk = true;
     for (const card of cards) {
       const { chart, speaker } = flowFor(card, flows);
-      const replayed = replayCard(chart, speaker, card);
+      const play = chart.flow.decisions.length > 0 ? replayDecision : replayCard;
+      const replayed = play(chart, speaker, card);
       process.stdout.write(`${JSON.stringify(replayed)}\n`);
       allOk &&= replayed.ok;
     }

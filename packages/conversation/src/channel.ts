@@ -2,6 +2,7 @@
  * What a channel is: its limits, and the parts that it sends. It holds no logic of the flow.
  */
 import type { Json } from '@keyturn/cases';
+import type { Picture } from './picture.ts';
 
 /** What a channel can do. */
 export interface ChannelLimits {
@@ -11,6 +12,8 @@ export interface ChannelLimits {
   readonly keyLength: number;
   /** Keys at a time. */
   readonly keys: number;
+  /** True where pictures can be sent. */
+  readonly pictures: boolean;
 }
 
 /** One thing to tap, and what to give back when it is. */
@@ -23,7 +26,15 @@ export interface Key {
 
 /** What a part ends with, so that a channel may set it off. */
 export type PartKind =
-  'said' | 'caution' | 'question' | 'finding' | 'verdict' | 'refused' | 'done' | 'summary';
+  | 'said'
+  | 'caution'
+  | 'question'
+  | 'finding'
+  | 'verdict'
+  | 'refused'
+  | 'done'
+  | 'summary'
+  | 'picture';
 
 /** A line of a part; an empty one stands between what belongs apart. */
 export interface Line {
@@ -36,6 +47,8 @@ export interface Line {
 export interface Part {
   readonly kind: PartKind;
   readonly lines: readonly Line[];
+  /** What is to be drawn; its lines tell it to who cannot see it. */
+  readonly picture?: Picture;
   /** Rows of keys; none on a channel that has none. */
   readonly keys: readonly (readonly Key[])[];
   /** BCP 47 tag of its language. */

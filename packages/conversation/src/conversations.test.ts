@@ -5,7 +5,7 @@ import { plainText, type ChannelLimits, type Content, type Part } from './channe
 import { createConversations, type Conversations } from './conversations.ts';
 
 const { chart } = shippedFlow('no-start', 'en');
-const withKeys: ChannelLimits = { textLength: 4096, keyLength: 40, keys: 90 };
+const withKeys: ChannelLimits = { textLength: 4096, keyLength: 40, keys: 90, pictures: true };
 const begun = Date.parse('2026-01-05T08:00:00.000Z');
 
 let store: CaseStore;

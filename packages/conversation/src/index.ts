@@ -2,6 +2,8 @@
 export { plainText } from './channel.ts';
 export type { ChannelLimits, Content, Incoming, Key, Line, Part, PartKind } from './channel.ts';
 
+export type { Picture } from './picture.ts';
+
 /** A typed line taken through a case, without a store. */
 export { dueOf, hearInputs, hearLine, offerLetter } from './hear-line.ts';
 export type { Heard, Listener, Standing as LineStanding, Unclear } from './hear-line.ts';

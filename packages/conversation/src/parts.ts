@@ -3,6 +3,7 @@
  */
 import type { Rendered, Speaker } from '@keyturn/language';
 import type { ChannelLimits, Key, Line, Part, PartKind } from './channel.ts';
+import type { Picture, Pictured } from './picture.ts';
 import { splitLines } from './split-lines.ts';
 import type { Tap } from './tap.ts';
 
@@ -11,6 +12,7 @@ export interface Draft {
   readonly kind: PartKind;
   readonly lines: readonly Line[];
   readonly taps: readonly (readonly DraftKey[])[];
+  readonly picture?: Picture;
 }
 
 /** A key, and what tapping it does. */
@@ -28,7 +30,7 @@ export interface Writing {
 }
 
 /** What must not get lost among other lines, or is to be passed on alone. */
-const standsAlone: ReadonlySet<PartKind> = new Set(['caution', 'verdict', 'summary']);
+const standsAlone: ReadonlySet<PartKind> = new Set(['caution', 'verdict', 'summary', 'picture']);
 
 /** The drafts of what is said: as few as can be, since each one rings a telephone. */
 export function draftParts(rendered: readonly Rendered[], writing: Writing): readonly Draft[] {
@@ -70,6 +72,7 @@ export function cutDraft(
     lines,
     keys: index === groups.length - 1 ? keys : [],
     locale,
+    ...(draft.picture === undefined ? {} : { picture: draft.picture }),
   }));
 }
 
@@ -81,6 +84,11 @@ export function titled(title: string, lines: readonly string[] = []): readonly L
 }
 
 const plain = (lines: readonly string[]): readonly Line[] => lines.map((text): Line => ({ text }));
+
+/** A picture with the line under it. */
+export function pictureDraft({ picture, title }: Pictured): Draft {
+  return { kind: 'picture', lines: plain([title]), taps: [], picture };
+}
 
 const bare = (kind: PartKind, lines: readonly Line[]): Draft => ({ kind, lines, taps: [] });
 

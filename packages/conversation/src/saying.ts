@@ -12,7 +12,15 @@ import {
 import type { Rendered, Speaker } from '@keyturn/language';
 import type { ChannelLimits, Key, Part } from './channel.ts';
 import { offerLetter } from './hear-line.ts';
-import { cutDraft, draftParts, joinDrafts, type Draft, type DraftKey } from './parts.ts';
+import {
+  cutDraft,
+  draftParts,
+  joinDrafts,
+  pictureDraft,
+  type Draft,
+  type DraftKey,
+} from './parts.ts';
+import { pictureOf, type Pictured } from './picture.ts';
 import { keyId, type Standing } from './standing.ts';
 import { summaryDraft } from './summary.ts';
 import type { Tap } from './tap.ts';
@@ -80,7 +88,28 @@ export function saying(responding: Responding, held: HeldCase, what: Saying): Re
   const withKeys = offers.length > 0 ? offered(drafts, offers, limits) : drafts;
   const last = key === undefined ? withKeys : withStandingKey(withKeys, key, limits);
   const whole = what.isEnd === true ? beforeLast(last, summaryDraft(held.case, speaker)) : last;
-  return { ...held, events: [], ...partsOf(responding, held.standing, { drafts: whole, ...what }) };
+  const pictured = limits.pictures ? newPicture(responding, held, what) : undefined;
+  const shown = pictured === undefined ? whole : withPicture(whole, pictured);
+  const standing =
+    pictured === undefined ? held.standing : { ...held.standing, pictured: pictured.of };
+  return { ...held, events: [], ...partsOf(responding, standing, { drafts: shown, ...what }) };
+}
+
+/** The picture of what is said, unless it was the last that was sent. */
+function newPicture(
+  { chart, speakerOf }: Responding,
+  { standing, case: kase }: HeldCase,
+  { messages = [], isAnew = false }: Saying,
+): Pictured | undefined {
+  const speaker = speakerOf(standing.locale);
+  const pictured = pictureOf(messages, { chart, case: kase, speaker });
+  return pictured?.of === standing.pictured && !isAnew ? undefined : pictured;
+}
+
+function withPicture(drafts: readonly Draft[], pictured: Pictured): readonly Draft[] {
+  const isBefore = pictured.goes === 'before-question';
+  const index = drafts.findLastIndex(({ kind }) => kind === (isBefore ? 'question' : 'verdict'));
+  return drafts.toSpliced(isBefore ? index : index + 1, 0, pictureDraft(pictured));
 }
 
 /** The end stands last, with the key that begins anew. */

@@ -29,6 +29,8 @@ export interface Standing {
   readonly tapped: string | null;
   /** When cautions were put that still wait for their confirmation, ISO 8601; null where none do. */
   readonly cautionedAt: string | null;
+  /** The check or verdict that a picture was last sent for. */
+  readonly pictured: string | null;
   /** Answers that the last text may have meant. */
   readonly offers: readonly Offer[];
   /** Picked so far where several may hold. */
@@ -51,6 +53,7 @@ export function blankStanding(locale: string): Standing {
     taps: [],
     tapped: null,
     cautionedAt: null,
+    pictured: null,
     offers: [],
     picked: [],
     taken: [],

@@ -20,6 +20,8 @@ export type {
   ContextField,
   ContextResult,
   ContextValue,
+  PartLimit,
+  PartLimits,
 } from './case/context.ts';
 
 // What has happened, and where a case stands.
@@ -36,12 +38,14 @@ export type {
   AskMessage,
   CautionMessage,
   ConfirmMessage,
+  DecisionMessage,
   DoneMessage,
   FindingWeightMessage,
   InterruptMessage,
   Message,
   NotedMessage,
   NumbersMessage,
+  OtherDecision,
   RankingMessage,
   ReadingMessage,
   RefusalCode,
@@ -70,6 +74,8 @@ export type {
   Check,
   CommonCause,
   Computed,
+  DateBand,
+  DecisionLine,
   Cover,
   Fault,
   Flow,
@@ -84,6 +90,13 @@ export type {
   Stop,
 } from './flow/flow.ts';
 export type { Condition, Range } from './flow/condition.ts';
+
+// The terms of a shop, what they give back, and the days by which they go.
+export { policyFaults, policyShape, soldParts } from './policy/policy.ts';
+export type { Fee, Policy, PolicyFault, ProRataStep, SoldPart, Warranty } from './policy/policy.ts';
+export { refundOf } from './policy/refund.ts';
+export type { Payment, Refund, RefundLine, Sale } from './policy/refund.ts';
+export { looksLikeDay } from './policy/calendar.ts';
 
 // What confirmed outcomes teach.
 export { answersFound } from './case/answers-found.ts';

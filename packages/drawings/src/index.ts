@@ -5,8 +5,8 @@ export {
   type CircuitView,
   type Probes,
 } from './circuit/draw-circuit.ts';
+export { circuitOf, probesInHand } from './circuit/circuit-of.ts';
 export type { CircuitVehicle } from './circuit/circuit.ts';
-export { circuitOf, probesInHand } from './circuit/circuit-of-case.ts';
 export type { DrawingOptions } from './svg/picture.ts';
 export type { Theme } from './theme.ts';
 export { drawProbes } from './closeup/draw-probes.ts';

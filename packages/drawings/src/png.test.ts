@@ -13,17 +13,18 @@ function sizeOf(png: Uint8Array): number[] {
   return [view.getUint32(16), view.getUint32(20)];
 }
 
-test('a picture becomes a PNG three pixels to the unit, or as wide as is asked', () => {
-  const png = toPng(svg(text));
+test('a picture becomes a PNG three pixels to the unit, or as wide as is asked', async () => {
+  const png = await toPng(svg(text));
   expect([...png.subarray(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
   expect(sizeOf(png)).toEqual([1170, 300]);
-  expect(sizeOf(toPng(svg(text), { width: 390 }))).toEqual([390, 100]);
+  expect(sizeOf(await toPng(svg(text), { width: 390 }))).toEqual([390, 100]);
 });
 
-test('its text is drawn with the fonts that come along', () => {
-  expect(toPng(svg(text)).length).toBeGreaterThan(toPng(svg('')).length + 500);
+test('its text is drawn with the fonts that come along', async () => {
+  const [drawn, empty] = await Promise.all([toPng(svg(text)), toPng(svg(''))]);
+  expect(drawn.length).toBeGreaterThan(empty.length + 500);
 });
 
-test('what is not well-formed is refused', () => {
-  expect(() => toPng('<svg')).toThrow();
+test('what is not well-formed is refused', async () => {
+  await expect(toPng('<svg')).rejects.toThrow();
 });

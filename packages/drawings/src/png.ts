@@ -2,7 +2,7 @@
  * Pictures as PNG, for channels that cannot show SVG. Needs Node: a page never imports this face.
  */
 import { createRequire } from 'node:module';
-import { Resvg } from '@resvg/resvg-js';
+import { renderAsync } from '@resvg/resvg-js';
 
 const require = createRequire(import.meta.url);
 
@@ -18,11 +18,14 @@ export interface PngOptions {
   readonly width?: number;
 }
 
-/** A drawing of this package as PNG. Throws where the text is not well-formed SVG. */
-export function toPng(svg: string, { width = 1170 }: PngOptions = {}): Uint8Array {
-  const resvg = new Resvg(svg, {
+/**
+ * A drawing of this package as PNG, made beside whatever else runs. Rejects where the text is not
+ * well-formed SVG.
+ */
+export async function toPng(svg: string, { width = 1170 }: PngOptions = {}): Promise<Uint8Array> {
+  const image = await renderAsync(svg, {
     fitTo: { mode: 'width', value: width },
     font: { fontFiles: [...fontFiles], loadSystemFonts: false, defaultFontFamily: 'DejaVu Sans' },
   });
-  return resvg.render().asPng();
+  return image.asPng();
 }

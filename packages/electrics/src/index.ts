@@ -60,6 +60,8 @@ export type {
   BatteryTechnology,
   LimitContext,
   RatingStandard,
+  StarterBuild,
+  StarterClass,
 } from './limits/limit-context.ts';
 export type { Bound } from './conformance/bound.ts';
 

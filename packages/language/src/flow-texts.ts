@@ -47,6 +47,24 @@ export interface RemedyTexts {
   readonly driver?: readonly string[];
 }
 
+/** The words of one thing that a table may decide. */
+export interface DecisionTexts {
+  /** Short: "accept". */
+  readonly name: string;
+  /** The decision in one sentence. */
+  readonly title: string;
+}
+
+/** The words of one reason, which may be given for several decisions. */
+export interface ReasonTexts {
+  /** Short: "no fault found". */
+  readonly name: string;
+  /** Decision to what is read out to the customer, a sentence a line. */
+  readonly say: Readonly<Record<string, readonly string[]>>;
+  /** What to do now, a step a line. */
+  readonly do?: readonly string[];
+}
+
 /** All texts of a flow. */
 export interface FlowTexts {
   readonly name: string;
@@ -64,6 +82,10 @@ export interface FlowTexts {
   readonly cautions: Readonly<Record<string, string>>;
   readonly stops: Readonly<Record<string, string>>;
   readonly interrupts: Readonly<Record<string, InterruptTexts>>;
+  /** Of a flow that ends in decisions: these, their reasons, and what to measure on the vehicle. */
+  readonly decisions?: Readonly<Record<string, DecisionTexts>>;
+  readonly reasons?: Readonly<Record<string, ReasonTexts>>;
+  readonly measures?: Readonly<Record<string, string>>;
   readonly faults: Readonly<Record<string, { readonly name: string; readonly means?: string }>>;
   readonly roots: Readonly<Record<string, string>>;
   readonly remedies: Readonly<Record<string, RemedyTexts>>;

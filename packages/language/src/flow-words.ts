@@ -1,8 +1,10 @@
 import type {
   AnswerTexts,
   CheckTexts,
+  DecisionTexts,
   FlowTexts,
   InterruptTexts,
+  ReasonTexts,
   RemedyTexts,
 } from './flow-texts.ts';
 import { LanguageError } from './language-error.ts';
@@ -26,6 +28,11 @@ export interface FlowWords {
   readonly answerMeaning: (check: string, answer: string) => string;
   /** What to let pass where time settles a reading of this check. */
   readonly settling: (check: string) => string;
+  readonly decision: (id: string) => DecisionTexts;
+  readonly reason: (id: string) => ReasonTexts;
+  /** What is said of a reason where it is given for a decision. */
+  readonly reasonSaid: (id: string, decide: string) => readonly string[];
+  readonly measure: (id: string) => string;
   readonly fault: (id: string) => string;
   readonly caution: (id: string) => string;
   readonly stop: (id: string) => string;
@@ -70,6 +77,8 @@ export function createFlowWords(texts: FlowTexts, likes: CheckLikes, say: Say): 
     throw new LanguageError('text-missing', `checks.${checkId}.answers.${id}.label`);
   };
 
+  const reason = (id: string): ReasonTexts => pick(texts.reasons, `reasons.${id}`);
+
   return {
     texts,
     check,
@@ -78,6 +87,10 @@ export function createFlowWords(texts: FlowTexts, likes: CheckLikes, say: Say): 
     answerLabel,
     answerMeaning: (checkId, id) => answer(checkId, id)?.means ?? answerLabel(checkId, id),
     settling: (id) => pick({ settle: check(id).settle ?? '' }, `${id}.settle`),
+    decision: (id) => pick(texts.decisions, `decisions.${id}`),
+    reason,
+    reasonSaid: (id, decide) => pick(reason(id).say, `${id}.${decide}`),
+    measure: (id) => pick(texts.measures, `measures.${id}`),
     fault: (id) => pick(texts.faults, `faults.${id}`).name,
     caution: (id) => pick(texts.cautions, `cautions.${id}`),
     stop: (id) => pick(texts.stops, `stops.${id}`),

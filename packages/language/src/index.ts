@@ -23,8 +23,10 @@ export type {
 export type {
   AnswerTexts,
   CheckTexts,
+  DecisionTexts,
   FlowTexts,
   InterruptTexts,
+  ReasonTexts,
   RemedyTexts,
 } from './flow-texts.ts';
 

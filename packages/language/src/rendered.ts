@@ -47,7 +47,8 @@ export type Rendered =
       readonly text: string;
       /** How to do it, a step a line; empty where there is nothing to explain. */
       readonly how: readonly string[];
-      readonly entry: 'choice' | 'choices' | 'reading' | 'work';
+      /** A day is written, or one of the options is picked for it. */
+      readonly entry: 'choice' | 'choices' | 'reading' | 'date' | 'work';
       /** Empty for a reading taken by a meter. */
       readonly options: readonly RenderedOption[];
       /** The unit's sign, for a reading. */

@@ -21,6 +21,7 @@ export const de: TerminalTexts = {
       `(1${['', '', ' oder 2'][count] ?? ` bis ${String(count)}`}, oder ein Wort; ? für Hilfe)`,
     choices: (count) =>
       `(eins oder mehrere von 1 bis ${String(count)}, etwa 1 3, oder Wörter; ? für Hilfe)`,
+    date: (count) => `(ein Tag wie 2026-01-31, oder 1 bis ${String(count)}; ? für Hilfe)`,
     reading: (unit) => `(der Wert in ${unit}, oder mehrere Messwerte mit Namen; ? für Hilfe)`,
     lamp: '(was die Lampe zeigt; ? für Hilfe)',
     work: '(1 oder „fertig“, wenn es getan ist; ? für Hilfe)',

@@ -20,6 +20,7 @@ export const en: TerminalTexts = {
     choice: (count) =>
       `(1${['', '', ' or 2'][count] ?? ` to ${String(count)}`}, or a word; ? for help)`,
     choices: (count) => `(one or more of 1 to ${String(count)}, as in 1 3, or words; ? for help)`,
+    date: (count) => `(a day, as in 2026-01-31, or 1 to ${String(count)}; ? for help)`,
     reading: (unit) => `(the figure in ${unit}, or several readings by name; ? for help)`,
     lamp: '(what the lamp shows; ? for help)',
     work: '(1 or done when it is done; ? for help)',

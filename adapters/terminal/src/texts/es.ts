@@ -22,6 +22,7 @@ export const es: TerminalTexts = {
       `(1${['', '', ' o 2'][count] ?? ` a ${String(count)}`}, o una palabra; ? para ayuda)`,
     choices: (count) =>
       `(uno o varios de 1 a ${String(count)}, como 1 3, o palabras; ? para ayuda)`,
+    date: (count) => `(un día, como 2026-01-31, o de 1 a ${String(count)}; ? para ayuda)`,
     reading: (unit) => `(la cifra en ${unit}, o varias lecturas por su nombre; ? para ayuda)`,
     lamp: '(lo que muestra la lámpara; ? para ayuda)',
     work: '(1 o «listo» cuando esté hecho; ? para ayuda)',

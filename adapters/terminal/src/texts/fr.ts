@@ -21,6 +21,7 @@ export const fr: TerminalTexts = {
       `(1${['', '', ' ou 2'][count] ?? ` à ${String(count)}`}, ou un mot ; ? pour l’aide)`,
     choices: (count) =>
       `(un ou plusieurs de 1 à ${String(count)}, comme 1 3, ou des mots ; ? pour l’aide)`,
+    date: (count) => `(un jour, comme 2026-01-31, ou de 1 à ${String(count)} ; ? pour de l’aide)`,
     reading: (unit) => `(la valeur en ${unit}, ou plusieurs mesures par leur nom ; ? pour l’aide)`,
     lamp: '(ce que montre la lampe ; ? pour l’aide)',
     work: '(1 ou « fait » quand c’est fait ; ? pour l’aide)',

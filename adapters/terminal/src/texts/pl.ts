@@ -22,6 +22,7 @@ export const pl: TerminalTexts = {
       `(1${['', '', ' lub 2'][count] ?? ` do ${String(count)}`}, albo słowo; ? – pomoc)`,
     choices: (count) =>
       `(jedno lub kilka od 1 do ${String(count)}, np. 1 3, albo słowa; ? – pomoc)`,
+    date: (count) => `(dzień, na przykład 2026-01-31, albo od 1 do ${String(count)}; ? – pomoc)`,
     reading: (unit) => `(wynik w ${unit}, albo kilka pomiarów z nazwą; ? – pomoc)`,
     lamp: '(co pokazuje lampka; ? – pomoc)',
     work: '(1 lub „gotowe”, gdy zrobione; ? – pomoc)',

@@ -15,6 +15,7 @@ export interface TerminalTexts {
   readonly prompt: {
     readonly choice: (count: number) => string;
     readonly choices: (count: number) => string;
+    readonly date: (count: number) => string;
     readonly reading: (unit: string) => string;
     readonly lamp: string;
     readonly work: string;

@@ -41,6 +41,8 @@ export function foldOpening(chart: Chart, event: OpenedEvent): Case {
   const state: CaseState = {
     ...blankState,
     at: event.at,
+    opened: event.at,
+    policy: event.policy ?? null,
     given: event.context,
     context: event.context,
     answers: Object.fromEntries(notAsked),

@@ -11,6 +11,7 @@ import { leadersWithin } from './belief.ts';
 import { isOfCircuit } from './circuit-evidence.ts';
 import { isDoubted } from './doubt.ts';
 import { firstOpen, isAskable, isPossible, openChecks } from './open-checks.ts';
+import { nextAgain, nextByTable } from './judge.ts';
 import { planOf, type PlannedCheck } from './plan.ts';
 import { covers, hasKit } from './possible.ts';
 import { outcomeOf, provesRepair } from './repair-proof.ts';
@@ -30,6 +31,7 @@ const leastLikely = 0.03;
 /** Chooses what comes next. Deterministic, no side effects. */
 export function chooseNext(flow: Flow, state: CaseState): Next {
   if (state.outcome !== null) return { to: 'closed', outcome: state.outcome };
+  if (flow.decisions.length > 0) return nextOfTable(flow, state);
   const { diagnosing, afterwards } = planOf(flow);
   if (state.verdict !== null) {
     const proving = afterwards.filter(({ check }) => provesRepair(flow, state, check));
@@ -45,6 +47,16 @@ export function chooseNext(flow: Flow, state: CaseState): Next {
         ? undefined
         : firstOpen(flow, state, diagnosing);
   return next ? toCheck(next) : { to: 'verdict' };
+}
+
+/** Where a table decides: what it hangs on, then the decision, then what that asks for once more. */
+function nextOfTable(flow: Flow, state: CaseState): Next {
+  if (state.decision === null) {
+    const next = nextByTable(flow, state);
+    return next ? toCheck(next) : { to: 'verdict' };
+  }
+  const again = nextAgain(flow, state);
+  return again ? toCheck(again) : { to: 'closed', outcome: 'decided' };
 }
 
 function toCheck({ stage, check }: PlannedCheck): Next {

@@ -5,7 +5,17 @@
 import { convert, isUnit, type UnitCode } from '@keyturn/electrics';
 
 /** A field's value as a case keeps it: numbers in the field's unit. */
-export type ContextValue = string | number | boolean | readonly string[];
+export type ContextValue = string | number | boolean | readonly string[] | PartLimits;
+
+/** The maker's figures for one reading of a part: what lies between them is good. */
+export interface PartLimit {
+  readonly low?: number;
+  readonly high?: number;
+  readonly unit: UnitCode;
+}
+
+/** The maker's figures for a part, by the names of the checks. */
+export type PartLimits = Readonly<Record<string, PartLimit>>;
 
 /** The context of a case: dotted path to value. */
 export type Context = Readonly<Record<string, ContextValue>>;
@@ -22,6 +32,7 @@ export type ContextField =
     }
   | { readonly kind: 'boolean' }
   | { readonly kind: 'text' }
+  | { readonly kind: 'limits' }
   /** Of a person or a place: taken without complaint and never kept in the technical case. */
   | { readonly kind: 'personal' };
 
@@ -68,6 +79,20 @@ export const contextFields: Readonly<Record<string, ContextField>> = {
   'clamp.percent': number('%', 0, 10),
   'clamp.digits': number('1', 0, 50),
   'clamp.counts': number('1', 100, 10_000_000),
+  // The part that is fitted, or that comes back.
+  'part.nominal': one(12, 24),
+  'part.build': one('direct', 'geared'),
+  'part.class': one('car', 'heavy'),
+  'part.battery.technology': one('flooded', 'efb', 'agm', 'gel'),
+  'part.battery.rating': number('A', 50, 2500),
+  'part.battery.standard': one('sae', 'en', 'din', 'iec', 'jis', 'mca'),
+  'part.battery.age': number('a', 0, 30),
+  'part.limits': { kind: 'limits' },
+  // What was paid for it, in minor units of the shop's currency, and whether the old unit was brought.
+  'sale.price': number('1', 0, 1e9),
+  'sale.oldUnit': one('returned', 'owed'),
+  // A finished no-start case of the vehicle, by its code or its file.
+  case: text,
   temperature: number('Cel', -60, 70),
   coldest: number('Cel', -60, 70),
   kit: {
@@ -85,6 +110,11 @@ export const contextFields: Readonly<Record<string, ContextField>> = {
       'helper',
       'hand-tools',
       'bench-tester',
+      'speed-meter',
+      'thermometer',
+      'hydrometer',
+      'torque-wrench',
+      'stands',
     ],
   },
   place: one('live-lane', 'shoulder', 'parking', 'home', 'workshop'),
@@ -160,6 +190,8 @@ function takeValue(field: ContextField, value: unknown): ContextValue | undefine
       return typeof value === 'string' && value.length <= 500 ? value : undefined;
     case 'personal':
       return '';
+    case 'limits':
+      return limitsIn(value);
     case 'number': {
       const figure = figureIn(value, field.unit);
       return figure !== undefined && figure >= field.low && figure <= field.high
@@ -182,6 +214,30 @@ function figureIn(value: unknown, unit: UnitCode): number | undefined {
   }
 }
 
+/** The maker's figures, each with a unit and at least one end, the lower one first. */
+function limitsIn(given: unknown): PartLimits | undefined {
+  if (typeof given !== 'object' || given === null || Array.isArray(given)) return undefined;
+  const limits = Object.entries(given).map(([check, limit]) => [check, limitIn(limit)] as const);
+  return limits.every(([, limit]) => limit !== undefined)
+    ? (Object.fromEntries(limits) as PartLimits)
+    : undefined;
+}
+
+function limitIn(given: unknown): PartLimit | undefined {
+  if (typeof given !== 'object' || given === null) return undefined;
+  const { low, high, unit, ...more } = given as Readonly<Record<string, unknown>>;
+  const isEnd = (end: unknown): end is number | undefined =>
+    end === undefined || (typeof end === 'number' && Number.isFinite(end));
+  if (typeof unit !== 'string' || !isUnit(unit) || !isEnd(low) || !isEnd(high)) return undefined;
+  if (Object.keys(more).length > 0 || (low === undefined && high === undefined)) return undefined;
+  if (low !== undefined && high !== undefined && low >= high) return undefined;
+  return {
+    unit,
+    ...(low === undefined ? {} : { low }),
+    ...(high === undefined ? {} : { high }),
+  };
+}
+
 function possibleValues(field: ContextField): readonly string[] {
   switch (field.kind) {
     case 'one':
@@ -193,6 +249,8 @@ function possibleValues(field: ContextField): readonly string[] {
       return [`${String(field.low)} to ${String(field.high)} ${field.unit}`];
     case 'text':
       return ['a text of at most 500 characters'];
+    case 'limits':
+      return ['{ low, high, unit } under the name of each check, low below high'];
     case 'personal':
       return [];
   }

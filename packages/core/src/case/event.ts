@@ -1,6 +1,7 @@
 /**
  * What has happened in a case: the append-only list that its state is a fold of.
  */
+import type { Policy } from '../policy/policy.ts';
 import type { Context } from './context.ts';
 import type { Answer } from './state.ts';
 
@@ -17,6 +18,8 @@ export interface OpenedEvent {
   readonly context: Context;
   /** Checks that are not put in this case, since nobody is there to answer them. */
   readonly notAsked: readonly string[];
+  /** The terms of the shop that takes a part back. */
+  readonly policy?: Policy;
 }
 
 /** Anything that happens afterwards. */

@@ -4,6 +4,7 @@
 import type { Chart } from '../chart/compile.ts';
 import type { Check } from '../flow/flow.ts';
 import type { Case } from './case.ts';
+import { nominalOf } from './limit-context.ts';
 import { hasOnlyLamp } from './tell.ts';
 import { positionOf } from './position.ts';
 
@@ -38,7 +39,7 @@ export function expected(chart: Chart, kase: Case): Expected {
     checks: chart.flow.checks,
     interrupts: Object.keys(chart.flow.interrupts),
     answered: kase.state.order,
-    nominal: kase.state.context['vehicle.nominal'] === 24 ? 24 : 12,
+    nominal: nominalOf(kase.state.context),
     kit: Array.isArray(kit) ? (kit as readonly string[]) : [],
     lamp: inHand !== undefined && hasOnlyLamp(inHand, kase.state),
   };

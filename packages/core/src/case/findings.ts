@@ -13,8 +13,12 @@ import {
   type Source,
 } from '@keyturn/electrics';
 import type { Finding, Known } from '../flow/condition.ts';
-import type { Band, Check, Computed, Flow } from '../flow/flow.ts';
+import type { Band, Check, Computed, DateBand, Flow } from '../flow/flow.ts';
+import { looksLikeDay } from '../policy/calendar.ts';
+import { lastDayOf, shopDay } from '../policy/term.ts';
+import type { PartLimit } from './context.ts';
 import { limitContext } from './limit-context.ts';
+import { makerLimit, withMaker } from './part-limits.ts';
 import { isReading, isSaid, type CaseState } from './state.ts';
 
 /** A reading placed among its bands. */
@@ -79,10 +83,41 @@ function namedFindings(flow: Flow, state: CaseState, check: string): readonly Fi
   const found: Finding[] = [];
   for (const answer of state.answers[check] ?? []) {
     if (isSaid(answer) && !isReading(answer)) {
-      found.push(namedFinding(flow.checks[check], answer));
+      found.push(namedFinding(flow.checks[check], namedOf(flow, state, { check, answer })));
     }
   }
   return found;
+}
+
+/** Choices and bands as they were named; a day by the band in which it lies. */
+function namedOf(
+  flow: Flow,
+  state: CaseState,
+  { check, answer }: { readonly check: string; readonly answer: readonly string[] },
+): readonly string[] {
+  const form = flow.checks[check]?.form;
+  const [day = ''] = answer;
+  if (form?.kind !== 'date' || !looksLikeDay(day)) return answer;
+  const band = dateBand(form.bands, { part: flow.part, state, day });
+  return band === undefined ? [] : [band];
+}
+
+/** The band of a day by the terms of the shop; undefined where it has no such terms. */
+export function dateBand(
+  bands: readonly DateBand[],
+  sale: { readonly part: Flow['part']; readonly state: CaseState; readonly day: string },
+): string | undefined {
+  const { part, state, day: sold } = sale;
+  const { policy } = state;
+  if (policy === null || part === undefined) return undefined;
+  const today = shopDay(policy, state.opened);
+  for (const { id, to } of bands) {
+    if (to === 'above') return id;
+    const last = lastDayOf(to, { policy, part, sold });
+    if (last === undefined) return undefined;
+    if (today <= last) return id;
+  }
+  return undefined;
 }
 
 /** The findings of a reading; the latest one taken by a meter is kept where it was placed. */
@@ -99,11 +134,14 @@ function placeAnswers(
   const asked = flow.checks[check];
   const form = asked?.form;
   if (form?.kind !== 'reading') return [];
-  const scale = { ...form, limits: asked?.like === undefined ? limits : afterRepair(limits) };
+  const bounds = boundsOfCheck(form, {
+    limits: asked?.like === undefined ? limits : afterRepair(limits),
+    maker: makerLimit(state.context, check),
+  });
   return (state.answers[check] ?? []).flatMap((answer): readonly Finding[] => {
     if (!isSaid(answer)) return [];
     if (!isReading(answer)) return [namedFinding(flow.checks[check], answer)];
-    const place = placeReading(check, answer, scale);
+    const place = placeReading(check, answer, { bands: form.bands, bounds });
     placed.set(check, place);
     return [findingAt(place, form.unit)];
   });
@@ -124,12 +162,11 @@ export function placeReading(
   check: string,
   quantity: Quantity,
   scale: {
-    readonly unit: Quantity['unit'];
     readonly bands: readonly Band[];
-    readonly limits: LimitContext;
+    readonly bounds: readonly Bound[] | undefined;
   },
 ): Placed {
-  const bounds = boundsOf(scale.bands, scale.unit, scale.limits);
+  const { bounds } = scale;
   const shares = bounds === undefined ? [] : bandWeights(quantity, bounds);
   const weights = Object.fromEntries(
     scale.bands.flatMap((band, index) => {
@@ -138,6 +175,17 @@ export function placeReading(
     }),
   );
   return { check, quantity, bands: scale.bands, bounds, weights };
+}
+
+/** The bounds of a check, where the maker's figures for the part go before general ones. */
+export function boundsOfCheck(
+  form: Extract<Check['form'], { kind: 'reading' }>,
+  given: { readonly limits: LimitContext; readonly maker?: PartLimit | undefined },
+): readonly Bound[] | undefined {
+  const bounds = boundsOf(form.bands, form.unit, given.limits);
+  return bounds === undefined || given.maker === undefined
+    ? bounds
+    : withMaker(bounds, form, given.maker);
 }
 
 /** The bounds between bands in the present context; undefined where one cannot be given. */
@@ -226,5 +274,6 @@ function placeComputed(computed: Computed, limits: LimitContext): Placed | undef
   if (crankCurrent <= 0 || restVoltage - crankVoltage < leastFall) return undefined;
   const { best, unit } = internalResistance(restVoltage, crankVoltage, crankCurrent);
   const quantity: Quantity = { value: best, unit, resolution: leastStep };
-  return placeReading(computed.id, quantity, { ...computed, limits });
+  const bounds = boundsOf(computed.bands, computed.unit, limits);
+  return placeReading(computed.id, quantity, { bands: computed.bands, bounds });
 }

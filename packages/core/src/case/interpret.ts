@@ -13,7 +13,11 @@ import type { LaterEvent } from './event.ts';
 import type { AnswerInput, Input } from './input.ts';
 import { judgeFigure } from './judge-figure.ts';
 import type { RefusedMessage } from './message.ts';
+import { nominalOf } from './limit-context.ts';
 import { meterFor } from './meter.ts';
+import { limitFaults } from './part-limits.ts';
+import { isDay, looksLikeDay } from '../policy/calendar.ts';
+import { shopDay } from '../policy/term.ts';
 import { pendingCautions } from './cautions.ts';
 import { planOf } from './plan.ts';
 import { positionOf, type Position } from './position.ts';
@@ -34,7 +38,7 @@ export function interpret(
   const { flow } = chart;
   const position = positionOf(kase);
   if (Date.parse(at) < Date.parse(kase.state.at)) return refuse('clock-back', at);
-  if (position.awaiting === 'nothing' && !reopens(input)) {
+  if (position.awaiting === 'nothing' && !reopens(flow, input)) {
     return refuse('closed', input.type);
   }
   if (position.awaiting === 'resume' && !isTakenWhileInterrupted(input)) {
@@ -61,9 +65,10 @@ export function interpret(
         : refuse('nothing-to-resume', 'resume');
     case 'context': {
       const read = readContext(input.set);
-      if (read.type === 'context')
+      const faults = read.type === 'faults' ? read.faults : limitFaults(flow, read.context);
+      if (read.type === 'context' && faults.length === 0)
         return events({ type: 'context-changed', at, context: read.context });
-      const [fault] = read.faults;
+      const [fault] = faults;
       return refuse('unknown-context', `${fault?.path ?? ''} ${shown(fault?.given)}`, {
         possible: fault?.possible ?? [],
       });
@@ -77,9 +82,10 @@ export function interpret(
   }
 }
 
-/** What is taken of a closed case: a wrong answer put right, and new facts. */
-function reopens(input: Input): boolean {
+/** What is taken of a closed case: a wrong answer put right, new facts, and what a table weighs anew. */
+function reopens(flow: Flow, input: Input): boolean {
   return (
+    (input.type === 'answers' && flow.decisions.length > 0) ||
     input.type === 'correction' ||
     input.type === 'context' ||
     input.type === 'interrupt' ||
@@ -171,7 +177,18 @@ function readAnswer(flow: Flow, state: CaseState, given: AnswerInput): AnswerRes
   }
   return 'unit' in given.value
     ? readReading(check, state, given.value)
-    : readChoices(check, given.value);
+    : check.form.kind === 'date' && looksLikeDay(given.value[0] ?? '')
+      ? readDay(check, state, given.value)
+      : readChoices(check, given.value);
+}
+
+/** A day of the calendar up to that of the case, where the shop's terms say what it means. */
+function readDay(check: Check, state: CaseState, [day = '']: readonly string[]): AnswerResult {
+  const facts = { check: check.id, possible: optionsOf(check) };
+  const { policy, opened } = state;
+  if (!isDay(day)) return refusal('no-such-day', day, facts);
+  if (day > shopDay(policy, opened)) return refusal('day-to-come', day, facts);
+  return policy === null ? refusal('no-terms', day, facts) : { answer: [day] };
 }
 
 function readChoices(check: Check, given: readonly string[]): AnswerResult {
@@ -219,7 +236,7 @@ function readReading(
     ...(given.resolution === undefined ? {} : { resolution: given.resolution }),
     ...(meter === undefined ? {} : { meter }),
   };
-  const nominal = state.context['vehicle.nominal'] === 24 ? 24 : 12;
+  const nominal = nominalOf(state.context);
   const judged = judgeFigure(quantity, form, nominal);
   switch (judged.type) {
     case 'plausible':

@@ -4,7 +4,13 @@
 import { convert, type LimitContext } from '@keyturn/electrics';
 import type { Flow } from '../flow/flow.ts';
 import { holds, type Known } from '../flow/condition.ts';
+import type { Context } from './context.ts';
 import { isReading, isSaid, type CaseState } from './state.ts';
+
+/** What the part that is judged, else the vehicle, is rated for, in V: 12 where it is not known. */
+export function nominalOf(context: Context): 12 | 24 {
+  return (context['part.nominal'] ?? context['vehicle.nominal']) === 24 ? 24 : 12;
+}
 
 /** The latest figure of a check in its own unit; undefined where none was read. */
 export function measuredValue(flow: Flow, state: CaseState, check: string): number | undefined {
@@ -27,17 +33,22 @@ export function limitContext(flow: Flow, state: CaseState, choices: Known): Limi
     return check === undefined ? undefined : measuredValue(flow, state, check);
   };
   const fuel = context['vehicle.fuel'];
+  // A part on the counter goes before the vehicle that it came from.
+  const ofBattery = (field: string): unknown =>
+    context[`part.battery.${field}`] ?? context[`vehicle.battery.${field}`];
   return {
-    nominal: context['vehicle.nominal'] as LimitContext['nominal'],
+    nominal: (context['part.nominal'] ?? context['vehicle.nominal']) as LimitContext['nominal'],
+    starterBuild: context['part.build'] as LimitContext['starterBuild'],
+    starterClass: context['part.class'] as LimitContext['starterClass'],
     temperature: context['temperature'] as number | undefined,
-    technology: context['vehicle.battery.technology'] as LimitContext['technology'],
-    rating: context['vehicle.battery.rating'] as number | undefined,
-    ratingStandard: context['vehicle.battery.standard'] as LimitContext['ratingStandard'],
+    technology: ofBattery('technology') as LimitContext['technology'],
+    rating: ofBattery('rating') as number | undefined,
+    ratingStandard: ofBattery('standard') as LimitContext['ratingStandard'],
     fuel: fuel === 'petrol' || fuel === 'diesel' ? fuel : undefined,
     displacement: context['vehicle.displacement'] as number | undefined,
     cylinders: context['vehicle.cylinders'] as number | undefined,
     batteryLocation: context['vehicle.battery.location'] as LimitContext['batteryLocation'],
-    batteryAge: context['vehicle.battery.age'] as number | undefined,
+    batteryAge: ofBattery('age') as number | undefined,
     expectedCurrent: context['vehicle.notes.expectedCurrent'] as number | undefined,
     turning,
     restVoltage: measured('restVoltage'),

@@ -3,6 +3,7 @@
  */
 import type { CircuitLosses, Quantity, Source, UnitCode } from '@keyturn/electrics';
 import type { SignalWord } from '../flow/flow.ts';
+import type { Refund } from '../policy/refund.ts';
 
 /** A share of one, for each of several ids. */
 export type Weighted = readonly [id: string, share: number];
@@ -61,7 +62,7 @@ export interface NumbersMessage {
   readonly losses: CircuitLosses;
 }
 
-/** What was taken of an answer that is not a reading; nothing where it is not known. */
+/** What was taken of an answer that is not a reading, a day with its band; nothing where it is not known. */
 export interface NotedMessage {
   readonly kind: 'noted';
   readonly check: string;
@@ -87,7 +88,8 @@ export interface ConfirmMessage {
 export interface AskMessage {
   readonly kind: 'ask';
   readonly check: string;
-  readonly form: 'choice' | 'choices' | 'reading' | 'work';
+  /** `date` where the terms of the shop are known; else one of its bands is chosen. */
+  readonly form: 'choice' | 'choices' | 'reading' | 'date' | 'work';
   /** Choice ids, or band ids in ascending order. */
   readonly options: readonly string[];
   /** A test lamp's answers, where the kit holds a lamp and no voltmeter. */
@@ -122,7 +124,12 @@ export interface RankingMessage {
 export interface WhyMessage {
   readonly kind: 'why';
   readonly check: string;
-  readonly outcomes: readonly { readonly answer: string; readonly faults: readonly Weighted[] }[];
+  readonly outcomes: readonly {
+    readonly answer: string;
+    readonly faults: readonly Weighted[];
+    /** Where a table decides: what it would come to at once. */
+    readonly decision?: { readonly decide: string; readonly reason: string };
+  }[];
   readonly bounds: readonly ScaleBound[];
   readonly expected?: ScaleSpan;
   readonly unit?: UnitCode;
@@ -179,6 +186,33 @@ export interface VerdictMessage {
   readonly stops: readonly string[];
 }
 
+/** An answer that would have led elsewhere, and where to. */
+export interface OtherDecision {
+  readonly check: string;
+  readonly answers: readonly string[];
+  readonly decide: string;
+  readonly reason: string;
+}
+
+/** What a table of decisions comes to, and why. */
+export interface DecisionMessage {
+  readonly kind: 'decision';
+  /** What the end of such a case is called. */
+  readonly called: 'decision' | 'outcome';
+  readonly decide: string;
+  readonly reason: string;
+  /** What it rests on, as check and what was found: an answer, `borderline` or `unanswered`. */
+  readonly rests: readonly (readonly [check: string, found: string])[];
+  /** Single answers that would have led to another decision. */
+  readonly changes: readonly OtherDecision[];
+  /** What to measure on the vehicle before another part is fitted: checks of the no-start flow. */
+  readonly measure: readonly string[];
+  /** Checks to be answered once more; until then the case stays open. */
+  readonly again: readonly string[];
+  /** What is paid back, where the shop's terms and the sale say so. */
+  readonly refund?: Refund;
+}
+
 /** An interrupt has been raised. */
 export interface InterruptMessage {
   readonly kind: 'interrupt';
@@ -195,6 +229,12 @@ export type RefusalCode =
   | 'wrong-unit'
   | 'not-a-number'
   | 'implausible'
+  /** A text in the form of a day that the calendar does not have. */
+  | 'no-such-day'
+  /** A day after that of the case. */
+  | 'day-to-come'
+  /** A day, where no terms of a shop say what it means. */
+  | 'no-terms'
   | 'one-choice'
   | 'not-this-kind'
   | 'not-answered-yet'
@@ -244,7 +284,8 @@ export interface TellMessage {
 /** The case is closed. */
 export interface DoneMessage {
   readonly kind: 'done';
-  readonly outcome: 'proved-repaired' | 'unproved' | 'still-failing' | 'handed-over' | 'ended';
+  readonly outcome:
+    'proved-repaired' | 'unproved' | 'still-failing' | 'handed-over' | 'ended' | 'decided';
 }
 
 /** Any message. */
@@ -260,6 +301,7 @@ export type Message =
   | WhyMessage
   | WeightsMessage
   | VerdictMessage
+  | DecisionMessage
   | InterruptMessage
   | RefusedMessage
   | SetAsideMessage

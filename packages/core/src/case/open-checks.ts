@@ -2,10 +2,12 @@
  * Which checks are still open in a case, and may be asked at this moment.
  */
 import type { Check, Flow } from '../flow/flow.ts';
-import { assess, type Assessment } from './assessment.ts';
+import { assess } from './assessment.ts';
+import { likeliest, type Findings } from './findings.ts';
 import type { PlannedCheck } from './plan.ts';
 import { bearsOn, hasKit, wayToAsk } from './possible.ts';
 import { isReading, isSaid, type CaseState, type Said } from './state.ts';
+import { certain } from '../flow/condition.ts';
 
 /** The planned checks that are open and may be asked, in the written order. */
 export function openChecks(
@@ -26,14 +28,16 @@ export function firstOpen(
   const answered = new Set(Object.keys(state.answers));
   return planned.find(
     ({ check }) =>
-      (!answered.has(check.id) || isAskedAgain(flow, state, check)) &&
+      (!answered.has(check.id) || isAskedAgain(state, check, assess(flow, state).findings)) &&
       isPossible(flow, state, check),
   );
 }
 
 /** True for a check that is open and may be asked now. */
 export function isAskable(flow: Flow, state: CaseState, check: Check): boolean {
-  const isOpen = state.answers[check.id] === undefined || isAskedAgain(flow, state, check);
+  const isOpen =
+    state.answers[check.id] === undefined ||
+    isAskedAgain(state, check, assess(flow, state).findings);
   return isOpen && isPossible(flow, state, check);
 }
 
@@ -48,16 +52,16 @@ export function isPossible(flow: Flow, state: CaseState, check: Check): boolean 
 }
 
 /** Answered once, and to be asked once more after something was put right. */
-function isAskedAgain(flow: Flow, state: CaseState, check: Check): boolean {
+export function isAskedAgain(state: CaseState, check: Check, findings: Findings): boolean {
   const [first, second] = state.answers[check.id] ?? [];
   if (second !== undefined || !isSaid(first)) return false;
   if (check.form.kind === 'choice') return isAgain(check, first);
-  return isCoarse(check, assess(flow, state));
+  return isToPutRight(check, findings) || isCoarse(check, findings);
 }
 
 /** True for a reading that was taken once and is to be read again. */
 export function isToReadAgain(flow: Flow, state: CaseState, check: Check): boolean {
-  return check.form.kind === 'reading' && isAskedAgain(flow, state, check);
+  return check.form.kind === 'reading' && isAskedAgain(state, check, assess(flow, state).findings);
 }
 
 function isAgain(check: Check, said: Said): boolean {
@@ -66,12 +70,18 @@ function isAgain(check: Check, said: Said): boolean {
   );
 }
 
+/** A reading in a band after which something is put right and it is read again. */
+function isToPutRight(check: Check, { known }: Findings): boolean {
+  const [band, share] = likeliest(known.finding(check.id)?.weights ?? {}) ?? ['', 0];
+  return share >= certain && check.again.includes(band);
+}
+
 /**
  * A reading too near a bound is worth a second look only where the figure is coarse, a tenth of a
  * volt say: the same meter repeats its own error.
  */
-function isCoarse(check: Check, assessment: Assessment): boolean {
-  const placed = assessment.findings.placed.get(check.id);
+function isCoarse(check: Check, findings: Findings): boolean {
+  const placed = findings.placed.get(check.id);
   if (placed?.bounds === undefined || placed.quantity.unit !== 'V') return false;
   const { value, resolution = 0 } = placed.quantity;
   return (

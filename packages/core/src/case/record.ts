@@ -8,7 +8,7 @@ import type { Context } from './context.ts';
 import { planOf } from './plan.ts';
 import { bearsOn } from './possible.ts';
 import { contextOf, fillsContext, saysOf } from './said-context.ts';
-import type { Answer, CaseState } from './state.ts';
+import { isSaid, type Answer, type CaseState } from './state.ts';
 
 /** The state with one more answer. */
 export function withAnswer(
@@ -22,7 +22,7 @@ export function withAnswer(
     [check]: [...(state.answers[check] ?? []), answer],
   });
   const next: CaseState = {
-    ...state,
+    ...undecided(flow, state, answer),
     answers,
     order: [...state.order.filter((id) => id !== check), check],
     wanted: state.wanted === check ? null : state.wanted,
@@ -31,6 +31,13 @@ export function withAnswer(
   };
   const told = unsettled(flow, next, check);
   return fillsContext(flow.checks[check]) ? refilled(flow, told) : told;
+}
+
+/** A decision gives way to what is found after it; that nothing is known leaves it as it is. */
+function undecided(flow: Flow, state: CaseState, answer: Answer): CaseState {
+  return flow.decisions.length > 0 && isSaid(answer)
+    ? { ...state, decision: null, outcome: null }
+    : state;
 }
 
 /** True for a check in hand that was answered before. */
@@ -69,7 +76,8 @@ export function withContext(flow: Flow, state: CaseState, patch: Context): CaseS
     return state.answers[id]?.at(-1) === 'cannot' && gained.some((item) => needs.includes(item));
   });
   const opened = openAgain.reduce((before, id) => withoutCheck(flow, before, id), next);
-  return { ...opened, outcome: null, verdict: isSettled(flow, state) ? opened.verdict : null };
+  const verdict = isSettled(flow, state) ? opened.verdict : null;
+  return { ...opened, outcome: null, verdict, decision: null };
 }
 
 /** The state after the latest interrupt, whose checks are asked again. */
@@ -155,6 +163,7 @@ function stillBears(flow: Flow, state: CaseState, id: string): boolean {
 
 /** A verdict falls with an answer that it rested on, and the work done on it with the verdict. */
 function reopened(flow: Flow, state: CaseState, check: string): CaseState {
+  if (flow.decisions.length > 0) return { ...state, decision: null, outcome: null };
   if (state.verdict === null) return state;
   const after = flow.stages.findIndex(({ id }) => id === flow.verdictAfter) + 1;
   const later = flow.stages.slice(after).flatMap(({ checks }) => checks);

@@ -4,9 +4,10 @@
  */
 import type { Quantity } from '@keyturn/electrics';
 import type { Context } from './context.ts';
-import type { DoneMessage, VerdictMessage, Weighted } from './message.ts';
+import type { Policy } from '../policy/policy.ts';
+import type { DecisionMessage, DoneMessage, VerdictMessage, Weighted } from './message.ts';
 
-/** What was said of a check: choices, bands or `done` by their ids, or a reading. */
+/** What was said of a check: choices, bands or `done` by their ids, a day, or a reading. */
 export type Said = readonly string[] | Quantity;
 
 /** One answer as it was given; "don't know" and "can't" say nothing. */
@@ -32,6 +33,10 @@ export type Next =
 export interface CaseState {
   /** When the last event happened, ISO 8601. */
   readonly at: string;
+  /** When it was opened, ISO 8601. */
+  readonly opened: string;
+  /** The terms of the shop, where it has given any. */
+  readonly policy: Policy | null;
   /** What was given with the case, or told since. */
   readonly given: Context;
   /** The same, with what answers say of it. */
@@ -54,12 +59,15 @@ export interface CaseState {
   /** The leading faults when last reckoned, so that the next turn can say how they moved. */
   readonly leaders: readonly Weighted[];
   readonly verdict: VerdictMessage | null;
+  readonly decision: DecisionMessage | null;
   readonly outcome: DoneMessage['outcome'] | null;
 }
 
 /** A state in which nothing has been said. */
 export const blankState: CaseState = {
   at: '1970-01-01T00:00:00.000Z',
+  opened: '1970-01-01T00:00:00.000Z',
+  policy: null,
   given: {},
   context: {},
   answers: {},
@@ -72,6 +80,7 @@ export const blankState: CaseState = {
   next: null,
   leaders: [],
   verdict: null,
+  decision: null,
   outcome: null,
 };
 

@@ -9,7 +9,8 @@ import { rankWith } from './belief.ts';
 import type { Case } from './case.ts';
 import type { ContextValue } from './context.ts';
 import type { LaterEvent } from './event.ts';
-import { boundsOf } from './findings.ts';
+import { whatIf } from './decision.ts';
+import { boundsOfCheck, likeliest } from './findings.ts';
 import { holds } from '../flow/condition.ts';
 import type {
   AskMessage,
@@ -22,6 +23,7 @@ import type {
 import { isRemembered, pendingCautions } from './cautions.ts';
 import { isDoubted } from './doubt.ts';
 import { weightsMessage } from './explain.ts';
+import { makerLimit } from './part-limits.ts';
 import { positionOf } from './position.ts';
 import { isReading, isSaid, type CaseState } from './state.ts';
 import { expectedOf, readingMessage, scaleBound } from './tell-reading.ts';
@@ -83,6 +85,9 @@ export function tellPosition(chart: Chart, kase: Case, before?: Case): readonly 
     const cautions = cautionsWithVerdict(flow, state, state.verdict.fault);
     messages.push(state.verdict, ...cautions.flatMap((id) => cautionMessage(flow, id)));
   }
+  if (state.decision !== null && state.decision !== before?.state.decision) {
+    messages.push(state.decision);
+  }
   const position = positionOf(kase);
   switch (position.awaiting) {
     case 'answer':
@@ -141,14 +146,19 @@ export function tellWhy(chart: Chart, kase: Case): readonly Message[] {
   const { findings } = assess(flow, kase.state);
   const { form } = check;
   const bounds =
-    form.kind === 'reading' ? boundsOf(form.bands, form.unit, findings.limits) : undefined;
+    form.kind === 'reading'
+      ? boundsOfCheck(form, {
+          limits: findings.limits,
+          maker: makerLimit(kase.state.context, check.id),
+        })
+      : undefined;
   const expectedValue = expectedOf(flow, findings, check.id);
   const why: WhyMessage = {
     kind: 'why',
     check: check.id,
     outcomes: (form.kind === 'work' ? [] : optionsOf(check)).map((answer) => ({
       answer,
-      faults: rankWith(flow, findings, { check: check.id, weights: { [answer]: 1 } }).slice(0, 3),
+      ...outcomeOfAnswer(flow, kase.state, { check: check.id, answer }),
     })),
     bounds: (bounds ?? []).map(scaleBound),
     ...(expectedValue === undefined ? {} : { expected: expectedValue }),
@@ -157,6 +167,23 @@ export function tellWhy(chart: Chart, kase: Case): readonly Message[] {
   };
   const { verdict } = kase.state;
   return verdict === null ? [why] : [why, weightsMessage(flow, kase.state, verdict.fault)];
+}
+
+/** What an answer would make likely, or where a table would go on from it. */
+function outcomeOfAnswer(
+  flow: Flow,
+  state: CaseState,
+  given: { readonly check: string; readonly answer: string },
+): Omit<WhyMessage['outcomes'][number], 'answer'> {
+  if (flow.decisions.length > 0) {
+    const line = whatIf(flow, state, given);
+    return line === undefined
+      ? { faults: [] }
+      : { faults: [], decision: { decide: line.decide, reason: line.reason } };
+  }
+  const { findings } = assess(flow, state);
+  const { check, answer } = given;
+  return { faults: rankWith(flow, findings, { check, weights: { [answer]: 1 } }).slice(0, 3) };
 }
 
 /** What a check is worth, where it was chosen by that. */
@@ -175,7 +202,13 @@ function tellAnswer(
   const { check, answer } = event;
   // Nothing is known, and that is noted too.
   if (!isSaid(answer)) return [{ kind: 'noted', check, answer: [] }];
-  if (!isReading(answer)) return [{ kind: 'noted', check, answer }];
+  if (!isReading(answer)) {
+    const isDate = flow.checks[check]?.form.kind === 'date';
+    const band = isDate
+      ? likeliest(assess(flow, state).findings.known.finding(check)?.weights ?? {})?.[0]
+      : undefined;
+    return [{ kind: 'noted', check, answer: [...new Set([...answer, ...(band ? [band] : [])])] }];
+  }
   return [...readingMessage(flow, state, check)];
 }
 
@@ -221,17 +254,25 @@ function askMessage(flow: Flow, state: CaseState, id: string): readonly AskMessa
     {
       kind: 'ask',
       check: id,
-      form: form.kind === 'choice' && form.several ? 'choices' : form.kind,
+      form: askedForm(check, state),
       options: optionsOf(check),
       lamp: form.kind === 'reading' && hasOnlyLamp(check, state) ? Object.keys(form.lamp) : [],
       ...(form.kind === 'reading' ? { unit: form.unit } : {}),
       minutes: check.minutes - (check.waitMinutes ?? 0),
       ...(check.probes ? { probes: check.probes } : {}),
       time:
-        form.kind === 'reading' || isDoubted(flow, state, id) ? 1 : timesAnswered(state, id) + 1,
+        (form.kind === 'reading' && flow.decisions.length === 0) || isDoubted(flow, state, id)
+          ? 1
+          : timesAnswered(state, id) + 1,
       remembered: isRemembered(flow, state, id),
     },
   ];
+}
+
+/** How a check is asked: a day as one of its bands where no terms of a shop tell them. */
+function askedForm({ form }: Check, state: CaseState): AskMessage['form'] {
+  if (form.kind === 'choice') return form.several ? 'choices' : 'choice';
+  return form.kind === 'date' && state.policy === null ? 'choice' : form.kind;
 }
 
 function timesAnswered(state: CaseState, check: string): number {

@@ -70,6 +70,8 @@ function about(message: Message): string {
       return message.caution;
     case 'verdict':
       return `${message.fault} ${message.strength}`;
+    case 'decision':
+      return `${message.decide} ${message.reason}`;
     case 'interrupt':
       return message.interrupt;
     case 'refused':

@@ -3,6 +3,7 @@
  * time comes with the input, and nothing is read or written.
  */
 import type { Chart } from '../chart/compile.ts';
+import type { Policy } from '../policy/policy.ts';
 import { foldEvent, foldOpening, requireFit, type Case } from './case.ts';
 import { readContext } from './context.ts';
 import type { CaseEvent } from './event.ts';
@@ -10,6 +11,7 @@ import { eventFormat } from './event.ts';
 import { inputSchema, type Input } from './input.ts';
 import { interpret, refusal } from './interpret.ts';
 import type { Message } from './message.ts';
+import { limitFaults } from './part-limits.ts';
 import { tellEvents, tellPosition, tellWhy } from './tell.ts';
 import { numbersMessage } from './tell-reading.ts';
 
@@ -27,6 +29,8 @@ export interface Opening {
   readonly at: string;
   /** Nested or by dotted path; quantities as `{ value, unit }` or numbers in the field's unit. */
   readonly context?: Readonly<Record<string, unknown>>;
+  /** The terms of the shop, where a part is taken back. */
+  readonly policy?: Policy;
   /** Checks not to be put, since nobody is there to answer them. */
   readonly notAsked?: readonly string[];
 }
@@ -56,8 +60,8 @@ export function openCase(chart: Chart, opening: Opening): Step {
     throw new ContextError('at', opening.at, ['an instant like 2026-01-01T08:00:00Z']);
   }
   const read = readContext(opening.context ?? {});
-  if (read.type === 'faults') {
-    const [fault] = read.faults;
+  const [fault] = read.type === 'faults' ? read.faults : limitFaults(chart.flow, read.context);
+  if (read.type === 'faults' || fault !== undefined) {
     throw new ContextError(fault?.path ?? '', fault?.given, fault?.possible ?? []);
   }
   const event: CaseEvent = {
@@ -68,6 +72,7 @@ export function openCase(chart: Chart, opening: Opening): Step {
     flow: { id: chart.flow.id, version: chart.flow.version },
     context: read.context,
     notAsked: opening.notAsked ?? [],
+    ...(opening.policy === undefined ? {} : { policy: opening.policy }),
   };
   const kase = foldOpening(chart, event);
   return {

@@ -4,6 +4,7 @@
 import { assign, raise } from 'xstate';
 import { assess } from '../case/assessment.ts';
 import { chooseNext } from '../case/choose.ts';
+import { decisionOf } from '../case/decision.ts';
 import type { CaseEvent } from '../case/event.ts';
 import type { Weighted } from '../case/message.ts';
 import {
@@ -47,7 +48,13 @@ export function actionsOf(flow: Flow): Readonly<Record<string, unknown>> {
         ? withNext(flow, withContext(flow, state, event.context))
         : state,
     resume: (state) => withNext(flow, withInterruptOver(flow, state)),
-    decide: (state) => withNext(flow, { ...state, verdict: verdictOf(flow, state) }),
+    decide: (state) =>
+      withNext(
+        flow,
+        flow.decisions.length > 0
+          ? { ...state, decision: decisionOf(flow, state) }
+          : { ...state, verdict: verdictOf(flow, state) },
+      ),
     startWait: (state, _event, { check }) => withWait(flow, state, check),
     endWait: (state, event) =>
       event.type === 'waited'
@@ -90,5 +97,6 @@ export function withNext(flow: Flow, state: CaseState): CaseState {
 
 /** The leading faults, to a hundredth of a percent. */
 function leadersOf(flow: Flow, state: CaseState): readonly Weighted[] {
+  if (flow.decisions.length > 0) return [];
   return assess(flow, state).leaders.map(([id, share]) => [id, Math.round(share * 1e4) / 1e4]);
 }

@@ -41,6 +41,7 @@ export function compileFlow(flow: Flow): Chart {
           id: 'closed',
           entry: 'close',
           on: {
+            answered: { target: '#choosing', actions: 'answer' },
             corrected: { target: '#choosing', actions: 'correct' },
             'went-back': { target: '#choosing', actions: 'goBack' },
             'context-changed': { target: '#choosing', actions: 'changeContext' },

@@ -2,12 +2,14 @@
  * The guards of a compiled flow. Each asks one question of the state, or of the event in hand.
  */
 import type { CaseEvent } from '../case/event.ts';
-import { likeliest, placeReading } from '../case/findings.ts';
+import { boundsOfCheck, dateBand, likeliest, placeReading } from '../case/findings.ts';
+import { makerLimit } from '../case/part-limits.ts';
 import { assess } from '../case/assessment.ts';
 import { pendingCautions } from '../case/cautions.ts';
 import { isWaitOver } from '../case/wait.ts';
 import { isReading, isSaid, type CaseState } from '../case/state.ts';
 import type { Flow } from '../flow/flow.ts';
+import { looksLikeDay } from '../policy/calendar.ts';
 
 interface Given {
   readonly context: CaseState;
@@ -41,12 +43,17 @@ function isFound(
   const form = flow.checks[check]?.form;
   if (!isSaid(answer) || form === undefined) return false;
   if (!isReading(answer)) {
+    const [day = ''] = answer;
+    if (form.kind === 'date' && looksLikeDay(day)) {
+      return dateBand(form.bands, { part: flow.part, state, day }) === given.answer;
+    }
     const named = form.kind === 'reading' ? form.lamp : {};
     return answer.some((choice) => (named[choice] ?? choice) === given.answer);
   }
   if (form.kind !== 'reading') return false;
   const { limits } = assess(flow, state).findings;
-  const best = likeliest(placeReading(check, answer, { ...form, limits }).weights);
+  const bounds = boundsOfCheck(form, { limits, maker: makerLimit(state.context, check) });
+  const best = likeliest(placeReading(check, answer, { bands: form.bands, bounds }).weights);
   // Where a limit cannot be given no band is found, and the last stands for "read".
   return (best?.[0] ?? form.bands.at(-1)?.id) === given.answer;
 }

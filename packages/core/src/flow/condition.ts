@@ -30,6 +30,8 @@ export type Condition =
     }
   /** The check has been answered with something else than "don't know" or "can't". */
   | { readonly kind: 'answered'; readonly check: string }
+  /** The check has been answered so twice or more. */
+  | { readonly kind: 'twice'; readonly check: string }
   /** A reading was taken and lies too close to a bound to be called. */
   | { readonly kind: 'borderline'; readonly check: string }
   /** The figure read lies within a range, in the check's unit. */
@@ -83,6 +85,8 @@ export function holds(condition: Condition, known: Known): Truth {
       return answerAmong(condition, known);
     case 'answered':
       return known.finding(condition.check) !== undefined;
+    case 'twice':
+      return known.findings(condition.check).length > 1;
     case 'borderline':
       return isBorderline(known.finding(condition.check));
     case 'reading':
@@ -108,9 +112,27 @@ export function checksOf(condition: Condition): readonly string[] {
       return checksOf(condition.of);
     case 'answer':
     case 'answered':
+    case 'twice':
     case 'borderline':
     case 'reading':
       return [condition.check];
+    default:
+      return [];
+  }
+}
+
+/** The fields of the context that a condition asks about, by dotted path. */
+export function fieldsOf(condition: Condition): readonly string[] {
+  switch (condition.kind) {
+    case 'all':
+    case 'any':
+      return condition.of.flatMap(fieldsOf);
+    case 'not':
+      return fieldsOf(condition.of);
+    case 'context':
+    case 'context-number':
+    case 'context-known':
+      return [condition.path];
     default:
       return [];
   }
@@ -152,7 +174,8 @@ function answerAmong(condition: Extract<Condition, { kind: 'answer' }>, known: K
   return finding === undefined ? undefined : isAmong(finding, condition.among);
 }
 
-function isAmong(finding: Finding, among: readonly string[]): Truth {
+/** Whether what was found is one of several answers; not known where it is borderline. */
+export function isAmong(finding: Finding, among: readonly string[]): Truth {
   let share = 0;
   for (const answer of among) share += finding.weights[answer] ?? 0;
   if (share >= certain) return true;
@@ -160,7 +183,7 @@ function isAmong(finding: Finding, among: readonly string[]): Truth {
 }
 
 /** True where no band is certain; without bands nothing is known of it. */
-function isBorderline(finding: Finding | undefined): Truth {
+export function isBorderline(finding: Finding | undefined): Truth {
   if (finding === undefined) return false;
   const shares = Object.values(finding.weights);
   return shares.length === 0 ? undefined : shares.every((share) => share < certain);
@@ -171,7 +194,8 @@ function contextAmong(value: unknown, among: readonly unknown[]): Truth {
   return Array.isArray(value) ? value.some((one) => among.includes(one)) : among.includes(value);
 }
 
-function within(value: unknown, range: Range, known: Known): Truth {
+/** Whether a figure lies within a range; not known without the figure or the limit. */
+export function within(value: unknown, range: Range, known: Known): Truth {
   if (typeof value !== 'number') return undefined;
   let truth: Truth = true;
   for (const [end, fits] of rangeTests) {

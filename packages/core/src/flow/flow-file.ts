@@ -8,6 +8,9 @@ import { z } from 'zod';
 import { circuitFigures } from '../circuit/figures.ts';
 import { circuitChoiceNames } from '../circuit/predict-choice.ts';
 import { circuitReadings } from '../circuit/predict-reading.ts';
+import { soldParts } from '../policy/policy.ts';
+import { payments } from '../policy/refund.ts';
+import { saleTerms } from '../policy/sale-terms.ts';
 
 const id = z
   .string()
@@ -59,7 +62,7 @@ const condition: z.ZodType<ConditionSource> = z
       'a check or a field of the context, with the answer (or answers) it must have; all entries must hold',
   });
 
-const position = z.enum(['memory', 'seat', 'bonnet', 'below']);
+const position = z.enum(['memory', 'seat', 'bonnet', 'below', 'bench']);
 const activity = z.enum([
   'held-start',
   'ignition-on',
@@ -68,6 +71,7 @@ const activity = z.enum([
   'load',
   'starter',
   'spark',
+  'run',
 ]);
 
 const cover = z.strictObject({
@@ -83,6 +87,10 @@ const unit = z.enum(unitCodes);
 const bandEnd = z
   .union([z.number(), z.enum([...limitNames, 'above'])])
   .meta({ description: "a number in the check's unit, a named limit, or above" });
+
+const termEnd = z
+  .enum([...saleTerms, 'above'])
+  .meta({ description: 'a term of the shop, or above: policy.return-window, policy.warranty' });
 
 const bands = z.record(id, bandEnd).meta({
   description:
@@ -103,7 +111,16 @@ const check = z
       .meta({ description: 'the answers, of which several may hold' }),
     reading: unit.optional().meta({ description: 'the unit of the figure that is read' }),
     work: z.literal('done').optional().meta({ description: 'work that is done and confirmed' }),
+    date: z.record(id, termEnd).optional().meta({
+      description: 'a day that has passed, in bands by how long ago; each has only its upper bound',
+    }),
     bands: bands.optional(),
+    good: id.optional().meta({ description: "the band that a maker's figures enclose" }),
+    'upper-spread': z
+      .number()
+      .positive()
+      .optional()
+      .meta({ description: "how far round a maker's upper figure a reading is borderline" }),
     lamp: z
       .strictObject({ dark: id, dim: id, bright: id })
       .optional()
@@ -131,6 +148,11 @@ const check = z
     when: condition.optional(),
     requires: condition.optional(),
     again: z.array(id).optional(),
+    after: z
+      .array(id)
+      .min(1)
+      .optional()
+      .meta({ description: 'checks that are asked before it, of a part whose limits go by them' }),
     wait: z.strictObject({ minutes: z.number().positive() }).optional(),
     sets: z
       .record(id, z.record(z.string(), z.union([z.string(), z.number(), z.boolean()])))
@@ -324,6 +346,26 @@ const costs = z.strictObject({
     .meta({ description: 'how many times dearer a mistake is for a role' }),
 });
 
+const decision = z.strictObject({
+  when: condition
+    .optional()
+    .meta({ description: 'when the line holds; left out in the last line alone' }),
+  decide: id.meta({ description: 'what is decided' }),
+  reason: id.meta({ description: 'why, by the id of its words' }),
+  again: z.array(id).min(1).optional().meta({
+    description: 'checks to be answered once more, after which the table is gone through anew',
+  }),
+  pays: z
+    .enum(payments)
+    .optional()
+    .meta({ description: 'by what of the terms of the shop it is paid back' }),
+  measure: z
+    .array(id)
+    .min(1)
+    .optional()
+    .meta({ description: 'what to measure on the vehicle before another part is fitted' }),
+});
+
 /** The schema of one flow file. */
 export const flowFile = z
   .strictObject({
@@ -381,6 +423,16 @@ export const flowFile = z
         }),
       )
       .optional(),
+    decisions: z
+      .array(decision)
+      .min(1)
+      .optional()
+      .meta({ description: 'a table in place of faults; the first line that holds decides' }),
+    part: z.enum(soldParts).optional().meta({ description: 'the part whose terms of sale count' }),
+    'ends-in': z
+      .enum(['decision', 'outcome'])
+      .optional()
+      .meta({ description: 'what the end of the case is called; a decision unless said' }),
     faults: z.record(id, fault).optional(),
     roots: z.record(id, z.strictObject({ faults: z.array(id).min(1), when: condition })).optional(),
     groups: z.record(id, z.array(id).min(1)).optional(),

@@ -9,9 +9,12 @@ import type { CircuitFigure, Quantiles } from '../circuit/figures.ts';
 import type { CircuitChoice } from '../circuit/predict-choice.ts';
 import type { CircuitReading } from '../circuit/predict-reading.ts';
 import type { Condition } from './condition.ts';
+import type { SoldPart } from '../policy/policy.ts';
+import type { Payment } from '../policy/refund.ts';
+import type { SaleTerm } from '../policy/sale-terms.ts';
 
 /** Where a person must be to answer a check. */
-export type Position = 'memory' | 'seat' | 'bonnet' | 'below';
+export type Position = 'memory' | 'seat' | 'bonnet' | 'below' | 'bench';
 
 /** Signal words as ANSI Z535.4 and ISO 3864-2 define them. */
 export type SignalWord = 'danger' | 'warning' | 'caution' | 'notice';
@@ -23,6 +26,12 @@ export type BandEnd = number | LimitName | 'above';
 export interface Band {
   readonly id: string;
   readonly to: BandEnd;
+}
+
+/** One band of a date, up to the end of a term of the shop. */
+export interface DateBand {
+  readonly id: string;
+  readonly to: SaleTerm | 'above';
 }
 
 /** The form an answer takes. */
@@ -42,7 +51,13 @@ export type AnswerForm =
       readonly settledBy: readonly string[];
       /** Bands that a later reading tells from their neighbours. */
       readonly settledInTime: readonly string[];
+      /** The band that the figures of a part's maker enclose. */
+      readonly good?: string;
+      /** How far round a maker's upper figure a reading is borderline, in the check's unit. */
+      readonly upperSpread?: number;
     }
+  /** A day that has passed; its bands ascend by how long ago it was. */
+  | { readonly kind: 'date'; readonly bands: readonly DateBand[] }
   | { readonly kind: 'work' };
 
 /** Something asked, measured or done once. */
@@ -64,6 +79,8 @@ export interface Check {
   readonly requires?: Condition;
   /** Answers after which something is put right and the check is asked once more. */
   readonly again: readonly string[];
+  /** Checks that are asked before it, where they may be. */
+  readonly after: readonly string[];
   /** Minutes to let pass before the answer is taken. */
   readonly waitMinutes?: number;
   /** What a choice says of the context: choice to context paths and values. */
@@ -272,12 +289,26 @@ export interface Costs {
   readonly wrongTimes: Readonly<Record<string, number>>;
 }
 
+/** A line of a table of decisions: the first one that holds decides. */
+export interface DecisionLine {
+  /** Missing in the last line alone, which always holds. */
+  readonly when?: Condition;
+  readonly decide: string;
+  readonly reason: string;
+  /** Checks to be answered once more, after which the table is gone through anew. */
+  readonly again: readonly string[];
+  /** By what of the terms of the shop it is paid back. */
+  readonly pays?: Payment;
+  /** What to measure on the vehicle before another part is fitted. */
+  readonly measure: readonly string[];
+}
+
 /** A whole flow. */
 export interface Flow {
   readonly id: string;
   readonly version: string;
   readonly stages: readonly Stage[];
-  /** The stage at whose end the verdict is given. */
+  /** The stage at whose end the verdict is given; the last where the flow ends in a decision. */
   readonly verdictAfter: string;
   /** Stages whose checks are asked by their worth, not as written. */
   readonly byWorth: readonly string[];
@@ -286,6 +317,11 @@ export interface Flow {
   readonly cautions: Readonly<Record<string, Caution>>;
   readonly stops: readonly Stop[];
   readonly interrupts: Readonly<Record<string, Interrupt>>;
+  /** A table in place of faults and their evidence; empty where there are faults. */
+  readonly decisions: readonly DecisionLine[];
+  readonly endsIn: 'decision' | 'outcome';
+  /** The part whose terms of sale count. */
+  readonly part?: SoldPart;
   readonly faults: Readonly<Record<string, Fault>>;
   readonly roots: readonly RootCause[];
   readonly priors: Readonly<Record<string, Prior>>;

@@ -33,7 +33,7 @@ export function mergeFlow(files: readonly ReadFile[]): LoadResult {
   const flow: Flow = {
     id: sections.single('flow', true)?.value ?? '',
     version: sections.single('version', true)?.value ?? '',
-    verdictAfter: sections.single('verdict-after', true)?.value ?? '',
+    ...readEnd(sections, condition),
     byWorth: sections.single('by-worth', false)?.value ?? [],
     stages: sections.entries('stages').map(({ id, value }) => ({ id, checks: value })),
     checks: toRecord(checks, (entry) => readCheck(entry, condition)),
@@ -62,6 +62,30 @@ export function mergeFlow(files: readonly ReadFile[]): LoadResult {
   };
   checkReferences(flow, sections);
   return issues.length > 0 ? { type: 'issues', issues } : { type: 'flow', flow: deepFreeze(flow) };
+}
+
+/** Where a flow ends: at a verdict on faults, or at the line of a table that holds first. */
+function readEnd(
+  sections: Sections,
+  condition: ConditionReader,
+): Pick<Flow, 'verdictAfter' | 'decisions' | 'endsIn' | 'part'> {
+  const table = sections.single('decisions', false);
+  const last = sections.entries('stages').at(-1)?.id ?? '';
+  const part = sections.single('part', false)?.value;
+  return {
+    verdictAfter:
+      table === undefined ? (sections.single('verdict-after', true)?.value ?? '') : last,
+    endsIn: sections.single('ends-in', false)?.value ?? 'decision',
+    ...(part === undefined ? {} : { part }),
+    decisions: (table?.value ?? []).map((line, index) => ({
+      decide: line.decide,
+      reason: line.reason,
+      again: line.again ?? [],
+      measure: line.measure ?? [],
+      ...(line.pays === undefined ? {} : { pays: line.pays }),
+      ...(table === undefined ? {} : whenOf(line, table.place.in(index), condition)),
+    })),
+  };
 }
 
 function namesOf(checks: readonly Entry<CheckSource>[], sections: Sections): Names {
@@ -232,7 +256,7 @@ function withLike(entry: Entry<CheckSource>, sections: Sections): Entry<CheckSou
     entry.place.in('like').tell('unknown-id', 'a check that is itself like no other');
     return entry;
   }
-  const { when: _when, requires: _requires, again: _again, ...shared } = base.value;
+  const { when: _when, requires: _requires, again: _again, after: _after, ...shared } = base.value;
   return { ...entry, value: { ...shared, ...entry.value } };
 }
 

@@ -6,6 +6,7 @@ export function optionsOf(check: Check): readonly string[] {
     case 'choice':
       return check.form.choices;
     case 'reading':
+    case 'date':
       return check.form.bands.map(({ id }) => id);
     case 'work':
       return ['done'];

@@ -1,7 +1,8 @@
 /**
  * A check as written in a flow file, turned into data.
  */
-import type { AnswerForm, Band, BandEnd, Check, Cover } from './flow.ts';
+import type { SaleTerm } from '../policy/sale-terms.ts';
+import type { AnswerForm, BandEnd, Check, Cover } from './flow.ts';
 import type { ConditionSource, FlowFile } from './flow-file.ts';
 import { expectName, type Place } from './place.ts';
 import type { Entry } from './sections.ts';
@@ -15,7 +16,8 @@ export type ConditionReader = (source: ConditionSource, place: Place) => Conditi
 
 /** The answers that a check may be given: choices, band ids, or `done`. */
 export function answersOf(source: CheckSource): readonly string[] {
-  return source.choice ?? source.choices ?? (source.bands ? Object.keys(source.bands) : ['done']);
+  const bands = source.bands ?? source.date;
+  return source.choice ?? source.choices ?? (bands ? Object.keys(bands) : ['done']);
 }
 
 /** Reads one check; `source` already holds what it shares with the check it is `like`. */
@@ -38,6 +40,7 @@ export function readCheck(
   for (const [index, band] of (source['settled-in-time'] ?? []).entries()) {
     expectName(band, answers, place.in('settled-in-time', index));
   }
+  if (source.good !== undefined) expectName(source.good, answers, place.in('good'));
   for (const [lamp, band] of Object.entries(source.lamp ?? {})) {
     expectName(band, answers, place.in('lamp', lamp));
   }
@@ -49,6 +52,7 @@ export function readCheck(
     minutes: source.minutes ?? 0,
     does: source.does ?? [],
     again: source.again ?? [],
+    after: source.after ?? [],
     sets: source.sets ?? {},
     lapses: source.lapses ?? false,
     ...(source.probes ? { probes: source.probes } : {}),
@@ -61,10 +65,10 @@ export function readCheck(
 }
 
 /** Bands as an ascending list; told when the last is not open or numbers do not ascend. */
-export function readBands(
-  source: Readonly<Record<string, BandEnd>>,
+export function readBands<End extends BandEnd | SaleTerm>(
+  source: Readonly<Record<string, End>>,
   place: Place,
-): readonly Band[] {
+): readonly { readonly id: string; readonly to: End }[] {
   const bands = Object.entries(source).map(([id, to]) => ({ id, to }));
   for (const [index, band] of bands.entries()) {
     const last = index === bands.length - 1;
@@ -85,11 +89,11 @@ export function readBands(
 }
 
 function formOf(source: CheckSource, place: Place): AnswerForm {
-  const given = [source.choice, source.choices, source.reading, source.work].filter(
+  const given = [source.choice, source.choices, source.reading, source.date, source.work].filter(
     (form) => form !== undefined,
   );
   if (given.length !== 1) {
-    place.tell('wrong-shape', 'exactly one of: choice, choices, reading, work');
+    place.tell('wrong-shape', 'exactly one of: choice, choices, reading, date, work');
   }
   if (source.reading !== undefined) {
     for (const required of ['bands', 'range'] as const) {
@@ -106,7 +110,12 @@ function formOf(source: CheckSource, place: Place): AnswerForm {
       ...(source.expect === undefined ? {} : { expect: source.expect }),
       settledBy: source['settled-by'] ?? [],
       settledInTime: source['settled-in-time'] ?? [],
+      ...(source.good === undefined ? {} : { good: source.good }),
+      ...(source['upper-spread'] === undefined ? {} : { upperSpread: source['upper-spread'] }),
     };
+  }
+  if (source.date !== undefined) {
+    return { kind: 'date', bands: readBands(source.date, place.in('date')) };
   }
   if (source.work !== undefined) return { kind: 'work' };
   return {

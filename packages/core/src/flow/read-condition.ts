@@ -83,6 +83,7 @@ function checkCondition(
   place: Place,
 ): Condition {
   if (value === 'answered') return { kind: 'answered', check };
+  if (value === 'twice') return { kind: 'twice', check };
   if (value === 'borderline') {
     if (!names.readings.has(check)) {
       place.tell('wrong-shape', `an answer of ${check}, which is no reading`);

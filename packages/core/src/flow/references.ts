@@ -5,6 +5,7 @@ import { contextFields, readContext, valuesOf } from '../case/context.ts';
 import type { Flow } from './flow.ts';
 import { optionsOf } from './options-of.ts';
 import { expectName, type Place } from './place.ts';
+import { checkDecisions } from './decision-references.ts';
 import type { Sections } from './sections.ts';
 
 /** Tells every name that nothing defines and every definition that nothing uses. */
@@ -12,7 +13,8 @@ export function checkReferences(flow: Flow, sections: Sections): void {
   checkStages(flow, sections);
   checkContext(flow, sections);
   checkSafety(flow, sections);
-  checkFaults(flow, sections);
+  if (flow.decisions.length > 0) checkDecisions(flow, sections);
+  else checkFaults(flow, sections);
   const checks = [...Object.keys(flow.checks), ...Object.keys(flow.computed)];
   for (const { value = '', place } of sections.entries('measured')) {
     expectName(value, { names: checks, what: 'a check of the flow' }, place);
@@ -129,6 +131,9 @@ function checkContext(flow: Flow, sections: Sections): void {
     for (const [index, check] of (value['settled-by'] ?? []).entries()) {
       expectName(check, checks, place.in('settled-by', index));
     }
+    for (const [index, check] of (value.after ?? []).entries()) {
+      expectName(check, checks, place.in('after', index));
+    }
     for (const [index, need] of (value.needs ?? []).entries()) {
       for (const item of need.split(' or ')) expectName(item, kit, place.in('needs', index));
     }
@@ -141,6 +146,11 @@ function checkContext(flow: Flow, sections: Sections): void {
           at.tell('wrong-shape', `a value of ${path}: ${valuesOf(field).join(', ')}`);
         }
       }
+    }
+    if (value.date !== undefined && flow.part === undefined) {
+      place
+        .in('date')
+        .tell('missing', 'the part that was sold, as part of the flow', { value: '' });
     }
     if (value.writes !== undefined) expectName(value.writes, fields, place.in('writes'));
   }
@@ -178,7 +188,7 @@ function checkSafety(flow: Flow, sections: Sections): void {
 
 function checkFaults(flow: Flow, sections: Sections): void {
   const faults = { names: Object.keys(flow.faults), what: 'a fault of the flow' };
-  if (faults.names.length === 0) sections.tellMissing('faults, at least one');
+  if (faults.names.length === 0) sections.tellMissing('faults, at least one, or decisions');
   const cautions = { names: Object.keys(flow.cautions), what: 'a caution of the flow' };
   for (const { id, value, place } of sections.entries('faults')) {
     for (const [index, caution] of (value.cautions ?? []).entries()) {

@@ -21,6 +21,13 @@ describe('a text too wide for its room', () => {
     expect(wrap(text, width, setting)).toEqual(lines);
   });
 
+  test('ends an isolate with its line, and opens it again', () => {
+    expect(wrap('a \u2068main fuse\u2069 b', 40, setting)).toEqual([
+      'a \u2068main\u2069',
+      '\u2068fuse\u2069 b',
+    ]);
+  });
+
   test('is broken between letters where nothing else helps, and nothing is lost', () => {
     const lines = wrap('zusammengebrochen und mehr', 50, setting);
     expect(lines.join('').replaceAll(' ', '')).toBe('zusammengebrochenundmehr');

@@ -21,7 +21,22 @@ export function wrap(text: string, width: number, setting: Setting): string[] {
     lines.push(...pieces.slice(0, -1));
     line = pieces.at(-1) ?? '';
   }
-  return [...lines, line].filter((one) => one !== '').map(withoutSoftHyphens);
+  return isolatedAlone([...lines, line].filter((one) => one !== '').map(withoutSoftHyphens));
+}
+
+/**
+ * An isolate that is broken ends with its line and is opened again on the next, since each line is
+ * a text of its own.
+ */
+function isolatedAlone(lines: readonly string[]): string[] {
+  let open = '';
+  return lines.map((line) => {
+    const begun = open + line;
+    for (const [control] of line.matchAll(/[\u2066-\u2069]/gu)) {
+      open = control === '\u2069' ? open.slice(0, -1) : open + control;
+    }
+    return begun + '\u2069'.repeat(open.length);
+  });
 }
 
 function withoutSoftHyphens(line: string): string {

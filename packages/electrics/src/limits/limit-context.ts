@@ -7,6 +7,12 @@ export type RatingStandard = 'sae' | 'en' | 'din' | 'iec' | 'jis' | 'mca';
 /** Where the battery sits. */
 export type BatteryLocation = 'engine-bay' | 'boot' | 'seat';
 
+/** How a starter drives its pinion. */
+export type StarterBuild = 'direct' | 'geared';
+
+/** How big a starter is: `heavy` over 2.5 kW. */
+export type StarterClass = 'car' | 'heavy';
+
 /**
  * What a limit may depend on. Every field is optional; what is not known widens the limit or makes
  * it unknown.
@@ -28,6 +34,8 @@ export type LimitContext = {
   readonly cylinders?: number | undefined;
   readonly batteryLocation?: BatteryLocation | undefined;
   readonly batteryAge?: number | undefined;
+  readonly starterBuild?: StarterBuild | undefined;
+  readonly starterClass?: StarterClass | undefined;
   readonly turning?: boolean | undefined;
   readonly expectedCurrent?: number | undefined;
   readonly restVoltage?: number | undefined;

@@ -484,9 +484,41 @@ describe('for any vehicle', () => {
   });
 });
 
+describe('a starter that runs free on the bench', () => {
+  test.each<Row>([
+    // A vehicle maker's service manual: free running at 11.0 V; TM 9-4940-568-34: at 20 V.
+    ['starter.bench.supply', {}, 11, 11],
+    ['starter.bench.supply', { nominal: 24 }, 20, 20],
+    ['starter.bench.none', {}, 5, 5],
+    ['starter.bench.low', {}, 30, 30],
+    // 90 A of a car's starter by its maker, 130 A and 110 A in TM 5-3895-382-24 and TM 5-3810-303-24.
+    ['starter.bench.high', { starterClass: 'car' }, 85, 105],
+    ['starter.bench.high', { starterClass: 'heavy' }, 120, 140],
+    ['starter.bench.high', {}, 85, 140],
+    ['starter.bench.high', { nominal: 24, starterClass: 'car' }, 100, 120],
+    ['starter.bench.speed', { starterBuild: 'geared' }, 2500, 2500],
+    ['starter.bench.speed', { starterBuild: 'direct' }, 5500, 5500],
+    ['starter.bench.speed', {}, 2500, 5500],
+  ])('%s %j', expectZone);
+});
+
+describe('a battery that comes back', () => {
+  test.each<Row>([
+    ['battery.received.reversed', {}, 0, 0],
+    // TM 9-6140-200-14: discharged below 10.5 V a battery is harmed.
+    ['battery.received.deep', {}, 10.5, 10.5],
+    ['battery.case.cold', {}, 0, 0],
+    ['battery.case.hot', {}, 45, 45],
+    // TM 9-6140-200-14 (1998) and TM 5-3805-281-24-2 differ twofold.
+    ['battery.cells.even', {}, 0.025, 0.025],
+    ['battery.cells.recheck', {}, 0.05, 0.05],
+    ['battery.stand-loss', {}, 0.1, 0.1],
+  ])('%s %j', expectZone);
+});
+
 describe('names of limits', () => {
   test('each has its limit', () => {
-    const units = new Set<UnitCode>(['V', 'A', 'mOhm', 'Cel', 'a']);
+    const units = new Set<UnitCode>(['V', 'A', 'mOhm', 'Cel', 'a', '/min', '1']);
     for (const name of limitNames) {
       expect(isLimitName(name)).toBe(true);
       const context: LimitContext = { rating: 600, ratingStandard: 'en' };

@@ -25,6 +25,22 @@ import { chargingLow, chargingNone, chargingRight } from './charging.ts';
 import { crankCurrentHigh, crankCurrentLow, crankCurrentNone } from './crank-current.ts';
 import { contactsHigh, contactsOpen, dropClamp, dropGround, dropPositive } from './drop.ts';
 import { controlLow, relayCommandLow, relayFeedLow, signalAbsent } from './signal.ts';
+import {
+  caseCold,
+  caseHot,
+  cellsEven,
+  cellsRecheck,
+  receivedDeep,
+  receivedReversed,
+  standLoss,
+} from './battery-return.ts';
+import {
+  freeRunHigh,
+  freeRunLow,
+  freeRunNone,
+  freeRunSpeed,
+  freeRunSupply,
+} from './starter-bench.ts';
 import { temperatureFreezing, temperatureMild } from './temperature.ts';
 
 /** A limit as it is defined: what it parts, in the words of the trade, and how it is computed. */
@@ -197,6 +213,54 @@ const definitions = {
   'temperature.mild': {
     parts: 'Below it the air is mild, from it on warm.',
     compute: temperatureMild,
+  },
+  'battery.received.reversed': {
+    parts: 'Below it a battery that comes back is charged the wrong way round.',
+    compute: receivedReversed,
+  },
+  'battery.received.deep': {
+    parts: 'Below it a battery that comes back was discharged so deeply that it is harmed.',
+    compute: receivedDeep,
+  },
+  'battery.case.cold': {
+    parts: 'Below it a battery is too cold to be judged at the counter.',
+    compute: caseCold,
+  },
+  'battery.case.hot': {
+    parts: 'Above it a battery is too hot to be judged at the counter.',
+    compute: caseHot,
+  },
+  'battery.cells.even': {
+    parts: 'Up to this difference of density the cells of a battery are even.',
+    compute: cellsEven,
+  },
+  'battery.cells.recheck': {
+    parts: 'Up to this difference of density a battery is charged and its cells are read again.',
+    compute: cellsRecheck,
+  },
+  'battery.stand-loss': {
+    parts: 'Up to it a charged battery stands well, above it the battery empties itself.',
+    compute: standLoss,
+  },
+  'starter.bench.supply': {
+    parts: 'Below it, at a starter that runs free, the bench does not supply enough.',
+    compute: freeRunSupply,
+  },
+  'starter.bench.none': {
+    parts: 'Below it a starter on the bench draws nothing.',
+    compute: freeRunNone,
+  },
+  'starter.bench.low': {
+    parts: 'Below it a starter that runs free draws too little: resistance inside.',
+    compute: freeRunLow,
+  },
+  'starter.bench.high': {
+    parts: 'Above it a starter that runs free draws too much: drag or a short inside.',
+    compute: freeRunHigh,
+  },
+  'starter.bench.speed': {
+    parts: 'Below it the pinion of a starter that runs free turns too slowly.',
+    compute: freeRunSpeed,
   },
 } satisfies Readonly<Record<string, LimitDefinition>>;
 

@@ -31,6 +31,8 @@ export const referenceVehicle: LimitContext = {
   cylinders: 4,
   batteryLocation: 'engine-bay',
   batteryAge: 3,
+  starterBuild: 'geared',
+  starterClass: 'car',
   turning: true,
   restVoltage: 12.5,
   crankVoltage: 10.2,
@@ -54,6 +56,8 @@ const variations: { readonly [Field in LimitField]-?: readonly LimitContext[Fiel
   restVoltage: [undefined, 11.5, 12.3, 12.7],
   crankVoltage: [undefined, 7, 10.5],
   crankCurrent: [undefined, 100, 250],
+  starterBuild: [undefined, 'direct', 'geared'],
+  starterClass: [undefined, 'car', 'heavy'],
 };
 
 const fields = Object.keys(variations) as LimitField[];

@@ -4,6 +4,7 @@ import type { UnitCode } from './unit.ts';
 /** Every kind of reading that has a range. */
 export const readingKinds = [
   'battery-voltage',
+  'battery-polarity',
   'signal-voltage',
   'drop',
   'current',
@@ -12,6 +13,7 @@ export const readingKinds = [
   'age',
   'speed',
   'density',
+  'density-difference',
 ] as const;
 
 /** What is read, as far as it decides which figures can be true. */
@@ -25,13 +27,15 @@ export type ReadingRange = { readonly low: number; readonly high: number; readon
  * it is questioned, never taken: 124 V, -12 V, 0.0124 V of a battery.
  *
  * Source: common practice, no source. A battery's upper end is what an unregulated generator
- * reaches; drops and signals may be 0 and slightly negative; a clamp meter has an offset.
+ * reaches; one that is charged the wrong way round reads below 0; drops and signals may be 0 and slightly negative; a clamp meter has an offset.
  */
 export function readingRange(kind: ReadingKind, nominal: 12 | 24): ReadingRange {
   const series = nominal / 12;
   switch (kind) {
     case 'battery-voltage':
       return { low: 1, high: 18 * series, unit: 'V' };
+    case 'battery-polarity':
+      return { low: -18 * series, high: 18 * series, unit: 'V' };
     case 'signal-voltage':
       return { low: -0.2, high: 18 * series, unit: 'V' };
     case 'drop':
@@ -48,6 +52,8 @@ export function readingRange(kind: ReadingKind, nominal: 12 | 24): ReadingRange 
       return { low: 0, high: 20_000, unit: '/min' };
     case 'density':
       return { low: 1, high: 1.4, unit: '1' };
+    case 'density-difference':
+      return { low: 0, high: 0.4, unit: '1' };
   }
 }
 

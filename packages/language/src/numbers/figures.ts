@@ -19,6 +19,10 @@ export interface Figures {
   /** A share of one as whole percent; short of certainty it is never shown as 100 %. */
   readonly formatShare: (share: number) => string;
   readonly formatMinutes: (minutes: number) => string;
+  /** A day, ISO 8601, as a date. */
+  readonly formatDay: (day: string) => string;
+  /** An amount in minor units of a currency, ISO 4217. */
+  readonly formatMoney: (minor: number, currency: string) => string;
   readonly listAll: (items: readonly string[]) => string;
   readonly listAny: (items: readonly string[]) => string;
   /** The unit in which a figure without one is meant here: °F for °C where the region uses it. */
@@ -110,6 +114,17 @@ export function createFigures(locale: string, say: Say): Figures {
           maximumFractionDigits: 1,
         }).format(minutes),
       ),
+    formatDay: (day) =>
+      isolate(
+        new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' }).format(
+          new Date(`${day}T00:00:00Z`),
+        ),
+      ),
+    formatMoney: (minor, currency) => {
+      const money = new Intl.NumberFormat(locale, { style: 'currency', currency });
+      const { maximumFractionDigits = 2 } = money.resolvedOptions();
+      return isolate(money.format(minor / 10 ** maximumFractionDigits));
+    },
     listAll: (items) => all.format(items.map(isolate)),
     listAny: (items) => any.format(items.map(isolate)),
     unitHere,

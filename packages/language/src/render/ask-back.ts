@@ -57,6 +57,7 @@ function wording(unclear: Extract<Understood, { type: 'unclear' }>, voice: Voice
     case 'unknown-choice':
     case 'one-choice':
     case 'not-a-number':
+    case 'not-a-day':
     case 'not-exact':
     case 'two-numbers':
     case 'unknown-unit':

@@ -2,6 +2,7 @@ import type { RankingMessage, Weighted, WhyMessage } from '@keyturn/core';
 import type { Rendered } from '../rendered.ts';
 import type { Voice } from '../voice.ts';
 import { sayBound, sayExpected } from './bound.ts';
+import { sayDecision } from './decision.ts';
 import { mostLikely } from './most-likely.ts';
 
 /** The faults by probability, most likely first, with how they stood before. */
@@ -40,8 +41,13 @@ export function renderWhy(message: WhyMessage, voice: Voice): Rendered[] {
   const { say, flow } = voice;
   const { check, outcomes } = message;
   const why = flow.check(check).why ?? say('why.none', { name: flow.checkName(check) });
-  const lines = outcomes.map(({ answer, faults }) => {
+  const lines = outcomes.map(({ answer, faults, decision }) => {
     const label = flow.answerLabel(check, answer);
+    if (flow.texts.decisions !== undefined) {
+      return decision === undefined
+        ? say('why.goesOn', { label })
+        : say('why.decides', { label, decision: sayDecision(decision, voice) });
+    }
     const said = sayFaults(faults, voice);
     return said === ''
       ? say('why.nothing', { label })

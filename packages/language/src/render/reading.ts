@@ -1,4 +1,4 @@
-import type { NotedMessage, ReadingMessage } from '@keyturn/core';
+import { looksLikeDay, type NotedMessage, type ReadingMessage } from '@keyturn/core';
 import type { Rendered } from '../rendered.ts';
 import type { Voice } from '../voice.ts';
 import { sayEnds } from './bound.ts';
@@ -58,7 +58,9 @@ function expectation({ expected, unit }: ReadingMessage, voice: Voice): string {
 export function renderNoted({ check, answer }: NotedMessage, voice: Voice): Rendered[] {
   const { say, flow, figures } = voice;
   const name = flow.checkName(check);
-  const labels = answer.map((id) => flow.answerLabel(check, id));
+  const labels = answer.map((id) =>
+    looksLikeDay(id) ? figures.formatDay(id) : flow.answerLabel(check, id),
+  );
   const text =
     labels.length === 0
       ? say('noted.notKnown', { name })

@@ -24,6 +24,10 @@ function wording(message: RefusedMessage, voice: Voice): string {
     case 'unknown-interrupt':
     case 'unknown-context':
       return say(`refused.${code}`, { given, possible });
+    case 'no-such-day':
+    case 'day-to-come':
+    case 'no-terms':
+      return say(`refused.${code}`, { given, name, possible });
     case 'wrong-unit':
     case 'not-this-kind':
       return say(`refused.${code}`, { given, name, possible });

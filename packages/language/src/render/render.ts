@@ -2,6 +2,7 @@ import type { Message } from '@keyturn/core';
 import type { Rendered } from '../rendered.ts';
 import type { Voice } from '../voice.ts';
 import { renderAsk } from './ask.ts';
+import { renderDecision } from './decision.ts';
 import { renderCaution, renderConfirm, renderInterrupt, renderWait } from './caution.ts';
 import { renderRanking, renderWhy } from './ranking.ts';
 import { renderWeights } from './weights.ts';
@@ -36,6 +37,8 @@ export function renderMessage(message: Message, voice: Voice): Rendered[] {
       return renderWeights(message, voice);
     case 'verdict':
       return renderVerdict(message, voice);
+    case 'decision':
+      return renderDecision(message, voice);
     case 'interrupt':
       return renderInterrupt(message, voice);
     case 'refused':

@@ -103,6 +103,8 @@ export const de = {
       'Diese Frage kommt jetzt, weil sie für ihre Zeit am meisten verrät: Sie dauert {{minutes}}, und auf diesem Weg werden voraussichtlich {{saves}} an Arbeit und Irrtümern gespart, verglichen mit einer Entscheidung jetzt.',
     proves:
       'Diese Prüfung kommt jetzt, um zu beweisen, was schon wahrscheinlich ist; sie dauert {{minutes}}.',
+    goesOn: 'Wenn die Antwort „{{label}}“ ist: Die Fragen gehen weiter.',
+    decides: 'Wenn die Antwort „{{label}}“ ist: {{decision}}.',
   },
   weights: {
     heading: 'Was dafür und dagegen spricht: {{name}} (in Deziban; 10 ist zehn zu eins)',
@@ -138,6 +140,31 @@ export const de = {
     nothingSettles: 'Nur ein Befund, der den genannten widerspricht.',
     stops: 'Was nicht getan werden darf',
   },
+  decision: {
+    do: 'Was jetzt zu tun ist',
+    again: 'Dann noch einmal beantworten: {{names}}. Alles andere bleibt, wie es ist.',
+    rests: 'Worauf das beruht',
+    borderline: 'zu knapp für ein Urteil',
+    unanswered: 'nicht festzustellen',
+    change: 'Was daran etwas geändert hätte',
+    changed: '{{name}}: Mit „{{answers}}“ wäre es gewesen: {{decision}}.',
+    measure: 'Am Fahrzeug messen, bevor ein weiteres Teil eingebaut wird',
+    rights: 'Ihre Rechte',
+    law: 'Das Verbraucherrecht an Ihrem Ort geht vor: Nichts hier nimmt ein Recht, das es gibt.',
+    short: '{{decision}} ({{reason}})',
+  },
+  refund: {
+    heading: 'Was zurückgezahlt wird',
+    price: '{{amount}} für das Teil bezahlt',
+    restocking: '{{amount}} für das Wiedereinlagern einbehalten',
+    restockingShare: '{{amount}}: {{share}} des Preises für das Wiedereinlagern einbehalten',
+    usedShare:
+      '{{amount}}: nach {{months}} Monaten Nutzung werden {{share}} des Preises zurückgezahlt',
+    usedMonths:
+      '{{amount}}: nach {{months}} Monaten Nutzung sind {{left}} von {{of}} Monaten übrig',
+    deposit: '{{amount}} Pfand für das Altteil',
+    total: '{{amount}} insgesamt',
+  },
   interrupt: {
     heading: '{{name}}.',
     return:
@@ -167,6 +194,8 @@ export const de = {
       'Es geht noch immer nicht, der Fehler ist also noch nicht gefunden. Lassen Sie als Nächstes eine Fachkraft nachsehen.',
     'handed-over': 'Übergeben. Wer übernimmt, sieht jede Antwort und jeden Messwert.',
     ended: 'Dieser Fall ist abgeschlossen. Passen Sie auf sich auf.',
+    decided:
+      'Das ist die Entscheidung nach jetzigem Stand. Was sich später findet, kann jederzeit angegeben werden und wird dann mit abgewogen.',
   },
   refused: {
     'unknown-check': 'Eine Prüfung namens „{{given}}“ gibt es hier nicht. {{possible}}',
@@ -175,6 +204,12 @@ export const de = {
     'wrong-unit': '„{{given}}“ hat eine Einheit, die hier nicht passt: {{name}}. {{possible}}',
     'not-a-number': '„{{given}}“ ist keine Zahl. {{possible}}',
     implausible: '{{given}} kann hier nicht stimmen: {{name}}, {{range}}. {{help}}',
+    'no-such-day':
+      '„{{given}}“ steht in keinem Kalender. Geben Sie {{name}} als Jahr, Monat und Tag an, etwa 2026-01-31, oder eines davon. {{possible}}',
+    'day-to-come':
+      '„{{given}}“ liegt noch in der Zukunft und kann für {{name}} nicht stimmen. Geben Sie den Tag an, etwa 2026-01-31. {{possible}}',
+    'no-terms':
+      'Die Bedingungen dieses Geschäfts sind hier nicht bekannt, daher lässt sich nicht sagen, was {{given}} für {{name}} bedeutet. Sagen Sie, was zutrifft. {{possible}}',
     'one-choice': 'Hier gilt nur eine Antwort: {{name}}. {{possible}}',
     'not-this-kind': '„{{given}}“ ist keine Antwort auf: {{name}}. {{possible}}',
     'not-answered-yet': '{{name}}: noch nicht beantwortet, es gibt also nichts zu korrigieren.',
@@ -223,6 +258,8 @@ export const de = {
     'not-confirmed':
       'Bitte antworten Sie mit Ja, wenn Sie gefahrlos weitermachen können, oder mit „kann nicht“.',
     'not-done': 'Bitte sagen Sie „fertig“, wenn es getan ist, oder „kann nicht“.',
+    'not-a-day':
+      '„{{given}}“ ist als Tag nicht zu lesen. Geben Sie Jahr, Monat und Tag an, etwa 2026-01-31. {{possible}}',
     waiting: 'Die Wartezeit ist noch nicht vorbei. Sagen Sie „fertig“, wenn die Zeit um ist.',
     'not-over': 'Bitte sagen Sie „es ist vorbei“, wenn Sie gefahrlos weitermachen können.',
     closed: 'Dieser Fall ist abgeschlossen. Öffnen Sie einen neuen, um weiterzumachen.',

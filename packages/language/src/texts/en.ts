@@ -101,6 +101,8 @@ export const en = {
     worth:
       'It comes now because it tells most for its time: it takes {{minutes}}, and going on this way is expected to save {{saves}} of work and mistakes against deciding now.',
     proves: 'It comes now to prove what is likely already; it takes {{minutes}}.',
+    goesOn: 'If the answer is “{{label}}”: the questions go on.',
+    decides: 'If the answer is “{{label}}”: {{decision}}.',
   },
   weights: {
     heading: 'What speaks for and against: {{name}} (in decibans; 10 is ten to one)',
@@ -136,6 +138,29 @@ export const en = {
     nothingSettles: 'Only a finding that contradicts the ones above.',
     stops: 'What must not be done',
   },
+  decision: {
+    do: 'What to do now',
+    again: 'Then answer once more: {{names}}. Everything else stays as it is.',
+    rests: 'What this rests on',
+    borderline: 'too close to call',
+    unanswered: 'could not be found out',
+    change: 'What would have changed it',
+    changed: '{{name}}: with “{{answers}}” it would have been {{decision}}.',
+    measure: 'Measure on the vehicle before another part is fitted',
+    rights: 'Your rights',
+    law: 'Consumer law where you live comes first: nothing said here takes away a right that it gives.',
+    short: '{{decision}} ({{reason}})',
+  },
+  refund: {
+    heading: 'What is paid back',
+    price: '{{amount}} paid for the part',
+    restocking: '{{amount}} kept back for restocking',
+    restockingShare: '{{amount}}: {{share}} of the price kept back for restocking',
+    usedShare: '{{amount}}: after {{months}} months of use, {{share}} of the price is paid back',
+    usedMonths: '{{amount}}: after {{months}} months of use, {{left}} of {{of}} months are left',
+    deposit: '{{amount}} deposit for the old unit',
+    total: '{{amount}} in all',
+  },
   interrupt: {
     heading: '{{name}}.',
     return: 'Say “it is over” when it is safe to go on; we continue where we were.',
@@ -163,6 +188,8 @@ export const en = {
     'still-failing': 'It still fails, so the fault is not found yet. Have a technician look next.',
     'handed-over': 'Handed over. The person who takes over sees every answer and reading.',
     ended: 'This case is closed. Stay safe.',
+    decided:
+      'That is the decision as things stand. Whatever is found later can be given at any time, and is then weighed with the rest.',
   },
   refused: {
     'unknown-check': 'There is no check called “{{given}}” here. {{possible}}',
@@ -171,6 +198,12 @@ export const en = {
     'wrong-unit': '“{{given}}” has a unit that does not fit {{name}}. {{possible}}',
     'not-a-number': '“{{given}}” is not a figure. {{possible}}',
     implausible: '{{given}} cannot be right for {{name}}: {{range}}. {{help}}',
+    'no-such-day':
+      '“{{given}}” is no day of the calendar. Give {{name}} as year, month and day, as in 2026-01-31, or one of these. {{possible}}',
+    'day-to-come':
+      '“{{given}}” is still to come, so it can’t be right for {{name}}. Give the day as in 2026-01-31. {{possible}}',
+    'no-terms':
+      'The terms of this shop are not known here, so nobody can tell what {{given}} means for {{name}}. Say which it is. {{possible}}',
     'one-choice': 'Only one answer holds for {{name}}. {{possible}}',
     'not-this-kind': '“{{given}}” does not answer {{name}}. {{possible}}',
     'not-answered-yet': '{{name}} has not been answered yet, so there is nothing to correct.',
@@ -211,6 +244,8 @@ export const en = {
     'nothing-to-confirm': 'There is nothing to say yes or no to just now. {{possible}}',
     'not-confirmed': 'Please answer yes when it is safe to go on, or “can’t”.',
     'not-done': 'Please say “done” when it is done, or “can’t”.',
+    'not-a-day':
+      '“{{given}}” can’t be read as a day. Give it as year, month and day, as in 2026-01-31. {{possible}}',
     waiting: 'The wait is not over. Say “done” when the time is up.',
     'not-over': 'Please say “it is over” when it is safe to go on.',
     closed: 'This case is closed. Open a new one to go on.',

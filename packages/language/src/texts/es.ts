@@ -104,6 +104,8 @@ export const es = {
     worth:
       'Toca ahora porque es lo que más dice por su tiempo: lleva {{minutes}}, y se espera que seguir así ahorre {{saves}} de trabajo y errores frente a decidir ya.',
     proves: 'Toca ahora para probar lo que ya es probable; lleva {{minutes}}.',
+    goesOn: 'Si la respuesta es «{{label}}»: las preguntas continúan.',
+    decides: 'Si la respuesta es «{{label}}»: {{decision}}.',
   },
   weights: {
     heading: 'Qué habla a favor y en contra: {{name}} (en decibanes; 10 es diez a uno)',
@@ -140,6 +142,29 @@ export const es = {
     nothingSettles: 'Solo un hallazgo que contradiga los anteriores.',
     stops: 'Qué no se debe hacer',
   },
+  decision: {
+    do: 'Qué hacer ahora',
+    again: 'Después responda otra vez: {{names}}. Todo lo demás queda como está.',
+    rests: 'En qué se basa',
+    borderline: 'demasiado justo para decidir',
+    unanswered: 'no se pudo averiguar',
+    change: 'Qué lo habría cambiado',
+    changed: '{{name}}: con «{{answers}}» habría sido {{decision}}.',
+    measure: 'Mida en el vehículo antes de montar otra pieza',
+    rights: 'Sus derechos',
+    law: 'La ley de consumo de su lugar va primero: nada de lo dicho aquí quita un derecho que ella dé.',
+    short: '{{decision}} ({{reason}})',
+  },
+  refund: {
+    heading: 'Qué se devuelve',
+    price: '{{amount}} pagados por la pieza',
+    restocking: '{{amount}} retenidos por volver a almacenarla',
+    restockingShare: '{{amount}}: {{share}} del precio retenido por volver a almacenarla',
+    usedShare: '{{amount}}: tras {{months}} meses de uso se devuelve el {{share}} del precio',
+    usedMonths: '{{amount}}: tras {{months}} meses de uso quedan {{left}} de {{of}} meses',
+    deposit: '{{amount}} de depósito por la pieza vieja',
+    total: '{{amount}} en total',
+  },
   interrupt: {
     heading: '{{name}}.',
     return: 'Diga «ya pasó» cuando se pueda seguir sin peligro; continuamos donde estábamos.',
@@ -171,6 +196,8 @@ export const es = {
       'Sigue fallando; el fallo todavía no se ha encontrado. Lo siguiente es que lo mire un técnico.',
     'handed-over': 'Entregado. Quien lo recibe ve todas las respuestas y lecturas.',
     ended: 'Este caso está cerrado. Cuídese.',
+    decided:
+      'Esa es la decisión tal como están las cosas. Lo que se averigüe después puede decirse en cualquier momento y entonces se tiene en cuenta.',
   },
   refused: {
     'unknown-check': 'Aquí no hay ninguna comprobación llamada «{{given}}». {{possible}}',
@@ -179,6 +206,12 @@ export const es = {
     'wrong-unit': '«{{given}}» tiene una unidad que no corresponde a {{name}}. {{possible}}',
     'not-a-number': '«{{given}}» no es una cifra. {{possible}}',
     implausible: '{{given}} no puede ser correcto para {{name}}: {{range}}. {{help}}',
+    'no-such-day':
+      '«{{given}}» no es un día del calendario. Dé {{name}} con año, mes y día, como 2026-01-31, o una de estas. {{possible}}',
+    'day-to-come':
+      '«{{given}}» aún no ha llegado, así que no puede ser correcto para {{name}}. Dé el día, como 2026-01-31. {{possible}}',
+    'no-terms':
+      'Aquí no se conocen las condiciones de esta tienda, así que no se puede saber qué significa {{given}} para {{name}}. Diga cuál es. {{possible}}',
     'one-choice': 'Para {{name}} solo vale una respuesta. {{possible}}',
     'not-this-kind': '«{{given}}» no responde a {{name}}. {{possible}}',
     'not-answered-yet': '{{name}} todavía no tiene respuesta; no hay nada que corregir.',
@@ -221,6 +254,8 @@ export const es = {
     'nothing-to-confirm': 'Ahora mismo no hay nada a lo que responder sí o no. {{possible}}',
     'not-confirmed': 'Responda sí cuando se pueda seguir sin peligro, o «no puedo».',
     'not-done': 'Diga «hecho» cuando esté hecho, o «no puedo».',
+    'not-a-day':
+      '«{{given}}» no se puede leer como un día. Dé año, mes y día, como 2026-01-31. {{possible}}',
     waiting: 'La espera no ha terminado. Diga «hecho» cuando haya pasado el tiempo.',
     'not-over': 'Diga «ya pasó» cuando se pueda seguir sin peligro.',
     closed: 'Este caso está cerrado. Abra uno nuevo para seguir.',

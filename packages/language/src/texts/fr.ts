@@ -107,6 +107,8 @@ export const fr = {
     worth:
       'Cela vient maintenant parce que c’est ce qui en dit le plus pour le temps passé : il faut {{minutes}}, et continuer ainsi devrait épargner {{saves}} de travail et d’erreurs par rapport à une décision immédiate.',
     proves: 'Cela vient maintenant pour prouver ce qui est déjà probable ; il faut {{minutes}}.',
+    goesOn: 'Si la réponse est « {{label}} » : les questions continuent.',
+    decides: 'Si la réponse est « {{label}} » : {{decision}}.',
   },
   weights: {
     heading: 'Ce qui parle pour et contre : {{name}} (en décibans ; 10, c’est dix contre un)',
@@ -143,6 +145,29 @@ export const fr = {
     nothingSettles: 'Seulement une constatation qui contredit celles ci-dessus.',
     stops: 'Ce qu’il ne faut pas faire',
   },
+  decision: {
+    do: 'Que faire maintenant',
+    again: 'Puis répondez encore une fois : {{names}}. Tout le reste demeure.',
+    rests: 'Sur quoi cela repose',
+    borderline: 'trop juste pour trancher',
+    unanswered: 'n’a pas pu être établi',
+    change: 'Ce qui aurait changé la décision',
+    changed: '{{name}} : avec « {{answers}} », ç’aurait été {{decision}}.',
+    measure: 'À mesurer sur le véhicule avant de monter une autre pièce',
+    rights: 'Vos droits',
+    law: 'Le droit de la consommation de votre pays passe avant : rien de ce qui est dit ici n’enlève un droit qu’il donne.',
+    short: '{{decision}} ({{reason}})',
+  },
+  refund: {
+    heading: 'Ce qui est remboursé',
+    price: '{{amount}} payés pour la pièce',
+    restocking: '{{amount}} retenus pour la remise en stock',
+    restockingShare: '{{amount}} : {{share}} du prix retenus pour la remise en stock',
+    usedShare: '{{amount}} : après {{months}} mois d’usage, {{share}} du prix sont remboursés',
+    usedMonths: '{{amount}} : après {{months}} mois d’usage, il reste {{left}} mois sur {{of}}',
+    deposit: '{{amount}} de consigne pour l’ancienne pièce',
+    total: '{{amount}} en tout',
+  },
   interrupt: {
     heading: '{{name}}.',
     return:
@@ -176,6 +201,8 @@ export const fr = {
     'handed-over':
       'Transmis. La personne qui prend le relais voit chaque réponse et chaque mesure.',
     ended: 'Ce cas est clos. Restez prudent.',
+    decided:
+      'Voilà la décision en l’état. Ce qui sera trouvé plus tard peut être donné à tout moment et sera alors pris en compte.',
   },
   refused: {
     'unknown-check': 'Il n’y a pas ici de contrôle appelé « {{given}} ». {{possible}}',
@@ -184,6 +211,12 @@ export const fr = {
     'wrong-unit': '« {{given}} » a une unité qui ne convient pas pour {{name}}. {{possible}}',
     'not-a-number': '« {{given}} » n’est pas un chiffre. {{possible}}',
     implausible: '{{given}} ne peut pas être juste pour {{name}} : {{range}}. {{help}}',
+    'no-such-day':
+      '« {{given}} » n’est pas un jour du calendrier. Donnez {{name}} avec année, mois et jour, comme 2026-01-31, ou l’une de ces réponses. {{possible}}',
+    'day-to-come':
+      '« {{given}} » est encore à venir et ne peut pas convenir pour {{name}}. Donnez le jour, comme 2026-01-31. {{possible}}',
+    'no-terms':
+      'Les conditions de ce magasin ne sont pas connues ici : impossible de dire ce que {{given}} signifie pour {{name}}. Dites ce qui convient. {{possible}}',
     'one-choice': 'Une seule réponse vaut pour {{name}}. {{possible}}',
     'not-this-kind': '« {{given}} » ne répond pas à {{name}}. {{possible}}',
     'not-answered-yet': '{{name}} n’a pas encore de réponse, il n’y a donc rien à corriger.',
@@ -227,6 +260,8 @@ export const fr = {
     'nothing-to-confirm': 'Il n’y a rien à quoi répondre oui ou non pour le moment. {{possible}}',
     'not-confirmed': 'Répondez oui quand on peut continuer sans danger, ou « je ne peux pas ».',
     'not-done': 'Dites « c’est fait » quand c’est fait, ou « je ne peux pas ».',
+    'not-a-day':
+      '« {{given}} » ne se lit pas comme un jour. Donnez année, mois et jour, comme 2026-01-31. {{possible}}',
     waiting: 'L’attente n’est pas finie. Dites « c’est fait » quand le temps est écoulé.',
     'not-over': 'Dites « c’est fini » quand on peut continuer sans danger.',
     closed: 'Ce cas est clos. Ouvrez-en un nouveau pour continuer.',

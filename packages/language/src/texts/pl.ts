@@ -109,6 +109,8 @@ export const pl = {
     worth:
       'Teraz, bo najwięcej mówi w stosunku do czasu. Czas trwania: {{minutes}}. Przewidywana oszczędność pracy i pomyłek wobec rozstrzygnięcia już teraz: {{saves}}.',
     proves: 'Teraz, żeby dowieść tego, co i tak jest prawdopodobne. Czas trwania: {{minutes}}.',
+    goesOn: 'Jeśli odpowiedź brzmi „{{label}}”: pytania toczą się dalej.',
+    decides: 'Jeśli odpowiedź brzmi „{{label}}”: {{decision}}.',
   },
   weights: {
     heading: 'Co przemawia za i przeciw: {{name}} (w decybanach; 10 to dziesięć do jednego)',
@@ -145,6 +147,29 @@ export const pl = {
     nothingSettles: 'Tylko ustalenie sprzeczne z powyższymi.',
     stops: 'Czego nie wolno robić',
   },
+  decision: {
+    do: 'Co teraz zrobić',
+    again: 'Potem proszę odpowiedzieć jeszcze raz: {{names}}. Cała reszta zostaje bez zmian.',
+    rests: 'Na czym to się opiera',
+    borderline: 'zbyt blisko granicy, by rozstrzygnąć',
+    unanswered: 'nie dało się ustalić',
+    change: 'Co by to zmieniło',
+    changed: '{{name}}: przy odpowiedzi „{{answers}}” byłoby: {{decision}}.',
+    measure: 'Zmierzyć w pojeździe, zanim zostanie założona następna część',
+    rights: 'Prawa klienta',
+    law: 'Miejscowe prawo konsumenckie ma pierwszeństwo: nic, co tu powiedziano, nie odbiera praw, które ono daje.',
+    short: '{{decision}} ({{reason}})',
+  },
+  refund: {
+    heading: 'Co zostanie zwrócone',
+    price: '{{amount}} zapłacone za część',
+    restocking: '{{amount}} potrącone za ponowne przyjęcie na magazyn',
+    restockingShare: '{{amount}}: {{share}} ceny potrącone za ponowne przyjęcie na magazyn',
+    usedShare: '{{amount}}: liczba miesięcy używania: {{months}}, zwracana część ceny: {{share}}',
+    usedMonths: '{{amount}}: liczba miesięcy używania: {{months}}, pozostało {{left}} z {{of}}',
+    deposit: '{{amount}} kaucji za starą część',
+    total: '{{amount}} razem',
+  },
   interrupt: {
     heading: '{{name}}.',
     return:
@@ -177,6 +202,8 @@ export const pl = {
       'Nadal nie odpala, więc usterka nie jest jeszcze znaleziona. Dalej powinien szukać technik.',
     'handed-over': 'Przekazane. Osoba przejmująca widzi każdą odpowiedź i każdy odczyt.',
     ended: 'Ta sprawa jest zamknięta. Bezpiecznej drogi.',
+    decided:
+      'Taka jest decyzja na teraz. To, co okaże się później, można podać w każdej chwili i zostanie wtedy wzięte pod uwagę.',
   },
   refused: {
     'unknown-check': 'Nie ma tu sprawdzenia o nazwie „{{given}}”. {{possible}}',
@@ -185,6 +212,12 @@ export const pl = {
     'wrong-unit': '„{{given}}” ma jednostkę, która tu nie pasuje: {{name}}. {{possible}}',
     'not-a-number': '„{{given}}” nie jest liczbą. {{possible}}',
     implausible: '{{given}} nie może być prawidłowe: {{name}}, {{range}}. {{help}}',
+    'no-such-day':
+      'W kalendarzu nie ma dnia „{{given}}”. Proszę podać rok, miesiąc i dzień, na przykład 2026-01-31 ({{name}}), albo jedną z odpowiedzi. {{possible}}',
+    'day-to-come':
+      'Dzień „{{given}}” jeszcze nie nadszedł, więc to nie może się zgadzać: {{name}}. Proszę podać dzień, na przykład 2026-01-31. {{possible}}',
+    'no-terms':
+      'Warunki tego sklepu nie są tu znane, więc nie wiadomo, co oznacza {{given}}: {{name}}. Proszę powiedzieć, co pasuje. {{possible}}',
     'one-choice': '{{name}}: prawdziwa jest tylko jedna odpowiedź. {{possible}}',
     'not-this-kind': '„{{given}}” nie jest odpowiedzią na to: {{name}}. {{possible}}',
     'not-answered-yet': '{{name}}: nie ma jeszcze odpowiedzi, więc nie ma czego poprawiać.',
@@ -230,6 +263,8 @@ export const pl = {
     'not-confirmed':
       'Gdy można bezpiecznie iść dalej, proszę napisać „tak”, a jeśli nie, „nie mogę”.',
     'not-done': 'Gdy będzie gotowe, proszę napisać „gotowe”, a jeśli się nie da, „nie mogę”.',
+    'not-a-day':
+      '„{{given}}” nie da się odczytać jako dnia. Proszę podać rok, miesiąc i dzień, na przykład 2026-01-31. {{possible}}',
     waiting: 'Czas oczekiwania jeszcze trwa. Gdy minie, proszę napisać „gotowe”.',
     'not-over': 'Gdy można bezpiecznie iść dalej, proszę napisać „już po wszystkim”.',
     closed: 'Ta sprawa jest zamknięta. Żeby iść dalej, proszę otworzyć nową.',

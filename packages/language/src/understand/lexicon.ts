@@ -282,6 +282,7 @@ function textsOf(check: Check, { checks }: FlowTexts): CheckTexts {
 function optionIds({ form }: Check, { answers = {} }: CheckTexts): readonly string[] {
   if (form.kind === 'choice') return form.choices;
   if (form.kind === 'work') return [];
+  if (form.kind === 'date') return form.bands.map(({ id }) => id);
   const named = form.bands.map(({ id }) => id).filter((id) => answers[id]?.said !== undefined);
   return [...Object.keys(form.lamp), ...named];
 }

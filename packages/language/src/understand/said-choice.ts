@@ -1,3 +1,4 @@
+import { optionsOf } from '@keyturn/core';
 import { chooseOption, chooseSeveral, exactChoice } from './choices.ts';
 import { hear } from '../typed/heard.ts';
 import { normalise } from '../typed/normalise.ts';
@@ -18,14 +19,16 @@ export function readExact(turn: Turn): Understood | undefined {
 /** The answers in hand whose numbers the text is. */
 export function readOptionKeys(turn: Turn): Understood | undefined {
   const check = optionsInHand(turn);
-  if (check?.check.form.kind !== 'choice') return undefined;
+  const form = check?.check.form;
+  if (check === undefined || (form?.kind !== 'choice' && form?.kind !== 'date')) return undefined;
   const keys = readKeys(
     normalise(turn.text, turn.listener.lexicon.words.spelling),
     turn.tokens,
     turn.listener.lexicon.words,
   );
   if (keys === undefined) return undefined;
-  const { choices, several } = check.check.form;
+  const choices = optionsOf(check.check);
+  const several = form.kind === 'choice' && form.several;
   const picked = keys.map((key) => choices[key - 1]);
   const ids = [...new Set(picked.filter((id) => id !== undefined))];
   if (ids.length === 0 || picked.includes(undefined)) return unclear(turn, 'unknown-choice');

@@ -14,6 +14,8 @@ export const mostClauses = 12;
 
 /** What one text is understood with. */
 export interface Listener {
+  /** BCP 47. */
+  readonly locale: string;
   readonly lexicon: Lexicon;
   /** A unit's sign in the language. */
   readonly unitSign: (unit: string) => string;

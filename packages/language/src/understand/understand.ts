@@ -1,6 +1,7 @@
 import { hear } from '../typed/heard.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
 import { readCorrection } from './said-correction.ts';
+import { readDay } from './said-day.ts';
 import { readFigures } from './said-figures.ts';
 import { readInterrupt } from './said-interrupt.ts';
 import { readLanguage } from './said-language.ts';
@@ -52,6 +53,7 @@ const readings: readonly Reading[] = [
   readExact,
   readInterrupt,
   readAwaited,
+  readDay,
   readOptionKeys,
   readCorrection,
   readLanguage,
@@ -74,6 +76,11 @@ function notUnderstood(turn: Turn): Understood {
   if (hearing.awaiting === 'nothing') return unclear(turn, 'closed');
   if (inHand === undefined) return unclear(turn, 'not-understood');
   const { kind } = inHand.check.form;
-  const codes = { choice: 'unknown-choice', reading: 'not-a-number', work: 'not-done' } as const;
+  const codes = {
+    choice: 'unknown-choice',
+    reading: 'not-a-number',
+    date: 'not-a-day',
+    work: 'not-done',
+  } as const;
   return unclear(turn, codes[kind]);
 }

@@ -19,6 +19,7 @@ export type UnclearCode =
   | 'nothing-to-confirm'
   | 'not-confirmed'
   | 'not-done'
+  | 'not-a-day'
   | 'waiting'
   | 'not-over'
   | 'closed'

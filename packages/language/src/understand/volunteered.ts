@@ -34,7 +34,7 @@ const checkMargin = 0.05;
 const namedBonus = 0.1;
 
 /** What is known without going to look is told first. */
-const placeBonus = { memory: 0.04, seat: 0.02, bonnet: -0.06, below: -0.06 } as const;
+const placeBonus = { memory: 0.04, seat: 0.02, bonnet: -0.06, below: -0.06, bench: -0.06 } as const;
 
 /**
  * Answers to checks that were not asked, in a text that says one of them plainly: the best one, or

@@ -1,12 +1,12 @@
 /**
- * A case in the start circuit: what was measured, what is suspected, and the present leads.
+ * What the pictures show of a case: the circuit with what was measured, and the present leads. Pure.
  */
 import { isReading, positionOf, type Case, type Chart } from '@keyturn/core';
 import type { CircuitVehicle } from './circuit.ts';
-import type { CircuitFinding, CircuitView } from './draw-circuit.ts';
+import type { CircuitFinding, CircuitView, Probes } from './draw-circuit.ts';
 
 /** The leads of the check in hand; undefined where it needs none. */
-export function probesInHand(chart: Chart, kase: Case): CircuitView['probes'] {
+export function probesInHand(chart: Chart, kase: Case): Probes | undefined {
   const position = positionOf(kase);
   return position.awaiting === 'answer' ? chart.flow.checks[position.check]?.probes : undefined;
 }

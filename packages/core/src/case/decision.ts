@@ -1,0 +1,116 @@
+/**
+ * What a table of decisions comes to: the decision, what it rests on, what would have changed it,
+ * and what is paid back.
+ */
+import { certain, checksOf, type Finding } from '../flow/condition.ts';
+import type { Check, DecisionLine, Flow } from '../flow/flow.ts';
+import { optionsOf } from '../flow/options-of.ts';
+import { looksLikeDay } from '../policy/calendar.ts';
+import { refundOf, type Refund } from '../policy/refund.ts';
+import { shopDay } from '../policy/term.ts';
+import { assess } from './assessment.ts';
+import { findingsOf, likeliest } from './findings.ts';
+import { judge, lineOf } from './judge.ts';
+import type { DecisionMessage, OtherDecision } from './message.ts';
+import { contextOf } from './said-context.ts';
+import { isReading, isSaid, type CaseState } from './state.ts';
+
+/** The decision on a case as it stands. No side effects. */
+export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
+  const line = lineOf(flow, state);
+  const refund = refundBy(flow, state, line);
+  return {
+    kind: 'decision',
+    called: flow.endsIn,
+    decide: line.decide,
+    reason: line.reason,
+    rests: restsOf(flow, state, line),
+    changes: changesOf(flow, state, line),
+    measure: line.measure,
+    again: line.again,
+    ...(refund === undefined ? {} : { refund }),
+  };
+}
+
+/** The line that a table would come to at once with another answer; undefined where it goes on. */
+export function whatIf(
+  flow: Flow,
+  state: CaseState,
+  { check, answer }: { readonly check: string; readonly answer: string },
+): DecisionLine | undefined {
+  const others = (state.answers[check] ?? []).slice(0, -1);
+  const answered: CaseState = {
+    ...state,
+    answers: { ...state.answers, [check]: [...others, [answer]] },
+    order: [...state.order.filter((id) => id !== check), check],
+  };
+  const supposed = { ...answered, context: contextOf(flow, answered) };
+  const judgement = judge(flow, supposed, findingsOf(flow, supposed));
+  return judgement.type === 'line' ? judgement.line : undefined;
+}
+
+/** What the line hangs on, as it was found; the last line hangs on all that was asked. */
+function restsOf(flow: Flow, state: CaseState, { when }: DecisionLine): DecisionMessage['rests'] {
+  const named = when === undefined ? state.order : checksOf(when);
+  const { known } = assess(flow, state).findings;
+  return [...new Set(named)].flatMap((check) => {
+    if (state.answers[check] === undefined) return [];
+    return [[check, foundOf(known.finding(check))] as const];
+  });
+}
+
+function foundOf(finding: Finding | undefined): string {
+  const best = likeliest(finding?.weights ?? {});
+  if (best === undefined) return 'unanswered';
+  return best[1] < certain ? 'borderline' : best[0];
+}
+
+/** Single answers that would at once have led to another decision than this one. */
+function changesOf(flow: Flow, state: CaseState, line: DecisionLine): readonly OtherDecision[] {
+  const { known } = assess(flow, state).findings;
+  const changes: OtherDecision[] = [];
+  for (const id of state.order) {
+    const check = flow.checks[id];
+    if (check === undefined) continue;
+    for (const answer of otherAnswers(check, foundOf(known.finding(id)))) {
+      const other = whatIf(flow, state, { check: id, answer });
+      if (other === undefined || other.decide === line.decide) continue;
+      const at = changes.findIndex(
+        ({ check: of, decide, reason }) =>
+          of === id && decide === other.decide && reason === other.reason,
+      );
+      const before = changes[at];
+      if (before === undefined) {
+        changes.push({ check: id, answers: [answer], decide: other.decide, reason: other.reason });
+      } else changes[at] = { ...before, answers: [...before.answers, answer] };
+    }
+  }
+  return changes;
+}
+
+function otherAnswers(check: Check, found: string): readonly string[] {
+  const isFact = check.writes !== undefined || Object.keys(check.sets).length > 0;
+  return isFact ? [] : optionsOf(check).filter((answer) => answer !== found);
+}
+
+/** What the shop's terms pay back on a line; undefined where they, or the sale, do not say. */
+function refundBy(flow: Flow, state: CaseState, { pays }: DecisionLine): Refund | undefined {
+  const { policy, context } = state;
+  if (pays === undefined || policy === null || flow.part === undefined) return undefined;
+  return refundOf(pays, {
+    policy,
+    part: flow.part,
+    price: context['sale.price'] as number | undefined,
+    sold: saleDay(flow, state),
+    day: shopDay(policy, state.opened),
+    isDepositHeld: context['sale.oldUnit'] === 'owed',
+  });
+}
+
+/** The day of the sale, where a check was answered with one. */
+function saleDay(flow: Flow, state: CaseState): string | undefined {
+  const date = Object.values(flow.checks).find(({ form }) => form.kind === 'date');
+  const answer = date === undefined ? undefined : state.answers[date.id]?.findLast(isSaid);
+  if (!isSaid(answer) || isReading(answer)) return undefined;
+  return answer.find(looksLikeDay);
+}

@@ -1,0 +1,108 @@
+import type { DecisionMessage, RefundLine } from '@keyturn/core';
+import type { Rendered, RenderedSection } from '../rendered.ts';
+import type { Voice } from '../voice.ts';
+
+/**
+ * A decision as it is read out to a customer: why, what it rests on, what is to be done, what is
+ * paid back and how that was reckoned, what would have changed it, what to measure on the vehicle.
+ */
+export function renderDecision(message: DecisionMessage, voice: Voice): Rendered[] {
+  const { say, flow } = voice;
+  const { decide, reason, called, measure } = message;
+  const sections = [
+    { id: 'do', heading: say('decision.do'), lines: doLines(message, voice) },
+    { id: 'rests', heading: say('decision.rests'), lines: restLines(message, voice) },
+    refundSection(message, voice),
+    { id: 'measure', heading: say('decision.measure'), lines: measure.map(flow.measure) },
+    { id: 'change', heading: say('decision.change'), lines: changeLines(message, voice) },
+    { id: 'rights', heading: say('decision.rights'), lines: called === 'decision' ? [say('decision.law')] : [] },
+  ].filter(({ lines }) => lines.length > 0);
+  return [
+    {
+      kind: 'verdict',
+      title: flow.decision(decide).title,
+      strength: flow.reasonSaid(reason, decide).join(' '),
+      sections,
+    },
+  ];
+}
+
+/** A decision and its reason, in short. */
+export function sayDecision(
+  { decide, reason }: Pick<DecisionMessage, 'decide' | 'reason'>,
+  { say, flow }: Voice,
+): string {
+  return say('decision.short', {
+    decision: flow.decision(decide).name,
+    reason: flow.reason(reason).name,
+  });
+}
+
+function doLines({ reason, again }: DecisionMessage, { say, flow, figures }: Voice): string[] {
+  const names = again.map(flow.checkName);
+  return [
+    ...(flow.reason(reason).do ?? []),
+    ...(names.length === 0 ? [] : [say('decision.again', { names: figures.listAll(names) })]),
+  ];
+}
+
+function restLines({ rests }: DecisionMessage, { say, flow }: Voice): string[] {
+  return rests.map(([check, found]) => {
+    const isAnswer = found !== 'borderline' && found !== 'unanswered';
+    return say('verdict.finding', {
+      name: flow.checkName(check),
+      answer: isAnswer ? flow.answerMeaning(check, found) : say(`decision.${found}`),
+    });
+  });
+}
+
+function changeLines({ changes }: DecisionMessage, voice: Voice): string[] {
+  const { say, flow, figures } = voice;
+  return changes.map(({ check, answers, decide, reason }) =>
+    say('decision.changed', {
+      name: flow.checkName(check),
+      answers: figures.listAny(answers.map((answer) => flow.answerLabel(check, answer))),
+      decision: sayDecision({ decide, reason }, voice),
+    }),
+  );
+}
+
+function refundSection({ refund }: DecisionMessage, voice: Voice): RenderedSection {
+  const { say, figures } = voice;
+  const heading = say('refund.heading');
+  if (refund === undefined) return { id: 'refund', heading, lines: [] };
+  const { currency, lines, total } = refund;
+  const money = (amount: number): string => figures.formatMoney(amount, currency);
+  return {
+    id: 'refund',
+    heading,
+    lines: [
+      ...lines.map((line) => refundLine(line, money(line.amount), voice)),
+      say('refund.total', { amount: money(total) }),
+    ],
+  };
+}
+
+function refundLine(line: RefundLine, amount: string, { say, figures }: Voice): string {
+  const share = (percent: number): string => figures.formatQuantity({ value: percent, unit: '%' });
+  switch (line.line) {
+    case 'price':
+    case 'deposit':
+      return say(`refund.${line.line}`, { amount });
+    case 'restocking':
+      return line.percent === undefined
+        ? say('refund.restocking', { amount })
+        : say('refund.restockingShare', { amount, share: share(line.percent) });
+    case 'used': {
+      const months = String(line.months);
+      return line.percent === undefined
+        ? say('refund.usedMonths', {
+            amount,
+            months,
+            left: String(line.left ?? 0),
+            of: String(line.of ?? 0),
+          })
+        : say('refund.usedShare', { amount, months, share: share(line.percent) });
+    }
+  }
+}

@@ -1,0 +1,97 @@
+import type { AnswerInput } from '@keyturn/core';
+import { normalise } from '../typed/normalise.ts';
+import type { CheckPhrases } from './lexicon.ts';
+import { type Turn, input, isAsked, unclear } from './turn.ts';
+import type { Understood } from './understood.ts';
+
+/**
+ * A day: as ISO 8601 has it, in figures in the order of the language, or with its month in words.
+ * Whether the calendar has it is not judged here. It is the answer to the one check of the flow
+ * that asks for a day, and its correction where that was answered before.
+ */
+export function readDay(turn: Turn): Understood | undefined {
+  const check = checkOfDay(turn);
+  if (check === undefined) return undefined;
+  const { listener, text, hearing } = turn;
+  const plain = normalise(text, listener.lexicon.words.spelling);
+  const found = isoDay(plain) ?? figureDay(plain, listener.locale) ?? namedDay(plain, listener);
+  if (found === undefined) return undefined;
+  if (found === either) return unclear(turn, 'not-a-day');
+  const answers: readonly AnswerInput[] = [{ check: check.id, value: [found] }];
+  const isInHand = check === turn.inHand && isAsked(turn);
+  return !isInHand && hearing.answered.includes(check.id)
+    ? input([{ type: 'correction', answers }], 'correction')
+    : input([{ type: 'answers', answers }]);
+}
+
+function checkOfDay({ inHand, listener, hearing }: Turn): CheckPhrases | undefined {
+  if (hearing.awaiting === 'confirm' || hearing.awaiting === 'resume') return undefined;
+  if (inHand?.check.form.kind === 'date') return inHand;
+  const [only, more] = [...listener.lexicon.checks.values()].filter(
+    ({ check }) => check.form.kind === 'date',
+  );
+  return more === undefined ? only : undefined;
+}
+
+const iso = /(?<!\d)(\d{4})[-/.](\d\d?)[-/.](\d\d?)(?!\d)/u;
+
+function isoDay(text: string): string | undefined {
+  const [, year, month, date] = iso.exec(text) ?? [];
+  return dayOf(year, month, date);
+}
+
+/** A text that is no day: which figure is the month nobody can tell. */
+const either = 'either';
+
+const figures = /(?<!\d)(\d\d?)\s?([./-])\s?(\d\d?)\s?\2\s?(\d{4}|\d\d)(?!\d)/u;
+
+/** "20.12.2025", "20/12/2025"; where either may be the month and the region is not told, `either`. */
+function figureDay(text: string, locale: string): string | undefined {
+  const [, first, mark, second, year] = figures.exec(text) ?? [];
+  if (first === undefined || second === undefined) return undefined;
+  const order = new Intl.Locale(locale);
+  const monthFirst = dayOf(year, first, second);
+  const dateFirst = dayOf(year, second, first);
+  if (mark === '.' || Number(first) > 12 || order.language !== 'en') return dateFirst;
+  if (Number(second) > 12 || order.region === 'US') return monthFirst;
+  if (order.region !== undefined || first === second) return dateFirst;
+  return either;
+}
+
+/** "20 December 2025", "Dec 20th, 2025". */
+function namedDay(text: string, { locale, lexicon }: Turn['listener']): string | undefined {
+  const { spelling } = lexicon.words;
+  const words: readonly string[] = text.match(/[\p{L}\p{M}]+/gu) ?? [];
+  const month = monthNames(locale).findIndex((names) =>
+    names.some((name) => words.includes(normalise(name, spelling).replace(/\.$/u, ''))),
+  );
+  const numbers: readonly string[] = text.match(/\d+/gu) ?? [];
+  const year = numbers.find((number) => number.length === 4);
+  const date = numbers.find((number) => number.length < 3);
+  return month < 0 ? undefined : dayOf(year, String(month + 1), date);
+}
+
+/** The twelve months, each as it stands in a date and alone, whole and cut short. */
+function monthNames(locale: string): readonly (readonly string[])[] {
+  const ways: readonly Intl.DateTimeFormatOptions[] = [
+    { month: 'long' },
+    { month: 'short' },
+    { month: 'long', day: 'numeric' },
+    { month: 'short', day: 'numeric' },
+  ];
+  const formats = ways.map((way) => new Intl.DateTimeFormat(locale, { ...way, timeZone: 'UTC' }));
+  return Array.from({ length: 12 }, (_, month) =>
+    formats.map(
+      (format) =>
+        format
+          .formatToParts(new Date(Date.UTC(2026, month, 1)))
+          .find(({ type }) => type === 'month')?.value ?? '',
+    ),
+  );
+}
+
+function dayOf(year?: string, month?: string, date?: string): string | undefined {
+  if (year === undefined || month === undefined || date === undefined) return undefined;
+  const whole = year.length === 2 ? `20${year}` : year;
+  return `${whole}-${month.padStart(2, '0')}-${date.padStart(2, '0')}`;
+}
