@@ -3,15 +3,15 @@
  */
 import { existsSync } from 'node:fs';
 import type { Case, Chart } from '@keyturn/core';
-import { FlowError, shippedFlow, shippedTexts } from '@keyturn/flows';
+import { FlowError, shippedFlow, shippedFlowNames, shippedTexts } from '@keyturn/flows';
 import { createSpeaker, localeTags } from '@keyturn/language';
 import {
-  caseSheet,
   CodeError,
   decodeFindings,
   replayFindings,
   sheetHtml,
   sheetJson,
+  sheetOf,
   sheetText,
   technicianNote,
   type Sheet,
@@ -39,9 +39,6 @@ export interface SheetSurroundings {
 }
 
 const program = 'npm run -s sheet --';
-
-/** The flow whose findings a code may carry. */
-const flowName = 'no-start';
 
 type SheetAsked = Extract<SheetCommand, { type: 'sheet' }>;
 
@@ -102,14 +99,20 @@ function sheetFor(command: SheetAsked, { now, timeZone }: SheetSurroundings): Sh
     timeZone,
     ...(link === undefined ? {} : { link }),
   };
-  return kind === 'case' ? caseSheet(options) : technicianNote(options);
+  return kind === 'case' ? sheetOf(options) : technicianNote(options);
 }
 
 /** The case that a file keeps, or that a code carries where there is no such file. */
 function caseFrom(from: string): { readonly chart: Chart; readonly case: Case } {
   if (/^kt\d/iu.test(from) && !existsSync(from)) {
-    const { chart } = shippedFlow(flowName, 'en');
-    return { chart, case: replayFindings(chart, decodeFindings([chart.flow], from)).case };
+    const charts = shippedFlowNames().map((name) => shippedFlow(name, 'en').chart);
+    const found = decodeFindings(
+      charts.map(({ flow }) => flow),
+      from,
+    );
+    const chart = charts.find(({ flow }) => flow.id === found.flow);
+    if (chart === undefined) throw new FlowError(`there is no flow ${found.flow}`);
+    return { chart, case: replayFindings(chart, found).case };
   }
   const { flow, case: kase } = readKeptCase(from);
   return { chart: flow.chart, case: kase };

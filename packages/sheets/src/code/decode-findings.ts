@@ -144,10 +144,9 @@ function take(statement: Statement, reading: Reading): void {
       return;
     case 'day': {
       const day = new Date(Number(reader.signed()) * dayLength);
-      const band = nextStatement(reading);
-      if (Number.isNaN(day.getTime()) || band.says !== 'answer') throw notWhatFollows();
-      const answer = [day.toISOString().slice(0, 10), band.answer];
-      answers.push({ check: statement.check, answer });
+      if (Number.isNaN(day.getTime())) throw notWhatFollows();
+      const bands = readChoices(statement.check, reading);
+      answers.push({ check: statement.check, answer: [day.toISOString().slice(0, 10), ...bands] });
       return;
     }
     case 'figure': {

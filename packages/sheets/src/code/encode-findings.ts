@@ -26,7 +26,7 @@ const uuid = /^[\da-f]{8}-[\da-f]{4}-[\da-f]{4}-[\da-f]{4}-[\da-f]{12}$/;
  * Throws RangeError for a case that is not of this flow.
  */
 export function encodeFindings(flow: Flow, kase: Case): string {
-  const found = foundIn(kase);
+  const found = foundIn(flow, kase);
   if (found.flow !== flow.id) {
     throw new RangeError(`the case belongs to ${found.flow}; this is ${flow.id}`);
   }
@@ -92,6 +92,7 @@ function writeAnswer(
     if (flow.checks[check]?.form.kind === 'date' && looksLikeDay(day)) {
       writer.fixed(mark({ says: 'day', check }), 3);
       writer.signed(BigInt(Date.parse(`${day}T00:00:00Z`) / dayLength));
+      writer.whole(bands.length);
       for (const band of bands) writer.fixed(mark({ says: 'answer', check, answer: band }), 3);
       return;
     }
