@@ -187,6 +187,7 @@ describe('a reading', () => {
       {
         kind: 'scale',
         text: '12.41 V: charged enough to go on.',
+        means: 'charged enough to go on.',
         reading,
         bandLabels: ['flat', 'ready'],
       },
