@@ -11,7 +11,6 @@ import {
   type Input,
   type Strip,
 } from '@keyturn/core';
-import { circuitOf, probesInHand } from '@keyturn/drawings';
 import {
   localeNames,
   speakerOf,
