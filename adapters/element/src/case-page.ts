@@ -11,6 +11,7 @@ import {
   type Input,
   type Strip,
 } from '@keyturn/core';
+import { circuitOf, probesInHand } from '@keyturn/drawings';
 import {
   localeNames,
   speakerOf,
