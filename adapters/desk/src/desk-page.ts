@@ -94,10 +94,9 @@ export class DeskPage {
     this.#setup.root.replaceChildren(this.#box);
     this.#endKeys = listenToKeys(this.#keyActions);
     this.#endWatch = this.#setup.store.watch(() => void this.#readAgain());
-    const { unfit } = this.#book;
-    const { notKept, unfit: unfitWords } = this.#words;
-    if (!this.#setup.isKept) this.#notices = [notKept];
-    else if (unfit > 0) this.#notices = [fill(unfitWords, { count: unfit })];
+    const { unfit: count } = this.#book;
+    if (!this.#setup.isKept) this.#notices = [this.#words.notKept];
+    else if (count > 0) this.#notices = [fill(this.#words.unfit, { count })];
     const before = this.#book.case(rememberedCase());
     if (before === undefined) this.#show(true);
     else await this.#choose(before.id, this.#notices[0]);
@@ -256,9 +255,8 @@ export class DeskPage {
           : await outcomeOf({ kase, cause, answers, verdict });
       await this.#book.close(kase.id, outcome);
       const { closed, counted, countedNot } = this.#words;
-      this.#leaveCase(
-        outcome === undefined ? (cause === undefined ? closed : countedNot) : counted,
-      );
+      const uncounted = cause === undefined ? closed : countedNot;
+      this.#leaveCase(outcome === undefined ? uncounted : counted);
     });
   }
 
