@@ -335,9 +335,10 @@ export class DeskPage {
   #bringToHand(): void {
     const typing = this.#setup.root.activeElement;
     if (typing instanceof HTMLInputElement && typing.closest('.caller') !== null) return;
-    const asked = this.#find('#asked');
-    asked?.focus({ preventScroll: true });
-    asked?.closest('.card')?.scrollIntoView({ block: 'nearest' });
+    this.#find('#asked')?.focus({ preventScroll: true });
+    const card = this.#find('.card');
+    const { top = 0 } = card?.getBoundingClientRect() ?? {};
+    if (top < 0 || top > innerHeight / 2) card?.scrollIntoView({ block: 'start' });
   }
 
   /** When the wait in hand is over. */
