@@ -100,11 +100,11 @@ export function findInterrupt(
   lexicon: Lexicon,
   possible: readonly string[],
 ): FoundInterrupt | undefined {
-  const { reader, vocabulary, interrupts } = lexicon;
+  const { reader, vocabulary, interruptsIn } = lexicon;
   for (const clause of clauses) {
     const heard = hearTokens(clause, lexicon);
     const literal = hear(reader.literally(clause), vocabulary);
-    const found = interrupts.filter((phrase) => {
+    const found = [...interruptsIn(heard)].filter((phrase) => {
       if (!possible.includes(phrase.interrupt)) return false;
       if (phrase.literal === undefined) return standsClose(heard, phrase.terms);
       const last = heard.at.length - phrase.terms.length;
