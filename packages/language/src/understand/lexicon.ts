@@ -1,6 +1,6 @@
 import type { Check } from '@keyturn/core';
 import type { CheckTexts, FlowTexts } from '../flow-texts.ts';
-import { wordsOf } from '../typed/heard.ts';
+import { type Heard, wordsOf } from '../typed/heard.ts';
 import { createTermReader, type TermReader, type Terms } from '../typed/terms.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { spellWords } from '../typed/spell-words.ts';
@@ -12,7 +12,7 @@ import { durations } from '../numbers/unit.ts';
 import { createUnitReader, type UnitReader } from '../numbers/units-said.ts';
 import type { TalkWord, Words } from '../words/words.ts';
 import { type Alarm, type Alarmed, alarmsOf, type InterruptPhrase, learnAlarms } from './alarms.ts';
-import { indexByTerm, type TermIndex } from './term-index.ts';
+import { indexByOwner, indexByTerm, type TermIndex } from './term-index.ts';
 import { learn, type Learned, someOf, type Spoken } from './learned.ts';
 import { type Weights, weightsOf } from './weights.ts';
 
@@ -22,7 +22,7 @@ export interface OptionPhrases {
   readonly label: string;
   readonly phrases: readonly Terms[];
   /** Those of them that a text could say or deny. */
-  readonly phrasesIn: TermIndex<Terms>;
+  readonly phrasesIn: (heard: Pick<Heard, 'all'>) => readonly Terms[];
   /** True where it is itself said by denying something, and so not ruled out by a denial. */
   readonly isNegative: boolean;
   /** The same with every word as it is written. */
@@ -151,7 +151,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
         id,
         label,
         phrases,
-        phrasesIn: indexByTerm(phrases, (phrase) => phrase),
+        phrasesIn: (heard) => phrasesOf(heard, `${check.id} ${id}`),
         isNegative: [...terms].some((term) => term.startsWith('!')),
         spoken,
         terms,
@@ -176,6 +176,15 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       said: (own.said ?? []).map((said) => readTokens(said, words)),
     };
   });
+
+  const phrasesOf = indexByOwner(
+    checkTerms.flatMap(({ id, options }) =>
+      options.flatMap((option) =>
+        option.phrases.map((entry) => ({ owner: `${id} ${option.id}`, entry })),
+      ),
+    ),
+    (phrase: Terms) => phrase,
+  );
 
   const told = new Set(
     checkTerms

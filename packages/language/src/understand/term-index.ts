@@ -4,7 +4,10 @@ import { flip } from '../typed/terms.ts';
 /** Finds the entries of a list that a text could say or deny, those with a word of it, in order. */
 export type TermIndex<Entry> = (heard: Pick<Heard, 'all'>) => Entry[];
 
-/** An index of entries by their terms, so that a text is not held against all of them. */
+/**
+ * An index of entries by their terms, so that a text is not held against all of them. What was
+ * found in a text is kept for as long as it is in hand.
+ */
 export function indexByTerm<Entry>(
   entries: readonly Entry[],
   termsOf: (entry: Entry) => Iterable<string>,
@@ -17,14 +20,39 @@ export function indexByTerm<Entry>(
       else holders.push(place);
     }
   });
-  return ({ all }) => {
+  const kept = new WeakMap<object, Entry[]>();
+  return (heard) => {
+    const known = kept.get(heard);
+    if (known !== undefined) return known;
     const found = new Set<number>();
-    for (const term of all.keys()) {
+    for (const term of heard.all.keys()) {
       for (const place of places.get(term) ?? []) found.add(place);
       for (const place of places.get(flip(term)) ?? []) found.add(place);
     }
-    return [...found]
+    const inOrder = [...found]
       .sort((one, other) => one - other)
       .flatMap((place) => entries.slice(place, place + 1));
+    kept.set(heard, inOrder);
+    return inOrder;
   };
+}
+
+/** The same, gathered by whose they are. */
+export function indexByOwner<Owner, Entry>(
+  entries: readonly { readonly owner: Owner; readonly entry: Entry }[],
+  termsOf: (entry: Entry) => Iterable<string>,
+): (heard: Pick<Heard, 'all'>, owner: Owner) => readonly Entry[] {
+  const index = indexByTerm(entries, ({ entry }) => termsOf(entry));
+  const kept = new WeakMap<object, Map<Owner, Entry[]>>();
+  const gather = (heard: Pick<Heard, 'all'>): Map<Owner, Entry[]> => {
+    const gathered = new Map<Owner, Entry[]>();
+    for (const { owner, entry } of index(heard)) {
+      const own = gathered.get(owner);
+      if (own === undefined) gathered.set(owner, [entry]);
+      else own.push(entry);
+    }
+    kept.set(heard, gathered);
+    return gathered;
+  };
+  return (heard, owner) => (kept.get(heard) ?? gather(heard)).get(owner) ?? [];
 }
