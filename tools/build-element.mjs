@@ -1,27 +1,15 @@
 import { createHash } from 'node:crypto';
-import {
-  cpSync,
-  mkdirSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs';
+import { cpSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build } from 'esbuild';
+import { built, bundle, copyTypeface, parsed, readFlows, root, textsIn } from './page-parts.mjs';
 
 // The element as a page loads it: a small script with the first question, the script that takes a
 // case further with every flow compiled ahead, a script for each language, the typeface; and from
 // these the pages, as a folder to be served.
-const root = fileURLToPath(new URL('..', import.meta.url));
 const element = path.join(root, 'adapters/element');
 const dist = path.join(element, 'dist');
 const site = path.join(dist, 'site');
-const built = (file) => import(pathToFileURL(path.join(root, file)).href);
 
-const { loadFlow, prettifyIssues } = await built('packages/core/dist/load.js');
 const { compileFlow, openCase } = await built('packages/core/dist/index.js');
 const { createSpeaker, localeTags } = await built('packages/language/dist/index.js');
 const { packFlow } = await built('adapters/element/dist/case/packed-flow.js');
@@ -34,13 +22,7 @@ const pageWords = Object.fromEntries(
     ]),
   ),
 );
-const flows = Object.fromEntries(
-  readdirSync(path.join(root, 'flows')).map((name) => [name, readFlow(name)]),
-);
-
-/** JSON that a script reads at once; parsing a text is quicker than reading a large literal. */
-const parsed = (value) =>
-  `JSON.parse('${JSON.stringify(value).replaceAll('\\', '\\\\').replaceAll("'", "\\'")}')`;
+const flows = await readFlows();
 
 const pack = (tag) => `
 import { ${tag} as language } from '@keyturn/language/locales/${tag}';
@@ -48,7 +30,7 @@ import { ${tag} as page } from './adapters/element/dist/words/${tag}.js';
 export const pack = { tag: '${tag}', language, page, flows: ${parsed(textsIn(tag))} };`;
 
 await bundle(
-  'keyturn.js',
+  path.join(dist, 'keyturn.js'),
   `
 import { defineKeyturnCase } from './adapters/element/dist/define.js';
 import { fittingTag, wantedLanguage } from './adapters/element/dist/host.js';
@@ -68,7 +50,7 @@ defineKeyturnCase({
 });`,
 );
 await bundle(
-  'keyturn-further.js',
+  path.join(dist, 'keyturn-further.js'),
   `
 import { CasePage } from './adapters/element/dist/case-page.js';
 import { createLanguages } from './adapters/element/dist/language-pack.js';
@@ -79,25 +61,13 @@ const loadPictures = () => import(new URL('keyturn-pictures.js', import.meta.url
 export const createCasePage = (place) =>
   new CasePage({ ...place, flows, languages, loadPictures });`,
 );
-await bundle('keyturn-pictures.js', `export { drawCircuit, drawProbes } from '@keyturn/drawings';`);
-for (const tag of localeTags) await bundle(`texts/${tag}.js`, pack(tag));
-copyTypeface();
+await bundle(
+  path.join(dist, 'keyturn-pictures.js'),
+  `export { drawCircuit, drawProbes } from '@keyturn/drawings';`,
+);
+for (const tag of localeTags) await bundle(path.join(dist, `texts/${tag}.js`), pack(tag));
+copyTypeface(path.join(dist, 'fonts'));
 buildSite();
-
-function readFlow(name) {
-  const folder = path.join(root, 'flows', name);
-  const result = loadFlow(
-    readdirSync(folder)
-      .filter((file) => file.endsWith('.yaml'))
-      .sort()
-      .map((file) => ({
-        path: `flows/${name}/${file}`,
-        text: readFileSync(path.join(folder, file), 'utf8'),
-      })),
-  );
-  if (result.type === 'issues') throw new Error(prettifyIssues(result.issues));
-  return result.flow;
-}
 
 /** The first question of the flow that an element begins with, in every language. */
 function firstCards() {
@@ -123,49 +93,6 @@ function firstCards() {
       ];
     }),
   );
-}
-
-/** The texts of every flow that has some in this language. */
-function textsIn(tag) {
-  const files = Object.keys(flows).map((name) => [
-    name,
-    path.join(root, 'flows', name, 'texts', `${tag}.json`),
-  ]);
-  return Object.fromEntries(
-    files
-      .filter(([, file]) => statSync(file, { throwIfNoEntry: false }))
-      .map(([name, file]) => [name, JSON.parse(readFileSync(file, 'utf8'))]),
-  );
-}
-
-function bundle(file, contents) {
-  return build({
-    stdin: { contents, resolveDir: root, sourcefile: file },
-    outfile: path.join(dist, file),
-    bundle: true,
-    minify: true,
-    format: 'esm',
-    platform: 'browser',
-    target: 'es2022',
-    charset: 'utf8',
-    // xstate comes as CommonJS, a third larger, when `module` is not named.
-    conditions: ['module', 'browser'],
-    define: { 'process.env.NODE_ENV': '"production"' },
-    legalComments: 'none',
-    logLevel: 'warning',
-  });
-}
-
-function copyTypeface() {
-  const from = path.join(root, 'node_modules/@fontsource/atkinson-hyperlegible');
-  const to = path.join(dist, 'fonts');
-  mkdirSync(to, { recursive: true });
-  for (const file of readdirSync(path.join(from, 'files'))) {
-    if (/(?:latin|latin-ext)-(?:400|700)-normal\.woff2$/.test(file)) {
-      cpSync(path.join(from, 'files', file), path.join(to, file));
-    }
-  }
-  cpSync(path.join(from, 'LICENSE'), path.join(to, 'LICENSE'));
 }
 
 /** The pages with the element beside them, and a worker that keeps them for a place without signal. */

@@ -29,10 +29,13 @@ export function sourceFingerprint(root) {
     'node_modules/typescript/package.json',
     'tsconfig.json',
     'tsconfig.base.json',
+    'tools/page-parts.mjs',
     'tools/build-element.mjs',
-    // What the page element is built from beside its sources.
+    'tools/build-desk.mjs',
+    // What the pages are built from beside their sources.
     ...filesIn(root, 'flows'),
     ...filesIn(root, 'adapters/element/pages'),
+    ...filesIn(root, 'adapters/desk/pages'),
     ...packagePlaces(root).flatMap((place) => [
       path.join(place, 'package.json'),
       path.join(place, 'tsconfig.json'),

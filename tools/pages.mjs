@@ -6,7 +6,11 @@ import { argv, exit, stderr, stdout } from 'node:process';
 import { pathToFileURL } from 'node:url';
 import { prepare, root } from './prepare.mjs';
 
-const site = path.join(root, 'adapters/element/dist/site');
+/** What is served, by the beginning of its address; the first that fits. */
+const sites = [
+  ['/desk/', path.join(root, 'adapters/desk/dist/site')],
+  ['/', path.join(root, 'adapters/element/dist/site')],
+];
 
 const types = {
   '.html': 'text/html; charset=utf-8',
@@ -56,7 +60,9 @@ export async function servePages(port = 0) {
 function fileOf(url) {
   const pathname = pathOf(url);
   if (pathname === undefined) return undefined;
-  const asked = path.join(site, pathname);
+  const [beginning, site] = sites.find(([one]) => pathname.startsWith(one)) ?? [];
+  if (site === undefined) return undefined;
+  const asked = path.join(site, pathname.slice(beginning.length));
   if (asked !== site && !asked.startsWith(site + path.sep)) return undefined;
   const file = pathname.endsWith('/') ? path.join(asked, 'index.html') : asked;
   return statSync(file, { throwIfNoEntry: false })?.isFile() ? file : undefined;
@@ -82,6 +88,7 @@ if (pathToFileURL(argv[1]).href === import.meta.url) {
     [
       'Open in a browser (Ctrl-C ends it):',
       `  the driver's page                 ${url}driver/`,
+      `  the dispatcher's desk             ${url}desk/`,
       `  the element in an invented shop   ${url}shop/`,
       '',
     ].join('\n'),

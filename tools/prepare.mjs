@@ -51,9 +51,11 @@ export async function prepare() {
     if (!(await succeeds({ program: process.execPath, args: [tsc, '-b'], sign }))) {
       fail('The sources do not build; the lines above name the places.');
     }
-    const element = path.join(root, 'tools/build-element.mjs');
-    if (!(await succeeds({ program: process.execPath, args: [element], sign }))) {
-      fail('The page element does not build; the lines above say why.');
+    for (const page of ['element', 'desk']) {
+      const build = path.join(root, `tools/build-${page}.mjs`);
+      if (!(await succeeds({ program: process.execPath, args: [build], sign }))) {
+        fail(`The page “${page}” does not build; the lines above say why.`);
+      }
     }
     writeFileSync(builtFile, fingerprint);
   });

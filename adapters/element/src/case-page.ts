@@ -4,15 +4,14 @@
 import {
   compileFlow,
   positionOf,
-  repeat,
   stripOf,
   type Case,
   type CaseEvent,
   type Chart,
   type Input,
-  type Message,
   type Strip,
 } from '@keyturn/core';
+import { circuitOf, probesInHand } from '@keyturn/drawings';
 import {
   localeNames,
   speakerOf,
@@ -21,8 +20,8 @@ import {
   type Speaker,
 } from '@keyturn/language';
 import { dueOf } from '@keyturn/conversation';
-import { circuitOf, probesInHand } from '@keyturn/drawings';
 import { render } from 'lit-html';
+import { messagesInHand } from './case/in-hand.ts';
 import { findSitting, forgetSitting, keepSitting, type KeptPlace } from './case/kept-sitting.ts';
 import { unpackFlow, type PackedFlow } from './case/packed-flow.ts';
 import { openSitting, takeInputs, takeLine, type Sitting, type Taken } from './case/sitting.ts';
@@ -274,7 +273,7 @@ export class CasePage {
       locale: this.#locale,
       locales: localeNames,
       position: positionOf(sitting.case),
-      now: speaker.render(inHand(chart, sitting.case)),
+      now: speaker.render(messagesInHand(chart, sitting.case)),
       said: [...this.#askedBack(speaker), ...speaker.render(sitting.said)],
       notices: this.#notices,
       hand: this.#hand,
@@ -418,16 +417,6 @@ export class CasePage {
       return undefined;
     }
   }
-}
-
-/** What a case waits for; of an interrupt, what it is about, which is said only once otherwise. */
-function inHand(chart: Chart, kase: Case): readonly Message[] {
-  const position = positionOf(kase);
-  if (position.awaiting !== 'resume') return repeat(chart, kase);
-  const interrupt = chart.flow.interrupts[position.interrupt];
-  if (interrupt === undefined) return [];
-  const { id, word, then } = interrupt;
-  return [{ kind: 'interrupt', interrupt: id, word, then }];
 }
 
 function now(): string {

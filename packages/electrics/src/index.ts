@@ -89,6 +89,7 @@ export {
 } from './circuit/expected-reading.ts';
 export {
   soundCircuit,
+  usualStarter,
   vehicleCircuit,
   vehicleKind,
   vehicleSpans,

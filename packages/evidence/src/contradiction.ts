@@ -7,18 +7,24 @@ export interface MadeCheck {
   readonly shares: readonly number[];
 }
 
-/** How badly findings fit together: their surprise, and the greatest that chance explains. */
+/** How badly findings fit together. */
 export interface Contradiction {
   /** -ln P(findings), nats. */
   readonly surprise: number;
-  /** The 99th percentile of the surprise of such checks under the model. */
-  readonly usual: number;
   /** The check whose finding surprises most, given all the others, against what it might have. */
   readonly suspect: string;
 }
 
+/** A check with P(its finding | hypothesis), in the order of the hypotheses. */
+interface Weighed {
+  readonly check: MadeCheck;
+  readonly likelihoods: Float64Array;
+}
+
 const draws = 2000;
-const percentile = 0.99;
+
+/** With so many of the draws at least as surprising, one case in a hundred and more is. */
+const oneInHundred = draws / 100 + 1;
 
 /** A generator of numbers from 0 to 1, 1 excluded, the same for the same seed (mulberry32). */
 function randomFrom(seed: number): () => number {
@@ -31,83 +37,104 @@ function randomFrom(seed: number): () => number {
   };
 }
 
-/** P(finding | hypothesis) of a made check. */
-function likelihood({ rows, shares }: MadeCheck, hypothesis: number): number {
-  let sum = 0;
-  for (const [outcome, share] of shares.entries()) {
-    if (share > 0) sum += share * (rows[outcome]?.[hypothesis] ?? 0);
+function weighed(check: MadeCheck, hypotheses: number): Weighed {
+  const likelihoods = new Float64Array(hypotheses);
+  for (const [outcome, share] of check.shares.entries()) {
+    const row = check.rows[outcome];
+    if (!(share > 0) || row === undefined) continue;
+    for (let index = 0; index < hypotheses; index += 1) {
+      likelihoods[index] = (likelihoods[index] as number) + share * (row[index] as number);
+    }
   }
+  return { check, likelihoods };
+}
+
+/** P(hypothesis and every finding), or every one but `left`. */
+function jointOf(priors: Float64Array, checks: readonly Weighed[], left?: Weighed): Float64Array {
+  const joint = Float64Array.from(priors);
+  for (const one of checks) {
+    if (one === left) continue;
+    const { likelihoods } = one;
+    for (let index = 0; index < joint.length; index += 1) {
+      joint[index] = (joint[index] as number) * (likelihoods[index] as number);
+    }
+  }
+  return joint;
+}
+
+function total(values: Float64Array): number {
+  let sum = 0;
+  for (const value of values) sum += value;
   return sum;
 }
 
-/** Belief after all checks but one, which may be none of them; sum 1. */
-function beliefWithout(
-  priors: Float64Array,
-  checks: readonly MadeCheck[],
-  left: MadeCheck | undefined,
-): Float64Array {
-  const weights = priors.map(Math.log);
-  for (const check of checks) {
-    if (check === left) continue;
-    for (let index = 0; index < weights.length; index += 1) {
-      weights[index] = (weights[index] ?? 0) + Math.log(likelihood(check, index));
-    }
+/** The first place up to which more than `share` of a whole is summed. */
+function placeIn(sums: Float64Array, share: number): number {
+  let low = 0;
+  let high = sums.length - 1;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((sums[middle] as number) > share) high = middle;
+    else low = middle + 1;
   }
-  const greatest = weights.reduce((most, one) => Math.max(most, one), Number.NEGATIVE_INFINITY);
-  const scaled = weights.map((one) => Math.exp(one - greatest));
-  const total = scaled.reduce((sum, one) => sum + one, 0);
-  return scaled.map((one) => one / total);
+  return low;
 }
 
-/** -ln of the chance that the model gives what was drawn or found. */
-function surpriseOf(priors: Float64Array, chances: (hypothesis: number) => number): number {
-  let total = 0;
-  for (let index = 0; index < priors.length; index += 1) {
-    total += (priors[index] ?? 0) * chances(index);
-  }
-  return -Math.log(total);
-}
-
-function pick(random: () => number, chance: (index: number) => number, count: number): number {
-  let left = random();
-  for (let index = 0; index < count - 1; index += 1) {
-    left -= chance(index);
-    if (left < 0) return index;
-  }
-  return count - 1;
-}
-
-/** The surprise that 99 in 100 cases with these checks stay below. */
-function usualSurprise(priors: Float64Array, checks: readonly MadeCheck[]): number {
+/**
+ * True where one case in a hundred and more of the model, with the same checks made, is no likelier
+ * than `chance`. A draw is only summed until it is seen to be likelier, from the hypothesis on that it
+ * was drawn from.
+ */
+function isUsual(priors: Float64Array, checks: readonly MadeCheck[], chance: number): boolean {
   const random = randomFrom(checks.length);
-  const surprises = new Float64Array(draws);
-  const drawn: (ArrayLike<number> | undefined)[] = [];
-  for (let draw = 0; draw < draws; draw += 1) {
-    const hypothesis = pick(random, (index) => priors[index] ?? 0, priors.length);
-    for (const [position, { rows }] of checks.entries()) {
-      drawn[position] =
-        rows[pick(random, (outcome) => rows[outcome]?.[hypothesis] ?? 0, rows.length)];
-    }
-    surprises[draw] = surpriseOf(priors, (index) => {
-      let product = 1;
-      for (const row of drawn) product *= row?.[index] ?? 0;
-      return product;
-    });
+  const count = priors.length;
+  const sums = new Float64Array(count);
+  let sum = 0;
+  for (let index = 0; index < count; index += 1) {
+    sum += priors[index] as number;
+    sums[index] = sum;
   }
-  return surprises.sort()[Math.ceil(percentile * draws) - 1] ?? 0;
+  let rare = 0;
+  const drawn: ArrayLike<number>[] = [];
+  for (let draw = 0; draw < draws; draw += 1) {
+    const from = placeIn(sums, random());
+    for (const [position, { rows }] of checks.entries()) {
+      let left = random();
+      let outcome = 0;
+      while (outcome < rows.length - 1) {
+        left -= rows[outcome]?.[from] ?? 0;
+        if (left < 0) break;
+        outcome += 1;
+      }
+      drawn[position] = rows[outcome] ?? [];
+    }
+    let likely = 0;
+    for (let step = 0; step < count && likely <= chance; step += 1) {
+      const index = from + step < count ? from + step : from + step - count;
+      let product = priors[index] as number;
+      for (const row of drawn) product *= row[index] as number;
+      likely += product;
+    }
+    if (likely <= chance) rare += 1;
+    if (rare >= oneInHundred) return true;
+  }
+  return false;
 }
 
 /** How much more a finding surprises, given the others, than its check does on the average. */
-function excess(priors: Float64Array, checks: readonly MadeCheck[], check: MadeCheck): number {
-  const belief = beliefWithout(priors, checks, check);
-  const chanceOf = (row: ArrayLike<number>): number =>
-    belief.reduce((sum, share, index) => sum + share * (row[index] ?? 0), 0);
+function excess(priors: Float64Array, checks: readonly Weighed[], one: Weighed): number {
+  const joint = jointOf(priors, checks, one);
+  const whole = total(joint);
   let entropy = 0;
   let found = 0;
-  for (const [outcome, row] of check.rows.entries()) {
-    const chance = chanceOf(row);
+  for (const [outcome, row] of one.check.rows.entries()) {
+    let sum = 0;
+    for (let index = 0; index < joint.length; index += 1) {
+      sum += (joint[index] as number) * (row[index] as number);
+    }
+    const chance = sum / whole;
     if (chance > 0) entropy -= chance * Math.log(chance);
-    found += (check.shares[outcome] ?? 0) * chance;
+    found += (one.check.shares[outcome] ?? 0) * chance;
   }
   return -Math.log(found) - entropy;
 }
@@ -116,24 +143,25 @@ function excess(priors: Float64Array, checks: readonly MadeCheck[], check: MadeC
  * Whether findings contradict each other: undefined where chance explains them, as in 99 of 100
  * cases of the model in which the same checks are made, or where the likeliest hypothesis does.
  *
- * 2,000 cases are drawn with a fixed seed, so that the same findings always give the same result.
- * The suspect is the check whose own finding, given all the others, surprises most beyond what it
- * does on the average. `priors`: of the hypotheses before any of the checks, sum 1. Surprise: -ln P (from memory: I. J. Good). No side effects.
+ * Up to 2,000 cases are drawn with a fixed seed, so that the same findings always give the same
+ * result. The suspect is the check whose own finding, given all the others, surprises most beyond what
+ * it does on the average. `priors`: of the hypotheses before any of the checks, sum 1. Surprise: -ln P
+ * (from memory: I. J. Good). No side effects.
  */
 export function contradictionIn(
   checks: readonly MadeCheck[],
   priors: Float64Array,
 ): Contradiction | undefined {
-  const surprise = surpriseOf(priors, (index) =>
-    checks.reduce((product, check) => product * likelihood(check, index), 1),
-  );
-  if (checks.length < 2 || isExplained(priors, checks)) return undefined;
-  const usual = usualSurprise(priors, checks);
-  if (surprise <= usual) return undefined;
-  const [suspect] = checks
-    .map((check) => ({ id: check.id, excess: excess(priors, checks, check) }))
+  if (checks.length < 2) return undefined;
+  const all = checks.map((check) => weighed(check, priors.length));
+  const joint = jointOf(priors, all);
+  if (isExplained(joint, all)) return undefined;
+  const chance = total(joint);
+  if (isUsual(priors, checks, chance)) return undefined;
+  const [suspect] = all
+    .map((one) => ({ id: one.check.id, excess: excess(priors, all, one) }))
     .sort((one, other) => other.excess - one.excess);
-  return suspect === undefined ? undefined : { surprise, usual, suspect: suspect.id };
+  return suspect && { surprise: -Math.log(chance), suspect: suspect.id };
 }
 
 /** How many deviations of the surprise leave one case in a hundred above. */
@@ -143,17 +171,16 @@ const deviations = 2.33;
  * True where the likeliest hypothesis gives such findings often enough, however rare it is itself:
  * then they fit together, and no cases need be drawn.
  */
-function isExplained(priors: Float64Array, checks: readonly MadeCheck[]): boolean {
-  const belief = beliefWithout(priors, checks, undefined);
-  const leader = belief.reduce(
-    (best, share, index) => (share > (belief[best] ?? 0) ? index : best),
-    0,
-  );
+function isExplained(joint: Float64Array, checks: readonly Weighed[]): boolean {
+  let leader = 0;
+  for (let index = 1; index < joint.length; index += 1) {
+    if ((joint[index] as number) > (joint[leader] as number)) leader = index;
+  }
   let surprise = 0;
   let mean = 0;
   let variance = 0;
-  for (const check of checks) {
-    surprise -= Math.log(likelihood(check, leader));
+  for (const { check, likelihoods } of checks) {
+    surprise -= Math.log(likelihoods[leader] as number);
     let first = 0;
     let second = 0;
     for (const row of check.rows) {

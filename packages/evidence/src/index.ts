@@ -49,6 +49,8 @@ export { learnedRow } from './learn/learned-row.ts';
 
 // How far stated probabilities can be taken at their word.
 export { brierScore, logScore } from './learn/forecast-scores.ts';
+export { forecastRecord, verdictTable } from './learn/forecast-outcome.ts';
+export type { Forecast, ForecastOutcome, ForecastRecord } from './learn/forecast-outcome.ts';
 export { reliabilityTable } from './learn/reliability-table.ts';
 export type { Claim, ReliabilityBin } from './learn/reliability-table.ts';
 export { reliabilityDiagram } from './learn/reliability-diagram.ts';

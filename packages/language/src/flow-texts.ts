@@ -24,6 +24,8 @@ export interface CheckTexts {
   readonly again?: string;
   /** What to let pass where time settles a reading too close to a bound. */
   readonly settle?: string;
+  /** What a figure means where there is nothing to hold it to. */
+  readonly unjudged?: string;
   /** How it is asked where it must not be done, only remembered. */
   readonly remembered?: string;
   readonly answers?: Readonly<Record<string, AnswerTexts>>;

@@ -24,7 +24,7 @@ export interface RenderedFault {
 
 /** A heading with the lines under it. */
 export interface RenderedSection {
-  /** What it tells: of a verdict `rests`, `do`, `stops`; of numbers the check, `losses` or the fault. */
+  /** What it tells: of a verdict or a decision `rests`, `do`, `stops`, `refund`; of numbers the check, `losses` or the fault. */
   readonly id: string;
   readonly heading: string;
   readonly lines: readonly string[];

@@ -2,8 +2,8 @@ import type { AskMessage, Chart } from '@keyturn/core';
 import { optionsOf } from '@keyturn/core';
 
 /** A check asked out of its turn, to put its answer right; undefined where there is no such check. */
-export function askAgain(chart: Chart, id: string): AskMessage | undefined {
-  const check = chart.flow.checks[id];
+export function askAgain({ flow }: Pick<Chart, 'flow'>, id: string): AskMessage | undefined {
+  const check = flow.checks[id];
   if (check === undefined) return undefined;
   const { form, minutes } = check;
   return {

@@ -2,7 +2,7 @@
  * The strip: a printed line for every finding, the oldest first, as a chart recorder prints.
  */
 import type { StripLine } from '@keyturn/core';
-import type { Rendered } from '@keyturn/language';
+import type { Rendered, Speaker } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { picture } from './pictures.ts';
 import { ranking } from './ranking.ts';
@@ -46,7 +46,7 @@ function printed(line: StripLine, number: number, shown: Shown): TemplateResult 
   const isCorrecting = hand.correcting === line.check;
   return html`<li class=${isCorrecting ? 'line correcting' : 'line'}>
     <span class="number" aria-hidden="true">${String(number).padStart(2, '0')}</span>
-    <div class="finding">${finding(line, shown)}</div>
+    <div class="finding">${finding(line, shown.speaker)}</div>
     <button
       type="button"
       class="fix"
@@ -61,8 +61,8 @@ function printed(line: StripLine, number: number, shown: Shown): TemplateResult 
   </li>`;
 }
 
-function finding({ check, message }: StripLine, shown: Shown): TemplateResult {
-  const { speaker } = shown;
+/** What a line of the strip says: a reading on its ruler, an observation in its words. */
+export function finding({ check, message }: StripLine, speaker: Speaker): TemplateResult {
   const [rendered] = speaker.render([message]);
   if (message.kind === 'reading' && rendered?.kind === 'scale') {
     const { bandLabels, text } = rendered;

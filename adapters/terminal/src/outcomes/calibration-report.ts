@@ -2,14 +2,12 @@
  * How far the probabilities of verdicts could be taken at their word, in lines of text.
  */
 import {
-  brierScore,
-  logScore,
-  reliabilityTable,
-  type Claim,
+  forecastRecord,
+  verdictTable,
   type Counts,
+  type ForecastOutcome,
   type ReliabilityBin,
 } from '@keyturn/evidence';
-import type { ForecastOutcome } from './outcome-of-case.ts';
 
 /** Which outcomes are reported on. */
 export interface ReportedGroup {
@@ -36,16 +34,6 @@ export function groupName({ role, channel }: ReportedGroup): string {
     ...(channel === undefined ? [] : [`channel ${channel}`]),
   ];
   return parts.length === 0 ? 'all' : parts.join(', ');
-}
-
-/** The fault that each verdict named, held against the confirmed cause. */
-export function verdictTable(outcomes: readonly ForecastOutcome[]): readonly ReliabilityBin[] {
-  return reliabilityTable(
-    outcomes.map(({ cause, forecast }): Claim => ({
-      probability: forecast.probability,
-      came: forecast.fault === cause,
-    })),
-  );
 }
 
 /** The report, in lines of at most 80 columns. */
@@ -100,22 +88,8 @@ function row(cells: readonly string[]): string {
 }
 
 function scoreRow(name: string, outcomes: readonly ForecastOutcome[]): string {
-  const right = outcomes.filter(({ cause, forecast }) => cause === forecast.fault).length;
-  return row([
-    name,
-    String(outcomes.length),
-    String(right),
-    figure(mean(outcomes.map((outcome) => brierScore(...classesOf(outcome))))),
-    figure(mean(outcomes.map((outcome) => logScore(...classesOf(outcome))))),
-  ]);
-}
-
-/** The ranking as a forecast over its faults and all others together, and which of them came. */
-function classesOf({ cause, forecast }: ForecastOutcome): [readonly number[], number] {
-  const shares = forecast.ranking.map(([, share]) => share);
-  const rest = Math.max(0, 1 - shares.reduce((sum, share) => sum + share, 0));
-  const place = forecast.ranking.findIndex(([fault]) => fault === cause);
-  return [[...shares, rest], place < 0 ? shares.length : place];
+  const { cases, right, brier, log } = forecastRecord(outcomes);
+  return row([name, String(cases), String(right), figure(brier), figure(log)]);
 }
 
 function binRow({
@@ -141,8 +115,4 @@ function percent(share: number | null): string {
 
 function figure(value: number): string {
   return Number.isFinite(value) ? value.toFixed(3) : 'no limit';
-}
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

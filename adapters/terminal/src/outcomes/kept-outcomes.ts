@@ -11,10 +11,10 @@ import {
   type Counts,
   type CountsResult,
   type FlowKey,
+  type ForecastOutcome,
 } from '@keyturn/evidence';
 import { z } from 'zod';
 import { readJsonText } from './json-text.ts';
-import type { ForecastOutcome } from './outcome-of-case.ts';
 import { OutcomesError } from './outcomes-error.ts';
 
 /** The version of the form of the file. */

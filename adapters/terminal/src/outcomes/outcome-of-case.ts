@@ -2,26 +2,11 @@
  * What a kept case and its confirmed cause give to be counted: ids only.
  */
 import { createHash } from 'node:crypto';
-import { answersFound, type Case, type CaseEvent, type VerdictMessage } from '@keyturn/core';
-import type { Outcome } from '@keyturn/evidence';
+import { answersFound, type Case, type CaseEvent } from '@keyturn/core';
+import type { ForecastOutcome } from '@keyturn/evidence';
 import { caseOf, readCaseFile } from '../case-file.ts';
 import { shippedFlow, type ShippedFlow } from '@keyturn/flows';
 import { OutcomesError } from './outcomes-error.ts';
-
-/** What the verdict had said, to be held against what was confirmed. */
-interface Forecast {
-  /** The fault that it named. */
-  readonly fault: string;
-  /** How likely it was held to be, 0 to 1. */
-  readonly probability: number;
-  /** The likeliest faults with their probabilities; the rest, up to 1, is that of all others. */
-  readonly ranking: VerdictMessage['ranking'];
-}
-
-/** An outcome, and what had been said before it was known. */
-export interface ForecastOutcome extends Outcome {
-  readonly forecast: Forecast;
-}
 
 /** A case as its file holds it. */
 export interface KeptCase {

@@ -1,10 +1,15 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { addOutcome, emptyCounts, type Counts, type FlowKey } from '@keyturn/evidence';
+import {
+  addOutcome,
+  emptyCounts,
+  type Counts,
+  type FlowKey,
+  type ForecastOutcome,
+} from '@keyturn/evidence';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { noOutcomes, textOf, type KeptOutcomes } from './kept-outcomes.ts';
-import type { ForecastOutcome } from './outcome-of-case.ts';
 import { runOutcomes } from './run-outcomes.ts';
 
 const flow: FlowKey = { id: 'no-start', version: '1' };

@@ -1,10 +1,16 @@
 /**
  * One run of `outcomes`: reads the command line, does what it says, and says what was done.
  */
-import { mergeCounts, reliabilityDiagram, type Counts, type FlowKey } from '@keyturn/evidence';
+import {
+  mergeCounts,
+  reliabilityDiagram,
+  verdictTable,
+  type Counts,
+  type FlowKey,
+} from '@keyturn/evidence';
 import { CaseFileError } from '../case-file.ts';
 import { FlowError } from '@keyturn/flows';
-import { calibrationReport, groupName, outcomesIn, verdictTable } from './calibration-report.ts';
+import { calibrationReport, groupName, outcomesIn } from './calibration-report.ts';
 import {
   countsOf,
   noOutcomes,

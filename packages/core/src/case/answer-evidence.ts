@@ -9,36 +9,53 @@ import { answerChances, anyDensity, densities } from './circuit-evidence.ts';
 import type { AnswerRow, EvidenceTable } from './evidence-tables.ts';
 import { anyPart, evidenceTables } from './evidence-tables.ts';
 import type { Findings } from './findings.ts';
-import { hypothesesOf, type Hypotheses } from './hypotheses.ts';
+import { hypothesesOf, type AnswerChances, type Hypotheses } from './hypotheses.ts';
 import { tableFor } from './table-for.ts';
 
 /**
- * For each answer of a check how likely it is in each state of each fault; undefined where the flow
- * says nothing of it.
+ * How likely each answer of a check is in each state of each fault; undefined where the flow says
+ * nothing of it.
  */
 export function chancesOf(
   flow: Flow,
   findings: Findings,
   check: string,
-): ReadonlyMap<string, Float64Array> | undefined {
+): AnswerChances | undefined {
   const hypotheses = hypothesesOf(flow, findings);
   const table = tableFor(flow, findings.known, check);
   const circuit =
     table === undefined || table.byCircuit !== undefined
       ? answerChances(flow, hypotheses, { check, findings })
       : undefined;
-  if (table === undefined) {
-    const { open } = evidenceTables(flow);
-    return (
-      circuit &&
-      new Map(
-        [...circuit].map(([answer, row]) => [
-          answer,
-          ofCircuit(hypotheses, row, { open, any: 1 / circuit.size }),
-        ]),
-      )
-    );
-  }
+  if (table === undefined && circuit === undefined) return undefined;
+  const name = `${table?.name ?? ''} ${circuit?.name ?? ''}`;
+  const { open } = evidenceTables(flow);
+  return hypotheses.laidOut.of(name, () => ({
+    name,
+    rows:
+      table === undefined
+        ? circuitRows(hypotheses, open, circuit)
+        : tableRows(hypotheses, table, circuit),
+  }));
+}
+
+/** Of what hangs on the circuit alone. */
+function circuitRows(
+  hypotheses: Hypotheses,
+  open: readonly boolean[],
+  circuit: AnswerChances | undefined,
+): AnswerChances['rows'] {
+  const rows = [...(circuit?.rows ?? [])];
+  const any = 1 / rows.length;
+  return new Map(rows.map(([answer, row]) => [answer, ofCircuit(hypotheses, row, { open, any })]));
+}
+
+/** Of what a table tells, by the circuit too where the table says so. */
+function tableRows(
+  hypotheses: Hypotheses,
+  table: EvidenceTable,
+  circuit: AnswerChances | undefined,
+): AnswerChances['rows'] {
   return new Map(
     [...table.rows].map(([answer, { likelihoods }]) => {
       const direct = ofFaults(hypotheses, likelihoods);
@@ -46,7 +63,7 @@ export function chancesOf(
         answer,
         circuit === undefined
           ? direct
-          : withCircuit(direct, { answer, table, circuit, hypotheses }),
+          : withCircuit(direct, { answer, table, circuit: circuit.rows, hypotheses }),
       ];
     }),
   );
@@ -73,7 +90,7 @@ export function expectedAnswers(
   const expected =
     circuit &&
     new Map(
-      [...circuit].map(([answer, row]) => [
+      [...circuit.rows].map(([answer, row]) => [
         answer,
         predicted(space, posterior, { chances: row, places: solved }),
       ]),
@@ -166,48 +183,62 @@ export function logsOfFinding(
   findings: Findings,
   finding: Finding,
 ): Float64Array | undefined {
-  const { check, value } = finding;
+  const { check, value, weights } = finding;
   const table = tableFor(flow, findings.known, check);
   const hypotheses = hypothesesOf(flow, findings);
   const { open, several } = evidenceTables(flow);
-  if (table !== undefined && several.has(check)) {
-    return ofFaults(hypotheses, logsOfSet(table, finding));
-  }
-  if (table !== undefined && table.byCircuit === undefined) {
-    const logs = logsOfWeights(rowsOf(table), finding);
-    return logs && ofFaults(hypotheses, logs);
+  const { logs } = hypotheses;
+  if (table !== undefined && (several.has(check) || table.byCircuit === undefined)) {
+    if (!several.has(check) && !isTold(table.rows, weights)) return undefined;
+    return logs.of(JSON.stringify([table.name, weights]), () =>
+      ofFaults(
+        hypotheses,
+        several.has(check) ? logsOfSet(table, finding) : logsOfWeights(rowsOf(table), weights),
+      ),
+    );
   }
   const placed = findings.placed.get(check);
   if (table === undefined && value !== undefined && placed !== undefined) {
-    const row = densities(flow, hypotheses, { check, placed, value, findings });
-    if (row !== undefined) {
+    const read = densities(flow, hypotheses, { check, placed, value, findings });
+    if (read !== undefined) {
       const any = anyDensity(flow, check, findings.limits);
-      return ofCircuit(hypotheses, row, { open, any }).map(Math.log);
+      return logs.of(read.name, () => ofCircuit(hypotheses, read.row, { open, any }).map(Math.log));
     }
   }
-  const rows = chancesOf(flow, findings, check);
-  return rows && logsOfWeights(rows, finding);
+  const chances = chancesOf(flow, findings, check);
+  if (chances === undefined || !isTold(chances.rows, weights)) return undefined;
+  return logs.of(JSON.stringify([chances.name, weights]), () =>
+    logsOfWeights(chances.rows, weights),
+  );
 }
 
 function rowsOf({ rows }: EvidenceTable): ReadonlyMap<string, Float64Array> {
   return new Map([...rows].map(([answer, { likelihoods }]) => [answer, likelihoods]));
 }
 
-/** A reading near a bound carries both branches by their weight; one without bounds says nothing. */
+/** False for a reading without bounds, which says nothing. */
+function isTold(
+  rows: ReadonlyMap<string, unknown>,
+  weights: Readonly<Record<string, number>>,
+): boolean {
+  return Object.entries(weights).some(([answer, share]) => share > 0 && rows.has(answer));
+}
+
+/** A reading near a bound carries both branches by their weight. */
 function logsOfWeights(
   rows: ReadonlyMap<string, Float64Array>,
-  finding: Finding,
-): Float64Array | undefined {
-  let sum: Float64Array | undefined;
-  for (const [answer, share] of Object.entries(finding.weights)) {
+  weights: Readonly<Record<string, number>>,
+): Float64Array {
+  const [first] = rows.values();
+  const sum = new Float64Array(first?.length ?? 0);
+  for (const [answer, share] of Object.entries(weights)) {
     const row = rows.get(answer);
     if (row === undefined || share <= 0) continue;
-    sum ??= new Float64Array(row.length);
-    for (let at = 0; at < row.length; at += 1) {
+    for (let at = 0; at < sum.length; at += 1) {
       sum[at] = (sum[at] ?? 0) + share * (row[at] ?? 0);
     }
   }
-  return sum?.map(Math.log);
+  return sum.map(Math.log);
 }
 
 /** Each answer that may hold by itself counts as there or not there. */

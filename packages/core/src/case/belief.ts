@@ -145,7 +145,7 @@ export function leadersWithin(
   const { hypotheses, states } = posteriorIn(flow, findings);
   const joint = states.map((share, state) => share * (hypotheses[space.owner[state] ?? 0] ?? 0));
   const rows = outlook.checks.map((check) => [
-    ...(chancesOf(flow, findings, check)?.values() ?? []),
+    ...(chancesOf(flow, findings, check)?.rows.values() ?? []),
   ]);
   const leaders = new Set<string>();
   const follow = (belief: Float64Array, from: number, depth: number): void => {

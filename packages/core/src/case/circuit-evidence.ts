@@ -9,12 +9,11 @@ import {
   type Bound,
   type LimitContext,
 } from '@keyturn/electrics';
-import { predictReading, type Measured } from '../circuit/predict-reading.ts';
+import { bearingOn, predictReading, type Measured } from '../circuit/predict-reading.ts';
 import type { CircuitState } from '../circuit/solve-state.ts';
-import { circuitChoices } from '../circuit/predict-choice.ts';
 import type { AnswerForm, Flow } from '../flow/flow.ts';
 import { boundsOf, type Findings, type Placed } from './findings.ts';
-import { choiceChances, type Hypotheses } from './hypotheses.ts';
+import { choiceChances, type AnswerChances, type Hypotheses } from './hypotheses.ts';
 
 type ReadingForm = Extract<AnswerForm, { kind: 'reading' }>;
 type ReadingModel = NonNullable<Flow['circuit']>['readings'][string];
@@ -36,18 +35,18 @@ export function isOfCircuit({ circuit }: Flow, check: string): boolean {
   return circuit?.readings[check] !== undefined || circuit?.choices[check] !== undefined;
 }
 
-/** What was measured, as far as other readings go by it. */
-function measuredIn(flow: Flow, { limits, all }: Findings): Measured {
+/** What was measured, as far as a reading goes by it. */
+function measuredFor({ reads }: ReadingModel, flow: Flow, { limits, all }: Findings): Measured {
   const recharged = Object.entries(flow.circuit?.readings ?? {}).some(
-    ([check, { reads }]) => reads === 'recharged' && all.has(check),
+    ([check, model]) => model.reads === 'recharged' && all.has(check),
   );
-  return {
+  return bearingOn(reads, {
     ...(limits.restVoltage === undefined ? {} : { rest: limits.restVoltage }),
     ...(limits.crankVoltage === undefined ? {} : { crank: limits.crankVoltage }),
     ...(limits.crankCurrent === undefined ? {} : { current: limits.crankCurrent }),
     ...(limits.rating === undefined ? {} : { label: limits.rating }),
     ...(recharged ? { isRecharged: true } : {}),
-  };
+  });
 }
 
 /** Width of the figures that a meter can show there, in the check's unit. */
@@ -106,15 +105,23 @@ interface ReadFigure {
 }
 
 /** Density of a figure that was read, in each solved state, for each unit of the check. */
+export interface ReadDensities {
+  /** What these were worked out from: on one vehicle nothing else has this name. */
+  readonly name: string;
+  readonly row: Float64Array;
+}
+
+/** The densities of a reading; undefined where the circuit tells nothing of it. */
 export function densities(
   flow: Flow,
   hypotheses: Hypotheses,
   reading: ReadFigure,
-): Float64Array | undefined {
+): ReadDensities | undefined {
   const odd = oddDensity(flow, reading);
-  return odd === undefined
+  const likely = likelyDensities(flow, hypotheses, reading);
+  return odd === undefined || likely === undefined
     ? undefined
-    : likelyDensities(flow, hypotheses, reading)?.map((density) => density + odd);
+    : { name: likely.name, row: likely.row.map((density) => density + odd) };
 }
 
 /** In each solved state the chance that a figure that was read is odd: that it says nothing. */
@@ -126,7 +133,7 @@ export function oddChances(
   const odd = oddDensity(flow, reading);
   return odd === undefined
     ? undefined
-    : likelyDensities(flow, hypotheses, reading)?.map((density) => odd / (density + odd));
+    : likelyDensities(flow, hypotheses, reading)?.row.map((density) => odd / (density + odd));
 }
 
 /** Density of a figure that is odd, of all figures that are read. */
@@ -138,22 +145,33 @@ function oddDensity(flow: Flow, { check, findings }: ReadFigure): number | undef
 /** Density of a figure that is as the state has it, of all figures that are read. */
 function likelyDensities(
   flow: Flow,
-  { states }: Hypotheses,
+  hypotheses: Hypotheses,
   reading: ReadFigure,
-): Float64Array | undefined {
+): ReadDensities | undefined {
   const { check, placed, value, findings } = reading;
   const known = modelled(flow, check);
   if (known === undefined) return undefined;
   const { model } = known;
   const scale = placed.quantity.value === 0 ? 1 : value / placed.quantity.value;
   const uncertainty = standardUncertainty(placed.quantity) * Math.abs(scale);
-  const measured = measuredIn(flow, findings);
-  const given = { measured, uncertainty };
+  const measured = measuredFor(model, flow, findings);
+  const name = JSON.stringify([check, value, uncertainty, measured]);
+  const row = hypotheses.densities.of(name, () =>
+    densitiesOf(model, hypotheses.states, { value, uncertainty, measured }),
+  );
+  return { name, row };
+}
+
+function densitiesOf(
+  model: ReadingModel,
+  states: readonly CircuitState[],
+  given: { readonly value: number; readonly uncertainty: number; readonly measured: Measured },
+): Float64Array {
   const row = new Float64Array(states.length);
   for (const [index, state] of states.entries()) {
     const { means, deviation } = spreadIn(state, model, given);
     let sum = 0;
-    for (const mean of means) sum += bell((value - mean) / deviation, model.rough);
+    for (const mean of means) sum += bell((given.value - mean) / deviation, model.rough);
     row[index] = ((1 - model.odd) * sum) / means.length / deviation;
   }
   return row;
@@ -169,39 +187,31 @@ export function anyDensity(flow: Flow, check: string, limits: LimitContext): num
 const usualUncertainty = { V: 0.04, A: 4 };
 
 /**
- * For each answer of a check, in the check's order, how likely it is in each solved state; undefined
- * where the circuit tells nothing of it, or its bands cannot be given.
+ * How likely each answer of a check is in each solved state; undefined where the circuit tells
+ * nothing of it, or its bands cannot be given.
  */
 export function answerChances(
   flow: Flow,
   hypotheses: Hypotheses,
   asked: { readonly check: string; readonly findings: Findings },
-): ReadonlyMap<string, Float64Array> | undefined {
+): AnswerChances | undefined {
   const { check, findings } = asked;
   const choice = flow.circuit?.choices[check];
-  if (choice !== undefined) {
-    const chances = choiceChances(hypotheses, choice);
-    return new Map(
-      circuitChoices[choice].map((answer, index) => [answer, chances[index] ?? new Float64Array()]),
-    );
-  }
+  if (choice !== undefined) return choiceChances(hypotheses, choice);
   const known = modelled(flow, check);
   if (known === undefined) return undefined;
-  const bounds = boundsOf(known.form.bands, known.form.unit, findings.limits);
+  const { bands, unit } = known.form;
+  const bounds = boundsOf(bands, unit, findings.limits);
   if (bounds === undefined) return undefined;
-  return bandChances(known, hypotheses, { check, bounds, measured: measuredIn(flow, findings) });
-}
-
-function bandChances(
-  { form, model }: ModelledReading,
-  { states, kept }: Hypotheses,
-  given: { readonly check: string; readonly bounds: readonly Bound[]; readonly measured: Measured },
-): ReadonlyMap<string, Float64Array> {
-  const { check, bounds, measured } = given;
-  const key = JSON.stringify([check, bounds.map(({ low, high }) => [low, high]), measured]);
-  const rows = kept.get(key) ?? bandRows({ form, model }, states, { bounds, measured });
-  kept.set(key, rows);
-  return new Map(form.bands.map(({ id }, index) => [id, rows[index] ?? new Float64Array()]));
+  const measured = measuredFor(known.model, flow, findings);
+  const name = JSON.stringify([check, bounds.map(({ low, high }) => [low, high]), measured]);
+  return hypotheses.chances.of(name, () => {
+    const rows = bandRows(known, hypotheses.states, { bounds, measured });
+    return {
+      name,
+      rows: new Map(bands.map(({ id }, index) => [id, rows[index] ?? new Float64Array()])),
+    };
+  });
 }
 
 /** A zone is a normal limit whose 5 % and 95 % points are its ends. */

@@ -26,25 +26,28 @@ const likelySlip = 0.9;
 
 /** The reading that is likeliest to be a slip, if one is, whichever of the listed faults it is. */
 function oddReading(flow: Flow, findings: Findings): string | undefined {
+  if (findings.placed.size === 0) return undefined;
   const found = hypothesesOf(flow, findings);
   const { owner } = found.space;
   const { open } = evidenceTables(flow);
   const { hypotheses, states } = posteriorIn(flow, findings);
   // A cause that nobody listed may give any figure, and would explain each away.
-  const listed = states.map((share, state) => {
+  const listed = new Float64Array(found.states.length);
+  let whole = 0;
+  for (let state = 0; state < states.length; state += 1) {
     const of = owner[state] ?? 0;
-    return open[of] === true ? 0 : share * (hypotheses[of] ?? 0);
-  });
-  const whole = listed.reduce((sum, share) => sum + share, 0);
+    if (open[of] === true) continue;
+    const share = (states[state] ?? 0) * (hypotheses[of] ?? 0);
+    const solved = found.solved[state] ?? 0;
+    listed[solved] = (listed[solved] ?? 0) + share;
+    whole += share;
+  }
   let suspect: { readonly check: string; readonly chance: number } | undefined;
   for (const [check, placed] of findings.placed) {
     const value = findings.known.finding(check)?.value;
     if (value === undefined) continue;
     const odd = oddChances(flow, found, { check, placed, value, findings });
-    const slip = listed.reduce(
-      (sum, share, state) => sum + share * (odd?.[found.solved[state] ?? 0] ?? 0),
-      0,
-    );
+    const slip = listed.reduce((sum, share, solved) => sum + share * (odd?.[solved] ?? 0), 0);
     const chance = slip / whole;
     if (chance >= Math.max(likelySlip, suspect?.chance ?? 0)) suspect = { check, chance };
   }
@@ -57,7 +60,7 @@ function madeChecks(flow: Flow, findings: Findings): readonly MadeCheck[] {
   return [...findings.all].flatMap(([id, found]) => {
     if (several.has(id)) return [];
     const telling = tellingOf(flow, id, found);
-    const rows = chancesOf(flow, findings, id);
+    const rows = chancesOf(flow, findings, id)?.rows;
     if (rows === undefined || telling === undefined) return [];
     const answers = [...rows];
     const shares = answers.map(([answer]) => telling.weights[answer] ?? 0);

@@ -9,6 +9,8 @@ import type { Flow, LikelihoodTable } from '../flow/flow.ts';
 
 /** What one table says: answer to its row over the faults. */
 export interface EvidenceTable {
+  /** The check and the position among its tables: no other table has this name. */
+  readonly name: string;
   readonly given?: Condition;
   readonly rows: ReadonlyMap<string, AnswerRow>;
   /** Logarithms of how likely it is that none of the answers is given, where several may hold. */
@@ -79,10 +81,11 @@ function layOut(flow: Flow): EvidenceTables {
     tables: new Map(
       Object.entries(flow.likelihoods).map(([check, tables]) => [
         check,
-        tables.map((table) => {
+        tables.map((table, position) => {
+          const name = `${check} ${String(position)}`;
           const honest = several.has(check) ? table : withAnything(flow, table);
           const whole = withPairs(honest, { model, pairs, several: several.has(check) });
-          return layOutTable(names, whole, answerRows(names, whole.rows));
+          return { name, ...layOutTable(names, whole, answerRows(names, whole.rows)) };
         }),
       ]),
     ),
@@ -189,7 +192,7 @@ function layOutTable(
   faults: readonly string[],
   { given, byCircuit }: LikelihoodTable,
   rows: EvidenceTable['rows'],
-): EvidenceTable {
+): Omit<EvidenceTable, 'name'> {
   const present = [...rows].flatMap(([answer, row]) => (answer === 'none' ? [] : [row]));
   const absentLogs = Float64Array.from(faults, (_, fault) =>
     present.reduce((sum, row) => sum + (row.absentLogs[fault] ?? 0), 0),

@@ -5,12 +5,26 @@
 import { defineLatentSpace, type LatentSpace } from '@keyturn/evidence';
 import { normalProbability, type LimitContext } from '@keyturn/electrics';
 import { statesOfSet, usualFigures } from '../circuit/draw-states.ts';
-import { predictChoice, type Chances, type CircuitChoice } from '../circuit/predict-choice.ts';
+import {
+  circuitChoices,
+  predictChoice,
+  type Chances,
+  type CircuitChoice,
+} from '../circuit/predict-choice.ts';
 import type { CircuitState } from '../circuit/solve-state.ts';
 import { holds, type Condition, type Known } from '../flow/condition.ts';
 import type { CircuitEvidence, CircuitMode, FigureRanges, Flow } from '../flow/flow.ts';
 import { pairsOf } from './fault-pairs.ts';
 import type { Findings } from './findings.ts';
+import { Kept } from './kept.ts';
+
+/** How likely each answer of a check is in each state. */
+export interface AnswerChances {
+  /** What these were worked out from: on one vehicle nothing else has this name. */
+  readonly name: string;
+  /** Answer by answer, in the check's or the model's order. */
+  readonly rows: ReadonlyMap<string, Float64Array>;
+}
 
 /** Faults with their states. */
 export interface Hypotheses {
@@ -21,26 +35,36 @@ export interface Hypotheses {
   readonly failing: readonly boolean[];
   /** For each state of the space which solved state it is. */
   readonly solved: Int32Array;
-  /** What has been worked out for the solved states, by what it was worked out from. */
-  readonly kept: Map<string, readonly Float64Array[]>;
+  /** Of the answers of a check, over the solved states. */
+  readonly chances: Kept<AnswerChances>;
+  /** The same, over the states of the space. */
+  readonly laidOut: Kept<AnswerChances>;
+  /** For a figure that was read a row over the solved states. */
+  readonly densities: Kept<Float64Array>;
+  /** For a finding a row of logarithms over the states of the space. */
+  readonly logs: Kept<Float64Array>;
 }
 
-/** Vehicles whose states are kept for each flow; the oldest goes. */
-const mostKept = 12;
+/** Vehicles whose states are kept for each flow. */
+const mostVehicles = 12;
 
-const keptOf = new WeakMap<Flow, Map<string, Hypotheses>>();
+/** What is kept of one vehicle: some cases' worth of answers. */
+const mostRows = 200;
+
+const vehiclesOf = new WeakMap<Flow, Kept<Hypotheses>>();
+const found = new WeakMap<Findings, Hypotheses>();
 
 /** The hypotheses on the vehicle of a case. */
-export function hypothesesOf(flow: Flow, { limits, known }: Findings): Hypotheses {
-  const kept = keptOf.get(flow) ?? new Map<string, Hypotheses>();
-  keptOf.set(flow, kept);
-  const key = keyOf(flow, limits, known);
-  const found = kept.get(key);
-  if (found !== undefined) return found;
-  const made = drawHypotheses(flow, limits, known);
-  const [oldest] = kept.keys();
-  if (kept.size >= mostKept && oldest !== undefined) kept.delete(oldest);
-  kept.set(key, made);
+export function hypothesesOf(flow: Flow, findings: Findings): Hypotheses {
+  const known = found.get(findings);
+  if (known !== undefined) return known;
+  const vehicles = vehiclesOf.get(flow) ?? new Kept<Hypotheses>(mostVehicles);
+  vehiclesOf.set(flow, vehicles);
+  const { limits } = findings;
+  const made = vehicles.of(keyOf(flow, limits, findings.known), () =>
+    drawHypotheses(flow, limits, findings.known),
+  );
+  found.set(findings, made);
   return made;
 }
 
@@ -79,7 +103,7 @@ function drawHypotheses(flow: Flow, limits: LimitContext, known: Known): Hypothe
       states: [],
       failing: [],
       solved: new Int32Array(faults.length),
-      kept: new Map(),
+      ...nothingKept(),
     };
   }
   const pairs = pairsOf(flow);
@@ -105,7 +129,16 @@ function drawHypotheses(flow: Flow, limits: LimitContext, known: Known): Hypothe
         (sets[position]?.states ?? []).map((_, index) => (starts[position] ?? 0) + index),
       ),
     ),
-    kept: new Map(),
+    ...nothingKept(),
+  };
+}
+
+function nothingKept(): Pick<Hypotheses, 'chances' | 'laidOut' | 'densities' | 'logs'> {
+  return {
+    chances: new Kept(mostRows),
+    laidOut: new Kept(mostRows),
+    densities: new Kept(mostRows),
+    logs: new Kept(mostRows),
   };
 }
 
@@ -179,21 +212,19 @@ function heardFailing(chances: Chances): Chances {
   return [...chances.slice(0, -2), slow + (1 - takenForUsual) * usual, takenForUsual * usual];
 }
 
-/** For each answer of a choice, in the model's order, how likely it is in each solved state. */
+/** How likely each answer of a choice is in each solved state. */
 export function choiceChances(
-  { states, failing, kept }: Hypotheses,
+  { states, failing, chances }: Hypotheses,
   choice: CircuitChoice,
-): readonly Float64Array[] {
-  const known = kept.get(choice);
-  if (known !== undefined) return known;
-  const chances = states.map((state, index): Chances => {
-    const seen = predictChoice(state, choice);
-    return choice === 'complaint' && failing[index] === true ? heardFailing(seen) : seen;
+): AnswerChances {
+  return chances.of(choice, () => {
+    const seen = states.map((state, index): Chances => {
+      const said = predictChoice(state, choice);
+      return choice === 'complaint' && failing[index] === true ? heardFailing(said) : said;
+    });
+    const rows = circuitChoices[choice].map(
+      (answer, index) => [answer, Float64Array.from(seen, (one) => one[index] ?? 0)] as const,
+    );
+    return { name: choice, rows: new Map(rows) };
   });
-  const answers = chances[0]?.length ?? 0;
-  const made = Array.from({ length: answers }, (_, answer) =>
-    Float64Array.from(chances, (one) => one[answer] ?? 0),
-  );
-  kept.set(choice, made);
-  return made;
 }

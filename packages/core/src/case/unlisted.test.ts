@@ -74,7 +74,7 @@ function drawCase(fault: number, random: () => number): CaseState {
   for (const check of checks) {
     const findings = findingsOf(flow, state);
     if (!bearsOn(check, findings.known)) continue;
-    const rows = chancesOf(flow, findings, check.id);
+    const rows = chancesOf(flow, findings, check.id)?.rows;
     if (rows === undefined) continue;
     const answers = [...rows.keys()];
     const answer =

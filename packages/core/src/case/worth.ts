@@ -151,9 +151,15 @@ function outcomesOf(
   };
 }
 
+/**
+ * With a third of the work a plan is dearer by 0.05 minutes in the mean of the choices that the cards
+ * come to: less than the likelihoods are known.
+ */
+const effort = 0.3;
+
 /** The plan of least expected cost from here. */
 export function planFrom({ problem, belief, setupsPaid }: WeighedCase): Plan {
-  return planNext(problem, { belief, setupsPaid });
+  return planNext(problem, { belief, setupsPaid }, effort);
 }
 
 /**

@@ -136,22 +136,51 @@ function statesOfMode(
   scope: { readonly context: LimitContext; readonly usual: UsualFigures },
 ): readonly CircuitState[] {
   const { context, usual } = scope;
-  const places = circuitFigures.map((_, dimension) => evenPlaces(count, dimension));
   const fuels = evenPlaces(count, circuitFigures.length);
+  const kinds = { petrol: vehicleKind(context, 'petrol'), diesel: vehicleKind(context, 'diesel') };
+  const drawn = {
+    petrol: drawnFigures(mode, count, usual.petrol),
+    diesel: drawnFigures(mode, count, usual.diesel),
+  };
   const undrawn = {
-    petrol: undrawnOf(mode, usual.petrol, vehicleKind(context, 'petrol')),
-    diesel: undrawnOf(mode, usual.diesel, vehicleKind(context, 'diesel')),
+    petrol: undrawnOf(mode, usual.petrol, kinds.petrol),
+    diesel: undrawnOf(mode, usual.diesel, kinds.diesel),
   };
   return Array.from({ length: count }, (_, point) => {
     const fuel = context.fuel ?? fuelAt(context, fuels[point] ?? 0);
-    const figures: Partial<Record<CircuitFigure, number>> = {};
-    for (const [dimension, figure] of circuitFigures.entries()) {
-      const own = mode.figures[figure];
-      const values = own ?? usual[fuel][figure] ?? [0];
-      const isDrawn = own !== undefined || !undrawnFigures.includes(figure);
-      figures[figure] = quantile(values, isDrawn ? (places[dimension]?.[point] ?? 0) : 0.5);
+    const figures: Record<CircuitFigure, number> = { ...noFigures };
+    for (const { figure, values, places } of drawn[fuel]) {
+      figures[figure] = quantile(values, places?.[point] ?? 0.5);
     }
-    return solveState(figures as CircuitFigures, vehicleKind(context, fuel), undrawn[fuel]);
+    return solveState(figures, kinds[fuel], undrawn[fuel]);
+  });
+}
+
+/** Every figure at 0: a copy of it is of one shape with every other. */
+const noFigures = Object.fromEntries(
+  circuitFigures.map((figure) => [figure, 0]),
+) as unknown as CircuitFigures;
+
+/** How a figure of a mode is distributed, and where its points lie; without them at the middle. */
+interface DrawnFigure {
+  readonly figure: CircuitFigure;
+  readonly values: Quantiles;
+  readonly places: Float64Array | undefined;
+}
+
+function drawnFigures(
+  mode: CircuitMode,
+  count: number,
+  usual: UsualFigures[Fuel],
+): readonly DrawnFigure[] {
+  return circuitFigures.map((figure, dimension) => {
+    const own = mode.figures[figure];
+    const isDrawn = own !== undefined || !undrawnFigures.includes(figure);
+    return {
+      figure,
+      values: own ?? usual[figure] ?? [0],
+      places: isDrawn ? evenPlaces(count, dimension) : undefined,
+    };
   });
 }
 

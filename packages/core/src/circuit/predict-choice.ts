@@ -2,7 +2,7 @@
  * What people see and hear of a vehicle in a hidden state, by what its circuit does.
  */
 import { normalProbability, type BatteryModel, type CrankingCircuit } from '@keyturn/electrics';
-import { holdStart, type CircuitState, type Held } from './solve-state.ts';
+import { circuitOf, holdStart, type CircuitState, type Held } from './solve-state.ts';
 
 /** Every choice that the circuit model knows, with the answers that it gives. */
 export const circuitChoices = {
@@ -107,7 +107,9 @@ const donor = { volts: 13.4, ohm: 0.009 };
  * With a donor at the posts and the engine's ground: the flat battery draws on it too, and the
  * joints and the ground cable are by-passed for the most part.
  */
-function withDonor({ battery, circuit, kind, figures }: CircuitState): CrankingCircuit {
+function withDonor(state: CircuitState): CrankingCircuit {
+  const { battery, kind, figures } = state;
+  const circuit = circuitOf(state);
   const own = 1 / battery.resistanceOhm;
   const other = 1 / (donor.ohm * kind.series);
   const boostedBattery: BatteryModel = {

@@ -4,7 +4,7 @@
  * rest voltage where that very battery starts from.
  */
 import { batteryModel, batteryVoltage, type BatteryModel } from '@keyturn/electrics';
-import type { CircuitState } from './solve-state.ts';
+import { rechargedBattery, type CircuitState } from './solve-state.ts';
 
 /** Every reading that the circuit model knows. */
 export const circuitReadings = [
@@ -36,6 +36,31 @@ export interface Measured {
   readonly label?: number;
   /** True where the battery has been charged fully since it rested. */
   readonly isRecharged?: boolean;
+}
+
+/** What a reading goes by of what was measured beside it. */
+const goesBy: Readonly<Record<CircuitReading, readonly (keyof Measured)[]>> = {
+  rest: [],
+  lamps: ['rest'],
+  'load-test': ['rest', 'label', 'isRecharged'],
+  tester: ['label', 'isRecharged'],
+  recharged: [],
+  crank: ['rest', 'current'],
+  current: [],
+  clamps: ['current'],
+  positive: ['current'],
+  ground: ['current'],
+  contacts: ['current'],
+  control: ['crank'],
+  feed: ['rest'],
+  command: [],
+};
+
+/** Of what was measured the part that a reading goes by. */
+export function bearingOn(reading: CircuitReading, measured: Measured): Measured {
+  return Object.fromEntries(
+    goesBy[reading].flatMap((key) => (measured[key] === undefined ? [] : [[key, measured[key]]])),
+  );
 }
 
 /** A mean, in V or A, and what a relative spread goes by. */
@@ -86,7 +111,7 @@ export function predictReading(
     case 'load-test': {
       const amperes = (measured.label ?? figures.rating) / 2;
       const loaded = measured.isRecharged
-        ? loadedBattery(state.recharged, amperes)
+        ? loadedBattery(rechargedBattery(state), amperes)
         : underLoad(state, amperes, measured);
       return sagging(loaded, loadTestSag * kind.series);
     }
@@ -95,7 +120,7 @@ export function predictReading(
       return { mean: amperes, load: amperes, swing: 0 };
     }
     case 'recharged':
-      return steady(state.recharged.emfV);
+      return steady(rechargedBattery(state).emfV);
     case 'crank':
       return held.isOhmic && measured.current !== undefined && measured.current > 0
         ? sagging(underLoad(state, measured.current, measured), crankSag * kind.series)

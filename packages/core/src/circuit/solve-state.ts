@@ -5,9 +5,10 @@ import {
   attemptStart,
   batteryModel,
   batteryVoltage,
+  engineLoad,
   openCircuitVoltageAt,
   solveStanding,
-  vehicleCircuit,
+  usualStarter,
   type BatteryModel,
   type CrankingCircuit,
   type CrankingSolution,
@@ -52,9 +53,6 @@ export interface CircuitState {
   readonly figures: CircuitFigures;
   readonly kind: VehicleKind;
   readonly battery: BatteryModel;
-  /** The battery after a full charge, or the nearest to it that it can reach. */
-  readonly recharged: BatteryModel;
-  readonly circuit: CrankingCircuit;
   /** Volts at the posts, at rest. */
   readonly rest: number;
   /** Volts at the lamps with the ignition on. */
@@ -72,17 +70,14 @@ export function solveState(
   kind: VehicleKind,
   undrawn: UndrawnSpread,
 ): CircuitState {
-  const battery = batteryOf(figures, kind);
-  const charge = figures.taken;
-  const circuit = circuitOf(figures, kind, battery);
+  const battery = batteryOf(figures, kind, figures);
+  const circuit = circuitOf({ figures, kind, battery });
   const bodyOhm = circuit.positiveClampOhm + circuit.negativeClampOhm + figures.supply / 1000;
   return {
     figures,
     kind,
     battery,
-    circuit,
     rest: battery.emfV + figures.surface * kind.series,
-    recharged: batteryOf({ ...figures, charge, emptied: 0 }, kind),
     bodyRest: bodyVolts(Math.max(0, batteryVoltage(battery, bodyAmperes)), bodyOhm, kind),
     held: holdStart(figures, circuit, kind),
     undrawn,
@@ -95,50 +90,53 @@ function bodyVolts(postV: number, ohm: number, { series }: VehicleKind): number 
   return Number.isFinite(ohm) ? (postV * lampOhm) / (lampOhm + ohm) : 0;
 }
 
+/** The battery after a full charge, or the nearest to it that it can reach. */
+export function rechargedBattery({ figures, kind }: CircuitState): BatteryModel {
+  return batteryOf(figures, kind, { charge: figures.taken, emptied: 0 });
+}
+
 /** An empty battery that goes on being drained loses volts and conducts less and less. */
-function batteryOf(figures: CircuitFigures, kind: VehicleKind): BatteryModel {
-  const { technology, series } = kind;
-  const restV = openCircuitVoltageAt(figures.charge, technology);
-  const { health, rating: ratingA, temperature: temperatureC } = figures;
-  const model = batteryModel({ ratingA, health, restV, technology, temperatureC, series });
-  const lost = figures.emptied * series + figures['dead-cells'] * cellV;
+function batteryOf(
+  figures: CircuitFigures,
+  { technology, series }: VehicleKind,
+  { charge, emptied }: Pick<CircuitFigures, 'charge' | 'emptied'>,
+): BatteryModel {
+  const { emfV, resistanceOhm, polarisationV, polarisationA } = batteryModel({
+    ratingA: figures.rating,
+    health: figures.health,
+    restV: openCircuitVoltageAt(charge, technology),
+    technology,
+    temperatureC: figures.temperature,
+    series,
+  });
+  const lost = emptied * series + figures['dead-cells'] * cellV;
   return {
-    ...model,
-    emfV: Math.max(0.1, model.emfV - lost),
-    resistanceOhm: model.resistanceOhm * (1 + 0.3 * figures.emptied),
+    emfV: Math.max(0.1, emfV - lost),
+    resistanceOhm: resistanceOhm * (1 + 0.3 * emptied),
+    polarisationV,
+    polarisationA,
   };
 }
 
 const cellV = 2.1;
 
-function circuitOf(
-  figures: CircuitFigures,
-  kind: VehicleKind,
-  battery: BatteryModel,
-): CrankingCircuit {
-  const { series } = kind;
-  const usual = vehicleCircuit(
-    {
-      restV: 12.6,
-      ratingA: figures.rating,
-      health: figures.health,
-      temperatureC: figures.temperature,
-      displacementL: figures.displacement,
-      drag: Math.min(figures.drag, lockedDrag),
-      clampMohm: 0,
-      positiveMohm: figures.positive,
-      groundMohm: figures.ground,
-      contactsMohm: figures.contacts,
-    },
-    kind,
-  );
-  const { motor, solenoid } = usual;
+/** The whole circuit of a state: worked out anew, since so many states are kept. */
+export function circuitOf({
+  figures,
+  kind,
+  battery,
+}: Pick<CircuitState, 'figures' | 'kind' | 'battery'>): CrankingCircuit {
+  const { fuel, series } = kind;
+  const { displacement, temperature } = figures;
+  const { motor, solenoid } = usualStarter(displacement, kind);
   const windings = Math.min(figures.windings, openWindings);
   return {
-    ...usual,
     battery,
     positiveClampOhm: figures['positive-clamp'] / 1000,
     negativeClampOhm: figures['negative-clamp'] / 1000,
+    positiveCableOhm: figures.positive / 1000,
+    groundCableOhm: figures.ground / 1000,
+    contactsOhm: figures.contacts / 1000,
     controlOhm: (figures.control + figures.supply) / 1000,
     solenoid: {
       pullInOhm: solenoid.pullInOhm * windings,
@@ -148,13 +146,23 @@ function circuitOf(
       releaseV: figures.release * series,
     },
     motor: {
-      ...motor,
-      resistanceOhm: motor.resistanceOhm + figures.brushes / 1000,
       emfPerSpeed: motor.emfPerSpeed * figures.field,
+      resistanceOhm: motor.resistanceOhm + figures.brushes / 1000,
+      brushV: motor.brushV,
       frictionA: figures.friction / series,
+      efficiency: motor.efficiency,
     },
+    engine: engineLoad({
+      fuel,
+      displacementL: displacement,
+      oil: usualOil,
+      temperatureC: temperature,
+      drag: Math.min(figures.drag, lockedDrag),
+    }),
   };
 }
+
+const usualOil = '5W-30';
 
 // So much that nothing moves or flows, and yet a number to reckon with.
 const lockedDrag = 1e6;
@@ -166,23 +174,22 @@ export function holdStart(
   circuit: CrankingCircuit,
   kind: VehicleKind,
 ): HeldReadings {
+  const readings = whileHeld(figures, circuit);
+  const bodyOhm = circuit.negativeClampOhm + figures.supply / 1000;
+  const body = bodyVolts(Math.max(0, readings.post - readings.clamps), bodyOhm, kind);
+  return { ...readings, body };
+}
+
+function whileHeld(figures: CircuitFigures, circuit: CrankingCircuit): Omit<HeldReadings, 'body'> {
   const attempt = attemptStart(circuit);
-  const before = beforeClosing(circuit, attempt);
-  const withBody = (readings: Omit<HeldReadings, 'body'>): HeldReadings => ({
-    ...readings,
-    body: bodyVolts(
-      Math.max(0, readings.post - readings.clamps),
-      circuit.negativeClampOhm + figures.supply / 1000,
-      kind,
-    ),
-  });
   switch (attempt.outcome) {
     case 'silent':
-      return withBody({ ...before, held: 'silent' });
+      return { ...beforeClosing(circuit, attempt), held: 'silent' };
     case 'rapid-clicking': {
       // A meter shows the mean of both moments.
+      const before = beforeClosing(circuit, attempt);
       const closed = fromSolution(solveStanding(circuit), 'rapid-clicking');
-      return withBody({
+      return {
         held: 'rapid-clicking',
         speed: 0,
         current: (before.current + closed.current) / 2,
@@ -193,21 +200,21 @@ export function holdStart(
         contacts: (before.contacts + closed.contacts) / 2,
         control: (before.control + closed.control) / 2,
         isOhmic: false,
-      });
+      };
     }
     default: {
       const { steady } = attempt;
       if (steady.state === 'open') {
-        return withBody({
+        const before = beforeClosing(circuit, attempt);
+        return {
           ...before,
           held: 'single-click',
           positive: Number.isFinite(circuit.positiveCableOhm) ? before.positive : before.post,
-        });
+        };
       }
-      if (steady.state === 'turning' && steady.speed >= figures.stall) {
-        return withBody(fromSolution(steady, 'turning'));
-      }
-      return withBody(fromSolution(solveStanding(circuit), 'single-click'));
+      return steady.state === 'turning' && steady.speed >= figures.stall
+        ? fromSolution(steady, 'turning')
+        : fromSolution(solveStanding(circuit), 'single-click');
     }
   }
 }

@@ -1,4 +1,4 @@
-import { interpolate, tablePoints } from '../interpolate.ts';
+import { interpolate, tablePoints, type TablePoints } from '../interpolate.ts';
 import type { BatteryTechnology } from '../limits/limit-context.ts';
 import { availablePower } from '../limits/battery-resistance.ts';
 import { chargeResistance } from '../tables/charge-resistance.ts';
@@ -36,6 +36,7 @@ const labelV = 7.2;
 // Common practice, no source: some 0.6 V at half of the cold-cranking current, of 12 V.
 const overvoltageV = 0.4;
 const ratingPart = 0.25;
+const powerInFrost = availablePower(-18);
 
 function polarisation(currentA: number, model: BatteryModel): number {
   return model.polarisationV * Math.asinh(currentA / model.polarisationA);
@@ -51,13 +52,16 @@ function chargeOf({ restV, technology }: BatteryState): number {
   return interpolate(openCircuitVoltage[technology][0].points, restV);
 }
 
+const voltageByCharge = Object.fromEntries(
+  Object.entries(openCircuitVoltage).map(([technology, [{ points }]]) => [
+    technology,
+    tablePoints(points, ([volts, charge]) => [charge, volts]),
+  ]),
+) as Readonly<Record<BatteryTechnology, TablePoints>>;
+
 /** Open-circuit voltage in V of one 12 V battery by its charge in per cent, 0 to 100. */
 export function openCircuitVoltageAt(chargePercent: number, technology: BatteryTechnology): number {
-  const { points } = openCircuitVoltage[technology][0];
-  return interpolate(
-    tablePoints(points, ([volts, charge]) => [charge, volts]),
-    chargePercent,
-  );
+  return interpolate(voltageByCharge[technology], chargePercent);
 }
 
 /**
@@ -72,7 +76,7 @@ export function batteryModel(state: BatteryState): BatteryModel {
   const polarisationA = ratingPart * ratingA;
   const atLabel = overvoltageV * Math.asinh(ratingA / polarisationA);
   const newInFrost = (fullV - labelV - atLabel) / ratingA;
-  const warmth = availablePower(-18) / availablePower(temperatureC);
+  const warmth = powerInFrost / availablePower(temperatureC);
   const discharge = interpolate(chargeResistance.rows, chargeOf(state));
   return {
     emfV: restV * series,

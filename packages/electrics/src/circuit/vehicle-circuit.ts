@@ -170,20 +170,14 @@ export function bestValues(spans: VehicleSpans): VehicleValues {
   ) as VehicleValues;
 }
 
-/** The starting circuit of a vehicle with these figures. */
-export function vehicleCircuit(values: VehicleValues, kind: VehicleKind): CrankingCircuit {
-  const { fuel, technology, series } = kind;
-  const { displacementL, temperatureC, clampMohm } = values;
+/** The usual starter of an engine of so many litres. */
+export function usualStarter(
+  displacementL: number,
+  { fuel, series }: VehicleKind,
+): Pick<CrankingCircuit, 'solenoid' | 'motor'> {
   const columns =
     starterMotors.rows[series === 2 ? 'diesel24V' : fuel === 'petrol' ? 'petrol12V' : 'diesel12V'];
   return {
-    battery: batteryModel({ ...values, technology, series }),
-    positiveClampOhm: clampMohm / 1000,
-    negativeClampOhm: clampMohm / 1000,
-    positiveCableOhm: values.positiveMohm / 1000,
-    groundCableOhm: values.groundMohm / 1000,
-    contactsOhm: values.contactsMohm / 1000,
-    controlOhm,
     solenoid: solenoids[series === 2 ? 24 : 12],
     motor: {
       emfPerSpeed: interpolate(columns.emfPerSpeed, displacementL),
@@ -192,6 +186,24 @@ export function vehicleCircuit(values: VehicleValues, kind: VehicleKind): Cranki
       frictionA,
       efficiency,
     },
+  };
+}
+
+/** The starting circuit of a vehicle with these figures. */
+export function vehicleCircuit(values: VehicleValues, kind: VehicleKind): CrankingCircuit {
+  const { fuel, technology, series } = kind;
+  const { displacementL, temperatureC, clampMohm } = values;
+  const { solenoid, motor } = usualStarter(displacementL, kind);
+  return {
+    battery: batteryModel({ ...values, technology, series }),
+    positiveClampOhm: clampMohm / 1000,
+    negativeClampOhm: clampMohm / 1000,
+    positiveCableOhm: values.positiveMohm / 1000,
+    groundCableOhm: values.groundMohm / 1000,
+    contactsOhm: values.contactsMohm / 1000,
+    controlOhm,
+    solenoid,
+    motor,
     engine: engineLoad({ fuel, displacementL, oil: '5W-30', temperatureC, drag: values.drag }),
   };
 }

@@ -220,3 +220,29 @@ test('an unknown check has no prospects', () => {
     expect.objectContaining({ code: 'unknown-id' }) as Error,
   );
 });
+
+describe('the effort of searching', () => {
+  // Nine weak checks: many steps tell more than three do.
+  const weak = problemWith(
+    Array.from({ length: 9 }, (_, index) => ({
+      id: `look ${String(index)}`,
+      cost: 1 + index / 4,
+      likelihoods: [
+        [0.62, 0.38],
+        [0.38, 0.62],
+      ],
+    })),
+  );
+
+  test('decides how many steps a plan follows; every plan is a real one', () => {
+    const whole = planNext(weak);
+    const little = planNext(weak, {}, 0.001);
+    expect(little.value).toBeGreaterThan(whole.value);
+    expect(little.value).toBeLessThan(little.act);
+    expect(little.act).toBe(whole.act);
+  });
+
+  test.each([0, -1, 1.01, Number.NaN])('of %d is refused', (effort) => {
+    expect(() => planNext(weak, {}, effort)).toThrow('an effort must be finite and from');
+  });
+});

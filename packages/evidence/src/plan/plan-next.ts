@@ -1,5 +1,6 @@
 import { actVerdict } from './act-cost.ts';
 import type { DiagnosisProblem } from './diagnosis-problem.ts';
+import { requireInRange } from '../require-numbers.ts';
 import { positionOf } from './diagnosis-state.ts';
 import type { DiagnosisState } from './diagnosis-state.ts';
 import { findStep } from './find-step.ts';
@@ -29,16 +30,19 @@ export interface Plan {
  * that cost the same to 1e-9, acting goes before checking, then the safer, then the first written.
  * The same input gives the same choice; no side effects.
  *
+ * @param effort - the share of the usual work that searching may take, above 0 to 1: less where the
+ *   likelihoods are hardly as exact as the search
  * @throws EvidenceError as `positionOf` does, for a state that does not fit the problem
  * @example
  * const plan = planNext(problem, { done: [{ check: 'lamps', outcome: 'dim' }] });
  * plan.type === 'check' ? `ask ${plan.id}` : `act on ${plan.id}`;
  */
-export function planNext(problem: DiagnosisProblem, state: DiagnosisState = {}): Plan {
+export function planNext(problem: DiagnosisProblem, state: DiagnosisState = {}, effort = 1): Plan {
+  requireInRange(effort, { what: 'an effort', least: Number.MIN_VALUE, greatest: 1 });
   const position = positionOf(problem, state);
   const frame = frameOf(problem, position);
   const { act: acting, total } = levelAt(createSearch(frame), 0);
-  const found = findStep(problem, position, frame);
+  const found = findStep(problem, position, { frame, effort });
   const act = acting / total;
   const value = found.value / total;
   const { proof } = found;

@@ -14,8 +14,13 @@ export function renderDecision(message: DecisionMessage, voice: Voice): Rendered
     { id: 'rests', heading: say('decision.rests'), lines: restLines(message, voice) },
     refundSection(message, voice),
     { id: 'measure', heading: say('decision.measure'), lines: measure.map(flow.measure) },
+    { id: 'stops', heading: say('verdict.stops'), lines: message.stops.map((id) => flow.stop(id)) },
     { id: 'change', heading: say('decision.change'), lines: changeLines(message, voice) },
-    { id: 'rights', heading: say('decision.rights'), lines: called === 'decision' ? [say('decision.law')] : [] },
+    {
+      id: 'rights',
+      heading: say('decision.rights'),
+      lines: called === 'decision' ? [say('decision.law')] : [],
+    },
   ].filter(({ lines }) => lines.length > 0);
   return [
     {
@@ -69,12 +74,12 @@ function changeLines({ changes }: DecisionMessage, voice: Voice): string[] {
 
 function refundSection({ refund }: DecisionMessage, voice: Voice): RenderedSection {
   const { say, figures } = voice;
-  const heading = say('refund.heading');
-  if (refund === undefined) return { id: 'refund', heading, lines: [] };
+  const [id, heading] = ['refund', say('refund.heading')];
+  if (refund === undefined) return { id, heading, lines: [] };
   const { currency, lines, total } = refund;
   const money = (amount: number): string => figures.formatMoney(amount, currency);
   return {
-    id: 'refund',
+    id,
     heading,
     lines: [
       ...lines.map((line) => refundLine(line, money(line.amount), voice)),

@@ -73,7 +73,13 @@ function also({ also: other }: VerdictMessage, voice: Voice): readonly RenderedS
   const { say, flow, figures } = voice;
   const share = figures.formatShare(other.probability);
   const both = say('verdict.alsoText', { name: flow.fault(other.fault), share });
-  return [{ id: 'also', heading: say('verdict.also'), lines: [both, ...remedyLines(other.remedy, voice)] }];
+  return [
+    {
+      id: 'also',
+      heading: say('verdict.also'),
+      lines: [both, ...remedyLines(other.remedy, voice)],
+    },
+  ];
 }
 
 function sendLines({ send }: VerdictMessage, { flow }: Voice): string[] {

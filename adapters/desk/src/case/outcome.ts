@@ -1,0 +1,33 @@
+/**
+ * What a case turned out to be, as it is counted: ids only.
+ */
+import type { VerdictMessage } from '@keyturn/core';
+import type { ForecastOutcome } from '@keyturn/evidence';
+import type { DeskCase } from './desk-case.ts';
+
+/** The outcome of a case whose cause somebody confirmed; practice is counted apart. */
+export async function outcomeOf(given: {
+  readonly kase: DeskCase;
+  readonly cause: string;
+  readonly answers: ForecastOutcome['answers'];
+  readonly verdict: VerdictMessage;
+}): Promise<ForecastOutcome> {
+  const { kase, cause, answers, verdict } = given;
+  const { fault, probability, ranking } = verdict;
+  return {
+    id: await outcomeId(kase.id),
+    flow: kase.sitting.case.flow,
+    role: 'dispatcher',
+    channel: kase.practice === null ? 'desk' : 'practice',
+    cause,
+    answers,
+    forecast: { fault, probability, ranking },
+  };
+}
+
+/** The same id under which the case is counted anywhere else; nothing can be told from it. */
+async function outcomeId(id: string): Promise<string> {
+  const bytes = new TextEncoder().encode(`keyturn outcome ${id}`);
+  const hash = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+  return [...hash.subarray(0, 16)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}

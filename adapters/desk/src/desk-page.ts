@@ -1,0 +1,525 @@
+/**
+ * The desk in a page: holds the open cases, shows them, and takes what comes in. All effects are
+ * here; what takes long is done by the engine.
+ */
+import { positionOf, type Flow } from '@keyturn/core';
+import { timeIsUp } from '@keyturn/element/pieces';
+import { localeNames, type Rendered } from '@keyturn/language';
+import { render } from 'lit-html';
+import type { DeskCase } from './case/desk-case.ts';
+import { openDeskCase } from './case/opening.ts';
+import { outcomeOf } from './case/outcome.ts';
+import { countsFile, diagramFile } from './case/saved.ts';
+import { inOrder } from './case/urgency.ts';
+import { playEvening } from './demo/play.ts';
+import { firstCaller, inventedCaller, type InventedCaller } from './demo/town.ts';
+import { DeskVoice, type LoadPack } from './desk-pack.ts';
+import { DeskClock } from './device/clock.ts';
+import { listenToKeys, type KeyActions } from './device/key-listener.ts';
+import { saveFile } from './device/save-file.ts';
+import type { Engine, Laid, Turned } from './engine/engine.ts';
+import type { Command, Pressing } from './keys.ts';
+import { DeskBook } from './store/desk-book.ts';
+import type { DeskStore } from './store/desk-store.ts';
+import { cardOf } from './view/card.ts';
+import { page } from './view/page.ts';
+import { emptyHand, type Actions, type Hand, type InHand, type Shown } from './view/shown.ts';
+import { questionOf } from './view/step-card.ts';
+import { fill } from './wording.ts';
+import type { DeskWords } from './words/desk-words.ts';
+
+/** What a desk is shown with. */
+export interface DeskSetup {
+  readonly host: HTMLElement;
+  readonly root: ShadowRoot;
+  readonly flow: Flow;
+  readonly engine: Engine;
+  readonly store: DeskStore;
+  /** False where the browser keeps nothing, which is said. */
+  readonly isKept: boolean;
+  readonly loadPack: LoadPack;
+}
+
+/** The case in hand, as it lies there. */
+interface Lying {
+  readonly id: string;
+  readonly laid: Laid;
+  readonly why?: InHand['why'];
+  readonly unclear?: Turned['unclear'];
+}
+
+/** The desk. */
+export class DeskPage {
+  readonly #setup: DeskSetup;
+  readonly #box = document.createElement('div');
+  readonly #book: DeskBook;
+  readonly #voice: DeskVoice;
+  #lying: Lying | undefined;
+  /** The cases whose answer is being worked on. */
+  readonly #busy = new Set<string>();
+  #hand: Hand = emptyHand;
+  #screen: Shown['screen'] = 'desk';
+  #hasKeys = true;
+  #hasMoreWords = true;
+  #notices: readonly string[] = [];
+  readonly #clock = new DeskClock({
+    due: () => this.#due(),
+    tick: () => {
+      this.#show(false);
+    },
+    over: () => {
+      timeIsUp();
+      this.#actions.take({ type: 'tick' });
+    },
+  });
+  #endKeys: () => void = () => undefined;
+  #endWatch: () => void = () => undefined;
+
+  constructor(setup: DeskSetup) {
+    this.#setup = setup;
+    this.#book = new DeskBook(setup.store, setup.flow);
+    this.#voice = new DeskVoice(setup.loadPack, setup.flow);
+  }
+
+  /** Shows the desk with what was kept. */
+  async begin(wanted: string): Promise<void> {
+    await this.#voice.speak(wanted);
+    await this.#book.read();
+    this.#setup.root.replaceChildren(this.#box);
+    if (!this.#setup.isKept) this.#notices = [this.#words.notKept];
+    else if (this.#book.unfit > 0) {
+      this.#notices = [fill(this.#words.unfit, { count: this.#book.unfit })];
+    }
+    this.#endKeys = listenToKeys(this.#keyActions);
+    this.#endWatch = this.#setup.store.watch(() => void this.#readAgain());
+    const before = sessionStorage.getItem(lastKey);
+    if (before !== null && this.#book.case(before) !== undefined) await this.#choose(before);
+    else this.#show(true);
+    this.#clock.run();
+  }
+
+  /** Ends what runs: the desk has left the page. */
+  stop(): void {
+    this.#clock.stop();
+    this.#endKeys();
+    this.#endWatch();
+  }
+
+  /** Goes on in another language. */
+  async changeLanguage(wanted: string): Promise<void> {
+    try {
+      await this.#voice.speak(wanted);
+    } catch {
+      this.#notices = [this.#words.noLanguage];
+    }
+    this.#show(false);
+  }
+
+  /** Another desk has changed something. */
+  async #readAgain(): Promise<void> {
+    const before = this.#lying;
+    const version = this.#book.case(before?.id)?.version;
+    await this.#book.read();
+    if (before === undefined || this.#lying?.id !== before.id) {
+      this.#show(false);
+      return;
+    }
+    const now = this.#book.case(before.id);
+    if (now === undefined) this.#leaveCase(this.#words.gone);
+    else if (now.version === version) this.#show(false);
+    else await this.#choose(before.id, this.#words.conflict);
+  }
+
+  /** Puts a case before the dispatcher. */
+  async #choose(id: string, notice?: string): Promise<void> {
+    const kase = this.#book.case(id);
+    if (kase === undefined) return;
+    await this.#trying(async () => {
+      const laid = await this.#setup.engine.lay(kase.sitting);
+      this.#lie({ id, laid });
+      this.#notices = notice === undefined ? [] : [notice];
+      this.#show(true);
+    });
+  }
+
+  #lie(lying: Lying): void {
+    this.#lying = lying;
+    this.#hand = emptyHand;
+    this.#screen = 'desk';
+    sessionStorage.setItem(lastKey, lying.id);
+    void this.#learnWhy(lying);
+  }
+
+  /** What each answer would change comes after the question itself. */
+  async #learnWhy({ id, laid }: Lying): Promise<void> {
+    if (positionOf(laid.sitting.case).awaiting !== 'answer') return;
+    const why = await this.#setup.engine.why(laid.sitting);
+    const lying = this.#lying;
+    if (lying?.id !== id || lying.laid !== laid || why === undefined) return;
+    this.#lying = { ...lying, why };
+    this.#show(false);
+  }
+
+  #leaveCase(notice: string): void {
+    this.#lying = undefined;
+    this.#hand = emptyHand;
+    sessionStorage.removeItem(lastKey);
+    this.#notices = [notice];
+    this.#show(true);
+  }
+
+  async #open(invented?: InventedCaller): Promise<void> {
+    await this.#trying(async () => {
+      const kase = await openDeskCase(this.#setup.engine, { at: now(), practice: invented?.id });
+      if (invented !== undefined) await this.#book.keepCaller(kase.id, invented.caller);
+      await this.#keep(kase);
+      await this.#choose(kase.id);
+    });
+  }
+
+  async #fillEvening(): Promise<void> {
+    await this.#trying(() =>
+      playEvening(this.#setup, async (kase, caller) => {
+        await this.#book.keepCaller(kase.id, caller);
+        await this.#keep(kase);
+        this.#show(false);
+      }),
+    );
+  }
+
+  /** Takes what came in for the case in hand, one at a time. */
+  async #turn(work: (sitting: Laid['sitting']) => Promise<Turned>): Promise<void> {
+    const kase = this.#kase;
+    if (kase === undefined || this.#busy.has(kase.id)) return;
+    this.#busy.add(kase.id);
+    this.#notices = [];
+    this.#show(false);
+    await this.#trying(async () => {
+      const turned = await work(kase.sitting);
+      const { laid, events, unclear, language } = turned;
+      const isTaken = events.length > 0;
+      // Help may have been sent, or the case closed, while this was being worked out.
+      const before = this.#book.case(kase.id);
+      if (before === undefined) return;
+      const next: DeskCase = {
+        ...before,
+        sitting: laid.sitting,
+        touchedAt: now(),
+        version: before.version + (isTaken ? 1 : 0),
+      };
+      this.#book.hold(next);
+      this.#busy.delete(kase.id);
+      if (this.#lying?.id === next.id) {
+        this.#lie({ id: next.id, laid, ...(unclear === undefined ? {} : { unclear }) });
+        this.#show(true);
+      }
+      if (isTaken) await this.#keep(next);
+      if (language !== undefined) this.#setup.host.lang = language;
+    });
+    this.#busy.delete(kase.id);
+  }
+
+  /** Keeps a case; where another desk was first, theirs is shown. */
+  async #keep(kase: DeskCase): Promise<void> {
+    const held = await this.#book.keep(kase);
+    if (held === 'kept' || this.#lying?.id !== kase.id) return;
+    if (held === 'gone') this.#leaveCase(this.#words.gone);
+    else await this.#choose(kase.id, this.#words.conflict);
+  }
+
+  /** The case in hand with something of it changed, kept and shown. */
+  async #change(change: Partial<DeskCase>): Promise<void> {
+    const kase = this.#kase;
+    if (kase === undefined) return;
+    const next = { ...kase, ...change, version: kase.version + 1 };
+    this.#book.hold(next);
+    this.#hand = emptyHand;
+    this.#show(true);
+    await this.#trying(() => this.#keep(next));
+  }
+
+  async #close(cause: string | undefined): Promise<void> {
+    const kase = this.#kase;
+    if (kase === undefined) return;
+    await this.#trying(async () => {
+      const { verdict } = kase.sitting.case.state;
+      const answers = await this.#setup.engine.found(kase.sitting);
+      const outcome =
+        cause === undefined || verdict === null
+          ? undefined
+          : await outcomeOf({ kase, cause, answers, verdict });
+      await this.#book.close(kase.id, outcome);
+      const { closed, counted, countedNot } = this.#words;
+      this.#leaveCase(
+        outcome === undefined ? (cause === undefined ? closed : countedNot) : counted,
+      );
+    });
+  }
+
+  /** Waits; what goes wrong is said on the desk. */
+  async #trying(work: () => Promise<void>): Promise<void> {
+    try {
+      await work();
+    } catch (error) {
+      const reason = error instanceof Error ? error.message : String(error);
+      this.#notices = [fill(this.#words.failed, { reason })];
+      this.#show(false);
+    }
+  }
+
+  #show(isMoved: boolean): void {
+    const shown = this.#shown();
+    render(page(shown), this.#box);
+    this.#clock.run();
+    if (isMoved) this.#bringToHand();
+  }
+
+  #shown(): Shown {
+    const { flow } = this.#setup;
+    const clock = Date.now();
+    const others = this.#book.cases.filter(({ id }) => id !== this.#lying?.id);
+    return {
+      flow,
+      speaker: this.#voice.speaker,
+      texts: this.#voice.texts,
+      words: this.#words,
+      locale: this.#voice.tag,
+      locales: localeNames,
+      clock,
+      screen: this.#screen,
+      hasKeys: this.#hasKeys,
+      hasMoreWords: this.#hasMoreWords,
+      inHand: this.#inHand(),
+      others: inOrder(others, flow, clock).map((one) => ({
+        ...one,
+        caller: this.#book.caller(one.kase.id),
+      })),
+      outcomes: this.#book.outcomes,
+      notices: this.#notices,
+      hand: this.#hand,
+      act: this.#actions,
+    };
+  }
+
+  #inHand(): InHand | undefined {
+    const [lying, kase] = [this.#lying, this.#kase];
+    if (lying === undefined || kase === undefined) return undefined;
+    return {
+      kase,
+      laid: lying.laid,
+      caller: this.#book.caller(kase.id),
+      why: lying.why,
+      said: this.#saidLast(lying),
+      isBusy: this.#busy.has(kase.id),
+      invented: inventedCaller(kase.practice),
+    };
+  }
+
+  #saidLast({ laid, unclear }: Lying): readonly Rendered[] {
+    const said = laid.sitting.said.filter(
+      (message) => message.kind !== 'tell' || message.tell !== 'opening',
+    );
+    return [
+      ...(unclear === undefined ? [] : this.#voice.speaker.askBack(unclear)),
+      ...this.#voice.speaker.render(said),
+    ];
+  }
+
+  /** Moves the focus to what is to be said next, unless somebody is typing. */
+  #bringToHand(): void {
+    const typing = this.#setup.root.activeElement;
+    if (typing instanceof HTMLInputElement && typing.closest('.caller') !== null) return;
+    const asked = this.#find('#asked');
+    asked?.focus({ preventScroll: true });
+    asked?.closest('.card')?.scrollIntoView({ block: 'nearest' });
+  }
+
+  /** When the wait in hand is over. */
+  #due(): number | undefined {
+    const kase = this.#kase?.sitting.case;
+    if (kase === undefined) return undefined;
+    const position = positionOf(kase);
+    return position.awaiting === 'wait'
+      ? Date.parse(kase.state.due[position.check] ?? kase.state.at)
+      : undefined;
+  }
+
+  readonly #actions: Actions = {
+    take: (...inputs) => {
+      void this.#turn((sitting) => this.#setup.engine.take(sitting, { at: now(), inputs }));
+    },
+    say: (line) => {
+      const locale = this.#voice.tag;
+      void this.#turn((sitting) => this.#setup.engine.say(sitting, { at: now(), line, locale }));
+    },
+    hand: (change) => {
+      const isMoved = 'asking' in change || 'open' in change;
+      this.#hand = { ...this.#hand, ...change };
+      this.#show(isMoved);
+    },
+    command: (command) => {
+      this.#command(command);
+    },
+    choose: (id) => {
+      void this.#choose(id);
+    },
+    tell: (field, text) => {
+      const id = this.#lying?.id;
+      if (id !== undefined) void this.#trying(() => this.#book.tell(id, field, text));
+    },
+    send: (help, minutes) => {
+      const callBackAt = later(minutes);
+      void this.#change({ sent: { help, at: now(), callBackAt }, touchedAt: now() });
+    },
+    later: (minutes) => {
+      const sent = this.#kase?.sent;
+      if (sent === null || sent === undefined) return;
+      void this.#change({ sent: { ...sent, callBackAt: later(minutes) }, touchedAt: now() });
+    },
+    close: (cause) => {
+      void this.#close(cause);
+    },
+    practise: () => {
+      void this.#open(firstCaller);
+    },
+    fillEvening: () => {
+      void this.#fillEvening();
+    },
+    go: (screen) => {
+      this.#screen = screen;
+      this.#show(true);
+    },
+    switchKeys: () => {
+      this.#hasKeys = !this.#hasKeys;
+      this.#show(false);
+    },
+    language: (tag) => {
+      this.#setup.host.lang = tag;
+    },
+    copy: (text) => {
+      void this.#copy(text);
+    },
+    print: () => {
+      window.print();
+    },
+    save: (what) => {
+      const { outcomes } = this.#book;
+      saveFile(
+        what === 'diagram'
+          ? diagramFile(outcomes, this.#words.howSure)
+          : countsFile(this.#setup.flow, outcomes),
+      );
+    },
+  };
+
+  #command(command: Command): void {
+    const { take, hand } = this.#actions;
+    const kase = this.#kase;
+    switch (command) {
+      case 'new':
+        void this.#open();
+        return;
+      case 'next': {
+        const [first] = this.#shown().others;
+        if (first !== undefined) void this.#choose(first.kase.id);
+        return;
+      }
+      case 'correct':
+        this.#correctBefore();
+        return;
+      case 'words':
+        this.#hasMoreWords = !this.#hasMoreWords;
+        this.#show(false);
+        return;
+      case 'send-now':
+        if (kase !== undefined) hand({ open: 'help', asking: null });
+        return;
+      case 'danger':
+        if (kase !== undefined) hand({ open: 'danger', asking: null });
+        return;
+      case 'dont-know':
+      case 'cannot':
+        if (kase !== undefined && cardOf(this.#hand, kase) === 'step') {
+          take({ type: 'talk', talk: command });
+        }
+        return;
+      case 'take':
+        this.#find('.card .keys .key.take')?.click();
+        return;
+      case 'caller':
+        this.#find('.caller input')?.focus();
+        return;
+      case 'leave':
+        this.#hand = emptyHand;
+        this.#screen = 'desk';
+        (this.#setup.root.activeElement as HTMLElement | null)?.blur();
+        this.#show(true);
+    }
+  }
+
+  /** The answer before the one that is being put right, or the last. */
+  #correctBefore(): void {
+    const order = this.#kase?.sitting.case.state.order ?? [];
+    const place = this.#hand.asking === null ? order.length : order.indexOf(this.#hand.asking);
+    const before = order[place - 1];
+    if (before !== undefined) this.#actions.hand({ asking: before, picked: [], open: null });
+  }
+
+  async #copy(text: string): Promise<void> {
+    try {
+      await navigator.clipboard.writeText(text);
+      this.#notices = [this.#words.copied];
+    } catch {
+      this.#notices = [this.#words.notCopied];
+    }
+    this.#show(false);
+  }
+
+  readonly #keyActions: KeyActions = {
+    hasKeys: () => this.#hasKeys,
+    entry: () => this.#entry(),
+    number: (key) => {
+      if (this.#kase !== undefined && this.#busy.has(this.#kase.id)) return;
+      this.#find(`.card [data-key="${key}"]`)?.click();
+    },
+    line: () => {
+      this.#find('input[name=line]')?.focus();
+    },
+    command: (command) => {
+      this.#command(command);
+    },
+  };
+
+  #find(selector: string): HTMLElement | null {
+    return this.#setup.root.querySelector(selector);
+  }
+
+  /** What the card takes now. */
+  #entry(): Pressing['entry'] {
+    const kase = this.#kase;
+    if (kase === undefined || this.#screen !== 'desk') return 'nothing';
+    const isAsked = ['step', 'asking'].includes(cardOf(this.#hand, kase));
+    const question = isAsked ? questionOf(this.#shown()) : undefined;
+    if (question?.entry === 'reading' && question.options.length === 0) return 'figure';
+    return question?.entry === 'choices' ? 'several' : 'one';
+  }
+
+  get #kase(): DeskCase | undefined {
+    return this.#book.case(this.#lying?.id);
+  }
+
+  get #words(): DeskWords {
+    return this.#voice.words;
+  }
+}
+
+/** Where the window remembers which case was in hand. */
+const lastKey = 'keyturn-desk-case';
+
+function now(): string {
+  return new Date().toISOString();
+}
+
+function later(minutes: number): string {
+  return new Date(Date.now() + minutes * 60_000).toISOString();
+}

@@ -1,0 +1,104 @@
+/**
+ * What takes a case further: everything that may take a while, so that a worker can do it while the
+ * page goes on taking keys. Pure; what goes in and out is plain JSON.
+ */
+import {
+  answersFound,
+  stripOf,
+  turn,
+  type AnswerInput,
+  type Case,
+  type CaseEvent,
+  type Chart,
+  type Input,
+  type Message,
+  type Strip,
+  type WhyMessage,
+} from '@keyturn/core';
+import type { Outcome } from '@keyturn/evidence';
+import {
+  messagesInHand,
+  openSitting,
+  takeInputs,
+  takeLine,
+  type Sitting,
+  type Taken,
+} from '@keyturn/element/sittings';
+import type { Speaker } from '@keyturn/language';
+
+/** A case laid out to be shown. */
+export interface Laid {
+  readonly sitting: Sitting;
+  readonly strip: Strip;
+  /** What the case waits for. */
+  readonly inHand: readonly Message[];
+}
+
+/** A case after something came in. */
+export interface Turned extends Omit<Taken, 'sitting' | 'events'> {
+  readonly laid: Laid;
+  readonly events: readonly CaseEvent[];
+}
+
+/** What the page can ask for. */
+export interface Engine {
+  /** Opens a case. `context` as `openCase` of core takes it. */
+  readonly open: (opening: {
+    readonly id: string;
+    readonly at: string;
+    readonly context: Readonly<Record<string, unknown>>;
+  }) => Promise<Laid>;
+  /** Lays a kept case out. */
+  readonly lay: (sitting: Sitting) => Promise<Laid>;
+  readonly take: (
+    sitting: Sitting,
+    given: { readonly at: string; readonly inputs: readonly Input[] },
+  ) => Promise<Turned>;
+  /** Takes a typed line in the language of a BCP 47 tag. */
+  readonly say: (
+    sitting: Sitting,
+    given: { readonly at: string; readonly line: string; readonly locale: string },
+  ) => Promise<Turned>;
+  /** What each answer to the question in hand would change; undefined where there is none. */
+  readonly why: (sitting: Sitting) => Promise<WhyMessage | undefined>;
+  /** What was found, as it is counted once the cause is known. */
+  readonly found: (sitting: Sitting) => Promise<Outcome['answers']>;
+}
+
+/** Speaks a language; loads its words where it has not been spoken yet. */
+export type SpeakerFor = (locale: string) => Promise<Speaker>;
+
+/** The engine itself. */
+export function createEngine(chart: Chart, speakerFor: SpeakerFor): Engine {
+  const laid = (sitting: Sitting): Laid => ({
+    sitting,
+    strip: stripOf(chart, sitting.case),
+    inHand: messagesInHand(chart, sitting.case),
+  });
+  const turned = ({ sitting, ...more }: Taken): Turned => ({ laid: laid(sitting), ...more });
+  return {
+    open: (opening) => Promise.resolve(laid(openSitting(chart, opening))),
+    lay: (sitting) => Promise.resolve(laid(sitting)),
+    take: (sitting, given) => Promise.resolve(turned(takeInputs(chart, sitting, given))),
+    say: async (sitting, { at, line, locale }) => {
+      const speaker = await speakerFor(locale);
+      return turned(takeLine({ chart, speaker }, sitting, { at, line }));
+    },
+    why: ({ case: kase }) => Promise.resolve(whyOf(chart, kase)),
+    found: ({ case: kase }) => Promise.resolve(answersFound(chart, kase)),
+  };
+}
+
+function whyOf(chart: Chart, kase: Case): WhyMessage | undefined {
+  const { messages } = turn(chart, kase, {
+    at: kase.state.at,
+    input: { type: 'talk', talk: 'why' },
+  });
+  return messages.find((message) => message.kind === 'why');
+}
+
+/** An answer as it goes into a turn: a correction where the check was answered before. */
+export function answering(kase: Case, check: string, value: AnswerInput['value']): Input {
+  const isAnswered = kase.state.answers[check] !== undefined;
+  return { type: isAnswered ? 'correction' : 'answers', answers: [{ check, value }] };
+}

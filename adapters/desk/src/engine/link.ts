@@ -1,0 +1,70 @@
+/**
+ * The engine in a worker, and the page's end of it.
+ */
+import type { Engine } from './engine.ts';
+
+/** A call as it goes to the worker. */
+interface Call {
+  readonly number: number;
+  readonly name: keyof Engine;
+  readonly args: readonly unknown[];
+}
+
+/** What comes of it. */
+type Reply =
+  | { readonly number: number; readonly value: unknown }
+  | { readonly number: number; readonly error: string };
+
+/** Either end of a worker. */
+export interface Port {
+  onmessage: ((event: MessageEvent) => void) | null;
+  postMessage: (message: unknown) => void;
+}
+
+/** Serves an engine at the worker's end, one call after another, as they came. */
+export function serveEngine(port: Port, engine: Engine): void {
+  let before: Promise<void> = Promise.resolve();
+  port.onmessage = ({ data }: MessageEvent<Call>) => {
+    before = before.then(async () => {
+      port.postMessage(await replyTo(engine, data));
+    });
+  };
+}
+
+async function replyTo(engine: Engine, { number, name, args }: Call): Promise<Reply> {
+  try {
+    const call = engine[name] as (...given: readonly unknown[]) => Promise<unknown>;
+    return { number, value: await call(...args) };
+  } catch (error) {
+    return { number, error: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+/** The engine as the page calls it. A call rejects with the words of what went wrong there. */
+export function engineAt(port: Port): Engine {
+  const waiting = new Map<number, (reply: Reply) => void>();
+  let count = 0;
+  port.onmessage = ({ data }: MessageEvent<Reply>) => {
+    waiting.get(data.number)?.(data);
+    waiting.delete(data.number);
+  };
+  const calling =
+    (name: keyof Engine) =>
+    (...args: readonly unknown[]): Promise<never> =>
+      new Promise((resolve, reject) => {
+        count += 1;
+        waiting.set(count, (reply) => {
+          if ('error' in reply) reject(new Error(reply.error));
+          else resolve(reply.value as never);
+        });
+        port.postMessage({ number: count, name, args } satisfies Call);
+      });
+  return {
+    open: calling('open'),
+    lay: calling('lay'),
+    take: calling('take'),
+    say: calling('say'),
+    why: calling('why'),
+    found: calling('found'),
+  };
+}

@@ -1,0 +1,71 @@
+/**
+ * What a key does on the desk. Everything lies on a numeric pad, so that one hand is enough while
+ * the other holds the telephone; whoever types letters is writing the line.
+ */
+
+/** What a key means. */
+export type Pressed =
+  /** The key with this number in the card. */
+  | { readonly type: 'number'; readonly key: string }
+  | { readonly type: Command }
+  /** To be typed into the line. */
+  | { readonly type: 'line' };
+
+/** What can be done with one key. */
+export type Command =
+  | 'new'
+  | 'next'
+  | 'correct'
+  | 'words'
+  | 'send-now'
+  | 'danger'
+  | 'dont-know'
+  | 'cannot'
+  | 'take'
+  | 'caller'
+  | 'leave';
+
+/** Where the desk stands when a key is pressed. */
+export interface Pressing {
+  /** What the card takes: a figure, several answers to be taken together, or one. */
+  readonly entry: 'figure' | 'several' | 'one' | 'nothing';
+}
+
+const commands: Readonly<Record<string, Command>> = {
+  '+': 'new',
+  '/': 'next',
+  '-': 'correct',
+  '*': 'words',
+  '=': 'send-now',
+  '!': 'danger',
+  '?': 'dont-know',
+  F2: 'caller',
+  Escape: 'leave',
+};
+
+/** The key of each command, as a page shows it. */
+export const keyOf: Readonly<Record<Command, string>> = {
+  new: '+',
+  next: '/',
+  correct: '-',
+  words: '*',
+  'send-now': '=',
+  danger: '!',
+  'dont-know': '0',
+  cannot: '.',
+  take: '↵',
+  caller: 'F2',
+  leave: 'Esc',
+};
+
+/** Reads a key that was pressed outside a field; undefined where it is the browser's own. */
+export function readKey(key: string, { entry }: Pressing): Pressed | undefined {
+  // A figure may begin with any of these, and is typed.
+  if (entry === 'figure' && /^[\d.,]$/u.test(key)) return { type: 'line' };
+  if (Object.hasOwn(commands, key)) return { type: commands[key] as Command };
+  if (key === '0') return { type: 'dont-know' };
+  if (key === '.' || key === ',') return { type: 'cannot' };
+  if (/^[1-9]$/u.test(key)) return { type: 'number', key };
+  if (key === 'Enter') return entry === 'several' ? { type: 'take' } : { type: 'line' };
+  return /^\p{L}$/u.test(key) ? { type: 'line' } : undefined;
+}

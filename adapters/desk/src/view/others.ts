@@ -1,0 +1,93 @@
+/**
+ * The other open cases: a plain list in words, whoever is in danger first, then whoever has waited
+ * longest.
+ */
+import { positionOf } from '@keyturn/core';
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { repeat } from 'lit-html/directives/repeat.js';
+import { helpWords } from '../case/help.ts';
+import { minutesSince } from '../case/urgency.ts';
+import type { Other, Shown } from './shown.ts';
+import { duration, fill, timeOfDay } from '../wording.ts';
+
+/** Lists the others. */
+export function others(shown: Shown): TemplateResult | typeof nothing {
+  const { words, act } = shown;
+  if (shown.others.length === 0) return nothing;
+  return html`<nav class="others-list" aria-label=${words.others}>
+    <h2>${words.others}</h2>
+    <ol>
+      ${repeat(
+        shown.others,
+        ({ kase }) => kase.id,
+        (other) =>
+          html`<li class=${other.urgency}>
+            <button
+              type="button"
+              @click=${() => {
+                act.choose(other.kase.id);
+              }}
+            >
+              <b dir="auto">${nameOf(shown, other)}</b>
+              <span class="state">${stateOf(shown, other)}</span>
+              <span class="more" dir="auto">${lastOf(shown, other)}</span>
+            </button>
+          </li>`,
+      )}
+    </ol>
+  </nav>`;
+}
+
+/** What a caller is called: by name, by place, or by when they called. */
+export function nameOf(
+  { words, locale }: Pick<Shown, 'words' | 'locale'>,
+  { kase, caller }: Other,
+): string {
+  const named = [caller.name, caller.where].filter((text) => text !== undefined && text !== '');
+  if (named.length > 0) return named.join(' · ');
+  return fill(words.noName, { time: timeOfDay(kase.openedAt, locale) });
+}
+
+/** How long a caller has been without a word. */
+export function waitOf(
+  { words, locale, clock }: Pick<Shown, 'words' | 'locale' | 'clock'>,
+  at: string,
+): string {
+  const minutes = minutesSince(at, clock);
+  return minutes < 0.5 ? words.justNow : duration(minutes, locale);
+}
+
+function stateOf(shown: Shown, { kase, urgency }: Other): string {
+  const { words, locale } = shown;
+  const time = waitOf(shown, kase.touchedAt);
+  switch (urgency) {
+    case 'danger':
+      return `${words.danger} · ${fill(words.waits, { time })}`;
+    case 'traffic':
+      return fill(words.traffic, { time });
+    case 'call-back':
+      return words.callBack;
+    case 'waits':
+      return fill(words.waits, { time });
+    case 'under-way':
+      return fill(words.underWay, {
+        time: timeOfDay(kase.sent?.callBackAt ?? kase.openedAt, locale),
+      });
+  }
+}
+
+/** What was done last: what was sent or is to be sent, or asked. */
+function lastOf({ words, texts, speaker, clock }: Shown, { kase }: Other): string {
+  const position = positionOf(kase.sitting.case);
+  const { verdict, due } = kase.sitting.case.state;
+  const isOver =
+    position.awaiting === 'wait' && Date.parse(due[position.check] ?? '') <= clock ? words.due : '';
+  const help = kase.sent?.help ?? verdict?.send;
+  const last =
+    help !== undefined
+      ? (helpWords(texts, help).name ?? words.nobody)
+      : 'check' in position
+        ? fill(words.asked, { what: speaker.checkName(position.check) })
+        : '';
+  return [kase.practice === null ? '' : words.practice, isOver, last].filter(Boolean).join(' · ');
+}

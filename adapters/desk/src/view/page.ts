@@ -1,0 +1,282 @@
+/**
+ * The whole desk.
+ */
+import { directionOf } from '@keyturn/element/pieces';
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { keyOf } from '../keys.ts';
+import { calibration } from './calibration.ts';
+import { keyView, numbered } from './key.ts';
+import { nameOf, others, waitOf } from './others.ts';
+import { paper } from './paper.ts';
+import { cardOf, helpOf } from './card.ts';
+import { causeCard, helpCard, sendCard, underWayCard } from './send-card.ts';
+import type { InHand, Shown } from './shown.ts';
+import { practice } from './practice.ts';
+import { askingCard, dangerCard, notes, sentence, stepCard } from './step-card.ts';
+import { fill } from '../wording.ts';
+
+/** Draws the desk. */
+export function page(shown: Shown): TemplateResult {
+  const { locale, screen } = shown;
+  return html`<div class="page desk" lang=${locale} dir=${directionOf(locale)}>
+    ${head(shown)}
+    <main>
+      ${
+        screen === 'calibration'
+          ? calibration(shown)
+          : screen === 'keys'
+            ? keysHelp(shown)
+            : desk(shown)
+      }
+    </main>
+  </div>`;
+}
+
+function desk(shown: Shown): TemplateResult {
+  const { inHand } = shown;
+  return html`<div class=${inHand === undefined ? 'sheet bare' : 'sheet'}>
+    <section class="card" aria-labelledby="asked">
+      ${inHand === undefined ? nothing : practice(shown, inHand)} ${notes(shown, inHand)}
+      ${inHand === undefined ? empty(shown) : card(shown, inHand)}
+      ${inHand === undefined ? nothing : line(shown)}
+      ${inHand === undefined ? nothing : always(shown, inHand)}
+    </section>
+    ${inHand === undefined ? nothing : paper(shown, inHand)} ${others(shown)}
+  </div>`;
+}
+
+/** The card by where the case stands. */
+function card(shown: Shown, inHand: InHand): TemplateResult {
+  switch (cardOf(shown.hand, inHand.kase)) {
+    case 'danger':
+      return dangerCard(shown);
+    case 'help':
+      return helpCard(shown, inHand);
+    case 'asking':
+      return askingCard(shown, inHand, shown.hand.asking ?? '');
+    case 'cause':
+      return causeCard(shown, inHand);
+    case 'under-way':
+      return underWayCard(shown, inHand);
+    case 'send':
+      return sendCard(shown, inHand, helpOf(shown.hand, inHand.kase) ?? '');
+    case 'step':
+      return stepCard(shown, inHand);
+  }
+}
+
+/** The line, for whole sentences. */
+function line({ words, act, inHand }: Shown): TemplateResult {
+  const send = (event: Event): void => {
+    event.preventDefault();
+    const input = (event.currentTarget as HTMLFormElement).elements.namedItem(
+      'line',
+    ) as HTMLInputElement;
+    const text = input.value.replaceAll(/\s+/g, ' ').trim();
+    if (text === '') return;
+    input.value = '';
+    act.say(text);
+  };
+  return html`<form class="line-entry" @submit=${send}>
+    <input
+      name="line"
+      dir="auto"
+      maxlength="400"
+      autocomplete="off"
+      enterkeyhint="send"
+      aria-label=${words.line}
+      placeholder=${words.line}
+    />
+    <button type="submit" class="key small" ?disabled=${inHand?.isBusy === true}>
+      ${words.take}
+    </button>
+  </form>`;
+}
+
+/** What can always be done with a case. */
+function always(shown: Shown, inHand: InHand): TemplateResult {
+  const { words, speaker, act, hasMoreWords } = shown;
+  const isAnswered = inHand.kase.sitting.case.state.order.length > 0;
+  const kind = cardOf(shown.hand, inHand.kase);
+  const isAsked = kind === 'step' || kind === 'asking';
+  const small = (
+    command: 'dont-know' | 'cannot' | 'correct' | 'words' | 'send-now' | 'danger',
+    label: string,
+  ): TemplateResult =>
+    keyView({
+      label,
+      at: keyOf[command],
+      isSmall: true,
+      press: () => {
+        act.command(command);
+      },
+    });
+  return html`<div class="keys row">
+    ${
+      kind === 'step'
+        ? html`${small('dont-know', speaker.key('dontKnow'))}
+          ${small('cannot', speaker.key('cannot'))}`
+        : nothing
+    }
+    ${isAnswered ? small('correct', words.correct) : nothing}
+    ${isAsked ? small('words', hasMoreWords ? words.fewerWords : words.moreWords) : nothing}
+    ${kind === 'step' ? small('send-now', words.sendNow) : nothing}
+    ${kind === 'danger' ? nothing : small('danger', words.dangerKey)}
+  </div>`;
+}
+
+function empty(shown: Shown): TemplateResult {
+  const { words, act } = shown;
+  return html`${sentence(words.title, words.empty)}
+    <p class="sure">${words.emptyHint}</p>
+    <div class="keys">
+      ${keyView({
+        label: words.newCase,
+        at: keyOf.new,
+        isMain: true,
+        press: () => {
+          act.command('new');
+        },
+      })}
+      ${
+        shown.others.length === 0
+          ? nothing
+          : keyView({
+              label: words.nextCase,
+              at: keyOf.next,
+              press: () => {
+                act.command('next');
+              },
+            })
+      }
+    </div>
+    ${numbered([
+      { label: words.practise, press: act.practise },
+      ...(shown.others.some(({ kase }) => kase.practice !== null)
+        ? []
+        : [{ label: words.evening, press: act.fillEvening }]),
+    ])}`;
+}
+
+function head(shown: Shown): TemplateResult {
+  const { words, act, locale, locales, screen } = shown;
+  const changed = (event: Event): void => {
+    act.language((event.currentTarget as HTMLSelectElement).value);
+  };
+  const headKey = (label: string, at: string | undefined, press: () => void): TemplateResult =>
+    html`<button type="button" class="head-key" @click=${press}>
+      ${at === undefined ? nothing : html`<kbd class="at" aria-hidden="true">${at}</kbd>`} ${label}
+    </button>`;
+  const toggle = (to: 'calibration' | 'keys', label: string): TemplateResult =>
+    html`<button
+      type="button"
+      class="head-key"
+      aria-pressed=${String(screen === to)}
+      @click=${() => {
+        act.go(screen === to ? 'desk' : to);
+      }}
+    >
+      ${label}
+    </button>`;
+  return html`<header class="head">
+    <h1>${words.title}</h1>
+    <p class="summary">${summary(shown)}</p>
+    <div class="head-keys">
+      ${headKey(words.newCase, keyOf.new, () => {
+        act.command('new');
+      })}
+      ${
+        shown.others.length === 0
+          ? nothing
+          : headKey(words.nextCase, keyOf.next, () => {
+              act.command('next');
+            })
+      }
+      ${toggle('calibration', words.howSure)} ${toggle('keys', words.keysHelp)}
+      <label class="language">
+        <span>${words.language}</span>
+        <select @change=${changed}>
+          ${Object.entries(locales).map(
+            ([tag, name]) =>
+              html`<option value=${tag} lang=${tag} ?selected=${tag === locale}>${name}</option>`,
+          )}
+        </select>
+      </label>
+    </div>
+  </header>`;
+}
+
+/** The others in one or two sentences: how many, who is in danger, who was longest without a word. */
+function summary(shown: Shown): string {
+  const { words } = shown;
+  const waiting = shown.others.filter(({ kase }) => kase.sent === null);
+  const longest = waiting.toSorted(
+    (one, other) => Date.parse(one.kase.touchedAt) - Date.parse(other.kase.touchedAt),
+  )[0];
+  const inDanger = shown.others.filter(({ urgency }) => urgency === 'danger');
+  const danger =
+    inDanger.length === 0
+      ? []
+      : [
+          fill(words.inDanger, {
+            who: inDanger
+              .slice(0, 3)
+              .map((other) => nameOf(shown, other))
+              .join(' · '),
+          }),
+        ];
+  if (longest === undefined) return [words.othersNone, ...danger].join(' ');
+  const values = {
+    who: nameOf(shown, longest),
+    time: waitOf(shown, longest.kase.touchedAt),
+    count: shown.others.length,
+  };
+  const many = shown.others.length === 1 ? words.othersOne : words.othersMany;
+  return [...danger, fill(many, values)].join(' ');
+}
+
+function keysHelp({ words, act, hasKeys }: Shown): TemplateResult {
+  const rows: readonly (readonly [string, string])[] = [
+    ['1 … 9', words.keyNumber],
+    ['↵', words.keyTake],
+    [keyOf['dont-know'], words.keyDontKnow],
+    ['?', words.keyDontKnow],
+    [`${keyOf.cannot} ,`, words.keyCannot],
+    [keyOf.correct, words.keyCorrect],
+    [keyOf.words, words.moreWords],
+    [keyOf['send-now'], words.sendNow],
+    [keyOf.danger, words.dangerKey],
+    [keyOf.new, words.newCase],
+    [keyOf.next, words.nextCase],
+    [keyOf.caller, words.keyCaller],
+    [keyOf.leave, words.keyLeave],
+  ];
+  return html`<section class="report">
+    <h2 id="asked" tabindex="-1">${words.keysHelp}</h2>
+    <p>${words.keysIntro}</p>
+    <table>
+      ${rows.map(
+        ([key, what]) =>
+          html`<tr>
+            <th scope="row"><kbd>${key}</kbd></th>
+            <td>${what}</td>
+          </tr>`,
+      )}
+    </table>
+    <div class="keys row">
+      ${keyView({
+        label: words.backToDesk,
+        at: 'Esc',
+        isMain: true,
+        press: () => {
+          act.go('desk');
+        },
+      })}
+      ${keyView({
+        label: hasKeys ? words.keysOn : words.keysOff,
+        isPicked: hasKeys,
+        press: act.switchKeys,
+      })}
+    </div>
+  </section>`;
+}

@@ -1,0 +1,254 @@
+/**
+ * What to send: which help, how surely, what it brings, what is said to the caller and to the
+ * technician, and when to call back.
+ */
+import { sign } from '@keyturn/element/pieces';
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { helpShares, helpWords } from '../case/help.ts';
+import { technicianNote } from '../case/note.ts';
+import { keyView, numbered } from './key.ts';
+import type { InHand, Shown } from './shown.ts';
+import { sentence } from './step-card.ts';
+import { duration, fill, timeOfDay } from '../wording.ts';
+
+/** Minutes after which a caller may be called back. */
+const callBacks = [15, 30, 60] as const;
+
+/** Draws what to send. */
+export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateResult {
+  const { words, texts, act, locale } = shown;
+  const { verdict } = inHand.kase.sitting.case.state;
+  const { name, rest } = helpWords(texts, help);
+  const isVerdict = verdict?.send === help;
+  const stop = stopBehind(shown, inHand, help);
+  return html`${sentence(words.toSend, name ?? words.nobody)}
+    <p class="sure">${sureness(shown, inHand, help)}</p>
+    ${numbered([
+      ...callBacks.map((minutes) => ({
+        label: fill(words.sendIn, { time: duration(minutes, locale) }),
+        press: () => {
+          act.send(help, minutes);
+        },
+      })),
+      {
+        label: words.otherHelp,
+        press: () => {
+          act.hand({ open: 'help' });
+        },
+      },
+    ])}
+    <div class="briefing">
+      <div>
+        <section>
+          <h3>${words.bring}</h3>
+          <p>${rest}</p>
+        </section>
+        ${noteView(shown, inHand, help)}
+      </div>
+      <section>
+        <h3>${words.tellCaller}</h3>
+        ${isVerdict && stop === undefined ? callerCautions(shown, inHand) : nothing}
+        <ul>
+          ${help === 'nothing' ? nothing : html`<li>${words.tellStay}</li>`}
+          ${isVerdict ? callerLines(shown, verdict.remedy).map((line) => html`<li>${line}</li>`) : nothing}
+        </ul>
+      </section>
+    </div>`;
+}
+
+function sureness(shown: Shown, inHand: InHand, help: string): string {
+  const { speaker, words, flow, texts } = shown;
+  const { verdict, leaders } = inHand.kase.sitting.case.state;
+  const stop = stopBehind(shown, inHand, help);
+  if (stop !== undefined) return texts.stops[stop] ?? '';
+  if (verdict?.send === help) {
+    const [rendered] = speaker.render([verdict]);
+    return rendered?.kind === 'verdict' ? `${rendered.title}. ${rendered.strength}` : '';
+  }
+  const ranking = verdict?.ranking ?? leaders;
+  if (ranking.length === 0) return words.sureGuessNone;
+  const share = helpShares(flow, [help], ranking)[0]?.[1] ?? 0;
+  return fill(words.sureGuess, { share: speaker.formatPercent(share) });
+}
+
+/** The hard stop for whose sake this help goes, whatever the fault is. */
+function stopBehind({ flow }: Shown, { kase }: InHand, help: string): string | undefined {
+  const inForce = kase.sitting.case.state.verdict?.stops ?? [];
+  return flow.stops.find(({ id, instead }) => inForce.includes(id) && instead?.send === help)?.id;
+}
+
+function callerLines({ texts }: Shown, remedy: string): readonly string[] {
+  const words = texts.remedies[remedy];
+  return words?.driver ?? words?.do ?? [];
+}
+
+/** Before what the caller may do, what can hurt. */
+function callerCautions({ flow, speaker }: Shown, { laid }: InHand): TemplateResult {
+  return html`<div class="signs small">
+    ${speaker
+      .render(laid.sitting.cautions)
+      .map((one) =>
+        one.kind === 'caution'
+          ? sign(flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text)
+          : nothing,
+      )}
+  </div>`;
+}
+
+/** The technician's note, to be copied and printed. */
+function noteView(shown: Shown, inHand: InHand, help: string): TemplateResult {
+  const { words, act, speaker, texts } = shown;
+  const { kase, caller } = inHand;
+  const lines = technicianNote({
+    case: kase.sitting.case,
+    help,
+    caller,
+    speaker,
+    texts,
+    flow: shown.flow,
+    words,
+  });
+  return html`<section class="note">
+    <h3>${words.tellTechnician}</h3>
+    <div class="slip">
+      <p class="slip-title">${helpWords(texts, help).name ?? words.nobody}</p>
+      ${lines.map((line) => html`<p dir="auto">${line}</p>`)}
+    </div>
+    <div class="keys row">
+      ${keyView({
+        label: words.copy,
+        isSmall: true,
+        press: () => {
+          act.copy([helpWords(texts, help).name ?? words.nobody, ...lines].join('\n'));
+        },
+      })}
+      ${keyView({
+        label: words.print,
+        isSmall: true,
+        press: () => {
+          act.print();
+        },
+      })}
+    </div>
+  </section>`;
+}
+
+/** Every kind of help, the likeliest first; in danger, whoever makes the spot safe. */
+export function helpCard(shown: Shown, inHand: InHand): TemplateResult {
+  const { words, texts, flow, speaker, act } = shown;
+  const { verdict, leaders, answers } = inHand.kase.sitting.case.state;
+  const scene = answers['scene']?.at(-1);
+  const isUnsafe = Array.isArray(scene) && scene.includes('unsafe');
+  const shares = helpShares(flow, Object.keys(texts.send), verdict?.ranking ?? leaders);
+  const ordered = isUnsafe
+    ? shares.toSorted(([one], [other]) => Number(other === 'police') - Number(one === 'police'))
+    : shares;
+  return html`${sentence(words.toSend, words.whichHelp)}
+  ${numbered(
+    ordered.map(([help, share]) => ({
+      label: helpWords(texts, help).name ?? words.nobody,
+      more: share >= 0.005 ? [fill(words.helpRight, { share: speaker.formatPercent(share) })] : [],
+      press: () => {
+        act.hand({ open: null, help });
+      },
+    })),
+  )}`;
+}
+
+/** Help is under way: when to call back, and what it was in the end. */
+export function underWayCard(shown: Shown, inHand: InHand): TemplateResult {
+  const { words, texts, act, locale, clock, hand } = shown;
+  const { sent } = inHand.kase;
+  if (sent === null) return html``;
+  const left = (Date.parse(sent.callBackAt) - clock) / 60_000;
+  const time = timeOfDay(sent.callBackAt, locale);
+  return html`${sentence(
+      left <= 0 ? words.callBack : words.onItsWay,
+      fill(words.underWayTitle, {
+        help: helpWords(texts, sent.help).name ?? words.nobody,
+        time: timeOfDay(sent.at, locale),
+      }),
+    )}
+    <p class="sure">
+      ${
+        left <= 0
+          ? fill(words.callBackNow, { time })
+          : fill(words.callBackIn, { time, left: duration(left, locale) })
+      }
+    </p>
+    ${numbered([
+      {
+        label: fill(words.later, { time: duration(callBacks[0], locale) }),
+        press: () => {
+          act.later(callBacks[0]);
+        },
+      },
+      {
+        label: words.reallyKey,
+        press: () => {
+          act.hand({ open: 'cause', closing: false });
+        },
+      },
+      {
+        label: hand.closing ? words.closeSure : words.closeUnknown,
+        press: () => {
+          if (hand.closing) act.close(undefined);
+          else act.hand({ closing: true });
+        },
+      },
+      {
+        label: words.otherHelp,
+        press: () => {
+          act.hand({ open: 'help' });
+        },
+      },
+    ])}
+    <div class="briefing">${noteView(shown, inHand, sent.help)}</div>`;
+}
+
+/** The faults that a cause is picked from by a number; the others stand in a list. */
+const numberedCauses = 8;
+
+/** What it turned out to be. */
+export function causeCard(shown: Shown, inHand: InHand): TemplateResult {
+  const { words, texts, act, flow } = shown;
+  const { verdict, leaders } = inHand.kase.sitting.case.state;
+  const likely = (verdict?.ranking ?? leaders).map(([id]) => id);
+  const all = [...new Set([...likely, ...Object.keys(flow.faults)])];
+  const name = (id: string): string => texts.faults[id]?.name ?? id;
+  const counted = (event: Event): void => {
+    event.preventDefault();
+    const chosen = new FormData(event.currentTarget as HTMLFormElement).get('cause');
+    if (typeof chosen === 'string' && chosen !== '') act.close(chosen);
+  };
+  return html`${sentence(words.reallyKey, words.reallyAsk)}
+    <p class="hint">${words.reallyHint}</p>
+    ${numbered(
+      all.slice(0, numberedCauses).map((id) => ({
+        label: name(id),
+        press: () => {
+          act.close(id);
+        },
+      })),
+    )}
+    <form class="field row" @submit=${counted}>
+      <label
+        ><span>${words.otherCause}</span>
+        <select name="cause">
+          <option value="">–</option>
+          ${all.slice(numberedCauses).map((id) => html`<option value=${id}>${name(id)}</option>`)}
+        </select></label
+      >
+      <button type="submit" class="key small">${words.count}</button>
+    </form>
+    <div class="keys row">
+      ${keyView({
+        label: words.leave,
+        at: 'Esc',
+        isSmall: true,
+        press: () => {
+          act.hand({ open: null });
+        },
+      })}
+    </div>`;
+}

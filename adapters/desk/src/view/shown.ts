@@ -1,0 +1,102 @@
+/**
+ * All that a view is made from, and all that it can do.
+ */
+import type { Flow, Input, WhyMessage } from '@keyturn/core';
+import type { ForecastOutcome } from '@keyturn/evidence';
+import type { FlowTexts, Rendered, Speaker } from '@keyturn/language';
+import type { Caller, CallerField, DeskCase } from '../case/desk-case.ts';
+import type { Urgency } from '../case/urgency.ts';
+import type { InventedCaller } from '../demo/town.ts';
+import type { Laid } from '../engine/engine.ts';
+import type { Command } from '../keys.ts';
+import type { DeskWords } from '../words/desk-words.ts';
+
+/** What the hand has begun and not finished; nothing of it is kept. */
+export interface Hand {
+  /** Picked so far where several answers may hold. */
+  readonly picked: readonly string[];
+  /** The check that is asked out of its turn, to be put right or told early. */
+  readonly asking: string | null;
+  /** What lies over the step in hand. */
+  readonly open: 'danger' | 'help' | 'cause' | null;
+  /** The help that was picked by hand. */
+  readonly help: string | null;
+  /** True after the first of the two presses that close a case. */
+  readonly closing: boolean;
+}
+
+/** A hand that has begun nothing. */
+export const emptyHand: Hand = {
+  picked: [],
+  asking: null,
+  open: null,
+  help: null,
+  closing: false,
+};
+
+/** The case in hand. */
+export interface InHand {
+  readonly kase: DeskCase;
+  readonly laid: Laid;
+  readonly caller: Caller;
+  /** What each answer would change, once it has been worked out. */
+  readonly why: WhyMessage | undefined;
+  /** What was said last and has no place of its own. */
+  readonly said: readonly Rendered[];
+  /** True while an answer is being worked on. */
+  readonly isBusy: boolean;
+  readonly invented: InventedCaller | undefined;
+}
+
+/** Another case. */
+export interface Other {
+  readonly kase: DeskCase;
+  readonly caller: Caller;
+  readonly urgency: Urgency;
+}
+
+/** What a view can do. */
+export interface Actions {
+  readonly take: (...inputs: readonly Input[]) => void;
+  readonly say: (line: string) => void;
+  readonly hand: (change: Partial<Hand>) => void;
+  readonly command: (command: Command) => void;
+  readonly choose: (id: string) => void;
+  readonly tell: (field: CallerField, text: string) => void;
+  /** Help goes; the caller is called back in so many minutes. */
+  readonly send: (help: string, minutes: number) => void;
+  readonly later: (minutes: number) => void;
+  /** Closes the case, with the cause that somebody confirmed. */
+  readonly close: (cause: string | undefined) => void;
+  readonly practise: () => void;
+  readonly fillEvening: () => void;
+  readonly go: (screen: Shown['screen']) => void;
+  readonly switchKeys: () => void;
+  readonly language: (tag: string) => void;
+  readonly copy: (text: string) => void;
+  readonly print: () => void;
+  readonly save: (what: 'diagram' | 'counts') => void;
+}
+
+/** What a view is made from. */
+export interface Shown {
+  readonly flow: Flow;
+  readonly speaker: Speaker;
+  readonly texts: FlowTexts;
+  readonly words: DeskWords;
+  /** BCP 47 tag. */
+  readonly locale: string;
+  readonly locales: Readonly<Record<string, string>>;
+  /** The time of the clock, in milliseconds of the epoch. */
+  readonly clock: number;
+  readonly screen: 'desk' | 'calibration' | 'keys';
+  readonly hasKeys: boolean;
+  /** Whether the other words of a question are shown. */
+  readonly hasMoreWords: boolean;
+  readonly inHand: InHand | undefined;
+  readonly others: readonly Other[];
+  readonly outcomes: readonly ForecastOutcome[];
+  readonly notices: readonly string[];
+  readonly hand: Hand;
+  readonly act: Actions;
+}

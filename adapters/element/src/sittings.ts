@@ -1,0 +1,5 @@
+/** A case as it lies before a person, without a page: also for a worker, which has no document. */
+export { askAgain } from './case/ask-again.ts';
+export { messagesInHand } from './case/in-hand.ts';
+export { packFlow, unpackFlow, type PackedFlow } from './case/packed-flow.ts';
+export { openSitting, takeInputs, takeLine, type Sitting, type Taken } from './case/sitting.ts';
