@@ -24,7 +24,7 @@ export function fittingRecord(options: SheetOptions): Sheet {
       heading: words.vehicle,
       facts: vehicleFacts({ flow: chart.flow, state: kase.state, speaker, words }),
     },
-    ...sectionBlocks(told, ['do', 'rests']),
+    ...sectionBlocks(told, ['do', 'stops', 'rests']),
     {
       kind: 'strip',
       id: 'steps',

@@ -86,4 +86,8 @@ export const ar: SheetWords = {
   byMaker: '{name}، بحسب الصانع',
   noDecision: 'لم يُقرَّر بعد',
   noDecisionText: 'لم تنته الفحوص بعد.',
+  stud: 'مسمار التوصيل',
+  copper: 'نحاس أحمر',
+  brass: 'نحاس أصفر',
+  steel: 'فولاذ',
 };

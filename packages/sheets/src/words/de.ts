@@ -86,4 +86,8 @@ export const de: SheetWords = {
   byMaker: '{name}, laut Hersteller',
   noDecision: 'Noch nicht entschieden',
   noDecisionText: 'Die Prüfungen sind nicht abgeschlossen.',
+  stud: 'Bolzen',
+  copper: 'Kupfer',
+  brass: 'Messing',
+  steel: 'Stahl',
 };

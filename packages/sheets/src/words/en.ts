@@ -84,4 +84,8 @@ export const en = {
   byMaker: '{name}, by the maker',
   noDecision: 'Not decided yet',
   noDecisionText: 'The checks are not finished.',
+  stud: 'Stud',
+  copper: 'copper',
+  brass: 'brass',
+  steel: 'steel',
 } as const;

@@ -86,4 +86,8 @@ export const es: SheetWords = {
   byMaker: '{name}, según el fabricante',
   noDecision: 'Aún no está decidido',
   noDecisionText: 'Las comprobaciones no han terminado.',
+  stud: 'Espárrago',
+  copper: 'cobre',
+  brass: 'latón',
+  steel: 'acero',
 };

@@ -87,4 +87,8 @@ export const fr: SheetWords = {
   byMaker: '{name}, selon le constructeur',
   noDecision: 'Pas encore décidé',
   noDecisionText: 'Les contrôles ne sont pas terminés.',
+  stud: 'Goujon',
+  copper: 'cuivre',
+  brass: 'laiton',
+  steel: 'acier',
 };

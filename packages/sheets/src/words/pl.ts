@@ -86,4 +86,8 @@ export const pl: SheetWords = {
   byMaker: '{name}, według producenta',
   noDecision: 'Jeszcze nie zdecydowano',
   noDecisionText: 'Sprawdzanie nie jest skończone.',
+  stud: 'Śruba zaciskowa',
+  copper: 'miedź',
+  brass: 'mosiądz',
+  steel: 'stal',
 };
