@@ -31,7 +31,6 @@ export function fittingRecord(options: SheetOptions): Sheet {
       heading: words.steps,
       findings: printedFindings(strip.findings, 1, told),
     },
-    ...sectionBlocks(told, ['change']),
     { kind: 'cautions', id: 'cautions', heading: words.cautions, cautions },
     {
       kind: 'fields',

@@ -24,7 +24,6 @@ export const de: SheetWords = {
   foot: 'Örtliche Vorschriften, Arbeiten durch zugelassene Fachleute und die Angaben des Herstellers gehen allem auf diesem Blatt vor.',
   also: 'Dazu noch',
   soFar: 'Bisher am wahrscheinlichsten',
-  do: 'Zu tun',
   bring: 'Mitbringen',
   measured: 'Gemessen',
   watch: 'Vorsicht',
