@@ -71,6 +71,19 @@ export function findingsOf(flow: Flow, state: CaseState): Findings {
   return { all, placed, limits, known: new KnownFacts(all, state, limits) };
 }
 
+/** The findings if a check had been answered so, and so only: limits stay as they are. */
+export function findingsWith(
+  findings: Findings,
+  state: CaseState,
+  { check, answer }: { readonly check: string; readonly answer: string },
+): Findings {
+  const { all, limits } = findings;
+  const others = (all.get(check) ?? []).slice(0, -1);
+  const found: Finding = { check, weights: { [answer]: 1 } };
+  const supposed = new Map(all).set(check, [...others, found]);
+  return { ...findings, all: supposed, known: new KnownFacts(supposed, state, limits) };
+}
+
 function note(
   all: Map<string, readonly Finding[]>,
   check: string,

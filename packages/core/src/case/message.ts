@@ -199,6 +199,8 @@ export interface DecisionMessage {
   readonly kind: 'decision';
   /** What the end of such a case is called. */
   readonly called: 'decision' | 'outcome';
+  /** Which line of the table decided, from 1. */
+  readonly line: number;
   readonly decide: string;
   readonly reason: string;
   /** What it rests on, as check and what was found: an answer, `borderline` or `unanswered`. */

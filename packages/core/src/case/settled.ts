@@ -123,7 +123,8 @@ export class Settling {
   #isOpen(id: string): boolean {
     const check = this.#flow.checks[id];
     if (check === undefined) return false;
-    const isUnanswered = this.#state.answers[id] === undefined;
+    const isUnanswered =
+      this.#state.answers[id] === undefined && this.#findings.known.finding(id) === undefined;
     if (!isUnanswered && !isAskedAgain(this.#state, check, this.#findings)) return false;
     return this.#gate(check).type !== 'shut';
   }
