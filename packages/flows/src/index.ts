@@ -1,2 +1,9 @@
 /** The flows of this checkout, and their words in each language. */
-export { FlowError, shippedFlow, shippedTexts, type ShippedFlow } from './shipped-flow.ts';
+export {
+  FlowError,
+  shippedFlow,
+  shippedFlowNames,
+  shippedLocales,
+  shippedTexts,
+  type ShippedFlow,
+} from './shipped-flow.ts';
