@@ -23,7 +23,7 @@ export class FlowError extends Error {
   }
 }
 
-/** The names of the flows of this checkout. */
+/** The flows of this checkout, by name. */
 export function shippedFlowNames(): readonly string[] {
   return namesIn(flowsFolder);
 }
