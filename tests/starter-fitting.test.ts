@@ -446,6 +446,25 @@ describe('in words', () => {
     },
   );
 
+  test.each(Object.values(checks).map((check) => [check.id, check] as const))(
+    'every way to say that %s is done says so, and no denial of it does',
+    (id, { form }) => {
+      if (form.kind !== 'work') return;
+      const { label = 'done', said = [] } = texts.checks[id]?.answers?.['done'] ?? {};
+      for (const phrase of [label, ...said]) {
+        expect(speaker.understand(phrase, hearing(id)), phrase).toMatchObject({
+          inputs: [{ type: 'answers', answers: [{ check: id, value: ['done'] }] }],
+        });
+        const asked = phrase.includes(' ') ? [`${phrase}?`] : [];
+        for (const denial of [`not ${phrase}`, `I can’t say that it is ${phrase}`, ...asked]) {
+          expect(speaker.understand(denial, hearing(id)), denial).not.toMatchObject({
+            inputs: [{ type: 'answers' }],
+          });
+        }
+      }
+    },
+  );
+
   test.each(Object.keys(chart.flow.interrupts))('%s is raised however it is said', (id) => {
     for (const phrase of texts.interrupts[id]!.said) {
       const understood = speaker.understand(phrase, hearing('leads-off'));

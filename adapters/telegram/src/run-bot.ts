@@ -5,14 +5,15 @@ import { mkdirSync } from 'node:fs';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { CasesError, openPostgresStore, openSqliteStore, type CaseStore } from '@keyturn/cases';
-import { shippedFlow, shippedTexts } from '@keyturn/flows';
+import type { OfferedFlow } from '@keyturn/conversation/kept';
+import { shippedFlow, shippedFlowNames, shippedLocales, shippedTexts } from '@keyturn/flows';
 import { createSpeaker, localeTags } from '@keyturn/language';
 import { Bot, GrammyError } from 'grammy';
 import type { LanguageCode } from 'grammy/types';
 import { describeError } from './describe-error.ts';
 import { keyturn } from './keyturn.ts';
 import { pollUpdates, updateTypes } from './poll-updates.ts';
-import { commands } from './read-command.ts';
+import { commands, flowCommand } from './read-command.ts';
 import { serveWebhook } from './serve-webhook.ts';
 import { readSettings, type Settings } from './settings.ts';
 
@@ -76,7 +77,7 @@ async function holdBot(
     });
     const { chart } = shippedFlow(flowName, 'en');
     const texts = (locale: string) => shippedTexts(flowName, locale);
-    const plugin = keyturn({ bot, store, chart, texts, onError });
+    const plugin = keyturn({ bot, store, chart, texts, offered: offeredFlows(), onError });
     bot.use(plugin);
     if (!(await isReached(plugin.start, { signal, onError }))) return;
     try {
@@ -94,6 +95,17 @@ async function holdBot(
   } finally {
     await store.close();
   }
+}
+
+/** The other flows, each begun by its own command. */
+function offeredFlows(): readonly OfferedFlow[] {
+  return shippedFlowNames()
+    .filter((name) => name !== flowName)
+    .map((name) => ({
+      chart: shippedFlow(name, 'en').chart,
+      texts: (locale) => shippedTexts(name, locale),
+      locales: shippedLocales(name),
+    }));
 }
 
 /** Tries until the Bot API is reached; false where the signal was given first. */
@@ -146,9 +158,15 @@ async function nameCommands(bot: Bot): Promise<void> {
       command,
       description: speaker.key(text),
     }));
+    const others = shippedFlowNames()
+      .filter((name) => name !== flowName && shippedLocales(name).includes(locale))
+      .map((name) => ({
+        command: flowCommand(name),
+        description: shippedTexts(name, locale).name,
+      }));
     // Those without a language are for everybody else.
     const language = { language_code: locale as LanguageCode };
-    await bot.api.setMyCommands(named, locale === 'en' ? {} : language);
+    await bot.api.setMyCommands([...named, ...others], locale === 'en' ? {} : language);
   }
 }
 

@@ -6,7 +6,13 @@ import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import type { Case } from '@keyturn/core';
-import { FlowError, shippedFlow, shippedTexts, type ShippedFlow } from '@keyturn/flows';
+import {
+  FlowError,
+  shippedFlow,
+  shippedFlowNames,
+  shippedTexts,
+  type ShippedFlow,
+} from '@keyturn/flows';
 import { localeTags } from '@keyturn/language';
 import {
   caseOf,
@@ -16,7 +22,7 @@ import {
   readCaseFile,
   type CaseKeeper,
 } from './case-file.ts';
-import { readCommandLine, usage, type Command } from './command-line.ts';
+import { readCommandLine, usage, usualFlow, type Command } from './command-line.ts';
 import { beginCase, continueCase, type Ending, type Spoken } from './conversation.ts';
 import { demoLines } from './demo-case.ts';
 import { plain, styled } from './emphasis.ts';
@@ -49,9 +55,6 @@ export interface Surroundings {
 /** How long the first line may take before the question is put without it. */
 const firstLineMs = 250;
 
-/** The flow of a new case. */
-const flowName = 'no-start';
-
 /** Columns that are laid out at least and at most. */
 const [fewestColumns, mostColumns] = [40, 80];
 
@@ -60,7 +63,7 @@ export async function runTerminal(around: Surroundings): Promise<0 | 1 | 2> {
   const command = readCommandLine(around.args);
   const program = programName(around);
   if (command.type === 'help') {
-    around.stdout.write(usage(program, localeTags));
+    around.stdout.write(usage(program, { locales: localeTags, flows: shippedFlowNames() }));
     return 0;
   }
   if (command.type === 'wrong') return wrongUse(around, command.reason);
@@ -70,6 +73,10 @@ export async function runTerminal(around: Surroundings): Promise<0 | 1 | 2> {
       around,
       `there is no language “${command.locale}”; there is: ${localeTags.join(', ')}`,
     );
+  }
+  const flows = shippedFlowNames();
+  if (!flows.includes(command.flow)) {
+    return wrongUse(around, `there is no flow “${command.flow}”; there is: ${flows.join(', ')}`);
   }
   try {
     return await runCase(around, command, locale);
@@ -108,15 +115,16 @@ async function runCase(around: Surroundings, command: CaseCommand, locale: strin
     if (file !== undefined) return await goOn(around, { ...command, file, locale, lines });
     const isTyped = around.stdin.isTTY === true;
     const limit = sleep(firstLineMs, undefined, { ref: false });
-    if (!isTyped && (await lines.isEmptyWithin(limit))) {
+    const isShown = !isTyped && command.flow === usualFlow;
+    if (isShown && (await lines.isEmptyWithin(limit))) {
       return await demonstrate(around, command, locale);
     }
     // Read before the case's file is made: none is left behind where the flow cannot be used.
-    const flow = flowFor(flowName, locale, command);
+    const flow = flowFor(command.flow, locale, command);
     const keeper = createCaseFile(command.caseFile ?? freeName(around.now()));
     const hall = createHall(around, { command, locale, flow, lines, keeper });
     const ending = await hall.begin();
-    if (!isTyped && lines.isEmpty()) {
+    if (isShown && lines.isEmpty()) {
       keeper.discard();
       return await demonstrate(around, command, locale);
     }
@@ -139,7 +147,7 @@ async function goOn(
   const { file, locale, lines } = given;
   const kept = readCaseFile(file);
   const [opened] = kept.events;
-  const name = opened?.type === 'opened' ? opened.flow.id : flowName;
+  const name = opened?.type === 'opened' ? opened.flow.id : usualFlow;
   const flow = flowFor(name, locale, given);
   const keeper = continueCaseFile(file, kept);
   const hall = createHall(around, { command: given, locale, flow, lines, keeper });
@@ -155,7 +163,7 @@ async function demonstrate(
   command: CaseCommand,
   locale: string,
 ): Promise<0 | 1> {
-  const flow = flowFor(flowName, locale, command);
+  const flow = flowFor(usualFlow, locale, command);
   const keeper = command.caseFile === undefined ? undefined : createCaseFile(command.caseFile);
   const hall = createHall(around, {
     command,

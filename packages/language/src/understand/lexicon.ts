@@ -38,6 +38,8 @@ export interface CheckPhrases {
   readonly check: Check;
   /** Choices, or what a test lamp shows. */
   readonly options: readonly OptionPhrases[];
+  /** Of work: what says, alone, that it is done. */
+  readonly done: readonly Terms[];
   /** What each term tells of the answers. */
   readonly weights: Weights;
   /** What the phrases taught, once it is first asked for. */
@@ -163,6 +165,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       name: own.name,
       check,
       options,
+      done: check.form.kind === 'work' ? read(doneWords(own)) : [],
       weights: weightsOf(
         options.map(({ phrases }) => phrases),
         topic,
@@ -228,8 +231,9 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   const corrections = read(words.corrections);
 
   const everything = [
-    ...entries.flatMap(({ options, names, moments }) => [
+    ...entries.flatMap(({ options, names, done, moments }) => [
       ...names,
+      ...done,
       ...moments,
       ...options.flatMap(({ phrases }) => phrases),
     ]),
@@ -339,6 +343,11 @@ function isTalk(id: string, talk: Lexicon['talk'], reader: TermReader): boolean 
 function textsOf(check: Check, { checks }: FlowTexts): CheckTexts {
   const like = check.like === undefined ? undefined : checks[check.like];
   return { name: check.id, ...like, ...checks[check.id] };
+}
+
+function doneWords({ answers = {} }: CheckTexts): readonly string[] {
+  const { label, said = [] } = answers['done'] ?? {};
+  return [...(label === undefined ? [] : [label]), ...said];
 }
 
 /** Choices, what a test lamp shows, and bands that people name in place of a figure. */
