@@ -182,7 +182,9 @@ export class CounterPage {
   /** Opens a return, or goes on with that of the same receipt. */
   async #open(known: KnownPart): Promise<void> {
     const receipt = known.sale?.receipt;
-    const same = this.#onCounter().find((back) => receipt !== undefined && back.receipt === receipt);
+    const same = this.#onCounter().find(
+      (back) => receipt !== undefined && back.receipt === receipt,
+    );
     if (same !== undefined) {
       await this.#choose(same.id);
       return;
@@ -225,7 +227,8 @@ export class CounterPage {
   /** A part that the shop knows: told of the return in hand where nothing is known of that yet. */
   async #known(known: KnownPart): Promise<void> {
     const back = this.#back;
-    const isBare = back?.receipt === '' && (back.number === '' || back.number === known.shelf?.number);
+    const isBare =
+      back?.receipt === '' && (back.number === '' || back.number === known.shelf?.number);
     if (back === undefined || !isBare || back.part !== known.part) {
       await this.#open(known);
       return;
@@ -656,14 +659,24 @@ export class CounterPage {
       void this.#useCase(isThis);
     },
     intoList: () => {
-      const decision = this.#back?.sitting.case.state.decision;
-      if (decision === null || decision === undefined) return;
-      const { decide, reason, refund = null } = decision;
-      void this.#close({ decide, reason, refund, by: null });
+      const by = this.#back?.goodwill ?? null;
+      const decision = this.#back?.sitting.case.state.decision ?? null;
+      if (by !== null) {
+        void this.#close({ decide: 'accept', reason: 'goodwill', refund: null, by });
+      } else if (decision !== null) {
+        const { decide, reason, refund = null } = decision;
+        void this.#close({ decide, reason, refund, by: null });
+      }
     },
     goodwill: (name) => {
-      if (name === '') this.#notice(this.#words.goodwillNeeded);
-      else void this.#close({ decide: 'accept', reason: 'goodwill', refund: null, by: name });
+      if (name === '') {
+        this.#notice(this.#words.goodwillNeeded);
+        return;
+      }
+      this.#alter({ goodwill: name });
+      this.#hand = emptyHand;
+      this.#notices = [];
+      this.#show(true);
     },
     remove: () => {
       void this.#remove();
@@ -815,10 +828,7 @@ function saidLast({ laid, unclear }: Lying, speaker: InHand['speaker']): readonl
       message.kind !== 'decision' &&
       (message.kind !== 'tell' || message.tell !== 'opening'),
   );
-  return [
-    ...(unclear === undefined ? [] : speaker.askBack(unclear)),
-    ...speaker.render(said),
-  ];
+  return [...(unclear === undefined ? [] : speaker.askBack(unclear)), ...speaker.render(said)];
 }
 
 function faultWords(

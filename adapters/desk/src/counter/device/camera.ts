@@ -5,9 +5,7 @@
 
 /** What the page needs of the API. */
 interface Detector {
-  readonly detect: (
-    source: HTMLVideoElement,
-  ) => Promise<readonly { readonly rawValue: string }[]>;
+  readonly detect: (source: HTMLVideoElement) => Promise<readonly { readonly rawValue: string }[]>;
 }
 
 type DetectorMaker = new () => Detector;

@@ -10,6 +10,7 @@ const css = `
 .counter .head-keys { display: flex; flex-wrap: wrap; align-items: center; gap: .4rem; }
 .counter .head-key { border-width: 1px; font-weight: 400; padding-inline: .7rem; min-block-size: 44px; }
 .counter .head-key[aria-pressed='true'] { background: var(--i); color: var(--p); }
+.counter .language { margin-inline-start: .6rem; }
 .counter .language span { color: var(--i2); }
 .counter .language select { flex: 0 1 auto; background: var(--p2); border-width: 1px; min-block-size: 44px; }
 .at { font: inherit; font-weight: 700; color: var(--i2); font-variant-numeric: tabular-nums lining-nums; }
@@ -21,7 +22,7 @@ const css = `
   column-gap: 2rem;
   align-items: start;
 }
-.bench.bare { grid-template-columns: minmax(0, 1fr); grid-template-areas: 'card' 'waiting'; }
+.bench.bare { max-inline-size: 72rem; grid-template-columns: minmax(0, 1fr); grid-template-areas: 'card' 'waiting'; }
 .counter .card { grid-area: card; padding: 1rem 1.5rem 1.5rem; background: none; border: 0; gap: 1rem; scroll-margin-block: 0; }
 .counter .card .tag { font-size: 1em; letter-spacing: .01em; }
 .counter .card > .sentence {
@@ -36,6 +37,7 @@ const css = `
 .counter .line-entry label { flex: 1 1 16rem; min-inline-size: 0; display: grid; gap: .15rem; }
 .counter .line-entry label span { font-size: .9em; color: var(--i2); }
 .counter .line-entry input { min-block-size: 48px; inline-size: 100%; border-width: 1px; background: var(--p2); }
+.counter .line-entry .key { min-block-size: 48px; }
 .counter .key { min-block-size: 48px; align-items: center; padding: .45rem .8rem; border-width: 1px; border-block-end-width: 3px; }
 .counter .key:active { border-block-end-width: 1px; margin-block-start: 2px; }
 .counter .key .at { min-inline-size: 1.3rem; flex: none; }
@@ -100,6 +102,8 @@ const css = `
 .slip .readings li { padding: 0; display: flex; flex-wrap: wrap; gap: 0 .6rem; }
 .slip .readings li::before { content: none; }
 .slip .ruler { flex: 1 0 100%; }
+.small-print { font-size: .82em; line-height: 1.3; color: var(--i2); }
+.small-print:empty { display: none; }
 .signatures { display: none; }
 .facts, .vehicle { display: grid; gap: .5rem; padding: .75rem .8rem .8rem; background: var(--p2); border: 1px solid var(--l); }
 .fields { display: grid; grid-template-columns: 1fr 1fr; gap: .45rem .7rem; }
@@ -176,7 +180,8 @@ const css = `
   .head, .counter .card, .others-list, .ledger > :not(.slip), .report .keys, .day-pick { display: none !important; }
   .bench, .ledger, [dir='rtl'] .ledger { display: block; padding: 0; }
   .slip { border: 0; padding: 0; background: none; }
-  .slip header p, .slip h3 { color: #000; }
+  .slip header p, .slip h3, .small-print { color: #000; }
+  .small-print ul { columns: 2; }
   .signatures { display: grid; grid-template-columns: 1fr 1fr; gap: 2rem; margin-block-start: 3.5rem; }
   .signatures span { border-block-start: 1px solid #000; padding-block-start: .2rem; }
 }

@@ -69,6 +69,8 @@ export interface CounterReturn {
   /** The case that speaks of this part. */
   readonly vehicle: VehicleCase | null;
   readonly diagnosis: Diagnosis;
+  /** The lead who takes it back as goodwill, by name; null where nobody does. */
+  readonly goodwill: string | null;
   /** The invented part, where it is practice. */
   readonly practice: string | null;
   readonly closed: Closed | null;

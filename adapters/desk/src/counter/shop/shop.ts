@@ -63,9 +63,14 @@ export interface ShopFault {
 
 const label = z.string('a text').check(z.minLength(1, 'a text'), z.maxLength(80, 'a shorter text'));
 const amount = z.int('a whole number of minor units').check(z.minimum(0), z.maximum(1e9));
-const day = z.string('a day like 2026-01-31').check(
-  z.refine((text) => looksLikeDay(text) && !Number.isNaN(Date.parse(text)), 'a day like 2026-01-31'),
-);
+const day = z
+  .string('a day like 2026-01-31')
+  .check(
+    z.refine(
+      (text) => looksLikeDay(text) && !Number.isNaN(Date.parse(text)),
+      'a day like 2026-01-31',
+    ),
+  );
 
 const shelfPart = z.strictObject({
   number: label,

@@ -40,7 +40,12 @@ function led(shown: Shown, { diagnosis, good, failed }: Led): TemplateResult {
   return html`<li>
     <b>${diagnosisWords(shown, diagnosis)}</b>
     <span>${fill(shown.words.cameGoodRow, { good, failed })}</span>
-    <svg class="marks" viewBox="0 0 ${inRow * step} ${high}" width=${inRow * step} aria-hidden="true">
+    <svg
+      class="marks"
+      viewBox="0 0 ${inRow * step} ${high}"
+      width=${inRow * step}
+      aria-hidden="true"
+    >
       ${marks.map((index) => {
         const x = (index % inRow) * step + step / 2;
         const y = Math.floor(index / inRow) * step + step / 2;

@@ -31,7 +31,7 @@ export function caseCard(shown: Shown, inHand: InHand, offered: VehicleCase): Te
     </ul>
     ${numbered([
       {
-        label: words.caseYes,
+        label: sold === undefined ? words.caseYes : words.caseYesBefore,
         press: () => {
           act.useCase(true);
         },

@@ -68,7 +68,10 @@ function row(shown: Shown, back: EndedReturn): TemplateResult {
     <td>${timeOfDay(at, locale)}</td>
     <td><bdi>${nameOf(shown, back)}</bdi></td>
     <td>${decisionName(shown, closed.decide, part)}</td>
-    <td>${reasonName(shown, closed.reason, part)} ${by === null ? nothing : fill(words.byName, { name: by })}</td>
+    <td>
+      ${reasonName(shown, closed.reason, part)}
+      ${by === null ? nothing : fill(words.byName, { name: by })}
+    </td>
     <td class="amount">${amount}</td>
   </tr>`;
 }

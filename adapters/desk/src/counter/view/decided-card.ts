@@ -11,7 +11,7 @@ import { sentence } from './step-card.ts';
 
 /** The decision, where nothing more is asked. */
 export function decidedCard(shown: Shown, inHand: InHand): TemplateResult {
-  const decided = decisionOf(inHand);
+  const decided = decisionOf(shown, inHand);
   if (decided === undefined) return html``;
   const { title, strength, sections } = decided;
   const toDo = sections.find(({ id }) => id === 'do');
@@ -24,30 +24,36 @@ export function decidedCard(shown: Shown, inHand: InHand): TemplateResult {
             ${toDo.lines.map((line) => html`<li>${line}</li>`)}
           </ul>`
     }
-    ${numbered(decidedKeys(shown))}`;
+    ${numbered(decidedKeys(shown, inHand))}`;
 }
 
 /** What can be done with a decision that stands, though more may still be asked. */
-export function standingKeys(shown: Shown, { back }: InHand): TemplateResult | typeof nothing {
-  const { state } = back.sitting.case;
-  if (state.decision === null || positionOf(back.sitting.case).awaiting === 'nothing') {
-    return nothing;
-  }
+export function standingKeys(shown: Shown, inHand: InHand): TemplateResult | typeof nothing {
+  const { sitting, goodwill } = inHand.back;
+  const isOnCard = goodwill !== null || positionOf(sitting.case).awaiting === 'nothing';
+  if (sitting.case.state.decision === null || isOnCard) return nothing;
   return html`<div class="keys row">
-    ${decidedKeys(shown).map((look) => keyView({ ...look, isMain: false, isSmall: true }))}
+    ${decidedKeys(shown, inHand).map((look) => keyView({ ...look, isMain: false, isSmall: true }))}
   </div>`;
 }
 
-function decidedKeys({ words, act }: Shown): readonly KeyLook[] {
+function decidedKeys({ words, act }: Shown, { back }: InHand): readonly KeyLook[] {
   return [
     { label: words.printSlip, press: act.print },
     { label: words.intoList, isMain: true, press: act.intoList },
-    {
-      label: words.goodwill,
-      press: () => {
-        act.hand({ open: 'goodwill' });
-      },
-    },
+    back.goodwill === null
+      ? {
+          label: words.goodwill,
+          press: () => {
+            act.hand({ open: 'goodwill' });
+          },
+        }
+      : {
+          label: words.goodwillUndo,
+          press: () => {
+            act.goodwill(null);
+          },
+        },
   ];
 }
 

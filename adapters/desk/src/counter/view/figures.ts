@@ -12,11 +12,7 @@ import { benchRuler } from './bench-ruler.ts';
 import type { InHand, Shown } from './shown.ts';
 
 /** Draws the figures that are asked for. */
-export function figures(
-  shown: Shown,
-  inHand: InHand,
-  checks: readonly string[],
-): TemplateResult {
+export function figures(shown: Shown, inHand: InHand, checks: readonly string[]): TemplateResult {
   const { act, words } = shown;
   const { back } = inHand;
   return html`<form

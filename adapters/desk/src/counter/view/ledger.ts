@@ -53,9 +53,7 @@ function partForm(shown: Shown, { back }: InHand): unknown {
         ${picker({
           label: words.oldUnit,
           options: [
-            ...(context['sale.oldUnit'] === undefined
-              ? [['', words.oldUnknown] as const]
-              : []),
+            ...(context['sale.oldUnit'] === undefined ? [['', words.oldUnknown] as const] : []),
             ['returned', words.oldReturned],
             ['owed', words.oldOwed],
           ],
@@ -196,7 +194,9 @@ export function caseLines(
     ...(fuel === null ? [] : [`${vehicleNames.fuels[fuel] ?? fuel}.`]),
     ...(complaint === null
       ? []
-      : [`${fill(words.caseComplaint, { what: vehicleNames.complaints[complaint] ?? complaint })}.`]),
+      : [
+          `${fill(words.caseComplaint, { what: vehicleNames.complaints[complaint] ?? complaint })}.`,
+        ]),
     fault === null || strength === null
       ? words.caseNoVerdict
       : `${fill(words.caseVerdict, { fault: vehicleNames.faults[fault] ?? fault, strength: words[strength] })}.`,

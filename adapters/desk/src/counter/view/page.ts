@@ -63,6 +63,7 @@ function card(shown: Shown, inHand: InHand): TemplateResult {
   if (hand.open === 'danger') return dangerCard(shown, inHand);
   if (hand.open === 'goodwill') return goodwillCard(shown);
   if (hand.asking !== null) return askingCard(shown, inHand);
+  if (inHand.back.goodwill !== null) return decidedCard(shown, inHand);
   return positionOf(inHand.back.sitting.case).awaiting === 'nothing'
     ? decidedCard(shown, inHand)
     : stepCard(shown, inHand);
@@ -175,13 +176,20 @@ function empty(shown: Shown): TemplateResult {
       },
       ...(shop === null ? [{ label: words.practise, press: act.practise }] : []),
     ])}
-    <p class="hint">${shop === null ? words.shopNone : fill(words.shopInUse, { shop: shop.policy.shop })}</p>`;
+    <p class="hint">
+      ${shop === null ? words.shopNone : fill(words.shopInUse, { shop: shop.policy.shop })}
+    </p>`;
 }
 
 /** What can always be done with a return. */
 function always({ words, act, hand }: Shown, { back, speaker }: InHand): TemplateResult {
   const { awaiting } = positionOf(back.sitting.case);
-  const isAsked = awaiting === 'answer' && hand.asking === null && hand.open === null;
+  const isAsked =
+    awaiting === 'answer' &&
+    hand.asking === null &&
+    hand.open === null &&
+    hand.offered === null &&
+    back.goodwill === null;
   const small = (command: CounterCommand, label: string): TemplateResult =>
     keyView({
       label,
@@ -193,7 +201,7 @@ function always({ words, act, hand }: Shown, { back, speaker }: InHand): Templat
     });
   return html`<div class="keys row">
     ${
-      isAsked && hand.offered === null
+      isAsked
         ? html`${small('dont-know', speaker.key('dontKnow'))}
           ${small('cannot', speaker.key('cannot'))}`
         : nothing
@@ -201,6 +209,17 @@ function always({ words, act, hand }: Shown, { back, speaker }: InHand): Templat
     ${back.sitting.case.state.order.length > 0 ? small('correct', words.correct) : nothing}
     ${hand.open === 'danger' ? nothing : small('danger', words.danger)}
     ${small('new', words.newReturn)}
+    ${
+      isAsked && back.sitting.case.state.decision === null
+        ? keyView({
+            label: words.goodwill,
+            isSmall: true,
+            press: () => {
+              act.hand({ open: 'goodwill' });
+            },
+          })
+        : nothing
+    }
     ${keyView({ label: hand.removing ? words.removeSure : words.remove, isSmall: true, press: act.remove })}
   </div>`;
 }

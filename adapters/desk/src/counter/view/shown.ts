@@ -73,7 +73,8 @@ export interface Actions {
   readonly caseFile: (file: File) => void;
   readonly useCase: (isThis: boolean) => void;
   readonly intoList: () => void;
-  readonly goodwill: (name: string) => void;
+  /** A lead takes it back, by name; null: not after all. */
+  readonly goodwill: (name: string | null) => void;
   readonly remove: () => void;
   readonly shopFile: (file: File) => void;
   readonly forgetShop: () => void;

@@ -9,21 +9,34 @@ import type { InHand, Shown } from './shown.ts';
 
 type Decided = Extract<Rendered, { kind: 'verdict' }>;
 
-/** The decision of a return in words; undefined before there is one. */
-export function decisionOf({ back, speaker }: InHand): Decided | undefined {
+/**
+ * The decision of a return in words; undefined before there is one. As goodwill it is a lead's own,
+ * and nothing is said of what the terms would pay.
+ */
+export function decisionOf(
+  { words }: Pick<Shown, 'words'>,
+  { back, speaker }: InHand,
+): Decided | undefined {
   const { decision } = back.sitting.case.state;
-  const [decided] = decision === null ? [] : speaker.render([decision]);
-  return decided?.kind === 'verdict' ? decided : undefined;
+  const [rendered] = decision === null ? [] : speaker.render([decision]);
+  const decided = rendered?.kind === 'verdict' ? rendered : undefined;
+  if (back.goodwill === null) return decided;
+  return {
+    kind: 'verdict',
+    title: words.goodwillTitle,
+    strength: fill(words.byName, { name: back.goodwill }),
+    sections: (decided?.sections ?? []).filter(({ id }) => id === 'measure' || id === 'rights'),
+  };
 }
 
-/** What stands on the slip, in this order. */
-const printed = ['rests', 'refund', 'measure', 'change', 'rights'];
+/** What stands on the slip above its readings, and below them in small type, in this order. */
+const [printed, inSmall] = [['refund', 'rests', 'measure', 'rights'], ['change']];
 
 /** Draws the slip. */
 export function slip(shown: Shown, inHand: InHand): TemplateResult {
   const { words, shop } = shown;
   const { back } = inHand;
-  const decided = decisionOf(inHand);
+  const decided = decisionOf(shown, inHand);
   const named = [back.name, back.number, back.receipt].filter((text) => text !== '');
   return html`<article class="slip" aria-label=${words.slip}>
     <header>
@@ -46,13 +59,13 @@ export function slip(shown: Shown, inHand: InHand): TemplateResult {
 }
 
 function body(shown: Shown, { back, laid, speaker }: InHand, decided: Decided): TemplateResult {
-  const { words, shop } = shown;
+  const { words } = shown;
   const readings = laid.strip.findings.filter(({ message }) => message.kind === 'reading');
   const pays = back.sitting.case.state.decision;
   const isPaid = pays?.refund !== undefined;
-  return html`${sections(decided.sections.filter(({ id }) => printed.includes(id)))}
+  return html`${sections(sectionsOf(decided, printed))}
     ${
-      isPaid || pays?.decide !== 'accept'
+      isPaid || pays?.decide !== 'accept' || back.goodwill !== null
         ? nothing
         : html`<p class="hint">${words.noAmount}</p>`
     }
@@ -63,10 +76,19 @@ function body(shown: Shown, { back, laid, speaker }: InHand, decided: Decided): 
             ${readings.map((line) => html`<li>${finding(line, speaker)}</li>`)}
           </ul>`
     }
-    ${shop === null ? html`<p class="hint">${words.law}</p>` : nothing}
+    ${
+      decided.sections.some(({ id }) => id === 'rights')
+        ? nothing
+        : html`<p class="hint">${words.law}</p>`
+    }
+    <div class="small-print">${sections(sectionsOf(decided, inSmall))}</div>
     <div class="signatures" aria-hidden="true">
       <span>${words.customer}</span><span>${words.forShop}</span>
     </div>`;
+}
+
+function sectionsOf({ sections: all }: Decided, ids: readonly string[]): Decided['sections'] {
+  return ids.flatMap((id) => all.filter((section) => section.id === id));
 }
 
 function dayIn({ locale, shop }: Shown, at: string): string {

@@ -43,7 +43,8 @@ export function stepCard(shown: Shown, inHand: InHand): TemplateResult {
     case 'answer':
       return asked(shown, inHand);
     case 'confirm':
-      return html`${cautions(inHand)} ${sentence(speaker.checkName(position.check), words.confirmAsk)}
+      return html`${cautions(inHand)}
+      ${sentence(speaker.checkName(position.check), words.confirmAsk)}
       ${numbered([
         {
           label: speaker.key('confirm'),
@@ -100,8 +101,20 @@ export function sentence(tag: string, text: string): TemplateResult {
 function asked(shown: Shown, inHand: InHand): TemplateResult {
   const question = questionOf(shown, inHand);
   if (question === undefined) return html``;
-  return html`${cautions(inHand)} ${sentence(stageOf(inHand, question.check), question.text)}
-  ${answers(shown, inHand, question)} ${how(question)}`;
+  const together = figuresInHand(shown.hand, inHand);
+  const text = together.length > 1 ? shown.words.figuresAsk : question.text;
+  return html`${cautions(inHand)} ${sentence(stageOf(inHand, question.check), text)}
+  ${answers(shown, inHand, question)}
+  ${together.length > 1 ? together.map((check) => howTo(inHand, check)) : how(question)}`;
+}
+
+/** How one of several figures is read. */
+function howTo({ flow, speaker }: InHand, check: string): TemplateResult | typeof nothing {
+  const message = askAgain({ flow }, check);
+  const [question] = message === undefined ? [] : speaker.render([message]);
+  if (question?.kind !== 'question') return nothing;
+  return html`<h3>${speaker.checkName(check)}</h3>
+    ${how(question)}`;
 }
 
 /** A check asked out of its turn, to put its answer right. */

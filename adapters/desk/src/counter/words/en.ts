@@ -30,7 +30,6 @@ export const en = {
   guideAnswer: 'The invented part shows: “{{said}}”. Press {{key}}.',
   guidePick: 'The invented shop has: {{said}}. Press {{keys}}, then Enter.',
   guideFigure: 'The invented bench shows {{figures}}. Type each figure, then Enter.',
-  guideDay: 'The invented receipt says {{day}}. Type the day, then Enter.',
   guideUnknown: 'Nobody knows that of the invented part. Press 0.',
   guideConfirm: 'Read the caution, then press 1.',
   guideDecided: 'Read the decision out. 1 prints the slip, 2 puts it into the day’s list.',
@@ -42,7 +41,6 @@ export const en = {
   name: 'Name',
   number: 'Number on the part',
   receipt: 'Receipt',
-  price: 'Price paid',
   priceIn: 'Price paid, {{currency}}',
   priceNoTerms: 'Without the shop’s terms no amount is reckoned.',
   priceWrong: '“{{given}}” is no amount in {{currency}}. Expected: a figure such as {{example}}.',
@@ -59,7 +57,7 @@ export const en = {
   byCaseOpen: 'measured, without a verdict',
   proved: 'proved',
   likely: 'likely',
-  open: 'open',
+  open: 'not sure',
   makerFigures: 'The maker’s figures for this part go before general ones.',
   vehicle: 'The vehicle',
   vehicleHint:
@@ -73,7 +71,8 @@ export const en = {
   caseSays: 'For this part: {{what}}',
   caseBefore:
     'It is not later than the sale of {{sold}}: it tells on what the part was bought, and nothing of the part itself.',
-  caseYes: 'Yes, this vehicle',
+  caseYes: 'Yes: this vehicle, measured with this part in it',
+  caseYesBefore: 'Yes, this vehicle',
   caseNo: 'No, another one: leave it out',
   caseLeft: 'The case was left out. Nothing was changed.',
   caseOtherFuel:
@@ -89,8 +88,10 @@ export const en = {
   caseTooNew: 'A newer version has written this code. Nothing was changed.',
   caseDamaged:
     'Letters of the code are wrong or missing. Scan it again, or type it anew from the sheet. Nothing was changed.',
-  caseOtherFlow: 'The code is of another kind of case. Expected: a no-start case. Nothing was changed.',
-  caseBrokenFile: 'The file holds no case. Expected: a case file of Keyturn, an event a line. Nothing was changed.',
+  caseOtherFlow:
+    'The code is of another kind of case. Expected: a no-start case. Nothing was changed.',
+  caseBrokenFile:
+    'The file holds no case. Expected: a case file of Keyturn, an event a line. Nothing was changed.',
   caseOtherVersion: 'The file is of another kind or version of case. Nothing was changed.',
   found: 'Found so far',
   foundNone: 'Nothing yet.',
@@ -101,11 +102,13 @@ export const en = {
   listed: 'In the day’s list.',
   goodwill: 'A lead takes it back as goodwill',
   goodwillAsk: 'Who takes it back as goodwill?',
-  goodwillHint: 'By name, for the list and the slip. No amount is reckoned: that is the lead’s to agree.',
+  goodwillHint:
+    'By name, for the list and the slip. No amount is reckoned: that is the lead’s to agree.',
   goodwillName: 'Name of the lead',
   goodwillNeeded: 'Expected: the name of the lead.',
   goodwillTitle: 'We take it back as goodwill',
   goodwillReason: 'goodwill',
+  goodwillUndo: 'Not as goodwill after all',
   byName: 'by {{name}}',
   noAmount: 'No amount: the shop’s terms, the price or the day of sale do not give one.',
   law: 'Consumer law where you live comes before the terms of the shop.',
@@ -115,6 +118,7 @@ export const en = {
   removeSure: 'Press once more: what was found is forgotten',
   removed: 'Taken off the counter.',
   confirmAsk: 'Has that been seen to?',
+  figuresAsk: 'What does the bench show?',
   takeFigures: 'Take the figures',
   figureNeeded: 'Expected: a figure in at least one field.',
   takeDay: 'Take the day',
@@ -168,7 +172,8 @@ export const en = {
   notKept: 'This browser keeps nothing. The returns are lost when the page is closed.',
   conflict: 'Another window has gone on with this return meanwhile. Here is where it is now.',
   gone: 'Another window has finished with this return meanwhile.',
-  unfit: '{{count}} kept returns belong to another version and cannot be gone on with. They stay kept.',
+  unfit:
+    '{{count}} kept returns belong to another version and cannot be gone on with. They stay kept.',
   noLanguage: 'That language cannot be loaded just now.',
   failed: 'That did not work: {{reason}}',
 } as const;
