@@ -1,2 +1,8 @@
 /** The flows of this checkout, and their words in each language. */
-export { FlowError, shippedFlow, shippedTexts, type ShippedFlow } from './shipped-flow.ts';
+export {
+  FlowError,
+  shippedFlow,
+  shippedFlowNames,
+  shippedTexts,
+  type ShippedFlow,
+} from './shipped-flow.ts';

@@ -23,6 +23,11 @@ export class FlowError extends Error {
   }
 }
 
+/** The flows of this checkout, by name. */
+export function shippedFlowNames(): readonly string[] {
+  return namesIn(flowsFolder);
+}
+
 /**
  * Reads, checks and compiles a flow of this checkout.
  *

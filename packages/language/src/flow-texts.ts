@@ -24,6 +24,8 @@ export interface CheckTexts {
   readonly again?: string;
   /** What to let pass where time settles a reading too close to a bound. */
   readonly settle?: string;
+  /** What a figure means where there is nothing to hold it to. */
+  readonly unjudged?: string;
   /** How it is asked where it must not be done, only remembered. */
   readonly remembered?: string;
   readonly answers?: Readonly<Record<string, AnswerTexts>>;
@@ -39,6 +41,8 @@ export interface InterruptTexts {
   /** How to say that it is over. */
   readonly over?: string;
   readonly said: readonly string[];
+  /** What makes an ordinary matter of it: the "cigarette" of "it smokes", "yesterday". */
+  readonly unless?: readonly string[];
 }
 
 /** The words of one remedy: for anyone, and for a driver where that differs. */

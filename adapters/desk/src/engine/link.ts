@@ -18,6 +18,8 @@ type Reply =
 /** Either end of a worker. */
 export interface Port {
   onmessage: ((event: MessageEvent) => void) | null;
+  /** Where it is missing nothing can break at the other end. */
+  onerror?: ((event: ErrorEvent) => void) | null;
   postMessage: (message: unknown) => void;
 }
 
@@ -51,14 +53,24 @@ export function engineAt(port: Port): Engine {
 export function callsAt<Served>(port: Port, names: readonly (keyof Served & string)[]): Served {
   const waiting = new Map<number, (reply: Reply) => void>();
   let count = 0;
+  let broken: string | undefined;
   port.onmessage = ({ data }: MessageEvent<Reply>) => {
     waiting.get(data.number)?.(data);
     waiting.delete(data.number);
+  };
+  port.onerror = ({ message }) => {
+    broken = message;
+    for (const [number, settle] of waiting) settle({ number, error: message });
+    waiting.clear();
   };
   const calling =
     (name: string) =>
     (...args: readonly unknown[]): Promise<unknown> =>
       new Promise((resolve, reject) => {
+        if (broken !== undefined) {
+          reject(new Error(broken));
+          return;
+        }
         count += 1;
         waiting.set(count, (reply) => {
           if ('error' in reply) reject(new Error(reply.error));

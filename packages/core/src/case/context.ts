@@ -88,6 +88,14 @@ export const contextFields: Readonly<Record<string, ContextField>> = {
   'part.battery.standard': one('sae', 'en', 'din', 'iec', 'jis', 'mca'),
   'part.battery.age': number('a', 0, 30),
   'part.limits': { kind: 'limits' },
+  // What holds it: bolt and main stud of a starter, and what the leads of a battery are fixed to.
+  'bolt.size': one('M5', 'M6', 'M8', 'M10', 'M12', 'M14', 'M16'),
+  'bolt.class': one('8.8', '10.9', '12.9'),
+  'bolt.material': one('steel', 'aluminium'),
+  'stud.size': one('M6', 'M8', 'M10'),
+  'stud.class': one('8.8', '10.9', '12.9'),
+  'stud.material': one('copper', 'brass', 'steel'),
+  'post.kind': one('tapered', 'insert-m6', 'insert-m8', 'insert-m10'),
   // What was paid for it, in minor units of the shop's currency, and whether the old unit was brought.
   'sale.price': number('1', 0, 1e9),
   'sale.oldUnit': one('returned', 'owed'),

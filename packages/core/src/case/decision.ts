@@ -3,16 +3,16 @@
  * and what is paid back.
  */
 import { certain, checksOf, type Finding } from '../flow/condition.ts';
+import { fieldsFilled } from '../flow/fields-filled.ts';
 import type { Check, DecisionLine, Flow } from '../flow/flow.ts';
 import { optionsOf } from '../flow/options-of.ts';
 import { looksLikeDay } from '../policy/calendar.ts';
 import { refundOf, type Refund } from '../policy/refund.ts';
 import { shopDay } from '../policy/term.ts';
 import { assess } from './assessment.ts';
-import { findingsOf, likeliest } from './findings.ts';
+import { findingsWith, likeliest } from './findings.ts';
 import { judge, lineOf } from './judge.ts';
 import type { DecisionMessage, OtherDecision } from './message.ts';
-import { contextOf } from './said-context.ts';
 import { isReading, isSaid, type CaseState } from './state.ts';
 
 /** The decision on a case as it stands. No side effects. */
@@ -22,11 +22,13 @@ export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
   return {
     kind: 'decision',
     called: flow.endsIn,
+    line: flow.decisions.indexOf(line) + 1,
     decide: line.decide,
     reason: line.reason,
     rests: restsOf(flow, state, line),
     changes: changesOf(flow, state, line),
     measure: line.measure,
+    stops: assess(flow, state).stops.map(({ id }) => id),
     again: line.again,
     ...(refund === undefined ? {} : { refund }),
   };
@@ -38,14 +40,9 @@ export function whatIf(
   state: CaseState,
   { check, answer }: { readonly check: string; readonly answer: string },
 ): DecisionLine | undefined {
-  const others = (state.answers[check] ?? []).slice(0, -1);
-  const answered: CaseState = {
-    ...state,
-    answers: { ...state.answers, [check]: [...others, [answer]] },
-    order: [...state.order.filter((id) => id !== check), check],
-  };
-  const supposed = { ...answered, context: contextOf(flow, answered) };
-  const judgement = judge(flow, supposed, findingsOf(flow, supposed));
+  if (isFact(flow.checks[check])) return undefined;
+  const { findings } = assess(flow, state);
+  const judgement = judge(flow, state, findingsWith(findings, state, { check, answer }));
   return judgement.type === 'line' ? judgement.line : undefined;
 }
 
@@ -89,8 +86,12 @@ function changesOf(flow: Flow, state: CaseState, line: DecisionLine): readonly O
 }
 
 function otherAnswers(check: Check, found: string): readonly string[] {
-  const isFact = check.writes !== undefined || Object.keys(check.sets).length > 0;
-  return isFact ? [] : optionsOf(check).filter((answer) => answer !== found);
+  return isFact(check) ? [] : optionsOf(check).filter((answer) => answer !== found);
+}
+
+/** A choice that says something of the part or the kit, and nothing by itself. */
+function isFact(check: Check | undefined): boolean {
+  return check?.form.kind === 'choice' && fieldsFilled(check).length > 0;
 }
 
 /** What the shop's terms pay back on a line; undefined where they, or the sale, do not say. */

@@ -71,6 +71,19 @@ export function findingsOf(flow: Flow, state: CaseState): Findings {
   return { all, placed, limits, known: new KnownFacts(all, state, limits) };
 }
 
+/** The findings if a check had been answered so, and so only: limits stay as they are. */
+export function findingsWith(
+  findings: Findings,
+  state: CaseState,
+  { check, answer }: { readonly check: string; readonly answer: string },
+): Findings {
+  const { all, limits } = findings;
+  const others = (all.get(check) ?? []).slice(0, -1);
+  const found: Finding = { check, weights: { [answer]: 1 } };
+  const supposed = new Map(all).set(check, [...others, found]);
+  return { ...findings, all: supposed, known: new KnownFacts(supposed, state, limits) };
+}
+
 function note(
   all: Map<string, readonly Finding[]>,
   check: string,
@@ -182,10 +195,8 @@ export function boundsOfCheck(
   form: Extract<Check['form'], { kind: 'reading' }>,
   given: { readonly limits: LimitContext; readonly maker?: PartLimit | undefined },
 ): readonly Bound[] | undefined {
-  const bounds = boundsOf(form.bands, form.unit, given.limits);
-  return bounds === undefined || given.maker === undefined
-    ? bounds
-    : withMaker(bounds, form, given.maker);
+  const general = eachBound(form.bands, form.unit, given.limits);
+  return allOf(given.maker === undefined ? general : withMaker(general, form, given.maker));
 }
 
 /** The bounds between bands in the present context; undefined where one cannot be given. */
@@ -194,7 +205,16 @@ export function boundsOf(
   unit: Quantity['unit'],
   limits: LimitContext,
 ): readonly Bound[] | undefined {
-  const bounds: Bound[] = [];
+  return allOf(eachBound(bands, unit, limits));
+}
+
+/** Each bound between bands, in their order; undefined where it cannot be given. */
+function eachBound(
+  bands: readonly Band[],
+  unit: Quantity['unit'],
+  limits: LimitContext,
+): readonly (Bound | undefined)[] {
+  const bounds: (Bound | undefined)[] = [];
   for (const { to } of bands) {
     if (to === 'above') continue;
     if (typeof to === 'number') {
@@ -202,10 +222,14 @@ export function boundsOf(
       continue;
     }
     const result = limit(to, limits);
-    if (result.type === 'unknown') return undefined;
-    bounds.push(result.bound);
+    bounds.push(result.type === 'bound' ? result.bound : undefined);
   }
   return bounds;
+}
+
+function allOf(bounds: readonly (Bound | undefined)[]): readonly Bound[] | undefined {
+  const given = bounds.filter((bound) => bound !== undefined);
+  return given.length === bounds.length ? given : undefined;
 }
 
 /** The band or answer that is likeliest, and how likely. */

@@ -199,6 +199,8 @@ export interface DecisionMessage {
   readonly kind: 'decision';
   /** What the end of such a case is called. */
   readonly called: 'decision' | 'outcome';
+  /** Which line of the table decided, from 1. */
+  readonly line: number;
   readonly decide: string;
   readonly reason: string;
   /** What it rests on, as check and what was found: an answer, `borderline` or `unanswered`. */
@@ -207,6 +209,8 @@ export interface DecisionMessage {
   readonly changes: readonly OtherDecision[];
   /** What to measure on the vehicle before another part is fitted: checks of the no-start flow. */
   readonly measure: readonly string[];
+  /** The hard stops in force. */
+  readonly stops: readonly string[];
   /** Checks to be answered once more; until then the case stays open. */
   readonly again: readonly string[];
   /** What is paid back, where the shop's terms and the sale say so. */

@@ -3,7 +3,7 @@
  */
 import type { Check, Flow } from '../flow/flow.ts';
 import { assess } from './assessment.ts';
-import { likeliest, type Findings } from './findings.ts';
+import type { Findings } from './findings.ts';
 import type { PlannedCheck } from './plan.ts';
 import { bearsOn, hasKit, wayToAsk } from './possible.ts';
 import { isReading, isSaid, type CaseState, type Said } from './state.ts';
@@ -70,10 +70,12 @@ function isAgain(check: Check, said: Said): boolean {
   );
 }
 
-/** A reading in a band after which something is put right and it is read again. */
+/** A reading that is, or may be, in a band after which something is put right and it is read again. */
 function isToPutRight(check: Check, { known }: Findings): boolean {
-  const [band, share] = likeliest(known.finding(check.id)?.weights ?? {}) ?? ['', 0];
-  return share >= certain && check.again.includes(band);
+  const { weights = {} } = known.finding(check.id) ?? {};
+  let share = 0;
+  for (const band of check.again) share += weights[band] ?? 0;
+  return share > 1 - certain;
 }
 
 /**

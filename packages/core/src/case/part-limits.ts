@@ -40,30 +40,30 @@ export function makerLimit(context: Context, check: string): PartLimit | undefin
 const fromMaker: Source = { provenance: 'published', text: "the maker's figure for this part" };
 
 /**
- * Bounds with the maker's figures in their place: on both sides of the band that is good. Bounds
- * further out move with them where they would lie on the wrong side.
+ * Bounds with the maker's figures in their place: on both sides of the band that is good, also where
+ * there is no general figure. Other bounds move with them where they would lie on the wrong side.
  */
 export function withMaker(
-  bounds: readonly Bound[],
+  bounds: readonly (Bound | undefined)[],
   form: Extract<AnswerForm, { kind: 'reading' }>,
   maker: PartLimit,
-): readonly Bound[] {
+): readonly (Bound | undefined)[] {
   const { unit, good, bands, upperSpread = 0 } = form;
   const at = bands.findIndex(({ id }) => id === good);
   const inUnit = (value: number): number => convert({ value, unit: maker.unit }, unit).value;
   const low = maker.low === undefined ? undefined : inUnit(maker.low);
   const high = maker.high === undefined ? undefined : inUnit(maker.high);
-  return bounds.map((bound, index): Bound => {
-    if (index < at && low !== undefined) {
-      if (index === at - 1) return { low, high: low, unit, source: fromMaker };
-      return { ...bound, low: Math.min(bound.low, low), high: Math.min(bound.high, low) };
+  return bounds.map((bound, index): Bound | undefined => {
+    if (index === at - 1 && low !== undefined) {
+      return { low, high: low, unit, source: fromMaker };
     }
-    if (index >= at && high !== undefined) {
-      if (index === at) {
-        return { low: high - upperSpread, high: high + upperSpread, unit, source: fromMaker };
-      }
-      return { ...bound, low: Math.max(bound.low, high), high: Math.max(bound.high, high) };
+    if (index === at && high !== undefined) {
+      return { low: high - upperSpread, high: high + upperSpread, unit, source: fromMaker };
     }
-    return bound;
+    if (bound === undefined) return undefined;
+    const most = index < at ? (low ?? high ?? Infinity) : Infinity;
+    const least = index < at ? -Infinity : (high ?? low ?? -Infinity);
+    const within = (end: number): number => Math.max(least, Math.min(most, end));
+    return { ...bound, low: within(bound.low), high: within(bound.high) };
   });
 }

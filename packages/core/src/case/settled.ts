@@ -123,7 +123,8 @@ export class Settling {
   #isOpen(id: string): boolean {
     const check = this.#flow.checks[id];
     if (check === undefined) return false;
-    const isUnanswered = this.#state.answers[id] === undefined;
+    const isUnanswered =
+      this.#state.answers[id] === undefined && this.#findings.known.finding(id) === undefined;
     if (!isUnanswered && !isAskedAgain(this.#state, check, this.#findings)) return false;
     return this.#gate(check).type !== 'shut';
   }
@@ -153,17 +154,17 @@ export class Settling {
     const behind = check.after
       .filter((id) => this.#isOpen(id))
       .flatMap((id) => this.#askedFirst(id));
-    const stops = this.#flow.stops.filter(
-      ({ forbids, except }) => covers(forbids, check) && !except.includes(check.id),
-    );
-    const gates: readonly (readonly [condition: Condition, isWanted: boolean])[] = [
-      ...(check.requires === undefined ? [] : [[check.requires, true] as const]),
-      ...stops.map(({ when }) => [when, false] as const),
-    ];
-    for (const [condition, isWanted] of gates) {
-      const truth = this.truth(condition, isWanted);
+    // What is not known of a stop does not forbid; what it hangs on is asked first.
+    for (const { when, forbids, except } of this.#flow.stops) {
+      if (!covers(forbids, check) || except.includes(check.id)) continue;
+      const truth = this.truth(when);
+      if (truth === true) return { type: 'shut' };
+      if (truth === undefined) behind.push(...this.hanging(when));
+    }
+    if (check.requires !== undefined) {
+      const truth = this.truth(check.requires);
       if (truth === false) return { type: 'shut' };
-      if (truth === undefined) behind.push(...this.hanging(condition, isWanted));
+      if (truth === undefined) behind.push(...this.hanging(check.requires));
     }
     return behind.length === 0 ? { type: 'open' } : { type: 'behind', checks: behind };
   }

@@ -516,12 +516,87 @@ describe('a battery that comes back', () => {
   ])('%s %j', expectZone);
 });
 
+describe('torque of a fitting, where the maker gives none', () => {
+  const steel = { boltInto: 'steel' } as const;
+  // Three quarters of the proof load of ISO 898-1 (from memory), nut factor 0.15 to 0.20.
+  test.each([
+    ['M6', '8.8', 7.9, 10.5],
+    ['M8', '8.8', 19.1, 25.5],
+    ['M10', '8.8', 37.8, 50.5],
+    ['M12', '8.8', 66, 88],
+    ['M6', '10.9', 11.3, 15],
+    ['M8', '10.9', 27.3, 36.5],
+    ['M10', '10.9', 54.2, 72.2],
+    ['M12', '10.9', 94.5, 125.9],
+  ] as const)('%s of class %s into steel: %d to %d N.m', (boltSize, boltClass, under, right) => {
+    const context = { ...steel, boltSize, boltClass };
+    expect(Math.abs(boundOf('torque.bolt.under', context).low - under)).toBeLessThan(0.051);
+    expect(Math.abs(boundOf('torque.bolt.right', context).high - right)).toBeLessThan(0.051);
+  });
+
+  test.each<Row>([
+    // A harvester maker's manual: 9, 20, 40 and 70 N.m into cast aluminium; a tenth round them.
+    ['torque.bolt.under', { boltSize: 'M6', boltInto: 'aluminium' }, 8.1, 8.1],
+    ['torque.bolt.right', { boltSize: 'M8', boltInto: 'aluminium' }, 22, 22],
+    ['torque.bolt.under', { boltSize: 'M10', boltInto: 'aluminium', boltClass: '10.9' }, 36, 36],
+    ['torque.bolt.right', { boltSize: 'M10', boltInto: 'aluminium', boltClass: '10.9' }, 44, 44],
+    ['torque.bolt.under', { boltSize: 'M12', boltInto: 'aluminium' }, 63, 63],
+    ['torque.bolt.right', { boltSize: 'M12', boltInto: 'aluminium' }, 77, 77],
+    // What is not known widens the bound.
+    ['torque.bolt.under', { ...steel, boltSize: 'M10' }, 37.845, 54.1575],
+    ['torque.bolt.right', { ...steel, boltSize: 'M10' }, 50.46, 72.21],
+    ['torque.bolt.under', { boltSize: 'M10', boltClass: '8.8' }, 36, 37.845],
+    ['torque.bolt.right', { boltSize: 'M10', boltClass: '8.8' }, 44, 50.46],
+    // Common practice, no source.
+    ['torque.stud.under', { studSize: 'M6', studMaterial: 'copper' }, 3, 3],
+    ['torque.stud.right', { studSize: 'M6', studMaterial: 'copper' }, 5, 5],
+    ['torque.stud.under', { studSize: 'M8' }, 8, 8],
+    ['torque.stud.right', { studSize: 'M8' }, 12, 12],
+    ['torque.stud.under', { studSize: 'M10', studMaterial: 'brass' }, 15, 15],
+    ['torque.stud.right', { studSize: 'M10', studMaterial: 'brass' }, 20, 20],
+    ['torque.post.under', { postKind: 'tapered' }, 5, 5],
+    ['torque.post.right', { postKind: 'tapered' }, 8, 8],
+    // A battery maker's installation manual, Table 2.
+    ['torque.post.under', { postKind: 'insert-m6' }, 4.5, 4.5],
+    ['torque.post.right', { postKind: 'insert-m8' }, 10.7, 10.7],
+    ['torque.post.right', { postKind: 'insert-m10' }, 16, 16],
+    // One battery or two: what is dead is dead.
+    ['stud.dead', {}, 0.5, 0.5],
+    ['stud.dead', { nominal: 24 }, 0.5, 0.5],
+  ])('%s %j', expectZone);
+
+  test.each<readonly [LimitName, LimitContext, string]>([
+    ['torque.bolt.right', {}, 'boltSize'],
+    ['torque.bolt.right', { boltSize: 'M14', boltInto: 'aluminium' }, 'torque into aluminium'],
+    ['torque.stud.right', {}, 'studSize'],
+    ['torque.stud.right', { studSize: 'M8', studMaterial: 'steel' }, 'torque of steel studs'],
+    ['torque.post.under', {}, 'postKind'],
+    ['charging.right', { smartCharging: true }, 'the charging voltage that the vehicle asks for'],
+    ['charging.none', { smartCharging: true }, 'the charging voltage that the vehicle asks for'],
+    ['charging.low', { smartCharging: true }, 'the charging voltage that the vehicle asks for'],
+  ])('there is no %s for %j', (name, context, missing) => {
+    expect(limit(name, context)).toEqual({ type: 'unknown', missing: [missing] });
+  });
+
+  test('a copper stud M8 shears where a steel bolt M8 is not tight yet', () => {
+    const stud = boundOf('torque.stud.right', { studSize: 'M8', studMaterial: 'copper' });
+    const bolt = boundOf('torque.bolt.under', { ...steel, boltSize: 'M8', boltClass: '8.8' });
+    expect(stud.high).toBeLessThan(bolt.low);
+  });
+});
+
 describe('names of limits', () => {
   test('each has its limit', () => {
-    const units = new Set<UnitCode>(['V', 'A', 'mOhm', 'Cel', 'a', '/min', '1']);
+    const units = new Set<UnitCode>(['V', 'A', 'mOhm', 'Cel', 'a', '/min', '1', 'N.m']);
     for (const name of limitNames) {
       expect(isLimitName(name)).toBe(true);
-      const context: LimitContext = { rating: 600, ratingStandard: 'en' };
+      const context: LimitContext = {
+        rating: 600,
+        ratingStandard: 'en',
+        boltSize: 'M10',
+        studSize: 'M8',
+        postKind: 'tapered',
+      };
       expect(units.has(boundOf(name, context).unit)).toBe(true);
     }
     expect(new Set(limitNames).size).toBe(limitNames.length);

@@ -42,6 +42,15 @@ import {
   freeRunSupply,
 } from './starter-bench.ts';
 import { temperatureFreezing, temperatureMild } from './temperature.ts';
+import {
+  boltRight,
+  boltUnder,
+  postRight,
+  postUnder,
+  studDead,
+  studRight,
+  studUnder,
+} from './torque.ts';
 
 /** A limit as it is defined: what it parts, in the words of the trade, and how it is computed. */
 type LimitDefinition = {
@@ -261,6 +270,34 @@ const definitions = {
   'starter.bench.speed': {
     parts: 'Below it the pinion of a starter that runs free turns too slowly.',
     compute: freeRunSpeed,
+  },
+  'torque.bolt.under': {
+    parts: 'Below it a bolt that holds a starter is not tight yet.',
+    compute: boltUnder,
+  },
+  'torque.bolt.right': {
+    parts: 'Up to it a bolt that holds a starter is tight, above it bolt or thread is harmed.',
+    compute: boltRight,
+  },
+  'torque.stud.under': {
+    parts: "Below it the nut on a starter's stud is not tight yet.",
+    compute: studUnder,
+  },
+  'torque.stud.right': {
+    parts: "Up to it the nut on a starter's stud is tight, above it the stud is harmed.",
+    compute: studRight,
+  },
+  'torque.post.under': {
+    parts: "Below it a lead at the battery's terminal is not tight yet.",
+    compute: postUnder,
+  },
+  'torque.post.right': {
+    parts: "Up to it a lead at the battery's terminal is tight, above it the terminal is harmed.",
+    compute: postRight,
+  },
+  'stud.dead': {
+    parts: "Up to it a starter's stud is dead, above it some battery still feeds it.",
+    compute: studDead,
   },
 } satisfies Readonly<Record<string, LimitDefinition>>;
 

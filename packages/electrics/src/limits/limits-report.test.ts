@@ -40,6 +40,13 @@ const values: { readonly [Field in LimitField]-?: fc.Arbitrary<LimitContext[Fiel
   restVoltage: optional(fc.double({ min: 8, max: 14, noNaN: true })),
   crankVoltage: optional(fc.double({ min: 4, max: 12, noNaN: true })),
   crankCurrent: optional(fc.double({ min: 0, max: 900, noNaN: true })),
+  smartCharging: optional(fc.boolean()),
+  boltSize: optional(fc.constantFrom('M5', 'M6', 'M8', 'M10', 'M12', 'M14', 'M16')),
+  boltClass: optional(fc.constantFrom('8.8', '10.9', '12.9')),
+  boltInto: optional(fc.constantFrom('steel', 'aluminium')),
+  studSize: optional(fc.constantFrom('M6', 'M8', 'M10')),
+  studMaterial: optional(fc.constantFrom('copper', 'brass', 'steel')),
+  postKind: optional(fc.constantFrom('tapered', 'insert-m6', 'insert-m8', 'insert-m10')),
 };
 
 const context: fc.Arbitrary<LimitContext> = fc.record(values);

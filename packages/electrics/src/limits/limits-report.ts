@@ -18,7 +18,8 @@ export type LimitReport = {
 
 /**
  * The plain vehicle for which limits are reported: a petrol car of 2.0 L at 20 Cel with a flooded
- * battery, which rested at 12.5 V and holds 10.2 V at 160 A while its engine turns.
+ * battery, which rested at 12.5 V and holds 10.2 V at 160 A while its engine turns; its starter has
+ * M10 bolts of class 8.8 into steel and a copper stud M8.
  */
 export const referenceVehicle: LimitContext = {
   nominal: 12,
@@ -37,6 +38,12 @@ export const referenceVehicle: LimitContext = {
   restVoltage: 12.5,
   crankVoltage: 10.2,
   crankCurrent: 160,
+  boltSize: 'M10',
+  boltClass: '8.8',
+  boltInto: 'steel',
+  studSize: 'M8',
+  studMaterial: 'copper',
+  postKind: 'tapered',
 };
 
 /** Values of every field, such that each step of a rule lies between two of them. */
@@ -58,6 +65,13 @@ const variations: { readonly [Field in LimitField]-?: readonly LimitContext[Fiel
   crankCurrent: [undefined, 100, 250],
   starterBuild: [undefined, 'direct', 'geared'],
   starterClass: [undefined, 'car', 'heavy'],
+  smartCharging: [undefined, true, false],
+  boltSize: [undefined, 'M8', 'M12'],
+  boltClass: [undefined, '8.8', '10.9'],
+  boltInto: [undefined, 'steel', 'aluminium'],
+  studSize: [undefined, 'M6', 'M10'],
+  studMaterial: [undefined, 'copper', 'steel'],
+  postKind: [undefined, 'tapered', 'insert-m10'],
 };
 
 const fields = Object.keys(variations) as LimitField[];

@@ -14,6 +14,7 @@ export function renderDecision(message: DecisionMessage, voice: Voice): Rendered
     { id: 'rests', heading: say('decision.rests'), lines: restLines(message, voice) },
     refundSection(message, voice),
     { id: 'measure', heading: say('decision.measure'), lines: measure.map(flow.measure) },
+    { id: 'stops', heading: say('verdict.stops'), lines: message.stops.map((id) => flow.stop(id)) },
     { id: 'change', heading: say('decision.change'), lines: changeLines(message, voice) },
     {
       id: 'rights',

@@ -10,7 +10,14 @@ export function renderReading(message: ReadingMessage, voice: Voice): Rendered[]
   const { check, band, bands } = message;
   const figure = figures.formatQuantity(message.quantity);
   // Its bounds hang on what is not known of the vehicle: an electronic tester's, on the label.
-  if (band === '') return [{ kind: 'text', text: say('reading.unjudged', { figure }) }];
+  if (band === '') {
+    const { unjudged } = flow.check(check);
+    const text =
+      unjudged === undefined
+        ? say('reading.unjudged', { figure })
+        : say('reading.plain', { figure, means: unjudged });
+    return [{ kind: 'text', text }];
+  }
   const shares = mostLikely(message.weights, message.weights.length).map(([id, share]) =>
     say('reading.share', {
       share: figures.formatShare(share),

@@ -1,0 +1,326 @@
+/**
+ * The flows of the counter against the plain rules of `support/counter-rules.ts`, over pairs of
+ * answers and at random; and what holds whatever comes back.
+ */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  batteryRepeatedAnswers,
+  batteryReturnAnswers,
+  judgeBattery,
+  judgeStarter,
+  starterReturnAnswers,
+  type BatteryReturn,
+  type Decision,
+  type StarterReturn,
+} from './support/counter-rules.ts';
+import { Counter, type Judged, type Returned } from './support/return-case.ts';
+
+type Listed = Readonly<Record<string, readonly string[]>>;
+
+const starterAnswers: Listed = starterReturnAnswers;
+const batteryAnswers: Listed = { ...batteryReturnAnswers, ...batteryRepeatedAnswers };
+const repeated = Object.keys(batteryRepeatedAnswers);
+
+const starters = new Counter('starter-return');
+const batteries = new Counter('battery-return');
+
+const last = (part: Returned, check: string): string => part[check]?.at(-1) ?? 'unanswered';
+
+/** What the plain rules say of a starter; number that nobody read is one that can't be read. */
+function ruleForStarter(part: Returned, benchTester = true): Decision {
+  const latest = Object.keys(starterAnswers).map((check) => [check, last(part, check)]);
+  return withNumber(part, () =>
+    judgeStarter(Object.fromEntries(latest) as StarterReturn, { benchTester }),
+  );
+}
+
+function ruleForBattery(part: Returned): Decision {
+  const answers = Object.keys(batteryAnswers).map((check) => [
+    check,
+    repeated.includes(check) ? (part[check] ?? []) : last(part, check),
+  ]);
+  return withNumber(part, () => judgeBattery(Object.fromEntries(answers) as BatteryReturn));
+}
+
+function withNumber(part: Returned, judge: () => Decision): Decision {
+  return last(part, 'part-number') === 'unanswered'
+    ? { decision: 'test-further', reason: ['part-unidentified'] }
+    : judge();
+}
+
+function expectAsRuled({ decision }: Judged, rule: Decision, part: Returned): void {
+  const { decide, reason } = decision;
+  expect(
+    { decide, isRight: rule.reason.includes(reason) },
+    `${reason}: ${JSON.stringify(part)}`,
+  ).toEqual({ decide: rule.decision, isRight: true });
+}
+
+const goodStarter: Returned = {
+  'part-number': ['matches-sale'],
+  'sale-proof': ['shown'],
+  'sale-date': ['warranty'],
+  claim: ['no-crank'],
+  handling: ['fitted'],
+  stud: ['sound'],
+  housing: ['sound'],
+  pinion: ['clean'],
+  soiling: ['dry'],
+  'suits-vehicle': ['suits'],
+  'heat-marks': ['none'],
+  'drive-turn': ['one-way'],
+  plunger: ['throws-and-holds'],
+  'bench-run': ['even'],
+  'bench-supply': ['ready'],
+  'no-load-current': ['normal'],
+  'no-load-speed': ['normal'],
+  'warm-repeat': ['same'],
+  'vehicle-proof': ['incomplete'],
+};
+
+const goodBattery: Returned = {
+  'part-number': ['matches-sale'],
+  'sale-proof': ['shown'],
+  'sale-date': ['warranty'],
+  claim: ['goes-flat'],
+  handling: ['fitted'],
+  'battery-look': ['sound'],
+  posts: ['sound'],
+  electrolyte: ['covered'],
+  'suits-vehicle': ['suits'],
+  'case-temperature': ['usable'],
+  'received-volts': ['discharged'],
+  'charge-take': ['takes'],
+  'battery-recharged': ['full'],
+  'battery-load-test': ['passed'],
+  'battery-tester': ['strong'],
+  'cell-spread': ['even'],
+  'stand-loss': ['normal'],
+  'vehicle-proof': ['incomplete'],
+};
+
+/** A part with some answers changed; `unanswered` takes one away. */
+function changed(part: Returned, changes: readonly (readonly [string, string])[]): Returned {
+  const others = changes.map(([check, answer]): [string, readonly string[]] => [
+    check,
+    answer === 'unanswered' ? [] : [answer],
+  ]);
+  return { ...part, ...Object.fromEntries(others) };
+}
+
+/** Every part that differs from one in the answers to two checks. */
+function* pairsFrom(base: Returned, listed: Listed): Generator<Returned> {
+  const checks = Object.keys(listed);
+  const answersTo = (check: string): readonly string[] => [...(listed[check] ?? []), 'unanswered'];
+  for (const [index, one] of checks.entries()) {
+    for (const other of checks.slice(index + 1)) {
+      for (const answer of answersTo(one)) {
+        for (const second of answersTo(other)) {
+          yield changed(base, [
+            [one, answer],
+            [other, second],
+          ]);
+        }
+      }
+    }
+  }
+}
+
+describe('a starter', () => {
+  test('good in everything, and every two answers that may differ from that', () => {
+    for (const part of pairsFrom(goodStarter, starterAnswers)) {
+      expectAsRuled(starters.judgeAsked(part), ruleForStarter(part), part);
+    }
+  });
+
+  test('at random', () => {
+    fc.assert(
+      fc.property(partOf(starterAnswers, goodStarter), (part) => {
+        expectAsRuled(starters.judgeTold(part), ruleForStarter(part), part);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  test('asked question by question comes to the same, with no question that changes nothing', () => {
+    fc.assert(
+      fc.property(partOf(starterAnswers, goodStarter), fc.boolean(), (part, benchTester) => {
+        const kit = benchTester ? {} : { kit: ['speed-meter'] };
+        const judged = starters.judgeAsked(part, kit);
+        expectAsRuled(judged, ruleForStarter(part, benchTester), part);
+        expectSound(starters, judged, ['handling', 'stud', 'housing', 'pinion', 'soiling']);
+        const isSeenSound = last(part, 'stud') === 'sound' && last(part, 'housing') === 'sound';
+        const ran = runs(starters, judged);
+        if (!isSeenSound) expect(ran).toEqual([]);
+        if (ran.length > 0) {
+          const first = judged.asked.findIndex((check) => ran.includes(check));
+          expect(judged.asked.slice(0, first)).toEqual(expect.arrayContaining(['stud', 'housing']));
+          expect([...judged.cautions]).toContain('bench-jump');
+        }
+      }),
+      { numRuns: 1500 },
+    );
+  });
+
+  test('every line of the table decides some part', () => {
+    expectEveryLine(starters, partOf(starterAnswers, goodStarter));
+  });
+});
+
+describe('a battery', () => {
+  test('good in everything, and every two answers that may differ from that', () => {
+    for (const one of pairsFrom(goodBattery, batteryAnswers)) {
+      const part = asCharged(one);
+      expectAsRuled(batteries.judgeAsked(part), ruleForBattery(part), part);
+    }
+  });
+
+  test('at random, with a second answer where one is asked for', () => {
+    fc.assert(
+      fc.property(batteryParts, (part) => {
+        expectAsRuled(batteries.judgeTold(part), ruleForBattery(asWouldBeAsked(part)), part);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  test('asked question by question comes to the same, with no question that changes nothing', () => {
+    fc.assert(
+      fc.property(batteryParts, (part) => {
+        const consistent = asCharged(part);
+        const judged = batteries.judgeAsked(consistent);
+        expectAsRuled(judged, ruleForBattery(asWouldBeAsked(consistent)), consistent);
+        expectSound(batteries, judged, ['handling', 'battery-look', 'posts']);
+        const unfit = last(part, 'battery-look') !== 'sound';
+        const strained = judged.asked.filter((check) =>
+          batteries.chart.flow.checks[check]?.does.some((one) => ['charge', 'load'].includes(one)),
+        );
+        if (unfit) expect(strained).toEqual([]);
+        if (strained.length > 0) expect([...judged.cautions]).toContain('battery-gas');
+        if (judged.asked.includes('battery-load-test')) expectCharged(consistent);
+      }),
+      { numRuns: 1500 },
+    );
+  });
+
+  test('every line of the table decides some part', () => {
+    expectEveryLine(batteries, batteryParts);
+  });
+});
+
+/** Parts that are mostly good, so that the lines far down are reached as well. */
+function partOf(listed: Listed, good: Returned): fc.Arbitrary<Returned> {
+  return fc.record(
+    Object.fromEntries(
+      Object.entries(listed).map(([check, answers]) => [
+        check,
+        fc.oneof(
+          { weight: 10, arbitrary: fc.constant(good[check] ?? []) },
+          { weight: 3, arbitrary: fc.constantFrom(...answers).map((answer) => [answer]) },
+          { weight: 1, arbitrary: fc.constant([]) },
+        ),
+      ]),
+    ),
+  );
+}
+
+const batteryParts = fc
+  .tuple(
+    partOf(batteryAnswers, goodBattery),
+    fc.record(
+      Object.fromEntries(
+        Object.entries(batteryRepeatedAnswers).map(([check, answers]) => [
+          check,
+          fc.option(fc.constantFrom(...(answers as readonly string[])), { nil: undefined }),
+        ]),
+      ),
+    ),
+  )
+  .map(([part, second]): Returned => {
+    const twice = repeated.flatMap((check): [string, readonly string[]][] => {
+      const [first] = part[check] ?? [];
+      const again = second[check];
+      return first === undefined || again === undefined ? [] : [[check, [first, again]]];
+    });
+    return { ...part, ...Object.fromEntries(twice) };
+  });
+
+/**
+ * A second answer counts only where it is asked for: after a second charge that the first made
+ * necessary, or after two tests that disagree.
+ */
+function asWouldBeAsked(part: Returned): Returned {
+  let known: Returned = {
+    ...part,
+    ...Object.fromEntries(repeated.map((check) => [check, (part[check] ?? []).slice(0, 1)])),
+  };
+  for (;;) {
+    const rule = ruleForBattery(known);
+    const again = askedAgain(known, rule).find(
+      (check) => (part[check]?.length ?? 0) > (known[check]?.length ?? 0),
+    );
+    if (again === undefined) return known;
+    known = { ...known, [again]: part[again] ?? [] };
+  }
+}
+
+/** The checks that a decision asks for once more, in their order. */
+function askedAgain(part: Returned, { decision, reason }: Decision): readonly string[] {
+  if (decision !== 'test-further') return [];
+  if (reason.includes('results-disagree')) return ['battery-load-test', 'battery-tester'];
+  if (!reason.includes('charge-again')) return [];
+  const isLow = last(part, 'charge-take') === 'takes' && last(part, 'battery-recharged') !== 'full';
+  return isLow && (part['battery-recharged']?.length ?? 0) < 2
+    ? ['battery-recharged']
+    : ['cell-spread'];
+}
+
+/** What nobody asks of a battery is not answered either: a charged one is not charged. */
+function asCharged(part: Returned): Returned {
+  const isLeftOut =
+    last(part, 'received-volts') === 'charged' || last(part, 'case-temperature') === 'too-cold';
+  return isLeftOut ? { ...part, 'charge-take': [], 'battery-recharged': [] } : part;
+}
+
+/** A battery is only loaded when it came charged or was charged. */
+function expectCharged(part: Returned): void {
+  const isCharged = last(part, 'received-volts') === 'charged';
+  expect(isCharged || last(part, 'charge-take') === 'takes').toBe(true);
+}
+
+function runs({ chart }: Counter, { asked }: Judged): readonly string[] {
+  return asked.filter((check) => chart.flow.checks[check]?.does.includes('run'));
+}
+
+const paperReasons = ['not-the-part-sold', 'part-unidentified', 'no-proof-of-sale', 'out-of-term'];
+
+/** What holds of every return: the look is taken, and nothing is asked twice but on purpose. */
+function expectSound({ chart }: Counter, judged: Judged, look: readonly string[]): void {
+  const { asked, decision, case: kase } = judged;
+  for (const check of new Set(asked)) {
+    const times = asked.filter((one) => one === check).length;
+    const isAgain = chart.flow.decisions.some(({ again }) => again.includes(check));
+    expect(times, check).toBeLessThanOrEqual(isAgain ? 3 : 1);
+  }
+  const said = (check: string): boolean => Array.isArray(kase.state.answers[check]?.at(-1));
+  const isDated = kase.state.answers['sale-date']?.some(Array.isArray) === true;
+  if (decision.decide === 'test-further' || !isDated) return;
+  const isPaper = paperReasons.includes(decision.reason) && !asked.includes('claim');
+  if (isPaper || decision.reason === 'wrong-advice') return;
+  for (const check of look) {
+    expect(asked, `${decision.reason} without ${check}`).toContain(check);
+    expect(said(check) || typeof kase.state.answers[check]?.at(-1) === 'object', check).toBe(true);
+  }
+}
+
+/** Every line of the table decides some part among many by chance, with or without the kit. */
+function expectEveryLine(counter: Counter, parts: fc.Arbitrary<Returned>): void {
+  const many = fc.sample(parts, { numRuns: 3000, seed: 8 });
+  const judged = many.map((part, index) =>
+    counter.judgeAsked(part, index % 4 === 0 ? { kit: [] } : {}),
+  );
+  const lines = new Set(judged.map(({ decision }) => decision.line));
+  const { decisions } = counter.chart.flow;
+  expect(decisions.map((_, index) => index + 1).filter((line) => !lines.has(line))).toEqual([]);
+}
