@@ -55,6 +55,10 @@ function codeOf(given: Parameters<typeof playUntil>[2], at: string): string {
   return encodeFindings(chart.flow, kase);
 }
 
+/** Waits until something holds: a case is read in a worker, which takes a while. */
+const eventually = (holds: () => Promise<void>): Promise<void> =>
+  vi.waitFor(holds, { timeout: 20_000, interval: 100 });
+
 const daysAgo = (days: number): string => new Date(Date.now() - days * 86_400_000).toISOString();
 
 describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
@@ -102,11 +106,11 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     for (let turns = 0; !(await isThere()); turns += 1) {
       expect(turns).toBeLessThan(30);
       const guide = await guideOf(page);
-      const figures = [...guide.matchAll(/(\d[\d.]*) (?:V|A|°C)|(\d,\d{3}) rpm/gu)].map(
+      const figures = [...guide.matchAll(/(?<!\S)(\d[\d.]*) (?:V|A|°C)|(\d,\d{3}) rpm/gu)].map(
         ([, one, rpm]) => one ?? rpm?.replace(',', '') ?? '',
       );
       if ((await inside(page, '.figures').count()) > 0) {
-        const typed = figures.flatMap((figure) => [...figure, 'Enter']);
+        const typed = figures.flatMap((figure) => [...Array.from(figure), 'Enter']);
         keys += typed.length;
         await press(page, ...typed);
       } else {
@@ -147,7 +151,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
   test('takes a dragging starter back with the arithmetic of the shop’s terms', async () => {
     const page = await practising();
     await scan(page, 'W-10377');
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await inside(page, 'input[name=receipt]').inputValue()).toBe('W-10377');
     });
     await follow(page, isDecided(page));
@@ -170,7 +174,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
   test('takes a tired battery back by the months that are left', async () => {
     const page = await practising();
     await scan(page, 'w09815');
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await inside(page, 'input[name=name]').inputValue()).toContain('Battery');
     });
     await follow(page, isDecided(page));
@@ -186,19 +190,19 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     expect(await means.innerText()).toBe('');
     expect(await inside(page, '.bench-ruler .mark').count()).toBe(0);
     await typeSlowly(page, '9.8');
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await means.innerText()).toContain('Too little');
     });
     const at = await inside(page, '.bench-ruler .mark').first().getAttribute('d');
     await typeSlowly(page, '0');
     await page.keyboard.press('Control+A');
     await typeSlowly(page, '118');
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await inside(page, '.means.wrong').innerText()).toContain('118');
     });
     await page.keyboard.press('Control+A');
     await typeSlowly(page, '11.8');
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await inside(page, '.bench-ruler .mark').first().getAttribute('d')).not.toBe(at);
     });
   });
@@ -208,7 +212,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await follow(page, asks(page, 'What does the bench show?'));
     await typeSlowly(page, '11.6');
     await inside(page, 'input[name=name]').fill('Starter with a dent <b>bold</b>');
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await inside(page, '#figure-bench-supply-means').innerText()).not.toBe('');
     });
     await page.reload();
@@ -228,7 +232,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     const tomorrow = daysAgo(-1).slice(0, 10);
     await inside(page, '.day-entry input').fill(tomorrow);
     await page.keyboard.press('Enter', { delay: 60 });
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await plain(inside(page, '.notes .refused'))).toMatch(/to come|future|today/iu);
     });
     expect(await asked(page)).toBe('When was it sold?');
@@ -241,21 +245,21 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     const { page } = await counter();
     await press(page, '1');
     await answer(page, 'it is the part we sold', 'receipt shown', 'within the warranty');
-    await answer(page, 'the engine doesn’t turn', 'fitted', 'sound', 'whole', 'clean', 'dry');
+    await answer(page, 'the engine does not turn', 'fitted', 'sound', 'whole', 'clean', 'dry');
     await answer(page, 'it is the right one', 'none');
     await answer(page, 'free both ways');
     expect(await asked(page)).toBe('We take it back');
     expect(await inside(page, 'input[name=price]').count()).toBe(0);
     const slip = await plain(inside(page, '.slip'));
     expect(slip).toContain('No amount');
-    expect(slip).not.toMatch(/[€$]|\d+\.\d\d/u);
+    expect(slip).not.toMatch(/[€$]|\d\.\d\d/u);
   });
 
   test('takes the case of the vehicle, and the evidence with it', async () => {
     const page = await practising();
     await follow(page, asks(page, 'What does the customer say'));
     await scan(page, codeOf(againstStarter, daysAgo(2)));
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await asked(page)).toBe('Is this the customer’s vehicle?');
     });
     expect(await plain(inside(page, '.card .to-do'))).toContain('it speaks against the part');
@@ -295,7 +299,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await follow(page, asks(page, 'What does the customer say'));
     const before = await plain(inside(page, '.found'));
     await scan(page, code());
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await plain(inside(page, '.notes'))).toContain(said);
     });
     expect(await asked(page)).toBe('What does the customer say is wrong with it?');
@@ -305,11 +309,11 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
   test('a case of before the sale tells on what the part was bought, and nothing of the part', async () => {
     const page = await practising();
     await scan(page, codeOf(againstStarter, daysAgo(120)));
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await plain(inside(page, '.card .to-do'))).toContain('not later than the sale');
     });
     await page.keyboard.press('1', { delay: 60 });
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await plain(inside(page, '.facts'))).toContain('measured');
     });
     expect(await plain(inside(page, '.found'))).not.toContain('What the vehicle says');
@@ -319,16 +323,16 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     const page = await practising();
     const code = codeOf(againstStarter, daysAgo(2));
     await scan(page, code);
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await asked(page)).toBe('Is this the customer’s vehicle?');
     });
     await press(page, '1');
     await scan(page, 'BT-0640');
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await inside(page, 'input[name=number]').inputValue()).toBe('BT-0640');
     });
     await scan(page, code);
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await plain(inside(page, '.notes'))).toContain('another return already');
     });
   });
@@ -346,12 +350,12 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
         buffer: Buffer.from(text),
       });
     await choose('{"not": "a case"}\n');
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await plain(inside(page, '.notes'))).toContain('holds no case');
     });
     // The last line was cut off while it was written.
     await choose(`${events.map((event) => JSON.stringify(event)).join('\n')}\n{"type":"ans`);
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await asked(page)).toBe('Is this the customer’s vehicle?');
     });
   });
@@ -362,7 +366,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await typeSlowly(page, '11.6');
     await page.waitForTimeout(100);
     await scan(page, codeOf(againstStarter, daysAgo(2)));
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await asked(page)).toBe('Is this the customer’s vehicle?');
     });
     await press(page, '2');
@@ -395,7 +399,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
         }),
     });
     await cameraKey(page).click();
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       expect(await inside(page, 'input[name=receipt]').inputValue()).toBe('W-09815');
     });
     expect(await inside(page, 'video').count()).toBe(0);
@@ -440,7 +444,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
       },
     };
     await choose(terms);
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       const said = await plain(inside(page, '.report [role=alert]'));
       expect(said).toContain('policy.warranty.battery.pro-rata.1.from');
       expect(said).toContain('6, where the step before ends: no gap');
@@ -450,7 +454,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
       { from: 6, to: 24, percent: 50 },
     ];
     await choose({ ...terms, warranty: { battery: { months: 24, 'pro-rata': [whole, half] } } });
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       const said = await plain(inside(page, '.report'));
       expect(said).toContain('The terms of Quill & Harrow <i>Parts</i> are in use.');
     });
@@ -473,15 +477,16 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
   test.each(['light', 'dark'] as const)('meets WCAG 2.2 AA on every screen, %s', async (scheme) => {
     const page = await practising({ colorScheme: scheme });
     const check = async (): Promise<void> => {
-      const found = (await page.evaluate(
+      const found = await page.evaluate<readonly string[]>(
         `(async () => { ${axe}; return (await axe.run(document, { runOnly: ${JSON.stringify(wcag)} })).violations.map(({ id, nodes }) => id + ' ' + nodes.map(({ target }) => target).join(' ; ')) })()`,
-      )) as readonly string[];
+      );
       expect(found).toEqual([]);
     };
     await check();
     await follow(page, asks(page, 'What does the bench show?'));
     await typeSlowly(page, '11');
     await check();
+    await inside(page, '#figure-bench-supply').fill('');
     await follow(page, isDecided(page));
     await check();
     await press(page, '2');

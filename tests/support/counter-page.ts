@@ -84,7 +84,7 @@ export async function scan(page: Page, code: string): Promise<void> {
       const counter = document.querySelector('keyturn-counter');
       return counter?.shadowRoot?.activeElement ?? document.activeElement ?? document.body;
     };
-    for (const key of [...text, 'Enter']) {
+    for (const key of [...Array.from(text), 'Enter']) {
       const target = deepest();
       const event = new KeyboardEvent('keydown', {
         key,

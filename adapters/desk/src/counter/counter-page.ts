@@ -21,9 +21,10 @@ import { minorUnits, typedAmount } from './return/money.ts';
 import { answersOf, contextOf, labelsOf, openReturn, type KnownPart } from './return/opening.ts';
 import { lookUp } from './shop/scanned.ts';
 import { readShop, type Shop, type ShopFault } from './shop/shop.ts';
+import { CounterBook } from './store/counter-book.ts';
 import type { CounterStore } from './store/counter-store.ts';
-import { misfitOf, soldNotBefore, type Misfit } from './vehicle/fit-of-case.ts';
-import type { VehicleReading } from './vehicle/read-vehicle-case.ts';
+import { faultWords, misfitWords } from './vehicle/case-words.ts';
+import { misfitOf, soldNotBefore } from './vehicle/fit-of-case.ts';
 import { nameOf, page } from './view/page.ts';
 import { emptyHand, type Actions, type Hand, type InHand, type Shown } from './view/shown.ts';
 import { figuresInHand } from './view/step-card.ts';
@@ -55,8 +56,7 @@ export class CounterPage {
   readonly #setup: CounterSetup;
   readonly #box = document.createElement('div');
   readonly #voice: CounterVoice;
-  readonly #returns = new Map<string, CounterReturn>();
-  #shop: Shop | null = null;
+  readonly #book: CounterBook;
   #shopFaults: readonly ShopFault[] = [];
   #lying: Lying | undefined;
   /** The returns whose answer is being worked on. */
@@ -67,7 +67,6 @@ export class CounterPage {
   #day = '';
   #hasKeys = true;
   #notices: readonly string[] = [];
-  #unfit = 0;
   #endCamera: (() => void) | undefined;
   #endKeys: () => void = () => undefined;
   #endWatch: () => void = () => undefined;
@@ -75,16 +74,17 @@ export class CounterPage {
   constructor(setup: CounterSetup) {
     this.#setup = setup;
     this.#voice = new CounterVoice(setup.loadPack, setup.flows);
+    this.#book = new CounterBook(setup.store, setup.flows);
   }
 
   /** Shows the counter with what was kept. */
   async begin(wanted: string): Promise<void> {
     await this.#voice.speak(wanted);
-    await this.#read();
+    await this.#book.read();
     this.#setup.root.replaceChildren(this.#box);
     if (!this.#setup.isKept) this.#notices = [this.#words.notKept];
-    else if (this.#unfit > 0) {
-      this.#notices = [fill(this.#words.unfit, { count: this.#unfit })];
+    else if (this.#book.unfit > 0) {
+      this.#notices = [fill(this.#words.unfit, { count: this.#book.unfit })];
     }
     this.#endKeys = listenToKeystrokes({
       hasKeys: () => this.#hasKeys,
@@ -92,14 +92,14 @@ export class CounterPage {
         this.#pressed(key);
       },
       fieldFor: (key) => this.#fieldFor(key),
-      isCode: (text) => lookUp(text, this.#shop).type !== 'unknown',
+      isCode: (text) => lookUp(text, this.#book.shop).type !== 'unknown',
       scanned: (text) => {
         void this.#enter(text, 'scanned');
       },
     });
-    this.#endWatch = this.#setup.store.watch(() => void this.#readAgain());
+    this.#endWatch = this.#book.watch(() => void this.#readAgain());
     const before = sessionStorage.getItem(lastKey);
-    if (before !== null && this.#openReturn(before) !== undefined) await this.#choose(before);
+    if (before !== null && this.#book.open(before) !== undefined) await this.#choose(before);
     else this.#show(true);
   }
 
@@ -121,30 +121,12 @@ export class CounterPage {
     await this.#weigh();
   }
 
-  /** Takes in what is kept, where it is newer than what is held. */
-  async #read(): Promise<void> {
-    const { returns, shop } = await this.#setup.store.read();
-    const fit = returns.filter(({ sitting, closed }) => {
-      const { id, version } = sitting.case.flow;
-      return closed !== null || this.#setup.flows[id]?.version === version;
-    });
-    this.#unfit = returns.length - fit.length;
-    const kept = new Set(fit.map(({ id }) => id));
-    for (const id of this.#returns.keys()) if (!kept.has(id)) this.#returns.delete(id);
-    for (const back of fit) {
-      if ((this.#returns.get(back.id)?.version ?? 0) < back.version) {
-        this.#returns.set(back.id, back);
-      }
-    }
-    this.#shop = shop;
-  }
-
   /** Another window has changed something. */
   async #readAgain(): Promise<void> {
     const id = this.#lying?.id;
-    const version = this.#openReturn(id)?.version;
-    await this.#read();
-    const now = this.#openReturn(id);
+    const version = this.#book.open(id)?.version;
+    await this.#book.read();
+    const now = this.#book.open(id);
     if (id !== undefined && now === undefined) this.#leaveReturn(this.#words.gone);
     else if (now !== undefined && now.version !== version) {
       await this.#choose(now.id, this.#words.conflict);
@@ -153,7 +135,7 @@ export class CounterPage {
 
   /** Puts a return before the clerk. */
   async #choose(id: string, notice?: string): Promise<void> {
-    const back = this.#openReturn(id);
+    const back = this.#book.open(id);
     if (back === undefined) return;
     await this.#trying(async () => {
       const laid = await this.#setup.engine.lay(back.sitting);
@@ -182,7 +164,7 @@ export class CounterPage {
   /** Opens a return, or goes on with that of the same receipt. */
   async #open(known: KnownPart): Promise<void> {
     const receipt = known.sale?.receipt;
-    const same = this.#onCounter().find(
+    const same = this.#book.onCounter.find(
       (back) => receipt !== undefined && back.receipt === receipt,
     );
     if (same !== undefined) {
@@ -190,7 +172,7 @@ export class CounterPage {
       return;
     }
     await this.#trying(async () => {
-      const back = await openReturn(this.#setup.engine, this.#shop, { ...known, at: now() });
+      const back = await openReturn(this.#setup.engine, this.#book.shop, { ...known, at: now() });
       await this.#keep(back);
       await this.#choose(back.id);
     });
@@ -198,7 +180,7 @@ export class CounterPage {
 
   /** What was scanned, or typed into the line: a sale, a part, a case, or words. */
   async #enter(text: string, how: 'typed' | 'scanned'): Promise<void> {
-    const scanned = lookUp(text, this.#shop);
+    const scanned = lookUp(text, this.#book.shop);
     const back = this.#back;
     switch (scanned.type) {
       case 'sale':
@@ -236,48 +218,36 @@ export class CounterPage {
     this.#alter({ ...labelsOf(known) });
     const answers = answersOf(known.sale);
     await this.#take(
-      { type: 'context', set: contextOf(known) as Extract<Input, { type: 'context' }>['set'] },
+      { type: 'context', set: contextOf(known) },
       ...(answers.length === 0 ? [] : [{ type: 'answers', answers } as const]),
     );
   }
 
   /** Reads a case of a vehicle; whether it is this customer's is asked. */
   async #offerCase(text: string): Promise<void> {
+    const id = this.#back?.id ?? '';
+    this.#busy.add(id);
+    this.#notices = [];
+    this.#show(false);
     await this.#trying(async () => {
-      const reading = await this.#setup.engine.readCase(text);
+      const reading = await this.#setup.engine.readCase(text).finally(() => this.#busy.delete(id));
       const back = this.#back;
       if (back === undefined) return;
       if (reading.type === 'fault') {
         this.#notice(faultWords(this.#words, reading.fault));
         return;
       }
-      const sale = this.#shop?.sales.find(({ receipt }) => receipt === back.receipt);
-      const others = [...this.#returns.values()];
+      const sale = this.#book.shop?.sales.find(({ receipt }) => receipt === back.receipt);
+      const others = this.#book.all;
       const misfit = misfitOf(reading.case, { back, sale, others });
       if (misfit !== undefined) {
-        this.#notice(this.#misfitWords(misfit));
+        this.#notice(misfitWords(misfit, this.#voice));
         return;
       }
       this.#hand = { ...emptyHand, offered: reading.case };
       this.#notices = [];
       this.#show(true);
     });
-  }
-
-  #misfitWords(misfit: Misfit): string {
-    const words = this.#words;
-    const { fuels } = this.#voice.vehicleNames;
-    switch (misfit.type) {
-      case 'fuel':
-        return fill(words.caseOtherFuel, {
-          found: fuels[misfit.found] ?? misfit.found,
-          sold: fuels[misfit.sold] ?? misfit.sold,
-        });
-      case 'volts':
-        return fill(words.caseOtherVolts, { found: misfit.found, part: misfit.part });
-      case 'used':
-        return fill(words.caseUsed, { who: nameOf({ words }, misfit.by) });
-    }
   }
 
   /** The case that was offered is this vehicle's, or it is left out. */
@@ -330,10 +300,10 @@ export class CounterPage {
     this.#show(false);
     await this.#trying(async () => {
       const { laid, events, unclear, language } = await work(
-        this.#openReturn(id)?.sitting ?? neverThere(),
+        this.#book.open(id)?.sitting ?? neverThere(),
       );
       this.#busy.delete(id);
-      const before = this.#openReturn(id);
+      const before = this.#book.open(id);
       if (before === undefined) return;
       const typed = Object.fromEntries(
         Object.entries(before.typed).filter(
@@ -341,7 +311,7 @@ export class CounterPage {
         ),
       );
       const next = { ...before, sitting: laid.sitting, typed };
-      this.#returns.set(id, next);
+      this.#book.hold(next);
       if (this.#lying?.id === id) {
         this.#lie({ id, laid, unclear, figures: {} });
         await this.#weigh();
@@ -356,13 +326,9 @@ export class CounterPage {
 
   /** Keeps a return; where another window was first, theirs is shown. */
   async #keep(back: CounterReturn): Promise<void> {
-    this.#returns.set(back.id, back);
-    const kept = await this.#setup.store.keep(back);
-    if (kept.type === 'kept') return;
-    if (kept.theirs === undefined) this.#returns.delete(back.id);
-    else this.#returns.set(back.id, kept.theirs);
-    if (this.#lying?.id !== back.id) return;
-    if (kept.theirs?.closed === null) await this.#choose(back.id, this.#words.conflict);
+    const held = await this.#book.keep(back);
+    if (held === 'kept' || this.#lying?.id !== back.id) return;
+    if (held === 'theirs') await this.#choose(back.id, this.#words.conflict);
     else this.#leaveReturn(this.#words.gone);
   }
 
@@ -445,19 +411,17 @@ export class CounterPage {
       return;
     }
     await this.#trying(async () => {
-      await this.#setup.store.remove(back.id);
-      this.#returns.delete(back.id);
+      await this.#book.remove(back.id);
       this.#leaveReturn(this.#words.removed);
     });
   }
 
   async #useShop(shop: Shop | null): Promise<void> {
-    this.#shop = shop;
     this.#shopFaults = [];
     this.#lying = undefined;
     this.#hand = emptyHand;
     sessionStorage.removeItem(lastKey);
-    await this.#setup.store.keepShop(shop);
+    await this.#book.useShop(shop);
     this.#show(true);
   }
 
@@ -506,7 +470,7 @@ export class CounterPage {
 
   #shown(): Shown {
     const voice = this.#voice;
-    const today = shopDayOf(now(), this.#shop?.policy ?? null);
+    const today = shopDayOf(now(), this.#book.shop?.policy ?? null);
     return {
       words: voice.words,
       locale: voice.tag,
@@ -514,14 +478,12 @@ export class CounterPage {
       speakerFor: (part) => voice.speakerFor(part),
       textsFor: (part) => voice.textsFor(part),
       vehicleNames: voice.vehicleNames,
-      shop: this.#shop,
+      shop: this.#book.shop,
       shopFaults: this.#shopFaults,
       screen: this.#screen,
       inHand: this.#inHand(),
-      waiting: this.#onCounter()
-        .filter(({ id }) => id !== this.#lying?.id)
-        .toSorted((one, other) => (one.openedAt < other.openedAt ? -1 : 1)),
-      returns: this.#here(),
+      waiting: this.#book.onCounter.filter(({ id }) => id !== this.#lying?.id),
+      returns: this.#book.here,
       today,
       day: this.#day === '' ? today : this.#day,
       notices: this.#notices,
@@ -530,17 +492,6 @@ export class CounterPage {
       hand: this.#hand,
       act: this.#actions,
     };
-  }
-
-  /** The returns of the shop in use. */
-  #here(): readonly CounterReturn[] {
-    const shop = this.#shop?.policy.shop ?? null;
-    return [...this.#returns.values()].filter((back) => back.shop === shop);
-  }
-
-  /** Those of them that lie on the counter. */
-  #onCounter(): readonly CounterReturn[] {
-    return this.#here().filter(({ closed }) => closed === null);
   }
 
   #inHand(): InHand | undefined {
@@ -712,7 +663,7 @@ export class CounterPage {
   };
 
   #price(text: string): void {
-    const currency = this.#shop?.policy.currency;
+    const currency = this.#book.shop?.policy.currency;
     if (currency === undefined || text.trim() === '') return;
     const price = minorUnits(text, currency);
     if (price === undefined) {
@@ -795,13 +746,8 @@ export class CounterPage {
     return this.#setup.root.querySelector(selector);
   }
 
-  #openReturn(id: string | undefined): CounterReturn | undefined {
-    const back = id === undefined ? undefined : this.#returns.get(id);
-    return back?.closed === null ? back : undefined;
-  }
-
   get #back(): CounterReturn | undefined {
-    return this.#openReturn(this.#lying?.id);
+    return this.#book.open(this.#lying?.id);
   }
 
   get #words(): CounterWords {
@@ -829,27 +775,4 @@ function saidLast({ laid, unclear }: Lying, speaker: InHand['speaker']): readonl
       (message.kind !== 'tell' || message.tell !== 'opening'),
   );
   return [...(unclear === undefined ? [] : speaker.askBack(unclear)), ...speaker.render(said)];
-}
-
-function faultWords(
-  words: CounterWords,
-  fault: Extract<VehicleReading, { type: 'fault' }>['fault'],
-): string {
-  switch (fault) {
-    case 'empty':
-      return words.caseEmpty;
-    case 'foreign':
-      return words.caseForeign;
-    case 'too-new':
-    case 'unknown-finding':
-      return words.caseTooNew;
-    case 'damaged':
-      return words.caseDamaged;
-    case 'other-flow':
-      return words.caseOtherFlow;
-    case 'broken-file':
-      return words.caseBrokenFile;
-    case 'other-version':
-      return words.caseOtherVersion;
-  }
 }

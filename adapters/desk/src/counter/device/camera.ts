@@ -38,19 +38,18 @@ export async function watchForCode(
   });
   video.srcObject = stream;
   await video.play();
-  let isLooking = true;
+  const ending = new AbortController();
   const end = (): void => {
-    isLooking = false;
+    ending.abort();
     for (const track of stream.getTracks()) track.stop();
     video.srcObject = null;
   };
   const look = async (): Promise<void> => {
-    while (isLooking) {
-      const codes = await detector.detect(video).catch(() => []);
-      const text = codes[0]?.rawValue;
-      if (text !== undefined && isLooking) {
+    while (!ending.signal.aborted) {
+      const [code] = await detector.detect(video).catch(() => []);
+      if (code !== undefined && !ending.signal.aborted) {
         end();
-        found(text);
+        found(code.rawValue);
         return;
       }
       await new Promise((resolve) => setTimeout(resolve, everyMs));

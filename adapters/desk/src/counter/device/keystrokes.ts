@@ -75,7 +75,8 @@ export function listenToKeystrokes(to: Keystrokes): () => void {
     }
     release();
     if (key.length === 1) begin(event, field);
-    else if (field === undefined ? !isPressedByBrowser(event) : key === 'Escape') {
+    else if (key === 'Escape') to.pressed(key);
+    else if (field === undefined && !isPressedByBrowser(event)) {
       if (key === 'Enter') event.preventDefault();
       to.pressed(key);
     }

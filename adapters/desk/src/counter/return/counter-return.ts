@@ -1,7 +1,7 @@
 /**
  * A part that came back, as the counter keeps it: ids, figures and amounts, nothing of the customer.
  */
-import type { DecisionMessage, SoldPart, Strength } from '@keyturn/core';
+import type { DecisionMessage, SoldPart, Strength, VehicleProof } from '@keyturn/core';
 import type { Sitting } from '@keyturn/element/sittings';
 
 /** The flows that judge returns, by the part that comes back. */
@@ -17,9 +17,6 @@ export const grounds = ['not-told', 'workshop', 'own-guess', 'our-advice'] as co
 export type Diagnosis =
   | { readonly by: (typeof grounds)[number] }
   | { readonly by: 'case'; readonly fault: string | null; readonly strength: Strength | null };
-
-/** What a no-start case of the vehicle says of the part, as an answer of the flow. */
-export type VehicleProof = 'against-part' | 'points-elsewhere' | 'incomplete';
 
 /** A no-start case of the vehicle, in short. */
 export interface VehicleCase {

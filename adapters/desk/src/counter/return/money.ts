@@ -18,7 +18,9 @@ export function decimalsOf(currency: string): number {
 export function minorUnits(typed: string, currency: string): number | undefined {
   const plain = typed
     .normalize('NFKC')
-    .replaceAll(/[٠-٩۰-۹]/gu, (digit) => String((digit.codePointAt(0) ?? 0) & 15))
+    .replaceAll(/[\u0660-\u0669\u06f0-\u06f9]/gu, (digit) =>
+      String((digit.codePointAt(0) ?? 0) & 15),
+    )
     .replaceAll(/[\s\u2066-\u2069\u200e\u200f]/gu, '')
     .replace('٫', '.')
     .replace(',', '.');

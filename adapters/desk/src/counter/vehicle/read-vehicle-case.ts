@@ -4,15 +4,13 @@
 import {
   CaseError,
   foldCase,
-  stripOf,
   type Case,
   type CaseEvent,
   type Chart,
-  type SoldPart,
+  vehicleProof,
 } from '@keyturn/core';
 import { CodeError, decodeFindings, encodeFindings, replayFindings } from '@keyturn/sheets';
 import type { VehicleCase } from '../return/counter-return.ts';
-import { vehicleProofOf } from './vehicle-proof.ts';
 
 /** A case, or why a text is none: as a code, or a file that holds no case of this version. */
 export type VehicleReading =
@@ -76,10 +74,8 @@ function caseOfCode(chart: Chart, text: string): Case {
 }
 
 function inShort(chart: Chart, kase: Case): VehicleCase {
-  const strip = stripOf(chart, kase);
   const { context, verdict, answers } = kase.state;
   const complaint = answers['complaint']?.at(-1);
-  const proofOf = (part: SoldPart) => vehicleProofOf(part, strip);
   return {
     id: kase.id,
     at: kase.state.at,
@@ -89,6 +85,9 @@ function inShort(chart: Chart, kase: Case): VehicleCase {
     complaint: Array.isArray(complaint) ? ((complaint as readonly string[])[0] ?? null) : null,
     fuel: (context['vehicle.fuel'] as string | undefined) ?? null,
     nominal: (context['vehicle.nominal'] as number | undefined) ?? null,
-    proof: { starter: proofOf('starter'), battery: proofOf('battery') },
+    proof: {
+      starter: vehicleProof(chart.flow, kase.state, 'starter'),
+      battery: vehicleProof(chart.flow, kase.state, 'battery'),
+    },
   };
 }

@@ -23,6 +23,7 @@ export function ledger(shown: Shown, inHand: InHand): TemplateResult {
 function partForm(shown: Shown, { back }: InHand): unknown {
   const { words, act } = shown;
   const { context } = back.sitting.case.state;
+  const oldUnit = context['sale.oldUnit'];
   const field = (name: PartField): TemplateResult =>
     html`<label class="field ${name}">
       <span>${words[name]}</span>
@@ -53,11 +54,11 @@ function partForm(shown: Shown, { back }: InHand): unknown {
         ${picker({
           label: words.oldUnit,
           options: [
-            ...(context['sale.oldUnit'] === undefined ? [['', words.oldUnknown] as const] : []),
+            ...(oldUnit === undefined ? [['', words.oldUnknown] as const] : []),
             ['returned', words.oldReturned],
             ['owed', words.oldOwed],
           ],
-          value: String(context['sale.oldUnit'] ?? ''),
+          value: typeof oldUnit === 'string' ? oldUnit : '',
           pick: (told) => {
             if (told !== '') act.oldUnit(told as 'returned' | 'owed');
           },
