@@ -1,2 +1,9 @@
 /** The flows of this checkout, and their words in each language. */
-export { FlowError, shippedFlow, shippedTexts, type ShippedFlow } from './shipped-flow.ts';
+export {
+  FlowError,
+  flowNames,
+  shippedFlow,
+  shippedTexts,
+  type ShippedFlow,
+} from './shipped-flow.ts';
+export { shopTerms, TermsError } from './shop-terms.ts';

@@ -42,6 +42,14 @@ export function shippedFlow(name: string, locale: string): ShippedFlow {
   return { chart: compileFlow(result.flow), texts: shippedTexts(name, locale) };
 }
 
+/** The names of the flows of this checkout. */
+export function flowNames(): readonly string[] {
+  return readdirSync(flowsFolder, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }) => name)
+    .sort();
+}
+
 function namesIn(folder: URL): readonly string[] {
   try {
     return readdirSync(folder).sort();
