@@ -5,7 +5,7 @@ import { mkdirSync } from 'node:fs';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { CasesError, openPostgresStore, openSqliteStore, type CaseStore } from '@keyturn/cases';
-import { shippedFlow, shippedTexts } from '@keyturn/flows';
+import { FlowError, shippedFlow, shippedTexts, shopTerms, TermsError } from '@keyturn/flows';
 import { createSpeaker, localeTags } from '@keyturn/language';
 import { Bot, GrammyError } from 'grammy';
 import type { LanguageCode } from 'grammy/types';
@@ -24,8 +24,6 @@ export interface Surroundings {
   /** Given when the bot is to stop. */
   readonly signal: AbortSignal;
 }
-
-const flowName = 'no-start';
 
 /** After the Bot API was out of reach it is tried again after so long, milliseconds. */
 const pauseMs = 5_000;
@@ -59,7 +57,8 @@ export async function runBot(around: Surroundings): Promise<0 | 1 | 2> {
       around.stderr.write('bot: the Bot API does not know this BOT_TOKEN\n');
       return 2;
     }
-    return error instanceof CasesError ? 2 : 1;
+    const isSetUpWrong = [CasesError, FlowError, TermsError].some((kind) => error instanceof kind);
+    return isSetUpWrong ? 2 : 1;
   }
 }
 
@@ -68,19 +67,24 @@ async function holdBot(
   { stdout, signal }: Surroundings,
   onError: (error: unknown) => void,
 ): Promise<void> {
-  const { token, apiRoot, webhook } = settings;
+  const { token, apiRoot, webhook, flow, terms } = settings;
+  const { chart } = shippedFlow(flow, 'en');
+  const policy = terms === undefined ? undefined : shopTerms(terms);
   const store = await openStore(settings);
   try {
     const bot = new Bot(token, {
       client: { timeoutSeconds: 60, ...(apiRoot === undefined ? {} : { apiRoot }) },
     });
-    const { chart } = shippedFlow(flowName, 'en');
-    const texts = (locale: string) => shippedTexts(flowName, locale);
-    const plugin = keyturn({ bot, store, chart, texts, onError });
+    const texts = (locale: string) => shippedTexts(flow, locale);
+    const opening = {
+      context: { role: chart.flow.part === undefined ? 'driver' : 'clerk' },
+      ...(policy === undefined ? {} : { policy }),
+    };
+    const plugin = keyturn({ bot, store, chart, texts, opening, onError });
     bot.use(plugin);
     if (!(await isReached(plugin.start, { signal, onError }))) return;
     try {
-      await nameCommands(bot).catch(onError);
+      await nameCommands(bot, flow).catch(onError);
       const way =
         webhook === undefined ? 'fetches updates' : `is brought updates on ${webhook.url}`;
       stdout.write(`bot: @${bot.botInfo.username} ${way}; Ctrl-C ends it\n`);
@@ -139,9 +143,9 @@ async function holdWebhook(
 }
 
 /** The commands as the app lists them, in each language. */
-async function nameCommands(bot: Bot): Promise<void> {
+async function nameCommands(bot: Bot, flow: string): Promise<void> {
   for (const locale of localeTags) {
-    const speaker = createSpeaker({ locale, flowTexts: shippedTexts(flowName, locale) });
+    const speaker = createSpeaker({ locale, flowTexts: shippedTexts(flow, locale) });
     const named = Object.entries(commands).map(([command, { text }]) => ({
       command,
       description: speaker.key(text),

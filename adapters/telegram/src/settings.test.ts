@@ -12,7 +12,7 @@ describe('settings', () => {
   test('need a token and nothing else', () => {
     expect(readSettings({ BOT_TOKEN })).toEqual({
       type: 'settings',
-      settings: { token: BOT_TOKEN, folder: 'data' },
+      settings: { token: BOT_TOKEN, folder: 'data', flow: 'no-start' },
     });
     expect(readSettings({ BOT_TOKEN: ' ' })).toEqual({ type: 'no-token' });
   });
@@ -25,6 +25,7 @@ describe('settings', () => {
       settings: {
         token: BOT_TOKEN,
         folder: 'kept',
+        flow: 'no-start',
         apiRoot: 'http://localhost:8081',
         databaseUrl: KEYTURN_DATABASE_URL,
         webhook: {
@@ -33,6 +34,13 @@ describe('settings', () => {
           secret: hook.BOT_WEBHOOK_SECRET,
         },
       },
+    });
+  });
+
+  test('may name another flow, and the terms of a shop', () => {
+    const env = { BOT_TOKEN, KEYTURN_FLOW: 'starter-return', KEYTURN_TERMS: 'terms.yaml' };
+    expect(readSettings(env)).toMatchObject({
+      settings: { flow: 'starter-return', terms: 'terms.yaml' },
     });
   });
 

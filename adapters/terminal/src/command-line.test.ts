@@ -3,7 +3,12 @@ import { readCommandLine, usage } from './command-line.ts';
 
 describe('the command line', () => {
   test('begins a case where nothing is given', () => {
-    expect(readCommandLine([])).toEqual({ type: 'case', json: false, locale: 'en' });
+    expect(readCommandLine([])).toEqual({
+      type: 'case',
+      flow: 'no-start',
+      json: false,
+      locale: 'en',
+    });
   });
 
   test.each([
@@ -11,6 +16,9 @@ describe('the command line', () => {
     ['where a new case is kept', ['--case', 'b.jsonl'], { caseFile: 'b.jsonl' }],
     ['lines of JSON', ['--json'], { json: true }],
     ['outcomes to weigh by', ['--learned', 'kept.json'], { learned: 'kept.json' }],
+    ['another flow', ['--flow', 'starter-return'], { flow: 'starter-return' }],
+    ['the terms of a shop', ['--terms', 'terms.yaml'], { terms: 'terms.yaml' }],
+    ['the case of the vehicle', ['--vehicle', 'case.jsonl'], { vehicle: 'case.jsonl' }],
     ['a language', ['--locale', 'en-GB'], { locale: 'en-GB' }],
   ])('takes %s', (_, args, expected) => {
     expect(readCommandLine(args)).toMatchObject({ type: 'case', ...expected });
@@ -28,7 +36,7 @@ describe('the command line', () => {
   });
 
   test('has a help of 80 columns that names the exit codes', () => {
-    const help = usage('npm start --', ['en']);
+    const help = usage('npm start --', { locales: ['en'], flows: ['no-start', 'starter-return'] });
     expect(help).toContain('Exit codes');
     for (const line of help.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
   });

@@ -13,6 +13,12 @@ export type Command =
       readonly file?: string;
       /** Where a new case is kept. */
       readonly caseFile?: string;
+      /** The flow of a new case. */
+      readonly flow: string;
+      /** A file of the shop's terms, where a part is taken back. */
+      readonly terms?: string;
+      /** The case of the vehicle that a part came from: its file or its code. */
+      readonly vehicle?: string;
       /** A file of confirmed outcomes by which it is weighed as well. */
       readonly learned?: string;
       readonly json: boolean;
@@ -31,6 +37,9 @@ export function readCommandLine(args: readonly string[]): Command {
         json: { type: 'boolean', default: false },
         locale: { type: 'string', default: 'en' },
         case: { type: 'string' },
+        flow: { type: 'string', default: 'no-start' },
+        terms: { type: 'string' },
+        vehicle: { type: 'string' },
         learned: { type: 'string' },
       },
     });
@@ -48,12 +57,15 @@ export function readCommandLine(args: readonly string[]): Command {
       reason: 'a case that is gone on with stays in its file: leave --case out',
     };
   }
-  if (file === '' || values.case === '' || values.learned === '')
+  if ([file, values.case, values.learned, values.terms, values.vehicle].includes(''))
     return { type: 'wrong', reason: 'the name of the file is empty' };
   return {
     type: 'case',
     ...(file === undefined ? {} : { file }),
     ...(values.case === undefined ? {} : { caseFile: values.case }),
+    flow: values.flow,
+    ...(values.terms === undefined ? {} : { terms: values.terms }),
+    ...(values.vehicle === undefined ? {} : { vehicle: values.vehicle }),
     ...(values.learned === undefined ? {} : { learned: values.learned }),
     json: values.json,
     locale: values.locale,
@@ -61,7 +73,10 @@ export function readCommandLine(args: readonly string[]): Command {
 }
 
 /** The help, in lines of at most 80 columns. */
-export function usage(command: string, locales: readonly string[]): string {
+export function usage(
+  command: string,
+  given: { readonly locales: readonly string[]; readonly flows: readonly string[] },
+): string {
   return `Finds by measurement why a vehicle will not start, and proves the repair.
 
   ${command}                begins a case
@@ -69,11 +84,16 @@ export function usage(command: string, locales: readonly string[]): string {
 
   --case FILE    keep the new case in FILE instead of
                  keyturn-case-<date>-<time>.jsonl in the current folder
+  --flow NAME    what the new case is of; there is:
+                 ${given.flows.join(', ')}
+  --terms FILE   the terms on which the shop takes parts back, YAML or JSON
+  --vehicle CASE the no-start case of the vehicle that a part came from, by its
+                 file or its code
   --learned FILE weigh by the confirmed outcomes kept in FILE as well, such as
                  keyturn-outcomes.json of the program outcomes
   --json         for programs: each step is one line of JSON with its messages
                  and position; a line given is a JSON input or typed text
-  --locale TAG   the language; there is: ${locales.join(', ')}
+  --locale TAG   the language; there is: ${given.locales.join(', ')}
   -h, --help     this help
 
 Where standard input is not a terminal, its lines are the answers. Where it is

@@ -37,7 +37,7 @@ export interface ConversationsOptions {
   readonly texts: (locale: string) => FlowTexts;
   readonly limits: ChannelLimits;
   /** What is known of every case here before it begins; `role` in it says who writes. */
-  readonly opening: Pick<Opening, 'context' | 'notAsked'>;
+  readonly opening: Pick<Opening, 'context' | 'notAsked' | 'policy'>;
   /** A new name for a case, never used before. */
   readonly newId: () => string;
 }
