@@ -17,6 +17,9 @@ describe('the command line', () => {
     ['what it is about', ['--flow', 'starter-fitting'], { flow: 'starter-fitting' }],
     ['lines of JSON', ['--json'], { json: true }],
     ['outcomes to weigh by', ['--learned', 'kept.json'], { learned: 'kept.json' }],
+    ['another flow', ['--flow', 'starter-return'], { flow: 'starter-return' }],
+    ['the terms of a shop', ['--terms', 'terms.yaml'], { terms: 'terms.yaml' }],
+    ['the case of the vehicle', ['--vehicle', 'case.jsonl'], { vehicle: 'case.jsonl' }],
     ['a language', ['--locale', 'en-GB'], { locale: 'en-GB' }],
   ])('takes %s', (_, args, expected) => {
     expect(readCommandLine(args)).toMatchObject({ type: 'case', ...expected });

@@ -15,6 +15,10 @@ export type Command =
       readonly caseFile?: string;
       /** What a new case is about. */
       readonly flow: string;
+      /** A file of the shop's terms, where a part is taken back. */
+      readonly terms?: string;
+      /** The case of the vehicle that a part came from: its file or its code. */
+      readonly vehicle?: string;
       /** A file of confirmed outcomes by which it is weighed as well. */
       readonly learned?: string;
       readonly json: boolean;
@@ -37,6 +41,8 @@ export function readCommandLine(args: readonly string[]): Command {
         locale: { type: 'string', default: 'en' },
         case: { type: 'string' },
         flow: { type: 'string' },
+        terms: { type: 'string' },
+        vehicle: { type: 'string' },
         learned: { type: 'string' },
       },
     });
@@ -60,12 +66,14 @@ export function readCommandLine(args: readonly string[]): Command {
       reason: 'a case that is gone on with stays with its flow: leave --flow out',
     };
   }
-  if (file === '' || values.case === '' || values.learned === '')
+  if ([file, values.case, values.learned, values.terms, values.vehicle].includes(''))
     return { type: 'wrong', reason: 'the name of the file is empty' };
   return {
     type: 'case',
     ...(file === undefined ? {} : { file }),
     ...(values.case === undefined ? {} : { caseFile: values.case }),
+    ...(values.terms === undefined ? {} : { terms: values.terms }),
+    ...(values.vehicle === undefined ? {} : { vehicle: values.vehicle }),
     ...(values.learned === undefined ? {} : { learned: values.learned }),
     flow: values.flow ?? usualFlow,
     json: values.json,
@@ -87,6 +95,9 @@ export function usage(
                  keyturn-case-<date>-<time>.jsonl in the current folder
   --flow NAME    what the new case is about, ${usualFlow} unless said; there is:
 ${flows.map((flow) => `                 ${flow}`).join('\n')}
+  --terms FILE   the terms on which the shop takes parts back, YAML or JSON
+  --vehicle CASE the no-start case of the vehicle that a part came from, by its
+                 file or its code
   --learned FILE weigh by the confirmed outcomes kept in FILE as well, such as
                  keyturn-outcomes.json of the program outcomes
   --json         for programs: each step is one line of JSON with its messages

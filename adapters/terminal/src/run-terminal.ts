@@ -8,6 +8,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import type { Case } from '@keyturn/core';
 import {
   FlowError,
+  TermsError,
   shippedFlow,
   shippedFlowNames,
   shippedTexts,
@@ -31,6 +32,7 @@ import { streamLines, type Lines } from './lines.ts';
 import { learnedChart } from './outcomes/learned-chart.ts';
 import { OutcomesError } from './outcomes/outcomes-error.ts';
 import { layOutPage } from './page.ts';
+import { knownOfReturn, ReturnError, type KnownOfReturn } from './known-of-return.ts';
 import { speakIn } from './speak-in.ts';
 import { wrapText } from './wrap.ts';
 
@@ -81,7 +83,7 @@ export async function runTerminal(around: Surroundings): Promise<0 | 1 | 2> {
   try {
     return await runCase(around, command, locale);
   } catch (error) {
-    const isExpected = [CaseFileError, FlowError, OutcomesError].some(
+    const isExpected = [CaseFileError, FlowError, OutcomesError, ReturnError, TermsError].some(
       (kind) => error instanceof kind,
     );
     if (!isExpected) throw error;
@@ -121,9 +123,10 @@ async function runCase(around: Surroundings, command: CaseCommand, locale: strin
     }
     // Read before the case's file is made: none is left behind where the flow cannot be used.
     const flow = flowFor(command.flow, locale, command);
+    const known = await knownOfReturn(flow.chart.flow, command);
     const keeper = createCaseFile(command.caseFile ?? freeName(around.now()));
     const hall = createHall(around, { command, locale, flow, lines, keeper });
-    const ending = await hall.begin();
+    const ending = await hall.begin(known);
     if (isShown && lines.isEmpty()) {
       keeper.discard();
       return await demonstrate(around, command, locale);
@@ -171,7 +174,7 @@ async function demonstrate(
     flow,
     keeper,
   });
-  return hall.end(await hall.begin());
+  return hall.end(await hall.begin({}));
 }
 
 /** The flow of a case, and its words; it has learned where the command line says so. */
@@ -241,10 +244,11 @@ function createHall(
   const notice = isDemo ? { notice: texts.demo } : {};
   return {
     chart,
-    begin: (): Promise<Ending> => {
-      if (!command.json) return beginCase(conversation, { id, ...notice });
+    begin: (known: KnownOfReturn): Promise<Ending> => {
+      const opening = { id, ...known };
+      if (!command.json) return beginCase(conversation, { opening, ...notice });
       if (isDemo) writeJson({ demo: true, notice: texts.demo });
-      return exchangeLines(exchange, { id });
+      return exchangeLines(exchange, { opening });
     },
     goOn: (
       kase: Case,

@@ -36,6 +36,12 @@ export interface OfferedFlow {
   readonly texts: (locale: string) => FlowTexts;
   /** The languages in which it has words, English among them; in others English is spoken. */
   readonly locales: readonly string[];
+  /**
+   * What is known of every case of it before it begins.
+   *
+   * @defaultValue what is known of those of the usual flow
+   */
+  readonly opening?: ConversationsOptions['opening'];
 }
 
 /** What conversations are held with. */
@@ -52,7 +58,7 @@ export interface ConversationsOptions {
   readonly offered?: readonly OfferedFlow[];
   readonly limits: ChannelLimits;
   /** What is known of every case here before it begins; `role` in it says who writes. */
-  readonly opening: Pick<Opening, 'context' | 'notAsked'>;
+  readonly opening: Pick<Opening, 'context' | 'notAsked' | 'policy'>;
   /** A new name for a case, never used before. */
   readonly newId: () => string;
 }
@@ -130,7 +136,8 @@ export function createConversations(options: ConversationsOptions): Conversation
         at: given.at,
         writtenAt: given.writtenAt,
         content,
-        open: () => openCase(flow.chart, { id: options.newId(), at: given.at, ...opening }),
+        open: () =>
+          openCase(flow.chart, { id: options.newId(), at: given.at, ...(flow.opening ?? opening) }),
       },
     );
     const { id } = flow.chart.flow;

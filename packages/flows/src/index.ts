@@ -7,3 +7,4 @@ export {
   shippedTexts,
   type ShippedFlow,
 } from './shipped-flow.ts';
+export { shopTerms, TermsError } from './shop-terms.ts';
