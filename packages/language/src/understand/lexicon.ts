@@ -1,6 +1,6 @@
 import type { Check } from '@keyturn/core';
 import type { CheckTexts, FlowTexts } from '../flow-texts.ts';
-import { wordsOf } from '../typed/heard.ts';
+import { type Heard, wordsOf } from '../typed/heard.ts';
 import { createTermReader, type TermReader, type Terms } from '../typed/terms.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { spellWords } from '../typed/spell-words.ts';
@@ -12,6 +12,7 @@ import { durations } from '../numbers/unit.ts';
 import { createUnitReader, type UnitReader } from '../numbers/units-said.ts';
 import type { TalkWord, Words } from '../words/words.ts';
 import { type Alarm, type Alarmed, alarmsOf, type InterruptPhrase, learnAlarms } from './alarms.ts';
+import { indexByOwner, indexByTerm, type TermIndex } from './term-index.ts';
 import { learn, type Learned, someOf, type Spoken } from './learned.ts';
 import { type Weights, weightsOf } from './weights.ts';
 
@@ -20,6 +21,10 @@ export interface OptionPhrases {
   readonly id: string;
   readonly label: string;
   readonly phrases: readonly Terms[];
+  /** Those of them that a text could say or deny. */
+  readonly phrasesIn: (heard: Pick<Heard, 'all'>) => readonly Terms[];
+  /** True where it is itself said by denying something, and so not ruled out by a denial. */
+  readonly isNegative: boolean;
   /** The same with every word as it is written. */
   readonly spoken: readonly Spoken[];
   /** Every term of its phrases. */
@@ -73,7 +78,11 @@ export interface Lexicon {
   readonly typedWords: ReadonlySet<string>;
   readonly vocabulary: Vocabulary;
   readonly checks: ReadonlyMap<string, CheckPhrases>;
+  /** Those with a word of a text in what answers them. */
+  readonly checksIn: TermIndex<CheckPhrases>;
   readonly interrupts: readonly InterruptPhrase[];
+  /** Those of their phrases that a text could say. */
+  readonly interruptsIn: TermIndex<InterruptPhrase>;
   readonly alarms: readonly Alarm[];
   /** What makes an ordinary matter of each interrupt. */
   readonly ordinary: ReadonlyMap<string, readonly Terms[]>;
@@ -139,7 +148,16 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       const ids = isTalk(id, talk, reader) ? [] : [id];
       const spoken = readSpoken([...ids, label, ...(answer?.said ?? [])]);
       const phrases = spoken.map(({ terms }) => terms);
-      return { id, label, phrases, spoken, terms: new Set(phrases.flat()) };
+      const terms = new Set(phrases.flat());
+      return {
+        id,
+        label,
+        phrases,
+        phrasesIn: (heard) => phrasesOf(heard, `${check.id} ${id}`),
+        isNegative: [...terms].some((term) => term.startsWith('!')),
+        spoken,
+        terms,
+      };
     });
     const topic = new Set(reader.fromText(own.name));
     return {
@@ -161,6 +179,15 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       said: (own.said ?? []).map((said) => readTokens(said, words)),
     };
   });
+
+  const phrasesOf = indexByOwner(
+    checkTerms.flatMap(({ id, options }) =>
+      options.flatMap((option) =>
+        option.phrases.map((entry) => ({ owner: `${id} ${option.id}`, entry })),
+      ),
+    ),
+    (phrase: Terms) => phrase,
+  );
 
   const told = new Set(
     checkTerms
@@ -228,8 +255,10 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     reader,
     typedWords,
     vocabulary: createVocabulary(everything.flat(), words.spelling),
+    checksIn: indexByTerm(entries, ({ options }) => options.flatMap(({ terms }) => [...terms])),
     checks: new Map(entries.map((entry) => [entry.id, entry])),
     interrupts,
+    interruptsIn: indexByTerm(interrupts, ({ terms }) => terms),
     alarms: alarmsOf(interrupts, entries),
     ordinary,
     alarmed: once(() => learnAlarms(interrupts, entries)),
