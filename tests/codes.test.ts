@@ -117,7 +117,7 @@ describe('a code', () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 3, max: code.length - 1 }),
-        fc.constantFrom(...alphabet),
+        fc.constantFrom(...Array.from(alphabet)),
         (at, letter) => {
           const changed = code.slice(0, at) + letter + code.slice(at + 1);
           fc.pre(changed !== code && at < code.length - 1);

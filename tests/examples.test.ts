@@ -19,6 +19,7 @@ const says: Readonly<Record<string, readonly string[]>> = {
     'faults.bulb.proof.lamp has "dim"',
   ],
   'text-messages.ts': ['What happens at start: fast clicking.', '(GSM-7, parts: 1)'],
+  'technician-note.ts': ['Note for the technician', 'Resting voltage: 12.7 V (ready)', 'KT1'],
   'readings.ts': ['limit 9.58 V', 'the battery has 15.6 mOhm', 'the cable has 1.03 mOhm'],
 };
 

@@ -284,7 +284,7 @@ describe.skipIf(whyNoBrowser !== undefined)('printed', () => {
     }).case;
     const sheet = caseSheet(options('en', { case: { ...kase, id: hostile }, link: hostile }));
     const asked: string[] = [];
-    page.on('request', ({ url }) => asked.push(url()));
+    page.on('request', (request) => asked.push(request.url()));
     await page.setContent(sheetHtml(sheet, { typefaces: sheetTypefaces('ltr') }), {
       waitUntil: 'load',
     });

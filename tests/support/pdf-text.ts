@@ -14,7 +14,7 @@ export interface PdfPage {
 }
 
 /** Some letters side by side, as they are seen from left to right. */
-export interface PdfPiece {
+interface PdfPiece {
   readonly seen: string;
   readonly x: number;
   readonly y: number;
@@ -26,7 +26,7 @@ const footHeight = 40;
 
 /** The pages of a PDF. */
 export async function pdfPages(pdf: Uint8Array): Promise<readonly PdfPage[]> {
-  const document = await getDocument({ data: pdf.slice(), verbosity: 0 }).promise;
+  const document = await getDocument({ data: new Uint8Array(pdf), verbosity: 0 }).promise;
   const pages: PdfPage[] = [];
   for (let number = 1; number <= document.numPages; number += 1) {
     const page = await document.getPage(number);

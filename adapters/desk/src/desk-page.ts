@@ -18,13 +18,13 @@ import { DeskClock } from './device/clock.ts';
 import { listenToKeys, type KeyActions } from './device/key-listener.ts';
 import { saveFile } from './device/save-file.ts';
 import type { Engine, Laid, Turned } from './engine/engine.ts';
-import type { Command, Pressing } from './keys.ts';
+import type { Command } from './keys.ts';
 import { DeskBook } from './store/desk-book.ts';
 import type { DeskStore } from './store/desk-store.ts';
 import { cardOf } from './view/card.ts';
 import { page } from './view/page.ts';
 import { emptyHand, type Actions, type Hand, type InHand, type Shown } from './view/shown.ts';
-import { questionOf } from './view/step-card.ts';
+import { entryOf } from './view/step-card.ts';
 import { fill } from './wording.ts';
 import type { DeskWords } from './words/desk-words.ts';
 
@@ -439,7 +439,11 @@ export class DeskPage {
         return;
       case 'dont-know':
       case 'cannot':
-        if (kase !== undefined && cardOf(this.#hand, kase) === 'step') {
+        if (
+          kase !== undefined &&
+          cardOf(this.#hand, kase) === 'step' &&
+          positionOf(kase.sitting.case).awaiting === 'answer'
+        ) {
           take({ type: 'talk', talk: command });
         }
         return;
@@ -477,7 +481,7 @@ export class DeskPage {
 
   readonly #keyActions: KeyActions = {
     hasKeys: () => this.#hasKeys,
-    entry: () => this.#entry(),
+    entry: () => entryOf(this.#shown()),
     number: (key) => {
       if (this.#kase !== undefined && this.#busy.has(this.#kase.id)) return;
       this.#find(`.card [data-key="${key}"]`)?.click();
@@ -492,16 +496,6 @@ export class DeskPage {
 
   #find(selector: string): HTMLElement | null {
     return this.#setup.root.querySelector(selector);
-  }
-
-  /** What the card takes now. */
-  #entry(): Pressing['entry'] {
-    const kase = this.#kase;
-    if (kase === undefined || this.#screen !== 'desk') return 'nothing';
-    const isAsked = ['step', 'asking'].includes(cardOf(this.#hand, kase));
-    const question = isAsked ? questionOf(this.#shown()) : undefined;
-    if (question?.entry === 'reading' && question.options.length === 0) return 'figure';
-    return question?.entry === 'choices' ? 'several' : 'one';
   }
 
   get #kase(): DeskCase | undefined {

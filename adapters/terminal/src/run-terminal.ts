@@ -9,7 +9,7 @@ import type { Case } from '@keyturn/core';
 import {
   FlowError,
   TermsError,
-  flowNames,
+  shippedFlowNames,
   shippedFlow,
   shippedTexts,
   type ShippedFlow,
@@ -68,7 +68,7 @@ export async function runTerminal(around: Surroundings): Promise<0 | 1 | 2> {
   const command = readCommandLine(around.args);
   const program = programName(around);
   if (command.type === 'help') {
-    around.stdout.write(usage(program, { locales: localeTags, flows: flowNames() }));
+    around.stdout.write(usage(program, { locales: localeTags, flows: shippedFlowNames() }));
     return 0;
   }
   if (command.type === 'wrong') return wrongUse(around, command.reason);

@@ -1,8 +1,8 @@
 /** The flows of this checkout, and their words in each language. */
 export {
   FlowError,
-  flowNames,
   shippedFlow,
+  shippedFlowNames,
   shippedTexts,
   type ShippedFlow,
 } from './shipped-flow.ts';

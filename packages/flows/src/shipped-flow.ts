@@ -23,6 +23,11 @@ export class FlowError extends Error {
   }
 }
 
+/** The flows of this checkout, by name. */
+export function shippedFlowNames(): readonly string[] {
+  return namesIn(flowsFolder);
+}
+
 /**
  * Reads, checks and compiles a flow of this checkout.
  *
@@ -40,14 +45,6 @@ export function shippedFlow(name: string, locale: string): ShippedFlow {
   );
   if (result.type === 'issues') throw new FlowError(prettifyIssues(result.issues));
   return { chart: compileFlow(result.flow), texts: shippedTexts(name, locale) };
-}
-
-/** The names of the flows of this checkout. */
-export function flowNames(): readonly string[] {
-  return readdirSync(flowsFolder, { withFileTypes: true })
-    .filter((entry) => entry.isDirectory())
-    .map(({ name }) => name)
-    .sort();
 }
 
 function namesIn(folder: URL): readonly string[] {

@@ -45,6 +45,10 @@ export interface Speaker {
   readonly askBack: (understood: Understood) => Rendered[];
   /** A figure with its unit's sign: "12.40 V". Throws `unit-unknown`. */
   readonly formatQuantity: (figure: Figure) => string;
+  /** An amount in minor units of a currency, ISO 4217: "€12.90". */
+  readonly formatMoney: (minor: number, currency: string) => string;
+  /** A day, ISO 8601, as a date. */
+  readonly formatDay: (day: string) => string;
   /** How likely something is: "Worn-out battery: 47 %". `share` of one. */
   readonly formatShare: (name: string, share: number) => string;
   /** The label of a key that is not an answer, or what a channel says of itself. */
@@ -102,6 +106,8 @@ export function speakerOf(language: Locale, options: SpeakerOptions): Speaker {
       }),
     askBack: (understood) => askBack(understood, voice),
     formatQuantity: figures.formatQuantity,
+    formatMoney: figures.formatMoney,
+    formatDay: figures.formatDay,
     formatShare: (name, share) => `${name}: ${figures.formatShare(share)}`,
     formatPercent: figures.formatShare,
     key: (name) => say(`key.${name}`),

@@ -51,6 +51,32 @@ const finding = z.strictObject({
   reading: z.exactOptional(reading),
 });
 
+const minor = z.int().describe('minor units of the currency');
+
+const refund = z.strictObject({
+  currency: z.string().describe('ISO 4217'),
+  lines: z.array(
+    z.discriminatedUnion('line', [
+      z.strictObject({ line: z.literal('price'), amount: minor }),
+      z.strictObject({
+        line: z.literal('restocking'),
+        amount: minor,
+        percent: z.exactOptional(z.number()),
+      }),
+      z.strictObject({
+        line: z.literal('used'),
+        amount: minor,
+        months: z.int(),
+        percent: z.exactOptional(z.number()),
+        left: z.exactOptional(z.int()),
+        of: z.exactOptional(z.int()),
+      }),
+      z.strictObject({ line: z.literal('deposit'), amount: minor }),
+    ]),
+  ),
+  total: minor,
+});
+
 const named = { id: z.string(), heading: z.string() };
 
 const block = z.discriminatedUnion('kind', [
@@ -93,7 +119,7 @@ const block = z.discriminatedUnion('kind', [
 /** Checks a sheet that was read from JSON. */
 export const sheetShape: z.ZodType<Sheet> = z.strictObject({
   format: z.literal(sheetFormat),
-  kind: z.enum(['case', 'technician']),
+  kind: z.enum(['case', 'technician', 'return', 'fitting']),
   locale: z.string().describe('BCP 47'),
   direction: z.enum(['ltr', 'rtl']),
   title: z.string(),
@@ -106,6 +132,9 @@ export const sheetShape: z.ZodType<Sheet> = z.strictObject({
   }),
   made: instant,
   head: z.array(fact),
+  decision: z
+    .strictObject({ decide: z.string(), reason: z.string(), refund: z.exactOptional(refund) })
+    .nullable(),
   verdict: z
     .strictObject({
       fault: z.string(),

@@ -3,13 +3,13 @@
  * them. Every form of it (HTML, PDF, plain text, JSON) is made from this alone.
  */
 import type { Quantity, UnitCode } from '@keyturn/electrics';
-import type { SignalWord, Strength } from '@keyturn/core';
+import type { Refund, SignalWord, Strength } from '@keyturn/core';
 
 /** The form that a sheet in JSON has; a program that reads another number refuses it. */
 export const sheetFormat = 1;
 
 /** What a sheet is for. */
-export type SheetKind = 'case' | 'technician';
+export type SheetKind = 'case' | 'technician' | 'return' | 'fitting';
 
 /** A picture as SVG text, and what it shows in words. */
 export interface Picture {
@@ -130,6 +130,12 @@ export interface Sheet {
   readonly made: string;
   /** Case, dates. */
   readonly head: readonly Fact[];
+  /** What a table of decisions came to, with what is paid back; null where there is none. */
+  readonly decision: {
+    readonly decide: string;
+    readonly reason: string;
+    readonly refund?: Refund;
+  } | null;
   /** The verdict in short; null while there is none. */
   readonly verdict: {
     readonly fault: string;

@@ -18,6 +18,8 @@ type Reply =
 /** Either end of a worker. */
 export interface Port {
   onmessage: ((event: MessageEvent) => void) | null;
+  /** Where it is missing nothing can break at the other end. */
+  onerror?: ((event: ErrorEvent) => void) | null;
   postMessage: (message: unknown) => void;
 }
 
@@ -44,14 +46,24 @@ async function replyTo(engine: Engine, { number, name, args }: Call): Promise<Re
 export function engineAt(port: Port): Engine {
   const waiting = new Map<number, (reply: Reply) => void>();
   let count = 0;
+  let broken: string | undefined;
   port.onmessage = ({ data }: MessageEvent<Reply>) => {
     waiting.get(data.number)?.(data);
     waiting.delete(data.number);
+  };
+  port.onerror = ({ message }) => {
+    broken = message;
+    for (const [number, settle] of waiting) settle({ number, error: message });
+    waiting.clear();
   };
   const calling =
     (name: keyof Engine) =>
     (...args: readonly unknown[]): Promise<never> =>
       new Promise((resolve, reject) => {
+        if (broken !== undefined) {
+          reject(new Error(broken));
+          return;
+        }
         count += 1;
         waiting.set(count, (reply) => {
           if ('error' in reply) reject(new Error(reply.error));

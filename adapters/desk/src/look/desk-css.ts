@@ -14,6 +14,7 @@ const css = `
 .desk .head-keys { display: flex; flex-wrap: wrap; align-items: center; gap: .4rem; }
 .desk .head-key { border-width: 1px; font-weight: 400; padding-inline: .7rem; }
 .desk .head-key[aria-pressed='true'] { background: var(--i); color: var(--p); }
+.desk .language { margin-inline-start: .6rem; }
 .desk .language span { color: var(--i2); }
 .desk .language select { flex: 0 1 auto; background: var(--p2); border-width: 1px; }
 .at {
@@ -109,7 +110,7 @@ const css = `
 .field.where, .field.vehicle { grid-column: 1 / -1; }
 .field span { font-size: .85em; color: var(--i2); }
 .field input, .field select {
-  min-block-size: 40px;
+  min-block-size: 44px;
   min-inline-size: 0;
   inline-size: 100%;
   padding-inline: .5rem;
@@ -127,7 +128,8 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
   justify-content: space-between;
   gap: 0 .8rem;
   inline-size: 100%;
-  min-block-size: 36px;
+  min-block-size: 44px;
+  align-items: center;
   padding: .35rem .1rem;
   border: 0;
   border-block-end: 1px dashed var(--l);
@@ -139,9 +141,9 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
 .fact .value { font-weight: 700; }
 .fact .value.none { font-weight: 400; color: var(--i2); }
 .fact:hover .value { text-decoration: underline; }
-.desk .line { min-block-size: 40px; }
+.desk .line { min-block-size: 44px; }
 .desk .line .number { padding-block-start: .65rem; }
-.desk .line .fix { min-block-size: 40px; min-inline-size: 40px; }
+.desk .line .fix { min-block-size: 44px; min-inline-size: 44px; }
 .others-list { grid-area: others; padding: 1rem 1.5rem 3rem; border-block-start: 1px solid var(--l); }
 .others-list h2 { font-weight: 700; color: var(--i2); margin-block-end: .4rem; }
 .others-list ol { counter-reset: place; }
@@ -178,6 +180,7 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
 .bin .gap { stroke: var(--here); stroke-width: 1.4; }
 .bin .seen { fill: var(--here); stroke: var(--i); stroke-width: .4; }
 .bin .said { fill: var(--p); fill-opacity: .2; stroke: var(--i); stroke-width: .9; }
+[aria-busy='true'] .sentence { opacity: .5; transition: opacity .1s .25s; }
 [dir='rtl'] .bin { transform: scaleX(-1); }
 @media (max-width: 64rem) {
   .sheet { grid-template-columns: minmax(0, 1fr); grid-template-areas: 'card' 'paper' 'others'; grid-template-rows: none; }
@@ -190,6 +193,7 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
   .others-list button { grid-template-columns: 1fr; }
   .fields { grid-template-columns: 1fr; }
 }
+@media (prefers-reduced-motion: reduce) { [aria-busy='true'] .sentence { opacity: 1; transition: none; } }
 @media (forced-colors: active) {
   .key, .head-key, .fact, .slip, .caller { border-color: ButtonText; }
   .bin .axis, .bin .said { stroke: CanvasText; }

@@ -4,8 +4,8 @@
  */
 import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { helpShares, helpWords } from '../case/help.ts';
-import { technicianNote } from '../case/note.ts';
+import { helpShares, helpWords, isForFault } from '../case/help.ts';
+import { technicianSlip } from '../case/slip.ts';
 import { keyView, numbered } from './key.ts';
 import type { InHand, Shown } from './shown.ts';
 import { sentence } from './step-card.ts';
@@ -49,8 +49,8 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
         <h3>${words.tellCaller}</h3>
         ${isVerdict && stop === undefined ? callerCautions(shown, inHand) : nothing}
         <ul>
-          ${help === 'nothing' ? nothing : html`<li>${words.tellStay}</li>`}
           ${isVerdict ? callerLines(shown, verdict.remedy).map((line) => html`<li>${line}</li>`) : nothing}
+          ${help === 'nothing' ? nothing : html`<li>${words.tellStay}</li>`}
         </ul>
       </section>
     </div>`;
@@ -65,6 +65,7 @@ function sureness(shown: Shown, inHand: InHand, help: string): string {
     const [rendered] = speaker.render([verdict]);
     return rendered?.kind === 'verdict' ? `${rendered.title}. ${rendered.strength}` : '';
   }
+  if (!isForFault(flow, help)) return words.sureOwn;
   const ranking = verdict?.ranking ?? leaders;
   if (ranking.length === 0) return words.sureGuessNone;
   const share = helpShares(flow, [help], ranking)[0]?.[1] ?? 0;
@@ -99,7 +100,7 @@ function callerCautions({ flow, speaker }: Shown, { laid }: InHand): TemplateRes
 function noteView(shown: Shown, inHand: InHand, help: string): TemplateResult {
   const { words, act, speaker, texts } = shown;
   const { kase, caller } = inHand;
-  const lines = technicianNote({
+  const lines = technicianSlip({
     case: kase.sitting.case,
     help,
     caller,
@@ -211,11 +212,11 @@ const numberedCauses = 8;
 
 /** What it turned out to be. */
 export function causeCard(shown: Shown, inHand: InHand): TemplateResult {
-  const { words, texts, act, flow } = shown;
+  const { words, speaker, act, flow } = shown;
   const { verdict, leaders } = inHand.kase.sitting.case.state;
   const likely = (verdict?.ranking ?? leaders).map(([id]) => id);
   const all = [...new Set([...likely, ...Object.keys(flow.faults)])];
-  const name = (id: string): string => texts.faults[id]?.name ?? id;
+  const name = speaker.faultName;
   const counted = (event: Event): void => {
     event.preventDefault();
     const chosen = new FormData(event.currentTarget as HTMLFormElement).get('cause');

@@ -30,11 +30,11 @@ export function readIfThere(file: string): string | undefined {
  * @throws OutcomesError where there is one already and it is not to be replaced, or where it cannot
  *   be written; then nothing is changed.
  */
-export function writeNew(file: string, text: string, isToReplace: boolean): void {
+export function writeNew(file: string, content: string | Uint8Array, isToReplace: boolean): void {
   if (!isToReplace && existsSync(file)) {
     throw new OutcomesError(`${file} exists already: name another file, or add --replace`);
   }
-  writeWhole(file, text);
+  writeWhole(file, content);
 }
 
 /**
@@ -50,12 +50,12 @@ export function rewrite(file: string, before: string | undefined, text: string):
   writeWhole(file, text);
 }
 
-function writeWhole(file: string, text: string): void {
+function writeWhole(file: string, content: string | Uint8Array): void {
   const beside = `${file}.${process.pid}.part`;
   try {
     const handle = openSync(beside, 'wx');
     try {
-      writeFileSync(handle, text);
+      writeFileSync(handle, content);
       fsyncSync(handle);
     } finally {
       closeSync(handle);

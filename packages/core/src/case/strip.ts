@@ -7,6 +7,7 @@ import type { Case } from './case.ts';
 import type { NotedMessage, NumbersMessage, ReadingMessage, VerdictMessage } from './message.ts';
 import { planOf } from './plan.ts';
 import { isReading, isSaid } from './state.ts';
+import { notedMessage } from './tell.ts';
 import { lossesOf, readingMessage } from './tell-reading.ts';
 
 /** One printed finding. */
@@ -25,12 +26,12 @@ export interface Strip {
 }
 
 /** Works out the strip of a case. Pure. */
-export function stripOf({ flow }: Chart, { state }: Case): Strip {
+export function stripOf({ flow }: Pick<Chart, 'flow'>, { state }: Case): Strip {
   const lines = state.order.map((check): StripLine => {
     const answer = state.answers[check]?.at(-1);
     const [reading] = isReading(answer) ? readingMessage(flow, state, check) : [];
-    const noted = isSaid(answer) && !isReading(answer) ? answer : [];
-    return { check, message: reading ?? { kind: 'noted', check, answer: noted } };
+    const said = isSaid(answer) && !isReading(answer) ? answer : [];
+    return { check, message: reading ?? notedMessage(flow, state, { check, answer: said }) };
   });
   const later = new Set(planOf(flow).afterwards.map(({ check }) => check.id));
   return {

@@ -202,14 +202,22 @@ function tellAnswer(
   const { check, answer } = event;
   // Nothing is known, and that is noted too.
   if (!isSaid(answer)) return [{ kind: 'noted', check, answer: [] }];
-  if (!isReading(answer)) {
-    const isDate = flow.checks[check]?.form.kind === 'date';
-    const band = isDate
-      ? likeliest(assess(flow, state).findings.known.finding(check)?.weights ?? {})?.[0]
-      : undefined;
-    return [{ kind: 'noted', check, answer: [...new Set([...answer, ...(band ? [band] : [])])] }];
-  }
-  return [...readingMessage(flow, state, check)];
+  return isReading(answer)
+    ? [...readingMessage(flow, state, check)]
+    : [notedMessage(flow, state, { check, answer })];
+}
+
+/** What was said of a check that is no reading; a day with the band in which it lies. */
+export function notedMessage(
+  flow: Flow,
+  state: CaseState,
+  { check, answer }: { readonly check: string; readonly answer: readonly string[] },
+): NotedMessage {
+  const isDate = flow.checks[check]?.form.kind === 'date';
+  const band = isDate
+    ? likeliest(assess(flow, state).findings.known.finding(check)?.weights ?? {})?.[0]
+    : undefined;
+  return { kind: 'noted', check, answer: [...new Set([...answer, ...(band ? [band] : [])])] };
 }
 
 /** New facts, by the choice that asks for each; one that no choice asks for is only said to be taken. */

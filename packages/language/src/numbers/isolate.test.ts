@@ -63,6 +63,13 @@ test('without isolates the unit would be seen before the figure, so that this te
   expect(seen('الجهد 12.4 V')).not.toContain('12.4 V');
 });
 
+test('words that are all isolates keep the direction of the first of them', () => {
+  const { words: isolate } = isolationIn('ar');
+  const source = isolate(`${isolate('منشور')} (${isolate('all lamps on')})`);
+  // The source in brackets stands behind the word, at its left.
+  expect(seen(`الحد: ${source}`)).toBe('(all lamps on) روشنم :دحلا');
+});
+
 test('what is isolated already is left, and a language from left to right has no isolates', () => {
   const { words: isolate, figure } = isolationIn('ar');
   expect(isolate(figure('12.4 V'))).toBe('\u206612.4 V\u2069');

@@ -22,14 +22,14 @@ const shortestMistyped = 6;
 
 /** Makes the number words of one language ready. */
 export function createNumberWords(words: Words): NumberWords {
-  const { cardinals, scales, fractions, joins, spelling = {} } = words;
+  const { cardinals, scales, fractions, joins, point, spelling = {} } = words;
   const longest = Math.max(1, ...Object.keys(cardinals).map((said) => said.split(' ').length));
   const parts = new Set(
     [cardinals, scales, fractions].flatMap((record) =>
       Object.keys(record).filter((said) => !said.includes(' ')),
     ),
   );
-  const joined = new Set([...parts, ...joins]);
+  const joined = new Set([...parts, ...joins, ...point]);
   const attached = (spelling.attached ?? []).filter((prefix) => joins.includes(prefix));
 
   const splitCompound = (word: string): readonly string[] | undefined => {

@@ -5,6 +5,7 @@ import { spellNumbers } from '../numbers/numbers.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { isAlike } from '../numbers/unit.ts';
 import type { LineResult } from '../readings/line-placing.ts';
+import type { Token } from '../typed/token.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { readChoice, readClose } from './said-choice.ts';
 import { readWordsBeside } from './said-unasked.ts';
@@ -77,6 +78,9 @@ function readOneUnit({ tokens, inHand, listener }: Turn): Understood | undefined
   const form = inHand?.check.form;
   if (inHand === undefined || form?.kind !== 'reading' || form.unit !== 'a') return undefined;
   const { lexicon } = listener;
+  const isVague = (token: Token): boolean =>
+    token.kind === 'word' && lexicon.words.vague.includes(token.text);
+  if (tokens.some(isVague)) return undefined;
   const said = tokens.filter(
     (token) => token.kind !== 'mark' && !(token.kind === 'word' && isSmall(token.text, lexicon)),
   );
@@ -116,6 +120,8 @@ function readFigureLine(turn: Turn): LineResult {
   const context = lineContext(turn, isAsked(turn) ? turn.inHand : undefined);
   const line = readLine(turn.tokens, context);
   if (line.type === 'readings' || line.type === 'none') return line;
+  // A bound is none the less one for what stands behind a comma.
+  if (line.type === 'unclear' && line.code === 'not-exact') return line;
   const clauses = cutClauses(spellNumbers(turn.tokens, lexicon.numbers), lexicon);
   const withFigures = clauses.filter((clause) => clause.some(({ kind }) => kind === 'number'));
   if (withFigures.length === clauses.length) return line;

@@ -6,6 +6,7 @@ export const deWords: Words = {
   spelling: {
     letters: [
       // An ü is never written behind another vowel: "neuen" is not "neun".
+      ['kommaei', 'komma ei'],
       ['eue', 'eve'],
       ['aue', 'ave'],
       ['ae', 'a'],
@@ -58,6 +59,7 @@ export const deWords: Words = {
     achtzig: 80,
     neunzig: 90,
     anderthalb: 1.5,
+    'ein einhalb': 1.5,
     anderthalbe: 1.5,
     eineinhalb: 1.5,
     'ein halb': 0.5,
@@ -72,7 +74,7 @@ export const deWords: Words = {
   },
   scales: { hundert: 100, tausend: 1000 },
   decimalZero: [],
-  point: ['komma', 'punkt', 'beistrich'],
+  point: ['komma', 'koma', 'punkt', 'beistrich'],
   joins: ['und'],
   articles: ['einer', 'eines', 'einem'],
   fractions: {
@@ -142,7 +144,7 @@ export const deWords: Words = {
   grouping: '.',
   units: {
     V: list(`
-      v, volt, vdc, v dc, volt dc, volt gleichspannung, v gleichspannung
+      v, volt, volts, vol, vlt, vdc, v dc, volt dc, volt gleichspannung, v gleichspannung
     `),
     mV: ['mv', 'millivolt', 'milli volt'],
     A: list(`
@@ -185,17 +187,23 @@ export const deWords: Words = {
     '[psi]': ['psi'],
     '%': ['%', 'prozent', 'perzent'],
   },
-  bareUnits: ['grad', '°'],
+  bareUnits: ['grad', 'grd', '°'],
   boundsOnly: list(`
     weniger als, kleiner als, niedriger als, tiefer als, mehr als, größer als, höher als, unter,
     über, unterhalb, unterhalb von, oberhalb, oberhalb von, mindestens, wenigstens, zumindest,
     höchstens, maximal, bis zu, nicht mal, nicht einmal, keine
   `),
+  nearly: list(`
+    kurz, etwas, knapp, bisschen, leicht, wenig, minimal, gerade, eben, hauch, bissl, tick
+  `),
+  vague: list(`
+    paar, mehrere, einige, und ein bisschen, und bisschen, und ein paar, und etwas, irgendwas, komma irgendwas, komma noch was, und noch was, und ein wenig, und ein paar zerquetschte, und a bissl, komma etwas
+  `),
   besideFigures: list(`
     bis, oder, auf, bei, in, mit, während, wenn, nach, vor, an, am, im, beim, von, für, als, hier,
     dort, da, heute, draußen, genau, exakt, stabil, konstant, ich, es, er, sie, ist, war, sind,
     waren, wird, und, aber, dann, der, die, das, den, dem, jetzt, bitte, danke, nur, wieder, so,
-    sage, habe, hab, gemessen, abgelesen, angezeigt, zeigt, steht, stehen, liegt, liegen, an,
+    ab, noch, eben, grad, gerade, sage, habe, hab, gemessen, abgelesen, angezeigt, zeigt, steht, stehen, liegt, liegen, an,
     rest, messung, messgerät, multimeter, voltmeter, gerät, insgesamt, alt, plus, ungefähr, circa,
     ca, etwa, rund
   `),

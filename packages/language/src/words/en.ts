@@ -5,6 +5,8 @@ import type { Words } from './words.ts';
 export const enWords: Words = {
   cardinals: {
     zero: 0,
+    nought: 0,
+    naught: 0,
     one: 1,
     two: 2,
     three: 3,
@@ -36,8 +38,8 @@ export const enWords: Words = {
   },
   scales: { hundred: 100, thousand: 1000 },
   decimalZero: ['oh', 'o'],
-  point: ['point', 'dot', 'decimal'],
-  joins: ['and'],
+  point: ['point', 'pt', 'dot', 'decimal'],
+  joins: ['and', 'n'],
   articles: ['a', 'an'],
   fractions: {
     tenth: 1 / 10,
@@ -62,9 +64,18 @@ export const enWords: Words = {
   grouping: ',',
   units: {
     V: list(`
-      v, volt, volts, vdc, v dc, volts dc
+      v, volt, volts, volt dc, vdc, v dc, volts dc
     `),
-    mV: ['mv', 'millivolt', 'millivolts', 'milli volts'],
+    mV: [
+      'mv',
+      'mvolt',
+      'mvolts',
+      'milivolt',
+      'milivolts',
+      'millivolt',
+      'millivolts',
+      'milli volts',
+    ],
     A: list(`
       a, amp, amps, ampere, amperes, cca, amps cca, a cca, a en
     `),
@@ -97,7 +108,7 @@ export const enWords: Words = {
     h: ['h', 'hr', 'hrs', 'hour', 'hours'],
     d: ['day', 'days'],
     wk: ['week', 'weeks'],
-    mo: ['month', 'months'],
+    mo: ['month', 'months', 'mo', 'mos', 'mth', 'mths'],
     a: list(`
       year, years, yr, yrs, years old, year old
     `),
@@ -118,8 +129,14 @@ export const enWords: Words = {
     less than, lower than, more than, higher than, greater than, under, over, below, above, at
     least, at most, up to, not even
   `),
+  nearly: list(`
+    just, bit, slightly, little, touch, hair, barely, fraction, marginally, shade, smidge, tad, whisker, only just, tiny bit
+  `),
+  vague: list(`
+    few, couple, several, and a bit, and a half bit, and something, and some, and change, something, point something, odd, and a little, and a fraction, and a bit more, dot something
+  `),
   besideFigures: list(`
-    to, or, on, at, in, with, while, when, during, after, before, across, from, for, of, as, by, here,
+    mate, dead, flat, pal, buddy, guys, sir, bro, love, man, lol, thx, cheers, ta, to, or, on, at, in, with, while, when, during, after, before, across, from, for, of, as, by, here,
     there, today, outside, exactly, steady, i, it, is, was, were, and, but, then, the, now,
     please, thanks, thank, only, again, ish, or so, say, rest, reading, meter, multimeter,
     voltmeter, total

@@ -52,6 +52,8 @@ export const esWords: Words = {
         'pero',
         'la verdad',
       ].map((word): [string, string] => [`no se ${word}`, `no sabria ${word}`]),
+      // No minus: "mas o menos 9,8".
+      ['mas o menos', 'aprox'],
       ['no lo se ', 'no lo sabria '],
       ['no se ', 'no '],
       ['ni se ', 'ni '],
@@ -72,6 +74,17 @@ export const esWords: Words = {
     'un ampere': 1,
     'un grado': 1,
     'un cuarto': 1 / 4,
+    // As they are heard in Latin America.
+    sero: 0,
+    quatro: 4,
+    sinco: 5,
+    dies: 10,
+    onse: 11,
+    dose: 12,
+    trese: 13,
+    catorse: 14,
+    quinse: 15,
+    beinte: 20,
     ...units,
     diez: 10,
     once: 11,
@@ -115,7 +128,7 @@ export const esWords: Words = {
   scales: { mil: 1000 },
   decimalZero: ['cero'],
   // "doce con cuatro" is said as often as "doce coma cuatro" or "doce punto cuatro".
-  point: ['coma', 'punto', 'con'],
+  point: ['coma', 'comma', 'punto', 'con'],
   joins: ['y'],
   // "a" is a preposition, so it is ampere only where no other word follows it.
   articles: ['a'],
@@ -167,7 +180,7 @@ export const esWords: Words = {
   grouping: ' ',
   units: {
     V: list(`
-      v, vdc, v dc, vcc, v cc, voltio, voltios, volt, volts, volteos, de voltio, de volt, voltios
+      v, vdc, v dc, vcc, v cc, voltio, voltios, boltio, boltios, bolt, bolts, voltos, volt, volts, volteos, de voltio, de volt, voltios
       dc, volts dc, voltios cc
     `),
     mV: list(`
@@ -214,7 +227,7 @@ export const esWords: Words = {
     wk: ['semana', 'semanas'],
     mo: ['mes', 'meses'],
     a: list(`
-      año, años, añito, añitos, años de uso, años de edad
+      año, años, ano, anos, añito, añitos, años de uso, años de edad
     `),
     Hz: ['hz', 'hercio', 'hercios', 'hertz', 'hertzios'],
     '/min': list(`
@@ -235,6 +248,12 @@ export const esWords: Words = {
     superior a, debajo de, encima de, arriba de, abajo de, bajo, sobre los, al menos, por lo
     menos, lo menos, como mínimo, como máximo, como mucho, mínimo, máximo, hasta, no llega a,
     llega a, pasa de, baja de, supera los, ni siquiera, ni
+  `),
+  nearly: list(`
+    poco, pelín por, poco por, poquito por, pelo por, justo por, ligeramente por, algo por, poquito, pelín, pelo, algo, ligeramente, justo, apenas, tantito, pizca, nada, casi
+  `),
+  vague: list(`
+    unos, unas, pocos, y pico, y algo, algo, coma algo, punto algo, y tantos, y un poco, con algo, y un poquito, y monedas, coma y pico
   `),
   besideFigures: list(`
     a, al, o, u, e, en, con, de, del, por, para, entre, desde, según, como, sin, cuando, mientras,

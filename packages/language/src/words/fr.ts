@@ -77,7 +77,7 @@ export const frWords: Words = {
   grouping: ' ',
   units: {
     V: list(`
-      v, volt, volts, vdc, v dc, vcc, volts dc, volts continu, volts en continu
+      v, volt, volts, vols, voltes, vdc, v dc, vcc, volts dc, volts continu, volts en continu
     `),
     mV: ['mv', 'millivolt', 'millivolts'],
     A: list(`
@@ -132,9 +132,15 @@ export const frWords: Words = {
   },
   bareUnits: ['degrés', 'degré', 'deg', '°'],
   boundsOnly: list(`
-    moins de, moins que, plus de, plus que, inférieur à, supérieur à, en dessous de, au dessus de,
+    moins d, plus d, moins de, moins que, plus de, plus que, inférieur à, supérieur à, en dessous de, au dessus de,
     sous les, sous la barre des, au moins, au plus, au maximum, au minimum, maximum, minimum,
     jusqu à, même pas, à peine, pas même, dépasse, pas plus de, pas moins de
+  `),
+  nearly: list(`
+    peu, juste, légèrement, poil, tout juste, chouïa, tantinet, petit peu
+  `),
+  vague: list(`
+    quelques, plusieurs, et quelques, et des poussières, quelque chose, virgule quelque chose, et quelque chose, et un peu, et des brouettes, et une poussière, virgule quelques
   `),
   besideFigures: list(`
     à, au, aux, ou, en, dans, sur, sous, avec, sans, quand, pendant, lors, lorsque, durant, après,

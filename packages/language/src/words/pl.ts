@@ -96,7 +96,8 @@ export const plWords: Words = {
   decimalZero: [],
   point: ['przecinek', 'kropka', 'koma'],
   joins: ['i', 'oraz'],
-  articles: [],
+  // "a" is a conjunction, so it is ampere only where nothing follows it.
+  articles: ['a'],
   fractions: {
     dziesiąta: 1 / 10,
     dziesiątą: 1 / 10,
@@ -185,10 +186,6 @@ export const plWords: Words = {
       cel, °c, c, celsjusza, celsiusza, st c, stopni c, stopnie c, stopień c, stopni celsjusza,
       stopnie celsjusza, stopień celsjusza, stopnia celsjusza
     `),
-    // Said behind the figure the frost would lose its minus sign: such a figure is asked back.
-    '1': list(`
-      stopni mrozu, stopnie mrozu, stopień mrozu, st mrozu, mrozu, stopni na minusie, na minusie
-    `),
     '[degF]': list(`
       °f, f, fahrenheita, st f, stopni f, stopni fahrenheita, stopnie fahrenheita
     `),
@@ -231,6 +228,12 @@ export const plWords: Words = {
     mniej niż, niżej niż, więcej niż, wyżej niż, poniżej, powyżej, ponad, przeszło, co najmniej,
     przynajmniej, najmniej, najwyżej, co najwyżej, maksymalnie, minimalnie, minimum, maksimum, nie
     więcej niż, nie mniej niż, niecałe, niecałych, niespełna, nawet nie
+  `),
+  nearly: list(`
+    trochę, tuż, nieco, lekko, odrobinę, ciut, minimalnie, troszkę, tylko, zaraz
+  `),
+  vague: list(`
+    parę, kilka, kilkanaście, z kawałkiem, z hakiem, i trochę, z groszem, z groszami, coś, przecinek coś, i coś, z czymś, z ogonkiem, i troszkę, z małym hakiem, i kawałek
   `),
   besideFigures: list(`
     plus, to, lub, albo, czyli, na, w, we, z, ze, przy, podczas, gdy, kiedy, jak, po, przed, przez, od, do,

@@ -9,6 +9,7 @@ import { openProofs } from './open-proofs.ts';
 import { framed } from './sheet-frame.ts';
 import type { SheetOptions } from './sheet-options.ts';
 import { tellCase, type ToldCase } from './told-case.ts';
+import { sectionBlocks } from './section-blocks.ts';
 import { vehicleFacts } from './vehicle-facts.ts';
 
 /** How many faults the ranking on a sheet shows. */
@@ -38,7 +39,7 @@ export function caseSheet(options: SheetOptions): Sheet {
       lines: losses?.lines ?? [],
     },
     ...rankingBlock(told),
-    ...verdictBlocks(told),
+    ...sectionBlocks(told),
     { kind: 'cautions', id: 'cautions', heading: words.cautions, cautions },
     ...proofBlocks(told),
     circuitBlock(told),
@@ -70,7 +71,7 @@ export function vehicleBlock(told: ToldCase): Block {
         label: name,
         text: said,
       })),
-      ...vehicleFacts({ flow, context: kase.state.context, speaker, words }),
+      ...vehicleFacts({ flow, state: kase.state, speaker, words }),
     ],
   };
 }
@@ -90,16 +91,6 @@ function rankingBlock({ strip, case: kase, speaker }: ToldCase): readonly Block[
     const picture = { svg, description };
     return [{ kind: 'ranking', id: 'ranking', heading: one.heading, faults, picture }];
   });
-}
-
-/** The verdict's sections, each under its own heading. */
-function verdictBlocks({ verdict }: ToldCase): readonly Block[] {
-  return (verdict?.sections ?? []).map(({ id, heading, lines }) => ({
-    kind: 'lines',
-    id,
-    heading,
-    lines,
-  }));
 }
 
 /** What was measured after the repair, how the case ended, and what is still to be measured. */

@@ -1,4 +1,9 @@
-import type { NotedMessage, ReadingMessage, StripLine } from '@keyturn/core';
+import {
+  looksLikeDay,
+  type NotedMessage,
+  type ReadingMessage,
+  type StripLine,
+} from '@keyturn/core';
 import { drawReading } from '@keyturn/drawings';
 import type { Finding, Picture, SheetReading } from '../sheet.ts';
 import type { ToldCase } from './told-case.ts';
@@ -20,7 +25,9 @@ export function printedFindings(
 type Found = Omit<Finding, 'number' | 'check' | 'name'>;
 
 function notedFinding({ check, answer }: NotedMessage, { speaker, words }: ToldCase): Found {
-  const labels = answer.map((id) => speaker.answerLabel(check, id));
+  const labels = answer.map((id) =>
+    looksLikeDay(id) ? speaker.formatDay(id) : speaker.answerLabel(check, id),
+  );
   const list = new Intl.ListFormat(speaker.locale, { type: 'unit', style: 'short' });
   return {
     said: labels.length === 0 ? words.notDone : list.format(labels),

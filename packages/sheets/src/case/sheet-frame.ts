@@ -1,6 +1,7 @@
 /**
  * What every sheet of a case has: whose it is, what matters most, the code, what stands below.
  */
+import type { Case } from '@keyturn/core';
 import { encodeFindings } from '../code/encode-findings.ts';
 import { drawQr } from '../qr/draw-qr.ts';
 import { sheetFormat, type Block, type Fact, type Sheet, type SheetKind } from '../sheet.ts';
@@ -19,9 +20,15 @@ export function framed(
     direction: speaker.direction,
     title: sheet.title,
     subject: speaker.flowName,
-    case: { id: kase.id, flow: chart.flow.id, version: chart.flow.version, at: kase.state.at },
-    made,
+    case: {
+      id: kase.id,
+      flow: chart.flow.id,
+      version: chart.flow.version,
+      at: instant(kase.state.at),
+    },
+    made: instant(made),
     head: headOf(told),
+    decision: decisionOf(kase),
     verdict:
       strip.verdict === null
         ? null
@@ -37,6 +44,17 @@ export function framed(
   };
 }
 
+/** A time as one way of writing it. Throws RangeError where it is none. */
+function instant(time: string): string {
+  return new Date(time).toISOString();
+}
+
+function decisionOf({ state }: Case): Sheet['decision'] {
+  if (state.decision === null) return null;
+  const { decide, reason, refund } = state.decision;
+  return { decide, reason, ...(refund === undefined ? {} : { refund }) };
+}
+
 function headOf({ case: kase, speaker, words, made, timeZone = 'UTC' }: ToldCase): readonly Fact[] {
   const time = new Intl.DateTimeFormat(speaker.locale, {
     dateStyle: 'medium',
@@ -50,10 +68,11 @@ function headOf({ case: kase, speaker, words, made, timeZone = 'UTC' }: ToldCase
   ];
 }
 
-function leadOf({ verdict, words }: ToldCase): Sheet['lead'] {
-  return verdict === undefined
+function leadOf({ chart, verdict, words }: ToldCase): Sheet['lead'] {
+  if (verdict !== undefined) return { title: verdict.title, text: verdict.strength };
+  return chart.flow.decisions.length === 0
     ? { title: words.noVerdict, text: words.noVerdictText }
-    : { title: verdict.title, text: verdict.strength };
+    : { title: words.noDecision, text: words.noDecisionText };
 }
 
 function codeOf({ chart, case: kase, words, link }: ToldCase): Sheet['code'] {

@@ -14,7 +14,7 @@ type VerdictInWords = Extract<Rendered, { readonly kind: 'verdict' }>;
 export interface ToldCase extends SheetOptions {
   readonly words: SheetWords;
   readonly strip: Strip;
-  /** Undefined while there is none. */
+  /** The verdict or the decision; undefined while there is none. */
   readonly verdict: VerdictInWords | undefined;
   /** Check to what its numbers are: bounds, sources, shares; `losses` where the volts are lost. */
   readonly numbers: ReadonlyMap<string, RenderedSection>;
@@ -25,7 +25,8 @@ export interface ToldCase extends SheetOptions {
 export function tellCase(options: SheetOptions): ToldCase {
   const { chart, case: kase, speaker } = options;
   const strip = stripOf(chart, kase);
-  const rendered = strip.verdict === null ? [] : speaker.render([strip.verdict]);
+  const end = strip.verdict ?? kase.state.decision;
+  const rendered = end === null ? [] : speaker.render([end]);
   return {
     ...options,
     words: sheetWordsIn(speaker.locale),

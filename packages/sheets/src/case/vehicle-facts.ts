@@ -1,16 +1,17 @@
 /**
- * What is known of the vehicle, in words: those of the check that asks for it where there is one,
+ * What is known of the vehicle, or of a part that was sold, in words: those of the check that asks for it where there is one,
  * so that what was told beforehand reads as what was answered.
  */
-import type { Check, Context, ContextValue, Flow } from '@keyturn/core';
+import type { CaseState, Check, ContextValue, Flow, PartLimits } from '@keyturn/core';
 import type { Speaker } from '@keyturn/language';
 import type { Fact } from '../sheet.ts';
+import { fill, isolated } from '../words/sheet-words-in.ts';
 import type { SheetWords } from '../words/sheet-words.ts';
 
 /** All that a vehicle is told with. */
 interface Telling {
   readonly flow: Flow;
-  readonly context: Context;
+  readonly state: CaseState;
   readonly speaker: Speaker;
   readonly words: SheetWords;
 }
@@ -21,22 +22,28 @@ interface Told {
   readonly paths: readonly string[];
 }
 
-/** The facts of a vehicle and of where it stands, those that the flow asks for first. */
+/** The facts of a vehicle and where it stands, or of a part; those that the flow asks for first. */
 export function vehicleFacts(telling: Telling): readonly Fact[] {
-  const { flow, context } = telling;
+  const { flow, state } = telling;
+  const { context } = state;
   const asked = flow.stages
     .flatMap(({ checks }) => checks)
     .flatMap((id) => toldByCheck(flow.checks[id], telling));
   const told = new Set(asked.flatMap(({ paths }) => paths));
   const others = Object.entries(context).flatMap(([path, value]): readonly Fact[] => {
-    const fact = told.has(path) ? undefined : ownFact(path, value, telling);
+    if (told.has(path)) return [];
+    if (path === 'part.limits') return limitFacts(value as PartLimits, telling);
+    const fact = ownFact(path, value, telling);
     return fact === undefined ? [] : [{ id: path, ...fact }];
   });
   return [...asked.map(({ fact }) => fact), ...others.toSorted((a, b) => (a.id < b.id ? -1 : 1))];
 }
 
 /** What the context says to a check that asks for a part of it, in that check's words. */
-function toldByCheck(check: Check | undefined, { context, speaker }: Telling): readonly Told[] {
+function toldByCheck(
+  check: Check | undefined,
+  { state: { context }, speaker }: Telling,
+): readonly Told[] {
   if (check === undefined) return [];
   const { id, form, sets, writes } = check;
   const fact = (text: string): Fact => ({ id, label: speaker.checkName(id), text });
@@ -59,13 +66,15 @@ function toldByCheck(check: Check | undefined, { context, speaker }: Telling): r
 function ownFact(
   path: string,
   value: ContextValue,
-  { context, speaker, words }: Telling,
+  { state: { context, policy }, speaker, words }: Telling,
 ): Omit<Fact, 'id'> | undefined {
+  if (typeof value === 'object') return undefined;
   const figure = (unit: string): string => speaker.formatQuantity({ value: Number(value), unit });
   const yesOrNo = value === true ? words.yes : words.no;
   const text = String(value);
   switch (path) {
     case 'vehicle.nominal':
+    case 'part.nominal':
       return { label: words.nominal, text: figure('V') };
     case 'vehicle.hybrid': {
       const kinds = { full: words.hybridFull, mild: words.hybridMild, none: words.no };
@@ -80,16 +89,30 @@ function ownFact(
     case 'vehicle.displacement':
       return { label: words.displacement, text: figure('L') };
     case 'vehicle.battery.technology':
+    case 'part.battery.technology':
       return { label: words.technology, text: words[text as 'flooded' | 'efb' | 'agm' | 'gel'] };
-    case 'vehicle.battery.rating': {
-      const standard = context['vehicle.battery.standard'];
-      const by = standard === undefined ? '' : ` ${String(standard).toUpperCase()}`;
+    case 'vehicle.battery.rating':
+    case 'part.battery.rating': {
+      const standard = context[path.replace('rating', 'standard')];
+      const by = typeof standard === 'string' ? ` ${standard.toUpperCase()}` : '';
       return { label: words.rating, text: `${figure('A')}${by}` };
     }
     case 'vehicle.battery.location': {
       const places = { 'engine-bay': words.engineBay, boot: words.boot, seat: words.seat };
       return { label: words.location, text: places[text as keyof typeof places] };
     }
+    case 'part.battery.age':
+      return { label: words.age, text: figure('a') };
+    case 'part.build':
+      return { label: words.build, text: value === 'geared' ? words.geared : words.direct };
+    case 'part.class':
+      return { label: words.partClass, text: value === 'car' ? words.car : words.heavy };
+    case 'sale.price':
+      return policy === null
+        ? undefined
+        : { label: words.price, text: speaker.formatMoney(Number(value), policy.currency) };
+    case 'sale.oldUnit':
+      return { label: words.oldUnit, text: value === 'owed' ? words.owed : words.returned };
     case 'coldest':
       return { label: words.coldest, text: figure('Cel') };
     case 'vehicle.notes.expectedCurrent':
@@ -109,4 +132,17 @@ function ownFact(
     default:
       return undefined;
   }
+}
+
+/** The maker's figures for a part, each under the name of its check. */
+function limitFacts(limits: PartLimits, { speaker, words }: Telling): readonly Fact[] {
+  return Object.entries(limits).map(([check, { low, high, unit }]) => {
+    const figure = (value: number): string => speaker.formatQuantity({ value, unit });
+    const text =
+      low === undefined || high === undefined
+        ? `${low === undefined ? '≤' : '≥'} ${figure(low ?? high ?? 0)}`
+        : `${figure(low)} – ${figure(high)}`;
+    const label = fill(words.byMaker, { name: speaker.checkName(check) }, speaker.direction);
+    return { id: `part.limits.${check}`, label, text: isolated(text, speaker.direction) };
+  });
 }

@@ -1,6 +1,7 @@
 import {
   contextFields,
   judgeFigure,
+  readContext,
   type Answer,
   type ContextValue,
   type Flow,
@@ -11,7 +12,7 @@ import { ByteReader, OutOfBytes } from './byte-reader.ts';
 import { CodeError } from './code-error.ts';
 import { crc32 } from './crc32.ts';
 import { numberOf } from './decimal.ts';
-import { codeBegins, codeVersion } from './encode-findings.ts';
+import { codeBegins, codeVersion, dayLength } from './encode-findings.ts';
 import type { CodedFindings } from './found.ts';
 import { markOf, statementsOf, type Statement } from './statements.ts';
 
@@ -141,6 +142,13 @@ function take(statement: Statement, reading: Reading): void {
     case 'answers':
       answers.push({ check: statement.check, answer: readChoices(statement.check, reading) });
       return;
+    case 'day': {
+      const day = new Date(Number(reader.signed()) * dayLength);
+      if (Number.isNaN(day.getTime())) throw notWhatFollows();
+      const bands = readChoices(statement.check, reading);
+      answers.push({ check: statement.check, answer: [day.toISOString().slice(0, 10), ...bands] });
+      return;
+    }
     case 'figure': {
       const form = reading.flow.checks[statement.check]?.form;
       const unit = form?.kind === 'reading' ? form.unit : '1';
@@ -168,9 +176,11 @@ function readChoices(check: string, reading: Reading): readonly string[] {
   return choices;
 }
 
-/** A number, or the items of a list, that stand behind a field of the context. */
+/** A number, the items of a list or a maker's figures, that stand behind a field of the context. */
 function readField(path: string, reading: Reading): ContextValue {
-  if (contextFields[path]?.kind !== 'list') return reading.reader.number();
+  const { kind } = contextFields[path] ?? {};
+  if (kind === 'limits') return readLimits(path, reading);
+  if (kind !== 'list') return reading.reader.number();
   const count = Number(reading.reader.whole());
   const items: string[] = [];
   while (items.length < count) {
@@ -179,6 +189,22 @@ function readField(path: string, reading: Reading): ContextValue {
     items.push(String(next.value));
   }
   return items;
+}
+
+function readLimits(path: string, { reader }: Reading): ContextValue {
+  const text = reader.text();
+  const read = readContext({ [path]: parsed(text) });
+  const value = read.type === 'context' ? read.context[path] : undefined;
+  if (value === undefined) throw notWhatFollows();
+  return value;
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    throw notWhatFollows();
+  }
 }
 
 function readFigure(reader: ByteReader): Quantity {

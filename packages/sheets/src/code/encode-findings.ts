@@ -1,4 +1,4 @@
-import { contextFields, type Case, type Flow } from '@keyturn/core';
+import { contextFields, looksLikeDay, type Case, type Flow } from '@keyturn/core';
 import { toLetters } from './base32.ts';
 import { ByteWriter } from './byte-writer.ts';
 import { crc32 } from './crc32.ts';
@@ -6,9 +6,14 @@ import { inSteps } from './decimal.ts';
 import { foundIn, type CodedFindings } from './found.ts';
 import { markOf, statementsOf, type Statements } from './statements.ts';
 
-/** What every code begins with, and the version of its form that is written now. */
+/** What every code begins with. */
 export const codeBegins = 'KT';
+
+/** The version of its form that is written now. */
 export const codeVersion = 1;
+
+/** Milliseconds of a day of Coordinated Universal Time. */
+export const dayLength = 86_400_000;
 
 /** An id of the form that `crypto.randomUUID` gives. */
 const uuid = /^[\da-f]{8}-[\da-f]{4}-[\da-f]{4}-[\da-f]{4}-[\da-f]{12}$/;
@@ -21,11 +26,7 @@ const uuid = /^[\da-f]{8}-[\da-f]{4}-[\da-f]{4}-[\da-f]{4}-[\da-f]{12}$/;
  * Throws RangeError for a case that is not of this flow.
  */
 export function encodeFindings(flow: Flow, kase: Case): string {
-  return encodeFound(flow, foundIn(kase));
-}
-
-/** The same of findings that were decoded. */
-export function encodeFound(flow: Flow, found: CodedFindings): string {
+  const found = foundIn(flow, kase);
   if (found.flow !== flow.id) {
     throw new RangeError(`the case belongs to ${found.flow}; this is ${flow.id}`);
   }
@@ -61,6 +62,9 @@ function writeFacts(writer: ByteWriter, { markOf: mark }: Statements, found: Cod
       writer.fixed(mark({ says: 'context', path }), 3);
       writer.whole(items.length);
       for (const item of items) writer.fixed(mark({ says: 'context', path, value: item }), 3);
+    } else if (contextFields[path]?.kind === 'limits') {
+      writer.fixed(mark({ says: 'context', path }), 3);
+      writer.text(JSON.stringify(value));
     } else if (typeof value === 'number' && contextFields[path]?.kind === 'number') {
       writer.fixed(mark({ says: 'context', path }), 3);
       writer.number(value);
@@ -84,6 +88,14 @@ function writeAnswer(
     return;
   }
   if (!('unit' in answer)) {
+    const [day = '', ...bands] = answer;
+    if (flow.checks[check]?.form.kind === 'date' && looksLikeDay(day)) {
+      writer.fixed(mark({ says: 'day', check }), 3);
+      writer.signed(BigInt(Date.parse(`${day}T00:00:00Z`) / dayLength));
+      writer.whole(bands.length);
+      for (const band of bands) writer.fixed(mark({ says: 'answer', check, answer: band }), 3);
+      return;
+    }
     const choice = (one: string): number => mark({ says: 'answer', check, answer: one });
     if (answer.length !== 1) {
       writer.fixed(mark({ says: 'answers', check }), 3);

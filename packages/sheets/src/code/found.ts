@@ -1,8 +1,17 @@
 /**
  * What a code carries of a case: what was known and answered, and nothing that follows from it.
  */
-import type { Answer, Case, Context } from '@keyturn/core';
-import { contextFields } from '@keyturn/core';
+import {
+  contextFields,
+  isReading,
+  isSaid,
+  looksLikeDay,
+  stripOf,
+  type Answer,
+  type Case,
+  type Context,
+  type Flow,
+} from '@keyturn/core';
 
 /** The findings of a case, as they were given. */
 export interface CodedFindings {
@@ -20,14 +29,24 @@ export interface CodedFindings {
   readonly raised: readonly string[];
   /** Checks asked once more since the answers did not fit together. */
   readonly doubted: readonly string[];
-  /** Every answer, in the order of each check's latest. */
+  /**
+   * Every answer, in the order of each check's latest. A day has beside it the band in which it
+   * lies, since the terms of the shop that say so are not carried.
+   */
   readonly answers: readonly { readonly check: string; readonly answer: Answer }[];
 }
 
 /** The findings of a case. */
-export function foundIn({ id, flow, state }: Case): CodedFindings {
+export function foundIn(flow: Flow, kase: Case): CodedFindings {
+  const { id, state } = kase;
+  const lines = stripOf({ flow }, kase).findings;
+  const withBand = (check: string, answer: Answer): Answer => {
+    if (!isSaid(answer) || isReading(answer) || !answer.some(looksLikeDay)) return answer;
+    const line = lines.find((one) => one.check === check);
+    return line?.message.kind === 'noted' ? line.message.answer : answer;
+  };
   return {
-    flow: flow.id,
+    flow: kase.flow.id,
     id,
     at: `${new Date(state.at).toISOString().slice(0, 16)}:00.000Z`,
     context: Object.fromEntries(
@@ -37,7 +56,7 @@ export function foundIn({ id, flow, state }: Case): CodedFindings {
     raised: state.raised,
     doubted: state.doubted,
     answers: state.order.flatMap((check) =>
-      (state.answers[check] ?? []).map((answer) => ({ check, answer })),
+      (state.answers[check] ?? []).map((answer) => ({ check, answer: withBand(check, answer) })),
     ),
   };
 }

@@ -1,7 +1,17 @@
 /**
  * A case made again from the findings that a code carried.
  */
-import { foldCase, type Case, type CaseEvent, type Chart, type LaterEvent } from '@keyturn/core';
+import {
+  foldCase,
+  isReading,
+  isSaid,
+  looksLikeDay,
+  type Answer,
+  type Case,
+  type CaseEvent,
+  type Chart,
+  type LaterEvent,
+} from '@keyturn/core';
 import { CodeError } from './code-error.ts';
 import type { CodedFindings } from './found.ts';
 
@@ -57,10 +67,16 @@ function answersAndInterrupts({ flow }: Chart, found: CodedFindings): readonly L
   return [
     ...answers.flatMap(({ check, answer }, index): readonly LaterEvent[] => [
       ...raisedBefore(index),
-      { type: 'answered', at, check, answer },
+      { type: 'answered', at, check, answer: withoutDay(answer) },
     ]),
     ...raisedBefore(answers.length),
   ];
+}
+
+/** Without the terms of the shop a day says nothing, and the band in which it lies is taken. */
+function withoutDay(answer: Answer): Answer {
+  if (!isSaid(answer) || isReading(answer)) return answer;
+  return answer.length > 1 ? answer.filter((one) => !looksLikeDay(one)) : answer;
 }
 
 /** What was asked once more is not to be asked a third time: the same answers, said again. */

@@ -12,12 +12,14 @@ export type Statement =
       readonly says: 'not-asked' | 'doubted' | 'unknown' | 'cannot' | 'raised';
       readonly id: string;
     }
-  /** A field of the context and its value; of a number or a list that follows, only the field. */
+  /** A field of the context and its value; of what follows behind it, only the field. */
   | { readonly says: 'context'; readonly path: string; readonly value?: string | number | boolean }
   /** An answer that is one choice, one band or `done`. */
   | { readonly says: 'answer'; readonly check: string; readonly answer: string }
   /** Several choices at once: their number and the statement of each follow. */
   | { readonly says: 'answers'; readonly check: string }
+  /** A day follows, and the statement of the band in which it lies. */
+  | { readonly says: 'day'; readonly check: string }
   /** A figure in the check's own unit and steps follows; or one with all that is told of it. */
   | { readonly says: 'figure' | 'figure-in-full'; readonly check: string };
 
@@ -77,6 +79,7 @@ function wordsOf(statement: Statement): string {
     case 'answer':
       return `answer ${statement.check} ${statement.answer}`;
     case 'answers':
+    case 'day':
     case 'figure':
     case 'figure-in-full':
       return `${statement.says} ${statement.check}`;
@@ -116,6 +119,7 @@ function statementsOfCheck(check: Check): readonly Statement[] {
       { says: 'answers', check: id },
     ];
   }
+  if (form.kind === 'date') return [...named, { says: 'day', check: id }];
   return form.kind === 'choice' && form.several
     ? [...named, { says: 'answers', check: id }]
     : named;
@@ -134,6 +138,7 @@ function contextStatements(): readonly Statement[] {
       case 'boolean':
         return [true, false].map((value) => ({ says: 'context', path, value }));
       case 'number':
+      case 'limits':
         return [{ says: 'context', path }];
       default:
         return [];

@@ -53,7 +53,8 @@ header dl{margin-block-start:2mm}
 .notes{font-size:7.5pt;line-height:1.3;color:#3f3a33;margin-block-start:.8mm}
 .ranking .drawn{inline-size:92mm}
 .picture .drawn{inline-size:92mm;margin-inline:auto}
-.outcome li{font-weight:700}
+.outcome li,.refund li:last-child{font-weight:700}
+.refund li{font-variant-numeric:tabular-nums}
 .cautions li{border-inline-start:1mm solid #000;padding-inline-start:2.5mm}
 .cautions li+li{margin-block-start:1mm}
 .cautions .danger,.cautions .warning{border-inline-start-width:2mm}

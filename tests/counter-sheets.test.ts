@@ -1,0 +1,226 @@
+/**
+ * Sheets of what happens at the counter: the return slip, in every language that the flow has, and
+ * a sheet of every flow. The shop, the parts and every figure are invented.
+ */
+import { existsSync } from 'node:fs';
+import { openCase, positionOf, turn, type Case, type Policy } from '@keyturn/core';
+import { shippedFlow, shippedFlowNames } from '@keyturn/flows';
+import { createSpeaker, localeTags } from '@keyturn/language';
+import {
+  decodeFindings,
+  encodeFindings,
+  replayFindings,
+  sheetOf,
+  sheetText,
+  type Block,
+  type Sheet,
+} from '@keyturn/sheets';
+import { printSheet } from '@keyturn/sheets/pdf';
+import { sheetShape } from '@keyturn/sheets/schema';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { startBrowser, whyNoBrowser } from './support/browser.ts';
+import { bare, firstWrongLine, lettersOf, linesOf, pdfPages } from './support/pdf-text.ts';
+import { paragraphsOf } from './support/sheet-paragraphs.ts';
+
+const at = '2026-03-31T10:00:00.000Z';
+const { chart } = shippedFlow('starter-return', 'en');
+
+const policy: Policy = {
+  shop: 'Corner <Parts> & Sons',
+  currency: 'EUR',
+  'time-zone': 'Europe/Berlin',
+  'return-window': { days: 30, restocking: { percent: 15 } },
+  warranty: { starter: { months: 24, 'pro-rata': 'by-month' } },
+  'exchange-deposit': { starter: 4000 },
+};
+
+const context = {
+  role: 'clerk',
+  kit: ['bench-tester', 'speed-meter'],
+  part: {
+    nominal: 12,
+    build: 'geared',
+    class: 'car',
+    limits: { 'no-load-current': { low: 40, high: 85, unit: 'A' } },
+  },
+  sale: { price: 12_900, oldUnit: 'owed' },
+};
+
+const slow: Readonly<Record<string, string | number>> = {
+  'part-number': 'matches-sale',
+  'sale-proof': 'shown',
+  'sale-date': '2025-11-30',
+  claim: 'slow-crank',
+  handling: 'fitted',
+  stud: 'sound',
+  housing: 'sound',
+  pinion: 'clean',
+  soiling: 'dry',
+  'suits-vehicle': 'suits',
+  'heat-marks': 'none',
+  'drive-turn': 'one-way',
+  plunger: 'throws-and-holds',
+  'bench-run': 'slow',
+  'bench-supply': 11.8,
+  'no-load-current': 25,
+  'no-load-speed': 2100,
+};
+
+function play(given: Readonly<Record<string, string | number>>, terms?: Policy): Case {
+  let kase = openCase(chart, {
+    id: 'r-17',
+    at,
+    context,
+    ...(terms === undefined ? {} : { policy: terms }),
+  }).case;
+  for (let turns = 0; turns < 100; turns += 1) {
+    const position = positionOf(kase);
+    if (position.awaiting === 'nothing') return kase;
+    const check = 'check' in position ? position.check : '';
+    kase = turn(chart, kase, { at, input: inputFor(position.awaiting, check, given[check]) }).case;
+  }
+  throw new Error('the return never ends');
+}
+
+function inputFor(awaiting: string, check: string, said: string | number | undefined): unknown {
+  if (awaiting === 'confirm') return { type: 'confirm' };
+  if (said === undefined) return { type: 'talk', talk: 'cannot' };
+  const form = chart.flow.checks[check]?.form;
+  const value =
+    typeof said === 'number'
+      ? { value: said, unit: form?.kind === 'reading' ? form.unit : '', resolution: 0.1 }
+      : [said];
+  return { type: 'answers', answers: [{ check, value }] };
+}
+
+const taken = play(slow, policy);
+
+/** The languages that a flow has words in. */
+function localesOf(flow: string): readonly string[] {
+  return localeTags.filter((locale) =>
+    existsSync(new URL(`../flows/${flow}/texts/${locale}.json`, import.meta.url)),
+  );
+}
+
+function slip(kase: Case, locale = 'en'): Sheet {
+  const { texts } = shippedFlow('starter-return', locale);
+  const speaker = createSpeaker({ locale, flowTexts: texts, checks: chart.flow.checks });
+  return sheetOf({ chart, case: kase, speaker, made: at, timeZone: 'Europe/Berlin' });
+}
+
+function blockOf(sheet: Sheet, id: string): Block | undefined {
+  return sheet.blocks.find((block) => block.id === id);
+}
+
+describe('a return slip', () => {
+  const sheet = slip(taken);
+
+  test('says the decision and its reason in words for the customer', () => {
+    expect(sheet.kind).toBe('return');
+    expect(sheet.lead.title).toBe('We take it back');
+    expect(sheet.lead.text).toMatch(/resistance inside/);
+    expect(sheet.decision).toMatchObject({ decide: 'accept', reason: 'motor-resistance' });
+  });
+
+  test('shows the arithmetic of what is paid back, as worked by hand', () => {
+    // 30 November to 31 March are four whole months; 129.00 × 20 / 24 = 107.50; and the deposit.
+    expect(sheet.decision?.refund?.total).toBe(10_750 + 4000);
+    const lines = blockOf(sheet, 'refund');
+    expect(lines?.kind === 'lines' ? lines.lines : []).toEqual([
+      '€129.00 paid for the part',
+      '-€21.50: after 4 months of use, 20 of 24 months are left',
+      '€40.00 deposit for the old unit',
+      '€147.50 in all',
+    ]);
+  });
+
+  test('shows no amount where the shop has given no terms', () => {
+    const without = slip(play({ ...slow, 'sale-date': 'warranty' }));
+    expect(without.decision).toEqual({ decide: 'accept', reason: 'motor-resistance' });
+    expect(blockOf(without, 'terms')).toBeUndefined();
+    expect(sheetText(without)).not.toContain('€');
+  });
+
+  test('has the maker’s figure before the general one, with where it comes from', () => {
+    const found = blockOf(sheet, 'found');
+    const current = (found?.kind === 'strip' ? found.findings : []).find(
+      ({ check }) => check === 'no-load-current',
+    );
+    expect(current?.reading?.band).toBe('low');
+    expect(current?.notes.join(' ')).toMatch(/Bound at 40 A: .*maker/);
+    expect(JSON.stringify(blockOf(sheet, 'part'))).toContain('40 A – 85 A');
+  });
+
+  test('says the day of the sale and what it means', () => {
+    expect(sheetText(sheet)).toContain('November 30, 2025, within the warranty');
+  });
+
+  test('puts the customer’s rights before the terms of the shop, and has places to sign', () => {
+    const ids = sheet.blocks.map(({ id }) => id);
+    expect(ids.indexOf('rights')).toBeGreaterThan(-1);
+    expect(ids.indexOf('rights')).toBeLessThan(ids.indexOf('terms'));
+    expect(ids).toContain('measure');
+    expect(ids.at(-1)).toBe('signed');
+  });
+
+  test('has a code from which the return is judged again, without the terms of the shop', () => {
+    const code = encodeFindings(chart.flow, taken);
+    const found = decodeFindings([chart.flow], code);
+    expect(found.answers).toContainEqual({
+      check: 'sale-date',
+      answer: ['2025-11-30', 'warranty'],
+    });
+    expect(found.context['part.limits']).toEqual(context.part.limits);
+    const again = replayFindings(chart, found).case;
+    expect(again.state.decision).toMatchObject({ decide: 'accept', reason: 'motor-resistance' });
+  });
+
+  test('of a return not decided yet says so', () => {
+    const begun = openCase(chart, { id: 'r-18', at, context, policy }).case;
+    expect(slip(begun).lead.title).toBe('Not decided yet');
+  });
+});
+
+describe.each(shippedFlowNames())('the flow %s', (name) => {
+  const flow = shippedFlow(name, 'en').chart;
+  const kase = openCase(flow, { id: 'k1', at, context: {} }).case;
+
+  test('has no two findings with the same mark in a code', () => {
+    const code = encodeFindings(flow.flow, kase);
+    const flows = shippedFlowNames().map((other) => shippedFlow(other, 'en').chart.flow);
+    expect(decodeFindings(flows, code).flow).toBe(name);
+  });
+
+  test.each(localesOf(name))('has a sheet in %s', (locale) => {
+    const { texts } = shippedFlow(name, locale);
+    const speaker = createSpeaker({ locale, flowTexts: texts, checks: flow.flow.checks });
+    const sheet = sheetOf({ chart: flow, case: kase, speaker, made: at });
+    expect(sheetShape.parse(JSON.parse(JSON.stringify(sheet)))).toEqual(sheet);
+    expect(sheetText(sheet)).toContain(texts.name);
+  });
+});
+
+describe.skipIf(whyNoBrowser !== undefined)('printed', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await startBrowser();
+  });
+  afterAll(async () => {
+    await browser.close();
+  });
+
+  test.each(localesOf('starter-return'))(
+    'a slip in %s holds all that stands on it',
+    async (locale) => {
+      const sheet = slip(taken, locale);
+      const pages = await pdfPages(await printSheet(sheet, { browser, paper: 'Letter' }));
+      const paragraphs = paragraphsOf(sheet).filter(({ text }) => bare(text) !== '');
+      if (sheet.direction === 'rtl') {
+        expect(firstWrongLine(linesOf(pages), paragraphs)).toBeUndefined();
+      } else {
+        expect(lettersOf(pages)).toBe(bare(paragraphs.map(({ text }) => text).join('')));
+      }
+    },
+  );
+});

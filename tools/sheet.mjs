@@ -1,0 +1,3 @@
+import { runBuilt } from './run-built.mjs';
+
+await runBuilt('adapters/terminal/dist/sheet/main.js');
