@@ -50,6 +50,9 @@ const flat = {
 const played = (isThere: (kase: Case) => boolean, more: object = {}) =>
   playUntil(chart, isThere, { ...flat, ...more });
 
+/** How fast a sentence is read out, and how long an answer takes: common practice, no source. */
+const [wordsPerSecond, answerSeconds] = [2.5, 8];
+
 /** What such a caller answers, by the labels of the keys; a figure is typed. */
 const answers = [
   'in a parking place',
@@ -124,9 +127,10 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
   test('guides whoever tries it with an invented caller, in at most 25 keys', async () => {
     const { page } = await desk();
     await press(page, '1');
-    let keys = 1;
+    let [keys, seconds] = [1, 0];
     for (let turns = 0; (await inside(page, '.slip').count()) === 0; turns += 1) {
       expect(turns).toBeLessThan(25);
+      seconds += (await asked(page)).split(/\s+/).length / wordsPerSecond + answerSeconds;
       const guide = await inside(page, '.practice p').last().innerText();
       const figures = guide.match(/\d+/)?.[0].split('') ?? [];
       const pressed = [
@@ -140,6 +144,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     keys += 1;
     expect(await asked(page)).toContain('under way');
     expect(keys).toBeLessThanOrEqual(25);
+    expect(seconds).toBeLessThanOrEqual(180);
   });
 
   test('says what an answer would change only where it changes anything', async () => {
@@ -253,15 +258,18 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
   });
 
   test('sends nobody by a key that bounces after the last question', async () => {
-    const { page } = await desk();
+    const { page } = await desk({ hasClock: true });
     await seed(page, [deskCase(played(asks('battery-look')))]);
     await press(page, '/');
+    await page.clock.pauseAt(Date.now() + 60_000);
     await page.keyboard.press('1');
     await inside(page, '.slip').waitFor();
     await page.keyboard.press('1');
-    await page.waitForTimeout(200);
     expect(await asked(page)).toBe('Boost van');
     expect((await stored(page))['cases']).toMatchObject([{ sent: null }]);
+    await page.clock.fastForward(500);
+    await press(page, '1');
+    expect(await asked(page)).toContain('under way');
   });
 
   test('holds a danger until it is over', async () => {
@@ -385,6 +393,30 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     await inside(page, '.others-list li').waitFor();
     expect(await page.title()).toBe(title);
     expect(await inside(page, '.page').locator('img, script, [onload], [onerror]').count()).toBe(0);
+  });
+
+  test('tells a screen reader what everything is', async () => {
+    const { page } = await desk();
+    await seed(page, [
+      deskCase(played(asks('complaint'))),
+      deskCase(played(asks('scene')), { id: 'b' }),
+    ]);
+    await press(page, '/');
+    for (const [role, name] of [
+      ['heading', 'When you try to start it, what happens?'],
+      ['region', 'When you try to start it, what happens?'],
+      ['button', /^fast clicking/],
+      ['textbox', 'Or type what the caller says'],
+      ['region', 'The paper of this case'],
+      ['form', 'Who calls'],
+      ['textbox', 'Number to call back'],
+      ['button', /^What drives it/],
+      ['navigation', 'Who else waits'],
+      ['combobox', 'Language'],
+      ['status', ''],
+    ] as const) {
+      expect([role, name, await page.getByRole(role, { name }).count()]).toEqual([role, name, 1]);
+    }
   });
 
   test('takes a digit in a field as a digit', async () => {

@@ -20,6 +20,7 @@ export async function openDesk(
 ): Promise<OpenedDesk> {
   const { hasClock = false, ...rest } = options;
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...rest });
+  context.setDefaultTimeout(60_000);
   const faults: string[] = [];
   context.on('page', (page) => {
     page.on('pageerror', (error) => faults.push(error.message));

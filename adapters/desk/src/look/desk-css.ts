@@ -44,6 +44,8 @@ const css = `
   gap: 1rem;
   scroll-margin-block: 7rem 0;
 }
+/* There even when empty, so that what comes into it is read out. */
+.desk .notes.empty { display: grid; border: 0; padding: 0; margin-block-end: -1rem; }
 .desk .card .tag { font-size: 1em; letter-spacing: .01em; }
 .desk .card > .sentence {
   font-size: clamp(1.6rem, 1.1rem + 1.6vw, 2.5rem);
