@@ -144,7 +144,7 @@ function joinFigures(
     const one =
       before === undefined
         ? undefined
-        : (joinTimes(before, figure, tokens, { inHand, lexicon }) ??
+        : (joinTimes([before, figure], tokens, { inHand, lexicon }) ??
           joinDecimals(before, figure, inHand) ??
           joinHundreds(before, figure, inHand));
     if (one === undefined) joined.push(figure);
@@ -154,8 +154,7 @@ function joinFigures(
 }
 
 function joinTimes(
-  before: SaidFigure,
-  figure: SaidFigure,
+  [before, figure]: readonly [SaidFigure, SaidFigure],
   tokens: readonly Token[],
   { inHand, lexicon: { words } }: Pick<LineContext, 'inHand' | 'lexicon'>,
 ): SaidFigure | undefined {

@@ -59,6 +59,7 @@ export function learnAlarms(
 /** A word of an emergency that stands in so many of its phrases, or alone, tells of it. */
 const strongPhrases = 3;
 
+/** The words of each emergency that tell of it; that the vehicle starts is none. */
 export function alarmsOf(
   interrupts: readonly InterruptPhrase[],
   checks: readonly Answered[],

@@ -65,8 +65,7 @@ export function chooseOption(heard: Heard, check: CheckPhrases): Choice {
  * "loose and corroded" is two answers.
  */
 function isSaidBeside(
-  fit: Fit,
-  best: Fit,
+  { fit, best }: { readonly fit: Fit; readonly best: Fit },
   heard: Heard,
   { options, weights }: CheckPhrases,
 ): boolean {
@@ -88,7 +87,7 @@ function choose(heard: Heard, check: CheckPhrases): Choice {
   const [best, second] = fits;
   if (best === undefined) return { type: 'none' };
   if (best.score >= taken && best.score - Math.max(second?.score ?? 0, 0) >= margin) {
-    const rival = fits.find((fit) => isSaidBeside(fit, best, heard, check));
+    const rival = fits.find((fit) => isSaidBeside({ fit, best }, heard, check));
     return rival === undefined
       ? { type: 'one', fit: best }
       : { type: 'close', fits: [best, rival] };

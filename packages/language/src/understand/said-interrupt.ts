@@ -3,7 +3,7 @@ import { chooseOption } from './choices.ts';
 import type { Fit } from './fit.ts';
 import { findPhrase, hear, says } from '../typed/heard.ts';
 import type { Lexicon } from './lexicon.ts';
-import { findInterrupt, saysOver } from './talk.ts';
+import { findInterrupt, findTalk, saysOver } from './talk.ts';
 import { type Turn, input, optionsInHand } from './turn.ts';
 import { volunteered } from './volunteered.ts';
 import type { Understood } from './understood.ts';
@@ -28,6 +28,8 @@ export function readInterrupt(turn: Turn): Understood | undefined {
   const found = findInterrupt(live, lexicon, possible);
   if (found === undefined) return undefined;
   const { interrupt, isPlain } = found;
+  // What only sounds like an interrupt is the talk that it is word for word.
+  if (!isPlain && findTalk(turn, lexicon, plainTalk) !== undefined) return undefined;
   const raised: Input = { type: 'interrupt', interrupt };
   const isCalm = interrupt === startsNow;
   const check = optionsInHand(turn);
@@ -55,6 +57,21 @@ export function readInterrupt(turn: Turn): Understood | undefined {
     ? input([raised], interrupt)
     : input([answer, raised], interrupt);
 }
+
+/** Talk that is said at any moment. */
+const plainTalk = [
+  'dont-know',
+  'cannot',
+  'why',
+  'numbers',
+  'back',
+  'repeat',
+  'person',
+  'stop',
+  'yes',
+  'no',
+  'done',
+] as const;
 
 /** The interrupt that is no emergency. */
 const startsNow = 'starts-now';

@@ -102,11 +102,10 @@ export function findInterrupt(
   possible: readonly string[],
 ): FoundInterrupt | undefined {
   const { reader, vocabulary, interruptsIn } = lexicon;
-  // Where there are figures somebody tells a reading.
-  const hasFigures = clauses.some((clause) =>
-    spellNumbers(clause, lexicon.numbers).some(({ kind }) => kind === 'number'),
-  );
-  for (const clause of clauses) {
+  // Where there are figures somebody tells a reading; what they are said by says nothing else.
+  const spelled = clauses.map((clause) => spellNumbers(clause, lexicon.numbers));
+  const hasFigures = spelled.some((clause) => clause.some(({ kind }) => kind === 'number'));
+  for (const clause of spelled) {
     const heard = hearTokens(clause, lexicon);
     const literal = hear(reader.literally(clause), vocabulary);
     const found = [...interruptsIn(heard)].filter((phrase) => {
