@@ -71,16 +71,8 @@ describe('refused is', () => {
       ['[0, 20, 45]', '[0, 20, 145]'],
       'circuit.yaml:18:32 circuit.faults.battery-discharged.modes.0.figures.charge has [0,20,145]; expected values from 0 to 100',
     ],
-    [
-      'values that go up and down',
-      ['[0, 20, 45]', '[0, 45, 20]'],
-      'expected values in order',
-    ],
-    [
-      'a figure that the circuit has not',
-      ['charge: [0, 20, 45]', 'colour: 3'],
-      'circuit.yaml:18:',
-    ],
+    ['values that go up and down', ['[0, 20, 45]', '[0, 45, 20]'], 'expected values in order'],
+    ['a figure that the circuit has not', ['charge: [0, 20, 45]', 'colour: 3'], 'circuit.yaml:18:'],
     [
       'a fault that is only there under a condition',
       ['- { figures: { charge', '- { when: { place: home }, figures: { charge'],

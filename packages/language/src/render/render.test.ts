@@ -458,6 +458,14 @@ describe('a verdict', () => {
     expect(lines.join(' ')).toMatch(/# Who must do the work .*Local rules/);
   });
 
+  test('names the second fault where both at once fit best, and what to do about it next', () => {
+    const lines = say({ ...verdict, also: { fault: 'clamp', remedy: 'fit', probability: 0.61 } });
+    expect(lines.slice(lines.indexOf('# What is wrong as well, to be put right next'))).toEqual(
+      expect.arrayContaining(['Bad clamp. Both at once fit best (61%).', 'Fit a new battery.']),
+    );
+    expect(say(verdict).join(' ')).not.toContain('wrong as well');
+  });
+
   test('sends nobody where nobody need come', () => {
     expect(say({ ...verdict, send: 'nothing' })).not.toContain('# Who should come');
   });
