@@ -31,6 +31,7 @@ export function sourceFingerprint(root) {
     'tsconfig.base.json',
     'tools/page-parts.mjs',
     'tools/build-element.mjs',
+    'tools/build-counter.mjs',
     'tools/build-desk.mjs',
     // What the pages are built from beside their sources.
     ...filesIn(root, 'flows'),

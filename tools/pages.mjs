@@ -89,6 +89,7 @@ if (pathToFileURL(argv[1]).href === import.meta.url) {
       'Open in a browser (Ctrl-C ends it):',
       `  the driver's page                 ${url}driver/`,
       `  the dispatcher's desk             ${url}desk/`,
+      `  the parts counter                 ${url}desk/counter.html`,
       `  the element in an invented shop   ${url}shop/`,
       '',
     ].join('\n'),

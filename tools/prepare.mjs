@@ -51,7 +51,7 @@ export async function prepare() {
     if (!(await succeeds({ program: process.execPath, args: [tsc, '-b'], sign }))) {
       fail('The sources do not build; the lines above name the places.');
     }
-    for (const page of ['element', 'desk']) {
+    for (const page of ['element', 'desk', 'counter']) {
       const build = path.join(root, `tools/build-${page}.mjs`);
       if (!(await succeeds({ program: process.execPath, args: [build], sign }))) {
         fail(`The page “${page}” does not build; the lines above say why.`);

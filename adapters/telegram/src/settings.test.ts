@@ -36,6 +36,13 @@ describe('settings', () => {
     });
   });
 
+  test('may name another flow, and the terms of a shop', () => {
+    const env = { BOT_TOKEN, KEYTURN_TERMS: 'terms.yaml' };
+    expect(readSettings(env)).toMatchObject({
+      settings: { terms: 'terms.yaml' },
+    });
+  });
+
   test.each([
     [{ BOT_TOKEN: 'https://example.org' }, 'BOT_TOKEN'],
     [{ BOT_API_ROOT: 'localhost' }, 'BOT_API_ROOT'],

@@ -10,6 +10,8 @@ export interface Settings {
   /** The folder in which cases are kept, where there is no database. */
   readonly folder: string;
   readonly databaseUrl?: string;
+  /** A file of the shop's terms, where parts are taken back. */
+  readonly terms?: string;
   /** Where updates are brought; otherwise they are fetched. */
   readonly webhook?: { readonly url: string; readonly port: number; readonly secret: string };
 }
@@ -41,6 +43,7 @@ export function readSettings(env: Env): ReadSettings {
   if (databaseUrl !== undefined && !isUrl(databaseUrl, ['postgres:', 'postgresql:'])) {
     return wrong('KEYTURN_DATABASE_URL is no address such as postgres://user@host:5432/name');
   }
+  const terms = given('KEYTURN_TERMS');
   const webhook = readWebhook(given);
   if (typeof webhook === 'string') return wrong(webhook);
   return {
@@ -48,6 +51,7 @@ export function readSettings(env: Env): ReadSettings {
     settings: {
       token,
       folder: given('KEYTURN_DATA') ?? 'data',
+      ...(terms === undefined ? {} : { terms }),
       ...(apiRoot === undefined ? {} : { apiRoot }),
       ...(databaseUrl === undefined ? {} : { databaseUrl }),
       ...(webhook === undefined ? {} : { webhook }),

@@ -1,12 +1,23 @@
 /**
  * The form that a line of a case file is held to before it is used.
  */
-import type { CaseEvent } from '@keyturn/core';
+import { policyShape, type CaseEvent } from '@keyturn/core';
 import { z } from 'zod';
 
 const at = z.string().refine((text) => !Number.isNaN(Date.parse(text)), 'not a time');
 const id = z.string().min(1).max(80);
-const contextValue = z.union([z.string(), z.number(), z.boolean(), z.array(z.string())]);
+const partLimit = z.object({
+  low: z.number().optional(),
+  high: z.number().optional(),
+  unit: z.string(),
+});
+const contextValue = z.union([
+  z.string(),
+  z.number(),
+  z.boolean(),
+  z.array(z.string()),
+  z.record(z.string(), partLimit),
+]);
 const context = z.record(z.string(), contextValue);
 
 const answer = z.union([
@@ -29,6 +40,7 @@ const event = z.discriminatedUnion('type', [
     flow: z.object({ id: z.string().regex(/^[a-z0-9-]{1,80}$/), version: z.string() }),
     context,
     notAsked: z.array(id),
+    policy: z.optional(policyShape),
   }),
   z.object({ type: z.enum(['answered', 'corrected']), at, check: id, answer }),
   z.object({ type: z.literal('confirmed'), at, cautions: z.array(id) }),

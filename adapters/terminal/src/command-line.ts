@@ -13,11 +13,20 @@ export type Command =
       readonly file?: string;
       /** Where a new case is kept. */
       readonly caseFile?: string;
+      /** What a new case is about. */
+      readonly flow: string;
+      /** A file of the shop's terms, where a part is taken back. */
+      readonly terms?: string;
+      /** The case of the vehicle that a part came from: its file or its code. */
+      readonly vehicle?: string;
       /** A file of confirmed outcomes by which it is weighed as well. */
       readonly learned?: string;
       readonly json: boolean;
       readonly locale: string;
     };
+
+/** What a case is about unless it is said. */
+export const usualFlow = 'no-start';
 
 /** Reads the arguments behind the program's name. Never throws. */
 export function readCommandLine(args: readonly string[]): Command {
@@ -31,6 +40,9 @@ export function readCommandLine(args: readonly string[]): Command {
         json: { type: 'boolean', default: false },
         locale: { type: 'string', default: 'en' },
         case: { type: 'string' },
+        flow: { type: 'string' },
+        terms: { type: 'string' },
+        vehicle: { type: 'string' },
         learned: { type: 'string' },
       },
     });
@@ -48,20 +60,32 @@ export function readCommandLine(args: readonly string[]): Command {
       reason: 'a case that is gone on with stays in its file: leave --case out',
     };
   }
-  if (file === '' || values.case === '' || values.learned === '')
+  if (file !== undefined && values.flow !== undefined) {
+    return {
+      type: 'wrong',
+      reason: 'a case that is gone on with stays with its flow: leave --flow out',
+    };
+  }
+  if ([file, values.case, values.learned, values.terms, values.vehicle].includes(''))
     return { type: 'wrong', reason: 'the name of the file is empty' };
   return {
     type: 'case',
     ...(file === undefined ? {} : { file }),
     ...(values.case === undefined ? {} : { caseFile: values.case }),
+    ...(values.terms === undefined ? {} : { terms: values.terms }),
+    ...(values.vehicle === undefined ? {} : { vehicle: values.vehicle }),
     ...(values.learned === undefined ? {} : { learned: values.learned }),
+    flow: values.flow ?? usualFlow,
     json: values.json,
     locale: values.locale,
   };
 }
 
 /** The help, in lines of at most 80 columns. */
-export function usage(command: string, locales: readonly string[]): string {
+export function usage(
+  command: string,
+  { locales, flows }: { readonly locales: readonly string[]; readonly flows: readonly string[] },
+): string {
   return `Finds by measurement why a vehicle will not start, and proves the repair.
 
   ${command}                begins a case
@@ -69,6 +93,11 @@ export function usage(command: string, locales: readonly string[]): string {
 
   --case FILE    keep the new case in FILE instead of
                  keyturn-case-<date>-<time>.jsonl in the current folder
+  --flow NAME    what the new case is about, ${usualFlow} unless said; there is:
+${flows.map((flow) => `                 ${flow}`).join('\n')}
+  --terms FILE   the terms on which the shop takes parts back, YAML or JSON
+  --vehicle CASE the no-start case of the vehicle that a part came from, by its
+                 file or its code
   --learned FILE weigh by the confirmed outcomes kept in FILE as well, such as
                  keyturn-outcomes.json of the program outcomes
   --json         for programs: each step is one line of JSON with its messages
@@ -77,7 +106,7 @@ export function usage(command: string, locales: readonly string[]): string {
   -h, --help     this help
 
 Where standard input is not a terminal, its lines are the answers. Where it is
-empty, a demonstration with an invented vehicle is played.
+empty, a demonstration with an invented vehicle is played (of ${usualFlow} alone).
 Every answer is kept as it is given. Ctrl-C, stop or the end of the input put
 the case aside, to be gone on with. NO_COLOR leaves out bold and inverse;
 nothing is said by colour.

@@ -19,6 +19,7 @@ import {
   type Case,
   type CaseEvent,
   type Message,
+  type Opening,
 } from '@keyturn/core';
 import type { FlowTexts, Rendered, Speaker } from '@keyturn/language';
 import { cleanLine, type Lines } from './lines.ts';
@@ -58,12 +59,12 @@ export interface Ending {
 /** Opens a case and takes it through to its end, or to the end of the lines. */
 export async function beginCase(
   conversation: Conversation,
-  opening: { readonly id: string; readonly notice?: string },
+  given: { readonly opening: Omit<Opening, 'at'>; readonly notice?: string },
 ): Promise<Ending> {
   const { chart, now, texts, flowTexts } = conversation;
-  const step = openCase(chart, { id: opening.id, at: now().toISOString() });
+  const step = openCase(chart, { ...given.opening, at: now().toISOString() });
   print(conversation, [{ kind: 'text', text: texts.title(flowTexts.name) }]);
-  if (opening.notice !== undefined) print(conversation, [{ kind: 'text', text: opening.notice }]);
+  if (given.notice !== undefined) print(conversation, [{ kind: 'text', text: given.notice }]);
   keep(conversation, step.events);
   return converse(conversation, step.case, step.messages);
 }
@@ -83,8 +84,9 @@ export async function continueCase(
     ...(kept.isTorn ? [{ kind: 'text', text: texts.torn } as const] : []),
   ]);
   if (order.length > 0) listKnown(conversation, kase);
-  const { verdict } = kase.state;
-  if (verdict !== null) print(conversation, speaker.render([verdict]));
+  const { verdict, decision } = kase.state;
+  const found = verdict ?? decision;
+  if (found !== null) print(conversation, speaker.render([found]));
   return converse(conversation, kase, repeat(chart, kase));
 }
 

@@ -18,6 +18,7 @@ import {
   type CaseEvent,
   type CasePosition,
   type Message,
+  type Opening,
 } from '@keyturn/core';
 import type { Speaker } from '@keyturn/language';
 import type { Ending } from './conversation.ts';
@@ -49,14 +50,14 @@ export interface JsonExchange extends Listener {
 /** Opens a case, or goes on with one, and takes every line: a JSON input, or typed text. */
 export async function exchangeLines(
   opening: JsonExchange,
-  from: { readonly id: string } | { readonly case: Case },
+  from: { readonly opening: Omit<Opening, 'at'> } | { readonly case: Case },
 ): Promise<Ending> {
   const { chart, lines, now, keep } = opening;
   let exchange = opening;
   const step =
     'case' in from
       ? { case: from.case, events: [], messages: repeat(chart, from.case) }
-      : openCase(chart, { id: from.id, at: now().toISOString() });
+      : openCase(chart, { ...from.opening, at: now().toISOString() });
   let standing: LineStanding = { case: step.case, offers: [] };
   exchange.write(jsonStep({ ...step, offers: [] }, keep(step.events)));
   while (positionOf(standing.case).awaiting !== 'nothing') {

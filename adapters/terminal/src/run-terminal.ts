@@ -6,7 +6,14 @@ import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import type { Case } from '@keyturn/core';
-import { FlowError, shippedFlow, shippedTexts, type ShippedFlow } from '@keyturn/flows';
+import {
+  FlowError,
+  TermsError,
+  shippedFlow,
+  shippedFlowNames,
+  shippedTexts,
+  type ShippedFlow,
+} from '@keyturn/flows';
 import { localeTags } from '@keyturn/language';
 import {
   caseOf,
@@ -16,7 +23,7 @@ import {
   readCaseFile,
   type CaseKeeper,
 } from './case-file.ts';
-import { readCommandLine, usage, type Command } from './command-line.ts';
+import { readCommandLine, usage, usualFlow, type Command } from './command-line.ts';
 import { beginCase, continueCase, type Ending, type Spoken } from './conversation.ts';
 import { demoLines } from './demo-case.ts';
 import { plain, styled } from './emphasis.ts';
@@ -25,6 +32,7 @@ import { streamLines, type Lines } from './lines.ts';
 import { learnedChart } from './outcomes/learned-chart.ts';
 import { OutcomesError } from './outcomes/outcomes-error.ts';
 import { layOutPage } from './page.ts';
+import { knownOfReturn, ReturnError, type KnownOfReturn } from './known-of-return.ts';
 import { speakIn } from './speak-in.ts';
 import { wrapText } from './wrap.ts';
 
@@ -49,9 +57,6 @@ export interface Surroundings {
 /** How long the first line may take before the question is put without it. */
 const firstLineMs = 250;
 
-/** The flow of a new case. */
-const flowName = 'no-start';
-
 /** Columns that are laid out at least and at most. */
 const [fewestColumns, mostColumns] = [40, 80];
 
@@ -60,7 +65,7 @@ export async function runTerminal(around: Surroundings): Promise<0 | 1 | 2> {
   const command = readCommandLine(around.args);
   const program = programName(around);
   if (command.type === 'help') {
-    around.stdout.write(usage(program, localeTags));
+    around.stdout.write(usage(program, { locales: localeTags, flows: shippedFlowNames() }));
     return 0;
   }
   if (command.type === 'wrong') return wrongUse(around, command.reason);
@@ -71,10 +76,14 @@ export async function runTerminal(around: Surroundings): Promise<0 | 1 | 2> {
       `there is no language “${command.locale}”; there is: ${localeTags.join(', ')}`,
     );
   }
+  const flows = shippedFlowNames();
+  if (!flows.includes(command.flow)) {
+    return wrongUse(around, `there is no flow “${command.flow}”; there is: ${flows.join(', ')}`);
+  }
   try {
     return await runCase(around, command, locale);
   } catch (error) {
-    const isExpected = [CaseFileError, FlowError, OutcomesError].some(
+    const isExpected = [CaseFileError, FlowError, OutcomesError, ReturnError, TermsError].some(
       (kind) => error instanceof kind,
     );
     if (!isExpected) throw error;
@@ -108,15 +117,17 @@ async function runCase(around: Surroundings, command: CaseCommand, locale: strin
     if (file !== undefined) return await goOn(around, { ...command, file, locale, lines });
     const isTyped = around.stdin.isTTY === true;
     const limit = sleep(firstLineMs, undefined, { ref: false });
-    if (!isTyped && (await lines.isEmptyWithin(limit))) {
+    const isShown = !isTyped && command.flow === usualFlow;
+    if (isShown && (await lines.isEmptyWithin(limit))) {
       return await demonstrate(around, command, locale);
     }
     // Read before the case's file is made: none is left behind where the flow cannot be used.
-    const flow = flowFor(flowName, locale, command);
+    const flow = flowFor(command.flow, locale, command);
+    const known = await knownOfReturn(flow.chart.flow, command);
     const keeper = createCaseFile(command.caseFile ?? freeName(around.now()));
     const hall = createHall(around, { command, locale, flow, lines, keeper });
-    const ending = await hall.begin();
-    if (!isTyped && lines.isEmpty()) {
+    const ending = await hall.begin(known);
+    if (isShown && lines.isEmpty()) {
       keeper.discard();
       return await demonstrate(around, command, locale);
     }
@@ -139,7 +150,7 @@ async function goOn(
   const { file, locale, lines } = given;
   const kept = readCaseFile(file);
   const [opened] = kept.events;
-  const name = opened?.type === 'opened' ? opened.flow.id : flowName;
+  const name = opened?.type === 'opened' ? opened.flow.id : usualFlow;
   const flow = flowFor(name, locale, given);
   const keeper = continueCaseFile(file, kept);
   const hall = createHall(around, { command: given, locale, flow, lines, keeper });
@@ -155,7 +166,7 @@ async function demonstrate(
   command: CaseCommand,
   locale: string,
 ): Promise<0 | 1> {
-  const flow = flowFor(flowName, locale, command);
+  const flow = flowFor(usualFlow, locale, command);
   const keeper = command.caseFile === undefined ? undefined : createCaseFile(command.caseFile);
   const hall = createHall(around, {
     command,
@@ -163,7 +174,7 @@ async function demonstrate(
     flow,
     keeper,
   });
-  return hall.end(await hall.begin());
+  return hall.end(await hall.begin({}));
 }
 
 /** The flow of a case, and its words; it has learned where the command line says so. */
@@ -233,10 +244,11 @@ function createHall(
   const notice = isDemo ? { notice: texts.demo } : {};
   return {
     chart,
-    begin: (): Promise<Ending> => {
-      if (!command.json) return beginCase(conversation, { id, ...notice });
+    begin: (known: KnownOfReturn): Promise<Ending> => {
+      const opening = { id, ...known };
+      if (!command.json) return beginCase(conversation, { opening, ...notice });
       if (isDemo) writeJson({ demo: true, notice: texts.demo });
-      return exchangeLines(exchange, { id });
+      return exchangeLines(exchange, { opening });
     },
     goOn: (
       kase: Case,

@@ -128,11 +128,12 @@ function begin(responding: Responding, held: Held, { at, content, open }: Arriva
 
 /** What stands, said anew with all that must not be missing; keys sent before no longer answer. */
 function unsure(responding: Responding, held: HeldCase): Response {
-  const { verdict } = held.case.state;
+  const { verdict, decision } = held.case.state;
+  const found = verdict ?? decision;
   const messages = standingMessages(responding.chart, held.case);
   return saying(responding, held, {
     rendered: [{ kind: 'text', text: speakerFor(responding, held).key('unsure') }],
-    messages: verdict === null ? messages : [verdict, ...messages],
+    messages: found === null ? messages : [found, ...messages],
     isAnew: true,
     isEnd: positionOf(held.case).awaiting === 'nothing',
   });

@@ -9,6 +9,8 @@ export type { Case } from './case/case.ts';
 // What comes in.
 export { expected } from './case/expected.ts';
 export type { Expected } from './case/expected.ts';
+export { vehicleProof } from './case/vehicle-proof.ts';
+export type { VehicleProof } from './case/vehicle-proof.ts';
 export { judgeFigure } from './case/judge-figure.ts';
 export type { FigureJudgement } from './case/judge-figure.ts';
 export { inputSchema } from './case/input.ts';
@@ -81,6 +83,7 @@ export type {
   Flow,
   Interrupt,
   LikelihoodTable,
+  PartSigns,
   Position,
   Prior,
   Remedy,

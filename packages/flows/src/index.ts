@@ -3,6 +3,8 @@ export {
   FlowError,
   shippedFlow,
   shippedFlowNames,
+  shippedLocales,
   shippedTexts,
   type ShippedFlow,
 } from './shipped-flow.ts';
+export { shopTerms, TermsError } from './shop-terms.ts';

@@ -41,6 +41,8 @@ export interface InterruptTexts {
   /** How to say that it is over. */
   readonly over?: string;
   readonly said: readonly string[];
+  /** What makes an ordinary matter of it: the "cigarette" of "it smokes", "yesterday". */
+  readonly unless?: readonly string[];
 }
 
 /** The words of one remedy: for anyone, and for a driver where that differs. */

@@ -24,6 +24,11 @@ function capital(text: string): string {
   return first.toLocaleUpperCase() + text.slice(first.length);
 }
 
+/** True for help that some fault asks for; no fault asks for the police. */
+export function isForFault({ faults }: Flow, help: string): boolean {
+  return Object.values(faults).some(({ send }) => send === help);
+}
+
 /**
  * How likely each kind of help is the right one, by what fits best so far: the shares of the faults
  * that it is for. The likeliest first, and every kind is there.

@@ -12,6 +12,7 @@ import {
   type Chart,
   type Input,
   type Message,
+  type Opening,
   type Strip,
   type WhyMessage,
 } from '@keyturn/core';
@@ -42,12 +43,8 @@ export interface Turned extends Omit<Taken, 'sitting' | 'events'> {
 
 /** What the page can ask for. */
 export interface Engine {
-  /** Opens a case. `context` as `openCase` of core takes it. */
-  readonly open: (opening: {
-    readonly id: string;
-    readonly at: string;
-    readonly context: Readonly<Record<string, unknown>>;
-  }) => Promise<Laid>;
+  /** Opens a case, as `openCase` of core does. */
+  readonly open: (opening: Opening) => Promise<Laid>;
   /** Lays a kept case out. */
   readonly lay: (sitting: Sitting) => Promise<Laid>;
   readonly take: (

@@ -9,11 +9,16 @@ const css = `
   font-size: 1.0625rem;
 }
 .desk .head { align-items: center; gap: .35rem 1.25rem; padding: .6rem 1.5rem; }
+/* Where there is room, whoever is in danger elsewhere stays in sight. */
+@media (min-width: 64.01rem) and (min-height: 40rem) {
+  .desk .head { position: sticky; inset-block-start: 0; z-index: 1; background: var(--p); }
+}
 .desk .head h1 { flex: 0 0 auto; font-size: 1.05em; }
 .desk .summary { flex: 1 1 22rem; min-inline-size: 0; }
 .desk .head-keys { display: flex; flex-wrap: wrap; align-items: center; gap: .4rem; }
 .desk .head-key { border-width: 1px; font-weight: 400; padding-inline: .7rem; }
 .desk .head-key[aria-pressed='true'] { background: var(--i); color: var(--p); }
+.desk .language { margin-inline-start: .6rem; }
 .desk .language span { color: var(--i2); }
 .desk .language select { flex: 0 1 auto; background: var(--p2); border-width: 1px; }
 .at {
@@ -37,7 +42,7 @@ const css = `
   background: none;
   border: 0;
   gap: 1rem;
-  scroll-margin-block: 0;
+  scroll-margin-block: 7rem 0;
 }
 .desk .card .tag { font-size: 1em; letter-spacing: .01em; }
 .desk .card > .sentence {
@@ -109,7 +114,7 @@ const css = `
 .field.where, .field.vehicle { grid-column: 1 / -1; }
 .field span { font-size: .85em; color: var(--i2); }
 .field input, .field select {
-  min-block-size: 40px;
+  min-block-size: 44px;
   min-inline-size: 0;
   inline-size: 100%;
   padding-inline: .5rem;
@@ -127,7 +132,8 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
   justify-content: space-between;
   gap: 0 .8rem;
   inline-size: 100%;
-  min-block-size: 36px;
+  min-block-size: 44px;
+  align-items: center;
   padding: .35rem .1rem;
   border: 0;
   border-block-end: 1px dashed var(--l);
@@ -139,9 +145,9 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
 .fact .value { font-weight: 700; }
 .fact .value.none { font-weight: 400; color: var(--i2); }
 .fact:hover .value { text-decoration: underline; }
-.desk .line { min-block-size: 40px; }
+.desk .line { min-block-size: 44px; }
 .desk .line .number { padding-block-start: .65rem; }
-.desk .line .fix { min-block-size: 40px; min-inline-size: 40px; }
+.desk .line .fix { min-block-size: 44px; min-inline-size: 44px; }
 .others-list { grid-area: others; padding: 1rem 1.5rem 3rem; border-block-start: 1px solid var(--l); }
 .others-list h2 { font-weight: 700; color: var(--i2); margin-block-end: .4rem; }
 .others-list ol { counter-reset: place; }
@@ -178,8 +184,10 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
 .bin .gap { stroke: var(--here); stroke-width: 1.4; }
 .bin .seen { fill: var(--here); stroke: var(--i); stroke-width: .4; }
 .bin .said { fill: var(--p); fill-opacity: .2; stroke: var(--i); stroke-width: .9; }
+[aria-busy='true'] .sentence { opacity: .5; transition: opacity .1s .25s; }
 [dir='rtl'] .bin { transform: scaleX(-1); }
 @media (max-width: 64rem) {
+  .desk .card { scroll-margin-block: 0; }
   .sheet { grid-template-columns: minmax(0, 1fr); grid-template-areas: 'card' 'paper' 'others'; grid-template-rows: none; }
   .sheet.bare { grid-template-areas: 'card' 'others'; }
   .paper { margin-inline: 0; min-block-size: 0; border-inline: 0; padding-block-end: 1.5rem; }
@@ -190,6 +198,7 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
   .others-list button { grid-template-columns: 1fr; }
   .fields { grid-template-columns: 1fr; }
 }
+@media (prefers-reduced-motion: reduce) { [aria-busy='true'] .sentence { opacity: 1; transition: none; } }
 @media (forced-colors: active) {
   .key, .head-key, .fact, .slip, .caller { border-color: ButtonText; }
   .bin .axis, .bin .said { stroke: CanvasText; }

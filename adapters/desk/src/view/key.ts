@@ -32,6 +32,7 @@ export function keyView(look: KeyLook): TemplateResult {
     type="button"
     class=${looks.filter(Boolean).join(' ')}
     data-key=${isNumber && at !== undefined ? at : nothing}
+    aria-keyshortcuts=${isNumber && at !== undefined ? at : nothing}
     aria-pressed=${isPicked === undefined ? nothing : String(isPicked)}
     @click=${press}
   >

@@ -48,27 +48,32 @@ export function nameOf(
   return fill(words.noName, { time: timeOfDay(kase.openedAt, locale) });
 }
 
+/** Whoever was spoken to less than this ago does not wait yet. */
+const freshMinutes = 0.5;
+
 /** How long a caller has been without a word. */
 export function waitOf(
   { words, locale, clock }: Pick<Shown, 'words' | 'locale' | 'clock'>,
   at: string,
 ): string {
   const minutes = minutesSince(at, clock);
-  return minutes < 0.5 ? words.justNow : duration(minutes, locale);
+  return minutes < freshMinutes ? words.justNow : duration(minutes, locale);
 }
 
 function stateOf(shown: Shown, { kase, urgency }: Other): string {
   const { words, locale } = shown;
+  const isFresh = minutesSince(kase.touchedAt, shown.clock) < freshMinutes;
   const time = waitOf(shown, kase.touchedAt);
+  const waits = isFresh ? time : fill(words.waits, { time });
   switch (urgency) {
     case 'danger':
-      return `${words.danger} · ${fill(words.waits, { time })}`;
+      return `${words.danger} · ${waits}`;
     case 'traffic':
-      return fill(words.traffic, { time });
+      return `${words.traffic} · ${waits}`;
     case 'call-back':
       return words.callBack;
     case 'waits':
-      return fill(words.waits, { time });
+      return waits;
     case 'under-way':
       return fill(words.underWay, {
         time: timeOfDay(kase.sent?.callBackAt ?? kase.openedAt, locale),

@@ -1,6 +1,7 @@
 /**
  * The whole desk.
  */
+import { positionOf } from '@keyturn/core';
 import { directionOf } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyOf } from '../keys.ts';
@@ -12,7 +13,7 @@ import { cardOf, helpOf } from './card.ts';
 import { causeCard, helpCard, sendCard, underWayCard } from './send-card.ts';
 import type { InHand, Shown } from './shown.ts';
 import { practice } from './practice.ts';
-import { askingCard, dangerCard, notes, sentence, stepCard } from './step-card.ts';
+import { askingCard, dangerCard, entryOf, notes, sentence, stepCard } from './step-card.ts';
 import { fill } from '../wording.ts';
 
 /** Draws the desk. */
@@ -35,7 +36,7 @@ export function page(shown: Shown): TemplateResult {
 function desk(shown: Shown): TemplateResult {
   const { inHand } = shown;
   return html`<div class=${inHand === undefined ? 'sheet bare' : 'sheet'}>
-    <section class="card" aria-labelledby="asked">
+    <section class="card" aria-labelledby="asked" aria-busy=${String(inHand?.isBusy === true)}>
       ${inHand === undefined ? nothing : practice(shown, inHand)} ${notes(shown, inHand)}
       ${inHand === undefined ? empty(shown) : card(shown, inHand)}
       ${inHand === undefined ? nothing : line(shown)}
@@ -99,13 +100,16 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
   const isAnswered = inHand.kase.sitting.case.state.order.length > 0;
   const kind = cardOf(shown.hand, inHand.kase);
   const isAsked = kind === 'step' || kind === 'asking';
+  // These begin a figure where one is to be typed.
+  const isFigure = entryOf(shown) === 'figure';
   const small = (
     command: 'dont-know' | 'cannot' | 'correct' | 'words' | 'send-now' | 'danger',
     label: string,
+    at: string = keyOf[command],
   ): TemplateResult =>
     keyView({
       label,
-      at: keyOf[command],
+      ...(at === '' ? {} : { at }),
       isSmall: true,
       press: () => {
         act.command(command);
@@ -113,9 +117,9 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
     });
   return html`<div class="keys row">
     ${
-      kind === 'step'
-        ? html`${small('dont-know', speaker.key('dontKnow'))}
-          ${small('cannot', speaker.key('cannot'))}`
+      kind === 'step' && positionOf(inHand.kase.sitting.case).awaiting === 'answer'
+        ? html`${small('dont-know', speaker.key('dontKnow'), isFigure ? '?' : '0')}
+          ${small('cannot', speaker.key('cannot'), isFigure ? '' : keyOf.cannot)}`
         : nothing
     }
     ${isAnswered ? small('correct', words.correct) : nothing}

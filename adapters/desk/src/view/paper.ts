@@ -24,7 +24,7 @@ const spotChecks = [
 export function paper(shown: Shown, inHand: InHand): TemplateResult {
   const { words } = shown;
   return html`<section class="paper" aria-label=${words.paper}>
-    ${whoCalls(shown, inHand)} ${spot(shown, inHand)} ${found(shown, inHand)} ${fits(shown, inHand)}
+    ${whoCalls(shown, inHand)} ${fits(shown, inHand)} ${found(shown, inHand)} ${spot(shown, inHand)}
   </section>`;
 }
 
@@ -68,7 +68,8 @@ function spot(shown: Shown, { kase }: InHand): TemplateResult {
   const { answers, context } = kase.sitting.case.state;
   const told = (check: string): string => {
     const answer = answers[check]?.at(-1);
-    if (!isSaid(answer)) return words.notAsked;
+    if (answer === undefined) return words.notAsked;
+    if (!isSaid(answer)) return words.notKnown;
     if (isReading(answer)) return speaker.formatQuantity(answer);
     return listed(
       answer.map((one) => speaker.answerLabel(check, one)),

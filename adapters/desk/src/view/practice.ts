@@ -22,7 +22,7 @@ export function practice(shown: Shown, inHand: InHand): TemplateResult | typeof 
 }
 
 function guide(shown: Shown, inHand: InHand, invented: InventedCaller): readonly string[] {
-  const { words, texts, hand } = shown;
+  const { words, speaker, hand } = shown;
   switch (cardOf(hand, inHand.kase)) {
     case 'step':
       return positionOf(inHand.kase.sitting.case).awaiting === 'confirm'
@@ -33,7 +33,7 @@ function guide(shown: Shown, inHand: InHand, invented: InventedCaller): readonly
     case 'under-way':
       return [words.guideSent];
     case 'cause':
-      return [fill(words.guideCause, { cause: texts.faults[invented.cause]?.name ?? '' })];
+      return [fill(words.guideCause, { cause: speaker.faultName(invented.cause) })];
     case 'asking':
     case 'danger':
     case 'help':

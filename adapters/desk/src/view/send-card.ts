@@ -2,10 +2,11 @@
  * What to send: which help, how surely, what it brings, what is said to the caller and to the
  * technician, and when to call back.
  */
+import { positionOf } from '@keyturn/core';
 import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { helpShares, helpWords } from '../case/help.ts';
-import { technicianNote } from '../case/note.ts';
+import { helpShares, helpWords, isForFault } from '../case/help.ts';
+import { technicianSlip } from '../case/slip.ts';
 import { keyView, numbered } from './key.ts';
 import type { InHand, Shown } from './shown.ts';
 import { sentence } from './step-card.ts';
@@ -36,6 +37,16 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
           act.hand({ open: 'help' });
         },
       },
+      ...(verdict === null && positionOf(inHand.kase.sitting.case).awaiting !== 'nothing'
+        ? [
+            {
+              label: words.askOn,
+              press: () => {
+                act.hand({ goesOn: true });
+              },
+            },
+          ]
+        : []),
     ])}
     <div class="briefing">
       <div>
@@ -49,8 +60,8 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
         <h3>${words.tellCaller}</h3>
         ${isVerdict && stop === undefined ? callerCautions(shown, inHand) : nothing}
         <ul>
-          ${help === 'nothing' ? nothing : html`<li>${words.tellStay}</li>`}
           ${isVerdict ? callerLines(shown, verdict.remedy).map((line) => html`<li>${line}</li>`) : nothing}
+          ${help === 'nothing' ? nothing : html`<li>${words.tellStay}</li>`}
         </ul>
       </section>
     </div>`;
@@ -65,6 +76,7 @@ function sureness(shown: Shown, inHand: InHand, help: string): string {
     const [rendered] = speaker.render([verdict]);
     return rendered?.kind === 'verdict' ? `${rendered.title}. ${rendered.strength}` : '';
   }
+  if (!isForFault(flow, help)) return words.sureOwn;
   const ranking = verdict?.ranking ?? leaders;
   if (ranking.length === 0) return words.sureGuessNone;
   const share = helpShares(flow, [help], ranking)[0]?.[1] ?? 0;
@@ -99,7 +111,7 @@ function callerCautions({ flow, speaker }: Shown, { laid }: InHand): TemplateRes
 function noteView(shown: Shown, inHand: InHand, help: string): TemplateResult {
   const { words, act, speaker, texts } = shown;
   const { kase, caller } = inHand;
-  const lines = technicianNote({
+  const lines = technicianSlip({
     case: kase.sitting.case,
     help,
     caller,
@@ -159,6 +171,7 @@ export function helpCard(shown: Shown, inHand: InHand): TemplateResult {
 export function underWayCard(shown: Shown, inHand: InHand): TemplateResult {
   const { words, texts, act, locale, clock, hand } = shown;
   const { sent } = inHand.kase;
+  const { verdict } = inHand.kase.sitting.case.state;
   if (sent === null) return html``;
   const left = (Date.parse(sent.callBackAt) - clock) / 60_000;
   const time = timeOfDay(sent.callBackAt, locale);
@@ -176,6 +189,13 @@ export function underWayCard(shown: Shown, inHand: InHand): TemplateResult {
           : fill(words.callBackIn, { time, left: duration(left, locale) })
       }
     </p>
+    ${
+      verdict === null || verdict.send === sent.help
+        ? nothing
+        : html`<p class="sure">
+            <b>${words.toSend}: ${helpWords(texts, verdict.send).name ?? words.nobody}</b>
+          </p>`
+    }
     ${numbered([
       {
         label: fill(words.later, { time: duration(callBacks[0], locale) }),
@@ -202,6 +222,16 @@ export function underWayCard(shown: Shown, inHand: InHand): TemplateResult {
           act.hand({ open: 'help' });
         },
       },
+      ...(verdict === null && positionOf(inHand.kase.sitting.case).awaiting !== 'nothing'
+        ? [
+            {
+              label: words.askOn,
+              press: () => {
+                act.hand({ goesOn: true });
+              },
+            },
+          ]
+        : []),
     ])}
     <div class="briefing">${noteView(shown, inHand, sent.help)}</div>`;
 }
@@ -211,11 +241,11 @@ const numberedCauses = 8;
 
 /** What it turned out to be. */
 export function causeCard(shown: Shown, inHand: InHand): TemplateResult {
-  const { words, texts, act, flow } = shown;
+  const { words, speaker, act, flow } = shown;
   const { verdict, leaders } = inHand.kase.sitting.case.state;
   const likely = (verdict?.ranking ?? leaders).map(([id]) => id);
   const all = [...new Set([...likely, ...Object.keys(flow.faults)])];
-  const name = (id: string): string => texts.faults[id]?.name ?? id;
+  const name = speaker.faultName;
   const counted = (event: Event): void => {
     event.preventDefault();
     const chosen = new FormData(event.currentTarget as HTMLFormElement).get('cause');

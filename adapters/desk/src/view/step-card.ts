@@ -8,6 +8,8 @@ import type { Rendered } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { helpWords } from '../case/help.ts';
 import { answering } from '../engine/engine.ts';
+import type { Pressing } from '../keys.ts';
+import { cardOf } from './card.ts';
 import { keyView, numbered } from './key.ts';
 import type { InHand, Shown } from './shown.ts';
 import { fill } from '../wording.ts';
@@ -20,6 +22,16 @@ export function questionOf({ hand, flow, speaker, inHand }: Shown): Question | u
   const message = hand.asking === null ? undefined : askAgain({ flow }, hand.asking);
   const said = speaker.render(message === undefined ? inHand.laid.inHand : [message]);
   return said.find((one) => one.kind === 'question');
+}
+
+/** What the card takes now. */
+export function entryOf(shown: Shown): Pressing['entry'] {
+  const { inHand, hand, screen } = shown;
+  if (inHand === undefined || screen !== 'desk') return 'nothing';
+  const isAsked = ['step', 'asking'].includes(cardOf(hand, inHand.kase));
+  const question = isAsked ? questionOf(shown) : undefined;
+  if (question?.entry === 'reading' && question.options.length === 0) return 'figure';
+  return question?.entry === 'choices' ? 'several' : 'one';
 }
 
 /** Draws the step. */
@@ -207,7 +219,7 @@ function changeOf(
   if (leader === undefined || !tells(why)) return undefined;
   const [fault, share] = leader;
   return fill(words.then, {
-    fault: speaker.formatShare(texts.faults[fault]?.name ?? fault, share),
+    fault: speaker.formatShare(speaker.faultName(fault), share),
     help: helpWords(texts, flow.faults[fault]?.send ?? '').name ?? words.nobody,
   });
 }
@@ -299,14 +311,12 @@ export function dangerCard({ flow, texts, words, act }: Shown): TemplateResult {
 
 /** What was said last, and answers that a line may have meant. */
 export function notes(shown: Shown, inHand: InHand | undefined): TemplateResult {
-  const { notices, act, words } = shown;
+  const { notices, act } = shown;
   const said = inHand?.said ?? [];
   const offers = inHand?.kase.sitting.offers ?? [];
-  const isBusy = inHand?.isBusy === true;
-  const isEmpty = notices.length + said.length + offers.length === 0 && !isBusy;
+  const isEmpty = notices.length + said.length + offers.length === 0;
   return html`<div class=${isEmpty ? 'notes empty' : 'notes'} role="status">
     ${notices.map((notice) => html`<p class="refused">${notice}</p>`)}
-    ${isBusy ? html`<p class="busy">${words.working}</p>` : nothing}
     ${said.map((one) =>
       one.kind === 'numbers'
         ? html`<div class="numbers">${sections(one.sections)}</div>`

@@ -2,7 +2,7 @@
 export type FlatTexts = ReadonlyMap<string, string>;
 
 /** What people say is written anew in every language, and is no translation. */
-const ownToLanguage = ['said'];
+const ownToLanguage = ['said', 'unless'];
 
 /** Lays a tree of texts out flat; lists are texts of their own, by their places. */
 export function flattenTexts(tree: unknown, key = ''): FlatTexts {

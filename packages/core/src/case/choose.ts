@@ -4,19 +4,20 @@
  *
  * Choosing among the possible checks by their worth is a matter of this file alone.
  */
-import { checksOf, holds } from '../flow/condition.ts';
-import type { Check, Flow } from '../flow/flow.ts';
+import { checksOf, checksToMake, holds, type Condition, type Known } from '../flow/condition.ts';
+import type { Check, Fault, Flow } from '../flow/flow.ts';
 import { assess } from './assessment.ts';
-import { leadersWithin } from './belief.ts';
+import { answerRows, leadersWithin } from './belief.ts';
 import { isOfCircuit } from './circuit-evidence.ts';
 import { isDoubted } from './doubt.ts';
+import type { Findings } from './findings.ts';
 import { firstOpen, isAskable, isPossible, openChecks } from './open-checks.ts';
 import { nextAgain, nextByTable } from './judge.ts';
 import { planOf, type PlannedCheck } from './plan.ts';
 import { covers, hasKit } from './possible.ts';
 import { outcomeOf, provesRepair } from './repair-proof.ts';
 import type { CaseState, Next } from './state.ts';
-import { leadingFault, remedyFor, sendFor } from './verdict.ts';
+import { leadingFault, sendFor } from './verdict.ts';
 import { minutesOf, mostTelling, planFrom, weigh, type WeighedCase } from './worth.ts';
 
 /** A leading fault this likely that can no longer be proved ends the questions. */
@@ -152,10 +153,14 @@ function gateOf(flow: Flow, check: Check, open: readonly PlannedCheck[]): Planne
   return before.find((one) => hanging.includes(one.check.id));
 }
 
+/** A proof is sought for so many minutes, however likely it is that it fails. */
+const proofMinutes = 30;
+
 /**
  * A check that takes the leading fault nearer to its proof: of the proofs still open the one that
- * takes least, and of its checks the shortest. A proof is had where it takes no longer than the
- * mistake would; a dispatcher needs none, but for sending nobody.
+ * takes least, and of its checks the shortest. What takes long is only made where the mistake that a
+ * proof spares, as likely as it is to come about, would take longer; a dispatcher needs none, but for
+ * sending nobody.
  */
 function checkForProof(
   flow: Flow,
@@ -167,30 +172,71 @@ function checkForProof(
   const judged = { flow, fault, strength: 'likely' } as const;
   const isSending = state.context['role'] === 'dispatcher';
   if (isSending && sendFor(judged, assessment) !== nobody) return undefined;
-  const mistake = flow.costs?.remedies[remedyFor(judged, assessment)]?.wrong ?? 0;
+  const mistake = Math.max(
+    ...fault.remedies.map(({ remedy }) => flow.costs?.remedies[remedy]?.wrong ?? 0),
+  );
   const isOpen = (id: string): boolean => open.some(({ check }) => check.id === id);
-  const { known } = assessment.findings;
+  const { findings } = assessment;
   const missing = fault.proofs
-    .filter((proof) => holds(proof, known) !== false)
-    .map((proof) => [...new Set(checksOf(proof))].filter((id) => !known.finding(id)))
-    .map((ids) => ids.flatMap((id) => flow.checks[id] ?? []))
+    .filter((proof) => holds(proof, findings.known) !== false)
+    .map((proof) => ({
+      proof,
+      checks: [...new Set(checksToMake(proof))]
+        .filter((id) => !findings.known.finding(id))
+        .flatMap((id) => flow.checks[id] ?? []),
+    }))
     // One check may have to be made before another can be.
     .filter(
-      (checks) =>
+      ({ checks }) =>
         checks.some(({ id }) => isOpen(id)) &&
         checks.every(
           (check) => state.answers[check.id] === undefined && hasKit(flow, check, state),
         ),
     )
-    .map((checks) => ({
+    .map(({ proof, checks }) => ({
+      proof,
       checks,
       takes: checks.reduce((sum, check) => sum + minutesOf(check), 0),
     }))
-    .filter(({ takes }) => takes <= mistake)
+    .filter(
+      ({ proof, checks, takes }) =>
+        takes <= proofMinutes ||
+        takes <=
+          mistake *
+            chanceToProve(flow, findings, { fault, proof, check: longestOf(checks)?.id ?? '' }),
+    )
     .sort((one, other) => one.takes - other.takes);
   return missing[0]?.checks
     .filter(({ id }) => isOpen(id))
     .toSorted((one, other) => minutesOf(one) - minutesOf(other))[0]?.id;
+}
+
+function longestOf(checks: readonly Check[]): Check | undefined {
+  return checks.toSorted((one, other) => minutesOf(other) - minutesOf(one))[0];
+}
+
+/** How likely it is, with a fault, that a check answers so that a proof of it may still come about. */
+function chanceToProve(
+  flow: Flow,
+  findings: Findings,
+  sought: { readonly fault: Fault; readonly proof: Condition; readonly check: string },
+): number {
+  const { fault, proof, check } = sought;
+  const { known } = findings;
+  const position = Object.keys(flow.faults).indexOf(fault.id);
+  const rows = answerRows(flow, findings, check);
+  if (rows === undefined) return 1;
+  return [...rows].reduce((sum, [answer, row]) => {
+    const supposed = { check, weights: { [answer]: 1 } };
+    const then: Known = {
+      finding: (id) => (id === check ? supposed : known.finding(id)),
+      findings: (id) => (id === check ? [supposed] : known.findings(id)),
+      context: (path) => known.context(path),
+      raised: (interrupt) => known.raised(interrupt),
+      limit: (name) => known.limit(name),
+    };
+    return holds(proof, then) === false ? sum : sum + (row[position] ?? 0);
+  }, 0);
 }
 
 /** True when more answers would not change what is done. */

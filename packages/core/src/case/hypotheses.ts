@@ -174,17 +174,17 @@ function setOfPair(one: CircuitSet, other: CircuitSet): CircuitSet {
  */
 const leastFailing = 0.06;
 
-/** Computers that nothing but the battery's weakness keeps from starting: V, of 12 V. */
-const computersFrom = { volts: 10.4, spread: 0.4, least: 0.005 };
+/** Computers that nothing but the battery's weakness keeps from starting: V, of 12 V, once awake. */
+const computersFrom = { volts: 9.6, spread: 0.4, least: 0.005 };
 
 /** How likely it is that this circuit is why the vehicle does not start, up to a factor. */
 function failing(state: CircuitState): number {
-  const { figures, bodyRest, kind } = state;
+  const { figures, held, kind } = state;
   if (Number.isFinite(figures.control)) {
     return 1 - (1 - leastFailing) * (predictChoice(state, 'complaint').at(-1) ?? 0);
   }
   const { volts, spread, least } = computersFrom;
-  return 1 - (1 - least) * normalProbability((bodyRest / kind.series - volts) / spread);
+  return 1 - (1 - least) * normalProbability((held.body / kind.series - volts) / spread);
 }
 
 function drawSets(circuit: CircuitEvidence, context: LimitContext, known: Known) {

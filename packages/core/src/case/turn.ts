@@ -8,7 +8,7 @@ import { foldEvent, foldOpening, requireFit, type Case } from './case.ts';
 import { readContext } from './context.ts';
 import type { CaseEvent } from './event.ts';
 import { eventFormat } from './event.ts';
-import { inputSchema, type Input } from './input.ts';
+import { inputSchema, type AnswerInput, type Input } from './input.ts';
 import { interpret, refusal } from './interpret.ts';
 import type { Message } from './message.ts';
 import { limitFaults } from './part-limits.ts';
@@ -31,6 +31,8 @@ export interface Opening {
   readonly context?: Readonly<Record<string, unknown>>;
   /** The terms of the shop, where a part is taken back. */
   readonly policy?: Policy;
+  /** Answers that are known before the first question. */
+  readonly answers?: readonly AnswerInput[];
   /** Checks not to be put, since nobody is there to answer them. */
   readonly notAsked?: readonly string[];
 }
@@ -53,7 +55,7 @@ export class ContextError extends Error {
  * Opens a case and says its first question.
  *
  * @throws ContextError when the context holds an unknown field or a value that the field cannot
- *   have, or when `at` is no instant.
+ *   have, when an answer cannot be taken, or when `at` is no instant.
  */
 export function openCase(chart: Chart, opening: Opening): Step {
   if (!isInstant(opening.at)) {
@@ -75,11 +77,15 @@ export function openCase(chart: Chart, opening: Opening): Step {
     ...(opening.policy === undefined ? {} : { policy: opening.policy }),
   };
   const kase = foldOpening(chart, event);
-  return {
-    case: kase,
-    events: [event],
-    messages: [{ kind: 'tell', tell: 'opening' }, ...tellPosition(chart, kase)],
-  };
+  const greeting: Message = { kind: 'tell', tell: 'opening' };
+  const { at, answers = [] } = opening;
+  if (answers.length === 0) {
+    return { case: kase, events: [event], messages: [greeting, ...tellPosition(chart, kase)] };
+  }
+  const told = turn(chart, kase, { at, input: { type: 'answers', answers } });
+  const [first] = told.messages;
+  if (first?.kind === 'refused') throw new ContextError('answers', first.given, first.possible);
+  return { ...told, events: [event, ...told.events], messages: [greeting, ...told.messages] };
 }
 
 /**

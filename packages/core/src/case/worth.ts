@@ -13,9 +13,9 @@ import { planOf, type PlannedCheck } from './plan.ts';
 import type { CaseState } from './state.ts';
 import { remedyFor, sendFor } from './verdict.ts';
 
-/** Minutes that a check takes of a person: while it waits, other things can be done. */
-export function minutesOf({ minutes, waitMinutes = 0 }: Check): number {
-  return minutes - waitMinutes;
+/** Minutes that a check takes: the vehicle stands while it waits, whatever else is done. */
+export function minutesOf({ minutes }: Check): number {
+  return minutes;
 }
 
 /** A fault less likely than this is not planned for: no check is asked on its account. */

@@ -4,7 +4,7 @@
  * rest voltage where that very battery starts from.
  */
 import { batteryModel, batteryVoltage, type BatteryModel } from '@keyturn/electrics';
-import { rechargedBattery, type CircuitState } from './solve-state.ts';
+import { rechargedBattery, type CircuitState, type HeldFigures } from './solve-state.ts';
 
 /** Every reading that the circuit model knows. */
 export const circuitReadings = [
@@ -74,11 +74,14 @@ export interface Predicted {
   readonly means?: readonly number[];
 }
 
-/** A measured rest voltage moves the battery's own by this much at the most; beyond it is odd. */
+/**
+ * A rest voltage measured further than this from what a state allows, V of 12 V, is a slip: it tells
+ * nothing of other readings.
+ */
 const mostShift = 1;
 
-/** All lamps and the windows on, A. Common practice, no source. */
-const lampsAmperes = 50;
+/** All lamps and the windows on, A, of equally many vehicles. Common practice, no source. */
+const lampsAmperes = [25, 38, 52];
 
 /** What a battery loses in 15 s under half of its cold-cranking current, beyond the first moment. */
 const loadTestSag = 0.3;
@@ -107,7 +110,7 @@ export function predictReading(
       return rests.length > 0 ? { ...steady(state.rest), means: rests } : steady(state.rest);
     }
     case 'lamps':
-      return underLoad(state, lampsAmperes, measured);
+      return anyOf(lampsAmperes.map((amperes) => underLoad(state, amperes, measured)));
     case 'load-test': {
       const amperes = (measured.label ?? figures.rating) / 2;
       const loaded = measured.isRecharged
@@ -121,50 +124,86 @@ export function predictReading(
     }
     case 'recharged':
       return steady(rechargedBattery(state).emfV);
-    case 'crank':
-      return held.isOhmic && measured.current !== undefined && measured.current > 0
-        ? sagging(underLoad(state, measured.current, measured), crankSag * kind.series)
-        : {
-            mean: Math.max(0, held.post + shiftOf(state, measured) - sagOf(state)),
-            load: Math.max(0, battery.emfV - held.post),
-            swing: swingOf(state) * battery.emfV,
-          };
-    case 'current':
-      return { mean: held.current, load: held.current, swing: chatter(state) * held.current };
+    case 'crank': {
+      if (held.isOhmic && measured.current !== undefined && measured.current > 0) {
+        return sagging(underLoad(state, measured.current, measured), crankSag * kind.series);
+      }
+      const shift = shiftOf(state, measured) - sagOf(state);
+      const shown = heldReading(state, ({ post }) => Math.max(0, post + shift));
+      const load = Math.max(0, battery.emfV - held.post);
+      // With no current to speak of lamps and ignition, which vary, are what the battery gives.
+      const swing = held.held === 'silent' ? 0.015 * battery.emfV : shown.swing;
+      return { ...shown, load, swing };
+    }
+    case 'current': {
+      const shown = heldReading(state, ({ current }) => current);
+      return { ...shown, load: shown.mean };
+    }
     case 'clamps':
     case 'positive':
     case 'ground':
     case 'contacts':
       return drop(state, reading, measured);
-    case 'control': {
-      const lost = held.post - held.control;
-      const post = measured.crank ?? held.post;
-      return { mean: Math.max(0, post - lost), load: 0, swing: chatter(state) * battery.emfV };
+    // Some hold the black probe on the starter's body, some on the battery's negative post.
+    case 'control':
+      return anyOf(
+        [0, 1].map((post) =>
+          heldReading(state, (at) => {
+            const against = at.control + (at.control > 0 ? post * at.ground : 0);
+            return Math.max(0, (measured.crank ?? at.post) - at.post + against);
+          }),
+        ),
+      );
+    case 'feed': {
+      const shift = shiftOf(state, measured);
+      return anyOf(
+        [state.feedRest, state.bodyRest].map((volts) => steady(volts > 0 ? volts + shift : 0)),
+      );
     }
-    case 'feed':
-      return steady(state.bodyRest + (state.bodyRest > 0 ? shiftOf(state, measured) : 0));
     case 'command':
-      return steady(figures.control === Infinity ? 0 : 0.97 * held.body);
+      return figures.control === Infinity
+        ? steady(0)
+        : anyOf([
+            heldReading(state, ({ feed }) => 0.97 * feed),
+            heldReading(state, () => 0.97 * held.body),
+          ]);
   }
 }
 
-/** With no current to speak of lamps and ignition, which vary, are what the battery gives. */
-function swingOf(state: CircuitState): number {
-  return state.held.held === 'silent' ? 0.015 : chatter(state);
+/** Equally many vehicles each. */
+function anyOf(all: readonly Predicted[]): Predicted {
+  const means = all.flatMap((one) => one.means ?? [one.mean]);
+  const meanOf = (read: (one: Predicted) => number): number =>
+    all.reduce((sum, one) => sum + read(one), 0) / all.length;
+  return {
+    mean: meanOf(({ mean }) => mean),
+    load: meanOf(({ load }) => load),
+    swing: meanOf(({ swing }) => swing),
+    means,
+  };
 }
 
 function steady(mean: number): Predicted {
   return { mean, load: 0, swing: 0 };
 }
 
-/** Of the figure, how far a meter swings about it while the solenoid chatters. */
-function chatter({ held }: CircuitState): number {
-  return held.held === 'rapid-clicking' ? 0.15 : 0;
+/** Of the difference between the moments of a chatter, how far a meter swings about what it shows. */
+const chatterSwing = 0.35;
+
+/** A figure while start is held; of a chatter a meter may show either moment, or what is between. */
+function heldReading({ held }: CircuitState, read: (at: HeldFigures) => number): Predicted {
+  const { moments } = held;
+  if (moments === undefined) return steady(read(held));
+  const [before, closed] = moments.map(read) as [number, number];
+  const mean = (before + closed) / 2;
+  const swing = chatterSwing * Math.abs(before - closed);
+  return { mean, load: 0, swing, means: [before, mean, closed] };
 }
 
 /** How far the battery was measured from where this state has it. */
-function shiftOf({ rest }: CircuitState, { rest: found }: Measured): number {
-  return found === undefined ? 0 : Math.max(-mostShift, Math.min(mostShift, found - rest));
+function shiftOf({ rest, kind }: CircuitState, { rest: found }: Measured): number {
+  if (found === undefined || Math.abs(found - rest) > mostShift * kind.series) return 0;
+  return found - rest;
 }
 
 function underLoad(state: CircuitState, amperes: number, measured: Measured): Predicted {
@@ -179,8 +218,11 @@ function restedBattery(
   { undrawn, figures, kind }: CircuitState,
   { rest }: Measured,
 ): BatteryModel | undefined {
-  if (rest === undefined || undrawn.rests.length === 0) return undefined;
   const { technology, series } = kind;
+  const isAllowed = undrawn.rests.some(
+    (usual) => rest !== undefined && Math.abs(rest - usual) <= mostShift * series,
+  );
+  if (rest === undefined || !isAllowed) return undefined;
   const { rating: ratingA, health, temperature: temperatureC } = figures;
   return batteryModel({ ratingA, health, restV: rest / series, technology, temperatureC, series });
 }
@@ -197,13 +239,12 @@ function drop(
   { current }: Measured,
 ): Predicted {
   const { held, battery, undrawn } = state;
-  const volts = held[part];
   const isScaled = held.isOhmic && current !== undefined && current > 0 && held.current > 0;
-  const mean = isScaled ? (volts * current) / held.current : volts;
+  const scale = isScaled ? current / held.current : 1;
+  const shown = heldReading(state, (at) => at[part] * scale);
   // Over what is open stands all there is, whatever its resistance was taken for.
-  const load = Math.min(Math.abs(mean), 0.3 * battery.emfV);
-  const swing = Math.hypot(chatter(state) * battery.emfV, undrawn.parts[part] * load);
-  return { mean, load, swing };
+  const load = Math.min(Math.abs(shown.mean), 0.3 * battery.emfV);
+  return { ...shown, load, swing: Math.hypot(shown.swing, undrawn.parts[part] * load) };
 }
 
 /** Part of the label that an electronic tester finds: it conducts less as it is worn and empty. */

@@ -19,11 +19,8 @@ import type { CircuitFigures } from './figures.ts';
 /** What the starter does while start is held. */
 export type Held = 'silent' | 'rapid-clicking' | 'single-click' | 'turning';
 
-/** Figures of the circuit while start is held, in V and A; `swing` tells a chattering solenoid. */
-export interface HeldReadings {
-  readonly held: Held;
-  /** Speed of the engine, /min. */
-  readonly speed: number;
+/** Figures of the circuit at one moment while start is held, in V and A. */
+export interface HeldFigures {
   readonly current: number;
   readonly post: number;
   readonly clamps: number;
@@ -31,8 +28,19 @@ export interface HeldReadings {
   readonly ground: number;
   readonly contacts: number;
   readonly control: number;
-  /** At the lamps and the start circuit. */
+  /** At the positive clamp, against the negative post. */
+  readonly feed: number;
+}
+
+/** The same as a meter shows it, which is slower than a chattering solenoid. */
+export interface HeldReadings extends HeldFigures {
+  readonly held: Held;
+  /** Speed of the engine, /min. */
+  readonly speed: number;
+  /** At the lamps and the start circuit, against the body. */
   readonly body: number;
+  /** Where the solenoid chatters: before its contacts close, and with them closed. */
+  readonly moments?: readonly [HeldFigures, HeldFigures];
   /** True where the drops follow the current by resistance, so that one current explains all. */
   readonly isOhmic: boolean;
 }
@@ -57,6 +65,8 @@ export interface CircuitState {
   readonly rest: number;
   /** Volts at the lamps with the ignition on. */
   readonly bodyRest: number;
+  /** The same against the negative post. */
+  readonly feedRest: number;
   readonly held: HeldReadings;
   readonly undrawn: UndrawnSpread;
 }
@@ -72,13 +82,15 @@ export function solveState(
 ): CircuitState {
   const battery = batteryOf(figures, kind, figures);
   const circuit = circuitOf({ figures, kind, battery });
-  const bodyOhm = circuit.positiveClampOhm + circuit.negativeClampOhm + figures.supply / 1000;
+  const feedOhm = circuit.positiveClampOhm + figures.supply / 1000;
+  const postOn = Math.max(0, batteryVoltage(battery, bodyAmperes));
   return {
     figures,
     kind,
     battery,
     rest: battery.emfV + figures.surface * kind.series,
-    bodyRest: bodyVolts(Math.max(0, batteryVoltage(battery, bodyAmperes)), bodyOhm, kind),
+    bodyRest: bodyVolts(postOn, feedOhm + circuit.negativeClampOhm, kind),
+    feedRest: bodyVolts(postOn, feedOhm, kind),
     held: holdStart(figures, circuit, kind),
     undrawn,
   };
@@ -182,11 +194,13 @@ export function holdStart(
 
 function whileHeld(figures: CircuitFigures, circuit: CrankingCircuit): Omit<HeldReadings, 'body'> {
   const attempt = attemptStart(circuit);
+  if (figures.wake > 0 && !Number.isFinite(circuit.controlOhm)) {
+    return { ...beforeClosing(circuit, woken(figures.wake)), held: 'silent' };
+  }
   switch (attempt.outcome) {
     case 'silent':
       return { ...beforeClosing(circuit, attempt), held: 'silent' };
     case 'rapid-clicking': {
-      // A meter shows the mean of both moments.
       const before = beforeClosing(circuit, attempt);
       const closed = fromSolution(solveStanding(circuit), 'rapid-clicking');
       return {
@@ -199,7 +213,9 @@ function whileHeld(figures: CircuitFigures, circuit: CrankingCircuit): Omit<Held
         ground: (before.ground + closed.ground) / 2,
         contacts: (before.contacts + closed.contacts) / 2,
         control: (before.control + closed.control) / 2,
+        feed: (before.feed + closed.feed) / 2,
         isOhmic: false,
+        moments: [before, closed],
       };
     }
     default: {
@@ -217,6 +233,11 @@ function whileHeld(figures: CircuitFigures, circuit: CrankingCircuit): Omit<Held
         : fromSolution(solveStanding(circuit), 'single-click');
     }
   }
+}
+
+/** No winding draws, but the drive's computers and what they wake. */
+function woken(amperes: number): { readonly windingA: number; readonly controlV: number } {
+  return { windingA: amperes, controlV: 0 };
 }
 
 /** Both windings draw, the contacts are open, and the motor's stud is at ground through the motor. */
@@ -244,6 +265,7 @@ function beforeClosing(
       ? Math.max(0, post - positive - ground - stud)
       : 0,
     control: controlV,
+    feed: Math.max(0, post - positive),
     isOhmic: false,
   };
 }
@@ -264,6 +286,7 @@ function fromSolution(solution: CrankingSolution, held: Held): Omit<HeldReadings
     ground: solution.groundV,
     contacts: solution.contactsV,
     control: solution.controlV,
+    feed: Math.max(0, solution.postV - solution.positiveClampV),
     isOhmic: held !== 'rapid-clicking',
   };
 }

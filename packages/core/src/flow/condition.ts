@@ -121,6 +121,19 @@ export function checksOf(condition: Condition): readonly string[] {
   }
 }
 
+/** Of those the checks that must be made for it to hold: what is to be left unanswered need not. */
+export function checksToMake(condition: Condition): readonly string[] {
+  switch (condition.kind) {
+    case 'all':
+    case 'any':
+      return condition.of.flatMap(checksToMake);
+    case 'not':
+      return condition.of.kind === 'answered' ? [] : checksToMake(condition.of);
+    default:
+      return checksOf(condition);
+  }
+}
+
 /** The fields of the context that a condition asks about, by dotted path. */
 export function fieldsOf(condition: Condition): readonly string[] {
   switch (condition.kind) {

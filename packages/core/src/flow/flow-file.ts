@@ -407,6 +407,17 @@ export const flowFile = z
           'the check that supplies each quantity which limits, and the tally of losses, go by',
       }),
     turning: condition.optional().meta({ description: 'when the engine is known to turn' }),
+    parts: z
+      .partialRecord(
+        z.enum(soldParts),
+        z.strictObject({
+          faults: z.array(id).min(1).meta({ description: 'the faults that are of this part' }),
+          against: condition.optional(),
+          elsewhere: condition.optional(),
+        }),
+      )
+      .optional()
+      .meta({ description: 'when the findings speak against a part, and when for something else' }),
     cautions: z.record(id, caution).optional(),
     stops: z.record(id, stop).optional(),
     interrupts: z

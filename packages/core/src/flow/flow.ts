@@ -289,6 +289,14 @@ export interface Costs {
   readonly wrongTimes: Readonly<Record<string, number>>;
 }
 
+/** When the findings of a case speak against a part, and when they point to something else. */
+export interface PartSigns {
+  /** The faults that are of this part. */
+  readonly faults: readonly string[];
+  readonly against?: Condition;
+  readonly elsewhere?: Condition;
+}
+
 /** A line of a table of decisions: the first one that holds decides. */
 export interface DecisionLine {
   /** Missing in the last line alone, which always holds. */
@@ -331,6 +339,7 @@ export interface Flow {
   readonly circuit?: CircuitEvidence;
   /** Missing where no stage goes by worth. */
   readonly costs?: Costs;
+  readonly parts: Readonly<Partial<Record<SoldPart, PartSigns>>>;
   /** Which check supplies each measured quantity that limits depend on. */
   readonly measured: Readonly<Record<string, string>>;
   /** When the engine is known to turn, and when it is known not to. */

@@ -52,6 +52,7 @@ export function mergeFlow(files: readonly ReadFile[]): LoadResult {
       prove: readProof(value.prove),
     })),
     measured: toRecord(sections.entries('measured'), ({ value = '' }) => value),
+    parts: readParts(sections, condition),
     commonCauses: sections.single('common-causes', false)?.value ?? [],
     ...readCosts(sections),
     ...(turning ? { turning: condition(turning.value, turning.place) } : {}),
@@ -86,6 +87,14 @@ function readEnd(
       ...(table === undefined ? {} : whenOf(line, table.place.in(index), condition)),
     })),
   };
+}
+
+function readParts(sections: Sections, condition: ConditionReader): Flow['parts'] {
+  return toRecord(sections.entries('parts'), ({ value, place }) => ({
+    faults: value?.faults ?? [],
+    ...(value?.against ? { against: condition(value.against, place.in('against')) } : {}),
+    ...(value?.elsewhere ? { elsewhere: condition(value.elsewhere, place.in('elsewhere')) } : {}),
+  }));
 }
 
 function namesOf(checks: readonly Entry<CheckSource>[], sections: Sections): Names {

@@ -213,6 +213,11 @@ function checkFaults(flow: Flow, sections: Sections): void {
       expectName(fault, faults, place.in('faults', index));
     }
   }
+  for (const { value, place } of sections.entries('parts')) {
+    for (const [index, fault] of (value?.faults ?? []).entries()) {
+      expectName(fault, faults, place.in('faults', index));
+    }
+  }
   for (const { value, place } of sections.entries('groups')) {
     for (const [index, fault] of value.entries()) expectName(fault, faults, place.in(index));
   }

@@ -17,7 +17,8 @@ export function spellNumbers(typed: readonly Token[], said: NumberWords): Token[
     const found = readNumber(tokens, at, said);
     const token = tokens[at];
     if (found !== undefined) {
-      spelled.push(found.number);
+      const isInWords = tokens.slice(at, found.end).every(({ kind }) => kind === 'word');
+      spelled.push(isInWords ? { ...found.number, inWords: true } : found.number);
       at = found.end;
     } else {
       if (token !== undefined) spelled.push(token);
@@ -68,9 +69,13 @@ function standsAlone(tokens: readonly Token[], at: number, { words }: NumberWord
     words.point.includes(next) ||
     Object.hasOwn(words.fractions, next) ||
     words.bareUnits.includes(next) ||
+    (words.cardinals[next] ?? 0) >= leastTens ||
     Object.values(words.units).some((said) => said.includes(next))
   );
 }
+
+/** "One eighty": a one before the tens is a hundred. */
+const leastTens = 20;
 
 /** More decimals than any meter shows. */
 const mostDecimals = 8;

@@ -80,3 +80,6 @@ export function isAlike(unit: string, other: string): boolean {
     unit === other || (kind !== undefined && kind !== 'other' && kind === unitSigns[other]?.kind)
   );
 }
+
+/** Units in which people say how long they waited or held the key. */
+export const durations: readonly string[] = ['ms', 's', 'min', 'h'];

@@ -39,7 +39,8 @@ export function createUnitReader(words: Words): UnitReader {
     for (let length = said.length; length > 0; length -= 1) {
       const word = said.slice(0, length).join(' ');
       const code = units.get(word);
-      const isArticle = words.articles.includes(word) && tokens[at + 1]?.kind === 'word';
+      const isArticle =
+        words.articles.includes(word) && ['word', 'number'].includes(tokens[at + 1]?.kind ?? '');
       if (code !== undefined && !isArticle) return { code, length };
     }
     return undefined;

@@ -108,13 +108,17 @@ function isKnownBeside(word: string, { words, reader, checks }: Lexicon): boolea
 }
 
 /** The readings that these words name, those with the longest name only. */
-export function namedChecks(tokens: readonly Token[], { lexicon }: LineContext): CheckPhrases[] {
+export function namedChecks(
+  tokens: readonly Token[],
+  { lexicon, inHand }: LineContext,
+): CheckPhrases[] {
   const heard = hear(lexicon.reader.literally(tokens), lexicon.vocabulary);
   let longest = 1;
   let named: CheckPhrases[] = [];
   for (const entry of lexicon.checks.values()) {
     if (entry.check.form.kind !== 'reading') continue;
-    const found = entry.names.filter((name) => findPhrase(heard, name) >= 0);
+    const names = inHand === undefined ? [...entry.names, ...entry.moments] : entry.names;
+    const found = names.filter((name) => findPhrase(heard, name) >= 0);
     const length = Math.max(0, ...found.map((name) => name.length));
     if (length > longest) named = [];
     if (length >= longest) {

@@ -3,11 +3,14 @@ import {
   type SaidFigure,
   findFigures,
   hasBoundOnly,
+  isDeniedAlone,
+  isVague,
   speaksOfEarlier,
   withoutDenied,
 } from './line-figures.ts';
 import { cutPieces, strangeUnit } from './line-pieces.ts';
 import { type LineResult, placePieces, unclear } from './line-placing.ts';
+import { judgeFigure } from '@keyturn/core';
 import { spellNumbers } from '../numbers/numbers.ts';
 import type { Token } from '../typed/token.ts';
 
@@ -25,14 +28,29 @@ export function readLine(typed: readonly Token[], context: LineContext): LineRes
   if (figures.length > mostFigures) return unclear('two-numbers', kept.slice(0, shownTokens));
   if (hasShare(kept, figures, context)) return unclear('not-exact', kept);
   if (hasBoundOnly(kept, figures, context)) return unclear('not-exact', kept);
+  if (isVague(kept, figures, context)) return unclear('not-exact', kept);
+  if (isDeniedAlone(kept, figures, context)) return unclear('not-exact', kept);
   const pieces = cutPieces(kept, figures, context);
-  const strange = pieces.flatMap((piece) => strangeUnit(kept, piece, context));
+  const strange = isPlainReading(figures, context)
+    ? []
+    : pieces.flatMap((piece) => strangeUnit(kept, piece, context));
   if (strange.length > 0) {
     const count = figures.length;
     return { type: 'unclear', code: 'unknown-unit', pieces: strange, names: [], figures: count };
   }
   const was = speaksOfEarlier(kept, figures, context) ? 'was' : undefined;
   return placePieces(pieces, { kept, context, earlier: isDenied ? 'denied' : was });
+}
+
+/** True where the only figure has decimals and can be the reading in hand, whatever follows it. */
+function isPlainReading(
+  [figure, more]: readonly SaidFigure[],
+  { inHand, nominal, unitHere }: LineContext,
+): boolean {
+  const form = inHand?.check.form;
+  if (figure === undefined || more !== undefined || form?.kind !== 'reading') return false;
+  const value = { value: figure.value, unit: unitHere(form.unit) };
+  return figure.decimals > 0 && judgeFigure(value, form, nominal).type === 'plausible';
 }
 
 /** "Eight of ten": no figure that can be taken as it stands. */

@@ -1,4 +1,5 @@
-import { flip, type Terms } from './terms.ts';
+import { flip, type TermReader, type Terms } from './terms.ts';
+import type { Token } from './token.ts';
 import type { Meanings, Vocabulary } from './vocabulary.ts';
 
 /** The terms of a typed text, each with the known terms that it may stand for. */
@@ -7,13 +8,36 @@ export interface Heard {
   readonly at: readonly Meanings[];
   /** Every known term that may stand in the text, as alike as it comes. */
   readonly all: Meanings;
+  /** Every word and figure as it was typed, fillers and all. */
+  readonly words: readonly string[];
 }
 
 /** From here on a typed term is the known one, typing mistakes and all. */
 const sure = 0.9;
 
+/** Reads tokens and looks every term up, so many at most. */
+export function hearTokens(
+  tokens: readonly Token[],
+  { reader, vocabulary }: { readonly reader: TermReader; readonly vocabulary: Vocabulary },
+  most: number = Infinity,
+): Heard {
+  return hear(reader.fromTokens(tokens).slice(0, most), vocabulary, wordsOf(tokens).slice(0, most));
+}
+
+/** The words and figures of some tokens as they were typed. */
+export function wordsOf(tokens: readonly Token[]): string[] {
+  return tokens.flatMap((token) => {
+    if (token.kind === 'number') return [token.digits];
+    return token.kind === 'word' ? [token.text] : [];
+  });
+}
+
 /** Looks every term up. */
-export function hear(terms: Terms, vocabulary: Vocabulary): Heard {
+export function hear(
+  terms: Terms,
+  vocabulary: Vocabulary,
+  words: readonly string[] = terms,
+): Heard {
   const at = terms.map(vocabulary);
   const all = new Map<string, number>();
   for (const meanings of new Set(at)) {
@@ -21,7 +45,7 @@ export function hear(terms: Terms, vocabulary: Vocabulary): Heard {
       if ((all.get(term) ?? 0) < likeness) all.set(term, likeness);
     }
   }
-  return { terms, at, all };
+  return { terms, at, all, words };
 }
 
 /** True where the text says the term for certain. */
@@ -52,17 +76,17 @@ function startsAt({ at }: Heard, phrase: Terms, start: number): boolean {
   return phrase.every((term, index) => means(at[start + index], term));
 }
 
-/** The figures among some terms. */
-function figuresIn(terms: Iterable<string>): string[] {
-  return [...terms].filter((term) => /^!?\d/.test(term));
+function isFigure(term: string): boolean {
+  const first = term.charCodeAt(term.startsWith('!') ? 1 : 0);
+  return first >= 48 && first <= 57;
 }
 
 /** True where the text gives a number, and not that of the phrase: "two clicks" is not "one click". */
 export function hasOtherNumber(heard: Heard, phrase: Terms): boolean {
-  const figures = figuresIn(phrase);
+  const figures = phrase.filter(isFigure);
   return (
     figures.length > 0 &&
-    figuresIn(heard.all.keys()).length > 0 &&
+    [...heard.all.keys()].some(isFigure) &&
     !figures.some((figure) => says(heard, figure))
   );
 }

@@ -33,6 +33,8 @@ export function spellWords(words: Words): Words {
     units: lists(words.units),
     bareUnits: all(words.bareUnits),
     boundsOnly: all(words.boundsOnly),
+    nearly: all(words.nearly),
+    vague: all(words.vague),
     besideFigures: all(words.besideFigures),
     negators: all(words.negators),
     clauseBreaks: all(words.clauseBreaks),

@@ -11,6 +11,8 @@ export interface SaidNumber {
 export type Token =
   | (SaidNumber & {
       readonly kind: 'number';
+      /** True where it was said in words alone: "twelve". */
+      readonly inWords?: true;
       /** The other way to read it, where a mark before three digits may be either: "12.650". */
       readonly other?: SaidNumber;
     })
@@ -99,7 +101,7 @@ function scanNumber(scan: Scan): void {
     decimals = takeDigits(scan);
   }
   const tooMany = whole.length + decimals.length > mostDigits;
-  let malformed = tooMany;
+  let malformed = tooMany || isLeftOpen(scan);
   while (isDecimalMark(scan)) {
     malformed = true;
     scan.at += 1;
@@ -119,6 +121,12 @@ function numberOf(whole: string, decimals: string, negative: boolean): SaidNumbe
   const digits = decimals === '' ? whole : `${whole === '' ? '0' : whole}.${decimals}`;
   const value = Number(digits);
   return { value: negative ? -value : value, decimals: decimals.length, digits };
+}
+
+/** "12.x", "12,xx": decimals that were left out. */
+function isLeftOpen({ text, at }: Scan): boolean {
+  if (text[at] !== '.' && text[at] !== ',') return false;
+  return text[at + 1] === 'x' && !isLetter(text[at + (text[at + 2] === 'x' ? 3 : 2)]);
 }
 
 /** A mark with a digit behind it, as between whole number and decimals. */

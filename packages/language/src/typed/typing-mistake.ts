@@ -10,8 +10,19 @@ const shortestSubstitution = 6;
  */
 export function isNear(one: string, other: string): boolean {
   const length = Math.max(one.length, other.length);
-  if (length < shortestTypo || Math.abs(one.length - other.length) > 1) return false;
-  if (one[0] !== other[0]) return false;
+  if (length < shortestTypo || one[0] !== other[0]) return false;
+  return isOneMistake(one, other, shortestSubstitution);
+}
+
+/** The same beside a figure, where few words are expected: shorter ones may be mistyped as well. */
+export function isMistyped(one: string, other: string): boolean {
+  const isSameStart = one[0] === other[0] || other.length >= shortestSubstitution;
+  return isSameStart && one !== other && isOneMistake(one, other, 0);
+}
+
+function isOneMistake(one: string, other: string, substitution: number): boolean {
+  const length = Math.max(one.length, other.length);
+  if (Math.abs(one.length - other.length) > 1) return false;
   let same = 0;
   while (same < length && one[same] === other[same]) same += 1;
   const tail = (text: string, from: number): string => text.slice(from);
@@ -21,5 +32,5 @@ export function isNear(one: string, other: string): boolean {
   }
   const isSwapped = one[same] === other[same + 1] && one[same + 1] === other[same];
   if (isSwapped && tail(one, same + 2) === tail(other, same + 2)) return true;
-  return length >= shortestSubstitution && tail(one, same + 1) === tail(other, same + 1);
+  return length >= substitution && tail(one, same + 1) === tail(other, same + 1);
 }

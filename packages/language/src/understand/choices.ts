@@ -1,4 +1,4 @@
-import { type Heard, isPhrase, findPhrase } from '../typed/heard.ts';
+import { type Heard, isPhrase, findPhrase, says } from '../typed/heard.ts';
 import { type Fit, fitOptions } from './fit.ts';
 import type { CheckPhrases, OptionPhrases } from './lexicon.ts';
 
@@ -9,10 +9,17 @@ export type Choice =
   | { readonly type: 'close'; readonly fits: readonly Fit[] }
   | { readonly type: 'none' };
 
-/** Limits of the fit, common practice, no source: set so that each phrase left out is still found. */
-const taken = 0.56;
-const margin = 0.14;
-const offered = 0.25;
+/** Limits of the share, common practice, no source: set by leaving phrases out of the lists. */
+const taken = 0.5;
+const margin = 0.27;
+const offered = 0.2;
+const closeBy = 0.42;
+
+/** The least that the words themselves must fit, whatever their like has taught. */
+const leastFit = 0.2;
+
+/** How much what the phrases taught counts beside the fit. */
+const learnedShare = 0.6;
 
 /** More terms than this are a story; which of the answers it denies is then left alone. */
 const shortTerms = 4;
@@ -22,17 +29,69 @@ const mostOffers = 3;
 
 /** The answer that the text is word for word, or else undefined. */
 export function exactChoice(heard: Heard, options: readonly OptionPhrases[]): string | undefined {
-  const exact = options.filter(({ phrases }) => phrases.some((phrase) => isPhrase(heard, phrase)));
+  const exact = options.filter(({ phrasesIn }) =>
+    phrasesIn(heard).some((phrase) => isPhrase(heard, phrase)),
+  );
   return exact.length === 1 ? exact[0]?.id : undefined;
 }
 
+/** How well each answer fits by its words and by what the phrases taught, best first. */
+function weigh(heard: Heard, check: CheckPhrases): Fit[] {
+  const shares = check.learned()(heard);
+  const shareOf = new Map(check.options.map(({ id }, index) => [id, shares[index] ?? 0]));
+  return fitOptions(heard, check)
+    .map((fit) => {
+      if (fit.score < 0) return fit;
+      const learned = fit.score < leastFit ? 0 : (shareOf.get(fit.id) ?? 0);
+      return { ...fit, score: (1 - learnedShare) * fit.score + learnedShare * learned };
+    })
+    .sort((one, other) => other.score - one.score);
+}
+
+/** What came of each text that is still in hand: several ways of understanding it ask. */
+const kept = new WeakMap<Heard, Map<CheckPhrases, Choice>>();
+
 /** Which of a check's answers the text means. */
 export function chooseOption(heard: Heard, check: CheckPhrases): Choice {
-  const fits = fitOptions(heard, check);
+  const known = kept.get(heard) ?? new Map<CheckPhrases, Choice>();
+  kept.set(heard, known);
+  const choice = known.get(check) ?? choose(heard, check);
+  known.set(check, choice);
+  return choice;
+}
+
+/**
+ * True where a whole phrase of another answer is said as well, by words that the best one has not:
+ * "loose and corroded" is two answers.
+ */
+function isSaidBeside(
+  fit: Fit,
+  best: Fit,
+  heard: Heard,
+  { options, weights }: CheckPhrases,
+): boolean {
+  if (fit === best || fit.recall < wholePhrase) return false;
+  const own = options.find(({ id }) => id === best.id)?.terms ?? new Set();
+  return fit.phrase.some(
+    (term) => !own.has(term) && says(heard, term) && (weights.get(term) ?? 0) >= tellingWeight,
+  );
+}
+
+/** So much of a phrase is all of it. */
+const wholePhrase = 0.9;
+
+/** A word that weighs as much tells an answer. */
+const tellingWeight = 0.5;
+
+function choose(heard: Heard, check: CheckPhrases): Choice {
+  const fits = weigh(heard, check);
   const [best, second] = fits;
   if (best === undefined) return { type: 'none' };
   if (best.score >= taken && best.score - Math.max(second?.score ?? 0, 0) >= margin) {
-    return { type: 'one', fit: best };
+    const rival = fits.find((fit) => isSaidBeside(fit, best, heard, check));
+    return rival === undefined
+      ? { type: 'one', fit: best }
+      : { type: 'close', fits: [best, rival] };
   }
   const left = fits.filter(({ score }) => score >= 0);
   const isDenial = left.length < fits.length && heard.at.length <= shortTerms;
@@ -42,7 +101,7 @@ export function chooseOption(heard: Heard, check: CheckPhrases): Choice {
     if (only !== undefined && left.length === 1) return { type: 'one', fit: only };
     return left.length <= mostOffers ? { type: 'close', fits: left } : { type: 'none' };
   }
-  const close = fits.filter(({ score }) => score >= offered && best.score - score <= 3 * margin);
+  const close = fits.filter(({ score }) => score >= offered && best.score - score <= closeBy);
   return close.length === 0
     ? { type: 'none' }
     : { type: 'close', fits: close.slice(0, mostOffers) };

@@ -9,8 +9,9 @@ export interface Fit {
   readonly id: string;
   readonly label: string;
   readonly score: number;
-  /** The phrase that fits best. */
+  /** The phrase that fits best, and how much of it was said, 0 to 1. */
   readonly phrase: Terms;
+  readonly recall: number;
   /** How much of what was said the answer accounts for, 0 to 1. */
   readonly coverage: number;
 }
@@ -65,13 +66,11 @@ interface Scale {
 }
 
 function fitOption(heard: Heard, option: OptionPhrases, scale: Scale): Fit {
-  const { id, label, phrases, terms } = option;
+  const { id, label, phrasesIn, isNegative, terms } = option;
   const { weights, topic, said, whole } = scale;
   let best: { score: number; phrase: Terms } = { score: 0, phrase: [] };
-  // An answer that is itself said by denying something is not ruled out by a denial.
-  const isNegative = [...terms].some((term) => term.startsWith('!'));
   let isDenied = false;
-  for (const phrase of phrases) {
+  for (const phrase of phrasesIn(heard)) {
     if (hasOtherNumber(heard, phrase)) continue;
     if (isContradicted(heard, phrase)) {
       isDenied = !isNegative;
@@ -97,7 +96,8 @@ function fitOption(heard: Heard, option: OptionPhrases, scale: Scale): Fit {
       ),
     0,
   );
-  if (best.score === 0 && isDenied) return { id, label, phrase: [], coverage: 0, score: -1 };
+  if (best.score === 0 && isDenied)
+    return { id, label, phrase: [], recall: 0, coverage: 0, score: -1 };
   const isInOrder = best.score < 1 || findPhrase(heard, best.phrase) >= 0;
   const byPhrase =
     recallShare * best.score + (1 - recallShare) * coverage - (isInOrder ? 0 : outOfOrder);
@@ -111,6 +111,7 @@ function fitOption(heard: Heard, option: OptionPhrases, scale: Scale): Fit {
     id,
     label,
     phrase: best.phrase,
+    recall: best.score,
     coverage,
     score: isDenied && score < offeredDenied ? -1 : score,
   };

@@ -1,14 +1,19 @@
 import type { Check } from '@keyturn/core';
 import type { CheckTexts, FlowTexts } from '../flow-texts.ts';
+import { type Heard, wordsOf } from '../typed/heard.ts';
 import { createTermReader, type TermReader, type Terms } from '../typed/terms.ts';
-import { normalise } from '../typed/normalise.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { spellWords } from '../typed/spell-words.ts';
 import type { Token } from '../typed/token.ts';
 import { createVocabulary, type Vocabulary } from '../typed/vocabulary.ts';
 import { createNumberWords, type NumberWords } from '../numbers/number-words.ts';
+import { createWordMender, type WordMender } from '../numbers/mend-words.ts';
+import { durations } from '../numbers/unit.ts';
 import { createUnitReader, type UnitReader } from '../numbers/units-said.ts';
 import type { TalkWord, Words } from '../words/words.ts';
+import { type Alarm, type Alarmed, alarmsOf, type InterruptPhrase, learnAlarms } from './alarms.ts';
+import { indexByOwner, indexByTerm, type TermIndex } from './term-index.ts';
+import { learn, type Learned, someOf, type Spoken } from './learned.ts';
 import { type Weights, weightsOf } from './weights.ts';
 
 /** One answer and every phrase that says it: its id, its label, what people say. */
@@ -16,6 +21,12 @@ export interface OptionPhrases {
   readonly id: string;
   readonly label: string;
   readonly phrases: readonly Terms[];
+  /** Those of them that a text could say or deny. */
+  readonly phrasesIn: (heard: Pick<Heard, 'all'>) => readonly Terms[];
+  /** True where it is itself said by denying something, and so not ruled out by a denial. */
+  readonly isNegative: boolean;
+  /** The same with every word as it is written. */
+  readonly spoken: readonly Spoken[];
   /** Every term of its phrases. */
   readonly terms: ReadonlySet<string>;
 }
@@ -27,24 +38,22 @@ export interface CheckPhrases {
   readonly check: Check;
   /** Choices, or what a test lamp shows. */
   readonly options: readonly OptionPhrases[];
+  /** Of work: what says, alone, that it is done. */
+  readonly done: readonly Terms[];
   /** What each term tells of the answers. */
   readonly weights: Weights;
+  /** What the phrases taught, once it is first asked for. */
+  readonly learned: () => Learned;
   /** Terms of the check's name, which say what is spoken of. */
   readonly topic: ReadonlySet<string>;
   /** Those of them that name no other check, and are no answer told from memory. */
   readonly named: ReadonlySet<string>;
   /** What names the check itself, word for word. */
   readonly names: readonly Terms[];
+  /** When it is read, which names it only where no other reading is in hand: "at 15 seconds". */
+  readonly moments: readonly Terms[];
   /** The words by which its reading goes on a line of several. */
   readonly said: readonly (readonly Token[])[];
-}
-
-/** A phrase of an interrupt. */
-interface InterruptPhrase {
-  readonly interrupt: string;
-  readonly terms: Terms;
-  /** Every word of it, where small words hold it together: "it started", "we are in the road". */
-  readonly literal?: Terms;
 }
 
 /** How one talk word is said. */
@@ -62,18 +71,23 @@ export interface Lexicon {
   readonly words: Words;
   readonly numbers: NumberWords;
   readonly readUnit: UnitReader;
+  /** Puts right what was mistyped beside figures. */
+  readonly mend: WordMender;
   readonly reader: TermReader;
   /** Every word of the phrases as it is written, whole. */
   readonly typedWords: ReadonlySet<string>;
   readonly vocabulary: Vocabulary;
   readonly checks: ReadonlyMap<string, CheckPhrases>;
+  /** Those with a word of a text in what answers them. */
+  readonly checksIn: TermIndex<CheckPhrases>;
   readonly interrupts: readonly InterruptPhrase[];
-  /** The words of each emergency, and those that tell of it and that no answer has. */
-  readonly alarms: readonly {
-    readonly interrupt: string;
-    readonly terms: ReadonlySet<string>;
-    readonly own: ReadonlySet<string>;
-  }[];
+  /** Those of their phrases that a text could say. */
+  readonly interruptsIn: TermIndex<InterruptPhrase>;
+  readonly alarms: readonly Alarm[];
+  /** What makes an ordinary matter of each interrupt. */
+  readonly ordinary: ReadonlyMap<string, readonly Terms[]>;
+  /** How an interrupt sounds, once it is first asked for. */
+  readonly alarmed: () => Alarmed;
   readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
   readonly statements: readonly {
     readonly set: Words['statements'][number]['set'];
@@ -99,25 +113,51 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   const words = spellWords(given);
   const reader = createTermReader(words);
   const typedWords = new Set<string>();
-  const read = (phrases: readonly string[]): Terms[] =>
+  const readSpoken = (phrases: readonly string[]): Spoken[] =>
     phrases
       .map((phrase) => {
         const tokens = readTokens(phrase, words);
         for (const token of tokens) if (token.kind === 'word') typedWords.add(token.text);
-        return reader.fromTokens(tokens);
+        return { terms: reader.fromTokens(tokens), words: wordsOf(tokens) };
       })
-      .filter((terms) => terms.length > 0);
+      .filter(({ terms }) => terms.length > 0);
+  const read = (phrases: readonly string[]): Terms[] =>
+    readSpoken(phrases).map(({ terms }) => terms);
 
+  const readUnit = createUnitReader(words);
+  const numbers = createNumberWords(words);
+  const smallTerms = new Set(words.fillers.flatMap(reader.literally));
+  const isSmall = (name: string): boolean => {
+    const [term, more] = reader.literally(name);
+    return term !== undefined && more === undefined && smallTerms.has(term);
+  };
+  const isMoment = (name: string): boolean => {
+    const tokens = readTokens(name, words);
+    return tokens.some((token, at) => {
+      const unit = token.kind === 'number' ? readUnit(tokens, at + 1) : undefined;
+      return unit !== undefined && durations.includes(unit.code);
+    });
+  };
   const talk = readTalkPhrases(words, reader);
-  const checkTerms = Object.values(checks).map((check): Omit<CheckPhrases, 'named'> => {
+  const checkTerms = Object.values(checks).map((check): Omit<CheckPhrases, 'named' | 'learned'> => {
     const own = textsOf(check, texts);
     const options = optionIds(check, own).map((id): OptionPhrases => {
       const answer = own.answers?.[id] ?? texts.lamp?.[id];
       const label = answer?.label ?? id;
       // An id that is a word of talk in this language ("no" is yes in Polish) is no way to say it.
       const ids = isTalk(id, talk, reader) ? [] : [id];
-      const phrases = read([...ids, label, ...(answer?.said ?? [])]);
-      return { id, label, phrases, terms: new Set(phrases.flat()) };
+      const spoken = readSpoken([...ids, label, ...(answer?.said ?? [])]);
+      const phrases = spoken.map(({ terms }) => terms);
+      const terms = new Set(phrases.flat());
+      return {
+        id,
+        label,
+        phrases,
+        phrasesIn: (heard) => phrasesOf(heard, `${check.id} ${id}`),
+        isNegative: [...terms].some((term) => term.startsWith('!')),
+        spoken,
+        terms,
+      };
     });
     const topic = new Set(reader.fromText(own.name));
     return {
@@ -125,18 +165,29 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       name: own.name,
       check,
       options,
+      done: check.form.kind === 'work' ? read(doneWords(own)) : [],
       weights: weightsOf(
         options.map(({ phrases }) => phrases),
         topic,
       ),
       topic,
-      // A name that is no more than a small word ("ça" for CA) names nothing.
+      // A name that is no more than a small word ("ça" for CCA) names nothing.
       names: [check.id, own.name, ...(own.said ?? [])]
-        .filter((name) => !words.fillers.includes(normalise(name, words.spelling)))
+        .filter((name) => !isSmall(name) && !isMoment(name))
         .map(reader.literally),
+      moments: (own.said ?? []).filter(isMoment).map(reader.literally),
       said: (own.said ?? []).map((said) => readTokens(said, words)),
     };
   });
+
+  const phrasesOf = indexByOwner(
+    checkTerms.flatMap(({ id, options }) =>
+      options.flatMap((option) =>
+        option.phrases.map((entry) => ({ owner: `${id} ${option.id}`, entry })),
+      ),
+    ),
+    (phrase: Terms) => phrase,
+  );
 
   const told = new Set(
     checkTerms
@@ -148,17 +199,27 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   const entries = checkTerms.map((entry): CheckPhrases => {
     const isOwn = (term: string): boolean =>
       holdersOf(term) <= mostHolders && (entry.check.at === 'memory' || !told.has(term));
-    return { ...entry, named: new Set([...entry.topic].filter(isOwn)) };
+    return {
+      ...entry,
+      named: new Set([...entry.topic].filter(isOwn)),
+      learned: once(() =>
+        learn([...entry.options.map(({ spoken }) => spoken), elsewhere(entry, checkTerms)]),
+      ),
+    };
   });
 
   const interrupts = Object.entries(texts.interrupts).flatMap(([interrupt, { name, said }]) =>
-    [name, ...said].map((phrase): InterruptPhrase => {
-      const terms = reader.fromText(phrase);
-      const literal = reader.literally(phrase);
+    readSpoken([name, ...said]).map((spoken): InterruptPhrase => {
+      const { terms } = spoken;
+      const literal = reader.literally(spoken.words.join(' '));
       return terms.length === 1 && literal.length > 1
-        ? { interrupt, terms, literal }
-        : { interrupt, terms };
+        ? { interrupt, terms, spoken, literal }
+        : { interrupt, terms, spoken };
     }),
+  );
+
+  const ordinary = new Map(
+    Object.entries(texts.interrupts).map(([id, { unless = [] }]) => [id, read(unless)]),
   );
 
   const statements = words.statements.map(({ set, said }) => ({ set, said: read(said) }));
@@ -170,11 +231,14 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   const corrections = read(words.corrections);
 
   const everything = [
-    ...entries.flatMap(({ options, names }) => [
+    ...entries.flatMap(({ options, names, done, moments }) => [
       ...names,
+      ...done,
+      ...moments,
       ...options.flatMap(({ phrases }) => phrases),
     ]),
     ...interrupts.map(({ terms }) => terms),
+    ...[...ordinary.values()].flat(),
     ...Object.values(talk).flatMap(({ said, literal }) => [...said, ...literal]),
     ...statements.flatMap(({ said }) => said),
     ...kit.flatMap(({ said }) => said),
@@ -185,14 +249,19 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   return {
     weights: weightsOf(entries.flatMap(({ options }) => options.map(({ phrases }) => phrases))),
     words,
-    numbers: createNumberWords(words),
-    readUnit: createUnitReader(words),
+    numbers,
+    readUnit,
+    mend: createWordMender(numbers, (word) => typedWords.has(word)),
     reader,
     typedWords,
     vocabulary: createVocabulary(everything.flat(), words.spelling),
+    checksIn: indexByTerm(entries, ({ options }) => options.flatMap(({ terms }) => [...terms])),
     checks: new Map(entries.map((entry) => [entry.id, entry])),
     interrupts,
+    interruptsIn: indexByTerm(interrupts, ({ terms }) => terms),
     alarms: alarmsOf(interrupts, entries),
+    ordinary,
+    alarmed: once(() => learnAlarms(interrupts, entries)),
     talk,
     statements,
     kit,
@@ -201,34 +270,32 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   };
 }
 
-/** A word of an emergency that stands in so many of its phrases, or alone, tells of it. */
-const strongPhrases = 3;
+/** Made when it is first asked for, and kept. */
+function once<Value>(make: () => Value): () => Value {
+  let made: { readonly value: Value } | undefined;
+  return () => (made ??= { value: make() }).value;
+}
 
-function alarmsOf(
-  interrupts: readonly InterruptPhrase[],
-  checks: readonly CheckPhrases[],
-): Lexicon['alarms'] {
-  const answered = new Set(
-    checks.flatMap(({ options }) => options.flatMap(({ terms }) => [...terms])),
-  );
-  const ids = [...new Set(interrupts.map(({ interrupt }) => interrupt))].filter(
-    (id) => id !== 'starts-now',
-  );
-  return ids.map((interrupt) => {
-    const terms = new Set(
-      interrupts
-        .filter((phrase) => phrase.interrupt === interrupt)
-        .flatMap((phrase) => phrase.terms)
-        .filter((term) => !term.startsWith('!')),
-    );
-    const phrases = interrupts.filter((phrase) => phrase.interrupt === interrupt);
-    const isStrong = (term: string): boolean => {
-      const holders = phrases.filter((phrase) => phrase.terms.includes(term));
-      return holders.length >= strongPhrases || holders.some((phrase) => phrase.terms.length === 1);
-    };
-    const own = [...terms].filter((term) => !answered.has(term) && isStrong(term));
-    return { interrupt, terms, own: new Set(own) };
+type Answered = Pick<CheckPhrases, 'id' | 'options'>;
+
+/** Checks of which more of the words are the same say the same things in other places. */
+const mostShared = 0.35;
+
+/** So much is said elsewhere for what is said to a check. */
+const elsewhereShare = 0.5;
+
+/** What is said to other checks and is no answer to this one, some of each. */
+function elsewhere(own: Answered, all: readonly Answered[]): Spoken[] {
+  const termsOf = ({ options }: Answered): Set<string> =>
+    new Set(options.flatMap(({ terms }) => [...terms]));
+  const phrasesOf = ({ options }: Answered): Spoken[] => options.flatMap(({ spoken }) => spoken);
+  const terms = termsOf(own);
+  const others = all.filter((other) => {
+    const theirs = termsOf(other);
+    const shared = [...theirs].filter((term) => terms.has(term)).length;
+    return other !== own && shared <= mostShared * Math.min(theirs.size, terms.size);
   });
+  return someOf(others.flatMap(phrasesOf), Math.floor(phrasesOf(own).length * elsewhereShare));
 }
 
 /** A word in the names of more checks than this names none of them. */
@@ -276,6 +343,11 @@ function isTalk(id: string, talk: Lexicon['talk'], reader: TermReader): boolean 
 function textsOf(check: Check, { checks }: FlowTexts): CheckTexts {
   const like = check.like === undefined ? undefined : checks[check.like];
   return { name: check.id, ...like, ...checks[check.id] };
+}
+
+function doneWords({ answers = {} }: CheckTexts): readonly string[] {
+  const { label, said = [] } = answers['done'] ?? {};
+  return [...(label === undefined ? [] : [label]), ...said];
 }
 
 /** Choices, what a test lamp shows, and bands that people name in place of a figure. */

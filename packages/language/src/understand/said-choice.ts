@@ -1,6 +1,6 @@
 import { optionsOf } from '@keyturn/core';
 import { chooseOption, chooseSeveral, exactChoice } from './choices.ts';
-import { hear } from '../typed/heard.ts';
+import { hearTokens } from '../typed/heard.ts';
 import { normalise } from '../typed/normalise.ts';
 import { readKeys } from './option-keys.ts';
 import { offersOf } from './found-answer.ts';
@@ -69,9 +69,7 @@ export function readChoice(turn: Turn): Understood | undefined {
   const { form } = check.check;
   if (form.kind === 'choice' && form.several) {
     const { lexicon } = turn.listener;
-    const parts = turn.clauses
-      .slice(0, mostClauses)
-      .map((clause) => hear(lexicon.reader.fromTokens(clause), lexicon.vocabulary));
+    const parts = turn.clauses.slice(0, mostClauses).map((clause) => hearTokens(clause, lexicon));
     const chosen = chooseSeveral(parts, check);
     return chosen.length === 0 ? undefined : answers([{ check: check.id, value: chosen }]);
   }

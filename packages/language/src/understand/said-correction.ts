@@ -1,6 +1,6 @@
 import type { AnswerInput } from '@keyturn/core';
 import { chooseOption } from './choices.ts';
-import { type Heard, findPhrase, hear, means } from '../typed/heard.ts';
+import { type Heard, findPhrase, hear, hearTokens, means } from '../typed/heard.ts';
 import type { Lexicon } from './lexicon.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { lastReading, lineContext, ofDoubt, ofLine } from './said-figures.ts';
@@ -26,7 +26,7 @@ export function readCorrection(turn: Turn): Understood | undefined {
     return input([{ type: 'correction', answers: line.readings }], 'correction');
   }
   if (line.type === 'doubtful') return ofDoubt(turn, line);
-  const said = hear(lexicon.reader.fromTokens(rest), lexicon.vocabulary);
+  const said = hearTokens(rest, lexicon);
   const named = namedChoice(rest, lexicon);
   if (named !== undefined) {
     return input([{ type: 'correction', answers: [named] }], 'correction');
@@ -60,7 +60,7 @@ function namedChoice(tokens: readonly Token[], lexicon: Lexicon): AnswerInput | 
       .map(({ at, length }) => at + length);
     if (ends.length === 0 || check.check.form.kind !== 'choice') continue;
     const rest = dropWords(tokens, Math.max(...ends));
-    const choice = chooseOption(hear(reader.fromTokens(rest), vocabulary), check);
+    const choice = chooseOption(hearTokens(rest, lexicon), check);
     if (choice.type === 'one') return { check: check.id, value: [choice.fit.id] };
   }
   return undefined;

@@ -5,6 +5,7 @@ import { spellNumbers } from '../numbers/numbers.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { isAlike } from '../numbers/unit.ts';
 import type { LineResult } from '../readings/line-placing.ts';
+import type { Token } from '../typed/token.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { readChoice, readClose } from './said-choice.ts';
 import { readWordsBeside } from './said-unasked.ts';
@@ -32,7 +33,16 @@ export function lineContext(
 
 /** True where the text says that it is a truck or a 24 V vehicle: "24.8, it's a lorry". */
 function speaksOf24({ heard, listener }: Turn): boolean {
-  const { statements, numbers } = listener.lexicon;
+  return termsOf24(listener.lexicon).some((term) => says(heard, term));
+}
+
+const kept24 = new WeakMap<Lexicon, readonly string[]>();
+
+/** The words by which a 24 V vehicle is told from a 12 V one: "lorry". */
+function termsOf24(lexicon: Lexicon): readonly string[] {
+  const known = kept24.get(lexicon);
+  if (known !== undefined) return known;
+  const { statements, numbers } = lexicon;
   const isNumber = (term: string): boolean =>
     spellNumbers([{ kind: 'word', text: term }], numbers).some(({ kind }) => kind === 'number');
   const termsOf = (volts: number): string[] =>
@@ -40,9 +50,9 @@ function speaksOf24({ heard, listener }: Turn): boolean {
       .filter(({ set }) => set['vehicle.nominal'] === volts)
       .flatMap(({ said }) => said.flat());
   const plain = new Set(termsOf(12));
-  return termsOf(24).some(
-    (term) => !/\d/.test(term) && !isNumber(term) && !plain.has(term) && says(heard, term),
-  );
+  const own = termsOf(24).filter((term) => !/\d/.test(term) && !isNumber(term) && !plain.has(term));
+  kept24.set(lexicon, own);
+  return own;
 }
 
 /** Readings: of the check in hand, of others that are named, or a correction of earlier ones. */
@@ -77,6 +87,9 @@ function readOneUnit({ tokens, inHand, listener }: Turn): Understood | undefined
   const form = inHand?.check.form;
   if (inHand === undefined || form?.kind !== 'reading' || form.unit !== 'a') return undefined;
   const { lexicon } = listener;
+  const isVague = (token: Token): boolean =>
+    token.kind === 'word' && lexicon.words.vague.includes(token.text);
+  if (tokens.some(isVague)) return undefined;
   const said = tokens.filter(
     (token) => token.kind !== 'mark' && !(token.kind === 'word' && isSmall(token.text, lexicon)),
   );
@@ -116,6 +129,8 @@ function readFigureLine(turn: Turn): LineResult {
   const context = lineContext(turn, isAsked(turn) ? turn.inHand : undefined);
   const line = readLine(turn.tokens, context);
   if (line.type === 'readings' || line.type === 'none') return line;
+  // A bound is none the less one for what stands behind a comma.
+  if (line.type === 'unclear' && line.code === 'not-exact') return line;
   const clauses = cutClauses(spellNumbers(turn.tokens, lexicon.numbers), lexicon);
   const withFigures = clauses.filter((clause) => clause.some(({ kind }) => kind === 'number'));
   if (withFigures.length === clauses.length) return line;

@@ -22,19 +22,29 @@ export function readInterrupt(turn: Turn): Understood | undefined {
       ? clauses.filter((clause) => !saysOver(clause, lexicon))
       : // A phrase may have a joining word of its own.
         [...clauses, tokens];
-  const interrupt = findInterrupt(live, lexicon, hearing.interrupts);
-  if (interrupt === undefined) return undefined;
+  const possible = hearing.interrupts.filter(
+    (id) => lexicon.ordinary.get(id)?.some((phrase) => findPhrase(heard, phrase) >= 0) !== true,
+  );
+  const found = findInterrupt(live, lexicon, possible);
+  if (found === undefined) return undefined;
+  const { interrupt, isPlain } = found;
   const raised: Input = { type: 'interrupt', interrupt };
   const isCalm = interrupt === startsNow;
   const check = optionsInHand(turn);
   if (check === undefined) {
     const [told] = volunteered(heard, turn);
     const isAnswer =
-      told !== undefined && told.check.check.at === 'memory' && isTold(interrupt, told.fit, turn);
+      told !== undefined &&
+      told.check.check.at === 'memory' &&
+      (isPlain
+        ? isTold(interrupt, told.fit, turn)
+        : told.fit.recall === 1 && told.fit.coverage === 1);
     return isAnswer ? undefined : input([raised], interrupt);
   }
   const choice = chooseOption(heard, check);
   if (choice.type !== 'one') return input([raised], interrupt);
+  // What only sounds like an interrupt is the answer that it plainly is.
+  if (!isPlain) return undefined;
   const answer: Input = {
     type: 'answers',
     answers: [{ check: check.id, value: [choice.fit.id] }],

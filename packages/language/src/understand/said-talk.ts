@@ -1,12 +1,12 @@
 import { exactChoice } from './choices.ts';
-import { findPhrase } from '../typed/heard.ts';
+import { findPhrase, hear, isPhrase } from '../typed/heard.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { readYesNo } from './said-choice.ts';
 import { lineContext } from './said-figures.ts';
 import type { CheckPhrases } from './lexicon.ts';
 import { readStatement } from './statements.ts';
 import { containsPlainTalk, findTalk, saysOver } from './talk.ts';
-import { type Turn, answers, input, optionsInHand, unclear } from './turn.ts';
+import { type Turn, answers, input, mostClauses, optionsInHand, unclear } from './turn.ts';
 import type { HeardTalk, Understood } from './understood.ts';
 
 /** What ends a confirmation, a wait, work or an interrupt. */
@@ -30,13 +30,37 @@ export function readAwaited(turn: Turn): Understood | undefined {
         ? undefined
         : input([{ type: 'waited' }], 'done');
     case 'answer':
-      return inHand?.check.form.kind === 'work' &&
-        (findTalk(turn, lexicon, ['done', 'yes']) !== undefined || turn.text.trim() === '1')
+      return inHand?.check.form.kind === 'work' && saysDone(turn, inHand)
         ? answers([{ check: inHand.id, value: ['done'] }], 'done')
         : undefined;
     case 'nothing':
       return undefined;
   }
+}
+
+/**
+ * True where a text says that work is done, and nothing else: "done, the wheels are blocked". What
+ * says more may say that it is not.
+ */
+function saysDone(turn: Turn, { done }: CheckPhrases): boolean {
+  const { lexicon } = turn.listener;
+  const isQuestion = /[?؟]/u.test(turn.text);
+  const isDone = ({ heard, literal }: Pick<Turn, 'heard' | 'literal'>): boolean =>
+    findTalk({ heard, literal }, lexicon, ['done', 'yes']) !== undefined ||
+    (!isQuestion && done.some((phrase) => isPhrase(heard, phrase)));
+  if (isDone(turn) || turn.text.trim() === '1') return true;
+  const { reader, vocabulary } = lexicon;
+  const clauses = turn.clauses.slice(0, mostClauses + 1);
+  return (
+    clauses.length > 1 &&
+    clauses.length <= mostClauses &&
+    clauses.every((clause) =>
+      isDone({
+        heard: hear(reader.fromTokens(clause), vocabulary),
+        literal: hear(reader.literally(clause), vocabulary),
+      }),
+    )
+  );
 }
 
 /** Talk that the whole text is. */

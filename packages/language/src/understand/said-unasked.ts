@@ -1,5 +1,5 @@
 import type { AnswerInput } from '@keyturn/core';
-import { type Heard, hear } from '../typed/heard.ts';
+import { type Heard, hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
 import { type Choice, chooseOption } from './choices.ts';
 import { fitOptions } from './fit.ts';
@@ -47,7 +47,7 @@ function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]): Told {
       at = joined.last;
       continue;
     }
-    const heard = hear(lexicon.reader.fromTokens(first[at] ?? []), lexicon.vocabulary);
+    const heard = hearTokens(first[at] ?? [], lexicon);
     if (heard.at.length === 0) continue;
     const choice: Choice = check === undefined ? { type: 'none' } : chooseOption(heard, check);
     const found = volunteered(heard, turn);
@@ -81,13 +81,13 @@ function joinedAnswer(
   clauses: readonly (readonly Token[])[],
   at: number,
 ): { readonly found: FoundAnswer; readonly last: number } | undefined {
-  const { reader, vocabulary } = turn.listener.lexicon;
+  const { lexicon } = turn.listener;
   const comma: Token = { kind: 'mark', text: ',' };
   for (const last of [at + 2, at + 1]) {
     if (last >= clauses.length) continue;
-    const terms = clauses.slice(at, last + 1).map((clause) => reader.fromTokens(clause));
+    const terms = clauses.slice(at, last + 1).map((clause) => lexicon.reader.fromTokens(clause));
     const tokens = clauses.slice(at, last + 1).flatMap((clause) => [...clause, comma]);
-    const [found, more] = volunteered(hear(reader.fromTokens(tokens), vocabulary), turn);
+    const [found, more] = volunteered(hearTokens(tokens, lexicon), turn);
     if (found === undefined || more !== undefined || found.fit.score < joinedFit) continue;
     const isInEach = terms.every((own) => own.some((term) => found.fit.phrase.includes(term)));
     if (isInEach) return { found, last };

@@ -1,4 +1,5 @@
-import { findPhrase, hear, isPhrase, means, says, type Heard } from '../typed/heard.ts';
+import { findPhrase, hear, hearTokens, isPhrase, means, says, type Heard } from '../typed/heard.ts';
+import { spellNumbers } from '../numbers/numbers.ts';
 import type { Lexicon, TalkPhrases } from './lexicon.ts';
 import { again, type Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
@@ -83,6 +84,12 @@ function joinsClauses(word: string, { words, typedWords }: Lexicon): boolean {
   );
 }
 
+/** An interrupt that a text speaks of, by its own words or only by how it sounds. */
+interface FoundInterrupt {
+  readonly interrupt: string;
+  readonly isPlain: boolean;
+}
+
 /**
  * The first interrupt that a text speaks of and does not deny. The words of a phrase may stand in
  * any order, close together: "smells of burning" is "burning smell". A phrase that small words
@@ -93,23 +100,29 @@ export function findInterrupt(
   clauses: readonly (readonly Token[])[],
   lexicon: Lexicon,
   possible: readonly string[],
-): string | undefined {
-  const { reader, vocabulary, interrupts } = lexicon;
+): FoundInterrupt | undefined {
+  const { reader, vocabulary, interruptsIn } = lexicon;
+  // Where there are figures somebody tells a reading.
+  const hasFigures = clauses.some((clause) =>
+    spellNumbers(clause, lexicon.numbers).some(({ kind }) => kind === 'number'),
+  );
   for (const clause of clauses) {
-    const heard = hear(reader.fromTokens(clause), vocabulary);
+    const heard = hearTokens(clause, lexicon);
     const literal = hear(reader.literally(clause), vocabulary);
-    const found = interrupts.filter((phrase) => {
+    const found = [...interruptsIn(heard)].filter((phrase) => {
       if (!possible.includes(phrase.interrupt)) return false;
       if (phrase.literal === undefined) return standsClose(heard, phrase.terms);
       const last = heard.at.length - phrase.terms.length;
       return findPhrase(heard, phrase.terms) === last && findPhrase(literal, phrase.literal) >= 0;
     });
     if (found.length === 0) {
-      const spoken = speaksOf(heard, lexicon, possible);
-      if (spoken !== undefined) return spoken;
+      const spoken = hasFigures ? undefined : speaksOf(heard, lexicon, possible);
+      if (spoken !== undefined) return { interrupt: spoken, isPlain: true };
+      const alike = hasFigures ? undefined : soundsLike(heard, lexicon, possible);
+      if (alike !== undefined) return { interrupt: alike, isPlain: false };
     }
     const first = found.find(({ terms }) => !found.some((other) => isPartOf(terms, other.terms)));
-    if (first !== undefined) return first.interrupt;
+    if (first !== undefined) return { interrupt: first.interrupt, isPlain: true };
   }
   return undefined;
 }
@@ -141,6 +154,41 @@ function speaksOf(
     if (isClose) return interrupt;
   }
   return undefined;
+}
+
+/** A text that sounds as much like an interrupt as this is one. */
+const soundsSure = 0.6;
+
+/** In a longer text than this an interrupt stands somewhere, and the rest is something else. */
+const longestAlarm = 7;
+
+/** The interrupt that some stretch of the text sounds like, if no word that tells of it is denied. */
+function soundsLike(
+  heard: Heard,
+  lexicon: Lexicon,
+  possible: readonly string[],
+): string | undefined {
+  const { alarmed, alarms } = lexicon;
+  for (const stretch of stretchesOf(heard)) {
+    const { interrupt, share } = alarmed()(stretch);
+    if (share < soundsSure || !possible.includes(interrupt)) continue;
+    const terms = alarms.find((alarm) => alarm.interrupt === interrupt)?.terms;
+    const isDenied = stretch.terms.some(
+      (term) => term.startsWith('!') && terms?.has(term.slice(1)) === true,
+    );
+    if (!isDenied) return interrupt;
+  }
+  return undefined;
+}
+
+/** The text, or so many words of it at a time. */
+function stretchesOf({ terms, words }: Heard): Pick<Heard, 'terms' | 'words'>[] {
+  if (terms.length <= longestAlarm) return [{ terms, words }];
+  return terms.flatMap((_, at) => {
+    if (at % 3 !== 0 || at + 3 > terms.length) return [];
+    const stretch = terms.slice(at, at + longestAlarm);
+    return [{ terms: stretch, words: stretch }];
+  });
 }
 
 /** How many other words may stand between those of an interrupt. */

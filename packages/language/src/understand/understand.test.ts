@@ -130,7 +130,7 @@ describe('a denied answer is not taken for the answer', () => {
 
 describe('what is close but not certain is offered', () => {
   hold([
-    ['sound', 'knocking', 'offers sound=one-knock sound=fast-knocks'],
+    ['sound', 'knocking', 'offers sound=fast-knocks sound=one-knock'],
     ['posts', 'clean but loose', 'offers posts=clean posts=loose'],
     ['sound', 'purple', 'unclear unknown-choice'],
   ]);
@@ -144,6 +144,7 @@ describe('a reading is read as people type it', () => {
     ['rest', '12.5 volts', 'rest=12.5 V/0.1'],
     ['rest', '12V', 'rest=12 V/1'],
     ['rest', '12V4', 'rest=12.4 V/0.1'],
+    ['rest', 'twelve four', 'rest=12.4 V/0.1'],
     ['rest', '12,650', 'rest=12.65 V/0.001'],
     ['rest', 'this one reads 12.4', 'rest=12.4 V/0.1'],
     ['rest', 'about 12 and a half', 'rest=12.5 V/0.1'],
@@ -189,7 +190,6 @@ describe('a figure that is no reading is asked back about', () => {
     ['rest', 'between 12.4 and 12.6', 'offers rest=12.4 V rest=12.6 V'],
     ['rest', '12.4, 12.5, 12.6, 12.7', 'unclear two-numbers'],
     ['rest', '12 4', 'offers rest=12.4 V'],
-    ['rest', 'twelve four', 'offers rest=12.4 V'],
     ['rest', '124', 'offers rest=12.4 V'],
     ['rest', '12400', 'offers rest=12.4 V'],
     ['rest', '-12.4', 'offers rest=12.4 V'],

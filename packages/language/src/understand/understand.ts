@@ -1,4 +1,4 @@
-import { hear } from '../typed/heard.ts';
+import { hear, hearTokens } from '../typed/heard.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
 import { readCorrection } from './said-correction.ts';
 import { readDay } from './said-day.ts';
@@ -27,12 +27,12 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
   const { lexicon } = listener;
   if (text.length > longestText)
     return { type: 'unclear', code: 'too-long', given: cut(text), possible: [] };
-  const tokens = readTokens(text, lexicon.words);
+  const tokens = lexicon.mend(readTokens(text, lexicon.words));
   const turn: Turn = {
     text,
     tokens,
     clauses: cutClauses(tokens, lexicon),
-    heard: hear(lexicon.reader.fromTokens(tokens).slice(0, mostTerms), lexicon.vocabulary),
+    heard: hearTokens(tokens, lexicon, mostTerms),
     literal: hear(lexicon.reader.literally(tokens).slice(0, mostTerms), lexicon.vocabulary),
     hearing,
     listener,

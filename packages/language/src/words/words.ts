@@ -70,6 +70,10 @@ export interface Words {
   readonly bareUnits: readonly string[];
   /** Words that give only a bound: `less than`. */
   readonly boundsOnly: readonly string[];
+  /** Words before a bound that make of it a figure close by: `just` of `just under`. */
+  readonly nearly: readonly string[];
+  /** What is said behind a figure for more that nobody has read: `and a bit`, `point something`. */
+  readonly vague: readonly string[];
   /** Words that may follow a figure without being a unit. */
   readonly besideFigures: readonly string[];
   /** Words that turn round what follows: `not`. */

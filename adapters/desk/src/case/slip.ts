@@ -1,14 +1,18 @@
 /**
- * What the technician reads on the way: four lines, ten seconds.
+ * The slip for the technician: a few lines to be pasted into a message or read out, taken in within ten
+ * seconds. It names the person; what is kept and printed of a case does not.
  */
 import { isReading, isSaid, type Case, type Flow } from '@keyturn/core';
 import type { FlowTexts, Speaker } from '@keyturn/language';
 import type { Caller } from './desk-case.ts';
 import { listed } from '../wording.ts';
-import { helpWords } from './help.ts';
+import { helpWords, isForFault } from './help.ts';
 
 /** What is said of the spot and the vehicle, in this order. */
 const spot = ['place', 'scene', 'drive', 'transmission', 'ignition'] as const;
+
+/** What the caller has at hand is of no use to whoever comes with more. */
+const leftOut = 'kit';
 
 /** What it does at start is said first, whatever else was found. */
 const complaint = 'complaint';
@@ -16,28 +20,29 @@ const complaint = 'complaint';
 /** Findings in the note beside it, at most: the latest, which were asked because they tell most. */
 const latest = 4;
 
-/** What the note is made of. */
-export interface NoteSource {
+/** What the slip is made of. */
+export interface SlipSource {
   readonly case: Case;
   readonly help: string;
   readonly caller: Caller;
   readonly speaker: Speaker;
   readonly texts: FlowTexts;
   readonly flow: Flow;
-  /** The desk's words of a note. */
+  /** The desk's words on it. */
   readonly words: { readonly noteLikely: string; readonly noteNot: string };
 }
 
-/** The lines of a technician's note; empty ones are left out. */
-export function technicianNote(source: NoteSource): readonly string[] {
+/** The lines of a technician's slip; empty ones are left out. */
+export function technicianSlip(source: SlipSource): readonly string[] {
   const { caller, help, texts, words, speaker } = source;
   const { verdict, leaders, order, answers } = source.case.state;
   const ranking = verdict?.ranking ?? leaders;
-  const shares = ranking
+  // Whoever goes for the sake of a danger does not go for a fault.
+  const shares = (isForFault(source.flow, help) ? ranking : [])
     .slice(0, 2)
     .filter(([, share]) => share >= 0.05)
-    .map(([id, share]) => speaker.formatShare(texts.faults[id]?.name ?? id, share));
-  const named: readonly string[] = [...spot, complaint];
+    .map(([id, share]) => speaker.formatShare(speaker.faultName(id), share));
+  const named: readonly string[] = [...spot, complaint, leftOut];
   const others = order.filter((check) => !named.includes(check) && isSaid(answers[check]?.at(-1)));
   const found = [
     said(source, complaint, true),
@@ -76,7 +81,7 @@ function isFilled(text: string | undefined): text is string {
 }
 
 /** What was said of a check; nothing where it was not. */
-function said({ case: kase, speaker }: NoteSource, check: string, isNamed: boolean): string {
+function said({ case: kase, speaker }: SlipSource, check: string, isNamed: boolean): string {
   const answer = kase.state.answers[check]?.at(-1);
   if (!isSaid(answer)) return '';
   const words = isReading(answer)

@@ -1,0 +1,126 @@
+/**
+ * The keyboard, wherever in the page the focus is, and the scanner that is plugged in as one: it
+ * types a code and presses Enter, faster than any hand.
+ */
+
+/** Milliseconds between two keys of a scanner, at most. Common practice, no source. */
+const scannerGapMs = 35;
+
+/** Milliseconds after which a key can no longer be the first of a scanner's. */
+const heldMs = 50;
+
+/** The shortest code that is taken for scanned. */
+const shortest = 4;
+
+/** What keys lead to. */
+export interface Keystrokes {
+  /** False where keys of one character are switched off. */
+  readonly hasKeys: () => boolean;
+  /** A key pressed outside a field. */
+  readonly pressed: (key: string) => void;
+  /** The field into which a key is to be typed that was pressed outside one. */
+  readonly fieldFor: (key: string) => HTMLInputElement | undefined;
+  /** Whether a text is a code that is known here: only such a one is taken out of a field again. */
+  readonly isCode: (text: string) => boolean;
+  readonly scanned: (text: string) => void;
+}
+
+/** Keys that followed one another at the pace of a scanner. */
+interface Run {
+  text: string;
+  at: number;
+  readonly field: HTMLInputElement | undefined;
+  /** What stood in the field before. */
+  readonly before: string;
+}
+
+/** Listens; gives what ends that. */
+export function listenToKeystrokes(to: Keystrokes): () => void {
+  let run: Run | undefined;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+
+  /** What was held back after all came from a hand. */
+  const release = (): void => {
+    clearTimeout(timer);
+    const held = run?.field === undefined ? (run?.text ?? '') : '';
+    run = undefined;
+    for (const key of held) if (to.hasKeys()) to.pressed(key);
+  };
+
+  const down = (event: KeyboardEvent): void => {
+    if (event.ctrlKey || event.altKey || event.metaKey || event.isComposing) return;
+    const { key, timeStamp: at } = event;
+    const field = fieldOf(event);
+    const isFast = run !== undefined && at - run.at <= scannerGapMs;
+    if (key === 'Enter' && run !== undefined && isFast && run.text.length >= shortest) {
+      if (run.field === undefined || to.isCode(run.text)) {
+        const { text, before } = run;
+        clearTimeout(timer);
+        event.preventDefault();
+        event.stopImmediatePropagation();
+        putBack(run.field, before);
+        run = undefined;
+        to.scanned(text);
+        return;
+      }
+    }
+    if (key.length === 1 && isFast && run !== undefined) {
+      run.text += key;
+      run.at = at;
+      if (run.field !== undefined) return;
+      event.preventDefault();
+      clearTimeout(timer);
+      timer = setTimeout(release, heldMs);
+      return;
+    }
+    release();
+    if (key.length === 1) begin(event, field);
+    else if (key === 'Escape') to.pressed(key);
+    else if (field === undefined && !isPressedByBrowser(event)) {
+      if (key === 'Enter') event.preventDefault();
+      to.pressed(key);
+    }
+  };
+
+  const begin = (event: KeyboardEvent, field: HTMLInputElement | undefined): void => {
+    const { key, timeStamp: at } = event;
+    if (field === undefined && (isPicking(event) || (key === ' ' && isPressedByBrowser(event)))) {
+      return;
+    }
+    const into = field ?? to.fieldFor(key);
+    if (field === undefined) into?.focus();
+    run = { text: key, at, field: into, before: into?.value ?? '' };
+    if (into === undefined) timer = setTimeout(release, heldMs);
+  };
+
+  window.addEventListener('keydown', down, true);
+  return () => {
+    clearTimeout(timer);
+    window.removeEventListener('keydown', down, true);
+  };
+}
+
+function fieldOf(event: KeyboardEvent): HTMLInputElement | undefined {
+  const [target] = event.composedPath();
+  return target instanceof HTMLInputElement ? target : undefined;
+}
+
+/** Letters pick in a list. */
+function isPicking(event: KeyboardEvent): boolean {
+  return event.composedPath()[0] instanceof HTMLSelectElement;
+}
+
+/** A button that has the focus is pressed by the browser, a list opened. */
+function isPressedByBrowser(event: KeyboardEvent): boolean {
+  const [target] = event.composedPath();
+  return (
+    isPicking(event) || target instanceof HTMLButtonElement || target instanceof HTMLAnchorElement
+  );
+}
+
+/** Takes a code out of a field again: what stood there before stands there now. */
+function putBack(field: HTMLInputElement | undefined, before: string): void {
+  if (field === undefined) return;
+  field.value = before;
+  field.dispatchEvent(new Event('input', { bubbles: true }));
+}

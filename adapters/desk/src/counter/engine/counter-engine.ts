@@ -1,0 +1,138 @@
+/**
+ * What takes returns further, for a worker: the engine of each flow, figures while they are typed,
+ * and the case of a vehicle. Pure; what goes in and out is plain JSON.
+ */
+import {
+  expected,
+  judgeFigure,
+  turn,
+  type AnswerInput,
+  type Chart,
+  type Message,
+  type Opening,
+  type ReadingMessage,
+} from '@keyturn/core';
+import type { Sitting } from '@keyturn/element/sittings';
+import type { Speaker } from '@keyturn/language';
+import { createEngine, type Engine, type Laid, type Turned } from '../../engine/engine.ts';
+import { readVehicleCase, type VehicleReading } from '../vehicle/read-vehicle-case.ts';
+
+/** A figure while it is typed. */
+export interface TypedFigure {
+  /** Its scale; the reading on it is only there to have one where `isTaken` is false. */
+  readonly scale: ReadingMessage | null;
+  /** What it would be taken as; null where nothing was typed, or it is no figure. */
+  readonly answer: AnswerInput | null;
+  /** Why it would not be taken. */
+  readonly refused: readonly Message[];
+  /** What was not understood of it. */
+  readonly unclear: Turned['unclear'] | null;
+}
+
+/** What the counter can ask for. */
+export interface CounterEngine {
+  /** Opens a case of a flow. */
+  readonly open: (flow: string, opening: Opening) => Promise<Laid>;
+  readonly lay: (sitting: Sitting) => Promise<Laid>;
+  readonly take: Engine['take'];
+  readonly say: Engine['say'];
+  /** Figures that are being typed in the language of a BCP 47 tag, by check; nothing is taken. */
+  readonly figures: (
+    sitting: Sitting,
+    given: {
+      readonly at: string;
+      readonly locale: string;
+      readonly typed: Readonly<Record<string, string>>;
+    },
+  ) => Promise<Readonly<Record<string, TypedFigure>>>;
+  readonly readCase: (text: string) => Promise<VehicleReading>;
+}
+
+/** The calls, by name. */
+export const counterCalls = ['open', 'lay', 'take', 'say', 'figures', 'readCase'] as const;
+
+/** What an engine is made with. */
+export interface CounterEngineParts {
+  /** The flows of returns, by id. */
+  readonly charts: Readonly<Record<string, Chart>>;
+  /** The no-start flow, which is loaded once a case of it comes in. */
+  readonly noStart: () => Promise<Chart>;
+  readonly speakerFor: (flow: string, locale: string) => Promise<Speaker>;
+}
+
+/** The engine itself. */
+export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
+  const { charts, noStart, speakerFor } = parts;
+  const chartOf = (flow: string): Chart => {
+    const chart = Object.hasOwn(charts, flow) ? charts[flow] : undefined;
+    if (chart === undefined) throw new RangeError(`there is no flow ${flow} at the counter`);
+    return chart;
+  };
+  const engineOf = (flow: string): Engine =>
+    createEngine(chartOf(flow), (locale) => speakerFor(flow, locale));
+  const of = ({ case: kase }: Sitting): Engine => engineOf(kase.flow.id);
+  return {
+    open: (flow, opening) => engineOf(flow).open(opening),
+    lay: (sitting) => of(sitting).lay(sitting),
+    take: (sitting, given) => of(sitting).take(sitting, given),
+    say: (sitting, given) => of(sitting).say(sitting, given),
+    figures: async (sitting, { at, locale, typed }) => {
+      const flow = sitting.case.flow.id;
+      const speaker = await speakerFor(flow, locale);
+      const here = { chart: chartOf(flow), speaker, sitting, at };
+      return Object.fromEntries(
+        Object.entries(typed).map(([check, text]) => [check, figureOf(here, check, text)]),
+      );
+    },
+    readCase: async (text) => readVehicleCase(await noStart(), text),
+  };
+}
+
+interface Here {
+  readonly chart: Chart;
+  readonly speaker: Speaker;
+  readonly sitting: Sitting;
+  readonly at: string;
+}
+
+function figureOf(here: Here, check: string, text: string): TypedFigure {
+  const blank = { scale: bareScale(here, check), answer: null, refused: [], unclear: null };
+  if (text.trim() === '') return blank;
+  const { chart, speaker, sitting } = here;
+  const understood = speaker.understand(text, {
+    ...expected(chart, sitting.case),
+    check,
+    awaiting: 'answer',
+  });
+  if (understood.type === 'language') return blank;
+  if (understood.type !== 'input') return { ...blank, unclear: understood };
+  const answer = understood.inputs
+    .flatMap((input) => ('answers' in input ? input.answers : []))
+    .find((one) => one.check === check && 'unit' in one.value);
+  if (answer === undefined) return blank;
+  const messages = supposed(here, answer);
+  const scale = messages.find((one) => one.kind === 'reading' && one.check === check);
+  const refused = messages.filter(({ kind }) => kind === 'refused');
+  return { ...blank, answer, refused, ...(scale?.kind === 'reading' ? { scale } : {}) };
+}
+
+/** The scale before anything is typed: that of a figure in the middle of what a meter can show. */
+function bareScale(here: Here, check: string): ReadingMessage | null {
+  const form = here.chart.flow.checks[check]?.form;
+  if (form?.kind !== 'reading') return null;
+  const { unit } = form;
+  const { nominal } = expected(here.chart, here.sitting.case);
+  const judged = judgeFigure({ value: Number.MAX_SAFE_INTEGER, unit }, form, nominal);
+  if (judged.type !== 'implausible') return null;
+  const middle = (judged.range.low + judged.range.high) / 2;
+  const found = supposed(here, { check, value: { value: middle, unit } }).find(
+    (one) => one.kind === 'reading' && one.check === check,
+  );
+  return found?.kind === 'reading' ? found : null;
+}
+
+/** What would be said of an answer; the case stays as it is. */
+function supposed({ chart, sitting, at }: Here, answer: AnswerInput): readonly Message[] {
+  const input = { type: 'answers', answers: [answer] };
+  return turn(chart, sitting.case, { at, input }).messages;
+}

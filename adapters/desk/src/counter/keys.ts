@@ -1,0 +1,40 @@
+/**
+ * What a key does at the counter. Everything lies on a numeric pad: the other hand holds the part.
+ */
+
+/** What can be done with one key. */
+export type CounterCommand =
+  'new' | 'next' | 'correct' | 'danger' | 'dont-know' | 'cannot' | 'take' | 'scan' | 'leave';
+
+/** The key of each command, as a page shows it. */
+export const keyOf: Readonly<Record<CounterCommand, string>> = {
+  new: '+',
+  next: '/',
+  correct: '-',
+  danger: '!',
+  'dont-know': '0',
+  cannot: '.',
+  take: '↵',
+  scan: '*',
+  leave: 'Esc',
+};
+
+const commands: Readonly<Record<string, CounterCommand>> = {
+  '+': 'new',
+  '/': 'next',
+  '-': 'correct',
+  '!': 'danger',
+  '0': 'dont-know',
+  '?': 'dont-know',
+  '.': 'cannot',
+  ',': 'cannot',
+  '*': 'scan',
+  Enter: 'take',
+  Escape: 'leave',
+};
+
+/** What a key means outside a field: an answer by its number, or a command; undefined: nothing. */
+export function readKey(key: string): CounterCommand | { readonly number: string } | undefined {
+  if (/^[1-9]$/u.test(key)) return { number: key };
+  return Object.hasOwn(commands, key) ? commands[key] : undefined;
+}

@@ -1,0 +1,199 @@
+/**
+ * The look of the counter, on top of the look of the strip: the step on the left, and beside it the
+ * slip as it is written, the part and the vehicle.
+ */
+const css = `
+.page.counter { max-inline-size: 96rem; min-block-size: 100vh; font-size: 1.0625rem; }
+.counter .head { gap: .35rem 1.25rem; padding: .6rem 1.5rem; }
+.counter .head h1 { flex: 0 0 auto; font-size: 1.05em; }
+.shop-name { flex: 1 1 12rem; min-inline-size: 0; color: var(--i2); }
+.counter .head-keys { display: flex; flex-wrap: wrap; align-items: center; gap: .4rem; }
+.counter .head-key { border-width: 1px; font-weight: 400; padding-inline: .7rem; min-block-size: 44px; }
+.counter .head-key[aria-pressed='true'] { background: var(--i); color: var(--p); }
+.counter .language { margin-inline-start: .6rem; }
+.counter .language span { color: var(--i2); }
+.counter .language select { flex: 0 1 auto; background: var(--p2); border-width: 1px; min-block-size: 44px; }
+.at { font: inherit; font-weight: 700; color: var(--i2); font-variant-numeric: tabular-nums lining-nums; }
+.bench {
+  display: grid;
+  grid-template-columns: minmax(0, 1fr) minmax(24rem, 34rem);
+  grid-template-areas: 'card ledger' 'waiting ledger';
+  grid-template-rows: auto 1fr;
+  column-gap: 2rem;
+  align-items: start;
+}
+.bench.bare { max-inline-size: 72rem; grid-template-columns: minmax(0, 1fr); grid-template-areas: 'card' 'waiting'; }
+.counter .card { grid-area: card; padding: 1rem 1.5rem 1.5rem; background: none; border: 0; gap: 1rem; scroll-margin-block: 0; }
+.counter .card .tag { font-size: 1em; letter-spacing: .01em; }
+.counter .card > .sentence {
+  font-size: clamp(1.5rem, 1.1rem + 1.4vw, 2.25rem);
+  line-height: 1.2;
+  font-weight: 700;
+  text-wrap: balance;
+  margin-block-start: -.6rem;
+}
+.counter .signs { display: grid; gap: .6rem; }
+.counter .line-entry { align-items: end; padding-block-end: .9rem; border-block-end: 1px solid var(--l); }
+.counter .line-entry label { flex: 1 1 16rem; min-inline-size: 0; display: grid; gap: .15rem; }
+.counter .line-entry label span { font-size: .9em; color: var(--i2); }
+.counter .line-entry input { min-block-size: 48px; inline-size: 100%; border-width: 1px; background: var(--p2); }
+.counter .line-entry .key { min-block-size: 48px; }
+.counter .key { min-block-size: 48px; align-items: center; padding: .45rem .8rem; border-width: 1px; border-block-end-width: 3px; }
+.counter .key:active { border-block-end-width: 1px; margin-block-start: 2px; }
+.counter .key .at { min-inline-size: 1.3rem; flex: none; }
+.counter .key.take .at { color: inherit; }
+.counter .key .label { font-weight: 700; }
+.counter .key.small { min-block-size: 44px; border-block-end-width: 2px; background: var(--p2); gap: .5rem; }
+.counter .key.small .at { min-inline-size: 0; }
+.counter .key.small .label { font-weight: 400; flex: none; max-inline-size: 100%; }
+.counter .keys { grid-template-columns: repeat(auto-fill, minmax(min(100%, 19rem), 1fr)); gap: .55rem; }
+.counter .keys.row { display: flex; flex-wrap: wrap; }
+.counter h3 { font-weight: 700; color: var(--i2); font-size: .95em; }
+.sure { font-size: 1.15em; max-inline-size: 46rem; }
+.how-to { display: grid; gap: .3rem; max-inline-size: 46rem; padding-inline-start: .9rem; border-inline-start: 3px solid var(--l); color: var(--i2); }
+.practice { display: grid; gap: .2rem; padding: .6rem .9rem; border: 1px dashed var(--i2); font-size: 1.05em; }
+.invented { font-size: .85em; color: var(--i2); }
+.notes .notice { font-weight: 700; }
+.to-do { display: grid; gap: .3rem; max-inline-size: 46rem; }
+.to-do li { padding-inline-start: 1rem; position: relative; }
+.to-do li::before { content: ''; position: absolute; inset-inline-start: 0; inset-block-start: .6em; inline-size: .45rem; block-size: .15rem; background: var(--i2); }
+.figures { display: grid; gap: 1.1rem; }
+.figure { display: grid; grid-template-columns: minmax(9rem, 14rem) minmax(0, 1fr); gap: .2rem 1.25rem; align-items: center; }
+.figure label { grid-column: 1 / -1; font-weight: 700; }
+.counter .display { border-width: 1px; padding-inline: .6rem; align-self: start; }
+.counter .display input { min-block-size: 54px; font-size: 2rem; }
+.counter .display .unit { font-size: 1.3rem; }
+.figure .means { grid-column: 1 / -1; min-block-size: 1.4em; color: var(--i2); }
+.figure .means.wrong { color: var(--i); font-weight: 700; }
+.figure .means.wrong::before { content: '! '; color: var(--a); }
+.bench-ruler { display: block; inline-size: 100%; max-inline-size: 36rem; block-size: auto; overflow: visible; direction: ltr; }
+.bench-ruler text { font-size: 14px; fill: var(--i2); font-family: inherit; font-variant-numeric: tabular-nums lining-nums; }
+.bench-ruler .label.here { fill: var(--i); font-weight: 700; }
+.bench-ruler .axis { stroke: var(--i); stroke-width: 1.5; }
+.bench-ruler .band { fill: var(--p2); stroke: var(--i2); stroke-width: .75; }
+.bench-ruler .band.odd { fill: var(--odd); }
+.bench-ruler .band.here { fill: var(--here); stroke: var(--here); }
+.bench-ruler .zone { fill: var(--i); opacity: .55; }
+.bench-ruler .spread { fill: var(--i); opacity: .35; }
+.bench-ruler .mark { fill: var(--i); }
+.day-entry { display: flex; flex-wrap: wrap; gap: .6rem; }
+.day-entry input, .day-pick input { min-block-size: 48px; padding-inline: .75rem; border: 1px solid var(--i2); border-radius: 2px; background: var(--p2); font-size: 1.2em; }
+.camera { display: grid; gap: .5rem; }
+.camera video { inline-size: 100%; max-inline-size: 30rem; background: #000; }
+.ledger { grid-area: ledger; display: grid; gap: 1.25rem; align-content: start; padding: 1rem 1.5rem 3rem 0; }
+[dir='rtl'] .ledger { padding: 1rem 0 3rem 1.5rem; }
+.slip {
+  display: grid;
+  gap: .45rem;
+  padding: 1rem 2rem 1.4rem;
+  border: 1px solid var(--l);
+  background:
+    radial-gradient(circle at 50% 50%, var(--l) 0 3.5px, transparent 4.2px) 4px 6px / 14px 22px repeat-y,
+    radial-gradient(circle at 50% 50%, var(--l) 0 3.5px, transparent 4.2px) calc(100% - 4px) 6px / 14px 22px repeat-y,
+    var(--p2);
+}
+.slip header { display: grid; gap: .1rem; padding-block-end: .5rem; border-block-end: 1px dashed var(--l); }
+.slip header p { font-size: .95em; color: var(--i2); }
+.slip-title { font-weight: 700; font-size: 1.3em; line-height: 1.2; }
+.slip h3 { margin-block-start: .4rem; }
+.slip li { padding-inline-start: 1rem; position: relative; }
+.slip li::before { content: ''; position: absolute; inset-inline-start: 0; inset-block-start: .6em; inline-size: .45rem; block-size: .15rem; background: var(--i2); }
+.slip .readings { display: grid; gap: .5rem; margin-block-start: .4rem; }
+.slip .readings li { padding: 0; display: flex; flex-wrap: wrap; gap: 0 .6rem; }
+.slip .readings li::before { content: none; }
+.slip .ruler { flex: 1 0 100%; }
+.small-print { font-size: .82em; line-height: 1.3; color: var(--i2); }
+.small-print:empty { display: none; }
+.signatures { display: none; }
+.facts, .vehicle { display: grid; gap: .5rem; padding: .75rem .8rem .8rem; background: var(--p2); border: 1px solid var(--l); }
+.fields { display: grid; grid-template-columns: 1fr 1fr; gap: .45rem .7rem; }
+.field { display: grid; gap: .1rem; min-inline-size: 0; align-content: start; }
+.field.name { grid-column: 1 / -1; }
+.field span { font-size: .85em; color: var(--i2); }
+.fields input, .fields select { min-block-size: 44px; min-inline-size: 0; inline-size: 100%; padding-inline: .5rem; border: 1px solid var(--i2); border-radius: 2px; background: var(--p); }
+.file { position: relative; overflow: hidden; justify-self: start; }
+.file input { position: absolute; inset: 0; opacity: 0; cursor: pointer; font-size: 0; }
+.file:focus-within { outline: 3px solid var(--a); outline-offset: 2px; }
+.counter .line { min-block-size: 40px; }
+.counter .line .number { padding-block-start: .65rem; }
+.counter .line .fix { min-block-size: 44px; min-inline-size: 44px; }
+.others-list { grid-area: waiting; padding: 1rem 1.5rem 3rem; border-block-start: 1px solid var(--l); }
+.others-list h2 { font-weight: 700; color: var(--i2); margin-block-end: .4rem; }
+.others-list button {
+  display: grid;
+  grid-template-columns: minmax(10rem, 2fr) minmax(9rem, 1.6fr) minmax(6rem, 1fr);
+  gap: 0 1rem;
+  inline-size: 100%;
+  min-block-size: 44px;
+  align-items: center;
+  padding: .4rem .2rem;
+  border: 0;
+  border-block-end: 1px solid var(--grid);
+  background: none;
+  text-align: start;
+  cursor: pointer;
+}
+.others-list button:hover b { text-decoration: underline; }
+.others-list .more { color: var(--i2); font-size: .9em; }
+.report { padding: 1.5rem; display: grid; gap: 1rem; max-inline-size: 64rem; }
+.report h2 { font-weight: 700; font-size: 1.6rem; }
+.report table { border-collapse: collapse; }
+.report th { text-align: start; vertical-align: baseline; padding: .3rem 0; padding-inline-end: 1.4rem; font-weight: 700; }
+.report td { padding: .4rem 0; padding-inline-end: 1.4rem; vertical-align: baseline; border-block-start: 1px solid var(--grid); }
+.report td.amount { font-variant-numeric: tabular-nums lining-nums; white-space: nowrap; font-weight: 700; }
+.report kbd { font: inherit; font-weight: 700; white-space: nowrap; }
+.report .refused { font-weight: 700; }
+.wide { overflow-x: auto; }
+.day-pick { justify-self: start; }
+.sums { display: grid; gap: .4rem; padding: .9rem 1rem; border: 1px solid var(--i); background: var(--p2); justify-self: start; }
+.sums .paid { font-weight: 700; }
+.led { display: grid; gap: .9rem; }
+.led li { display: flex; flex-wrap: wrap; gap: 0 1rem; align-items: baseline; }
+.led b { flex: 1 0 100%; }
+.marks { max-inline-size: 100%; block-size: auto; }
+.marks .good { fill: var(--here); stroke: var(--i); stroke-width: 1; }
+.marks .failed { fill: none; stroke: var(--i); stroke-width: 1.5; }
+@media (max-width: 64rem) {
+  .bench { grid-template-columns: minmax(0, 1fr); grid-template-areas: 'card' 'ledger' 'waiting'; grid-template-rows: none; }
+  .ledger, [dir='rtl'] .ledger { padding: 0 1.5rem 2rem; }
+}
+@media (max-width: 40rem) {
+  .counter .head { padding: .5rem 1rem; }
+  .counter .card, .others-list, .report { padding-inline: 1rem; }
+  .ledger, [dir='rtl'] .ledger { padding-inline: 1rem; }
+  .others-list button, .figure { grid-template-columns: minmax(0, 1fr); }
+  .slip { padding-inline: 1.6rem; }
+}
+@media (max-width: 24rem) { .fields { grid-template-columns: 1fr; } }
+@media (forced-colors: active) {
+  .key, .head-key, .slip, .facts, .vehicle, .sums { border-color: ButtonText; }
+  .bench-ruler text { fill: CanvasText; }
+  .bench-ruler .axis { stroke: CanvasText; }
+  .bench-ruler .band, .bench-ruler .band.odd { fill: Canvas; stroke: CanvasText; }
+  .bench-ruler .band.here { fill: Highlight; stroke: CanvasText; }
+  .bench-ruler .mark, .bench-ruler .zone, .bench-ruler .spread { fill: CanvasText; }
+  .marks .good { fill: Highlight; stroke: CanvasText; }
+  .marks .failed { stroke: CanvasText; }
+}
+@media print {
+  .page.counter { background: #fff; color: #000; font-size: 11pt; min-block-size: 0; }
+  .head, .counter .card, .others-list, .ledger > :not(.slip), .report .keys, .day-pick { display: none !important; }
+  .bench, .ledger, [dir='rtl'] .ledger { display: block; padding: 0; }
+  .slip { border: 0; padding: 0; background: none; }
+  .slip header p, .slip h3, .small-print { color: #000; }
+  .small-print ul { columns: 2; }
+  .signatures { display: grid; grid-template-columns: 1fr 1fr; gap: 2rem; margin-block-start: 3.5rem; }
+  .signatures span { border-block-start: 1px solid #000; padding-block-start: .2rem; }
+}
+`;
+
+let sheet: CSSStyleSheet | undefined;
+
+/** The style sheet of every counter, made once. */
+export function counterLook(): CSSStyleSheet {
+  if (sheet === undefined) {
+    sheet = new CSSStyleSheet();
+    sheet.replaceSync(css);
+  }
+  return sheet;
+}

@@ -1,0 +1,52 @@
+/**
+ * Why a case of a vehicle is left out, in words.
+ */
+import type { CounterVoice } from '../counter-voice.ts';
+import { nameOf } from '../view/page.ts';
+import { fill } from '../../wording.ts';
+import type { CounterWords } from '../words/counter-words.ts';
+import type { Misfit } from './fit-of-case.ts';
+import type { VehicleReading } from './read-vehicle-case.ts';
+
+/** Why a case is not this customer's. */
+export function misfitWords(
+  misfit: Misfit,
+  { words, vehicleNames }: Pick<CounterVoice, 'words' | 'vehicleNames'>,
+): string {
+  const { fuels } = vehicleNames;
+  switch (misfit.type) {
+    case 'fuel':
+      return fill(words.caseOtherFuel, {
+        found: fuels[misfit.found] ?? misfit.found,
+        sold: fuels[misfit.sold] ?? misfit.sold,
+      });
+    case 'volts':
+      return fill(words.caseOtherVolts, { found: misfit.found, part: misfit.part });
+    case 'used':
+      return fill(words.caseUsed, { who: nameOf({ words }, misfit.by) });
+  }
+}
+
+/** Why a text is no case. */
+export function faultWords(
+  words: CounterWords,
+  fault: Extract<VehicleReading, { type: 'fault' }>['fault'],
+): string {
+  switch (fault) {
+    case 'empty':
+      return words.caseEmpty;
+    case 'foreign':
+      return words.caseForeign;
+    case 'too-new':
+    case 'unknown-finding':
+      return words.caseTooNew;
+    case 'damaged':
+      return words.caseDamaged;
+    case 'other-flow':
+      return words.caseOtherFlow;
+    case 'broken-file':
+      return words.caseBrokenFile;
+    case 'other-version':
+      return words.caseOtherVersion;
+  }
+}

@@ -1,0 +1,94 @@
+/**
+ * A decision: what is read to the customer, and what is done with it.
+ */
+import { positionOf } from '@keyturn/core';
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { keyView, numbered, type KeyLook } from '../../view/key.ts';
+import { keyOf } from '../keys.ts';
+import { decisionOf } from './slip.ts';
+import type { InHand, Shown } from './shown.ts';
+import { sentence } from './step-card.ts';
+
+/** The decision, where nothing more is asked. */
+export function decidedCard(shown: Shown, inHand: InHand): TemplateResult {
+  const decided = decisionOf(shown, inHand);
+  if (decided === undefined) return html``;
+  const { title, strength, sections } = decided;
+  const toDo = sections.find(({ id }) => id === 'do');
+  return html`${sentence(shown.words.decision, title)}
+    <p class="sure">${strength}</p>
+    ${
+      toDo === undefined
+        ? nothing
+        : html`<ul class="to-do">
+            ${toDo.lines.map((line) => html`<li>${line}</li>`)}
+          </ul>`
+    }
+    ${numbered(decidedKeys(shown, inHand))}`;
+}
+
+/** What can be done with a decision that stands, though more may still be asked. */
+export function standingKeys(shown: Shown, inHand: InHand): TemplateResult | typeof nothing {
+  const { sitting, goodwill } = inHand.back;
+  const isOnCard = goodwill !== null || positionOf(sitting.case).awaiting === 'nothing';
+  if (sitting.case.state.decision === null || isOnCard) return nothing;
+  return html`<div class="keys row">
+    ${decidedKeys(shown, inHand).map((look) => keyView({ ...look, isMain: false, isSmall: true }))}
+  </div>`;
+}
+
+function decidedKeys({ words, act }: Shown, { back }: InHand): readonly KeyLook[] {
+  return [
+    { label: words.printSlip, press: act.print },
+    { label: words.intoList, isMain: true, press: act.intoList },
+    back.goodwill === null
+      ? {
+          label: words.goodwill,
+          press: () => {
+            act.hand({ open: 'goodwill' });
+          },
+        }
+      : {
+          label: words.goodwillUndo,
+          press: () => {
+            act.goodwill(null);
+          },
+        },
+  ];
+}
+
+/** A lead takes it back, by name. */
+export function goodwillCard({ words, act }: Shown): TemplateResult {
+  return html`${sentence(words.decision, words.goodwillAsk)}
+    <p class="hint">${words.goodwillHint}</p>
+    <form
+      class="line-entry"
+      @submit=${(event: Event) => {
+        event.preventDefault();
+        const { value } = (event.currentTarget as HTMLFormElement).elements.namedItem(
+          'lead',
+        ) as HTMLInputElement;
+        act.goodwill(value.trim());
+      }}
+    >
+      <input
+        name="lead"
+        dir="auto"
+        maxlength="80"
+        autocomplete="off"
+        aria-label=${words.goodwillName}
+        placeholder=${words.goodwillName}
+      />
+      <button type="submit" class="key take">${words.take}</button>
+    </form>
+    <div class="keys row">
+      ${keyView({
+        label: words.leave,
+        at: keyOf.leave,
+        isSmall: true,
+        press: () => {
+          act.hand({ open: null });
+        },
+      })}
+    </div>`;
+}

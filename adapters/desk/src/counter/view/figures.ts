@@ -1,0 +1,99 @@
+/**
+ * Figures of the bench: a field for each, and under it the scale on which it is marked while it is
+ * typed.
+ */
+import { askAgain } from '@keyturn/element/sittings';
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { live } from 'lit-html/directives/live.js';
+import { repeat } from 'lit-html/directives/repeat.js';
+import { keyView } from '../../view/key.ts';
+import { keyOf } from '../keys.ts';
+import { benchRuler } from './bench-ruler.ts';
+import type { InHand, Shown } from './shown.ts';
+
+/** Draws the figures that are asked for. */
+export function figures(shown: Shown, inHand: InHand, checks: readonly string[]): TemplateResult {
+  const { act, words } = shown;
+  const { back } = inHand;
+  return html`<form
+    class="figures"
+    @submit=${(event: Event) => {
+      event.preventDefault();
+      const next = firstEmpty(event.currentTarget as HTMLFormElement);
+      if (next === undefined) act.takeFigures();
+      else next.focus();
+    }}
+  >
+    ${repeat(
+      checks,
+      (check) => `${back.id} ${check}`,
+      (check) => figure(shown, inHand, check),
+    )}
+    <div class="keys row">
+      ${keyView({
+        label: words.takeFigures,
+        at: keyOf.take,
+        isMain: true,
+        press: act.takeFigures,
+      })}
+      <button type="submit" hidden></button>
+    </div>
+  </form>`;
+}
+
+/** The field to go on to: the next one that is empty, while something was typed in this one. */
+function firstEmpty(form: HTMLFormElement): HTMLInputElement | undefined {
+  const fields = [...form.querySelectorAll('input')];
+  const root = form.getRootNode() as ShadowRoot;
+  const isFilled = (root.activeElement as HTMLInputElement | null)?.value.trim() !== '';
+  return isFilled ? fields.find(({ value }) => value.trim() === '') : undefined;
+}
+
+function figure({ act }: Shown, inHand: InHand, check: string): TemplateResult {
+  const { flow, speaker, back } = inHand;
+  const asked = askAgain({ flow }, check);
+  const [question] = asked === undefined ? [] : speaker.render([asked]);
+  const unit = question?.kind === 'question' ? (question.unit ?? '') : '';
+  const typed = back.typed[check] ?? '';
+  const id = `figure-${check}`;
+  return html`<div class="figure">
+    <label for=${id}>${speaker.checkName(check)}</label>
+    <span class="display">
+      <input
+        id=${id}
+        name=${check}
+        type="text"
+        inputmode="decimal"
+        autocomplete="off"
+        maxlength="40"
+        aria-describedby=${`${id}-means`}
+        .value=${live(typed)}
+        @input=${(event: Event) => {
+          act.type(check, (event.currentTarget as HTMLInputElement).value);
+        }}
+      />
+      <span class="unit">${unit}</span>
+    </span>
+    ${scale(inHand, check)}
+  </div>`;
+}
+
+/** The scale, and in words what the figure means or why it is none. */
+function scale({ figures: all, speaker }: InHand, check: string): TemplateResult {
+  const typed = all[check];
+  const reading = typed?.scale ?? null;
+  const isTyped = typed !== undefined && typed.answer !== null && typed.refused.length === 0;
+  const [rendered] = reading === null ? [] : speaker.render([reading]);
+  const wrong = [
+    ...(typed?.unclear ? speaker.askBack(typed.unclear) : []),
+    ...speaker.render(typed?.refused ?? []),
+  ].flatMap((one) => ('text' in one ? [one.text] : []));
+  return html`${
+      reading === null || rendered?.kind !== 'scale'
+        ? nothing
+        : benchRuler(reading, { speaker, bandLabels: rendered.bandLabels, isTyped })
+    }
+    <p class=${wrong.length > 0 ? 'means wrong' : 'means'} id=${`figure-${check}-means`}>
+      ${wrong.length > 0 ? wrong.join(' ') : isTyped && rendered?.kind === 'scale' ? rendered.means : ''}
+    </p>`;
+}

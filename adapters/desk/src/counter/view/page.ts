@@ -1,0 +1,308 @@
+/**
+ * The whole counter.
+ */
+import { positionOf } from '@keyturn/core';
+import { directionOf } from '@keyturn/element/pieces';
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { repeat } from 'lit-html/directives/repeat.js';
+import { keyView, numbered } from '../../view/key.ts';
+import { fill, timeOfDay } from '../../wording.ts';
+import { keyOf, type CounterCommand } from '../keys.ts';
+import type { CounterReturn } from '../return/counter-return.ts';
+import { cameGood } from './came-good.ts';
+import { caseCard } from './case-card.ts';
+import { dayList } from './day-list.ts';
+import { decidedCard, goodwillCard } from './decided-card.ts';
+import { guide } from './guide.ts';
+import { keysHelp } from './keys-help.ts';
+import { ledger } from './ledger.ts';
+import { shopTerms } from './shop-terms.ts';
+import type { InHand, Shown } from './shown.ts';
+import { askingCard, dangerCard, sentence, stepCard } from './step-card.ts';
+
+/** Draws the counter. */
+export function page(shown: Shown): TemplateResult {
+  const { locale } = shown;
+  return html`<div class="page counter" lang=${locale} dir=${directionOf(locale)}>
+    ${head(shown)}
+    <main>${screen(shown)}</main>
+  </div>`;
+}
+
+function screen(shown: Shown): TemplateResult {
+  switch (shown.screen) {
+    case 'day':
+      return dayList(shown);
+    case 'came-good':
+      return cameGood(shown);
+    case 'shop':
+      return shopTerms(shown);
+    case 'keys':
+      return keysHelp(shown);
+    case 'counter':
+      return counter(shown);
+  }
+}
+
+function counter(shown: Shown): TemplateResult {
+  const { inHand, hand } = shown;
+  return html`<div class=${inHand === undefined ? 'bench bare' : 'bench'}>
+    <section class="card" aria-labelledby="asked">
+      ${scanLine(shown)} ${hand.open === 'camera' ? camera(shown) : nothing} ${notes(shown)}
+      ${guide(shown)} ${inHand === undefined ? empty(shown) : card(shown, inHand)}
+      ${inHand === undefined ? nothing : always(shown, inHand)}
+    </section>
+    ${inHand === undefined ? nothing : ledger(shown, inHand)} ${waiting(shown)}
+  </div>`;
+}
+
+/** The card by what the hand has begun and where the return stands. */
+function card(shown: Shown, inHand: InHand): TemplateResult {
+  const { hand } = shown;
+  if (hand.offered !== null) return caseCard(shown, inHand, hand.offered);
+  if (hand.open === 'danger') return dangerCard(shown, inHand);
+  if (hand.open === 'goodwill') return goodwillCard(shown);
+  if (hand.asking !== null) return askingCard(shown, inHand);
+  if (inHand.back.goodwill !== null) return decidedCard(shown, inHand);
+  return positionOf(inHand.back.sitting.case).awaiting === 'nothing'
+    ? decidedCard(shown, inHand)
+    : stepCard(shown, inHand);
+}
+
+/** The line: what was scanned or typed of a code, or found in the clerk's own words. */
+function scanLine({ words, act, inHand, hasCamera }: Shown): TemplateResult {
+  const said = inHand === undefined ? words.scanLabel : words.scanOrSay;
+  return html`<form
+    class="line-entry"
+    @submit=${(event: Event) => {
+      event.preventDefault();
+      const input = (event.currentTarget as HTMLFormElement).elements.namedItem(
+        'line',
+      ) as HTMLInputElement;
+      const text = input.value.trim();
+      if (text === '') return;
+      input.value = '';
+      act.enter(text);
+    }}
+  >
+    <label>
+      <span>${said} <kbd class="at" aria-hidden="true">${keyOf.scan}</kbd></span>
+      <input
+        name="line"
+        dir="auto"
+        maxlength="4000"
+        autocomplete="off"
+        spellcheck="false"
+        enterkeyhint="send"
+      />
+    </label>
+    <button type="submit" class="key small" ?disabled=${inHand?.isBusy === true}>
+      ${words.take}
+    </button>
+    ${
+      hasCamera
+        ? keyView({
+            label: words.camera,
+            isSmall: true,
+            press: () => {
+              act.hand({ open: 'camera' });
+            },
+          })
+        : nothing
+    }
+  </form>`;
+}
+
+function camera({ words, act }: Shown): TemplateResult {
+  return html`<div class="camera">
+    <p>${words.cameraHint}</p>
+    <video muted playsinline aria-label=${words.cameraHint}></video>
+    <div class="keys row">
+      ${keyView({
+        label: words.cameraOff,
+        at: keyOf.leave,
+        isSmall: true,
+        press: () => {
+          act.hand({ open: null });
+        },
+      })}
+    </div>
+  </div>`;
+}
+
+/** What was said last, and answers that a line may have meant. */
+function notes({ notices, words, act, inHand }: Shown): TemplateResult {
+  const said = inHand?.said ?? [];
+  const offers = inHand?.back.sitting.offers ?? [];
+  const isBusy = inHand?.isBusy === true;
+  const isEmpty = notices.length + said.length + offers.length === 0 && !isBusy;
+  return html`<div class=${isEmpty ? 'notes empty' : 'notes'} role="status">
+    ${notices.map((notice) => html`<p class="notice">${notice}</p>`)}
+    ${isBusy ? html`<p class="busy">${words.working}</p>` : nothing}
+    ${said.map((one) =>
+      'text' in one
+        ? html`<p class=${one.kind === 'refused' ? 'refused' : ''}>${one.text}</p>`
+        : nothing,
+    )}
+    ${offers.map(({ check, value, label }) =>
+      keyView({
+        label,
+        isSmall: true,
+        press: () => {
+          const answer = typeof value === 'string' ? [value] : value;
+          act.take({ type: 'answers', answers: [{ check, value: answer }] });
+        },
+      }),
+    )}
+  </div>`;
+}
+
+function empty(shown: Shown): TemplateResult {
+  const { words, act, shop } = shown;
+  return html`${sentence(words.newReturn, words.whatIsIt)}
+    <p class="sure">${words.whatHint}</p>
+    ${numbered([
+      {
+        label: words.starter,
+        press: () => {
+          act.begin('starter');
+        },
+      },
+      {
+        label: words.battery,
+        press: () => {
+          act.begin('battery');
+        },
+      },
+      ...(shop === null ? [{ label: words.practise, press: act.practise }] : []),
+    ])}
+    <p class="hint">
+      ${shop === null ? words.shopNone : fill(words.shopInUse, { shop: shop.policy.shop })}
+    </p>`;
+}
+
+/** What can always be done with a return. */
+function always({ words, act, hand }: Shown, { back, speaker }: InHand): TemplateResult {
+  const { awaiting } = positionOf(back.sitting.case);
+  const isAsked =
+    awaiting === 'answer' &&
+    hand.asking === null &&
+    hand.open === null &&
+    hand.offered === null &&
+    back.goodwill === null;
+  const small = (command: CounterCommand, label: string): TemplateResult =>
+    keyView({
+      label,
+      at: keyOf[command],
+      isSmall: true,
+      press: () => {
+        act.command(command);
+      },
+    });
+  return html`<div class="keys row">
+    ${
+      isAsked
+        ? html`${small('dont-know', speaker.key('dontKnow'))}
+          ${small('cannot', speaker.key('cannot'))}`
+        : nothing
+    }
+    ${back.sitting.case.state.order.length > 0 ? small('correct', words.correct) : nothing}
+    ${hand.open === 'danger' ? nothing : small('danger', words.danger)}
+    ${small('new', words.newReturn)}
+    ${
+      isAsked && back.sitting.case.state.decision === null
+        ? keyView({
+            label: words.goodwill,
+            isSmall: true,
+            press: () => {
+              act.hand({ open: 'goodwill' });
+            },
+          })
+        : nothing
+    }
+    ${keyView({ label: hand.removing ? words.removeSure : words.remove, isSmall: true, press: act.remove })}
+  </div>`;
+}
+
+/** The other parts on the counter, the one that has lain there longest first. */
+function waiting(shown: Shown): TemplateResult | typeof nothing {
+  const { words, act } = shown;
+  if (shown.waiting.length === 0) return nothing;
+  return html`<nav class="others-list" aria-label=${words.waiting}>
+    <h2>${words.waiting}</h2>
+    <ol>
+      ${repeat(
+        shown.waiting,
+        ({ id }) => id,
+        (back) =>
+          html`<li>
+            <button
+              type="button"
+              @click=${() => {
+                act.choose(back.id);
+              }}
+            >
+              <b dir="auto">${nameOf(shown, back)}</b>
+              <span>${stateOf(shown, back)}</span>
+              <span class="more"
+                >${fill(words.since, { time: timeOfDay(back.openedAt, shown.locale) })}</span
+              >
+            </button>
+          </li>`,
+      )}
+    </ol>
+  </nav>`;
+}
+
+/** What a return is called: the part by its name and receipt, or what kind of part it is. */
+export function nameOf({ words }: Pick<Shown, 'words'>, back: CounterReturn): string {
+  const named = [back.name, back.receipt || back.number].filter((text) => text !== '');
+  return named.length > 0 ? named.join(' · ') : words[back.part];
+}
+
+function stateOf(shown: Shown, { part, sitting }: CounterReturn): string {
+  const { words } = shown;
+  const { decision } = sitting.case.state;
+  const position = positionOf(sitting.case);
+  if ('check' in position) {
+    const what = shown.speakerFor(part).checkName(position.check);
+    return fill(words.askedNext, { what });
+  }
+  return decision === null ? '' : (shown.textsFor(part).decisions?.[decision.decide]?.name ?? '');
+}
+
+function head(shown: Shown): TemplateResult {
+  const { words, act, locale, locales, screen: now } = shown;
+  const headKey = (label: string, to: Shown['screen']): TemplateResult =>
+    html`<button
+      type="button"
+      class="head-key"
+      aria-pressed=${String(now === to)}
+      @click=${() => {
+        act.go(now === to ? 'counter' : to);
+      }}
+    >
+      ${label}
+    </button>`;
+  return html`<header class="head">
+    <h1>${words.title}</h1>
+    <p class="shop-name" dir="auto">${shown.shop?.policy.shop ?? ''}</p>
+    <div class="head-keys">
+      ${headKey(words.dayList, 'day')} ${headKey(words.cameGood, 'came-good')}
+      ${headKey(words.theShop, 'shop')} ${headKey(words.keysHelp, 'keys')}
+      <label class="language">
+        <span>${words.language}</span>
+        <select
+          @change=${(event: Event) => {
+            act.language((event.currentTarget as HTMLSelectElement).value);
+          }}
+        >
+          ${Object.entries(locales).map(
+            ([tag, name]) =>
+              html`<option value=${tag} lang=${tag} ?selected=${tag === locale}>${name}</option>`,
+          )}
+        </select>
+      </label>
+    </div>
+  </header>`;
+}

@@ -1,0 +1,115 @@
+/**
+ * All that a view is made from, and all that it can do.
+ */
+import type { Flow, Input } from '@keyturn/core';
+import type { FlowTexts, Rendered, Speaker } from '@keyturn/language';
+import type { Laid } from '../../engine/engine.ts';
+import type { VehicleNames } from '../counter-pack.ts';
+import type { InventedReturn } from '../demo/invented-shop.ts';
+import type { TypedFigure } from '../engine/counter-engine.ts';
+import type { CounterCommand } from '../keys.ts';
+import type { CounterReturn, Diagnosis, VehicleCase } from '../return/counter-return.ts';
+import type { Shop, ShopFault } from '../shop/shop.ts';
+import type { CounterWords } from '../words/counter-words.ts';
+
+/** What the hand has begun and not finished; nothing of it is kept. */
+export interface Hand {
+  /** Picked so far where several answers may hold. */
+  readonly picked: readonly string[];
+  /** The check whose answer is being put right. */
+  readonly asking: string | null;
+  /** What lies over the step in hand. */
+  readonly open: 'danger' | 'goodwill' | 'camera' | null;
+  /** A case of a vehicle of which it is asked whether it is the right one. */
+  readonly offered: VehicleCase | null;
+  /** True after the first of the two presses that take a part off the counter. */
+  readonly removing: boolean;
+}
+
+/** A hand that has begun nothing. */
+export const emptyHand: Hand = {
+  picked: [],
+  asking: null,
+  open: null,
+  offered: null,
+  removing: false,
+};
+
+/** The return in hand. */
+export interface InHand {
+  readonly back: CounterReturn;
+  readonly laid: Laid;
+  readonly flow: Flow;
+  readonly speaker: Speaker;
+  readonly texts: FlowTexts;
+  /** The figures that are asked for now, by check. */
+  readonly figures: Readonly<Record<string, TypedFigure>>;
+  /** What was said last and has no place of its own. */
+  readonly said: readonly Rendered[];
+  readonly isBusy: boolean;
+  readonly invented: InventedReturn | undefined;
+}
+
+/** What is known of the part and can be written by hand. */
+export type PartField = 'name' | 'number' | 'receipt';
+
+/** What a view can do. */
+export interface Actions {
+  readonly take: (...inputs: readonly Input[]) => void;
+  /** What was scanned, or typed into the line. */
+  readonly enter: (text: string) => void;
+  readonly hand: (change: Partial<Hand>) => void;
+  readonly command: (command: CounterCommand) => void;
+  readonly choose: (id: string) => void;
+  /** Begins with a part of which nothing is known yet. */
+  readonly begin: (part: CounterReturn['part']) => void;
+  readonly practise: () => void;
+  readonly type: (check: string, text: string) => void;
+  readonly takeFigures: () => void;
+  readonly tell: (field: PartField, text: string) => void;
+  readonly price: (text: string) => void;
+  readonly oldUnit: (told: 'returned' | 'owed') => void;
+  readonly boughtOn: (by: Exclude<Diagnosis['by'], 'case'>) => void;
+  readonly caseFile: (file: File) => void;
+  readonly useCase: (isThis: boolean) => void;
+  readonly intoList: () => void;
+  /** A lead takes it back, by name; null: not after all. */
+  readonly goodwill: (name: string | null) => void;
+  readonly remove: () => void;
+  readonly shopFile: (file: File) => void;
+  readonly forgetShop: () => void;
+  readonly go: (screen: Shown['screen']) => void;
+  readonly pickDay: (day: string) => void;
+  readonly notice: (text: string) => void;
+  readonly switchKeys: () => void;
+  readonly language: (tag: string) => void;
+  readonly print: () => void;
+}
+
+/** What a view is made from. */
+export interface Shown {
+  readonly words: CounterWords;
+  /** BCP 47 tag. */
+  readonly locale: string;
+  readonly locales: Readonly<Record<string, string>>;
+  /** The speaker and the texts of a part's flow. */
+  readonly speakerFor: (part: CounterReturn['part']) => Speaker;
+  readonly textsFor: (part: CounterReturn['part']) => FlowTexts;
+  readonly vehicleNames: VehicleNames;
+  readonly shop: Shop | null;
+  readonly shopFaults: readonly ShopFault[];
+  readonly screen: 'counter' | 'day' | 'came-good' | 'shop' | 'keys';
+  readonly inHand: InHand | undefined;
+  /** The other returns on the counter, the oldest first. */
+  readonly waiting: readonly CounterReturn[];
+  /** Every return of the shop in use, ended ones too. */
+  readonly returns: readonly CounterReturn[];
+  /** Today where the shop is, and the day whose list is shown; ISO 8601. */
+  readonly today: string;
+  readonly day: string;
+  readonly notices: readonly string[];
+  readonly hasKeys: boolean;
+  readonly hasCamera: boolean;
+  readonly hand: Hand;
+  readonly act: Actions;
+}

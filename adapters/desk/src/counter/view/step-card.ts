@@ -1,0 +1,261 @@
+/**
+ * The step in hand: its cautions first, the question, how it is found out, the answers.
+ */
+import { positionOf, type AnswerInput } from '@keyturn/core';
+import { askAgain } from '@keyturn/element/sittings';
+import { sign } from '@keyturn/element/pieces';
+import type { Rendered } from '@keyturn/language';
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { keyed } from 'lit-html/directives/keyed.js';
+import { answering } from '../../engine/engine.ts';
+import { keyView, numbered } from '../../view/key.ts';
+import { fill } from '../../wording.ts';
+import { keyOf } from '../keys.ts';
+import { figures } from './figures.ts';
+import { figuresAsked } from './figures-asked.ts';
+import type { InHand, Shown } from './shown.ts';
+
+type Question = Extract<Rendered, { kind: 'question' }>;
+
+/** The question that is to be answered now: that of the step, or one that is put right. */
+export function questionOf({ hand }: Shown, { flow, speaker, laid }: InHand): Question | undefined {
+  const message = hand.asking === null ? undefined : askAgain({ flow }, hand.asking);
+  const said = speaker.render(message === undefined ? laid.inHand : [message]);
+  return said.find((one) => one.kind === 'question');
+}
+
+/** The checks whose figures are asked for now. */
+export function figuresInHand(hand: Shown['hand'], { flow, back }: InHand): readonly string[] {
+  const { state } = back.sitting.case;
+  if (hand.asking !== null) {
+    return flow.checks[hand.asking]?.form.kind === 'reading' ? [hand.asking] : [];
+  }
+  const position = positionOf(back.sitting.case);
+  return position.awaiting === 'answer' ? figuresAsked(flow, state, position.check) : [];
+}
+
+/** Draws the step. */
+export function stepCard(shown: Shown, inHand: InHand): TemplateResult {
+  const { words, act } = shown;
+  const { speaker, laid, back, flow } = inHand;
+  const position = positionOf(back.sitting.case);
+  switch (position.awaiting) {
+    case 'answer':
+      return asked(shown, inHand);
+    case 'confirm':
+      return html`${cautions(inHand)}
+      ${sentence(speaker.checkName(position.check), words.confirmAsk)}
+      ${numbered([
+        {
+          label: speaker.key('confirm'),
+          press: () => {
+            act.take({ type: 'confirm' });
+          },
+        },
+        {
+          label: speaker.key('cannot'),
+          press: () => {
+            act.take({ type: 'talk', talk: 'cannot' });
+          },
+        },
+      ])}`;
+    case 'wait': {
+      const text = speaker.render(laid.inHand).find((one) => one.kind === 'text')?.text ?? '';
+      return html`${sentence(speaker.checkName(position.check), text)}
+      ${numbered([
+        {
+          label: speaker.key('done'),
+          press: () => {
+            act.take({ type: 'waited' });
+          },
+        },
+      ])}`;
+    }
+    case 'resume': {
+      const said = speaker.render(laid.inHand);
+      const caution = said.find((one) => one.kind === 'caution');
+      const word = flow.interrupts[position.interrupt]?.word ?? 'danger';
+      const after = said.find((one) => one.kind === 'text')?.text ?? '';
+      return html`${caution === undefined ? nothing : sign(word, caution.word, caution.text)}
+      ${sentence(words.danger, after)}
+      ${numbered([
+        {
+          label: speaker.key('over'),
+          press: () => {
+            act.take({ type: 'resume' });
+          },
+        },
+      ])}`;
+    }
+    case 'nothing':
+      return html``;
+  }
+}
+
+/** The large sentence, under what it belongs to. */
+export function sentence(tag: string, text: string): TemplateResult {
+  return html`<p class="tag">${tag}</p>
+    <h2 id="asked" class="sentence" tabindex="-1">${text}</h2>`;
+}
+
+function asked(shown: Shown, inHand: InHand): TemplateResult {
+  const question = questionOf(shown, inHand);
+  if (question === undefined) return html``;
+  const together = figuresInHand(shown.hand, inHand);
+  const text = together.length > 1 ? shown.words.figuresAsk : question.text;
+  return html`${cautions(inHand)} ${sentence(stageOf(inHand, question.check), text)}
+  ${answers(shown, inHand, question)}
+  ${together.length > 1 ? together.map((check) => howTo(inHand, check)) : how(question)}`;
+}
+
+/** How one of several figures is read. */
+function howTo({ flow, speaker }: InHand, check: string): TemplateResult | typeof nothing {
+  const message = askAgain({ flow }, check);
+  const [question] = message === undefined ? [] : speaker.render([message]);
+  if (question?.kind !== 'question') return nothing;
+  return html`<h3>${speaker.checkName(check)}</h3>
+    ${how(question)}`;
+}
+
+/** A check asked out of its turn, to put its answer right. */
+export function askingCard(shown: Shown, inHand: InHand): TemplateResult {
+  const { words, act } = shown;
+  const question = questionOf(shown, inHand);
+  if (question === undefined) return html``;
+  return html`${sentence(words.correcting, question.text)} ${answers(shown, inHand, question)}
+    <div class="keys row">
+      ${keyView({
+        label: words.leave,
+        at: keyOf.leave,
+        isSmall: true,
+        press: () => {
+          act.hand({ asking: null, picked: [] });
+        },
+      })}
+    </div>
+    ${how(question)}`;
+}
+
+/** What the step belongs to: whose part it is, what it looks like. */
+function stageOf({ flow, texts }: InHand, check: string): string {
+  const stage = flow.stages.find(({ checks }) => checks.includes(check));
+  return texts.stages[stage?.id ?? ''] ?? '';
+}
+
+function how({ how: lines }: Question): TemplateResult | typeof nothing {
+  if (lines.length === 0) return nothing;
+  return html`<div class="how-to">${lines.map((line) => html`<p>${line}</p>`)}</div>`;
+}
+
+/** The cautions of the step; what waits for its confirmation is said again after a reload. */
+function cautions({ laid, speaker, flow }: InHand): TemplateResult | typeof nothing {
+  const said = speaker.render(laid.sitting.cautions);
+  const known = new Set(laid.sitting.cautions.map(({ caution }) => caution));
+  const lacking = speaker
+    .render(laid.inHand)
+    .filter((one) => one.kind === 'caution' && !known.has(one.caution));
+  const signs = [...lacking, ...said].flatMap((one) =>
+    one.kind === 'caution'
+      ? [sign(flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text)]
+      : [],
+  );
+  return signs.length === 0 ? nothing : html`<div class="signs">${signs}</div>`;
+}
+
+function answers(shown: Shown, inHand: InHand, question: Question): TemplateResult {
+  const { act } = shown;
+  const { check, entry, options } = question;
+  const give = (value: AnswerInput['value']): void => {
+    act.take(answering(inHand.back.sitting.case, check, value));
+  };
+  const asFigures = figuresInHand(shown.hand, inHand);
+  if (asFigures.length > 0) return figures(shown, inHand, asFigures);
+  if (entry === 'date') return dayField(shown, inHand, give);
+  if (entry === 'choices') return several(shown, question, give);
+  return html`<div class="keys">
+    ${options.map(({ id, key, label }) =>
+      keyView({
+        label,
+        at: key,
+        isNumber: key.length === 1,
+        press: () => {
+          give([id]);
+        },
+      }),
+    )}
+  </div>`;
+}
+
+function several(
+  { hand, act, words }: Shown,
+  { options }: Question,
+  give: (value: readonly string[]) => void,
+): TemplateResult {
+  const { picked } = hand;
+  return html`<div class="keys">
+    ${options
+      .filter(({ id }) => id !== 'none')
+      .map(({ id, key, label }) =>
+        keyView({
+          label,
+          at: key,
+          isNumber: key.length === 1,
+          isPicked: picked.includes(id),
+          press: () => {
+            act.hand({
+              picked: picked.includes(id) ? picked.filter((one) => one !== id) : [...picked, id],
+            });
+          },
+        }),
+      )}
+    ${keyView({
+      label: picked.length === 0 ? words.takeNone : words.takePicked,
+      at: keyOf.take,
+      isMain: true,
+      press: () => {
+        give(picked.length === 0 ? ['none'] : picked);
+      },
+    })}
+  </div>`;
+}
+
+/** A day: in the browser's own field, which writes it as the language does. */
+function dayField(
+  { words, act, today }: Shown,
+  { back, speaker }: InHand,
+  give: (value: readonly string[]) => void,
+): TemplateResult {
+  return html`${keyed(
+    back.id,
+    html`<form
+      class="day-entry"
+      @submit=${(event: Event) => {
+        event.preventDefault();
+        const { value } = (event.currentTarget as HTMLFormElement).elements.namedItem(
+          'day',
+        ) as HTMLInputElement;
+        if (value === '') act.notice(fill(words.dayNeeded, { day: today }));
+        else give([value]);
+      }}
+    >
+      <input name="day" type="date" aria-label=${speaker.checkName('sale-date')} />
+      <button type="submit" class="key take">
+        <kbd class="at" aria-hidden="true">${keyOf.take}</kbd>
+        <span class="label">${words.takeDay}</span>
+      </button>
+    </form>`,
+  )}`;
+}
+
+/** What has happened: every danger that the flow knows. */
+export function dangerCard({ words, act }: Shown, { flow, texts }: InHand): TemplateResult {
+  return html`${sentence(words.danger, words.dangerAsk)}
+  ${numbered(
+    Object.keys(flow.interrupts).map((interrupt) => ({
+      label: texts.interrupts[interrupt]?.name ?? interrupt,
+      press: () => {
+        act.take({ type: 'interrupt', interrupt });
+      },
+    })),
+  )}`;
+}

@@ -1,0 +1,30 @@
+import { describe, expect, test } from 'vitest';
+import { keyOf, readKey } from './keys.ts';
+
+describe('a key of the numeric pad', () => {
+  test.each([
+    ['3', 'one', { type: 'number', key: '3' }],
+    ['3', 'several', { type: 'number', key: '3' }],
+    ['3', 'figure', { type: 'line' }],
+    ['0', 'one', { type: 'dont-know' }],
+    ['0', 'figure', { type: 'line' }],
+    [',', 'one', { type: 'cannot' }],
+    [',', 'figure', { type: 'line' }],
+    ['Enter', 'one', { type: 'line' }],
+    ['Enter', 'several', { type: 'take' }],
+    ['q', 'one', { type: 'line' }],
+    ['ق', 'one', { type: 'line' }],
+    ['Tab', 'one', undefined],
+    ['F5', 'one', undefined],
+    [' ', 'one', undefined],
+  ] as const)('%j, where the card takes %s, means %j', (key, entry, pressed) => {
+    expect(readKey(key, { entry })).toEqual(pressed);
+  });
+
+  test.each(Object.entries(keyOf).filter(([command]) => !['take', 'leave'].includes(command)))(
+    'for %s is the one that the page shows: %s',
+    (command, key) => {
+      expect(readKey(key, { entry: 'one' })).toEqual({ type: command });
+    },
+  );
+});

@@ -1,0 +1,87 @@
+import type { Terms } from '../typed/terms.ts';
+import { learn, someOf, type Spoken } from './learned.ts';
+
+/** A phrase of an interrupt. */
+export interface InterruptPhrase {
+  readonly interrupt: string;
+  readonly terms: Terms;
+  readonly spoken: Spoken;
+  /** Every word of it, where small words hold it together: "it started", "we are in the road". */
+  readonly literal?: Terms;
+}
+
+/** The words of one emergency, and those that tell of it and that no answer has. */
+export interface Alarm {
+  readonly interrupt: string;
+  readonly terms: ReadonlySet<string>;
+  readonly own: ReadonlySet<string>;
+}
+
+/** The interrupt that a text sounds most like, and how much it does, 0 to 1. */
+export type Alarmed = (text: Spoken) => { readonly interrupt: string; readonly share: number };
+
+/** The answers of a check, so far as they are told from interrupts. */
+interface Answered {
+  readonly options: readonly {
+    readonly spoken: readonly Spoken[];
+    readonly terms: ReadonlySet<string>;
+  }[];
+}
+
+/** So many answers are learned from: those that share a word with an interrupt, and others. */
+const mostLike = 900;
+const mostUnlike = 400;
+
+/** Learns how interrupts sound, against what is answered to the checks. */
+export function learnAlarms(
+  interrupts: readonly InterruptPhrase[],
+  checks: readonly Answered[],
+): Alarmed {
+  const ids = [...new Set(interrupts.map(({ interrupt }) => interrupt))];
+  const bare = ({ terms }: Spoken): string[] => terms.map((term) => term.replace('!', ''));
+  const known = new Set(interrupts.flatMap(({ spoken }) => bare(spoken)));
+  const answers = checks.flatMap(({ options }) => options.flatMap(({ spoken }) => spoken));
+  const isLike = (text: Spoken): boolean => bare(text).some((term) => known.has(term));
+  const isUnlike = (text: Spoken): boolean => !isLike(text);
+  const learned = learn([
+    ...ids.map((id) =>
+      interrupts.filter(({ interrupt }) => interrupt === id).map(({ spoken }) => spoken),
+    ),
+    [...someOf(answers.filter(isLike), mostLike), ...someOf(answers.filter(isUnlike), mostUnlike)],
+  ]);
+  return (text) => {
+    const shares = learned(text).slice(0, ids.length);
+    const share = Math.max(...shares);
+    return { interrupt: ids[shares.indexOf(share)] ?? '', share };
+  };
+}
+
+/** A word of an emergency that stands in so many of its phrases, or alone, tells of it. */
+const strongPhrases = 3;
+
+export function alarmsOf(
+  interrupts: readonly InterruptPhrase[],
+  checks: readonly Answered[],
+): readonly Alarm[] {
+  const answered = new Set(
+    checks.flatMap(({ options }) => options.flatMap(({ terms }) => [...terms])),
+  );
+  const ids = [...new Set(interrupts.map(({ interrupt }) => interrupt))].filter(
+    (id) => id !== 'starts-now',
+  );
+  return ids.map((interrupt) => {
+    const terms = new Set(
+      interrupts
+        .filter((phrase) => phrase.interrupt === interrupt)
+        .flatMap((phrase) => phrase.terms)
+        .filter((term) => !term.startsWith('!')),
+    );
+    const phrases = interrupts.filter((phrase) => phrase.interrupt === interrupt);
+    const isStrong = (term: string): boolean => {
+      const holders = phrases.filter((phrase) => phrase.terms.includes(term));
+      return holders.length >= strongPhrases || holders.some((phrase) => phrase.terms.length === 1);
+    };
+    const own = [...terms].filter((term) => !answered.has(term) && isStrong(term));
+    return { interrupt, terms, own: new Set(own) };
+  });
+}

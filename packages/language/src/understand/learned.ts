@@ -1,0 +1,153 @@
+import type { Terms } from '../typed/terms.ts';
+
+/** A text as it is learned from: its terms, and every word of it as it was typed. */
+export interface Spoken {
+  readonly terms: Terms;
+  readonly words: readonly string[];
+}
+
+/** How likely each answer is by what its phrases are made of: one share for each, in their order. */
+export type Learned = (text: Spoken) => readonly number[];
+
+/** What a text is made of, each with its weight: terms, pairs of them, words, groups of letters. */
+type Features = ReadonlyMap<string, number>;
+
+/** A feature by its column. */
+interface Row {
+  readonly columns: readonly number[];
+  readonly weights: readonly number[];
+}
+
+/** What each kind of feature weighs beside a term; set by leaving phrases out. */
+const pairWeight = 0.7;
+const wordWeight = 0.8;
+const denialWeight = 0.7;
+const groupWeight = 0.3;
+
+/** Letters in a group. */
+const groupSizes = [2, 3, 4];
+
+/** How often the phrases are gone through, how far a step goes, and what holds weights small. */
+const rounds = 8;
+const step = 0.6;
+const shrink = 2e-4;
+const leastTravelled = 0.01;
+
+/** Less of an error than this is left alone. */
+const leastError = 1e-3;
+
+/**
+ * Learns to tell answers apart from their phrases: softmax regression, fitted by adaptive gradient
+ * steps (Duchi, Hazan and Singer 2011). The same phrases always come to the same shares.
+ */
+export function learn(answers: readonly (readonly Spoken[])[]): Learned {
+  const count = answers.length;
+  const columns = new Map<string, number>();
+  const columnOf = (name: string): number => {
+    const column = columns.get(name) ?? columns.size;
+    columns.set(name, column);
+    return column;
+  };
+  // One phrase of each answer in turn, so that none is learned last.
+  const rows = inTurn(
+    answers.map((phrases, answer) =>
+      phrases.map((phrase) => {
+        const features = featuresOf(phrase);
+        return { answer, columns: [...features.keys()].map(columnOf), weights: scaled(features) };
+      }),
+    ),
+  );
+  const weights = new Float64Array(columns.size * count);
+  const travelled = new Float64Array(columns.size * count).fill(leastTravelled);
+
+  const sharesOf = ({ columns: at, weights: by }: Row): Float64Array => {
+    const sums = new Float64Array(count);
+    for (let index = 0; index < at.length; index += 1) {
+      const place = (at[index] ?? 0) * count;
+      for (let one = 0; one < count; one += 1)
+        sums[one] = (sums[one] ?? 0) + (weights[place + one] ?? 0) * (by[index] ?? 0);
+    }
+    return softmax(sums);
+  };
+
+  const correct = ({ columns: at, weights: by }: Row, one: number, error: number): void => {
+    for (let index = 0; index < at.length; index += 1) {
+      const place = (at[index] ?? 0) * count + one;
+      const weight = weights[place] ?? 0;
+      const slope = error * (by[index] ?? 0) + shrink * weight;
+      const sum = (travelled[place] ?? 0) + slope * slope;
+      travelled[place] = sum;
+      weights[place] = weight - (step * slope) / Math.sqrt(sum);
+    }
+  };
+
+  for (let round = 0; round < rounds; round += 1) {
+    for (const row of rows) {
+      const shares = sharesOf(row);
+      for (let one = 0; one < count; one += 1) {
+        const error = (shares[one] ?? 0) - (one === row.answer ? 1 : 0);
+        if (Math.abs(error) >= leastError) correct(row, one, error);
+      }
+    }
+  }
+
+  return (text) => {
+    const features = featuresOf(text);
+    const by = scaled(features);
+    const known = [...features.keys()].map((name) => columns.get(name));
+    const isKnown = (_: unknown, index: number): boolean => known[index] !== undefined;
+    return [
+      ...sharesOf({
+        columns: known.filter((column) => column !== undefined),
+        weights: by.filter(isKnown),
+      }),
+    ];
+  };
+}
+
+function featuresOf({ terms, words }: Spoken): Features {
+  const features = new Map<string, number>();
+  for (const word of words) features.set(`"${word}`, wordWeight);
+  terms.forEach((term, index) => {
+    features.set(term, 1);
+    if (index > 0) features.set(`${terms[index - 1] ?? ''} ${term}`, pairWeight);
+    const sign = term.startsWith('!') ? '!' : '';
+    if (sign !== '') features.set('!', denialWeight);
+    const word = `^${term.slice(sign.length)}$`;
+    for (const size of groupSizes) {
+      for (let at = 0; at + size <= word.length; at += 1)
+        features.set(`${sign}~${word.slice(at, at + size)}`, groupWeight);
+    }
+  });
+  return features;
+}
+
+/** The weights, so that a long text counts no more than a short one. */
+function scaled(features: Features): number[] {
+  const weights = [...features.values()];
+  const length = Math.hypot(...weights);
+  return weights.map((weight) => weight / length);
+}
+
+function softmax(values: Float64Array): Float64Array {
+  const most = Math.max(...values);
+  const raised = values.map((value) => Math.exp(value - most));
+  const sum = raised.reduce((whole, value) => whole + value, 0);
+  return raised.map((value) => value / sum);
+}
+
+/** The first of each list, then the second of each, and so on. */
+function inTurn<Item>(lists: readonly (readonly Item[])[]): Item[] {
+  const longest = Math.max(0, ...lists.map((list) => list.length));
+  return Array.from({ length: longest }, (_, index) =>
+    lists.flatMap((list) => list.slice(index, index + 1)),
+  ).flat();
+}
+
+/** So many of a list at most, from all over it. */
+export function someOf<Item>(items: readonly Item[], most: number): Item[] {
+  const stride = Math.max(1, items.length / Math.max(most, 1));
+  return items.filter(
+    (_, index) => Math.floor(index / stride) !== Math.floor((index - 1) / stride),
+  );
+}

@@ -1,0 +1,518 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { encodeFindings } from '@keyturn/sheets';
+import { shippedFlow } from '@keyturn/terminal';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from 'vitest';
+import { servePages } from '../tools/pages.mjs';
+import { prepare } from '../tools/prepare.mjs';
+import { startBrowser, whyNoBrowser } from './support/browser.ts';
+import {
+  asked,
+  inside,
+  numberOf,
+  openCounter,
+  plain,
+  press,
+  scan,
+  typeSlowly,
+  type OpenedCounter,
+} from './support/counter-page.ts';
+import { playUntil } from './support/element-page.ts';
+
+// A browser on a machine busy with other tests takes its time.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 180_000 });
+
+const { chart } = shippedFlow('no-start', 'en');
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** The rules of WCAG 2.2, A and AA. */
+const wcag = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+/** A vehicle on which all that feeds the starter is good, and it still turns slowly. */
+const againstStarter = {
+  context: { place: 'workshop', kit: ['voltmeter', 'helper'], vehicle: { fuel: 'petrol' } },
+  choices: {
+    scene: ['safe'],
+    drive: ['petrol'],
+    complaint: ['slow-crank'],
+    'battery-look': ['sound'],
+    terminals: ['clean-tight'],
+  },
+  readings: {
+    'battery-rest': 12.65,
+    'battery-crank': 10.6,
+    'drop-clamps': 0.02,
+    'drop-positive': 0.1,
+    'drop-ground': 0.05,
+    'air-temperature': 20,
+  },
+};
+
+/** The code of a vehicle's case, played to its verdict. */
+function codeOf(given: Parameters<typeof playUntil>[2], at: string): string {
+  const { case: kase } = playUntil(chart, ({ state }) => state.verdict !== null, { ...given, at });
+  return encodeFindings(chart.flow, kase);
+}
+
+/** Waits until something holds: a case is read in a worker, which takes a while. */
+const eventually = (holds: () => Promise<void>): Promise<void> =>
+  vi.waitFor(holds, { timeout: 20_000, interval: 100 });
+
+const daysAgo = (days: number): string => new Date(Date.now() - days * 86_400_000).toISOString();
+
+describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
+  let browser: Browser;
+  let site: Awaited<ReturnType<typeof servePages>>;
+
+  beforeAll(async () => {
+    await prepare();
+    [browser, site] = await Promise.all([startBrowser(), servePages()]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    site.close();
+  });
+
+  /** The counter in English; closed when the test has ended, and then without any fault. */
+  async function counter(
+    options: Parameters<typeof openCounter>[2] = {},
+    lang = 'en',
+  ): Promise<OpenedCounter> {
+    const opened = await openCounter(browser, `${site.url}desk/counter.html?lang=${lang}`, options);
+    onTestFinished(async () => {
+      await opened.context.close();
+      expect(opened.faults).toEqual([]);
+    });
+    return opened;
+  }
+
+  /** The counter with the invented shop, whose guided starter lies there. */
+  async function practising(
+    options: Parameters<typeof openCounter>[2] = {},
+    lang = 'en',
+  ): Promise<Page> {
+    const { page } = await counter(options, lang);
+    await press(page, '3');
+    await inside(page, '.ledger').waitFor();
+    return page;
+  }
+
+  const guideOf = (page: Page): Promise<string> => plain(inside(page, '.practice p').last());
+
+  /** Follows the guide by keys alone until `isThere`. */
+  async function follow(page: Page, isThere: () => Promise<boolean>): Promise<number> {
+    let keys = 0;
+    for (let turns = 0; !(await isThere()); turns += 1) {
+      expect(turns).toBeLessThan(30);
+      const guide = await guideOf(page);
+      const figures = [...guide.matchAll(/(?<!\S)(\d[\d.]*) (?:V|A|°C)|(\d,\d{3}) rpm/gu)].map(
+        ([, one, rpm]) => one ?? rpm?.replace(',', '') ?? '',
+      );
+      if ((await inside(page, '.figures').count()) > 0) {
+        const typed = figures.flatMap((figure) => [...Array.from(figure), 'Enter']);
+        keys += typed.length;
+        await press(page, ...typed);
+      } else {
+        const key = / (\d)\.?$/u.exec(guide)?.[1];
+        if (key === undefined) throw new Error(`the guide says no key: ${guide}`);
+        keys += 1;
+        await press(page, key);
+      }
+    }
+    return keys;
+  }
+  const isDecided = (page: Page) => async () => (await inside(page, '.slip-title').count()) > 0;
+  const asks = (page: Page, text: string) => async () => (await asked(page)).includes(text);
+
+  /** Answers by the labels of the keys until another thing is asked. */
+  async function answer(page: Page, ...labels: readonly string[]): Promise<void> {
+    for (const label of labels) await press(page, await numberOf(page, [label]));
+  }
+
+  test('guides a new clerk by keys alone to a decline with its reasons', async () => {
+    const page = await practising();
+    expect(await asked(page)).toBe('Is this the part that was sold?');
+    // A person who reads each line and presses a key takes some three seconds for it.
+    expect(await follow(page, isDecided(page))).toBeLessThanOrEqual(40);
+    expect(await asked(page)).toBe('We can’t take it back');
+    const slip = await plain(inside(page, '.slip'));
+    expect(slip).toContain('It tested good here');
+    expect(slip).toContain('Supply at the starter 11.70 V');
+    expect(slip).toContain('What would have changed it');
+    expect(slip).toContain('Measure on the vehicle before another part is fitted');
+    expect(slip).toContain('Consumer law where you live comes first');
+    expect(slip).not.toContain('€');
+    await press(page, '2');
+    expect(await plain(inside(page, '.notes'))).toContain('In the day’s list.');
+    expect(await inside(page, '.others-list li').count()).toBe(2);
+  });
+
+  test('takes a dragging starter back with the arithmetic of the shop’s terms', async () => {
+    const page = await practising();
+    await scan(page, 'W-10377');
+    await eventually(async () => {
+      expect(await inside(page, 'input[name=receipt]').inputValue()).toBe('W-10377');
+    });
+    await follow(page, isDecided(page));
+    expect(await asked(page)).toBe('We take it back');
+    const slip = await plain(inside(page, '.slip'));
+    expect(slip).toContain('€142.50');
+    // The old unit is still owed, so that its deposit is paid back with the price.
+    expect(slip).toContain('€45.00');
+    expect(slip).toContain('€187.50');
+    await press(page, '2');
+    await inside(page, '.head-key').first().click();
+    const list = await plain(inside(page, '.day-list'));
+    expect(list).toContain('the motor drags');
+    expect(list).toContain('Paid back in EUR: €187.50, of that deposits €45.00');
+    await inside(page, '.head-key').nth(1).click();
+    expect(await plain(inside(page, '.led'))).toContain('the word of a workshop');
+    expect(await plain(inside(page, '.led'))).toContain('0 good, 1 failed');
+  });
+
+  test('takes a tired battery back by the months that are left', async () => {
+    const page = await practising();
+    await scan(page, 'w09815');
+    await eventually(async () => {
+      expect(await inside(page, 'input[name=name]').inputValue()).toContain('Battery');
+    });
+    await follow(page, isDecided(page));
+    expect(await asked(page)).toBe('We take it back');
+    // 430 days are 14 whole months of 36: 119.90 × 22 / 36 is 73.27 to the cent.
+    expect(await plain(inside(page, '.slip'))).toContain('€73.27');
+  });
+
+  test('marks a figure on its scale while it is typed, and says why one is none', async () => {
+    const page = await practising();
+    await follow(page, asks(page, 'What does the bench show?'));
+    const means = inside(page, '#figure-bench-supply-means');
+    expect(await means.innerText()).toBe('');
+    expect(await inside(page, '.bench-ruler .mark').count()).toBe(0);
+    await typeSlowly(page, '9.8');
+    await eventually(async () => {
+      expect(await means.innerText()).toContain('Too little');
+    });
+    const at = await inside(page, '.bench-ruler .mark').first().getAttribute('d');
+    await typeSlowly(page, '0');
+    await page.keyboard.press('Control+A');
+    await typeSlowly(page, '118');
+    await eventually(async () => {
+      expect(await inside(page, '.means.wrong').innerText()).toContain('118');
+    });
+    await page.keyboard.press('Control+A');
+    await typeSlowly(page, '11.8');
+    await eventually(async () => {
+      expect(await inside(page, '.bench-ruler .mark').first().getAttribute('d')).not.toBe(at);
+    });
+  });
+
+  test('keeps what was typed and where the return stood through a reload', async () => {
+    const page = await practising();
+    await follow(page, asks(page, 'What does the bench show?'));
+    await typeSlowly(page, '11.6');
+    await inside(page, 'input[name=name]').fill('Starter with a dent <b>bold</b>');
+    await eventually(async () => {
+      expect(await inside(page, '#figure-bench-supply-means').innerText()).not.toBe('');
+    });
+    await page.reload();
+    await inside(page, '.figures').waitFor();
+    expect(await inside(page, '#figure-bench-supply').inputValue()).toBe('11.6');
+    expect(await inside(page, 'input[name=name]').inputValue()).toContain('<b>bold</b>');
+    expect(await inside(page, '.slip b').count()).toBe(0);
+    expect(await asked(page)).toBe('What does the bench show?');
+  });
+
+  test('refuses a part sold tomorrow, and says what was expected', async () => {
+    const page = await practising();
+    await press(page, '+');
+    await press(page, '1');
+    await answer(page, 'it is the part we sold', 'receipt shown');
+    expect(await asked(page)).toBe('When was it sold?');
+    const tomorrow = daysAgo(-1).slice(0, 10);
+    await inside(page, '.day-entry input').fill(tomorrow);
+    await page.keyboard.press('Enter', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(inside(page, '.notes .refused'))).toMatch(/to come|future|today/iu);
+    });
+    expect(await asked(page)).toBe('When was it sold?');
+    await inside(page, '.day-entry input').fill(daysAgo(40).slice(0, 10));
+    await press(page, 'Enter');
+    expect(await asked(page)).toBe('What does the customer say is wrong with it?');
+  });
+
+  test('shows no amount that the terms do not give, and asks for none without terms', async () => {
+    const { page } = await counter();
+    await press(page, '1');
+    await answer(page, 'it is the part we sold', 'receipt shown', 'within the warranty');
+    await answer(page, 'the engine does not turn', 'fitted', 'sound', 'whole', 'clean', 'dry');
+    await answer(page, 'it is the right one', 'none');
+    await answer(page, 'free both ways');
+    expect(await asked(page)).toBe('We take it back');
+    expect(await inside(page, 'input[name=price]').count()).toBe(0);
+    const slip = await plain(inside(page, '.slip'));
+    expect(slip).toContain('No amount');
+    expect(slip).not.toMatch(/[€$]|\d\.\d\d/u);
+  });
+
+  test('takes the case of the vehicle, and the evidence with it', async () => {
+    const page = await practising();
+    await follow(page, asks(page, 'What does the customer say'));
+    await scan(page, codeOf(againstStarter, daysAgo(2)));
+    await eventually(async () => {
+      expect(await asked(page)).toBe('Is this the customer’s vehicle?');
+    });
+    expect(await plain(inside(page, '.card .to-do'))).toContain('it speaks against the part');
+    await press(page, '1');
+    expect(await plain(inside(page, '.found'))).toContain('it speaks against the part');
+    await follow(page, isDecided(page));
+    expect(await plain(inside(page, '.slip-title'))).toBe('We take it back');
+    expect(await plain(inside(page, '.slip'))).toContain('€189.00');
+  });
+
+  test.each([
+    [
+      'of a vehicle with another fuel',
+      () =>
+        codeOf(
+          {
+            ...againstStarter,
+            context: { ...againstStarter.context, vehicle: { fuel: 'diesel' } },
+            choices: { ...againstStarter.choices, drive: ['diesel'] },
+          },
+          daysAgo(2),
+        ),
+      'another fuel',
+    ],
+    [
+      'with a letter that is wrong',
+      () =>
+        codeOf(againstStarter, daysAgo(2)).replace(
+          /(.{20})(.)/u,
+          (_, head: string, letter: string) => head + (letter === 'A' ? 'B' : 'A'),
+        ),
+      'wrong or missing',
+    ],
+    ['that is cut off', () => codeOf(againstStarter, daysAgo(2)).slice(0, -6), 'wrong or missing'],
+  ])('leaves a code out %s, and loses nothing', async (_, code, said) => {
+    const page = await practising();
+    await follow(page, asks(page, 'What does the customer say'));
+    const before = await plain(inside(page, '.found'));
+    await scan(page, code());
+    await eventually(async () => {
+      expect(await plain(inside(page, '.notes'))).toContain(said);
+    });
+    expect(await asked(page)).toBe('What does the customer say is wrong with it?');
+    expect(await plain(inside(page, '.found'))).toBe(before);
+  });
+
+  test('a case of before the sale tells on what the part was bought, and nothing of the part', async () => {
+    const page = await practising();
+    await scan(page, codeOf(againstStarter, daysAgo(120)));
+    await eventually(async () => {
+      expect(await plain(inside(page, '.card .to-do'))).toContain('not later than the sale');
+    });
+    await page.keyboard.press('1', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(inside(page, '.facts'))).toContain('measured');
+    });
+    expect(await plain(inside(page, '.found'))).not.toContain('What the vehicle says');
+  });
+
+  test('a code belongs to one return', async () => {
+    const page = await practising();
+    const code = codeOf(againstStarter, daysAgo(2));
+    await scan(page, code);
+    await eventually(async () => {
+      expect(await asked(page)).toBe('Is this the customer’s vehicle?');
+    });
+    await press(page, '1');
+    await scan(page, 'BT-0640');
+    await eventually(async () => {
+      expect(await inside(page, 'input[name=number]').inputValue()).toBe('BT-0640');
+    });
+    await scan(page, code);
+    await eventually(async () => {
+      expect(await plain(inside(page, '.notes'))).toContain('another return already');
+    });
+  });
+
+  test('reads a case from its file, and says so where a file holds none', async () => {
+    const page = await practising();
+    const { events } = playUntil(chart, ({ state }) => state.verdict !== null, {
+      ...againstStarter,
+      at: daysAgo(2),
+    });
+    const choose = (text: string) =>
+      inside(page, '.vehicle input[type=file]').setInputFiles({
+        name: 'case.jsonl',
+        mimeType: 'application/jsonl',
+        buffer: Buffer.from(text),
+      });
+    await choose('{"not": "a case"}\n');
+    await eventually(async () => {
+      expect(await plain(inside(page, '.notes'))).toContain('holds no case');
+    });
+    // The last line was cut off while it was written.
+    await choose(`${events.map((event) => JSON.stringify(event)).join('\n')}\n{"type":"ans`);
+    await eventually(async () => {
+      expect(await asked(page)).toBe('Is this the customer’s vehicle?');
+    });
+  });
+
+  test('a scanner that types into a figure’s field leaves the figure as it was', async () => {
+    const page = await practising();
+    await follow(page, asks(page, 'What does the bench show?'));
+    await typeSlowly(page, '11.6');
+    await page.waitForTimeout(100);
+    await scan(page, codeOf(againstStarter, daysAgo(2)));
+    await eventually(async () => {
+      expect(await asked(page)).toBe('Is this the customer’s vehicle?');
+    });
+    await press(page, '2');
+    expect(await inside(page, '#figure-bench-supply').inputValue()).toBe('11.6');
+  });
+
+  test('reads a code by the camera where the browser can, and offers none where it cannot', async () => {
+    const without = await counter({
+      before: (page) =>
+        page.addInitScript(() => Reflect.deleteProperty(globalThis, 'BarcodeDetector')),
+    });
+    const cameraKey = (page: Page) =>
+      page.locator('keyturn-counter').getByRole('button', { name: 'Use the camera' });
+    expect(await cameraKey(without.page).count()).toBe(0);
+    const page = await practising({
+      // A browser with the detector and a camera, neither of which the test's has.
+      before: (one) =>
+        one.addInitScript(() => {
+          Object.assign(globalThis, {
+            BarcodeDetector: class {
+              detect(): Promise<readonly object[]> {
+                return Promise.resolve([{ rawValue: 'W-09815' }]);
+              }
+            },
+          });
+          const stream = (): Promise<MediaStream> =>
+            Promise.resolve(document.createElement('canvas').captureStream());
+          Object.defineProperty(navigator, 'mediaDevices', { value: { getUserMedia: stream } });
+          HTMLMediaElement.prototype.play = () => Promise.resolve();
+        }),
+    });
+    await cameraKey(page).click();
+    await eventually(async () => {
+      expect(await inside(page, 'input[name=receipt]').inputValue()).toBe('W-09815');
+    });
+    expect(await inside(page, 'video').count()).toBe(0);
+  });
+
+  test('a lead takes a part back as goodwill, by name and without an amount', async () => {
+    const page = await practising();
+    await page
+      .locator('keyturn-counter')
+      .getByRole('button', { name: 'A lead takes it back' })
+      .click();
+    await typeSlowly(page, 'Mo');
+    await press(page, 'Enter');
+    expect(await plain(inside(page, '.slip'))).toContain('by Mo');
+    expect(await plain(inside(page, '.slip'))).not.toContain('€');
+    await press(page, '2');
+    await inside(page, '.head-key').first().click();
+    expect(await plain(inside(page, '.day-list'))).toContain('goodwill by Mo');
+  });
+
+  test('takes a shop’s file, and names every gap of one that it cannot take', async () => {
+    const { page } = await counter();
+    await inside(page, '.head-key').nth(2).click();
+    const choose = (data: unknown) =>
+      inside(page, '.report input[type=file]').setInputFiles({
+        name: 'shop.json',
+        mimeType: 'application/json',
+        buffer: Buffer.from(JSON.stringify(data)),
+      });
+    const terms = {
+      shop: 'Quill & Harrow <i>Parts</i>',
+      currency: 'PLN',
+      'return-window': { days: 14 },
+      warranty: {
+        battery: {
+          months: 24,
+          'pro-rata': [
+            { from: 0, to: 6, percent: 100 },
+            { from: 8, to: 24, percent: 50 },
+          ],
+        },
+      },
+    };
+    await choose(terms);
+    await eventually(async () => {
+      const said = await plain(inside(page, '.report [role=alert]'));
+      expect(said).toContain('policy.warranty.battery.pro-rata.1.from');
+      expect(said).toContain('6, where the step before ends: no gap');
+    });
+    const [whole, half] = [
+      { from: 0, to: 6, percent: 100 },
+      { from: 6, to: 24, percent: 50 },
+    ];
+    await choose({ ...terms, warranty: { battery: { months: 24, 'pro-rata': [whole, half] } } });
+    await eventually(async () => {
+      const said = await plain(inside(page, '.report'));
+      expect(said).toContain('The terms of Quill & Harrow <i>Parts</i> are in use.');
+    });
+    expect(await inside(page, 'i').count()).toBe(0);
+  });
+
+  test('single keys can be switched off', async () => {
+    const { page } = await counter();
+    await inside(page, '.head-key').nth(3).click();
+    await page
+      .locator('keyturn-counter')
+      .getByRole('button', { name: 'Single keys work everywhere' })
+      .click();
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('1', { delay: 60 });
+    await page.waitForTimeout(200);
+    expect(await asked(page)).toBe('What has come back?');
+  });
+
+  test.each(['light', 'dark'] as const)('meets WCAG 2.2 AA on every screen, %s', async (scheme) => {
+    const page = await practising({ colorScheme: scheme });
+    const check = async (): Promise<void> => {
+      const found = await page.evaluate<readonly string[]>(
+        `(async () => { ${axe}; return (await axe.run(document, { runOnly: ${JSON.stringify(wcag)} })).violations.map(({ id, nodes }) => id + ' ' + nodes.map(({ target }) => target).join(' ; ')) })()`,
+      );
+      expect(found).toEqual([]);
+    };
+    await check();
+    await follow(page, asks(page, 'What does the bench show?'));
+    await typeSlowly(page, '11');
+    await check();
+    await inside(page, '#figure-bench-supply').fill('');
+    await follow(page, isDecided(page));
+    await check();
+    await press(page, '2');
+    for (const index of [0, 1, 2, 3]) {
+      await inside(page, '.head-key').nth(index).click();
+      await check();
+    }
+  });
+
+  test('runs from right to left in Arabic, and nothing is wider than 320 px', async () => {
+    const page = await practising({ viewport: { width: 320, height: 640 } }, 'ar');
+    expect(await inside(page, '.page').getAttribute('dir')).toBe('rtl');
+    for (const index of [0, 1, 2, 3]) {
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
+      await inside(page, '.head-key').nth(index).click();
+    }
+    expect(await page.evaluate(() => document.documentElement.lang)).toBe('ar');
+  });
+
+  test('prints the slip and nothing else', async () => {
+    const page = await practising();
+    await follow(page, isDecided(page));
+    await page.emulateMedia({ media: 'print' });
+    expect(await inside(page, '.head').isVisible()).toBe(false);
+    expect(await inside(page, '.card').isVisible()).toBe(false);
+    expect(await inside(page, '.facts').isVisible()).toBe(false);
+    expect(await inside(page, '.slip .signatures').isVisible()).toBe(true);
+  });
+});

@@ -1,0 +1,136 @@
+/**
+ * A return at the counter through the command line: with the terms of a shop, put aside, gone on
+ * with, and judged together with the case of the vehicle.
+ */
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { PassThrough } from 'node:stream';
+import { fileURLToPath } from 'node:url';
+import { foldCase, openCase, turn, type CaseEvent } from '@keyturn/core';
+import { encodeFindings } from '@keyturn/sheets';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { runTerminal } from '../adapters/terminal/src/run-terminal.ts';
+import { noStart } from './support/no-start.ts';
+
+const terms = fileURLToPath(new URL('../examples/shop-terms.yaml', import.meta.url));
+
+let folder = '';
+
+beforeEach(() => {
+  folder = mkdtempSync(path.join(tmpdir(), 'counter-'));
+});
+
+afterEach(() => rmSync(folder, { recursive: true }));
+
+const file = (name: string): string => path.join(folder, name);
+
+async function run(
+  args: readonly string[],
+  lines: readonly string[],
+): Promise<{ code: number; out: string; err: string }> {
+  const said = { out: '', err: '' };
+  const stdin = new PassThrough();
+  stdin.end(lines.map((line) => `${line}\n`).join(''));
+  const code = await runTerminal({
+    args,
+    program: 'keyturn',
+    env: {},
+    stdin,
+    stdout: { columns: 80, write: (text) => (said.out += text) },
+    stderr: { write: (text) => (said.err += text) },
+    now: () => new Date('2026-03-31T10:00:00Z'),
+    onInterrupt: () => undefined,
+  });
+  return { code, ...said };
+}
+
+const opening = ['--flow', 'starter-return', '--terms', terms];
+
+test('an unused starter in time is taken back, by a day of sale', async () => {
+  const lines = ['it matches', 'has the receipt', '2026-03-10', 'not needed', 'never fitted'];
+  const { code, out } = await run(
+    [...opening, '--case', file('a.jsonl')],
+    [...lines, 'sound', 'whole', 'teeth fine', 'dry', 'right part'],
+  );
+  expect(code).toBe(0);
+  expect(out).toContain('March 10, 2026 and within the return window');
+  expect(out).toContain('We take it back');
+  expect(out).toContain('Consumer law where you live comes first');
+  // No price is known, so no amount is told.
+  expect(out).not.toContain('€');
+});
+
+test('a day that is still to come, or no day at all, is refused and nothing is lost', async () => {
+  const { out } = await run(
+    [...opening, '--case', file('a.jsonl')],
+    ['ours', 'receipt', '2026-04-01', '2026-02-30', '30 Nov 2025'],
+  );
+  expect(out).toContain('“2026-04-01” is still to come');
+  expect(out).toContain('“2026-02-30” is no day of the calendar');
+  expect(out).toContain('November 30, 2025 and within the warranty');
+});
+
+test('a return put aside is gone on with by its file, on the same terms', async () => {
+  const kept = file('a.jsonl');
+  await run([...opening, '--case', kept], ['ours', 'receipt']);
+  const { out } = await run([kept], ['2024-03-30']);
+  expect(out).toContain('out of time');
+  expect(out).toContain('We can’t take it back');
+});
+
+test('the case of the vehicle is taken by its file or its code, and not asked for', async () => {
+  const { chart } = noStart;
+  const at = '2026-03-01T08:00:00.000Z';
+  const opened = openCase(chart, { id: 'v1', at, context: { kit: ['voltmeter', 'helper'] } });
+  const readings = { 'battery-rest': 12.68, 'battery-crank': 12.4, 'control-signal': 12.1 };
+  const step = turn(chart, opened.case, {
+    at,
+    input: {
+      type: 'answers',
+      answers: [
+        { check: 'complaint', value: ['single-click'] },
+        ...Object.entries({ ...readings, 'drop-positive': 0.02, 'drop-ground': 0.02 }).map(
+          ([check, value]) => ({ check, value: { value, unit: 'V', resolution: 0.01 } }),
+        ),
+      ],
+    },
+  });
+  const events: readonly CaseEvent[] = [...opened.events, ...step.events];
+  expect(foldCase(chart, events)).toEqual(step.case);
+  const vehicle = file('vehicle.jsonl');
+  writeFileSync(vehicle, events.map((event) => `${JSON.stringify(event)}\n`).join(''));
+  for (const [index, given] of [vehicle, encodeFindings(chart.flow, step.case)].entries()) {
+    const kept = file(`return-${String(index)}.jsonl`);
+    const { out, err } = await run([...opening, '--vehicle', given, '--case', kept], ['ours']);
+    expect(err).toBe('');
+    expect(out).toContain('it speaks against the part');
+    expect(readFileSync(kept, 'utf8')).toContain('"against-part"');
+  }
+});
+
+test.each([
+  ['terms with a gap', ['--terms', 'gap.yaml'], 'months.*expected|where the step before ends'],
+  ['terms that are not there', ['--terms', 'none.yaml'], 'cannot be read'],
+  ['a code that is none', ['--vehicle', 'NOT-A-CODE'], 'neither a file nor the code of a case'],
+])('%s are told, and no case is begun', async (_, args, reason) => {
+  writeFileSync(
+    file('gap.yaml'),
+    readFileSync(terms, 'utf8').replace('{ from: 12, to: 24', '{ from: 13, to: 24'),
+  );
+  const placed = args.map((arg) => (arg.endsWith('.yaml') ? file(arg) : arg));
+  const kept = file('a.jsonl');
+  const { code, err } = await run(
+    ['--flow', 'starter-return', '--case', kept, ...placed],
+    ['ours'],
+  );
+  expect(code).toBe(1);
+  expect(err.replaceAll(/\s+/gu, ' ')).toMatch(new RegExp(reason, 'u'));
+  expect(() => readFileSync(kept)).toThrow();
+});
+
+test('a flow that takes no part back has no use for terms', async () => {
+  const { code, err } = await run(['--terms', terms, '--case', file('a.jsonl')], ['home']);
+  expect(code).toBe(1);
+  expect(err).toContain('takes no part back');
+});

@@ -1,0 +1,555 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { positionOf, type Case } from '@keyturn/core';
+import { shippedFlow } from '@keyturn/terminal';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from 'vitest';
+import { servePages } from '../tools/pages.mjs';
+import { prepare } from '../tools/prepare.mjs';
+import { startBrowser, whyNoBrowser } from './support/browser.ts';
+import {
+  asked,
+  deskCase,
+  numberOf,
+  openDesk,
+  press,
+  seed,
+  stored,
+  type OpenedDesk,
+} from './support/desk-page.ts';
+import { playUntil } from './support/element-page.ts';
+
+// A browser on a machine busy with other tests takes its time.
+vi.setConfig({ testTimeout: 90_000, hookTimeout: 180_000 });
+
+const { chart, texts } = shippedFlow('no-start', 'en');
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** The rules of WCAG 2.2, A and AA. */
+const wcag = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+const asks = (check: string) => (kase: Case) => {
+  const position = positionOf(kase);
+  return position.awaiting === 'answer' && position.check === check;
+};
+const awaits = (awaiting: string) => (kase: Case) => positionOf(kase).awaiting === awaiting;
+const hasVerdict = ({ state }: Case) => state.verdict !== null;
+
+/** A caller with an empty battery, who has nothing at hand. */
+const flat = {
+  context: { role: 'dispatcher', place: 'parking', kit: [] },
+  choices: {
+    scene: ['safe'],
+    drive: ['petrol'],
+    complaint: ['rapid-clicking'],
+    when: ['after-standing'],
+    history: ['lights-left-on'],
+    'battery-look': ['sound'],
+  },
+};
+const played = (isThere: (kase: Case) => boolean, more: object = {}) =>
+  playUntil(chart, isThere, { ...flat, ...more });
+
+/** What such a caller answers, by the labels of the keys; a figure is typed. */
+const answers = [
+  'in a parking place',
+  'yes, safe',
+  'petrol',
+  'fast clicking',
+  'after standing for hours or days',
+  'something was left on',
+  'whole and dry',
+];
+
+describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
+  let browser: Browser;
+  let site: Awaited<ReturnType<typeof servePages>>;
+
+  beforeAll(async () => {
+    await prepare();
+    [browser, site] = await Promise.all([startBrowser(), servePages()]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    site.close();
+  });
+
+  /** The desk in English; closed when the test has ended, and then without any fault. */
+  async function desk(
+    options: Parameters<typeof openDesk>[2] = {},
+    lang = 'en',
+  ): Promise<OpenedDesk> {
+    const opened = await openDesk(browser, `${site.url}desk/?lang=${lang}`, options);
+    onTestFinished(async () => {
+      await opened.context.close();
+      expect(opened.faults).toEqual([]);
+    });
+    return opened;
+  }
+  const inside = (page: Page, selector: string) => page.locator(`keyturn-desk ${selector}`);
+  const others = (page: Page) => inside(page, '.others-list li button').allInnerTexts();
+
+  /** Answers by keys alone until it is said what to send; how many keys that took. */
+  async function answerAll(page: Page): Promise<number> {
+    let keys = 0;
+    for (let turns = 0; (await inside(page, '.slip').count()) === 0; turns += 1) {
+      expect(turns).toBeLessThan(30);
+      const number = await numberOf(page, answers);
+      const isSeveral = (await inside(page, '.card .key.take').count()) > 0;
+      const isFigure = (await inside(page, '.card .hint').count()) > 0;
+      const pressed = [
+        ...(isFigure ? ['4'] : number === undefined ? (isSeveral ? [] : ['0']) : [number]),
+        ...(isSeveral || isFigure ? ['Enter'] : []),
+      ];
+      keys += pressed.length;
+      await press(page, ...pressed);
+    }
+    return keys;
+  }
+
+  test('takes a call from its first key to what to send, by keys alone', async () => {
+    const { page } = await desk();
+    await press(page, '+');
+    expect(await asked(page)).toBe('Where is the vehicle standing now?');
+    const keys = 1 + (await answerAll(page));
+    expect(await asked(page)).toBe('Boost van');
+    expect(await inside(page, '.sure').innerText()).toMatch(/Discharged battery.*\d\d\s?%/);
+    expect(await inside(page, '.slip').innerText()).toContain('fast clicking');
+    await press(page, '1');
+    expect(await asked(page)).toMatch(/Boost van.?: under way since .?\d\d:\d\d/);
+    // What the desk may take of a dispatcher, sending included.
+    expect(keys + 1).toBeLessThanOrEqual(25);
+  });
+
+  test('guides whoever tries it with an invented caller, in at most 25 keys', async () => {
+    const { page } = await desk();
+    await press(page, '1');
+    let keys = 1;
+    for (let turns = 0; (await inside(page, '.slip').count()) === 0; turns += 1) {
+      expect(turns).toBeLessThan(25);
+      const guide = await inside(page, '.practice p').last().innerText();
+      const figures = guide.match(/\d+/)?.[0].split('') ?? [];
+      const pressed = [
+        ...(figures.length > 0 ? figures : guide.includes('?') ? ['?'] : []),
+        ...(guide.includes('Enter') ? ['Enter'] : []),
+      ];
+      keys += pressed.length;
+      await press(page, ...pressed);
+    }
+    await press(page, '1');
+    keys += 1;
+    expect(await asked(page)).toContain('under way');
+    expect(keys).toBeLessThanOrEqual(25);
+  });
+
+  test('says what an answer would change only where it changes anything', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(asks('complaint')))]);
+    await press(page, '/');
+    await page.locator('keyturn-desk .card .key', { hasText: 'Locksmith' }).first().waitFor();
+    await seed(page, [deskCase(played(asks('scene')))]);
+    await page.locator('keyturn-desk .card .key', { hasText: 'yes, safe' }).waitFor();
+    await page.waitForTimeout(500);
+    expect(await inside(page, '.card .keys').first().innerText()).not.toContain('then ');
+  });
+
+  test('takes whole sentences, and asks back for what it cannot place', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(asks('complaint')))]);
+    await press(page, '/');
+    // Whoever types letters is in the line at once.
+    await page.keyboard.type('it just clicks really fast');
+    await press(page, 'Enter');
+    expect(await inside(page, '.found').innerText()).toContain('fast clicking');
+    await page.keyboard.type('wibble wobble');
+    await page.keyboard.press('Enter');
+    await inside(page, '.notes .refused').waitFor();
+    expect(await inside(page, '.notes .refused').innerText()).toContain('wibble wobble');
+  });
+
+  test('corrects the last answer with two keys, and the one before with three', async () => {
+    const { page } = await desk();
+    const kept = played(asks('battery-look'));
+    const [before = '', last = ''] = kept.case.state.order.slice(-2);
+    await seed(page, [deskCase(kept)]);
+    await press(page, '/');
+    await press(page, '-');
+    expect(await asked(page)).toBe(texts.checks[last]?.ask);
+    await press(page, '-');
+    expect(await asked(page)).toBe(texts.checks[before]?.ask);
+    await page.keyboard.press('Escape');
+    await press(page, '+');
+    await press(page, '3');
+    await press(page, '1');
+    await press(page, '1');
+    await press(page, '-');
+    expect(await asked(page)).toBe('What does the vehicle run on?');
+    await press(page, '2');
+    expect(await inside(page, '.spot').innerText()).toMatch(/What drives it\s*diesel/);
+  });
+
+  test('takes a second call meanwhile, and goes back to the first', async () => {
+    const { page } = await desk();
+    await press(page, '+');
+    await press(page, '3');
+    await page.keyboard.press('F2');
+    await page.keyboard.type('Ottilie Marr');
+    await page.keyboard.press('Escape');
+    const first = await asked(page);
+    await press(page, '+');
+    expect(await others(page)).toEqual([expect.stringContaining('Ottilie Marr')]);
+    await press(page, '/');
+    expect(await asked(page)).toBe(first);
+    expect(await inside(page, 'input[name=name]').inputValue()).toBe('Ottilie Marr');
+  });
+
+  test('puts whoever is in danger first, then whoever has waited longest', async () => {
+    const { page } = await desk();
+    const ago = (minutes: number) => new Date(Date.now() - minutes * 60_000).toISOString();
+    const one = (id: string, minutes: number, more: object = {}, is = asks('complaint')) =>
+      deskCase(played(is, more), { id, openedAt: ago(minutes), touchedAt: ago(minutes) });
+    const unsafe = { context: { role: 'dispatcher', place: 'live-lane' } };
+    await seed(
+      page,
+      [
+        one('short', 2),
+        one('long', 40),
+        one('danger', 1, unsafe, awaits('confirm')),
+        {
+          ...one('sent', 50),
+          sent: { help: 'boost-van', at: ago(45), callBackAt: ago(1) },
+        },
+      ],
+      Object.fromEntries(['short', 'long', 'danger', 'sent'].map((id) => [id, { name: id }])),
+    );
+    const names = (await others(page)).map((text) => text.split('\n')[0]);
+    expect(names).toEqual(['danger', 'sent', 'long', 'short']);
+    expect((await others(page))[0]).toContain('in danger');
+    expect((await others(page))[1]).toContain('to be called back now');
+    expect(await inside(page, '.summary').innerText()).toContain('In danger');
+  });
+
+  test('offers the police first to whoever is in danger', async () => {
+    const { page } = await desk();
+    await press(page, '+');
+    await press(page, '1');
+    expect(await inside(page, '.sign .word').innerText()).toContain('DANGER');
+    await press(page, '1');
+    await press(page, '2');
+    await press(page, '=');
+    await press(page, '1');
+    expect(await asked(page)).toContain('Police');
+  });
+
+  test('goes on asking though the police are under way', async () => {
+    const { page } = await desk();
+    for (const keys of [['+'], ['1'], ['1'], ['2'], ['='], ['1'], ['1']]) {
+      await press(page, ...keys);
+    }
+    expect(await asked(page)).toContain('under way');
+    const key = await numberOf(page, ['Go on asking']);
+    await press(page, key ?? '');
+    expect(await asked(page)).toContain('Is everyone safe now');
+  });
+
+  test('sends nobody by a key that bounces after the last question', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(asks('battery-look')))]);
+    await press(page, '/');
+    await page.keyboard.press('1');
+    await inside(page, '.slip').waitFor();
+    await page.keyboard.press('1');
+    await page.waitForTimeout(200);
+    expect(await asked(page)).toBe('Boost van');
+    expect((await stored(page))['cases']).toMatchObject([{ sent: null }]);
+  });
+
+  test('holds a danger until it is over', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(asks('complaint')))]);
+    await press(page, '/');
+    await press(page, '!');
+    await press(page, '1');
+    expect(await inside(page, '.sign .word').innerText()).toContain('DANGER');
+    await press(page, '1');
+    expect(await asked(page)).toContain('safe');
+  });
+
+  test('goes on after a reload where it was', async () => {
+    const { page } = await desk();
+    await press(page, '+');
+    await press(page, '3');
+    await press(page, '1');
+    await page.keyboard.press('F2');
+    await page.keyboard.press('Tab');
+    await page.keyboard.type('555 0199');
+    await vi.waitFor(async () => {
+      expect((await stored(page))['callers']).toEqual([{ callback: '555 0199' }]);
+    });
+    const before = await asked(page);
+    await page.reload();
+    await page.locator('keyturn-desk input[name=callback]').waitFor();
+    expect(await asked(page)).toBe(before);
+    expect(await inside(page, 'input[name=callback]').inputValue()).toBe('555 0199');
+    expect(await inside(page, '.spot').innerText()).toContain('in a parking place');
+  });
+
+  test('keeps the person apart from the case, and forgets them with it', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(hasVerdict))], {
+      seeded: { name: 'Ottilie Marr', where: 'Reed Lane 3' },
+    });
+    await press(page, '/');
+    await press(page, '1');
+    const kept = await stored(page);
+    expect(JSON.stringify(kept['cases'])).not.toMatch(/Marr|Reed Lane/);
+    expect(kept['callers']).toEqual([{ name: 'Ottilie Marr', where: 'Reed Lane 3' }]);
+    await press(page, '2');
+    await press(page, '1');
+    expect(await inside(page, '.notes').innerText()).toContain('Counted');
+    const left = await stored(page);
+    expect(left).toMatchObject({ cases: [], callers: [] });
+    expect(left['outcomes']).toMatchObject([
+      { role: 'dispatcher', channel: 'desk', cause: 'battery-discharged' },
+    ]);
+    expect(JSON.stringify(left['outcomes'])).not.toMatch(/Marr|Reed Lane|seeded/);
+  });
+
+  test('shows how sure it was, practice apart from calls', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(hasVerdict), { practice: 'quill' })]);
+    await press(page, '/');
+    await press(page, '1');
+    await press(page, '2');
+    await press(page, '1');
+    await page.getByRole('button', { name: 'How sure were we?' }).press('Enter');
+    const report = await inside(page, '.report').innerText();
+    expect(report).toMatch(/Calls at this desk\s+No cause has been entered yet/);
+    expect(report).toMatch(/invented.\s+.?1.? of .?1.? verdicts named the cause/s);
+    await page.keyboard.press('Escape');
+    expect(await asked(page)).toBe('No case is in hand.');
+  });
+
+  test('gives the technician a note to copy, and prints nothing else', async () => {
+    const { page, context } = await desk();
+    await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+    await seed(page, [deskCase(played(hasVerdict))], { seeded: { where: 'Reed Lane 3' } });
+    await press(page, '/');
+    await page.getByRole('button', { name: 'Copy' }).press('Enter');
+    await inside(page, '.notes p').waitFor();
+    const copied = await page.evaluate(() => navigator.clipboard.readText());
+    expect(copied.split('\n')[0]).toBe('Boost van');
+    expect(copied).toContain('Reed Lane 3');
+    expect(copied).toContain('Most likely: Discharged battery');
+    // Ten seconds at four words a second, with time to find one's glasses.
+    expect(copied.split(/\s+/).length).toBeLessThan(90);
+    await page.emulateMedia({ media: 'print' });
+    expect(await inside(page, '.slip').isVisible()).toBe(true);
+    for (const hidden of ['.head', '.paper', '.sentence', '.line-entry']) {
+      expect(await inside(page, hidden).first().isVisible()).toBe(false);
+    }
+  });
+
+  test('says so when another window has gone on with the case, and goes on from there', async () => {
+    const { page, context } = await desk();
+    await seed(page, [deskCase(played(asks('complaint')))]);
+    await press(page, '/');
+    const second = await context.newPage();
+    await second.goto(page.url());
+    await second.locator('keyturn-desk .others-list button').click();
+    await second.locator('keyturn-desk .card [data-key="3"]').waitFor();
+    await press(second, '3');
+    await page.locator('keyturn-desk .notes', { hasText: 'Another desk' }).waitFor();
+    expect(await inside(page, '.notes').innerText()).toContain('Another desk has gone on');
+    expect(await asked(page)).toBe(await asked(second));
+  });
+
+  const hostile = [
+    '<img src=x onerror="document.title=1">',
+    '"><script>document.title=1</script>',
+    '${alert(1)} {{constructor}} javascript:alert(1)',
+    '\u202Eabc<svg/onload=alert(1)>',
+  ];
+
+  test.each(hostile)('shows %s as text wherever it is typed', async (text) => {
+    const { page } = await desk();
+    const title = await page.title();
+    await seed(page, [deskCase(played(hasVerdict))]);
+    await press(page, '/');
+    for (const field of await inside(page, '.caller input').all()) await field.fill(text);
+    await inside(page, 'input[name=line]').fill(text);
+    await page.keyboard.press('Enter');
+    await inside(page, '.notes .refused').waitFor();
+    expect(await inside(page, '.slip').innerText()).toContain(text.slice(1, 12));
+    await press(page, '+');
+    await inside(page, '.others-list li').waitFor();
+    expect(await page.title()).toBe(title);
+    expect(await inside(page, '.page').locator('img, script, [onload], [onerror]').count()).toBe(0);
+  });
+
+  test('takes a digit in a field as a digit', async () => {
+    const { page } = await desk();
+    await press(page, '+');
+    const before = await asked(page);
+    await page.keyboard.press('F2');
+    await page.keyboard.type('3 Reed Lane + 4');
+    expect(await asked(page)).toBe(before);
+    expect(await inside(page, 'input[name=name]').inputValue()).toBe('3 Reed Lane + 4');
+  });
+
+  test('can do without keys of one character, as WCAG 2.1.4 asks', async () => {
+    const { page } = await desk();
+    await page.getByRole('button', { name: 'The keys' }).press('Enter');
+    await page.getByRole('button', { name: 'Single keys work everywhere' }).press('Enter');
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('+');
+    await page.waitForTimeout(300);
+    expect(await asked(page)).toBe('No case is in hand.');
+  });
+
+  test('is written from right to left in Arabic, and works by the same keys', async () => {
+    const { page } = await desk({}, 'ar');
+    expect(await inside(page, '.page').getAttribute('dir')).toBe('rtl');
+    await press(page, '+');
+    expect(await asked(page)).toBe('أين تقف المركبة الآن؟');
+    await press(page, '3');
+    await press(page, '1');
+    expect(await inside(page, '.spot').innerText()).toContain('في موقف سيارات');
+    const [sentence, paper] = await Promise.all(
+      ['#asked', '.paper'].map((one) => inside(page, one).boundingBox()),
+    );
+    expect(sentence?.x).toBeGreaterThan(paper?.x ?? Infinity);
+  });
+
+  test('goes on in another language with the case as it is', async () => {
+    const { page } = await desk();
+    await press(page, '+');
+    await press(page, '3');
+    await inside(page, '.language select').selectOption('pl');
+    await page.waitForFunction(
+      () =>
+        document.querySelector('keyturn-desk')?.shadowRoot?.querySelector<HTMLElement>('.page')
+          ?.lang === 'pl',
+    );
+    expect(await inside(page, '.spot').innerText()).toContain('na parkingu');
+  });
+
+  test('shows two hundred open cases, and any of them can be taken up', async () => {
+    const { page } = await desk();
+    const kept = played(asks('complaint'));
+    const all = Array.from({ length: 200 }, (_, index) =>
+      deskCase(kept, {
+        id: `case-${String(index)}`,
+        touchedAt: new Date(Date.now() - index * 60_000).toISOString(),
+      }),
+    );
+    await seed(page, all, { 'case-0': { name: 'Ottilie Marr' } });
+    expect(await inside(page, '.others-list li').count()).toBe(200);
+    expect((await others(page)).at(-1)).toContain('Ottilie Marr');
+    await inside(page, '.others-list li button').last().press('Enter');
+    await inside(page, 'input[name=name]').waitFor();
+    expect(await inside(page, 'input[name=name]').inputValue()).toBe('Ottilie Marr');
+    expect(await inside(page, '.others-list li').count()).toBe(199);
+  });
+
+  /** Every screen: what is kept before, and the keys that lead there. */
+  const screens: Readonly<
+    Record<string, { readonly is?: (kase: Case) => boolean; readonly keys: readonly string[] }>
+  > = {
+    'nothing in hand': { keys: [] },
+    'a question': { is: asks('complaint'), keys: ['/'] },
+    'a question with several answers': { is: asks('history'), keys: ['/'] },
+    'a question for a figure': { is: asks('battery-age'), keys: ['/'] },
+    'a caution to be confirmed': { is: awaits('confirm'), keys: ['/'] },
+    'a correction': { is: asks('battery-look'), keys: ['/', '-'] },
+    'every danger': { is: asks('complaint'), keys: ['/', '!'] },
+    'a danger': { is: asks('complaint'), keys: ['/', '!', '1'] },
+    'what to send': { is: hasVerdict, keys: ['/'] },
+    'every kind of help': { is: hasVerdict, keys: ['/', '='] },
+    'help under way': { is: hasVerdict, keys: ['/', '1'] },
+    'what it was': { is: hasVerdict, keys: ['/', '1', '2'] },
+  };
+  async function screen(name: string, options: Parameters<typeof openDesk>[2]): Promise<Page> {
+    const { page } = await desk(options);
+    const { is, keys } = screens[name] ?? { keys: [] };
+    if (is !== undefined) {
+      const more =
+        name === 'a caution to be confirmed'
+          ? { context: { role: 'dispatcher', place: 'live-lane' } }
+          : {};
+      await seed(
+        page,
+        [deskCase(played(is, more)), deskCase(played(asks('scene')), { id: 'other' })],
+        { seeded: { name: 'Ottilie Marr' }, other: { where: 'Reed Lane 3' } },
+      );
+      await page.locator('keyturn-desk .others-list button', { hasText: 'Marr' }).press('Enter');
+      await inside(page, '.paper').waitFor();
+    }
+    for (const key of keys.slice(1)) await press(page, key);
+    return page;
+  }
+
+  async function violations(page: Page): Promise<readonly string[]> {
+    // Through the debugger, which the page's policy does not bind.
+    await page.evaluate(axe);
+    return page.evaluate(async (tags) => {
+      const { axe: engine } = globalThis as unknown as {
+        axe: {
+          run: (options: object) => Promise<{
+            violations: { id: string; nodes: { html: string; failureSummary: string }[] }[];
+          }>;
+        };
+      };
+      const { violations: found } = await engine.run({ runOnly: { type: 'tag', values: tags } });
+      return found.flatMap(({ id, nodes }) =>
+        nodes.map(({ html, failureSummary }) => `${id}: ${html} ${failureSummary}`),
+      );
+    }, wcag);
+  }
+
+  describe.each(Object.keys(screens))('%s', (name) => {
+    test.each(['light', 'dark'] as const)('keeps to WCAG 2.2 AA in %s', async (colorScheme) => {
+      const page = await screen(name, { colorScheme, reducedMotion: 'reduce' });
+      expect(await violations(page)).toEqual([]);
+    });
+
+    test('has room at 320 pixels and 400 %, and targets at least 44 pixels high', async () => {
+      // 1280 by 1024 pixels at 400 % are 320 by 256.
+      const page = await screen(name, { viewport: { width: 320, height: 256 } });
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+        320,
+      );
+      const small = await page
+        .locator('keyturn-desk button, keyturn-desk input, keyturn-desk select')
+        .evaluateAll((all) =>
+          all
+            .map((one) => ({ height: one.getBoundingClientRect().height, is: one.outerHTML }))
+            .filter(({ height }) => height > 0 && height < 43.9),
+        );
+      expect(small).toEqual([]);
+    });
+  });
+
+  test.each(['How sure were we?', 'The keys'])('keeps to WCAG 2.2 AA at “%s”', async (name) => {
+    const { page } = await desk();
+    await page.getByRole('button', { name }).press('Enter');
+    expect(await violations(page)).toEqual([]);
+  });
+
+  test('keeps its keys visible where colours are forced, and moves nothing unasked', async () => {
+    const page = await screen('a question', { forcedColors: 'active', reducedMotion: 'reduce' });
+    const border = await inside(page, '.card .key')
+      .first()
+      .evaluate((element) => getComputedStyle(element).borderTopStyle);
+    expect(border).toBe('solid');
+    expect(await violations(page)).toEqual([]);
+    const moving = await page.evaluate(
+      () => document.querySelector('keyturn-desk')?.shadowRoot?.getAnimations().length,
+    );
+    expect(moving).toBe(0);
+  });
+});
+
+test.runIf(whyNoBrowser !== undefined)(`not tried here: ${whyNoBrowser ?? ''}`, () => {
+  expect(whyNoBrowser).toBeTypeOf('string');
+});

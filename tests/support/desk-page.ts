@@ -1,0 +1,137 @@
+/**
+ * The dispatcher's desk opened in a browser, where wanted with cases that were kept there before.
+ */
+import type { Case, CaseEvent } from '@keyturn/core';
+import type { Caller, DeskCase } from '@keyturn/desk';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+
+/** A desk opened, and every breach of the policy and every error that it met. */
+export interface OpenedDesk {
+  readonly page: Page;
+  readonly context: BrowserContext;
+  readonly faults: readonly string[];
+}
+
+/** Opens the desk and waits until it can be worked at. */
+export async function openDesk(
+  browser: Browser,
+  url: string,
+  options: BrowserContextOptions & { readonly hasClock?: boolean } = {},
+): Promise<OpenedDesk> {
+  const { hasClock = false, ...rest } = options;
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...rest });
+  const faults: string[] = [];
+  context.on('page', (page) => {
+    page.on('pageerror', (error) => faults.push(error.message));
+    page.on('console', (message) => {
+      if (message.type() === 'error' || message.type() === 'warning') faults.push(message.text());
+    });
+  });
+  const page = await context.newPage();
+  if (hasClock) await page.clock.install();
+  await page.goto(url);
+  await page.locator('keyturn-desk #asked').waitFor();
+  return { page, context, faults };
+}
+
+/** A case as the desk keeps it, from one that was played. */
+export function deskCase(
+  played: { readonly case: Case; readonly events: readonly CaseEvent[] },
+  more: Partial<DeskCase> = {},
+): DeskCase {
+  const at = new Date().toISOString();
+  return {
+    id: 'seeded',
+    openedAt: at,
+    touchedAt: at,
+    sitting: { ...played, said: [], cautions: [], ranking: null, offers: [] },
+    sent: null,
+    practice: null,
+    version: 1,
+    ...more,
+  };
+}
+
+/** Puts cases into the store of a desk that is open, and opens it again. */
+export async function seed(
+  page: Page,
+  cases: readonly DeskCase[],
+  callers: Readonly<Record<string, Caller>> = {},
+): Promise<void> {
+  await page.evaluate(
+    ([all, people]) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('keyturn-desk');
+        opening.onsuccess = () => {
+          const write = opening.result.transaction(['cases', 'callers'], 'readwrite');
+          for (const one of all) write.objectStore('cases').put(one);
+          for (const [id, caller] of Object.entries(people)) {
+            write.objectStore('callers').put(caller, id);
+          }
+          write.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+        opening.onerror = () => {
+          reject(new Error('the store cannot be opened'));
+        };
+      }),
+    [cases, callers] as const,
+  );
+  await page.reload();
+  await page.locator('keyturn-desk #asked').waitFor();
+}
+
+/** All that the desk has in its store, by shelf. */
+export function stored(page: Page): Promise<Readonly<Record<string, readonly unknown[]>>> {
+  return page.evaluate(
+    () =>
+      new Promise((resolve) => {
+        const opening = indexedDB.open('keyturn-desk');
+        opening.onsuccess = () => {
+          const shelves = ['cases', 'callers', 'outcomes'];
+          const read = opening.result.transaction(shelves);
+          const found = Object.fromEntries(
+            shelves.map((name) => [name, read.objectStore(name).getAll()]),
+          );
+          read.oncomplete = () => {
+            opening.result.close();
+            resolve(Object.fromEntries(shelves.map((name) => [name, found[name]?.result ?? []])));
+          };
+        };
+      }),
+  );
+}
+
+/** The large sentence. */
+export const asked = (page: Page): Promise<string> =>
+  page.locator('keyturn-desk #asked').innerText();
+
+/** So long after it was said what to send, no number sends anybody. */
+const settleMs = 450;
+
+/** Presses a key that answers, and waits until something else is to be said. */
+export async function press(page: Page, ...keys: readonly string[]): Promise<void> {
+  const before = await asked(page);
+  if ((await page.locator('keyturn-desk .slip').count()) > 0) await page.waitForTimeout(settleMs);
+  for (const key of keys) await page.keyboard.press(key);
+  await page.waitForFunction((said) => {
+    const desk = document.querySelector('keyturn-desk')?.shadowRoot;
+    const now = desk?.querySelector<HTMLElement>('#asked')?.innerText;
+    return now !== undefined && now !== said && desk?.querySelector('[aria-busy=true]') === null;
+  }, before);
+}
+
+/** The number of the key in the card with one of these labels; undefined where there is none. */
+export function numberOf(page: Page, labels: readonly string[]): Promise<string | undefined> {
+  return page.locator('keyturn-desk .card .key[data-key]').evaluateAll((keys, wanted) => {
+    const labelOf = (key: Element): string => {
+      const label = key.querySelector('.label')?.cloneNode(true) as Element | undefined;
+      for (const more of label?.querySelectorAll('.more') ?? []) more.remove();
+      return label?.textContent.trim() ?? '';
+    };
+    const found = keys.find((key) => wanted.includes(labelOf(key)));
+    return found?.getAttribute('data-key') ?? undefined;
+  }, labels);
+}
