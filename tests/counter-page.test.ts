@@ -513,6 +513,13 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     expect(await inside(page, '.head').isVisible()).toBe(false);
     expect(await inside(page, '.card').isVisible()).toBe(false);
     expect(await inside(page, '.facts').isVisible()).toBe(false);
-    expect(await inside(page, '.slip .signatures').isVisible()).toBe(true);
+    const printed = inside(page, '.printed');
+    await printed.waitFor();
+    expect(await inside(page, '.slip').isVisible()).toBe(false);
+    const paper = await plain(printed);
+    expect(paper).toContain('Geared starter 1.4 kW · ST-2140 · W-10482');
+    expect(paper).toContain('Consumer law where you live');
+    expect(await printed.locator('.to-sign').isVisible()).toBe(true);
+    expect(await printed.locator('.code svg').isVisible()).toBe(true);
   });
 });

@@ -4,6 +4,7 @@
  */
 import { positionOf, type AnswerInput, type Flow, type Input } from '@keyturn/core';
 import { localeNames, type Rendered } from '@keyturn/language';
+import type { Sheet } from '@keyturn/sheets';
 import { render } from 'lit-html';
 import { answering, type Laid, type Turned } from '../engine/engine.ts';
 import { fill } from '../wording.ts';
@@ -25,7 +26,7 @@ import { CounterBook } from './store/counter-book.ts';
 import type { CounterStore } from './store/counter-store.ts';
 import { faultWords, misfitWords } from './vehicle/case-words.ts';
 import { misfitOf, soldNotBefore } from './vehicle/fit-of-case.ts';
-import { nameOf, page } from './view/page.ts';
+import { page } from './view/page.ts';
 import { emptyHand, type Actions, type Hand, type InHand, type Shown } from './view/shown.ts';
 import { figuresInHand } from './view/step-card.ts';
 import type { CounterWords } from './words/counter-words.ts';
@@ -49,6 +50,7 @@ interface Lying {
   readonly laid: Laid;
   readonly unclear: Turned['unclear'] | undefined;
   readonly figures: Readonly<Record<string, TypedFigure>>;
+  readonly sheet?: Sheet;
 }
 
 /** The counter. */
@@ -119,6 +121,7 @@ export class CounterPage {
     }
     this.#show(false);
     await this.#weigh();
+    await this.#writeSlip();
   }
 
   /** Another window has changed something. */
@@ -143,6 +146,7 @@ export class CounterPage {
       this.#notices = notice === undefined ? [] : [notice];
       await this.#weigh();
       this.#show(true);
+      await this.#writeSlip();
     });
   }
 
@@ -320,6 +324,7 @@ export class CounterPage {
       if (events.length > 0) await this.#keep({ ...next, version: next.version + 1 });
       if (language !== undefined) this.#setup.host.lang = language;
       await this.#dropOlderCase();
+      await this.#writeSlip();
     });
     this.#busy.delete(id);
   }
@@ -356,6 +361,22 @@ export class CounterPage {
     const isStill = checks.every((check) => (this.#back?.typed[check] ?? '') === typed[check]);
     if (lying?.id !== back.id || !isStill) return;
     this.#lying = { ...lying, figures };
+    this.#show(false);
+  }
+
+  /** Writes the slip of a decision as it is printed. */
+  async #writeSlip(): Promise<void> {
+    const back = this.#back;
+    if (back === undefined || back.sitting.case.state.decision === null) return;
+    const { timeZone: here } = new Intl.DateTimeFormat().resolvedOptions();
+    const sheet = await this.#setup.engine.slip(back.sitting, {
+      made: now(),
+      locale: this.#voice.tag,
+      timeZone: this.#book.shop?.policy['time-zone'] ?? here,
+    });
+    const lying = this.#lying;
+    if (lying?.id !== back.id || this.#back?.sitting !== back.sitting) return;
+    this.#lying = { ...lying, sheet };
     this.#show(false);
   }
 
@@ -506,6 +527,7 @@ export class CounterPage {
       speaker,
       texts: this.#voice.textsFor(back.part),
       figures: lying.figures,
+      sheet: lying.sheet,
       said: saidLast(lying, speaker),
       isBusy: this.#busy.has(back.id),
       invented: inventedReturns.find(({ id }) => id === back.practice),
@@ -658,7 +680,10 @@ export class CounterPage {
       this.#setup.host.lang = tag;
     },
     print: () => {
-      window.print();
+      void this.#trying(async () => {
+        await this.#writeSlip();
+        window.print();
+      });
     },
   };
 

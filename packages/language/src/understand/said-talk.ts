@@ -6,7 +6,7 @@ import { lineContext } from './said-figures.ts';
 import type { CheckPhrases } from './lexicon.ts';
 import { readStatement } from './statements.ts';
 import { containsPlainTalk, findTalk, saysOver } from './talk.ts';
-import { type Turn, answers, input, mostClauses, optionsInHand, unclear } from './turn.ts';
+import { type Turn, answers, input, isAsked, mostClauses, optionsInHand, unclear } from './turn.ts';
 import type { HeardTalk, Understood } from './understood.ts';
 
 /** What ends a confirmation, a wait, work or an interrupt. */
@@ -38,29 +38,34 @@ export function readAwaited(turn: Turn): Understood | undefined {
   }
 }
 
+/** Work in hand of which the text says, word for word, that it is done. */
+export function readWorkDone(turn: Turn): Understood | undefined {
+  const { heard, inHand, text } = turn;
+  if (!isAsked(turn) || inHand === undefined || isQuestion(text)) return undefined;
+  return inHand.done.some((phrase) => isPhrase(heard, phrase))
+    ? answers([{ check: inHand.id, value: ['done'] }], 'done')
+    : undefined;
+}
+
+const isQuestion = (text: string): boolean => /[?؟]/u.test(text);
+
 /**
- * True where a text says that work is done, and nothing else: "done, the wheels are blocked". What
+ * True where every clause of a text says that work is done: "done, the wheels are blocked". What
  * says more may say that it is not.
  */
 function saysDone(turn: Turn, { done }: CheckPhrases): boolean {
   const { lexicon } = turn.listener;
-  const isQuestion = /[?؟]/u.test(turn.text);
-  const isDone = ({ heard, literal }: Pick<Turn, 'heard' | 'literal'>): boolean =>
-    findTalk({ heard, literal }, lexicon, ['done', 'yes']) !== undefined ||
-    (!isQuestion && done.some((phrase) => isPhrase(heard, phrase)));
-  if (isDone(turn) || turn.text.trim() === '1') return true;
+  const isSaid = (said: Pick<Turn, 'heard' | 'literal'>): boolean =>
+    findTalk(said, lexicon, ['done', 'yes']) !== undefined;
+  if (isSaid(turn) || turn.text.trim() === '1') return true;
+  const { clauses } = turn;
+  if (isQuestion(turn.text) || clauses.length < 2 || clauses.length > mostClauses) return false;
   const { reader, vocabulary } = lexicon;
-  const clauses = turn.clauses.slice(0, mostClauses + 1);
-  return (
-    clauses.length > 1 &&
-    clauses.length <= mostClauses &&
-    clauses.every((clause) =>
-      isDone({
-        heard: hear(reader.fromTokens(clause), vocabulary),
-        literal: hear(reader.literally(clause), vocabulary),
-      }),
-    )
-  );
+  return clauses.every((clause) => {
+    const heard = hear(reader.fromTokens(clause), vocabulary);
+    const literal = hear(reader.literally(clause), vocabulary);
+    return isSaid({ heard, literal }) || done.some((phrase) => isPhrase(heard, phrase));
+  });
 }
 
 /** Talk that the whole text is. */

@@ -14,6 +14,7 @@ import {
 } from '@keyturn/core';
 import type { Sitting } from '@keyturn/element/sittings';
 import type { Speaker } from '@keyturn/language';
+import { returnSlip, type Sheet } from '@keyturn/sheets';
 import { createEngine, type Engine, type Laid, type Turned } from '../../engine/engine.ts';
 import { readVehicleCase, type VehicleReading } from '../vehicle/read-vehicle-case.ts';
 
@@ -46,10 +47,15 @@ export interface CounterEngine {
     },
   ) => Promise<Readonly<Record<string, TypedFigure>>>;
   readonly readCase: (text: string) => Promise<VehicleReading>;
+  /** The return slip of a return, in the language of a BCP 47 tag. */
+  readonly slip: (
+    sitting: Sitting,
+    given: { readonly made: string; readonly locale: string; readonly timeZone: string },
+  ) => Promise<Sheet>;
 }
 
 /** The calls, by name. */
-export const counterCalls = ['open', 'lay', 'take', 'say', 'figures', 'readCase'] as const;
+export const counterCalls = ['open', 'lay', 'take', 'say', 'figures', 'readCase', 'slip'] as const;
 
 /** What an engine is made with. */
 export interface CounterEngineParts {
@@ -85,6 +91,10 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
       );
     },
     readCase: async (text) => readVehicleCase(await noStart(), text),
+    slip: async ({ case: kase }, { made, locale, timeZone }) => {
+      const speaker = await speakerFor(kase.flow.id, locale);
+      return returnSlip({ chart: chartOf(kase.flow.id), case: kase, speaker, made, timeZone });
+    },
   };
 }
 

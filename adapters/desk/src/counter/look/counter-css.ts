@@ -153,6 +153,7 @@ const css = `
 .marks { max-inline-size: 100%; block-size: auto; }
 .marks .good { fill: var(--here); stroke: var(--i); stroke-width: 1; }
 .marks .failed { fill: none; stroke: var(--i); stroke-width: 1.5; }
+.printed { display: none; }
 @media (max-width: 64rem) {
   .bench { grid-template-columns: minmax(0, 1fr); grid-template-areas: 'card' 'ledger' 'waiting'; grid-template-rows: none; }
   .ledger, [dir='rtl'] .ledger { padding: 0 1.5rem 2rem; }
@@ -177,11 +178,30 @@ const css = `
 }
 @media print {
   .page.counter { background: #fff; color: #000; font-size: 11pt; min-block-size: 0; }
-  .head, .counter .card, .others-list, .ledger > :not(.slip), .report .keys, .day-pick { display: none !important; }
+  .head, .counter .card, .others-list, .ledger > :not(.slip):not(.printed), .slip.seen, .report .keys, .day-pick { display: none !important; }
   .bench, .ledger, [dir='rtl'] .ledger { display: block; padding: 0; }
   .slip { border: 0; padding: 0; background: none; }
   .slip header p, .slip h3, .small-print { color: #000; }
   .small-print ul { columns: 2; }
+  .printed { display: grid; gap: .5rem; }
+  .printed header { display: flex; justify-content: space-between; gap: 1.5rem; border-block-end: 1px solid #000; padding-block-end: .4rem; }
+  .printed h1 { font-size: 1.4em; font-weight: 700; }
+  .printed h2 { font-weight: 700; }
+  .printed section { break-inside: avoid; }
+  .printed .strip { padding: 0; background: none; break-inside: auto; }
+  .printed li { break-inside: avoid; }
+  .printed dl { margin: 0; }
+  .printed dl div { display: flex; gap: .5rem; }
+  .printed dt::after { content: ':'; }
+  .printed dd { margin: 0; font-weight: 700; }
+  .printed ul li { padding-inline-start: 1rem; position: relative; }
+  .printed ul li::before { content: '–'; position: absolute; inset-inline-start: 0; }
+  .printed small { display: block; font-size: .8em; }
+  .printed figure { margin: 0; }
+  .printed .picture svg { max-inline-size: 80mm; }
+  .printed .code { flex: none; inline-size: 32mm; font-size: .7em; }
+  .to-sign { display: grid; grid-template-columns: 1fr 1fr; gap: 2rem; margin-block-start: 2.5rem; }
+  .to-sign span { border-block-start: 1px solid #000; padding-block-start: .2rem; }
   .signatures { display: grid; grid-template-columns: 1fr 1fr; gap: 2rem; margin-block-start: 3.5rem; }
   .signatures span { border-block-start: 1px solid #000; padding-block-start: .2rem; }
 }

@@ -3,6 +3,7 @@
  */
 import type { Flow, Input } from '@keyturn/core';
 import type { FlowTexts, Rendered, Speaker } from '@keyturn/language';
+import type { Sheet } from '@keyturn/sheets';
 import type { Laid } from '../../engine/engine.ts';
 import type { VehicleNames } from '../counter-pack.ts';
 import type { InventedReturn } from '../demo/invented-shop.ts';
@@ -44,6 +45,8 @@ export interface InHand {
   readonly texts: FlowTexts;
   /** The figures that are asked for now, by check. */
   readonly figures: Readonly<Record<string, TypedFigure>>;
+  /** The slip as it is printed, once there is a decision and it has been written. */
+  readonly sheet: Sheet | undefined;
   /** What was said last and has no place of its own. */
   readonly said: readonly Rendered[];
   readonly isBusy: boolean;

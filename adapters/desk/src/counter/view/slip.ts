@@ -5,6 +5,7 @@ import type { Rendered } from '@keyturn/language';
 import { finding, sections } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { fill } from '../../wording.ts';
+import { printedSlip } from './printed-slip.ts';
 import type { InHand, Shown } from './shown.ts';
 
 type Decided = Extract<Rendered, { kind: 'verdict' }>;
@@ -32,30 +33,32 @@ export function decisionOf(
 /** What stands on the slip above its readings, and below them in small type, in this order. */
 const [printed, inSmall] = [['refund', 'rests', 'measure', 'rights'], ['change']];
 
-/** Draws the slip. */
+/** Draws the slip; as goodwill it is printed as it is seen, since the sheet would say otherwise. */
 export function slip(shown: Shown, inHand: InHand): TemplateResult {
   const { words, shop } = shown;
-  const { back } = inHand;
+  const { back, sheet } = inHand;
   const decided = decisionOf(shown, inHand);
   const named = [back.name, back.number, back.receipt].filter((text) => text !== '');
-  return html`<article class="slip" aria-label=${words.slip}>
-    <header>
-      <h3>${words.slip}</h3>
-      <p dir="auto">${shop?.policy.shop ?? ''}</p>
-      <p>
-        <bdi>${named.length === 0 ? words[back.part] : named.join(' · ')}</bdi>
-        · ${dayIn(shown, back.openedAt)}
-      </p>
-      ${shop?.isInvented === true ? html`<p class="invented">${words.practiceNote}</p>` : nothing}
-    </header>
-    ${
-      decided === undefined
-        ? html`<p class="hint">${words.slipOpen}</p>`
-        : html`<p class="slip-title">${decided.title}</p>
-            <p>${decided.strength}</p>
-            ${body(shown, inHand, decided)}`
-    }
-  </article>`;
+  const hasSheet = sheet !== undefined && back.goodwill === null;
+  return html`${hasSheet ? printedSlip(sheet, [shop?.isInvented === true ? words.practiceNote : '', ...named].filter((text) => text !== '').join(' · ')) : nothing}
+    <article class=${hasSheet ? 'slip seen' : 'slip'} aria-label=${words.slip}>
+      <header>
+        <h3>${words.slip}</h3>
+        <p dir="auto">${shop?.policy.shop ?? ''}</p>
+        <p>
+          <bdi>${named.length === 0 ? words[back.part] : named.join(' · ')}</bdi>
+          · ${dayIn(shown, back.openedAt)}
+        </p>
+        ${shop?.isInvented === true ? html`<p class="invented">${words.practiceNote}</p>` : nothing}
+      </header>
+      ${
+        decided === undefined
+          ? html`<p class="hint">${words.slipOpen}</p>`
+          : html`<p class="slip-title">${decided.title}</p>
+              <p>${decided.strength}</p>
+              ${body(shown, inHand, decided)}`
+      }
+    </article>`;
 }
 
 function body(shown: Shown, { back, laid, speaker }: InHand, decided: Decided): TemplateResult {

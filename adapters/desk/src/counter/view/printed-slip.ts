@@ -1,0 +1,88 @@
+/**
+ * The slip as it goes to the printer: the sheet of the return, with its figures, its terms and the
+ * code of its findings. On the screen it is hidden.
+ */
+import { picture } from '@keyturn/element/pieces';
+import type { Block, Fact, Sheet } from '@keyturn/sheets';
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { guard } from 'lit-html/directives/guard.js';
+
+/** Draws a sheet. `of` says of which part it is. */
+export function printedSlip(sheet: Sheet, of: string): TemplateResult {
+  return html`<article class="printed" aria-hidden="true">
+    ${guard([sheet, of], () => whole(sheet, of))}
+  </article>`;
+}
+
+function whole({ title, head, lead, blocks, code, foot }: Sheet, of: string): TemplateResult {
+  return html`<header>
+      <div>
+        <h1>${title}</h1>
+        <p><bdi>${of}</bdi></p>
+        ${factList(head)}
+      </div>
+      <figure class="code">
+        ${picture(code.picture.svg)}
+        <figcaption>${code.caption}</figcaption>
+      </figure>
+    </header>
+    <p class="slip-title">${lead.title}</p>
+    <p>${lead.text}</p>
+    ${blocks.map(
+      (block) =>
+        html`<section class=${block.kind}>
+          <h2>${block.heading}</h2>
+          ${inside(block)}
+        </section>`,
+    )}
+    ${foot.map((line) => html`<p class="foot">${line}</p>`)}`;
+}
+
+function inside(block: Block): unknown {
+  switch (block.kind) {
+    case 'facts':
+      return factList(block.facts);
+    case 'lines':
+      return lineList(block.lines);
+    case 'rows':
+      return block.rows.map(({ label, lines }) => html`<p><b>${label}</b> ${lines.join(' ')}</p>`);
+    case 'strip':
+      return html`<ol>
+        ${block.findings.map(
+          ({ name, said, means, notes, reading }) =>
+            html`<li>
+              ${name}: <b>${said}</b> ${means} ${notes.map((note) => html`<small>${note}</small>`)}
+              ${reading?.ruler === undefined ? nothing : picture(reading.ruler.svg)}
+            </li>`,
+        )}
+      </ol>`;
+    case 'ranking':
+      return lineList(block.faults.map(({ said }) => said));
+    case 'cautions':
+      return lineList(block.cautions.map(({ said, text }) => `${said}: ${text}`));
+    case 'picture':
+      return picture(block.picture.svg);
+    case 'fields':
+      return html`<div class="to-sign">
+        ${block.fields.map(({ label }) => html`<span>${label}</span>`)}
+      </div>`;
+  }
+}
+
+function factList(facts: readonly Fact[]): TemplateResult {
+  return html`<dl>
+    ${facts.map(
+      ({ label, text }) =>
+        html`<div>
+          <dt>${label}</dt>
+          <dd>${text}</dd>
+        </div>`,
+    )}
+  </dl>`;
+}
+
+function lineList(lines: readonly string[]): TemplateResult {
+  return html`<ul>
+    ${lines.map((line) => html`<li>${line}</li>`)}
+  </ul>`;
+}
