@@ -81,13 +81,13 @@ test('makes the sheet from a code alone', async () => {
 
 test.skipIf(whyNoBrowser !== undefined)('prints it to PDF', async () => {
   const { code, err } = await run(
-    'case.jsonl',
+    fileOf('case.jsonl'),
     '--as',
     'pdf',
     '--paper',
     'Letter',
     '--out',
-    'sheet.pdf',
+    fileOf('sheet.pdf'),
   );
   expect({ code, err }).toEqual({ code: 0, err: '' });
   const pages = await pdfPages(readFileSync(fileOf('sheet.pdf')));
