@@ -25,6 +25,8 @@ const words: Words = {
   units: { V: ['v', 'volt'] },
   bareUnits: [],
   boundsOnly: [],
+  nearly: [],
+  vague: [],
   besideFigures: [],
   negators: ['ikke'],
   clauseBreaks: ['men'],

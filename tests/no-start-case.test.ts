@@ -147,12 +147,8 @@ describe('the shipped flow', () => {
       const input: Input = Object.hasOwn(told, check)
         ? answers({ [check]: told[check as keyof typeof told] })
         : { type: 'talk', talk: 'dont-know' };
-      trail.push(
-        take(
-          trail.at(-1)!,
-          awaits(trail.at(-1)!).startsWith('answer') ? input : { type: 'confirm' },
-        ),
-      );
+      if (awaits(trail.at(-1)!).startsWith('answer')) trail.push(take(trail.at(-1)!, input));
+      else trail.push(take(trail.pop()!, { type: 'confirm' }));
     }
     let step = trail.at(-1)!;
     for (const before of trail.toReversed().slice(1)) {

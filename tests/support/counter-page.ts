@@ -20,7 +20,7 @@ export interface OpenedCounter {
 export async function openCounter(
   browser: Browser,
   url: string,
-  options: BrowserContextOptions & { readonly before?: (page: Page) => Promise<void> } = {},
+  options: BrowserContextOptions & { readonly before?: (page: Page) => Promise<unknown> } = {},
 ): Promise<OpenedCounter> {
   const { before, ...rest } = options;
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...rest });

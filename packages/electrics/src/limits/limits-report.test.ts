@@ -35,6 +35,8 @@ const values: { readonly [Field in LimitField]-?: fc.Arbitrary<LimitContext[Fiel
   cylinders: optional(fc.integer({ min: 2, max: 12 })),
   batteryLocation: optional(fc.constantFrom('engine-bay', 'boot', 'seat')),
   batteryAge: optional(fc.double({ min: 0, max: 15, noNaN: true })),
+  starterBuild: optional(fc.constantFrom('direct', 'geared')),
+  starterClass: optional(fc.constantFrom('car', 'heavy')),
   turning: optional(fc.boolean()),
   expectedCurrent: optional(fc.double({ min: 60, max: 600, noNaN: true })),
   restVoltage: optional(fc.double({ min: 8, max: 14, noNaN: true })),

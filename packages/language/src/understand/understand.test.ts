@@ -516,6 +516,7 @@ describe('the work grows with the length of the text, and no faster', () => {
           return lexicon.readUnit(tokens, at);
         },
       },
+      locale: 'en',
       unitSign: (unit) => unit,
       formatQuantity: ({ value, unit }) => `${value} ${unit}`,
       unitHere: (unit) => unit,
