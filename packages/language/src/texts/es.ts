@@ -146,23 +146,24 @@ export const es = {
     do: 'Qué hacer ahora',
     again: 'Después responda otra vez: {{names}}. Todo lo demás queda como está.',
     rests: 'En qué se basa',
-    borderline: 'demasiado justo para decidir',
+    borderline: 'demasiado cerca del límite',
     unanswered: 'no se pudo averiguar',
     change: 'Qué lo habría cambiado',
-    changed: '{{name}}: con «{{answers}}» habría sido {{decision}}.',
+    changed: '{{name}}: con «{{answers}}» la decisión habría sido: {{decision}}.',
     measure: 'Mida en el vehículo antes de montar otra pieza',
     rights: 'Sus derechos',
-    law: 'La ley de consumo de su lugar va primero: nada de lo dicho aquí quita un derecho que ella dé.',
+    law: 'La ley de protección al consumidor de donde usted vive va primero: nada de lo dicho aquí le quita un derecho que ella le da.',
     short: '{{decision}} ({{reason}})',
   },
   refund: {
     heading: 'Qué se devuelve',
     price: '{{amount}} pagados por la pieza',
-    restocking: '{{amount}} retenidos por volver a almacenarla',
-    restockingShare: '{{amount}}: {{share}} del precio retenido por volver a almacenarla',
+    restocking: '{{amount}} retenidos como cargo por reposición en almacén',
+    restockingShare:
+      '{{amount}}: el {{share}} del precio, retenido como cargo por reposición en almacén',
     usedShare: '{{amount}}: tras {{months}} meses de uso se devuelve el {{share}} del precio',
     usedMonths: '{{amount}}: tras {{months}} meses de uso quedan {{left}} de {{of}} meses',
-    deposit: '{{amount}} de depósito por la pieza vieja',
+    deposit: '{{amount}} de depósito por la pieza vieja (casco)',
     total: '{{amount}} en total',
   },
   interrupt: {
@@ -197,7 +198,7 @@ export const es = {
     'handed-over': 'Entregado. Quien lo recibe ve todas las respuestas y lecturas.',
     ended: 'Este caso está cerrado. Cuídese.',
     decided:
-      'Esa es la decisión tal como están las cosas. Lo que se averigüe después puede decirse en cualquier momento y entonces se tiene en cuenta.',
+      'Esa es la decisión tal como están las cosas. Lo que se averigüe después puede decirse en cualquier momento y entonces se valora con lo demás.',
   },
   refused: {
     'unknown-check': 'Aquí no hay ninguna comprobación llamada «{{given}}». {{possible}}',
@@ -207,11 +208,11 @@ export const es = {
     'not-a-number': '«{{given}}» no es una cifra. {{possible}}',
     implausible: '{{given}} no puede ser correcto para {{name}}: {{range}}. {{help}}',
     'no-such-day':
-      '«{{given}}» no es un día del calendario. Dé {{name}} con año, mes y día, como 2026-01-31, o una de estas. {{possible}}',
+      '«{{given}}» no es un día del calendario. Diga {{name}} con año, mes y día, por ejemplo 2026-01-31, o una de estas respuestas. {{possible}}',
     'day-to-come':
-      '«{{given}}» aún no ha llegado, así que no puede ser correcto para {{name}}. Dé el día, como 2026-01-31. {{possible}}',
+      '«{{given}}» todavía no ha llegado; no puede ser correcto para {{name}}. Diga el día, por ejemplo 2026-01-31. {{possible}}',
     'no-terms':
-      'Aquí no se conocen las condiciones de esta tienda, así que no se puede saber qué significa {{given}} para {{name}}. Diga cuál es. {{possible}}',
+      'Aquí no se conocen las condiciones de esta tienda; nadie puede saber qué significa {{given}} para {{name}}. Diga cuál es la respuesta. {{possible}}',
     'one-choice': 'Para {{name}} solo vale una respuesta. {{possible}}',
     'not-this-kind': '«{{given}}» no responde a {{name}}. {{possible}}',
     'not-answered-yet': '{{name}} todavía no tiene respuesta; no hay nada que corregir.',
@@ -255,7 +256,7 @@ export const es = {
     'not-confirmed': 'Responda sí cuando se pueda seguir sin peligro, o «no puedo».',
     'not-done': 'Diga «hecho» cuando esté hecho, o «no puedo».',
     'not-a-day':
-      '«{{given}}» no se puede leer como un día. Dé año, mes y día, como 2026-01-31. {{possible}}',
+      '«{{given}}» no se puede leer como un día. Diga año, mes y día, por ejemplo 2026-01-31. {{possible}}',
     waiting: 'La espera no ha terminado. Diga «hecho» cuando haya pasado el tiempo.',
     'not-over': 'Diga «ya pasó» cuando se pueda seguir sin peligro.',
     closed: 'Este caso está cerrado. Abra uno nuevo para seguir.',
