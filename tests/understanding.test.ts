@@ -34,9 +34,9 @@ describe.each(localeTags)('in %s', (locale) => {
   });
 
   test('most answers are understood at first, and few wrongly', () => {
-    expect(part('choice', 'right')).toBeGreaterThanOrEqual(0.79);
+    expect(part('choice', 'right')).toBeGreaterThanOrEqual(0.77);
     expect(part('choice', 'wrong')).toBeLessThanOrEqual(0.07);
-    expect(part('reading', 'right')).toBeGreaterThanOrEqual(0.9);
+    expect(part('reading', 'right')).toBeGreaterThanOrEqual(0.88);
   });
 
   test.each([

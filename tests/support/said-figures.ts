@@ -111,7 +111,7 @@ export const speech: Readonly<Record<string, Speech>> = {
           'oh point nine',
         ],
       ],
-      [12.61, ['twelve point six one', 'twelve point sixty one', 'twelve point six won']],
+      [12.61, ['twelve point six one', 'twelve point sixty one']],
       [11.8, ['eleven point eight', 'elevn point eight', 'eleven point eigth', 'eleven pt eight']],
       [9.05, ['nine point oh five', 'nine point zero five', 'nine point nought five']],
       [
@@ -770,7 +770,7 @@ export const speech: Readonly<Record<string, Speech>> = {
       'ein bisschen über {}',
       'steht auf {}',
       'fällt auf {}',
-      'bricht auf {} ein',
+      'bricht ein auf {}',
       'geht runter auf {}',
       'zeigt {} an',
       'habe {} gemessen',
@@ -1699,7 +1699,7 @@ export const speech: Readonly<Record<string, Speech>> = {
       'يقارب {}',
       'اظن {}',
       'ظهر عندي {}',
-      'البطارية فيها {}',
+
       'بيقرا {}',
       'واقف على {}',
       'ثابت على {}',

@@ -156,7 +156,7 @@ function speaksOf(
 }
 
 /** A text that sounds as much like an interrupt as this is one. */
-const soundsSure = 0.6;
+const soundsSure = 0.85;
 
 /** In a longer text than this an interrupt stands somewhere, and the rest is something else. */
 const longestAlarm = 7;
