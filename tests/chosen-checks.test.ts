@@ -142,18 +142,18 @@ describe('answers that hardly fit together', () => {
     messagesOf(step, 'tell').filter(({ tell }) => tell === 'doubt');
 
   test('are named, and asked once more and no more than once', () => {
-    const step = take(open(mechanic), told(6));
+    const step = take(open(mechanic), told(9.6));
     expect(awaits(step)).toBe('answer battery-rest');
     expect(doubtIn(step)).toMatchObject([{ about: 'battery-rest' }]);
     expect(messagesOf(step, 'ask')).toMatchObject([{ check: 'battery-rest', time: 1 }]);
-    const said = take(step, answers({ 'battery-rest': 6 }));
+    const said = take(step, answers({ 'battery-rest': 9.6 }));
     expect(said.case.state.doubted).toEqual(['battery-rest']);
     expect(said.case.state.answers['battery-rest']).toHaveLength(1);
     expect(said.case.state.next).not.toMatchObject({ check: 'battery-rest' });
   });
 
   test('put right take the place of what was said first', () => {
-    const right = take(open(mechanic), told(6), answers({ 'battery-rest': 12.6 }));
+    const right = take(open(mechanic), told(9.6), answers({ 'battery-rest': 12.6 }));
     expect(right.case.state.answers['battery-rest']).toEqual([{ value: 12.6, unit: 'V' }]);
     expect(doubtIn(right)).toEqual([]);
   });

@@ -3,7 +3,15 @@
  * a sheet of every flow. The shop, the parts and every figure are invented.
  */
 import { existsSync } from 'node:fs';
-import { openCase, positionOf, turn, type Case, type Policy } from '@keyturn/core';
+import {
+  openCase,
+  positionOf,
+  turn,
+  type Case,
+  type Chart,
+  type Opening,
+  type Policy,
+} from '@keyturn/core';
 import { shippedFlow, shippedFlowNames } from '@keyturn/flows';
 import { createSpeaker, localeTags } from '@keyturn/language';
 import {
@@ -67,32 +75,39 @@ const slow: Readonly<Record<string, string | number>> = {
   'no-load-speed': 2100,
 };
 
-function play(given: Readonly<Record<string, string | number>>, terms?: Policy): Case {
-  let kase = openCase(chart, {
-    id: 'r-17',
-    at,
-    context,
-    ...(terms === undefined ? {} : { policy: terms }),
-  }).case;
+type Given = Readonly<Record<string, string | number>>;
+
+/** A case of a flow played to its end; what is not answered can't be done. */
+function playFlow(flow: Chart, opening: Partial<Opening>, given: Given): Case {
+  let kase = openCase(flow, { id: 'r-17', at, ...opening }).case;
   for (let turns = 0; turns < 100; turns += 1) {
     const position = positionOf(kase);
     if (position.awaiting === 'nothing') return kase;
     const check = 'check' in position ? position.check : '';
-    kase = turn(chart, kase, { at, input: inputFor(position.awaiting, check, given[check]) }).case;
+    const input = inputFor(flow, position.awaiting, { check, said: given[check] });
+    kase = turn(flow, kase, { at, input }).case;
   }
-  throw new Error('the return never ends');
+  throw new Error('the case never ends');
 }
 
-function inputFor(awaiting: string, check: string, said: string | number | undefined): unknown {
+function inputFor(
+  { flow }: Chart,
+  awaiting: string,
+  { check, said }: { readonly check: string; readonly said: string | number | undefined },
+): unknown {
   if (awaiting === 'confirm') return { type: 'confirm' };
+  if (awaiting === 'wait') return { type: 'waited' };
   if (said === undefined) return { type: 'talk', talk: 'cannot' };
-  const form = chart.flow.checks[check]?.form;
+  const form = flow.checks[check]?.form;
   const value =
     typeof said === 'number'
-      ? { value: said, unit: form?.kind === 'reading' ? form.unit : '', resolution: 0.1 }
+      ? { value: said, unit: form?.kind === 'reading' ? form.unit : '', resolution: 0.01 }
       : [said];
   return { type: 'answers', answers: [{ check, value }] };
 }
+
+const play = (given: Given, terms?: Policy): Case =>
+  playFlow(chart, { context, ...(terms === undefined ? {} : { policy: terms }) }, given);
 
 const taken = play(slow, policy);
 
@@ -179,6 +194,79 @@ describe('a return slip', () => {
   test('of a return not decided yet says so', () => {
     const begun = openCase(chart, { id: 'r-18', at, context, policy }).case;
     expect(slip(begun).lead.title).toBe('Not decided yet');
+  });
+});
+
+describe('a fitting record', () => {
+  const fitting = shippedFlow('starter-fitting', 'en');
+  const speaker = createSpeaker({
+    locale: 'en',
+    flowTexts: fitting.texts,
+    checks: fitting.chart.flow.checks,
+  });
+  const work: Given = {
+    'fault-proved': 'proved',
+    secured: 'done',
+    'settings-kept': 'done',
+    'ground-lead-off': 'done',
+    support: 'stands',
+    'stud-dead': 0.01,
+    'leads-off': 'done',
+    'starter-out': 'done',
+    'ring-teeth': 'sound',
+    'part-compare': 'same',
+    'mating-face': 'clean',
+    'bolts-by-hand': 'all-start',
+    'bolts-tight': 45,
+    'stud-nuts': 10,
+    'leads-clear': 'clear',
+    'ground-lead-on': 'done',
+    'battery-look': 'sound',
+    'battery-rest': 12.64,
+    'first-crank': 'even',
+    'battery-crank': 10.6,
+    'drop-positive': 0.16,
+    'drop-ground': 0.12,
+    charging: 14.2,
+    'repeat-starts': 'all-good',
+    'lamps-clear': 'clear',
+  };
+  const made = (given: Given): Sheet => {
+    const kase = playFlow(
+      fitting.chart,
+      {
+        context: {
+          place: 'workshop',
+          temperature: 22,
+          kit: ['voltmeter', 'torque-wrench', 'hand-tools', 'helper', 'stands', 'charger'],
+          vehicle: { fuel: 'petrol', nominal: 12, battery: { technology: 'flooded' } },
+          bolt: { size: 'M10', class: '8.8', material: 'steel' },
+          stud: { size: 'M8', material: 'copper' },
+        },
+      },
+      given,
+    );
+    return sheetOf({ chart: fitting.chart, case: kase, speaker, made: at });
+  };
+
+  test('has each step, torque figures with their source, and the outcome that readings prove', () => {
+    const sheet = made(work);
+    expect(sheet.kind).toBe('fitting');
+    expect(sheet.decision?.decide).toBe('proved');
+    const steps = blockOf(sheet, 'steps');
+    const findings = steps?.kind === 'strip' ? steps.findings : [];
+    expect(findings.map(({ check }) => check)).toEqual(
+      expect.arrayContaining(['ground-lead-off', 'bolts-tight', 'stud-nuts', 'charging']),
+    );
+    const bolts = findings.find(({ check }) => check === 'bolts-tight');
+    expect(bolts?.said).toBe('45.00 N·m');
+    expect(bolts?.reading?.bounds.every(({ source }) => source !== '')).toBe(true);
+    expect(bolts?.notes.join(' ')).toMatch(/Bound/);
+  });
+
+  test('that was stopped names the step', () => {
+    const sheet = made({ ...work, 'bolts-by-hand': 'binds' });
+    expect(sheet.decision).toEqual({ decide: 'stopped', reason: 'bolts-by-hand' });
   });
 });
 

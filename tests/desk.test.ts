@@ -22,7 +22,7 @@ import { playUntil } from './support/element-page.ts';
 // A browser on a machine busy with other tests takes its time.
 vi.setConfig({ testTimeout: 90_000, hookTimeout: 180_000 });
 
-const { chart } = shippedFlow('no-start', 'en');
+const { chart, texts } = shippedFlow('no-start', 'en');
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** The rules of WCAG 2.2, A and AA. */
@@ -169,12 +169,15 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
 
   test('corrects the last answer with two keys, and the one before with three', async () => {
     const { page } = await desk();
-    await seed(page, [deskCase(played(asks('battery-look')))]);
+    const kept = played(asks('battery-look'));
+    const [before = '', last = ''] = kept.case.state.order.slice(-2);
+    await seed(page, [deskCase(kept)]);
     await press(page, '/');
-    await press(page, '-', '-');
-    expect(await asked(page)).toBe('When did it fail to start?');
-    await press(page, '2');
-    expect(await inside(page, '.found').innerText()).toContain('soon after a drive');
+    await press(page, '-');
+    expect(await asked(page)).toBe(texts.checks[last]?.ask);
+    await press(page, '-');
+    expect(await asked(page)).toBe(texts.checks[before]?.ask);
+    await page.keyboard.press('Escape');
     await press(page, '+');
     await press(page, '3');
     await press(page, '1');
@@ -236,6 +239,29 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     await press(page, '=');
     await press(page, '1');
     expect(await asked(page)).toContain('Police');
+  });
+
+  test('goes on asking though the police are under way', async () => {
+    const { page } = await desk();
+    for (const keys of [['+'], ['1'], ['1'], ['2'], ['='], ['1'], ['1']]) {
+      await press(page, ...keys);
+    }
+    expect(await asked(page)).toContain('under way');
+    const key = await numberOf(page, ['Go on asking']);
+    await press(page, key ?? '');
+    expect(await asked(page)).toContain('Is everyone safe now');
+  });
+
+  test('sends nobody by a key that bounces after the last question', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(asks('battery-look')))]);
+    await press(page, '/');
+    await page.keyboard.press('1');
+    await inside(page, '.slip').waitFor();
+    await page.keyboard.press('1');
+    await page.waitForTimeout(200);
+    expect(await asked(page)).toBe('Boost van');
+    expect((await stored(page))['cases']).toMatchObject([{ sent: null }]);
   });
 
   test('holds a danger until it is over', async () => {

@@ -27,7 +27,7 @@ import {
 vi.setConfig({ testTimeout: 60_000 });
 
 const { flow } = noStart.chart;
-const themes: readonly Theme[] = ['light', 'dark'];
+const themes: readonly Theme[] = ['light', 'dark', 'print'];
 const probed = Object.values(flow.checks).filter(({ probes }) => probes !== undefined);
 const vehicles = [
   {},

@@ -32,13 +32,8 @@ export async function pdfPages(pdf: Uint8Array): Promise<readonly PdfPage[]> {
     const page = await document.getPage(number);
     const [, , width = 0, height = 0] = page.view;
     const { items } = await page.getTextContent();
-    const drawn = new Set<string>();
     const pieces = items.flatMap((item): readonly PdfPiece[] => {
       if (!('str' in item) || item.str.trim() === '') return [];
-      // A letter with a rim is drawn twice at one place.
-      const place = `${item.str} ${String(item.transform)}`;
-      if (drawn.has(place)) return [];
-      drawn.add(place);
       const [, , , , x = 0, y = 0] = item.transform as readonly number[];
       const letters = item.str.normalize('NFKC');
       // PDF.js turns what runs from right to left into the order in which it is read.

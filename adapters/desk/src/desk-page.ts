@@ -16,6 +16,7 @@ import { firstCaller, inventedCaller, type InventedCaller } from './demo/town.ts
 import { DeskVoice, type LoadPack } from './desk-pack.ts';
 import { DeskClock } from './device/clock.ts';
 import { listenToKeys, type KeyActions } from './device/key-listener.ts';
+import { rememberCase, rememberedCase } from './device/last-case.ts';
 import { saveFile } from './device/save-file.ts';
 import type { Engine, Laid, Turned } from './engine/engine.ts';
 import type { Command } from './keys.ts';
@@ -39,6 +40,9 @@ export interface DeskSetup {
   readonly isKept: boolean;
   readonly loadPack: LoadPack;
 }
+
+/** A key that answered the last question and bounces sends nobody: so long it does nothing. */
+const settleMs = 400;
 
 /** The case in hand, as it lies there. */
 interface Lying {
@@ -72,6 +76,8 @@ export class DeskPage {
       this.#actions.take({ type: 'tick' });
     },
   });
+  /** Since when it is said what to send, in milliseconds of the epoch. */
+  #toSendSince: number | undefined;
   #endKeys: () => void = () => undefined;
   #endWatch: () => void = () => undefined;
 
@@ -86,16 +92,14 @@ export class DeskPage {
     await this.#voice.speak(wanted);
     await this.#book.read();
     this.#setup.root.replaceChildren(this.#box);
-    if (!this.#setup.isKept) this.#notices = [this.#words.notKept];
-    else if (this.#book.unfit > 0) {
-      this.#notices = [fill(this.#words.unfit, { count: this.#book.unfit })];
-    }
     this.#endKeys = listenToKeys(this.#keyActions);
     this.#endWatch = this.#setup.store.watch(() => void this.#readAgain());
-    const before = sessionStorage.getItem(lastKey);
-    if (before !== null && this.#book.case(before) !== undefined) await this.#choose(before);
-    else this.#show(true);
-    this.#clock.run();
+    const { unfit: count } = this.#book;
+    if (!this.#setup.isKept) this.#notices = [this.#words.notKept];
+    else if (count > 0) this.#notices = [fill(this.#words.unfit, { count })];
+    const before = this.#book.case(rememberedCase());
+    if (before === undefined) this.#show(true);
+    else await this.#choose(before.id, this.#notices[0]);
   }
 
   /** Ends what runs: the desk has left the page. */
@@ -143,10 +147,11 @@ export class DeskPage {
   }
 
   #lie(lying: Lying): void {
+    const goesOn = this.#lying?.id === lying.id && this.#hand.goesOn;
     this.#lying = lying;
-    this.#hand = emptyHand;
+    this.#hand = { ...emptyHand, goesOn };
     this.#screen = 'desk';
-    sessionStorage.setItem(lastKey, lying.id);
+    rememberCase(lying.id);
     void this.#learnWhy(lying);
   }
 
@@ -163,7 +168,7 @@ export class DeskPage {
   #leaveCase(notice: string): void {
     this.#lying = undefined;
     this.#hand = emptyHand;
-    sessionStorage.removeItem(lastKey);
+    rememberCase(undefined);
     this.#notices = [notice];
     this.#show(true);
   }
@@ -250,9 +255,8 @@ export class DeskPage {
           : await outcomeOf({ kase, cause, answers, verdict });
       await this.#book.close(kase.id, outcome);
       const { closed, counted, countedNot } = this.#words;
-      this.#leaveCase(
-        outcome === undefined ? (cause === undefined ? closed : countedNot) : counted,
-      );
+      const uncounted = cause === undefined ? closed : countedNot;
+      this.#leaveCase(outcome === undefined ? uncounted : counted);
     });
   }
 
@@ -269,6 +273,8 @@ export class DeskPage {
 
   #show(isMoved: boolean): void {
     const shown = this.#shown();
+    const kind = shown.inHand === undefined ? undefined : cardOf(shown.hand, shown.inHand.kase);
+    this.#toSendSince = kind === 'send' ? (this.#toSendSince ?? Date.now()) : undefined;
     render(page(shown), this.#box);
     this.#clock.run();
     if (isMoved) this.#bringToHand();
@@ -329,9 +335,10 @@ export class DeskPage {
   #bringToHand(): void {
     const typing = this.#setup.root.activeElement;
     if (typing instanceof HTMLInputElement && typing.closest('.caller') !== null) return;
-    const asked = this.#find('#asked');
-    asked?.focus({ preventScroll: true });
-    asked?.closest('.card')?.scrollIntoView({ block: 'nearest' });
+    this.#find('#asked')?.focus({ preventScroll: true });
+    const card = this.#find('.card');
+    const { top = 0 } = card?.getBoundingClientRect() ?? {};
+    if (top < 0 || top > innerHeight / 2) card?.scrollIntoView({ block: 'start' });
   }
 
   /** When the wait in hand is over. */
@@ -353,7 +360,7 @@ export class DeskPage {
       void this.#turn((sitting) => this.#setup.engine.say(sitting, { at: now(), line, locale }));
     },
     hand: (change) => {
-      const isMoved = 'asking' in change || 'open' in change;
+      const isMoved = 'asking' in change || 'open' in change || 'goesOn' in change;
       this.#hand = { ...this.#hand, ...change };
       this.#show(isMoved);
     },
@@ -483,7 +490,9 @@ export class DeskPage {
     hasKeys: () => this.#hasKeys,
     entry: () => entryOf(this.#shown()),
     number: (key) => {
-      if (this.#kase !== undefined && this.#busy.has(this.#kase.id)) return;
+      const kase = this.#kase;
+      if (kase !== undefined && this.#busy.has(kase.id)) return;
+      if (Date.now() - (this.#toSendSince ?? 0) < settleMs) return;
       this.#find(`.card [data-key="${key}"]`)?.click();
     },
     line: () => {
@@ -506,9 +515,6 @@ export class DeskPage {
     return this.#voice.words;
   }
 }
-
-/** Where the window remembers which case was in hand. */
-const lastKey = 'keyturn-desk-case';
 
 function now(): string {
   return new Date().toISOString();

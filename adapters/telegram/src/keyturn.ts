@@ -14,7 +14,7 @@ import { createRateLimit, type RateLimit } from './rate-limit.ts';
 import { readUpdate, type ReadUpdate } from './read-update.ts';
 
 /** What the plugin is made with. */
-export interface KeyturnOptions extends Pick<ConversationsOptions, 'chart' | 'texts'> {
+export interface KeyturnOptions extends Pick<ConversationsOptions, 'chart' | 'texts' | 'offered'> {
   /** The bot through which messages are sent. */
   readonly bot: Bot;
   /** Where cases are kept; several bots and machines may share one. */
@@ -60,11 +60,13 @@ export interface Keyturn extends Composer<Context> {
  */
 export function keyturn(options: KeyturnOptions): Keyturn {
   const { bot, store, chart, texts, takes = 'everything', onError = () => undefined } = options;
-  const { now = () => new Date() } = options;
+  const { now = () => new Date(), offered = [] } = options;
+  const flows = offered.map(({ chart: { flow } }) => flow.id);
   const conversations = createConversations({
     store,
     chart,
     texts,
+    offered,
     limits,
     opening: { context: { role: 'driver' }, ...options.opening },
     newId: randomUUID,
@@ -108,7 +110,7 @@ export function keyturn(options: KeyturnOptions): Keyturn {
 
   const composer = new Composer<Context>();
   composer.use(async (ctx, next) => {
-    const read = readUpdate(ctx.update, ctx.me);
+    const read = readUpdate(ctx.update, ctx.me, flows);
     if (read === undefined) return next();
     const conversation = conversationAt(ctx.me.id, read.place);
     const isTaken = await ordered.run(conversation, ctx.update.update_id, async () => {

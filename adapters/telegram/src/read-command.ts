@@ -20,15 +20,26 @@ export const commands: Readonly<Record<string, Command>> = {
   help: { content: { type: 'help' }, text: 'commandHelp' },
 };
 
-/** The command that a message begins with; one that is not ours asks for help. */
+/** The command that begins a case of a flow: `starter-fitting` has `/starter_fitting`. */
+export function flowCommand(flow: string): string {
+  return flow.replaceAll('-', '_');
+}
+
+/**
+ * The command that a message begins with, those among them that begin a case of one of the flows;
+ * one that is not ours asks for help.
+ */
 export function readCommand(
   { text = '', entities = [] }: Message,
   me: UserFromGetMe,
+  flows: readonly string[] = [],
 ): { readonly content: Content; readonly isForeign: boolean } | undefined {
   const entity = entities.find(({ type, offset }) => type === 'bot_command' && offset === 0);
   if (entity === undefined) return undefined;
   const [name = '', of] = text.slice(1, entity.length).toLowerCase().split('@');
   if (of !== undefined && of !== me.username.toLowerCase()) return undefined;
+  const flow = flows.find((id) => flowCommand(id) === name);
+  if (flow !== undefined) return { content: { type: 'begin', flow }, isForeign: false };
   const ours = Object.hasOwn(commands, name) ? commands[name] : undefined;
   return { content: ours?.content ?? { type: 'help' }, isForeign: ours === undefined };
 }

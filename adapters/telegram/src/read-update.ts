@@ -24,11 +24,16 @@ export interface ReadUpdate {
   readonly isForeign?: true;
 }
 
-/** Reads an update; undefined where it is not for us. */
-export function readUpdate(update: Update, me: UserFromGetMe): ReadUpdate | undefined {
-  if (update.callback_query !== undefined) return readTap(update.callback_query);
-  if (update.message !== undefined) return readMessage(update.message, me, false);
-  if (update.edited_message !== undefined) return readMessage(update.edited_message, me, true);
+/** Reads an update; undefined where it is not for us. `flows` are those begun by their name. */
+export function readUpdate(
+  update: Update,
+  me: UserFromGetMe,
+  flows: readonly string[] = [],
+): ReadUpdate | undefined {
+  const { callback_query: query, message, edited_message: edited } = update;
+  if (query !== undefined) return readTap(query);
+  if (message !== undefined) return readMessage(message, me, { isEdited: false, flows });
+  if (edited !== undefined) return readMessage(edited, me, { isEdited: true, flows });
   return undefined;
 }
 
@@ -45,13 +50,13 @@ function readTap({ id, from, data, message }: CallbackQuery): ReadUpdate | undef
 function readMessage(
   message: Message,
   me: UserFromGetMe,
-  isEdited: boolean,
+  { isEdited, flows }: { readonly isEdited: boolean; readonly flows: readonly string[] },
 ): ReadUpdate | undefined {
   const { from, date, message_id: id } = message;
   if (from === undefined || from.is_bot) return undefined;
   const text = addressedText(message, me);
   if (text === undefined) return undefined;
-  const command = readCommand(message, me);
+  const command = readCommand(message, me, flows);
   const content = isEdited
     ? editedContent(text, id)
     : (command?.content ?? contentOf(message, text));

@@ -5,14 +5,24 @@ import { mkdirSync } from 'node:fs';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { CasesError, openPostgresStore, openSqliteStore, type CaseStore } from '@keyturn/cases';
-import { FlowError, shippedFlow, shippedTexts, shopTerms, TermsError } from '@keyturn/flows';
+import type { OfferedFlow } from '@keyturn/conversation/kept';
+import type { Policy } from '@keyturn/core';
+import {
+  FlowError,
+  shippedFlow,
+  shippedFlowNames,
+  shippedLocales,
+  shippedTexts,
+  shopTerms,
+  TermsError,
+} from '@keyturn/flows';
 import { createSpeaker, localeTags } from '@keyturn/language';
 import { Bot, GrammyError } from 'grammy';
 import type { LanguageCode } from 'grammy/types';
 import { describeError } from './describe-error.ts';
 import { keyturn } from './keyturn.ts';
 import { pollUpdates, updateTypes } from './poll-updates.ts';
-import { commands } from './read-command.ts';
+import { commands, flowCommand } from './read-command.ts';
 import { serveWebhook } from './serve-webhook.ts';
 import { readSettings, type Settings } from './settings.ts';
 
@@ -24,6 +34,9 @@ export interface Surroundings {
   /** Given when the bot is to stop. */
   readonly signal: AbortSignal;
 }
+
+/** What a case is about unless another command began it. */
+const usualFlow = 'no-start';
 
 /** After the Bot API was out of reach it is tried again after so long, milliseconds. */
 const pauseMs = 5_000;
@@ -67,24 +80,20 @@ async function holdBot(
   { stdout, signal }: Surroundings,
   onError: (error: unknown) => void,
 ): Promise<void> {
-  const { token, apiRoot, webhook, flow, terms } = settings;
-  const { chart } = shippedFlow(flow, 'en');
+  const { token, apiRoot, webhook, terms } = settings;
   const policy = terms === undefined ? undefined : shopTerms(terms);
   const store = await openStore(settings);
   try {
     const bot = new Bot(token, {
       client: { timeoutSeconds: 60, ...(apiRoot === undefined ? {} : { apiRoot }) },
     });
-    const texts = (locale: string) => shippedTexts(flow, locale);
-    const opening = {
-      context: { role: chart.flow.part === undefined ? 'driver' : 'clerk' },
-      ...(policy === undefined ? {} : { policy }),
-    };
-    const plugin = keyturn({ bot, store, chart, texts, opening, onError });
+    const { chart } = shippedFlow(usualFlow, 'en');
+    const texts = (locale: string) => shippedTexts(usualFlow, locale);
+    const plugin = keyturn({ bot, store, chart, texts, offered: offeredFlows(policy), onError });
     bot.use(plugin);
     if (!(await isReached(plugin.start, { signal, onError }))) return;
     try {
-      await nameCommands(bot, flow).catch(onError);
+      await nameCommands(bot).catch(onError);
       const way =
         webhook === undefined ? 'fetches updates' : `is brought updates on ${webhook.url}`;
       stdout.write(`bot: @${bot.botInfo.username} ${way}; Ctrl-C ends it\n`);
@@ -98,6 +107,24 @@ async function holdBot(
   } finally {
     await store.close();
   }
+}
+
+/** The other flows, each begun by its own command; a part is taken back by a clerk on the terms. */
+function offeredFlows(policy: Policy | undefined): readonly OfferedFlow[] {
+  return shippedFlowNames()
+    .filter((name) => name !== usualFlow)
+    .map((name) => {
+      const { chart } = shippedFlow(name, 'en');
+      const terms = policy === undefined ? {} : { policy };
+      return {
+        chart,
+        texts: (locale) => shippedTexts(name, locale),
+        locales: shippedLocales(name),
+        ...(chart.flow.part === undefined
+          ? {}
+          : { opening: { context: { role: 'clerk' }, ...terms } }),
+      };
+    });
 }
 
 /** Tries until the Bot API is reached; false where the signal was given first. */
@@ -143,16 +170,22 @@ async function holdWebhook(
 }
 
 /** The commands as the app lists them, in each language. */
-async function nameCommands(bot: Bot, flow: string): Promise<void> {
+async function nameCommands(bot: Bot): Promise<void> {
   for (const locale of localeTags) {
-    const speaker = createSpeaker({ locale, flowTexts: shippedTexts(flow, locale) });
+    const speaker = createSpeaker({ locale, flowTexts: shippedTexts(usualFlow, locale) });
     const named = Object.entries(commands).map(([command, { text }]) => ({
       command,
       description: speaker.key(text),
     }));
+    const others = shippedFlowNames()
+      .filter((name) => name !== usualFlow && shippedLocales(name).includes(locale))
+      .map((name) => ({
+        command: flowCommand(name),
+        description: shippedTexts(name, locale).name,
+      }));
     // Those without a language are for everybody else.
     const language = { language_code: locale as LanguageCode };
-    await bot.api.setMyCommands(named, locale === 'en' ? {} : language);
+    await bot.api.setMyCommands([...named, ...others], locale === 'en' ? {} : language);
   }
 }
 
@@ -171,6 +204,7 @@ const noToken = `bot: there is no BOT_TOKEN, so there is nothing to connect to.
   BOT_API_ROOT           another server of the Bot API than the public one
   KEYTURN_DATA           another folder than “data”
   KEYTURN_DATABASE_URL   a PostgreSQL database, where several machines share the work
+  KEYTURN_TERMS          a file of the terms on which a shop takes parts back, YAML or JSON
   BOT_WEBHOOK_URL, BOT_WEBHOOK_PORT, BOT_WEBHOOK_SECRET
                          where updates are to be brought instead of fetched
 `;

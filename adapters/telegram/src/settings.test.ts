@@ -12,7 +12,7 @@ describe('settings', () => {
   test('need a token and nothing else', () => {
     expect(readSettings({ BOT_TOKEN })).toEqual({
       type: 'settings',
-      settings: { token: BOT_TOKEN, folder: 'data', flow: 'no-start' },
+      settings: { token: BOT_TOKEN, folder: 'data' },
     });
     expect(readSettings({ BOT_TOKEN: ' ' })).toEqual({ type: 'no-token' });
   });
@@ -25,7 +25,6 @@ describe('settings', () => {
       settings: {
         token: BOT_TOKEN,
         folder: 'kept',
-        flow: 'no-start',
         apiRoot: 'http://localhost:8081',
         databaseUrl: KEYTURN_DATABASE_URL,
         webhook: {
@@ -38,9 +37,9 @@ describe('settings', () => {
   });
 
   test('may name another flow, and the terms of a shop', () => {
-    const env = { BOT_TOKEN, KEYTURN_FLOW: 'starter-return', KEYTURN_TERMS: 'terms.yaml' };
+    const env = { BOT_TOKEN, KEYTURN_TERMS: 'terms.yaml' };
     expect(readSettings(env)).toMatchObject({
-      settings: { flow: 'starter-return', terms: 'terms.yaml' },
+      settings: { terms: 'terms.yaml' },
     });
   });
 

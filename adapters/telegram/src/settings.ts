@@ -10,8 +10,6 @@ export interface Settings {
   /** The folder in which cases are kept, where there is no database. */
   readonly folder: string;
   readonly databaseUrl?: string;
-  /** The flow of every case. */
-  readonly flow: string;
   /** A file of the shop's terms, where parts are taken back. */
   readonly terms?: string;
   /** Where updates are brought; otherwise they are fetched. */
@@ -53,7 +51,6 @@ export function readSettings(env: Env): ReadSettings {
     settings: {
       token,
       folder: given('KEYTURN_DATA') ?? 'data',
-      flow: given('KEYTURN_FLOW') ?? 'no-start',
       ...(terms === undefined ? {} : { terms }),
       ...(apiRoot === undefined ? {} : { apiRoot }),
       ...(databaseUrl === undefined ? {} : { databaseUrl }),

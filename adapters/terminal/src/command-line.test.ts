@@ -14,6 +14,7 @@ describe('the command line', () => {
   test.each([
     ['a case to go on with', ['a.jsonl'], { file: 'a.jsonl' }],
     ['where a new case is kept', ['--case', 'b.jsonl'], { caseFile: 'b.jsonl' }],
+    ['what it is about', ['--flow', 'starter-fitting'], { flow: 'starter-fitting' }],
     ['lines of JSON', ['--json'], { json: true }],
     ['outcomes to weigh by', ['--learned', 'kept.json'], { learned: 'kept.json' }],
     ['another flow', ['--flow', 'starter-return'], { flow: 'starter-return' }],
@@ -29,6 +30,7 @@ describe('the command line', () => {
     ['an option without its value', ['--case']],
     ['two cases', ['a.jsonl', 'b.jsonl']],
     ['a case that is to be kept elsewhere', ['a.jsonl', '--case', 'b.jsonl']],
+    ['another flow for a case that has its own', ['a.jsonl', '--flow', 'no-start']],
     ['an empty name', ['']],
     ['an empty name of a file of outcomes', ['--learned', '']],
   ])('refuses %s', (_, args) => {
@@ -36,8 +38,9 @@ describe('the command line', () => {
   });
 
   test('has a help of 80 columns that names the exit codes', () => {
-    const help = usage('npm start --', { locales: ['en'], flows: ['no-start', 'starter-return'] });
+    const help = usage('npm start --', { locales: ['en'], flows: ['no-start', 'starter-fitting'] });
     expect(help).toContain('Exit codes');
+    expect(help).toContain('starter-fitting');
     for (const line of help.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
   });
 });

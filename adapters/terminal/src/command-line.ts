@@ -13,7 +13,7 @@ export type Command =
       readonly file?: string;
       /** Where a new case is kept. */
       readonly caseFile?: string;
-      /** The flow of a new case. */
+      /** What a new case is about. */
       readonly flow: string;
       /** A file of the shop's terms, where a part is taken back. */
       readonly terms?: string;
@@ -24,6 +24,9 @@ export type Command =
       readonly json: boolean;
       readonly locale: string;
     };
+
+/** What a case is about unless it is said. */
+export const usualFlow = 'no-start';
 
 /** Reads the arguments behind the program's name. Never throws. */
 export function readCommandLine(args: readonly string[]): Command {
@@ -37,7 +40,7 @@ export function readCommandLine(args: readonly string[]): Command {
         json: { type: 'boolean', default: false },
         locale: { type: 'string', default: 'en' },
         case: { type: 'string' },
-        flow: { type: 'string', default: 'no-start' },
+        flow: { type: 'string' },
         terms: { type: 'string' },
         vehicle: { type: 'string' },
         learned: { type: 'string' },
@@ -57,16 +60,22 @@ export function readCommandLine(args: readonly string[]): Command {
       reason: 'a case that is gone on with stays in its file: leave --case out',
     };
   }
+  if (file !== undefined && values.flow !== undefined) {
+    return {
+      type: 'wrong',
+      reason: 'a case that is gone on with stays with its flow: leave --flow out',
+    };
+  }
   if ([file, values.case, values.learned, values.terms, values.vehicle].includes(''))
     return { type: 'wrong', reason: 'the name of the file is empty' };
   return {
     type: 'case',
     ...(file === undefined ? {} : { file }),
     ...(values.case === undefined ? {} : { caseFile: values.case }),
-    flow: values.flow,
     ...(values.terms === undefined ? {} : { terms: values.terms }),
     ...(values.vehicle === undefined ? {} : { vehicle: values.vehicle }),
     ...(values.learned === undefined ? {} : { learned: values.learned }),
+    flow: values.flow ?? usualFlow,
     json: values.json,
     locale: values.locale,
   };
@@ -75,7 +84,7 @@ export function readCommandLine(args: readonly string[]): Command {
 /** The help, in lines of at most 80 columns. */
 export function usage(
   command: string,
-  given: { readonly locales: readonly string[]; readonly flows: readonly string[] },
+  { locales, flows }: { readonly locales: readonly string[]; readonly flows: readonly string[] },
 ): string {
   return `Finds by measurement why a vehicle will not start, and proves the repair.
 
@@ -84,8 +93,8 @@ export function usage(
 
   --case FILE    keep the new case in FILE instead of
                  keyturn-case-<date>-<time>.jsonl in the current folder
-  --flow NAME    what the new case is of; there is:
-                 ${given.flows.join(', ')}
+  --flow NAME    what the new case is about, ${usualFlow} unless said; there is:
+${flows.map((flow) => `                 ${flow}`).join('\n')}
   --terms FILE   the terms on which the shop takes parts back, YAML or JSON
   --vehicle CASE the no-start case of the vehicle that a part came from, by its
                  file or its code
@@ -93,11 +102,11 @@ export function usage(
                  keyturn-outcomes.json of the program outcomes
   --json         for programs: each step is one line of JSON with its messages
                  and position; a line given is a JSON input or typed text
-  --locale TAG   the language; there is: ${given.locales.join(', ')}
+  --locale TAG   the language; there is: ${locales.join(', ')}
   -h, --help     this help
 
 Where standard input is not a terminal, its lines are the answers. Where it is
-empty, a demonstration with an invented vehicle is played.
+empty, a demonstration with an invented vehicle is played (of ${usualFlow} alone).
 Every answer is kept as it is given. Ctrl-C, stop or the end of the input put
 the case aside, to be gone on with. NO_COLOR leaves out bold and inverse;
 nothing is said by colour.

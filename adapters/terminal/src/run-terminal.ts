@@ -9,8 +9,8 @@ import type { Case } from '@keyturn/core';
 import {
   FlowError,
   TermsError,
-  shippedFlowNames,
   shippedFlow,
+  shippedFlowNames,
   shippedTexts,
   type ShippedFlow,
 } from '@keyturn/flows';
@@ -23,7 +23,7 @@ import {
   readCaseFile,
   type CaseKeeper,
 } from './case-file.ts';
-import { readCommandLine, usage, type Command } from './command-line.ts';
+import { readCommandLine, usage, usualFlow, type Command } from './command-line.ts';
 import { beginCase, continueCase, type Ending, type Spoken } from './conversation.ts';
 import { demoLines } from './demo-case.ts';
 import { plain, styled } from './emphasis.ts';
@@ -57,9 +57,6 @@ export interface Surroundings {
 /** How long the first line may take before the question is put without it. */
 const firstLineMs = 250;
 
-/** The flow whose invented vehicle answers where nobody does. */
-const demoFlow = 'no-start';
-
 /** Columns that are laid out at least and at most. */
 const [fewestColumns, mostColumns] = [40, 80];
 
@@ -78,6 +75,10 @@ export async function runTerminal(around: Surroundings): Promise<0 | 1 | 2> {
       around,
       `there is no language “${command.locale}”; there is: ${localeTags.join(', ')}`,
     );
+  }
+  const flows = shippedFlowNames();
+  if (!flows.includes(command.flow)) {
+    return wrongUse(around, `there is no flow “${command.flow}”; there is: ${flows.join(', ')}`);
   }
   try {
     return await runCase(around, command, locale);
@@ -116,8 +117,8 @@ async function runCase(around: Surroundings, command: CaseCommand, locale: strin
     if (file !== undefined) return await goOn(around, { ...command, file, locale, lines });
     const isTyped = around.stdin.isTTY === true;
     const limit = sleep(firstLineMs, undefined, { ref: false });
-    const hasDemo = command.flow === demoFlow;
-    if (hasDemo && !isTyped && (await lines.isEmptyWithin(limit))) {
+    const isShown = !isTyped && command.flow === usualFlow;
+    if (isShown && (await lines.isEmptyWithin(limit))) {
       return await demonstrate(around, command, locale);
     }
     // Read before the case's file is made: none is left behind where the flow cannot be used.
@@ -126,7 +127,7 @@ async function runCase(around: Surroundings, command: CaseCommand, locale: strin
     const keeper = createCaseFile(command.caseFile ?? freeName(around.now()));
     const hall = createHall(around, { command, locale, flow, lines, keeper });
     const ending = await hall.begin(known);
-    if (hasDemo && !isTyped && lines.isEmpty()) {
+    if (isShown && lines.isEmpty()) {
       keeper.discard();
       return await demonstrate(around, command, locale);
     }
@@ -149,7 +150,7 @@ async function goOn(
   const { file, locale, lines } = given;
   const kept = readCaseFile(file);
   const [opened] = kept.events;
-  const name = opened?.type === 'opened' ? opened.flow.id : demoFlow;
+  const name = opened?.type === 'opened' ? opened.flow.id : usualFlow;
   const flow = flowFor(name, locale, given);
   const keeper = continueCaseFile(file, kept);
   const hall = createHall(around, { command: given, locale, flow, lines, keeper });
@@ -165,7 +166,7 @@ async function demonstrate(
   command: CaseCommand,
   locale: string,
 ): Promise<0 | 1> {
-  const flow = flowFor(demoFlow, locale, command);
+  const flow = flowFor(usualFlow, locale, command);
   const keeper = command.caseFile === undefined ? undefined : createCaseFile(command.caseFile);
   const hall = createHall(around, {
     command,

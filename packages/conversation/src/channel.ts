@@ -86,8 +86,8 @@ export type Content =
   | { readonly type: 'stop' }
   /** What can be done here. */
   | { readonly type: 'help' }
-  /** To begin anew. */
-  | { readonly type: 'begin' }
+  /** To begin anew; with the name of a flow where it is not the usual one. */
+  | { readonly type: 'begin'; readonly flow?: string }
   /** Something that cannot be read: a picture, a voice. */
   | { readonly type: 'unreadable' };
 

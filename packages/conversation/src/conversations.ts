@@ -29,12 +29,33 @@ import { respond, type Arrival } from './respond.ts';
 import type { Response } from './saying.ts';
 import { blankStanding, keptStanding, readStanding, type Standing } from './standing.ts';
 
+/** A flow beside the usual one, which a case follows where that was asked for. */
+export interface OfferedFlow {
+  readonly chart: Chart;
+  /** The words of the flow in a language. */
+  readonly texts: (locale: string) => FlowTexts;
+  /** The languages in which it has words, English among them; in others English is spoken. */
+  readonly locales: readonly string[];
+  /**
+   * What is known of every case of it before it begins.
+   *
+   * @defaultValue what is known of those of the usual flow
+   */
+  readonly opening?: ConversationsOptions['opening'];
+}
+
 /** What conversations are held with. */
 export interface ConversationsOptions {
   readonly store: CaseStore;
   readonly chart: Chart;
   /** The words of the flow in a language. */
   readonly texts: (locale: string) => FlowTexts;
+  /**
+   * Further flows, for cases that are begun by their name.
+   *
+   * @defaultValue none
+   */
+  readonly offered?: readonly OfferedFlow[];
   readonly limits: ChannelLimits;
   /** What is known of every case here before it begins; `role` in it says who writes. */
   readonly opening: Pick<Opening, 'context' | 'notAsked' | 'policy'>;
@@ -67,19 +88,26 @@ const mostTries = 8;
 
 /** Holds the conversations of a channel. */
 export function createConversations(options: ConversationsOptions): Conversations {
-  const { store, chart, opening } = options;
+  const { store, opening } = options;
+  const { chart, texts, offered = [] } = options;
+  const usual: OfferedFlow = { chart, texts, locales: localeTags };
+  /** The flow of a name; the usual one where it is none of those offered. */
+  const flowNamed = (id: string | undefined): OfferedFlow =>
+    offered.find(({ chart: { flow } }) => flow.id === id) ?? usual;
   const role = opening.context?.['role'];
   const speakers = new Map<string, Speaker>();
-  const speakerOf = (locale: string): Speaker => {
-    const known = speakers.get(locale);
+  const speakerIn = (flow: OfferedFlow, wanted: string): Speaker => {
+    const locale = flow.locales.includes(wanted) ? wanted : 'en';
+    const name = `${flow.chart.flow.id} ${locale}`;
+    const known = speakers.get(name);
     if (known !== undefined) return known;
     const made = createSpeaker({
       locale,
-      flowTexts: options.texts(locale),
-      checks: chart.flow.checks,
+      flowTexts: flow.texts(locale),
+      checks: flow.chart.flow.checks,
       ...(typeof role === 'string' ? { role } : {}),
     });
-    speakers.set(locale, made);
+    speakers.set(name, made);
     return made;
   };
 
@@ -95,24 +123,34 @@ export function createConversations(options: ConversationsOptions): Conversation
     const standing =
       (kept && readStanding(kept.body)) ?? blankStanding(supportedLocale(given.locale));
     const before = await caseOf(standing);
+    const { content } = given;
+    const flow = flowNamed(content.type === 'begin' ? content.flow : standing.flow);
     const response = respond(
-      { chart, limits: options.limits, speakerOf },
+      {
+        chart: flow.chart,
+        limits: options.limits,
+        speakerOf: (locale) => speakerIn(flow, locale),
+      },
       { standing, case: before },
       {
         at: given.at,
         writtenAt: given.writtenAt,
-        content: given.content,
-        open: () => openCase(chart, { id: options.newId(), at: given.at, ...opening }),
+        content,
+        open: () =>
+          openCase(flow.chart, { id: options.newId(), at: given.at, ...(flow.opening ?? opening) }),
       },
     );
+    const { id } = flow.chart.flow;
+    const followed = { ...response, standing: { ...response.standing, flow: id } };
     return store.commit(
-      changeOf(given, response, { before, version: kept?.version ?? 0, standing }),
+      changeOf(given, followed, { before, version: kept?.version ?? 0, standing }),
     );
   };
 
   const caseOf = async (standing: Standing): Promise<Case | null> => {
     if (standing.case === null) return null;
-    return (await readCase(store, chart, standing.case))?.case ?? null;
+    const { chart: followed } = flowNamed(standing.flow);
+    return (await readCase(store, followed, standing.case))?.case ?? null;
   };
 
   const take = async (given: Parameters<typeof once>[0]): Promise<Taking> => {
@@ -145,7 +183,7 @@ export function createConversations(options: ConversationsOptions): Conversation
       const kase = standing === undefined ? null : await caseOf(standing);
       return kase !== null && positionOf(kase).awaiting !== 'nothing';
     },
-    speakerOf: (locale) => speakerOf(supportedLocale(locale)),
+    speakerOf: (locale) => speakerIn(usual, supportedLocale(locale)),
   };
 }
 

@@ -1,3 +1,3 @@
 /** Conversations over a store, for a channel to hold: for servers, not for a page. */
 export { createConversations } from './conversations.ts';
-export type { Conversations, ConversationsOptions, Taking } from './conversations.ts';
+export type { Conversations, ConversationsOptions, OfferedFlow, Taking } from './conversations.ts';

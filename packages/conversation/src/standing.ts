@@ -19,6 +19,8 @@ export interface Standing {
   readonly format: typeof format;
   /** The case in hand; null before the first. */
   readonly case: string | null;
+  /** The flow of that case; left out in what was kept before there were several. */
+  readonly flow?: string;
   /** BCP 47 tag. */
   readonly locale: string;
   /** Counts what was asked, so that the keys of an earlier question answer none. */

@@ -1,5 +1,5 @@
 /**
- * What was found, on one page that can be passed on as it is: the verdict or decision, and every answer.
+ * What was found, on one page that can be passed on as it is: the verdict or decision and every answer.
  */
 import { isReading, isSaid, type Case } from '@keyturn/core';
 import type { Speaker } from '@keyturn/language';
@@ -7,9 +7,10 @@ import { listed, titled, type Draft } from './parts.ts';
 
 /** The summary of a case. It holds what was answered and nothing personal. */
 export function summaryDraft({ state }: Case, speaker: Speaker): Draft {
-  const said = state.verdict ?? state.decision;
-  const verdict = said === null ? [] : speaker.render([said]);
-  const found = verdict.flatMap((one) => (one.kind === 'verdict' ? [one.title, one.strength] : []));
+  const end = state.verdict ?? state.decision;
+  const found = (end === null ? [] : speaker.render([end])).flatMap((one) =>
+    one.kind === 'verdict' ? [one.title, one.strength] : [],
+  );
   const known = state.order.flatMap((check): readonly string[] => {
     const answer = state.answers[check]?.at(-1);
     if (isReading(answer)) {

@@ -58,10 +58,13 @@ export { batteriesInSeries } from './limits/limit-context.ts';
 export type {
   BatteryLocation,
   BatteryTechnology,
+  BoltInto,
   LimitContext,
+  PostKind,
   RatingStandard,
   StarterBuild,
   StarterClass,
+  StudMaterial,
 } from './limits/limit-context.ts';
 export type { Bound } from './conformance/bound.ts';
 

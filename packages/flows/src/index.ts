@@ -3,6 +3,7 @@ export {
   FlowError,
   shippedFlow,
   shippedFlowNames,
+  shippedLocales,
   shippedTexts,
   type ShippedFlow,
 } from './shipped-flow.ts';

@@ -29,6 +29,17 @@ export function shippedFlowNames(): readonly string[] {
 }
 
 /**
+ * The languages in which a flow of this checkout has words.
+ *
+ * @throws FlowError when there is no such flow.
+ */
+export function shippedLocales(name: string): readonly string[] {
+  return namesIn(new URL(`${name}/texts/`, flowsFolder))
+    .filter((file) => /^[\w-]+\.json$/u.test(file))
+    .map((file) => file.replace(/\.json$/u, ''));
+}
+
+/**
  * Reads, checks and compiles a flow of this checkout.
  *
  * @throws FlowError when there is no such flow or no such language, or its files have issues.
@@ -61,11 +72,14 @@ function namesIn(folder: URL): readonly string[] {
  * @throws FlowError when there are none, or they are no JSON.
  */
 export function shippedTexts(name: string, locale: string): FlowTexts {
-  const folder = new URL(`${name}/texts/`, flowsFolder);
-  const tags = [locale, locale.split('-', 1)[0] ?? locale];
-  const files = namesIn(folder);
-  const tag = tags.find((one) => files.includes(`${one}.json`)) ?? locale;
-  const file = new URL(`${tag}.json`, folder);
+  const known = shippedLocales(name);
+  const tag = [locale, locale.split('-', 1)[0]].find((one) => known.includes(one ?? ''));
+  if (tag === undefined) {
+    throw new FlowError(
+      `the flow ${name} has no words in “${locale}”; it has: ${known.join(', ')}`,
+    );
+  }
+  const file = new URL(`${name}/texts/${tag}.json`, flowsFolder);
   try {
     return JSON.parse(readFileSync(file, 'utf8')) as FlowTexts;
   } catch (cause) {

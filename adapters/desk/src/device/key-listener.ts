@@ -18,6 +18,8 @@ export interface KeyActions {
 export function listenToKeys(to: KeyActions): () => void {
   const press = (event: KeyboardEvent): void => {
     if (event.ctrlKey || event.altKey || event.metaKey || event.isComposing) return;
+    // A key that is held down says it once.
+    if (event.repeat) return;
     const [target] = event.composedPath();
     if (target instanceof HTMLInputElement || target instanceof HTMLSelectElement) {
       if (event.key === 'Escape') to.command('leave');

@@ -9,6 +9,10 @@ const css = `
   font-size: 1.0625rem;
 }
 .desk .head { align-items: center; gap: .35rem 1.25rem; padding: .6rem 1.5rem; }
+/* Where there is room, whoever is in danger elsewhere stays in sight. */
+@media (min-width: 64.01rem) and (min-height: 40rem) {
+  .desk .head { position: sticky; inset-block-start: 0; z-index: 1; background: var(--p); }
+}
 .desk .head h1 { flex: 0 0 auto; font-size: 1.05em; }
 .desk .summary { flex: 1 1 22rem; min-inline-size: 0; }
 .desk .head-keys { display: flex; flex-wrap: wrap; align-items: center; gap: .4rem; }
@@ -38,7 +42,7 @@ const css = `
   background: none;
   border: 0;
   gap: 1rem;
-  scroll-margin-block: 0;
+  scroll-margin-block: 7rem 0;
 }
 .desk .card .tag { font-size: 1em; letter-spacing: .01em; }
 .desk .card > .sentence {
@@ -183,6 +187,7 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
 [aria-busy='true'] .sentence { opacity: .5; transition: opacity .1s .25s; }
 [dir='rtl'] .bin { transform: scaleX(-1); }
 @media (max-width: 64rem) {
+  .desk .card { scroll-margin-block: 0; }
   .sheet { grid-template-columns: minmax(0, 1fr); grid-template-areas: 'card' 'paper' 'others'; grid-template-rows: none; }
   .sheet.bare { grid-template-areas: 'card' 'others'; }
   .paper { margin-inline: 0; min-block-size: 0; border-inline: 0; padding-block-end: 1.5rem; }

@@ -19,7 +19,8 @@ export function cardOf(hand: Hand, kase: DeskCase): CardKind {
   if (hand.asking !== null) return 'asking';
   // What is happening there comes before what is to be sent.
   if (positionOf(kase.sitting.case).awaiting === 'resume' && hand.help === null) return 'step';
-  if (kase.sent !== null && hand.help === null)
+  const goesOn = hand.goesOn && kase.sitting.case.state.verdict === null;
+  if (kase.sent !== null && hand.help === null && !goesOn)
     return hand.open === 'cause' ? 'cause' : 'under-way';
   return helpOf(hand, kase) === undefined ? 'step' : 'send';
 }

@@ -2,6 +2,7 @@
  * What to send: which help, how surely, what it brings, what is said to the caller and to the
  * technician, and when to call back.
  */
+import { positionOf } from '@keyturn/core';
 import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { helpShares, helpWords, isForFault } from '../case/help.ts';
@@ -36,6 +37,16 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
           act.hand({ open: 'help' });
         },
       },
+      ...(verdict === null && positionOf(inHand.kase.sitting.case).awaiting !== 'nothing'
+        ? [
+            {
+              label: words.askOn,
+              press: () => {
+                act.hand({ goesOn: true });
+              },
+            },
+          ]
+        : []),
     ])}
     <div class="briefing">
       <div>
@@ -160,6 +171,7 @@ export function helpCard(shown: Shown, inHand: InHand): TemplateResult {
 export function underWayCard(shown: Shown, inHand: InHand): TemplateResult {
   const { words, texts, act, locale, clock, hand } = shown;
   const { sent } = inHand.kase;
+  const { verdict } = inHand.kase.sitting.case.state;
   if (sent === null) return html``;
   const left = (Date.parse(sent.callBackAt) - clock) / 60_000;
   const time = timeOfDay(sent.callBackAt, locale);
@@ -177,6 +189,13 @@ export function underWayCard(shown: Shown, inHand: InHand): TemplateResult {
           : fill(words.callBackIn, { time, left: duration(left, locale) })
       }
     </p>
+    ${
+      verdict === null || verdict.send === sent.help
+        ? nothing
+        : html`<p class="sure">
+            <b>${words.toSend}: ${helpWords(texts, verdict.send).name ?? words.nobody}</b>
+          </p>`
+    }
     ${numbered([
       {
         label: fill(words.later, { time: duration(callBacks[0], locale) }),
@@ -203,6 +222,16 @@ export function underWayCard(shown: Shown, inHand: InHand): TemplateResult {
           act.hand({ open: 'help' });
         },
       },
+      ...(verdict === null && positionOf(inHand.kase.sitting.case).awaiting !== 'nothing'
+        ? [
+            {
+              label: words.askOn,
+              press: () => {
+                act.hand({ goesOn: true });
+              },
+            },
+          ]
+        : []),
     ])}
     <div class="briefing">${noteView(shown, inHand, sent.help)}</div>`;
 }

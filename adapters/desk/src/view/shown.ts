@@ -21,6 +21,8 @@ export interface Hand {
   readonly open: 'danger' | 'help' | 'cause' | null;
   /** The help that was picked by hand. */
   readonly help: string | null;
+  /** True where questions go on though help is under way. */
+  readonly goesOn: boolean;
   /** True after the first of the two presses that close a case. */
   readonly closing: boolean;
 }
@@ -31,6 +33,7 @@ export const emptyHand: Hand = {
   asking: null,
   open: null,
   help: null,
+  goesOn: false,
   closing: false,
 };
 

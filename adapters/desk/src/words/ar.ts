@@ -87,6 +87,7 @@ export const ar: DeskWords = {
   callBackIn: 'معاودة الاتصال الساعة {{time}}، بعد {{left}}.',
   callBackNow: 'عاود الاتصال الآن: كان الموعد {{time}}.',
   later: 'تمت معاودة الاتصال. مرة أخرى بعد {{time}}',
+  askOn: 'متابعة الأسئلة',
   reallyKey: 'ماذا كان السبب حقًا؟',
   closeUnknown: 'إغلاق الحالة؛ السبب غير معروف',
   closeSure: 'اضغط مرة أخرى: تُغلق الحالة ويُنسى المتصل',

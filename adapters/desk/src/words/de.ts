@@ -90,6 +90,7 @@ export const de: DeskWords = {
   callBackIn: 'Rückruf um {{time}}, in {{left}}.',
   callBackNow: 'Jetzt zurückrufen: vorgesehen war {{time}}.',
   later: 'Zurückgerufen. Noch einmal in {{time}}',
+  askOn: 'Weiter fragen',
   reallyKey: 'Was war es wirklich?',
   closeUnknown: 'Den Fall schließen; die Ursache ist nicht bekannt',
   closeSure: 'Noch einmal drücken: er wird geschlossen, die Person vergessen',

@@ -85,6 +85,7 @@ export const en = {
   callBackIn: 'Call back at {{time}}, in {{left}}.',
   callBackNow: 'Call back now: it was to be at {{time}}.',
   later: 'Called back. Again in {{time}}',
+  askOn: 'Go on asking',
   reallyKey: 'What was it really?',
   closeUnknown: 'Close the case; the cause is not known',
   closeSure: 'Press once more: it is closed, and the caller is forgotten',

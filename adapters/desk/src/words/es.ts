@@ -88,6 +88,7 @@ export const es: DeskWords = {
   callBackIn: 'Volver a llamar a las {{time}}, en {{left}}.',
   callBackNow: 'Vuelva a llamar ya: estaba previsto a las {{time}}.',
   later: 'Llamada hecha. Otra vez en {{time}}',
+  askOn: 'Seguir preguntando',
   reallyKey: '¿Qué era en realidad?',
   closeUnknown: 'Cerrar el caso; no se sabe la causa',
   closeSure: 'Pulse otra vez: se cierra y se olvida a la persona',

@@ -91,6 +91,7 @@ export const fr: DeskWords = {
   callBackIn: 'Rappeler à {{time}}, dans {{left}}.',
   callBackNow: 'Rappelez maintenant : c’était prévu à {{time}}.',
   later: 'Rappelé. De nouveau dans {{time}}',
+  askOn: 'Continuer les questions',
   reallyKey: 'Qu’était-ce vraiment ?',
   closeUnknown: 'Fermer le cas ; la cause n’est pas connue',
   closeSure: 'Appuyer encore une fois : le cas est fermé, la personne oubliée',

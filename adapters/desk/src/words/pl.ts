@@ -87,6 +87,7 @@ export const pl: DeskWords = {
   callBackIn: 'Oddzwonić o {{time}}, za {{left}}.',
   callBackNow: 'Oddzwoń teraz: miało być o {{time}}.',
   later: 'Oddzwoniono. Znowu za {{time}}',
+  askOn: 'Pytać dalej',
   reallyKey: 'Co to było naprawdę?',
   closeUnknown: 'Zamknij sprawę; przyczyna nieznana',
   closeSure: 'Naciśnij jeszcze raz: sprawa zamknięta, osoba zapomniana',

@@ -3,7 +3,7 @@
  * and solved once for a vehicle and kept.
  */
 import { defineLatentSpace, type LatentSpace } from '@keyturn/evidence';
-import { batteryVoltage, normalProbability, type LimitContext } from '@keyturn/electrics';
+import { normalProbability, type LimitContext } from '@keyturn/electrics';
 import { statesOfSet, usualFigures } from '../circuit/draw-states.ts';
 import {
   circuitChoices,
@@ -174,26 +174,18 @@ function setOfPair(one: CircuitSet, other: CircuitSet): CircuitSet {
  */
 const leastFailing = 0.06;
 
-/**
- * Computers that nothing but the battery's weakness keeps from starting: V, of 12 V, with the current
- * of all that wakes with them, a brake pump too. Common practice, no source.
- */
-const computersFrom = { volts: 10.6, spread: 0.5, amperes: 40, least: 0.005 };
+/** Computers that nothing but the battery's weakness keeps from starting: V, of 12 V, once awake. */
+const computersFrom = { volts: 9.6, spread: 0.4, least: 0.005 };
 
 /** How likely it is that this circuit is why the vehicle does not start, up to a factor. */
 function failing(state: CircuitState): number {
-  const { figures, battery, kind } = state;
+  const { figures, held, kind } = state;
   if (Number.isFinite(figures.control)) {
     return 1 - (1 - leastFailing) * (predictChoice(state, 'complaint').at(-1) ?? 0);
   }
-  const { volts, spread, amperes, least } = computersFrom;
-  const pathOhm = (figures['positive-clamp'] + figures['negative-clamp'] + figures.supply) / 1000;
-  const left = batteryVoltage(battery, amperes) - amperes * Math.min(pathOhm, openOhm);
-  return 1 - (1 - least) * normalProbability((left / kind.series - volts) / spread);
+  const { volts, spread, least } = computersFrom;
+  return 1 - (1 - least) * normalProbability((held.body / kind.series - volts) / spread);
 }
-
-/** So much that nothing arrives, and yet a number to reckon with. */
-const openOhm = 10;
 
 function drawSets(circuit: CircuitEvidence, context: LimitContext, known: Known) {
   const declared = circuit.usual

@@ -23,7 +23,8 @@ export const knownFigures = [
  * from the clamp to the lamps and the start circuit, in the start circuit, of brushes beyond usual;
  * of the usual: the motor's field and the windings' resistance; the starter's own drag (A); volts at
  * which the solenoid pulls in and lets go, for each 12 V; the speed (/min) below which compression
- * stops the engine; of 1, how often an engine starts once it cranks as usual.
+ * stops the engine; of 1, how often an engine starts once it cranks as usual; what wakes with a start
+ * (A), where the drive's computers turn the engine.
  */
 export const declaredFigures = [
   'charge',
@@ -41,6 +42,7 @@ export const declaredFigures = [
   'release',
   'stall',
   'starts',
+  'wake',
 ] as const;
 
 /** Every figure that a hidden state has. */

@@ -74,7 +74,10 @@ export interface Predicted {
   readonly means?: readonly number[];
 }
 
-/** A measured rest voltage moves the battery's own by this much at the most; beyond it is odd. */
+/**
+ * A rest voltage measured further than this from what a state allows, V of 12 V, is a slip: it tells
+ * nothing of other readings.
+ */
 const mostShift = 1;
 
 /** All lamps and the windows on, A, of equally many vehicles. Common practice, no source. */
@@ -198,8 +201,9 @@ function heldReading({ held }: CircuitState, read: (at: HeldFigures) => number):
 }
 
 /** How far the battery was measured from where this state has it. */
-function shiftOf({ rest }: CircuitState, { rest: found }: Measured): number {
-  return found === undefined ? 0 : Math.max(-mostShift, Math.min(mostShift, found - rest));
+function shiftOf({ rest, kind }: CircuitState, { rest: found }: Measured): number {
+  if (found === undefined || Math.abs(found - rest) > mostShift * kind.series) return 0;
+  return found - rest;
 }
 
 function underLoad(state: CircuitState, amperes: number, measured: Measured): Predicted {
@@ -214,8 +218,11 @@ function restedBattery(
   { undrawn, figures, kind }: CircuitState,
   { rest }: Measured,
 ): BatteryModel | undefined {
-  if (rest === undefined || undrawn.rests.length === 0) return undefined;
   const { technology, series } = kind;
+  const isAllowed = undrawn.rests.some(
+    (usual) => rest !== undefined && Math.abs(rest - usual) <= mostShift * series,
+  );
+  if (rest === undefined || !isAllowed) return undefined;
   const { rating: ratingA, health, temperature: temperatureC } = figures;
   return batteryModel({ ratingA, health, restV: rest / series, technology, temperatureC, series });
 }

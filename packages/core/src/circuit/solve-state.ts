@@ -194,6 +194,9 @@ export function holdStart(
 
 function whileHeld(figures: CircuitFigures, circuit: CrankingCircuit): Omit<HeldReadings, 'body'> {
   const attempt = attemptStart(circuit);
+  if (figures.wake > 0 && !Number.isFinite(circuit.controlOhm)) {
+    return { ...beforeClosing(circuit, woken(figures.wake)), held: 'silent' };
+  }
   switch (attempt.outcome) {
     case 'silent':
       return { ...beforeClosing(circuit, attempt), held: 'silent' };
@@ -230,6 +233,11 @@ function whileHeld(figures: CircuitFigures, circuit: CrankingCircuit): Omit<Held
         : fromSolution(solveStanding(circuit), 'single-click');
     }
   }
+}
+
+/** No winding draws, but the drive's computers and what they wake. */
+function woken(amperes: number): { readonly windingA: number; readonly controlV: number } {
+  return { windingA: amperes, controlV: 0 };
 }
 
 /** Both windings draw, the contacts are open, and the motor's stud is at ground through the motor. */

@@ -56,7 +56,7 @@ const noFiles: Issue = {
 };
 
 /** Sections that mean something only as a whole: with something wrong in one, all of it is left out. */
-const wholeSections: readonly string[] = ['costs', 'turning', 'decisions'];
+const wholeSections: readonly string[] = ['circuit', 'costs', 'turning', 'decisions'];
 
 /** A file without the entries that have a wrong shape, and the ids of those. */
 function withoutFaulty(

@@ -13,7 +13,10 @@ interface TextPlace extends Partial<Setting> {
   readonly anchor?: 'start' | 'middle' | 'end';
   /** @defaultValue ink */
   readonly colour?: keyof Palette;
-  /** Drawn over lines: the letters get a rim of the paper's colour. */
+  /**
+   * Drawn over lines: the letters get a rim of the paper's colour. In print they stand on a piece
+   * of paper instead: with a rim, whoever copies the text would get it twice.
+   */
   readonly rim?: boolean;
 }
 
@@ -61,7 +64,8 @@ export function createPen(theme: Theme, locale: string): Pen {
       colour = 'ink',
       rim,
     } = place;
-    return element(
+    const isRimmed = rim === true && theme !== 'print';
+    const drawn = element(
       'text',
       {
         x,
@@ -70,7 +74,7 @@ export function createPen(theme: Theme, locale: string): Pen {
         'font-weight': weight === 'bold' ? 'bold' : undefined,
         'text-anchor': anchor === 'start' ? undefined : anchor,
         fill: palette[colour],
-        ...(rim
+        ...(isRimmed
           ? {
               stroke: palette.paper,
               'stroke-width': 4,
@@ -81,6 +85,12 @@ export function createPen(theme: Theme, locale: string): Pen {
       },
       [escapeText(isolated(content))],
     );
+    if (rim !== true || isRimmed) return drawn;
+    const width = measure(content, { size, weight });
+    const left = { start: x, middle: x - width / 2, end: x - width }[anchor];
+    // From the top of the tallest letter to the foot of the lowest.
+    const box = { x: left, y: y - size * 0.85, width, height: size * 1.1 };
+    return element('rect', { ...box, fill: palette.paper }) + drawn;
   };
 
   const path = (d: string, attributes: Attributes = {}): string =>

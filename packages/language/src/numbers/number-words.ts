@@ -20,6 +20,9 @@ const longestCompound = 40;
 /** A shorter word is not taken for a mistyped number: "there" is not "three". */
 const shortestMistyped = 6;
 
+/** So many words that are no numbers are remembered. */
+const mostKept = 2000;
+
 /** Makes the number words of one language ready. */
 export function createNumberWords(words: Words): NumberWords {
   const { cardinals, scales, fractions, joins, point, spelling = {} } = words;
@@ -60,13 +63,18 @@ export function createNumberWords(words: Words): NumberWords {
   const long = Object.keys(cardinals).filter(
     (said) => said.length >= shortestMistyped && !said.includes(' '),
   );
-  const mistyped = (
-    word: string | undefined,
-  ): { readonly value: number; readonly length: number } | undefined => {
+  type Mistyped = { readonly value: number; readonly length: number } | undefined;
+  const keptMistyped = new Map<string, { readonly found: Mistyped }>();
+  const mistyped = (word: string | undefined): Mistyped => {
     if (word === undefined || word.length < shortestMistyped || parts.has(word)) return undefined;
+    const known = keptMistyped.get(word);
+    if (known !== undefined) return known.found;
     const values = long.filter((said) => isNear(word, said)).map((said) => cardinals[said]);
     const [value, more] = [...new Set(values)];
-    return value === undefined || more !== undefined ? undefined : { value, length: 1 };
+    const found = value === undefined || more !== undefined ? undefined : { value, length: 1 };
+    if (keptMistyped.size >= mostKept) keptMistyped.clear();
+    keptMistyped.set(word, { found });
+    return found;
   };
 
   return {

@@ -270,6 +270,7 @@ function minusBehind(tokens: readonly Token[], at: number, { words }: Lexicon): 
 /** Where numbers belong to a name, as in "terminal 50: 9.5". */
 function numbersInNames(tokens: readonly Token[], { checks, reader }: Lexicon): Set<number> {
   const inside = new Set<number>();
+  if (!tokens.some(({ kind }) => kind === 'number')) return inside;
   const named = [...checks.values()].flatMap(({ names }) => names.filter(hasNumber));
   tokens.forEach((token, at) => {
     if (token.kind !== 'number') return;

@@ -76,17 +76,17 @@ function startsAt({ at }: Heard, phrase: Terms, start: number): boolean {
   return phrase.every((term, index) => means(at[start + index], term));
 }
 
-/** The figures among some terms. */
-function figuresIn(terms: Iterable<string>): string[] {
-  return [...terms].filter((term) => /^!?\d/.test(term));
+function isFigure(term: string): boolean {
+  const first = term.charCodeAt(term.startsWith('!') ? 1 : 0);
+  return first >= 48 && first <= 57;
 }
 
 /** True where the text gives a number, and not that of the phrase: "two clicks" is not "one click". */
 export function hasOtherNumber(heard: Heard, phrase: Terms): boolean {
-  const figures = figuresIn(phrase);
+  const figures = phrase.filter(isFigure);
   return (
     figures.length > 0 &&
-    figuresIn(heard.all.keys()).length > 0 &&
+    [...heard.all.keys()].some(isFigure) &&
     !figures.some((figure) => says(heard, figure))
   );
 }

@@ -29,31 +29,21 @@ const mostKept = 2000;
  */
 export function createVocabulary(known: Iterable<string>, spelling: Spelling = {}): Vocabulary {
   const exact = new Set<string>();
-  const byStart = new Map<string, string[]>();
-  const isPaired = (spelling.attached ?? []).length > 0;
-  for (const term of known) {
-    const bare = term.replace('!', '');
-    if (exact.has(bare)) continue;
-    exact.add(bare);
-    const key = isPaired ? '' : bare.slice(0, 1);
-    byStart.set(key, [...(byStart.get(key) ?? []), bare]);
-  }
+  for (const term of known) exact.add(term.replace('!', ''));
+  const nearTo = indexMistakes(exact);
+  const likeTo = (spelling.attached ?? []).length > 0 ? indexPairs(exact) : indexStarts(exact);
   const compounds = spelling.compounds === true ? [...exact].filter(isPartOfCompound) : [];
-  const alike = isPaired ? sharedPairs : sharedStart;
 
   const find = (bare: string): ReadonlyMap<string, number> => {
     const found = new Map<string, number>();
     const isKnown = exact.has(bare);
     if (isKnown) found.set(bare, 1);
     if (bare.length > longestWord || /\d/.test(bare)) return found;
-    for (const candidate of byStart.get(isPaired ? '' : bare.slice(0, 1)) ?? []) {
-      if (found.has(candidate)) continue;
-      if (!isKnown && isNear(bare, candidate)) found.set(candidate, mistyped);
-      else if (Math.min(bare.length, candidate.length) >= shortestForm) {
-        const likeness = alike(bare, candidate);
-        if (likeness >= leastAlike) found.set(candidate, Math.min(likeness, mistyped));
-      }
+    for (const [candidate, likeness] of likeTo(bare)) {
+      if (!found.has(candidate) && likeness >= leastAlike)
+        found.set(candidate, Math.min(likeness, mistyped));
     }
+    if (!isKnown) for (const candidate of nearTo(bare)) found.set(candidate, mistyped);
     if (!isKnown && found.size === 0) {
       for (const part of compounds) {
         if (bare.endsWith(part) || bare.startsWith(part)) found.set(part, compoundPart);
@@ -85,27 +75,77 @@ function isPartOfCompound(term: string): boolean {
   return term.length >= 5;
 }
 
-/** How much of the longer word the two begin with alike; nothing below four letters. */
+/** Finds known words that are like a word, each with how alike they are. */
+type LikeWords = (word: string) => Iterable<readonly [string, number]>;
+
+/** Known words that are one typing mistake away: those with the first letter, about as long. */
+function indexMistakes(words: Iterable<string>): (word: string) => string[] {
+  const byStart = gather(words, (word) => [`${word.slice(0, 1)}${String(word.length)}`]);
+  return (word) =>
+    [word.length - 1, word.length, word.length + 1]
+      .flatMap((length) => byStart.get(`${word.slice(0, 1)}${String(length)}`) ?? [])
+      .filter((candidate) => isNear(word, candidate));
+}
+
+/** Known words that begin alike: how much of the longer word the two begin with alike. */
+function indexStarts(words: Iterable<string>): LikeWords {
+  const byStart = gather(words, (word) => [word.slice(0, shortestForm)]);
+  return (word) =>
+    word.length < shortestForm
+      ? []
+      : (byStart.get(word.slice(0, shortestForm)) ?? [])
+          .filter((candidate) => candidate.length >= shortestForm)
+          .map((candidate) => [candidate, sharedStart(word, candidate)]);
+}
+
 function sharedStart(one: string, other: string): number {
   const longer = Math.max(one.length, other.length);
   let same = 0;
   while (same < longer && one[same] === other[same]) same += 1;
-  return same < shortestForm ? 0 : same / longer;
+  return same / longer;
 }
 
-/** The share of pairs of letters that two words have in common, after Dice. */
-function sharedPairs(one: string, other: string): number {
-  const pairs = new Map<string, number>();
-  for (let at = 0; at + 1 < one.length; at += 1) {
-    const pair = one.slice(at, at + 2);
-    pairs.set(pair, (pairs.get(pair) ?? 0) + 1);
+/** Known words that share pairs of letters: the share that two have in common, after Dice. */
+function indexPairs(words: Iterable<string>): LikeWords {
+  const long = [...words].filter((word) => word.length >= shortestForm);
+  const byPair = gather(long, pairsOf);
+  return (word) => {
+    if (word.length < shortestForm) return [];
+    const shared = new Map<string, number>();
+    for (const pair of pairsOf(word)) {
+      for (const candidate of byPair.get(pair) ?? [])
+        shared.set(candidate, (shared.get(candidate) ?? 0) + 1);
+    }
+    return [...shared].map(([candidate, count]) => [
+      candidate,
+      (2 * count) / (word.length + candidate.length - 2),
+    ]);
+  };
+}
+
+/** The pairs of letters of a word; one that comes again is told apart by how often it came. */
+function pairsOf(word: string): string[] {
+  const pairs: string[] = [];
+  for (let at = 0; at + 1 < word.length; at += 1) {
+    let pair = word.slice(at, at + 2);
+    while (pairs.includes(pair)) pair += '+';
+    pairs.push(pair);
   }
-  let shared = 0;
-  for (let at = 0; at + 1 < other.length; at += 1) {
-    const left = pairs.get(other.slice(at, at + 2)) ?? 0;
-    if (left === 0) continue;
-    shared += 1;
-    pairs.set(other.slice(at, at + 2), left - 1);
+  return pairs;
+}
+
+/** Words by each of their keys. */
+function gather(
+  words: Iterable<string>,
+  keysOf: (word: string) => readonly string[],
+): ReadonlyMap<string, readonly string[]> {
+  const gathered = new Map<string, string[]>();
+  for (const word of words) {
+    for (const key of keysOf(word)) {
+      const holders = gathered.get(key);
+      if (holders === undefined) gathered.set(key, [word]);
+      else holders.push(word);
+    }
   }
-  return (2 * shared) / (one.length + other.length - 2);
+  return gathered;
 }

@@ -29,7 +29,9 @@ const mostOffers = 3;
 
 /** The answer that the text is word for word, or else undefined. */
 export function exactChoice(heard: Heard, options: readonly OptionPhrases[]): string | undefined {
-  const exact = options.filter(({ phrases }) => phrases.some((phrase) => isPhrase(heard, phrase)));
+  const exact = options.filter(({ phrasesIn }) =>
+    phrasesIn(heard).some((phrase) => isPhrase(heard, phrase)),
+  );
   return exact.length === 1 ? exact[0]?.id : undefined;
 }
 

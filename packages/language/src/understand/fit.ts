@@ -66,13 +66,11 @@ interface Scale {
 }
 
 function fitOption(heard: Heard, option: OptionPhrases, scale: Scale): Fit {
-  const { id, label, phrases, terms } = option;
+  const { id, label, phrasesIn, isNegative, terms } = option;
   const { weights, topic, said, whole } = scale;
   let best: { score: number; phrase: Terms } = { score: 0, phrase: [] };
-  // An answer that is itself said by denying something is not ruled out by a denial.
-  const isNegative = [...terms].some((term) => term.startsWith('!'));
   let isDenied = false;
-  for (const phrase of phrases) {
+  for (const phrase of phrasesIn(heard)) {
     if (hasOtherNumber(heard, phrase)) continue;
     if (isContradicted(heard, phrase)) {
       isDenied = !isNegative;

@@ -1,6 +1,6 @@
 import type { Check } from '@keyturn/core';
 import type { CheckTexts, FlowTexts } from '../flow-texts.ts';
-import { wordsOf } from '../typed/heard.ts';
+import { type Heard, wordsOf } from '../typed/heard.ts';
 import { createTermReader, type TermReader, type Terms } from '../typed/terms.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { spellWords } from '../typed/spell-words.ts';
@@ -12,6 +12,7 @@ import { durations } from '../numbers/unit.ts';
 import { createUnitReader, type UnitReader } from '../numbers/units-said.ts';
 import type { TalkWord, Words } from '../words/words.ts';
 import { type Alarm, type Alarmed, alarmsOf, type InterruptPhrase, learnAlarms } from './alarms.ts';
+import { indexByOwner, indexByTerm, type TermIndex } from './term-index.ts';
 import { learn, type Learned, someOf, type Spoken } from './learned.ts';
 import { type Weights, weightsOf } from './weights.ts';
 
@@ -20,6 +21,10 @@ export interface OptionPhrases {
   readonly id: string;
   readonly label: string;
   readonly phrases: readonly Terms[];
+  /** Those of them that a text could say or deny. */
+  readonly phrasesIn: (heard: Pick<Heard, 'all'>) => readonly Terms[];
+  /** True where it is itself said by denying something, and so not ruled out by a denial. */
+  readonly isNegative: boolean;
   /** The same with every word as it is written. */
   readonly spoken: readonly Spoken[];
   /** Every term of its phrases. */
@@ -33,6 +38,8 @@ export interface CheckPhrases {
   readonly check: Check;
   /** Choices, or what a test lamp shows. */
   readonly options: readonly OptionPhrases[];
+  /** Of work: what says, alone, that it is done. */
+  readonly done: readonly Terms[];
   /** What each term tells of the answers. */
   readonly weights: Weights;
   /** What the phrases taught, once it is first asked for. */
@@ -71,7 +78,11 @@ export interface Lexicon {
   readonly typedWords: ReadonlySet<string>;
   readonly vocabulary: Vocabulary;
   readonly checks: ReadonlyMap<string, CheckPhrases>;
+  /** Those with a word of a text in what answers them. */
+  readonly checksIn: TermIndex<CheckPhrases>;
   readonly interrupts: readonly InterruptPhrase[];
+  /** Those of their phrases that a text could say. */
+  readonly interruptsIn: TermIndex<InterruptPhrase>;
   readonly alarms: readonly Alarm[];
   /** What makes an ordinary matter of each interrupt. */
   readonly ordinary: ReadonlyMap<string, readonly Terms[]>;
@@ -137,7 +148,16 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       const ids = isTalk(id, talk, reader) ? [] : [id];
       const spoken = readSpoken([...ids, label, ...(answer?.said ?? [])]);
       const phrases = spoken.map(({ terms }) => terms);
-      return { id, label, phrases, spoken, terms: new Set(phrases.flat()) };
+      const terms = new Set(phrases.flat());
+      return {
+        id,
+        label,
+        phrases,
+        phrasesIn: (heard) => phrasesOf(heard, `${check.id} ${id}`),
+        isNegative: [...terms].some((term) => term.startsWith('!')),
+        spoken,
+        terms,
+      };
     });
     const topic = new Set(reader.fromText(own.name));
     return {
@@ -145,6 +165,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       name: own.name,
       check,
       options,
+      done: check.form.kind === 'work' ? read(doneWords(own)) : [],
       weights: weightsOf(
         options.map(({ phrases }) => phrases),
         topic,
@@ -158,6 +179,15 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       said: (own.said ?? []).map((said) => readTokens(said, words)),
     };
   });
+
+  const phrasesOf = indexByOwner(
+    checkTerms.flatMap(({ id, options }) =>
+      options.flatMap((option) =>
+        option.phrases.map((entry) => ({ owner: `${id} ${option.id}`, entry })),
+      ),
+    ),
+    (phrase: Terms) => phrase,
+  );
 
   const told = new Set(
     checkTerms
@@ -201,8 +231,9 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   const corrections = read(words.corrections);
 
   const everything = [
-    ...entries.flatMap(({ options, names, moments }) => [
+    ...entries.flatMap(({ options, names, done, moments }) => [
       ...names,
+      ...done,
       ...moments,
       ...options.flatMap(({ phrases }) => phrases),
     ]),
@@ -224,8 +255,10 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     reader,
     typedWords,
     vocabulary: createVocabulary(everything.flat(), words.spelling),
+    checksIn: indexByTerm(entries, ({ options }) => options.flatMap(({ terms }) => [...terms])),
     checks: new Map(entries.map((entry) => [entry.id, entry])),
     interrupts,
+    interruptsIn: indexByTerm(interrupts, ({ terms }) => terms),
     alarms: alarmsOf(interrupts, entries),
     ordinary,
     alarmed: once(() => learnAlarms(interrupts, entries)),
@@ -310,6 +343,11 @@ function isTalk(id: string, talk: Lexicon['talk'], reader: TermReader): boolean 
 function textsOf(check: Check, { checks }: FlowTexts): CheckTexts {
   const like = check.like === undefined ? undefined : checks[check.like];
   return { name: check.id, ...like, ...checks[check.id] };
+}
+
+function doneWords({ answers = {} }: CheckTexts): readonly string[] {
+  const { label, said = [] } = answers['done'] ?? {};
+  return [...(label === undefined ? [] : [label]), ...said];
 }
 
 /** Choices, what a test lamp shows, and bands that people name in place of a figure. */

@@ -33,7 +33,16 @@ export function lineContext(
 
 /** True where the text says that it is a truck or a 24 V vehicle: "24.8, it's a lorry". */
 function speaksOf24({ heard, listener }: Turn): boolean {
-  const { statements, numbers } = listener.lexicon;
+  return termsOf24(listener.lexicon).some((term) => says(heard, term));
+}
+
+const kept24 = new WeakMap<Lexicon, readonly string[]>();
+
+/** The words by which a 24 V vehicle is told from a 12 V one: "lorry". */
+function termsOf24(lexicon: Lexicon): readonly string[] {
+  const known = kept24.get(lexicon);
+  if (known !== undefined) return known;
+  const { statements, numbers } = lexicon;
   const isNumber = (term: string): boolean =>
     spellNumbers([{ kind: 'word', text: term }], numbers).some(({ kind }) => kind === 'number');
   const termsOf = (volts: number): string[] =>
@@ -41,9 +50,9 @@ function speaksOf24({ heard, listener }: Turn): boolean {
       .filter(({ set }) => set['vehicle.nominal'] === volts)
       .flatMap(({ said }) => said.flat());
   const plain = new Set(termsOf(12));
-  return termsOf(24).some(
-    (term) => !/\d/.test(term) && !isNumber(term) && !plain.has(term) && says(heard, term),
-  );
+  const own = termsOf(24).filter((term) => !/\d/.test(term) && !isNumber(term) && !plain.has(term));
+  kept24.set(lexicon, own);
+  return own;
 }
 
 /** Readings: of the check in hand, of others that are named, or a correction of earlier ones. */

@@ -1,12 +1,12 @@
 import { exactChoice } from './choices.ts';
-import { findPhrase } from '../typed/heard.ts';
+import { findPhrase, hear, isPhrase } from '../typed/heard.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { readYesNo } from './said-choice.ts';
 import { lineContext } from './said-figures.ts';
 import type { CheckPhrases } from './lexicon.ts';
 import { readStatement } from './statements.ts';
 import { containsPlainTalk, findTalk, saysOver } from './talk.ts';
-import { type Turn, answers, input, optionsInHand, unclear } from './turn.ts';
+import { type Turn, answers, input, isAsked, mostClauses, optionsInHand, unclear } from './turn.ts';
 import type { HeardTalk, Understood } from './understood.ts';
 
 /** What ends a confirmation, a wait, work or an interrupt. */
@@ -30,13 +30,42 @@ export function readAwaited(turn: Turn): Understood | undefined {
         ? undefined
         : input([{ type: 'waited' }], 'done');
     case 'answer':
-      return inHand?.check.form.kind === 'work' &&
-        (findTalk(turn, lexicon, ['done', 'yes']) !== undefined || turn.text.trim() === '1')
+      return inHand?.check.form.kind === 'work' && saysDone(turn, inHand)
         ? answers([{ check: inHand.id, value: ['done'] }], 'done')
         : undefined;
     case 'nothing':
       return undefined;
   }
+}
+
+/** Work in hand of which the text says, word for word, that it is done. */
+export function readWorkDone(turn: Turn): Understood | undefined {
+  const { heard, inHand, text } = turn;
+  if (!isAsked(turn) || inHand === undefined || isQuestion(text)) return undefined;
+  return inHand.done.some((phrase) => isPhrase(heard, phrase))
+    ? answers([{ check: inHand.id, value: ['done'] }], 'done')
+    : undefined;
+}
+
+const isQuestion = (text: string): boolean => /[?؟]/u.test(text);
+
+/**
+ * True where every clause of a text says that work is done: "done, the wheels are blocked". What
+ * says more may say that it is not.
+ */
+function saysDone(turn: Turn, { done }: CheckPhrases): boolean {
+  const { lexicon } = turn.listener;
+  const isSaid = (said: Pick<Turn, 'heard' | 'literal'>): boolean =>
+    findTalk(said, lexicon, ['done', 'yes']) !== undefined;
+  if (isSaid(turn) || turn.text.trim() === '1') return true;
+  const { clauses } = turn;
+  if (isQuestion(turn.text) || clauses.length < 2 || clauses.length > mostClauses) return false;
+  const { reader, vocabulary } = lexicon;
+  return clauses.every((clause) => {
+    const heard = hear(reader.fromTokens(clause), vocabulary);
+    const literal = hear(reader.literally(clause), vocabulary);
+    return isSaid({ heard, literal }) || done.some((phrase) => isPhrase(heard, phrase));
+  });
 }
 
 /** Talk that the whole text is. */

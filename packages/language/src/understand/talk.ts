@@ -1,4 +1,5 @@
 import { findPhrase, hear, hearTokens, isPhrase, means, says, type Heard } from '../typed/heard.ts';
+import { spellNumbers } from '../numbers/numbers.ts';
 import type { Lexicon, TalkPhrases } from './lexicon.ts';
 import { again, type Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
@@ -100,20 +101,24 @@ export function findInterrupt(
   lexicon: Lexicon,
   possible: readonly string[],
 ): FoundInterrupt | undefined {
-  const { reader, vocabulary, interrupts } = lexicon;
+  const { reader, vocabulary, interruptsIn } = lexicon;
+  // Where there are figures somebody tells a reading.
+  const hasFigures = clauses.some((clause) =>
+    spellNumbers(clause, lexicon.numbers).some(({ kind }) => kind === 'number'),
+  );
   for (const clause of clauses) {
     const heard = hearTokens(clause, lexicon);
     const literal = hear(reader.literally(clause), vocabulary);
-    const found = interrupts.filter((phrase) => {
+    const found = [...interruptsIn(heard)].filter((phrase) => {
       if (!possible.includes(phrase.interrupt)) return false;
       if (phrase.literal === undefined) return standsClose(heard, phrase.terms);
       const last = heard.at.length - phrase.terms.length;
       return findPhrase(heard, phrase.terms) === last && findPhrase(literal, phrase.literal) >= 0;
     });
     if (found.length === 0) {
-      const spoken = speaksOf(heard, lexicon, possible);
+      const spoken = hasFigures ? undefined : speaksOf(heard, lexicon, possible);
       if (spoken !== undefined) return { interrupt: spoken, isPlain: true };
-      const alike = soundsLike(heard, lexicon, possible);
+      const alike = hasFigures ? undefined : soundsLike(heard, lexicon, possible);
       if (alike !== undefined) return { interrupt: alike, isPlain: false };
     }
     const first = found.find(({ terms }) => !found.some((other) => isPartOf(terms, other.terms)));

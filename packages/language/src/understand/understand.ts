@@ -6,7 +6,7 @@ import { readFigures } from './said-figures.ts';
 import { readInterrupt } from './said-interrupt.ts';
 import { readLanguage } from './said-language.ts';
 import { readMeter } from './said-meter.ts';
-import { readAwaited, readContext, readLooseTalk, readTalk } from './said-talk.ts';
+import { readAwaited, readContext, readLooseTalk, readTalk, readWorkDone } from './said-talk.ts';
 import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { cutClauses } from './talk.ts';
 import { readTokens } from '../typed/read-tokens.ts';
@@ -51,6 +51,7 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
 /** The ways of understanding, the first that fits is taken. */
 const readings: readonly Reading[] = [
   readExact,
+  readWorkDone,
   readInterrupt,
   readAwaited,
   readDay,

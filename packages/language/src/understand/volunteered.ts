@@ -1,9 +1,9 @@
 import type { Position } from '@keyturn/core';
 import type { Heard } from '../typed/heard.ts';
 import { says } from '../typed/heard.ts';
-import { fitOptions } from './fit.ts';
+import { type Fit, fitOptions } from './fit.ts';
 import type { FoundAnswer } from './found-answer.ts';
-import type { CheckPhrases } from './lexicon.ts';
+import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import type { Turn } from './turn.ts';
 
 /** The least that an answer to a question that was not asked must fit, told from memory. */
@@ -49,10 +49,11 @@ export function volunteered(heard: Heard, turn: Turn, among?: readonly string[])
   const [only, more] = heard.at;
   if (only !== undefined && more === undefined && ![...only.values()].includes(1)) return [];
   const isInWords = inHand !== undefined && inHand.options.length > 0;
-  const ranked = [...lexicon.checks.values()]
+  const ranked = lexicon
+    .checksIn(heard)
     .filter(({ id, options }) => options.length > 0 && (among?.includes(id) ?? true))
     .flatMap((check): (FoundAnswer & { readonly rank: number })[] => {
-      const [fit, second] = fitOptions(heard, { ...check, weights: lexicon.weights });
+      const [fit, second] = fitsOf(heard, check, lexicon);
       // "Nothing" is said of what was asked.
       if (fit === undefined || fit.score < leastFit || fit.id === 'none') return [];
       if (fit.score - Math.max(second?.score ?? 0, 0) < answerMargin) return [];
@@ -88,4 +89,15 @@ function leastOf(by: {
 /** True where the text names what the check alone is about. */
 function namesCheck(heard: Heard, { named }: CheckPhrases): boolean {
   return [...named].some((term) => says(heard, term) || says(heard, `!${term}`));
+}
+
+/** What each text that is still in hand fits: several ways of understanding it ask. */
+const kept = new WeakMap<Heard, Map<CheckPhrases, Fit[]>>();
+
+function fitsOf(heard: Heard, check: CheckPhrases, { weights }: Lexicon): Fit[] {
+  const known = kept.get(heard) ?? new Map<CheckPhrases, Fit[]>();
+  kept.set(heard, known);
+  const fits = known.get(check) ?? fitOptions(heard, { ...check, weights });
+  known.set(check, fits);
+  return fits;
 }

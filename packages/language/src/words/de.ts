@@ -259,29 +259,36 @@ export const deWords: Words = {
       nicht mehr, weiter, kann weitergehen, wieder normal
     `),
     'dont-know': list(`
-      weiß nicht, weiß ich nicht, ich weiß es nicht, weiß es nicht, weiß ned, weiß nimmer,
-      keine Ahnung, kA, k a, null Ahnung, kein Plan, keinen Plan, keinen Schimmer,
-      keinen blassen Schimmer, unklar, unbekannt, nicht sicher, bin mir nicht sicher, unsicher,
-      kann ich nicht sagen, kann man nicht sagen, schwer zu sagen, kann ich nicht erkennen,
-      kann man nicht erkennen, erinnere mich nicht, kann mich nicht erinnern, vergessen,
-      habe ich vergessen, wer weiß, nicht bekannt
+      weiß nicht, weiß ich nicht, ich weiß es nicht, weiß es nicht, weiß ned, weiß nimmer, keine
+      Ahnung, kA, k a, null Ahnung, kein Plan, keinen Plan, keinen Schimmer, keinen blassen
+      Schimmer, unklar, unbekannt, nicht sicher, bin mir nicht sicher, unsicher, kann ich nicht
+      sagen, kann man nicht sagen, schwer zu sagen, kann ich nicht erkennen, kann man nicht
+      erkennen, erinnere mich nicht, kann mich nicht erinnern, vergessen, habe ich vergessen, wer
+      weiß, nicht bekannt, woher soll ich das wissen, ungewiss, nicht sicher zu sagen, bin
+      überfragt, überfragt, entzieht sich meiner Kenntnis, kenne mich nicht aus, habe nicht drauf
+      geachtet, nicht aufgepasst, nicht darauf geschaut, nicht gemerkt, keinen Dunst
     `),
     cannot: list(`
-      kann nicht, kann ich nicht, kann das nicht, kann es nicht, ich kann das nicht machen,
-      geht nicht, geht gerade nicht, geht hier nicht, geht leider nicht, kann ich nicht messen,
-      kann es nicht messen, nicht messbar, nicht möglich, unmöglich, komme nicht ran,
-      komm nicht ran, komme nicht dran, komm nicht dran, komme nicht hin, komm da nicht hin,
-      finde ich nicht, finde es nicht, find ich nicht, nicht gefunden, nicht vorhanden,
-      nicht verbaut, nicht eingebaut, gibt es nicht, gibts nicht, habe ich nicht, hab ich nicht,
-      habe keins, hab keins, habe so was nicht, überspringen, auslassen, Frage überspringen, skip,
-      zu gefährlich, will ich nicht machen, will ich nicht, lieber nicht, trau mich nicht,
-      traue mich nicht, schaffe ich nicht, bringe ich nicht fertig
+      kann nicht, kann ich nicht, kann das nicht, kann es nicht, ich kann das nicht machen, geht
+      nicht, geht gerade nicht, geht hier nicht, geht leider nicht, kann ich nicht messen, kann es
+      nicht messen, nicht messbar, nicht möglich, unmöglich, komme nicht ran, komm nicht ran, komme
+      nicht dran, komm nicht dran, komme nicht hin, komm da nicht hin, finde ich nicht, finde es
+      nicht, find ich nicht, nicht gefunden, nicht vorhanden, nicht verbaut, nicht eingebaut, gibt
+      es nicht, gibts nicht, habe ich nicht, hab ich nicht, habe keins, hab keins, habe so was
+      nicht, überspringen, auslassen, Frage überspringen, skip, zu gefährlich, will ich nicht
+      machen, will ich nicht, lieber nicht, trau mich nicht, traue mich nicht, schaffe ich nicht,
+      bringe ich nicht fertig, nicht machbar, mir fehlt das Gerät, fehlt mir das Werkzeug dafür,
+      komme nicht dazu, komme da nicht dran, sehe es nicht, kann es nicht sehen, traue ich mir
+      nicht zu, zu schwierig, zu dunkel dafür, kein Zugang, nicht erreichbar, Abdeckung geht nicht
+      ab, bin dazu nicht in der Lage
     `),
     why: list(`
-      warum, warum das, wieso, wieso das, weshalb, wozu, wozu das, wofür, warum fragen Sie,
-      warum fragst du, wieso fragen Sie, warum wollen Sie das wissen, wozu brauchen Sie das,
-      wozu soll das gut sein, was bringt das, was bedeutet das, was heißt das, aus welchem Grund,
-      Grund, Begründung, erklären, erkläre das, erklären Sie das, Erklärung
+      warum, warum das, wieso, wieso das, weshalb, wozu, wozu das, wofür, warum fragen Sie, warum
+      fragst du, wieso fragen Sie, warum wollen Sie das wissen, wozu brauchen Sie das, wozu soll
+      das gut sein, was bringt das, was bedeutet das, was heißt das, aus welchem Grund, Grund,
+      Begründung, erklären, erkläre das, erklären Sie das, Erklärung, weswegen, was nützt das, was
+      hat das damit zu tun, welchen Zweck hat das, zu welchem Zweck, was ist der Sinn, Sinn der
+      Frage, begründen, ist das nötig, ist das wichtig, was verrät das, inwiefern hilft das
     `),
     numbers: list(`
       Zahlen, die Zahlen, zeig die Zahlen, zeigen Sie die Zahlen, welche Zahlen,
@@ -291,40 +298,54 @@ export const deWords: Words = {
       wo gehen die Volt verloren, wo geht die Spannung verloren
     `),
     back: list(`
-      zurück, geh zurück, gehen Sie zurück, einen Schritt zurück, Schritt zurück, eins zurück,
-      eine Frage zurück, vorherige, vorherige Frage, vorige Frage, letzte Frage, rückgängig,
-      rückgängig machen, retour
+      zurück, geh zurück, gehen Sie zurück, einen Schritt zurück, Schritt zurück, eins zurück, eine
+      Frage zurück, vorherige, vorherige Frage, vorige Frage, letzte Frage, rückgängig, rückgängig
+      machen, retour, zurück zur Frage davor, die Frage davor, vorheriger Schritt, zurückgehen,
+      zurückblättern, zurückspringen, nochmal zurück, wieder zurück, rückkehren, mach das
+      rückgängig, letzten Schritt rückgängig, zurücksetzen auf vorher, vorhin nochmal, davor
+      nochmal, umkehren
     `),
     repeat: list(`
       wiederholen, wiederhole, bitte wiederholen, Frage wiederholen, nochmal, nochmals, noch mal,
-      noch einmal, bitte nochmal, sag das nochmal, sagen Sie das nochmal, wie bitte, hä,
-      was war die Frage, wie war die Frage, was meinen Sie, wie meinen Sie das,
-      wie ist das gemeint, nicht verstanden, verstehe ich nicht
+      noch einmal, bitte nochmal, sag das nochmal, sagen Sie das nochmal, wie bitte, hä, was war
+      die Frage, wie war die Frage, was meinen Sie, wie meinen Sie das, wie ist das gemeint, nicht
+      verstanden, verstehe ich nicht, häh, was war das, kapiere ich nicht, check ich nicht, versteh
+      nur Bahnhof, bin verwirrt, frag nochmal, stell die Frage nochmal, einfacher bitte, nicht
+      mitgekommen, nochmals lesen, lies nochmal vor
     `),
     person: list(`
       Mensch, einen Menschen, Person, eine Person, echte Person, echter Mensch, Mitarbeiter,
       Mitarbeiterin, mit einem Menschen sprechen, mit einem Menschen reden, mit jemandem sprechen,
-      mit jemandem reden, mit einer Person sprechen, mit einer Person reden,
-      mit einem Mitarbeiter sprechen, ich will einen Menschen, ich brauche einen Menschen,
-      ich will mit jemandem reden, ich möchte mit jemandem sprechen,
-      ich möchte mit einem Menschen sprechen, ruf mich an, rufen Sie mich an, Rückruf,
-      bitte um Rückruf, verbinden Sie mich, Hotline
+      mit jemandem reden, mit einer Person sprechen, mit einer Person reden, mit einem Mitarbeiter
+      sprechen, ich will einen Menschen, ich brauche einen Menschen, ich will mit jemandem reden,
+      ich möchte mit jemandem sprechen, ich möchte mit einem Menschen sprechen, ruf mich an, rufen
+      Sie mich an, Rückruf, bitte um Rückruf, verbinden Sie mich, Hotline, jemand Echtes, bist du
+      ein Roboter, Sachbearbeiter, Berater, Kundendienst, Kundenservice, Telefonnummer, Rufnummer
+      bitte, wen kann ich anrufen, möchte telefonieren, bitte zurückrufen, weiterverbinden,
+      durchstellen, Vermittlung, Fachmann sprechen, Chef sprechen, Techniker ans Telefon,
+      Pannendienst rufen, Pannenhelfer sprechen, Zentrale, kein Bot bitte
     `),
     stop: list(`
       stopp, stop, halt, abbrechen, Abbruch, aufhören, ich höre auf, hören wir auf, beenden, Ende,
       Schluss, Schluss jetzt, tschüss, ciao, auf Wiedersehen, auf Wiederschauen, Pause, später,
-      später weiter, mache später weiter, ich gebe auf, gebe auf, mir reicht es, will nicht mehr
+      später weiter, mache später weiter, ich gebe auf, gebe auf, mir reicht es, will nicht mehr,
+      Gespräch beenden, Chat beenden, verlassen, mag nicht mehr, keine Lust mehr, genug jetzt, es
+      reicht, lass mich in Ruhe, keine Fragen mehr, vergiss es, hat keinen Zweck mehr, lassen wir
+      das, servus und tschüss, ich bin raus, wegklicken
     `),
     language: list(`
       Sprache, andere Sprache, Sprache wechseln, Sprache ändern, Sprache umstellen, fremde Sprache
     `),
   },
   corrections: list(`
-    Korrektur, korrigiere, korrigieren, ich korrigiere, muss korrigieren, ich muss korrigieren,
-    Berichtigung, ich meinte, meinte, ich meine, ändern, ändere, vertippt, habe mich vertippt,
-    verschrieben, Tippfehler, mein Fehler, Irrtum, das stimmt nicht, sollte sein, sollte heißen,
-    eigentlich
-  `),
+      Korrektur, korrigiere, korrigieren, ich korrigiere, muss korrigieren, ich muss korrigieren,
+      Berichtigung, ich meinte, meinte, ich meine, ändern, ändere, vertippt, habe mich vertippt,
+      verschrieben, Tippfehler, mein Fehler, Irrtum, das stimmt nicht, sollte sein, sollte heißen,
+      eigentlich, ich korrigiere, geirrt, mein Fehler, vertan, falsch gedrückt, falsche Taste
+      erwischt, falsch geantwortet, falsche Antwort, will meine Antwort ändern, ich nehme es
+      zurück, meinte was anderes, so war das nicht gemeint, habe es verwechselt,
+      durcheinandergebracht, vergiss meine Antwort, das war falsch, berichtige
+    `),
   earlier: ['war', 'waren', 'sollte sein', 'müsste sein', 'sollte heißen'],
   statements: [
     {

@@ -181,21 +181,27 @@ export const enWords: Words = {
       resume, back to normal, no longer, sorted
     `),
     'dont-know': list(`
-      dont know, i dont know, do not know, dunno, not sure, unsure, im not sure, no idea, no
-      clue, cant tell, cannot tell, cant say, cant remember, dont remember, i forgot, unknown,
-      idk, hard to say, who knows, not certain
+      dont know, i dont know, do not know, dunno, not sure, unsure, im not sure, no idea, no clue,
+      cant tell, cannot tell, cant say, cant remember, dont remember, i forgot, unknown, idk, hard
+      to say, who knows, not certain, difficult to tell, beats me, search me, your guess is as good
+      as mine, I’ve forgotten, don’t recall, never paid attention, never noticed, didn’t look, I
+      wasn’t listening, couldn’t make it out, impossible to tell, no knowledge of that, I’m
+      clueless, haven’t the foggiest, it’s unclear to me, undecided, I have no opinion
     `),
     cannot: list(`
-      cant, cannot, can not, i cant, cant do, cant do that, cannot do that, cannot do it, i cant
-      do it, not able to, unable, i am unable to, not possible, impossible, cant reach it, cant
-      reach, cant get to it, cant find it, cant find, cant see it, not found, not fitted, dont
-      have one, dont have that, havent got one, havent got that, skip, skip it, skip this, pass,
-      not here, too dangerous, wont do that, i would rather not
+      cant, cannot, can not, i cant, cant do, cant do that, cannot do that, cannot do it, i cant do
+      it, not able to, unable, i am unable to, not possible, impossible, cant reach it, cant reach,
+      cant get to it, cant find it, cant find, cant see it, not found, not fitted, dont have one,
+      dont have that, havent got one, havent got that, skip, skip it, skip this, pass, not here,
+      too dangerous, wont do that, i would rather not, lack the equipment, too difficult for me, no
+      access, too dark for that, don’t dare, I’d rather not, physically can’t, there isn’t one, not
+      equipped with that, hands are too cold, cover won’t come off, that’s beyond me, not doable
     `),
     why: list(`
-      why, why that, why this, why do you ask, why do you want to know, why do you need that,
-      why is that, why should i, what for, what is that for, what does it mean, what would that
-      mean, explain, reason, how come
+      why, why that, why this, why do you ask, why do you want to know, why do you need that, why
+      is that, why should i, what for, what is that for, what does it mean, what would that mean,
+      explain, reason, how come, does that matter, is that relevant, how does that help, how is
+      that useful, is this necessary
     `),
     numbers: list(`
       numbers, the numbers, figures, the figures, show numbers, show me the numbers, what numbers,
@@ -205,21 +211,31 @@ export const enWords: Words = {
     `),
     back: list(`
       back, go back, previous, previous question, one back, last question, undo, take that back,
-      step back
+      step back, return, back up, rewind, return to the former question, reverse a step, earlier
+      question, go backwards, show previous, previous step, prior question
     `),
     repeat: list(`
-      repeat, again, once more, say again, say that again, what do you mean, what was the
-      question, pardon, repeat that, repeat the question, come again
+      repeat, again, once more, say again, say that again, what do you mean, what was the question,
+      pardon, repeat that, repeat the question, come again, didn’t catch that, could you repeat,
+      ask me again, I didn’t understand, don’t understand the question, rephrase it, say it
+      differently, huh, read it out again, tell me again, put it more simply, simpler please, in
+      plain words, not following you
     `),
     person: list(`
       person, a person, human, operator please, someone, real person, talk to a person, talk to
       someone, speak to a person, speak to someone, talk to a human, speak to a human, talk to a
       real person, call someone, call me, i want a person, i need a person, i want to talk to a
-      person, i want to speak to someone, get me a person, need help from a person
+      person, i want to speak to someone, get me a person, need help from a person, let me speak to
+      somebody, are you a robot, agent, connect me to an agent, put me through, put me through to
+      someone, call centre, phone number please, get a technician on the line, live chat, human
+      being, a real human please, staff member, talk to your colleague, transfer me, hand me over,
+      call me back, I’d like a callback, supervisor, advisor please
     `),
     stop: list(`
       stop, quit, exit, end, bye, goodbye, stop here, stop now, i want to stop, leave, pause,
-      later, come back later, enough, cancel, give up, i give up
+      later, come back later, enough, cancel, give up, i give up, abort, leave me alone, end the
+      conversation, close the chat, close this, terminate, no more questions, stop asking, never
+      mind, cheerio, end chat, finish here, call it a day, I’m out, I’ve had enough
     `),
     language: list(`
       language, change language, other language, another language, switch language, different
@@ -227,10 +243,14 @@ export const enWords: Words = {
     `),
   },
   corrections: list(`
-    correct, correction, i correct, i want to correct, change, change that, i meant, meant,
-    sorry i meant, i mean, should be, should have been, that was wrong, wrong, my mistake,
-    mistake, typo, actually
-  `),
+      correct, correction, i correct, i want to correct, change, change that, i meant, meant, sorry
+      i meant, i mean, should be, should have been, that was wrong, wrong, my mistake, mistake,
+      typo, actually, I was wrong, I made a mistake, that was a mistake, my mistake, I misspoke,
+      not what I meant, scratch that, strike that, let me rephrase, change my answer, I want to
+      change my answer, oops wrong, I mistyped, mixed it up, I got it mixed up, that was incorrect,
+      I answered wrongly, amend my answer, forget what I said, I told you wrong, ignore my last
+      answer, I was mistaken, edit answer
+    `),
   earlier: ['was', 'were', 'should be', 'should have been'],
   statements: [
     {

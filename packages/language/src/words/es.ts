@@ -323,12 +323,13 @@ export const esWords: Words = {
       reanudar, seguimos, sigamos, continuar, volvió a la normalidad
     `),
     'dont-know': list(`
-      no sé, no lo sé, yo no sé, no sé bien, no sabría decir, no sabría, ni idea, no tengo idea,
-      no tengo ni idea, ni la menor idea, no estoy seguro, no estoy segura, no estoy muy seguro,
-      no me acuerdo, no recuerdo, no lo recuerdo, se me olvidó, lo olvidé, no me fijé, no vi, no
-      conozco, desconozco, lo desconozco, ignoro, quién sabe, sepa, sabe dios, vaya uno a saber,
-      difícil de decir, no podría decir, no te sé decir, no le sé decir, no puedo decir, no queda
-      claro, ns, nc
+      no sé, no lo sé, yo no sé, no sé bien, no sabría decir, no sabría, ni idea, no tengo idea, no
+      tengo ni idea, ni la menor idea, no estoy seguro, no estoy segura, no estoy muy seguro, no me
+      acuerdo, no recuerdo, no lo recuerdo, se me olvidó, lo olvidé, no me fijé, no vi, no conozco,
+      desconozco, lo desconozco, ignoro, quién sabe, sepa, sabe dios, vaya uno a saber, difícil de
+      decir, no podría decir, no te sé decir, no le sé decir, no puedo decir, no queda claro, ns,
+      nc, vaya usted a saber, a saber, no me he fijado, no me consta, no soy mecánico, dudo,
+      quizás, a lo mejor, no caigo
     `),
     cannot: list(`
       no puedo, no se puede, no lo puedo hacer, no puedo hacerlo, no puedo hacer eso, no puedo
@@ -336,14 +337,20 @@ export const esWords: Words = {
       ahí, no lo encuentro, no la encuentro, no encuentro, no lo veo, no veo, no se ve, no lo
       hallo, no existe, no lo trae, no lo tengo, no tengo, no tengo eso, no tengo uno, no traigo,
       no me atrevo, no quiero hacerlo, prefiero no hacerlo, mejor no, demasiado peligroso, paso,
-      saltar, sáltalo, saltarlo, salta, omitir, omítelo, siguiente, no viene de fábrica, no lleva
+      saltar, sáltalo, saltarlo, salta, omitir, omítelo, siguiente, no viene de fábrica, no lleva,
+      imposible hacerlo, no hay forma, me falta la herramienta, sin aparato para eso, está
+      inaccesible, está tapado, no sé hacerlo, no quiero tocarlo, está demasiado oscuro para ver,
+      saltar este paso, sáltatelo, pasemos a otra, siguiente pregunta, eso me supera
     `),
     why: list(`
       por qué, porqué, y eso por qué, por qué eso, por qué esto, por qué pregunta, por qué me
       pregunta, por qué preguntas, por qué lo pregunta, por qué quiere saber, por qué necesita
       saber, para qué, para qué es, para qué sirve, para qué sirve eso, para qué quiere saberlo,
-      con qué fin, cuál es la razón, qué razón, qué significa, qué significa eso, qué
-      significaría, qué quiere decir eso, explique, explícame, explíqueme, explicación, motivo
+      con qué fin, cuál es la razón, qué razón, qué significa, qué significa eso, qué significaría,
+      qué quiere decir eso, explique, explícame, explíqueme, explicación, motivo, qué tiene que
+      ver, qué importa eso, con qué objeto, cuál es el motivo, explica por qué, dime por qué, a
+      cuento de qué, qué sentido tiene, qué utilidad tiene, de qué sirve, de qué sirve medir eso,
+      qué buscas con eso, qué averiguas así, cuál es el propósito, justifícalo
     `),
     numbers: list(`
       números, los números, cifras, las cifras, muestra los números, muéstreme los números, ver
@@ -355,38 +362,51 @@ export const esWords: Words = {
     `),
     back: list(`
       atrás, volver, volver atrás, regresar, regresa, vuelve, anterior, pregunta anterior, la
-      anterior, paso atrás, un paso atrás, ir atrás, retroceder, deshacer, pregunta de antes
+      anterior, paso atrás, un paso atrás, ir atrás, retroceder, deshacer, pregunta de antes,
+      vuelve atrás, paso anterior, volvamos a la anterior, deshaz lo último, la de antes,
+      regresemos, echa para atrás, llévame a la anterior, página anterior, una pregunta menos,
+      rebobina, retorna, retornar un paso, quiero ver la anterior, una pantalla antes
     `),
     repeat: list(`
       repetir, repite, repita, repítelo, repítalo, otra vez, una vez más, repítelo de nuevo, cómo,
       cómo dice, cómo dijo, mande, qué dijo, dígalo otra vez, repita la pregunta, repite la
       pregunta, cuál era la pregunta, no entendí, no entendí la pregunta, no entiendo, no entiendo
-      la pregunta
+      la pregunta, qué dijiste, qué has dicho, no he entendido, no comprendo, no te sigo, no capto,
+      vuelve a decirlo, vuelve a preguntar, de nuevo por favor, qué preguntaste, dilo con otras
+      palabras, no leí bien la pregunta, estoy perdido, a qué te refieres
     `),
     person: list(`
-      persona, una persona, persona real, una persona real, humano, un humano, operador,
-      operadora, un operador, agente, un agente, asesor, un asesor, hablar con una persona, hablar
-      con alguien, hablar con un humano, hablar con un agente, hablar con un operador, hablar con
-      un asesor, quiero hablar con alguien, quiero hablar con una persona, necesito una persona,
-      necesito hablar con alguien, páseme con alguien, pásame con alguien, comuníqueme con
-      alguien, que me llamen, llámenme, llámeme, que me llame alguien, atención humana, atención
-      personal, ayuda humana
+      persona, una persona, persona real, una persona real, humano, un humano, operador, operadora,
+      un operador, agente, un agente, asesor, un asesor, hablar con una persona, hablar con
+      alguien, hablar con un humano, hablar con un agente, hablar con un operador, hablar con un
+      asesor, quiero hablar con alguien, quiero hablar con una persona, necesito una persona,
+      necesito hablar con alguien, páseme con alguien, pásame con alguien, comuníqueme con alguien,
+      que me llamen, llámenme, llámeme, que me llame alguien, atención humana, atención personal,
+      ayuda humana, comunícame con alguien, con el encargado, asesor humano, un técnico de verdad,
+      que venga alguien, llámame por teléfono, número de teléfono, teléfono de asistencia, manden
+      una grúa, envíen una grúa, asistencia en carretera, no quiero hablar con una máquina, eres un
+      robot, no me sirve un bot, contacto humano
     `),
     stop: list(`
-      parar, para, detener, detente, alto, basta, salir, fin, adiós, chao, chau, hasta luego,
-      hasta aquí, hasta acá, cancelar, abandonar, lo dejo, dejarlo, dejarlo aquí, lo dejo aquí, me
-      rindo, quiero parar, quiero terminar, más tarde, pausa, nos vemos, sigo después
+      parar, para, detener, detente, alto, basta, salir, fin, adiós, chao, chau, hasta luego, hasta
+      aquí, hasta acá, cancelar, abandonar, lo dejo, dejarlo, dejarlo aquí, lo dejo aquí, me rindo,
+      quiero parar, quiero terminar, más tarde, pausa, nos vemos, sigo después, dejémoslo, desisto,
+      no quiero seguir, no sigas, no preguntes más, ya no quiero continuar, cierra la conversación,
+      interrumpir, detén el cuestionario, déjalo ya, déjame en paz, paremos aquí, termina la
+      conversación, corta la conversación, cancelar todo, olvídalo todo
     `),
     language: list(`
       idioma, cambiar idioma, cambiar de idioma, cambia el idioma, otro idioma, otra lengua
     `),
   },
   corrections: list(`
-    corrección, corrijo, corregir, quiero corregir, me equivoqué, me he equivocado, quise decir,
-    quería decir, perdón quise decir, en realidad, en realidad era, error mío, fue un error, lo
-    dije mal, lo puse mal, cambiar la respuesta, cambio la respuesta, cambia la respuesta, cambiar
-    respuesta, debería ser, debía ser, rectifico, mejor dicho, digo
-  `),
+      corrección, corrijo, corregir, quiero corregir, me equivoqué, me he equivocado, quise decir,
+      quería decir, perdón quise decir, en realidad, en realidad era, error mío, fue un error, lo
+      dije mal, lo puse mal, cambiar la respuesta, cambio la respuesta, cambia la respuesta,
+      cambiar respuesta, debería ser, debía ser, rectifico, mejor dicho, digo, me equivoqué, me he
+      equivocado, rectificación, quiero cambiar la respuesta, déjame corregir, me retracto, metí la
+      pata, leí mal el aparato, retiro lo dicho, borra eso
+    `),
   earlier: [
     'era',
     'eran',

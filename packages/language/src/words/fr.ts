@@ -212,33 +212,41 @@ export const frWords: Words = {
       c est bon on est en sécurité, c est fini tout va bien, les pompiers ont dit que c est bon
     `),
     'dont-know': list(`
-      je ne sais pas, je sais pas, sais pas, je ne sais plus, sais plus, j en sais rien,
-      je n en sais rien, chais pas, ché pas, jsp, je l ignore, je ne saurais dire, aucune idée,
-      pas d idée, aucune certitude, pas sûr, pas sûre, pas certain, pas certaine,
-      je ne suis pas sûre, je suis pas sûr, je sais pas trop, je ne sais pas trop,
-      je sais pas vraiment, inconnu, je ne me souviens pas, je me souviens plus,
-      je ne m en souviens plus, je me rappelle pas, je me rappelle plus, j ai oublié,
-      difficile à dire, dur à dire, je ne peux pas dire, peux pas dire, on ne peut pas savoir,
-      qui sait, impossible à dire, je doute, pas la moindre idée, je n y connais rien
+      je ne sais pas, je sais pas, sais pas, je ne sais plus, sais plus, j en sais rien, je n en
+      sais rien, chais pas, ché pas, jsp, je l ignore, je ne saurais dire, aucune idée, pas d idée,
+      aucune certitude, pas sûr, pas sûre, pas certain, pas certaine, je ne suis pas sûre, je suis
+      pas sûr, je sais pas trop, je ne sais pas trop, je sais pas vraiment, inconnu, je ne me
+      souviens pas, je me souviens plus, je ne m en souviens plus, je me rappelle pas, je me
+      rappelle plus, j ai oublié, difficile à dire, dur à dire, je ne peux pas dire, peux pas dire,
+      on ne peut pas savoir, qui sait, impossible à dire, je doute, pas la moindre idée, je n y
+      connais rien, va savoir, allez savoir, mystère, pas fait attention, pas remarqué, incertain,
+      peut-être, possible, j’ai un doute, j’y connais rien en mécanique, je ne suis pas mécanicien,
+      impossible à savoir, je donne ma langue au chat
     `),
     cannot: list(`
       je ne peux pas, je peux pas, peux pas, on ne peut pas, on peut pas, je ne pourrai pas,
-      impossible, c est impossible, pas possible, ce n est pas possible, j y arrive pas,
-      je n y arrive pas, je n arrive pas, pas capable, chus pas capable, incapable,
-      pas accessible, inaccessible, je n y accède pas, je ne trouve pas, trouve pas,
-      je ne le trouve pas, introuvable, je ne le vois pas, je vois pas, je ne vois rien,
-      pas trouvé, il n y a pas ça ici, pas équipé, je n ai pas ce qu il faut,
-      j ai pas ce qu il faut, je n en ai pas, j en ai pas, j ai pas, je n ai pas, je passe,
-      on passe, saute cette question, sauter la question, on saute la question, question suivante,
-      suivant, pas ici, trop dangereux à faire, je préfère pas, je ne préfère pas, je ne veux pas,
-      je veux pas, j ose pas, je n ose pas
+      impossible, c est impossible, pas possible, ce n est pas possible, j y arrive pas, je n y
+      arrive pas, je n arrive pas, pas capable, chus pas capable, incapable, pas accessible,
+      inaccessible, je n y accède pas, je ne trouve pas, trouve pas, je ne le trouve pas,
+      introuvable, je ne le vois pas, je vois pas, je ne vois rien, pas trouvé, il n y a pas ça
+      ici, pas équipé, je n ai pas ce qu il faut, j ai pas ce qu il faut, je n en ai pas, j en ai
+      pas, j ai pas, je n ai pas, je passe, on passe, saute cette question, sauter la question, on
+      saute la question, question suivante, suivant, pas ici, trop dangereux à faire, je préfère
+      pas, je ne préfère pas, je ne veux pas, je veux pas, j ose pas, je n ose pas, pas l’appareil
+      pour ça, rien pour mesurer, impossible de mesurer, impossible de vérifier, impossible d’y
+      accéder, c’est caché, c’est trop bas pour l’atteindre, hors de portée, je n’atteins pas, je
+      préfère ne pas toucher, infaisable, pas faisable, trop sombre pour voir, passer cette étape,
+      passons, sautons cette question, ça me dépasse, trop compliqué pour moi
     `),
     why: list(`
       pourquoi, pourquoi ça, pourquoi cela, pourquoi cette question, pourquoi vous demandez ça,
-      mais pourquoi, pk, pkoi, pq, à quoi ça sert, ça sert à quoi, à quoi bon,
-      c est pour quoi faire, quel rapport, quel intérêt, dans quel but, pour quelle raison,
-      quelle raison, qu est-ce que ça veut dire, ça veut dire quoi, que signifie cela, explique,
-      expliquez, explication, expliquez-moi
+      mais pourquoi, pk, pkoi, pq, à quoi ça sert, ça sert à quoi, à quoi bon, c est pour quoi
+      faire, quel rapport, quel intérêt, dans quel but, pour quelle raison, quelle raison, qu
+      est-ce que ça veut dire, ça veut dire quoi, que signifie cela, explique, expliquez,
+      explication, expliquez-moi, quelle importance, dis-moi pourquoi, quelle utilité, utile à
+      quoi, qu’est-ce que ça change de savoir, que cherches-tu à savoir, vous cherchez quoi, ça
+      prouve quoi, ça t’apprend quoi, justifiez, comment ça se fait que tu demandes, ça rime à
+      quoi, quel sens ça a, d’où vient cette question
     `),
     numbers: list(`
       chiffres, les chiffres, montre les chiffres, montrez les chiffres, nombres, les nombres,
@@ -250,30 +258,40 @@ export const frWords: Words = {
     `),
     back: list(`
       retour, revenir, reviens, revenez, reviens en arrière, en arrière, retour en arrière,
-      question précédente, précédente, précédent, la question d avant, annule ma réponse,
-      annuler la réponse, défaire, reculer d une question
+      question précédente, précédente, précédent, la question d avant, annule ma réponse, annuler
+      la réponse, défaire, reculer d une question, revenons en arrière, étape précédente, étape
+      d’avant, page précédente, celle d’avant, un pas en arrière, remonte d’un cran, remonter,
+      rembobine, rewind, back, retour à l’étape d’avant, reprendre la précédente, on revient
     `),
     repeat: list(`
       répète, répétez, répéter, tu peux répéter, vous pouvez répéter, répète la question, redis,
-      redites, redis-le, encore une fois, une fois de plus, pardon, comment, hein, plaît-il,
-      c était quoi la question, c est quoi la question, quelle était la question, quelle question,
-      pas compris, je n ai pas compris, j ai pas compris, je ne comprends pas, je comprends pas,
-      qu est-ce que vous voulez dire, reformulez
+      redites, redis-le, encore une fois, une fois de plus, pardon, comment, hein, plaît-il, c
+      était quoi la question, c est quoi la question, quelle était la question, quelle question,
+      pas compris, je n ai pas compris, j ai pas compris, je ne comprends pas, je comprends pas, qu
+      est-ce que vous voulez dire, reformulez, redemande, reposer la question, repose la question,
+      comment dis-tu, qu’as-tu dit, qu’avez-vous dit, vous disiez, comprends pas la question, pas
+      clair, en d’autres mots, autrement dit, plus simplement, relire la question, tu peux préciser
     `),
     person: list(`
-      un humain, humain, une vraie personne, vraie personne, parler à une personne,
-      parler à quelqu un, parler à un humain, parler à un conseiller, parler à un agent,
-      je veux parler à quelqu un, je voudrais parler à quelqu un, je veux un humain,
-      un conseiller, un opérateur, une opératrice, passez-moi quelqu un, passez-moi un conseiller,
-      appelez-moi, rappelez-moi, rappelez-moi svp, je veux être rappelé,
-      besoin de parler à quelqu un, j ai besoin d une personne, contacter quelqu un,
-      quelqu un au téléphone, service client
+      un humain, humain, une vraie personne, vraie personne, parler à une personne, parler à quelqu
+      un, parler à un humain, parler à un conseiller, parler à un agent, je veux parler à quelqu
+      un, je voudrais parler à quelqu un, je veux un humain, un conseiller, un opérateur, une
+      opératrice, passez-moi quelqu un, passez-moi un conseiller, appelez-moi, rappelez-moi,
+      rappelez-moi svp, je veux être rappelé, besoin de parler à quelqu un, j ai besoin d une
+      personne, contacter quelqu un, quelqu un au téléphone, service client, un vrai humain, un
+      agent, passe-moi le responsable, mettez-moi en relation, mise en relation, transférez-moi,
+      transférer à un agent, un vrai technicien, envoyez un mécanicien, une dépanneuse, il me faut
+      une dépanneuse, une remorqueuse, que quelqu’un m’appelle, numéro à appeler, assistance
+      dépannage, l’assistance, tu es un robot, vous êtes un robot, pas un robot, marre du robot,
+      marre de la machine
     `),
     stop: list(`
-      stop, je veux arrêter, je voudrais arrêter, on peut arrêter, je préfère arrêter, quitter,
-      je quitte, fin, sortir, au revoir, aurevoir, bye, ciao, pause, plus tard, à plus tard,
-      on verra plus tard, je reviens plus tard, je reviendrai, annuler, annule tout, abandonner,
-      j abandonne, laisse tomber, laissez tomber, ça suffit, j en ai marre, tant pis
+      stop, je veux arrêter, je voudrais arrêter, on peut arrêter, je préfère arrêter, quitter, je
+      quitte, fin, sortir, au revoir, aurevoir, bye, ciao, pause, plus tard, à plus tard, on verra
+      plus tard, je reviens plus tard, je reviendrai, annuler, annule tout, abandonner, j
+      abandonne, laisse tomber, laissez tomber, ça suffit, j en ai marre, tant pis, arrêtez, arrête
+      tout, arrêtons, mettre fin, fin de la conversation, interrompre, cessez, plus de questions,
+      ne pose plus de questions, ne continue pas, pas la peine de continuer, on laisse faire
     `),
     language: list(`
       langue, changer de langue, change de langue, autre langue, une autre langue, anglais,
@@ -281,12 +299,17 @@ export const frWords: Words = {
     `),
   },
   corrections: list(`
-    correction, corrige, corriger, corrigez, je corrige, je veux corriger, rectification,
-    rectifie, je rectifie, je voulais dire, voulais dire, je veux dire, veux dire,
-    pardon je voulais dire, désolé je voulais dire, je me suis trompé, me suis trompé,
-    je me suis gouré, erreur, mon erreur, faute de frappe, c était faux, faux, mauvais chiffre,
-    en réalité, modifie, modifier, remplace, change, changer ma réponse, il fallait lire
-  `),
+      correction, corrige, corriger, corrigez, je corrige, je veux corriger, rectification,
+      rectifie, je rectifie, je voulais dire, voulais dire, je veux dire, veux dire, pardon je
+      voulais dire, désolé je voulais dire, je me suis trompé, me suis trompé, je me suis gouré,
+      erreur, mon erreur, faute de frappe, c était faux, faux, mauvais chiffre, en réalité,
+      modifie, modifier, remplace, change, changer ma réponse, il fallait lire, je me suis trompé,
+      trompé de réponse, erreur de ma part, c’était une erreur, je corrige, je rectifie, plutôt
+      l’autre, je me reprends, je reviens sur ma réponse, modifier ma réponse, je change d’avis,
+      corriger ma réponse, langue a fourché, j’ai confondu, confusion, oups, oups mauvaise réponse,
+      mauvaise réponse, efface ça, oublie ce que j’ai dit, je retire ce que j’ai dit, autant pour
+      moi, j’ai gaffé, j’ai cliqué à côté
+    `),
   earlier: ['était', 'étaient', 'devait être', 'aurait dû être', 'c était'],
   statements: [
     {

@@ -300,23 +300,29 @@ export const plWords: Words = {
       nie wiem, nie wiem tego, nie mam pojęcia, pojęcia nie mam, zielonego pojęcia nie mam, bez
       pojęcia, nie jestem pewien, nie jestem pewna, nie mam pewności, trudno powiedzieć, ciężko
       powiedzieć, ciężko stwierdzić, nie potrafię powiedzieć, nie umiem powiedzieć, nie pamiętam,
-      zapomniałem, zapomniałam, kto wie, skąd mam wiedzieć, nieznane, nie znam się, nie orientuję się,
-      nie da się ocenić, nie mogę ocenić, nie mogę powiedzieć
+      zapomniałem, zapomniałam, kto wie, skąd mam wiedzieć, nieznane, nie znam się, nie orientuję
+      się, nie da się ocenić, nie mogę ocenić, nie mogę powiedzieć, bladego pojęcia, trudno
+      stwierdzić, cholera wie, diabli wiedzą, licho wie, nie kojarzę, nie wiadomo, nie rozróżniam,
+      nie zwróciłem uwagi, wypadło mi z głowy, waham się
     `),
     cannot: list(`
       nie mogę, nie mogę tego zrobić, nie da się, nie dam rady, nie daję rady, nie potrafię, nie
       umiem, nie umiem tego zrobić, niemożliwe, niewykonalne, nie mogę dosięgnąć, nie dosięgnę, nie
       sięgam, nie mogę znaleźć, nie znalazłem, nie znalazłam, nie znajduję, nie widzę, nie widzę
-      tego, nie widać, nie mam, nie mam tego, nie mam czegoś takiego, nie mam czym, nie mam czym zmierzyć, nie mam jak, nie
-      mam takiego, nie mam dostępu, brak dostępu, nie występuje, nie dotyczy, pomiń, pomiń to,
-      pomijam, pominąć, pomińmy, opuść, opuszczam, zbyt niebezpieczne, za niebezpieczne, nie zrobię
-      tego, nie zrobię, wolę nie, nie chcę tego robić, odpuszczam
+      tego, nie widać, nie mam, nie mam tego, nie mam czegoś takiego, nie mam czym, nie mam czym
+      zmierzyć, nie mam jak, nie mam takiego, nie mam dostępu, brak dostępu, nie występuje, nie
+      dotyczy, pomiń, pomiń to, pomijam, pominąć, pomińmy, opuść, opuszczam, zbyt niebezpieczne, za
+      niebezpieczne, nie zrobię tego, nie zrobię, wolę nie, nie chcę tego robić, odpuszczam, nie ma
+      czegoś takiego, w moim aucie tego brak, omiń to pytanie, przeskocz, to ponad moje siły, nie
+      podejmę się
     `),
     why: list(`
       dlaczego, dlaczego to, dlaczego pytasz, czemu, czemu to, po co, po co to, a po co, skąd to
-      pytanie, w jakim celu, z jakiego powodu, jaki powód, do czego to potrzebne, do czego to służy,
-      co to znaczy, co to oznacza, co by to znaczyło, co to da, wyjaśnij, proszę wyjaśnić, wytłumacz,
-      proszę wytłumaczyć, jak to
+      pytanie, w jakim celu, z jakiego powodu, jaki powód, do czego to potrzebne, do czego to
+      służy, co to znaczy, co to oznacza, co by to znaczyło, co to da, wyjaśnij, proszę wyjaśnić,
+      wytłumacz, proszę wytłumaczyć, jak to, co to zmieni, co to ma do rzeczy, co to wnosi, na co
+      to komu, a na co to, skąd takie pytanie, skąd ten pomysł, uzasadnij, o co w tym chodzi, co z
+      tego wynika, co to pokaże, a to ważne
     `),
     numbers: list(`
       liczby, pokaż liczby, proszę pokazać liczby, jakie liczby, dane, pokaż dane, pomiary, pokaż
@@ -326,37 +332,54 @@ export const plWords: Words = {
     `),
     back: list(`
       wstecz, wróć, wróćmy, cofnij, cofnij się, cofnąć, powrót, poprzednie, poprzednie pytanie,
-      wróć do poprzedniego, poprzedni krok, ostatnie pytanie, do tyłu, krok wstecz, krok w tył
+      wróć do poprzedniego, poprzedni krok, ostatnie pytanie, do tyłu, krok wstecz, krok w tył,
+      cofka, chcę wcześniejsze, wracamy, pokaż wcześniejsze pytanie, wcześniejsze pytanie, przedtem
+      było inne pytanie, chcę wrócić, chcę się cofnąć, o jedno pytanie wcześniej, anuluj ostatnią
+      odpowiedź, cofnij odpowiedź, cofnij ostatnie, undo, przejdź wstecz, wycofaj ostatnie, wróć o
+      krok
     `),
     repeat: list(`
       powtórz, powtórz to, powtórz pytanie, proszę powtórzyć, jeszcze raz, powiedz jeszcze raz,
       słucham, że co, nie rozumiem, nie rozumiem pytania, nie zrozumiałem, nie zrozumiałam, jakie
-      było pytanie, co było pytaniem, co masz na myśli, co pan ma na myśli
+      było pytanie, co było pytaniem, co masz na myśli, co pan ma na myśli, możesz powtórzyć, nie
+      dosłyszałem, nie usłyszałam, o co pytasz, o co chodzi, inaczej proszę, powiedz inaczej,
+      powiedz prościej, prościej, zgubiłem się, jak brzmiało pytanie, co mam zrobić
     `),
     person: list(`
-      człowiek, z człowiekiem, osoba, konsultant, konsultantka, dyspozytor, operator, żywy człowiek,
-      prawdziwy człowiek, ktoś żywy, połącz z człowiekiem, proszę połączyć z człowiekiem, połącz z
-      konsultantem, proszę połączyć z konsultantem, rozmowa z człowiekiem, chcę rozmawiać z
-      człowiekiem, chcę rozmawiać z konsultantem, chciałbym rozmawiać z człowiekiem, chciałabym
+      człowiek, z człowiekiem, osoba, konsultant, konsultantka, dyspozytor, operator, żywy
+      człowiek, prawdziwy człowiek, ktoś żywy, połącz z człowiekiem, proszę połączyć z człowiekiem,
+      połącz z konsultantem, proszę połączyć z konsultantem, rozmowa z człowiekiem, chcę rozmawiać
+      z człowiekiem, chcę rozmawiać z konsultantem, chciałbym rozmawiać z człowiekiem, chciałabym
       rozmawiać z człowiekiem, porozmawiać z człowiekiem, rozmawiać z kimś, potrzebuję człowieka,
       potrzebuję konsultanta, pomoc człowieka, proszę zadzwonić, proszę do mnie zadzwonić,
-      zadzwońcie, zadzwońcie do mnie, oddzwońcie, proszę oddzwonić
+      zadzwońcie, zadzwońcie do mnie, oddzwońcie, proszę oddzwonić, połącz mnie z operatorem, chcę
+      dyspozytora, pracownik, prawdziwa osoba, infolinia, proszę o telefon, podajcie numer
+      telefonu, chcę pogadać z człowiekiem, chcę mówić z człowiekiem, nie chcę gadać z automatem,
+      nie chcę bota, przyślijcie fachowca, z kimś kompetentnym, przełącz do człowieka, daj kogoś do
+      telefonu
     `),
     stop: list(`
-      stop, koniec, kończę, kończymy, skończ, zakończ, chcę skończyć, chcę zakończyć, wyjdź, wyjście,
-      przerwij, przerywam, pauza, dosyć, dość tego, wystarczy, anuluj, rezygnuję, poddaję się, pa,
-      do widzenia, na razie, później, wrócę później, potem wrócę
+      stop, koniec, kończę, kończymy, skończ, zakończ, chcę skończyć, chcę zakończyć, wyjdź,
+      wyjście, przerwij, przerywam, pauza, dosyć, dość tego, wystarczy, anuluj, rezygnuję, poddaję
+      się, pa, do widzenia, na razie, później, wrócę później, potem wrócę, przestań, koniec
+      rozmowy, koniec na dziś, zakończ rozmowę, dość, mam dość, starczy, anuluj wszystko, zamknij,
+      żegnam, zostaw mnie, daj spokój, daj mi spokój, dam sobie spokój
     `),
     language: list(`
       język, zmień język, zmiana języka, zmienić język, inny język, w innym języku, przełącz język
     `),
   },
   corrections: list(`
-    poprawka, poprawiam, popraw, chcę poprawić, korekta, sprostowanie, pomyłka, pomyliłem się,
-    pomyliłam się, pomyliłem, pomyliłam, przejęzyczyłem się, przejęzyczyłam się, miało być, powinno
-    być, chodziło mi o, miałem na myśli, miałam na myśli, zmień, zmień to, zmieniam, było źle,
-    podałem źle, podałam źle, mój błąd, literówka, właściwie, jednak, a jednak
-  `),
+      poprawka, poprawiam, popraw, chcę poprawić, korekta, sprostowanie, pomyłka, pomyliłem się,
+      pomyliłam się, pomyliłem, pomyliłam, przejęzyczyłem się, przejęzyczyłam się, miało być,
+      powinno być, chodziło mi o, miałem na myśli, miałam na myśli, zmień, zmień to, zmieniam, było
+      źle, podałem źle, podałam źle, mój błąd, literówka, właściwie, jednak, a jednak, nie to
+      miałem na myśli, miałem na myśli co innego, pomyliłem się, mój błąd, źle napisałem, źle
+      powiedziałem, źle podałem, źle kliknąłem, błędnie odpowiedziałem, przejęzyczyłem się,
+      przejęzyczenie, prostuję, muszę poprawić, zmieniam odpowiedź, zmieniam zdanie, zmień
+      odpowiedź, chcę zmienić odpowiedź, to nie tak jak pisałem, odwołuję, cofam co powiedziałem,
+      źle spojrzałem, źle odczytałem, źle zrozumiałem pytanie, wprowadziłem w błąd
+    `),
   earlier: ['było', 'był', 'była', 'były', 'powinno być', 'miało być', 'powinien być'],
   statements: [
     {

@@ -24,14 +24,13 @@ export function fittingRecord(options: SheetOptions): Sheet {
       heading: words.vehicle,
       facts: vehicleFacts({ flow: chart.flow, state: kase.state, speaker, words }),
     },
-    ...sectionBlocks(told, ['do', 'rests']),
+    ...sectionBlocks(told, ['do', 'stops', 'rests']),
     {
       kind: 'strip',
       id: 'steps',
       heading: words.steps,
       findings: printedFindings(strip.findings, 1, told),
     },
-    ...sectionBlocks(told, ['change']),
     { kind: 'cautions', id: 'cautions', heading: words.cautions, cautions },
     {
       kind: 'fields',

@@ -26,7 +26,7 @@ export function returnSlip(options: SheetOptions): Sheet {
       heading: words.part,
       facts: vehicleFacts({ flow: chart.flow, state: kase.state, speaker, words }),
     },
-    ...sectionBlocks(told, ['refund', 'do', 'measure', 'rests']),
+    ...sectionBlocks(told, ['refund', 'do', 'stops', 'measure', 'rests']),
     {
       kind: 'strip',
       id: 'found',

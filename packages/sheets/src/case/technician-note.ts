@@ -24,7 +24,6 @@ export function technicianNote(options: SheetOptions): Sheet {
   const rows = [
     { id: 'also', label: words.also, lines: alsoLines(told) },
     { id: 'so-far', label: words.soFar, lines: soFarLines(told) },
-    { id: 'do', label: words.do, lines: sectionLines(told, 'do').slice(0, 1) },
     { id: 'bring', label: words.bring, lines: bringLines(told) },
     { id: 'measured', label: words.measured, lines: measuredLines(told) },
     { id: 'watch', label: words.watch, lines: watchLines(told) },

@@ -101,6 +101,11 @@ function ownFact(
       const places = { 'engine-bay': words.engineBay, boot: words.boot, seat: words.seat };
       return { label: words.location, text: places[text as keyof typeof places] };
     }
+    case 'stud.material': {
+      const { copper, brass, steel } = words;
+      const materials = { copper, brass, steel };
+      return { label: words.stud, text: materials[text as keyof typeof materials] };
+    }
     case 'part.battery.age':
       return { label: words.age, text: figure('a') };
     case 'part.build':

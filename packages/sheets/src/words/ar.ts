@@ -24,7 +24,6 @@ export const ar: SheetWords = {
   foot: 'الأنظمة المحلية وعمل المختصين المرخصين وأرقام الصانع تسبق كل ما في هذه الورقة.',
   also: 'وأيضًا',
   soFar: 'الأرجح حتى الآن',
-  do: 'المطلوب',
   bring: 'أحضر معك',
   measured: 'المقيس',
   watch: 'احذر',
@@ -86,4 +85,8 @@ export const ar: SheetWords = {
   byMaker: '{name}، بحسب الصانع',
   noDecision: 'لم يُقرَّر بعد',
   noDecisionText: 'لم تنته الفحوص بعد.',
+  stud: 'مسمار التوصيل',
+  copper: 'نحاس أحمر',
+  brass: 'نحاس أصفر',
+  steel: 'فولاذ',
 };

@@ -24,7 +24,6 @@ export const de: SheetWords = {
   foot: 'Örtliche Vorschriften, Arbeiten durch zugelassene Fachleute und die Angaben des Herstellers gehen allem auf diesem Blatt vor.',
   also: 'Dazu noch',
   soFar: 'Bisher am wahrscheinlichsten',
-  do: 'Zu tun',
   bring: 'Mitbringen',
   measured: 'Gemessen',
   watch: 'Vorsicht',
@@ -86,4 +85,8 @@ export const de: SheetWords = {
   byMaker: '{name}, laut Hersteller',
   noDecision: 'Noch nicht entschieden',
   noDecisionText: 'Die Prüfungen sind nicht abgeschlossen.',
+  stud: 'Bolzen',
+  copper: 'Kupfer',
+  brass: 'Messing',
+  steel: 'Stahl',
 };

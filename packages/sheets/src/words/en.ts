@@ -22,7 +22,6 @@ export const en = {
   foot: 'Local rules, licensed practice and the maker’s figures come before anything on this sheet.',
   also: 'And also',
   soFar: 'Likeliest so far',
-  do: 'Do',
   bring: 'Bring',
   measured: 'Measured',
   watch: 'Watch out',
@@ -84,4 +83,8 @@ export const en = {
   byMaker: '{name}, by the maker',
   noDecision: 'Not decided yet',
   noDecisionText: 'The checks are not finished.',
+  stud: 'Stud',
+  copper: 'copper',
+  brass: 'brass',
+  steel: 'steel',
 } as const;

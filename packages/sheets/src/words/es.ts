@@ -24,7 +24,6 @@ export const es: SheetWords = {
   foot: 'Las normas locales, el trabajo de profesionales autorizados y los datos del fabricante van antes que todo lo de esta hoja.',
   also: 'Y además',
   soFar: 'Lo más probable hasta ahora',
-  do: 'Hacer',
   bring: 'Llevar',
   measured: 'Medido',
   watch: 'Cuidado',
@@ -86,4 +85,8 @@ export const es: SheetWords = {
   byMaker: '{name}, según el fabricante',
   noDecision: 'Aún no está decidido',
   noDecisionText: 'Las comprobaciones no han terminado.',
+  stud: 'Espárrago',
+  copper: 'cobre',
+  brass: 'latón',
+  steel: 'acero',
 };

@@ -25,7 +25,6 @@ export const fr: SheetWords = {
   foot: 'Les règles locales, le travail des professionnels agréés et les données du constructeur passent avant tout ce qui figure sur cette fiche.',
   also: 'Et aussi',
   soFar: 'Le plus probable jusqu’ici',
-  do: 'À faire',
   bring: 'Apporter',
   measured: 'Mesuré',
   watch: 'Attention',
@@ -87,4 +86,8 @@ export const fr: SheetWords = {
   byMaker: '{name}, selon le constructeur',
   noDecision: 'Pas encore décidé',
   noDecisionText: 'Les contrôles ne sont pas terminés.',
+  stud: 'Goujon',
+  copper: 'cuivre',
+  brass: 'laiton',
+  steel: 'acier',
 };

@@ -24,7 +24,6 @@ export const pl: SheetWords = {
   foot: 'Przepisy miejscowe, praca uprawnionych fachowców i dane producenta mają pierwszeństwo przed wszystkim na tej karcie.',
   also: 'A oprócz tego',
   soFar: 'Dotąd najbardziej prawdopodobne',
-  do: 'Zrobić',
   bring: 'Zabrać',
   measured: 'Zmierzono',
   watch: 'Uwaga',
@@ -86,4 +85,8 @@ export const pl: SheetWords = {
   byMaker: '{name}, według producenta',
   noDecision: 'Jeszcze nie zdecydowano',
   noDecisionText: 'Sprawdzanie nie jest skończone.',
+  stud: 'Śruba zaciskowa',
+  copper: 'miedź',
+  brass: 'mosiądz',
+  steel: 'stal',
 };

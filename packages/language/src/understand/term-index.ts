@@ -1,0 +1,58 @@
+import type { Heard } from '../typed/heard.ts';
+import { flip } from '../typed/terms.ts';
+
+/** Finds the entries of a list that a text could say or deny, those with a word of it, in order. */
+export type TermIndex<Entry> = (heard: Pick<Heard, 'all'>) => Entry[];
+
+/**
+ * An index of entries by their terms, so that a text is not held against all of them. What was
+ * found in a text is kept for as long as it is in hand.
+ */
+export function indexByTerm<Entry>(
+  entries: readonly Entry[],
+  termsOf: (entry: Entry) => Iterable<string>,
+): TermIndex<Entry> {
+  const places = new Map<string, number[]>();
+  entries.forEach((entry, place) => {
+    for (const term of new Set(termsOf(entry))) {
+      const holders = places.get(term);
+      if (holders === undefined) places.set(term, [place]);
+      else holders.push(place);
+    }
+  });
+  const kept = new WeakMap<object, Entry[]>();
+  return (heard) => {
+    const known = kept.get(heard);
+    if (known !== undefined) return known;
+    const found = new Set<number>();
+    for (const term of heard.all.keys()) {
+      for (const place of places.get(term) ?? []) found.add(place);
+      for (const place of places.get(flip(term)) ?? []) found.add(place);
+    }
+    const inOrder = [...found]
+      .sort((one, other) => one - other)
+      .flatMap((place) => entries.slice(place, place + 1));
+    kept.set(heard, inOrder);
+    return inOrder;
+  };
+}
+
+/** The same, gathered by whose they are. */
+export function indexByOwner<Owner, Entry>(
+  entries: readonly { readonly owner: Owner; readonly entry: Entry }[],
+  termsOf: (entry: Entry) => Iterable<string>,
+): (heard: Pick<Heard, 'all'>, owner: Owner) => readonly Entry[] {
+  const index = indexByTerm(entries, ({ entry }) => termsOf(entry));
+  const kept = new WeakMap<object, Map<Owner, Entry[]>>();
+  const gather = (heard: Pick<Heard, 'all'>): Map<Owner, Entry[]> => {
+    const gathered = new Map<Owner, Entry[]>();
+    for (const { owner, entry } of index(heard)) {
+      const own = gathered.get(owner);
+      if (own === undefined) gathered.set(owner, [entry]);
+      else own.push(entry);
+    }
+    kept.set(heard, gathered);
+    return gathered;
+  };
+  return (heard, owner) => (kept.get(heard) ?? gather(heard)).get(owner) ?? [];
+}
