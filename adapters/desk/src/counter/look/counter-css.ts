@@ -151,7 +151,8 @@ const css = `
 .led { display: grid; gap: .9rem; }
 .led li { display: flex; flex-wrap: wrap; gap: 0 1rem; align-items: baseline; }
 .led b { flex: 1 0 100%; }
-.marks { max-inline-size: 100%; block-size: auto; }
+.marks { display: block; max-inline-size: 100%; block-size: auto; }
+[dir='rtl'] .marks { transform: scaleX(-1); }
 .marks .good { fill: var(--here); stroke: var(--i); stroke-width: 1; }
 .marks .failed { fill: none; stroke: var(--i); stroke-width: 1.5; }
 .printed { display: none; }
