@@ -138,7 +138,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     expect(await asked(page)).toBe('We can’t take it back');
     const slip = await plain(inside(page, '.slip'));
     expect(slip).toContain('It tested good here');
-    expect(slip).toContain('Supply at the starter 11.70 V');
+    expect(slip).toMatch(/Supply at the starter\s+11\.70 V/u);
     expect(slip).toContain('What would have changed it');
     expect(slip).toContain('Measure on the vehicle before another part is fitted');
     expect(slip).toContain('Consumer law where you live comes first');
@@ -167,8 +167,11 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     expect(list).toContain('the motor drags');
     expect(list).toContain('Paid back in EUR: €187.50, of that deposits €45.00');
     await inside(page, '.head-key').nth(1).click();
-    expect(await plain(inside(page, '.led'))).toContain('the word of a workshop');
-    expect(await plain(inside(page, '.led'))).toContain('0 good, 1 failed');
+    // Two parts of the day before were bought on a workshop's word as well: one good, one not.
+    const led = inside(page, '.led li').filter({ hasText: 'the word of a workshop' });
+    expect(await plain(led)).toContain('1 good, 2 failed');
+    expect(await led.locator('circle.good').count()).toBe(1);
+    expect(await led.locator('circle.failed').count()).toBe(2);
   });
 
   test('takes a tired battery back by the months that are left', async () => {
@@ -191,7 +194,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     expect(await inside(page, '.bench-ruler .mark').count()).toBe(0);
     await typeSlowly(page, '9.8');
     await eventually(async () => {
-      expect(await means.innerText()).toContain('Too little');
+      expect(await means.innerText()).toContain('The bench sags');
     });
     const at = await inside(page, '.bench-ruler .mark').first().getAttribute('d');
     await typeSlowly(page, '0');
@@ -475,7 +478,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
   });
 
   test.each(['light', 'dark'] as const)('meets WCAG 2.2 AA on every screen, %s', async (scheme) => {
-    const page = await practising({ colorScheme: scheme });
+    // A line that is being printed fades in, and has no contrast of its own until it stands.
+    const page = await practising({ colorScheme: scheme, reducedMotion: 'reduce' });
     const check = async (): Promise<void> => {
       const found = await page.evaluate<readonly string[]>(
         `(async () => { ${axe}; return (await axe.run(document, { runOnly: ${JSON.stringify(wcag)} })).violations.map(({ id, nodes }) => id + ' ' + nodes.map(({ target }) => target).join(' ; ')) })()`,

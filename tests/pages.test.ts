@@ -28,6 +28,7 @@ test.each([
   ['/driver/', 200],
   ['/driver/?lang=de', 200],
   ['/shop/', 200],
+  ['/desk/counter.html', 200],
   ['/desk/', 200],
   ['/desk/?lang=de', 200],
   ['/desk/desk-worker.js', 200],

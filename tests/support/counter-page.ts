@@ -84,14 +84,14 @@ export async function scan(page: Page, code: string): Promise<void> {
       const counter = document.querySelector('keyturn-counter');
       return counter?.shadowRoot?.activeElement ?? document.activeElement ?? document.body;
     };
-    for (const key of [...Array.from(text), 'Enter']) {
+    // The time of an event is that of its making: as a scanner's, however busy the page is.
+    const events = [...Array.from(text), 'Enter'].map((key) => {
+      const how = { key, bubbles: true, composed: true, cancelable: true };
+      return new KeyboardEvent('keydown', how);
+    });
+    for (const event of events) {
+      const { key } = event;
       const target = deepest();
-      const event = new KeyboardEvent('keydown', {
-        key,
-        bubbles: true,
-        composed: true,
-        cancelable: true,
-      });
       const isFree = target.dispatchEvent(event);
       if (isFree && key.length === 1 && target instanceof HTMLInputElement) {
         target.value += key;

@@ -15,4 +15,16 @@ export {
   type SpeakerFor,
   type Turned,
 } from './engine/engine.ts';
-export { engineAt, serveEngine, type Port } from './engine/link.ts';
+export { callsAt, engineAt, serveEngine, type Port } from './engine/link.ts';
+
+/** The parts counter, the same way: its element, its store, its engine and the calls of its worker. */
+export { defineKeyturnCounter, type CounterParts } from './counter/keyturn-counter.ts';
+export { counterSpeaker, type CounterPack, type LoadCounterPack } from './counter/counter-pack.ts';
+export type { CounterWords } from './counter/words/counter-words.ts';
+export type { CounterBook, CounterStore, KeptReturn } from './counter/store/counter-store.ts';
+export type { CounterReturn } from './counter/return/counter-return.ts';
+export {
+  counterCalls,
+  createCounterEngine,
+  type CounterEngine,
+} from './counter/engine/counter-engine.ts';

@@ -11,7 +11,7 @@ import { fill } from '../wording.ts';
 import type { LoadCounterPack } from './counter-pack.ts';
 import { CounterVoice } from './counter-voice.ts';
 import { inventedReturns, inventedShop } from './demo/invented-shop.ts';
-import { playReturns } from './demo/play-returns.ts';
+import { playEnded, playReturns } from './demo/play-returns.ts';
 import { canReadCodes, watchForCode } from './device/camera.ts';
 import { listenToKeystrokes } from './device/keystrokes.ts';
 import type { CounterEngine, TypedFigure } from './engine/counter-engine.ts';
@@ -450,9 +450,15 @@ export class CounterPage {
     await this.#trying(async () => {
       const shop = inventedShop(shopDayOf(now(), null));
       await this.#useShop(shop);
+      const [before] = this.#book.onCounter.filter(({ practice }) => practice !== null);
+      if (before !== undefined) {
+        await this.#choose(before.id);
+        return;
+      }
       const { engine, flows } = this.#setup;
-      const played = await playReturns({ engine, flows, shop, at: now() });
-      for (const back of played) await this.#keep(back);
+      const playing = { engine, flows, shop, at: now() };
+      const played = await playReturns(playing);
+      for (const back of [...(await playEnded(playing)), ...played]) await this.#keep(back);
       const [first] = played;
       if (first !== undefined) await this.#choose(first.id);
     });

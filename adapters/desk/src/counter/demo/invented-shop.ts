@@ -108,6 +108,47 @@ export function inventedShop(today: string): Shop {
   };
 }
 
+/** How parts of the day before ended: what each was bought on, and what it came to. */
+export const endedReturns: readonly {
+  readonly receipt: string;
+  readonly diagnosis: Diagnosis;
+  readonly decide: string;
+  readonly reason: string;
+}[] = [
+  {
+    receipt: 'W-10482',
+    diagnosis: { by: 'own-guess' },
+    decide: 'decline',
+    reason: 'no-fault-found',
+  },
+  {
+    receipt: 'W-10377',
+    diagnosis: { by: 'own-guess' },
+    decide: 'decline',
+    reason: 'cause-elsewhere',
+  },
+  {
+    receipt: 'W-09815',
+    diagnosis: { by: 'own-guess' },
+    decide: 'decline',
+    reason: 'no-fault-found',
+  },
+  { receipt: 'W-10482', diagnosis: { by: 'own-guess' }, decide: 'accept', reason: 'motor-open' },
+  { receipt: 'W-10377', diagnosis: { by: 'workshop' }, decide: 'accept', reason: 'solenoid-fault' },
+  {
+    receipt: 'W-10482',
+    diagnosis: { by: 'workshop' },
+    decide: 'decline',
+    reason: 'cause-elsewhere',
+  },
+  {
+    receipt: 'W-10377',
+    diagnosis: { by: 'case', fault: 'starter-motor', strength: 'proved' },
+    decide: 'accept',
+    reason: 'motor-resistance',
+  },
+];
+
 /** The three parts, the guided one first. */
 export const inventedReturns: readonly InventedReturn[] = [
   {

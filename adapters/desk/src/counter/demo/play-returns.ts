@@ -6,7 +6,7 @@ import type { CounterEngine } from '../engine/counter-engine.ts';
 import { flowOf, type CounterReturn } from '../return/counter-return.ts';
 import { openReturn } from '../return/opening.ts';
 import type { Shop } from '../shop/shop.ts';
-import { inventedReturns, type InventedReturn } from './invented-shop.ts';
+import { endedReturns, inventedReturns, type InventedReturn } from './invented-shop.ts';
 
 /** What is played with. */
 interface Playing {
@@ -20,6 +20,27 @@ interface Playing {
 /** Plays every invented part, the guided one first. */
 export function playReturns(playing: Playing): Promise<readonly CounterReturn[]> {
   return Promise.all(inventedReturns.map((invented) => play(playing, invented)));
+}
+
+/** The parts of the day before, so that the list and the chart have something to show. */
+export function playEnded(playing: Playing): Promise<readonly CounterReturn[]> {
+  const { engine, shop, at } = playing;
+  const before = new Date(Date.parse(at) - 86_400_000).toISOString();
+  const { currency } = shop.policy;
+  return Promise.all(
+    endedReturns.map(async ({ receipt, diagnosis, decide, reason }) => {
+      const sale = shop.sales.find((one) => one.receipt === receipt);
+      const shelf = shop.parts.find(({ number }) => number === sale?.number);
+      const part = shelf?.part ?? 'starter';
+      const back = await openReturn(engine, shop, { part, shelf, sale, at: before });
+      const amount = sale?.price ?? 0;
+      const refund =
+        decide === 'accept'
+          ? { currency, lines: [{ line: 'price', amount } as const], total: amount }
+          : null;
+      return { ...back, diagnosis, closed: { at: before, decide, reason, refund, by: null } };
+    }),
+  );
 }
 
 async function play(playing: Playing, invented: InventedReturn): Promise<CounterReturn> {

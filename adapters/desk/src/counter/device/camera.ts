@@ -44,10 +44,11 @@ export async function watchForCode(
     for (const track of stream.getTracks()) track.stop();
     video.srcObject = null;
   };
+  const isEnded = (): boolean => ending.signal.aborted;
   const look = async (): Promise<void> => {
-    while (!ending.signal.aborted) {
+    while (!isEnded()) {
       const [code] = await detector.detect(video).catch(() => []);
-      if (code !== undefined && !ending.signal.aborted) {
+      if (code !== undefined && !isEnded()) {
         end();
         found(code.rawValue);
         return;

@@ -58,7 +58,7 @@ export interface CounterEngine {
 export const counterCalls = ['open', 'lay', 'take', 'say', 'figures', 'readCase', 'slip'] as const;
 
 /** What an engine is made with. */
-export interface CounterEngineParts {
+interface CounterEngineParts {
   /** The flows of returns, by id. */
   readonly charts: Readonly<Record<string, Chart>>;
   /** The no-start flow, which is loaded once a case of it comes in. */

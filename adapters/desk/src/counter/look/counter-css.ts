@@ -66,7 +66,7 @@ const css = `
 .figure .means { grid-column: 1 / -1; min-block-size: 1.4em; color: var(--i2); }
 .figure .means.wrong { color: var(--i); font-weight: 700; }
 .figure .means.wrong::before { content: '! '; color: var(--a); }
-.bench-ruler { display: block; inline-size: 100%; max-inline-size: 36rem; block-size: auto; overflow: visible; direction: ltr; }
+.bench-ruler { display: block; inline-size: 100%; max-inline-size: 30rem; block-size: auto; overflow: visible; direction: ltr; }
 .bench-ruler text { font-size: 14px; fill: var(--i2); font-family: inherit; font-variant-numeric: tabular-nums lining-nums; }
 .bench-ruler .label.here { fill: var(--i); font-weight: 700; }
 .bench-ruler .axis { stroke: var(--i); stroke-width: 1.5; }
@@ -108,7 +108,7 @@ const css = `
 .facts, .vehicle { display: grid; gap: .5rem; padding: .75rem .8rem .8rem; background: var(--p2); border: 1px solid var(--l); }
 .fields { display: grid; grid-template-columns: 1fr 1fr; gap: .45rem .7rem; }
 .field { display: grid; gap: .1rem; min-inline-size: 0; align-content: start; }
-.field.name { grid-column: 1 / -1; }
+.field.name, .field.picked { grid-column: 1 / -1; }
 .field span { font-size: .85em; color: var(--i2); }
 .fields input, .fields select { min-block-size: 44px; min-inline-size: 0; inline-size: 100%; padding-inline: .5rem; border: 1px solid var(--i2); border-radius: 2px; background: var(--p); }
 .file { position: relative; overflow: hidden; justify-self: start; }
@@ -144,13 +144,15 @@ const css = `
 .report kbd { font: inherit; font-weight: 700; white-space: nowrap; }
 .report .refused { font-weight: 700; }
 .wide { overflow-x: auto; }
+.wide table { min-inline-size: 34rem; overflow-wrap: normal; }
 .day-pick { justify-self: start; }
 .sums { display: grid; gap: .4rem; padding: .9rem 1rem; border: 1px solid var(--i); background: var(--p2); justify-self: start; }
 .sums .paid { font-weight: 700; }
 .led { display: grid; gap: .9rem; }
 .led li { display: flex; flex-wrap: wrap; gap: 0 1rem; align-items: baseline; }
 .led b { flex: 1 0 100%; }
-.marks { max-inline-size: 100%; block-size: auto; }
+.marks { display: block; max-inline-size: 100%; block-size: auto; }
+[dir='rtl'] .marks { transform: scaleX(-1); }
 .marks .good { fill: var(--here); stroke: var(--i); stroke-width: 1; }
 .marks .failed { fill: none; stroke: var(--i); stroke-width: 1.5; }
 .printed { display: none; }
@@ -184,11 +186,12 @@ const css = `
   .slip header p, .slip h3, .small-print { color: #000; }
   .small-print ul { columns: 2; }
   .printed { display: grid; gap: .5rem; }
+  .printed .strip-block ol { columns: 2; column-gap: 8mm; }
   .printed header { display: flex; justify-content: space-between; gap: 1.5rem; border-block-end: 1px solid #000; padding-block-end: .4rem; }
   .printed h1 { font-size: 1.4em; font-weight: 700; }
   .printed h2 { font-weight: 700; }
-  .printed section { break-inside: avoid; }
-  .printed .strip { padding: 0; background: none; break-inside: auto; }
+  .printed .lead { font-weight: 700; font-size: 1.3em; }
+  .printed .block:not(.strip-block) { break-inside: avoid; }
   .printed li { break-inside: avoid; }
   .printed dl { margin: 0; }
   .printed dl div { display: flex; gap: .5rem; }

@@ -10,7 +10,7 @@ export type EndedReturn = CounterReturn & {
 };
 
 /** What was paid back in one currency, in its minor units. */
-export interface PaidBack {
+interface PaidBack {
   readonly currency: string;
   /** Everything that was paid back, deposits included. */
   readonly total: number;

@@ -3,7 +3,7 @@
  */
 
 /** How many decimals the amounts of a currency have. */
-export function decimalsOf(currency: string): number {
+function decimalsOf(currency: string): number {
   const money = new Intl.NumberFormat('en', { style: 'currency', currency });
   return money.resolvedOptions().maximumFractionDigits ?? 2;
 }

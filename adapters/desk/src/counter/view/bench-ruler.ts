@@ -7,7 +7,7 @@ import type { Speaker } from '@keyturn/language';
 import { html, nothing, svg, type TemplateResult } from 'lit-html';
 
 /** Units of the drawing; the page scales it. */
-const [width, axis] = [520, 40];
+const [width, axis] = [400, 40];
 
 /** Two standard uncertainties: the true value is in there 19 times out of 20. */
 const coverage = 2;

@@ -114,7 +114,7 @@ function picker(given: {
   readonly value: string;
   readonly pick: (value: string) => void;
 }): TemplateResult {
-  return html`<label class="field">
+  return html`<label class="field picked">
     <span>${given.label}</span>
     <select
       @change=${(event: Event) => {

@@ -26,16 +26,16 @@ function whole({ title, head, lead, blocks, code, foot }: Sheet, of: string): Te
         <figcaption>${code.caption}</figcaption>
       </figure>
     </header>
-    <p class="slip-title">${lead.title}</p>
+    <p class="lead">${lead.title}</p>
     <p>${lead.text}</p>
     ${blocks.map(
       (block) =>
-        html`<section class=${block.kind}>
+        html`<section class=${`block ${block.kind}-block`}>
           <h2>${block.heading}</h2>
           ${inside(block)}
         </section>`,
     )}
-    ${foot.map((line) => html`<p class="foot">${line}</p>`)}`;
+    ${foot.map((line) => html`<p class="last">${line}</p>`)}`;
 }
 
 function inside(block: Block): unknown {
