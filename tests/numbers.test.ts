@@ -420,8 +420,15 @@ test('every limit is listed, and answered or told what it needs', () => {
     .flatMap((line) => (line.includes(': ') && /^[a-z]/.test(line) ? line.split(': ', 1) : []));
   expect(names.length).toBeGreaterThan(30);
   const given = '600 A SAE petrol 2.0 L 20 °C rest 12.5 V crank 10.2 V 160 A';
-  const replies = names.map((name) => answerQuestion(`limit ${name} ${given}`).type);
-  expect(new Set(replies)).toEqual(new Set(['answered']));
+  for (const name of names) {
+    const reply = answerQuestion(`limit ${name} ${given}`);
+    // The torque of a thread is a question of its own, which is what is offered.
+    if (reply.type === 'unanswered') {
+      expect(name).toMatch(/^torque\./);
+      expect(reply.reasons.join(' ')).toMatch(/needs (?:bolt|stud|post)/);
+      expect(reply.examples.join(' ')).toContain('torque of an M8');
+    }
+  }
 });
 
 describe('the program', () => {

@@ -147,17 +147,17 @@ export const de = {
     borderline: 'zu knapp für ein Urteil',
     unanswered: 'nicht festzustellen',
     change: 'Was daran etwas geändert hätte',
-    changed: '{{name}}: Mit „{{answers}}“ wäre es gewesen: {{decision}}.',
+    changed: '{{name}}: Bei „{{answers}}“ hätte es geheißen: {{decision}}.',
     measure: 'Am Fahrzeug messen, bevor ein weiteres Teil eingebaut wird',
     rights: 'Ihre Rechte',
-    law: 'Das Verbraucherrecht an Ihrem Ort geht vor: Nichts hier nimmt ein Recht, das es gibt.',
+    law: 'Das Verbraucherrecht an Ihrem Ort geht vor: Nichts, was hier gesagt wird, nimmt Ihnen ein Recht, das es Ihnen gibt.',
     short: '{{decision}} ({{reason}})',
   },
   refund: {
-    heading: 'Was zurückgezahlt wird',
+    heading: 'Was Sie zurückbekommen',
     price: '{{amount}} für das Teil bezahlt',
-    restocking: '{{amount}} für das Wiedereinlagern einbehalten',
-    restockingShare: '{{amount}}: {{share}} des Preises für das Wiedereinlagern einbehalten',
+    restocking: '{{amount}} als Wiedereinlagerungsgebühr einbehalten',
+    restockingShare: '{{amount}}: {{share}} des Preises als Wiedereinlagerungsgebühr einbehalten',
     usedShare:
       '{{amount}}: nach {{months}} Monaten Nutzung werden {{share}} des Preises zurückgezahlt',
     usedMonths:

@@ -150,11 +150,11 @@ export const pl = {
   decision: {
     do: 'Co teraz zrobić',
     again: 'Potem proszę odpowiedzieć jeszcze raz: {{names}}. Cała reszta zostaje bez zmian.',
-    rests: 'Na czym to się opiera',
-    borderline: 'zbyt blisko granicy, by rozstrzygnąć',
+    rests: 'Na czym opiera się wynik',
+    borderline: 'zbyt blisko granicy',
     unanswered: 'nie dało się ustalić',
-    change: 'Co by to zmieniło',
-    changed: '{{name}}: przy odpowiedzi „{{answers}}” byłoby: {{decision}}.',
+    change: 'Co zmieniłoby wynik',
+    changed: '{{name}}: przy odpowiedzi „{{answers}}” wynik byłby: {{decision}}.',
     measure: 'Zmierzyć w pojeździe, zanim zostanie założona następna część',
     rights: 'Prawa klienta',
     law: 'Miejscowe prawo konsumenckie ma pierwszeństwo: nic, co tu powiedziano, nie odbiera praw, które ono daje.',
@@ -162,12 +162,12 @@ export const pl = {
   },
   refund: {
     heading: 'Co zostanie zwrócone',
-    price: '{{amount}} zapłacone za część',
-    restocking: '{{amount}} potrącone za ponowne przyjęcie na magazyn',
-    restockingShare: '{{amount}}: {{share}} ceny potrącone za ponowne przyjęcie na magazyn',
-    usedShare: '{{amount}}: liczba miesięcy używania: {{months}}, zwracana część ceny: {{share}}',
-    usedMonths: '{{amount}}: liczba miesięcy używania: {{months}}, pozostało {{left}} z {{of}}',
-    deposit: '{{amount}} kaucji za starą część',
+    price: '{{amount}}: cena zapłacona za część',
+    restocking: '{{amount}}: potrącenie za ponowne przyjęcie do magazynu',
+    restockingShare: '{{amount}}: potrącenie za ponowne przyjęcie do magazynu, {{share}} ceny',
+    usedShare: '{{amount}}: po {{months}} mies. używania zwracane jest {{share}} ceny',
+    usedMonths: '{{amount}}: po {{months}} mies. używania pozostało {{left}} z {{of}} mies.',
+    deposit: '{{amount}}: kaucja za starą część',
     total: '{{amount}} razem',
   },
   interrupt: {
@@ -203,7 +203,7 @@ export const pl = {
     'handed-over': 'Przekazane. Osoba przejmująca widzi każdą odpowiedź i każdy odczyt.',
     ended: 'Ta sprawa jest zamknięta. Bezpiecznej drogi.',
     decided:
-      'Taka jest decyzja na teraz. To, co okaże się później, można podać w każdej chwili i zostanie wtedy wzięte pod uwagę.',
+      'Taka jest decyzja przy tym, co teraz wiadomo. To, co okaże się później, można podać w każdej chwili i zostanie wtedy wzięte pod uwagę.',
   },
   refused: {
     'unknown-check': 'Nie ma tu sprawdzenia o nazwie „{{given}}”. {{possible}}',
@@ -217,7 +217,7 @@ export const pl = {
     'day-to-come':
       'Dzień „{{given}}” jeszcze nie nadszedł, więc to nie może się zgadzać: {{name}}. Proszę podać dzień, na przykład 2026-01-31. {{possible}}',
     'no-terms':
-      'Warunki tego sklepu nie są tu znane, więc nie wiadomo, co oznacza {{given}}: {{name}}. Proszę powiedzieć, co pasuje. {{possible}}',
+      'Warunki tego sklepu nie są tu znane, więc nie wiadomo, co oznacza {{given}}: {{name}}. Proszę wybrać, co pasuje. {{possible}}',
     'one-choice': '{{name}}: prawdziwa jest tylko jedna odpowiedź. {{possible}}',
     'not-this-kind': '„{{given}}” nie jest odpowiedzią na to: {{name}}. {{possible}}',
     'not-answered-yet': '{{name}}: nie ma jeszcze odpowiedzi, więc nie ma czego poprawiać.',
