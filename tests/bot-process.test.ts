@@ -38,14 +38,14 @@ beforeAll(async () => {
     platform: 'node',
     format: 'esm',
     conditions: ['source'],
-    external: ['@photostructure/sqlite', 'grammy', 'pg'],
+    external: ['@photostructure/sqlite', '@resvg/resvg-js', 'grammy', 'pg'],
     define: {
       'import.meta.url': JSON.stringify(
         new URL('../packages/flows/src/index.ts', import.meta.url).href,
       ),
     },
     banner: {
-      js: "import { createRequire } from 'node:module'; const require = createRequire(process.argv[1]);",
+      js: "import { createRequire as requireFrom } from 'node:module'; const require = requireFrom(process.argv[1]);",
     },
     logLevel: 'error',
   });

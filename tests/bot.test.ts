@@ -42,7 +42,7 @@ async function wholeCase(running: RunningBot): Promise<readonly Sent[]> {
   const person = driver(running, writer);
   await person.say('my car does not start');
   for (const label of ['at home', 'yes, safe', 'petrol']) await person.tap(label);
-  await person.say('it just clicks fast, and the battery is 6 years old');
+  await person.say('it just clicks fast, and the battery is 2 years old');
   for (let turns = 0; turns < 60 && !isOver(person.all()); turns += 1) {
     const { text, keys } = person.keyboard();
     if (text.includes('is it safe to go on')) await person.tap(0);
@@ -63,7 +63,7 @@ describe('a whole case', () => {
     expect(counted(sent, 'Most likely at fault')).toBeGreaterThan(0);
     const summary = sent.find(({ text }) => text.startsWith('Summary for the workshop'));
     expect(summary?.text).toContain('What happens at start: fast clicking.');
-    expect(summary?.text).toContain('6 years');
+    expect(summary?.text).toContain('2 years');
     expect(summary?.keys).toEqual([]);
     expect(sent.at(-1)?.keys.map(({ text }) => text)).toEqual(['Begin a new case']);
     expect(running.errors).toEqual([]);

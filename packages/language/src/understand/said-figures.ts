@@ -105,8 +105,20 @@ function isSmall(word: string, { words }: Lexicon): boolean {
   );
 }
 
-/** True where a question answered in words is in hand, to which a figure may belong: "3 clicks". */
+/** Units of a meter, which nothing that is told in words has. */
+const electrical: ReadonlySet<string | undefined> = new Set(['V', 'mV', 'A']);
+
+/**
+ * True where a question answered in words is in hand, to which a figure may belong: "3 clicks". One
+ * with a unit is a reading all the same: "rest 124 V".
+ */
 function isAboutWords(turn: Turn): boolean {
+  const { tokens, listener } = turn;
+  const hasUnit = tokens.some(
+    ({ kind }, at) =>
+      kind === 'number' && electrical.has(listener.lexicon.readUnit(tokens, at + 1)?.code),
+  );
+  if (hasUnit) return false;
   return optionsInHand(turn)?.check.form.kind === 'choice' && readChoice(turn) !== undefined;
 }
 

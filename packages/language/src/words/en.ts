@@ -216,7 +216,7 @@ export const enWords: Words = {
     `),
     repeat: list(`
       repeat, again, once more, say again, say that again, what do you mean, what was the question,
-      pardon, repeat that, repeat the question, come again, didn’t catch that, could you repeat,
+      pardon, repeat that, repeat the question, come again, could you repeat,
       ask me again, I didn’t understand, don’t understand the question, rephrase it, say it
       differently, huh, read it out again, tell me again, put it more simply, simpler please, in
       plain words, not following you
@@ -234,8 +234,8 @@ export const enWords: Words = {
     stop: list(`
       stop, quit, exit, end, bye, goodbye, stop here, stop now, i want to stop, leave, pause,
       later, come back later, enough, cancel, give up, i give up, abort, leave me alone, end the
-      conversation, close the chat, close this, terminate, no more questions, stop asking, never
-      mind, cheerio, end chat, finish here, call it a day, I’m out, I’ve had enough
+      conversation, close the chat, terminate, no more questions, stop asking, never
+      mind, cheerio, end chat, finish here, call it a day, I’ve had enough
     `),
     language: list(`
       language, change language, other language, another language, switch language, different
