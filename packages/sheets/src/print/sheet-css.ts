@@ -5,7 +5,9 @@ import { familyNames, type Typeface } from './typeface.ts';
 
 /**
  * The look of a sheet on paper: black on white, the findings as a printed strip, so that it reads
- * the same from a cheap printer. The page's own size is left to the printer: A4 or Letter.
+ * the same from a cheap printer. The page's own size is left to the printer: A4 or Letter. Contextual
+ * alternates (`calt`) are off: they have no code point of their own, and an Arabic one could not be
+ * copied out of a PDF. The joined forms of letters are not among them.
  */
 export function sheetCss(
   { direction, title, case: kase }: Sheet,
@@ -17,7 +19,7 @@ export function sheetCss(
 @page{margin:12mm 14mm 15mm;
 @bottom-${begin}{content:'${escapeCss(`${title} · ${isolated(kase.id, direction)}`)}';font:8pt ${familyNames(typefaces)};color:#3f3a33}
 @bottom-${end}{content:counter(page) ' / ' counter(pages);font:8pt ${familyNames(typefaces)};color:#3f3a33}}
-body{font:9.5pt/1.35 ${familyNames(typefaces)};color:#000;background:#fff;overflow-wrap:anywhere;-webkit-print-color-adjust:exact;print-color-adjust:exact}
+body{font:9.5pt/1.35 ${familyNames(typefaces)};color:#000;background:#fff;font-variant-ligatures:no-contextual;overflow-wrap:anywhere;-webkit-print-color-adjust:exact;print-color-adjust:exact}
 @media screen{body{max-width:190mm;margin:0 auto;padding:10mm 4mm}}
 ul,ol{list-style:none}
 h1{font-size:20pt;line-height:1.1}

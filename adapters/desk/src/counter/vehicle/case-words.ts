@@ -1,9 +1,9 @@
 /**
  * Why a case of a vehicle is left out, in words.
  */
-import type { CounterVoice } from '../counter-voice.ts';
-import { nameOf } from '../view/page.ts';
 import { fill } from '../../wording.ts';
+import type { CounterVoice } from '../counter-voice.ts';
+import { nameOf } from '../return/part-name.ts';
 import type { CounterWords } from '../words/counter-words.ts';
 import type { Misfit } from './fit-of-case.ts';
 import type { VehicleReading } from './read-vehicle-case.ts';

@@ -4,8 +4,8 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { fill, timeOfDay } from '../../wording.ts';
 import { isEnded, shopDayOf, sumsOf, type EndedReturn } from '../return/day.ts';
+import { nameOf } from '../return/part-name.ts';
 import { backKey } from './keys-help.ts';
-import { nameOf } from './page.ts';
 import type { Shown } from './shown.ts';
 
 /** Draws the list. */

@@ -9,6 +9,7 @@ import { keyView, numbered } from '../../view/key.ts';
 import { fill, timeOfDay } from '../../wording.ts';
 import { keyOf, type CounterCommand } from '../keys.ts';
 import type { CounterReturn } from '../return/counter-return.ts';
+import { nameOf } from '../return/part-name.ts';
 import { cameGood } from './came-good.ts';
 import { caseCard } from './case-card.ts';
 import { dayList } from './day-list.ts';
@@ -252,12 +253,6 @@ function waiting(shown: Shown): TemplateResult | typeof nothing {
       )}
     </ol>
   </nav>`;
-}
-
-/** What a return is called: the part by its name and receipt, or what kind of part it is. */
-export function nameOf({ words }: Pick<Shown, 'words'>, back: CounterReturn): string {
-  const named = [back.name, back.receipt || back.number].filter((text) => text !== '');
-  return named.length > 0 ? named.join(' · ') : words[back.part];
 }
 
 function stateOf(shown: Shown, { part, sitting }: CounterReturn): string {

@@ -1,0 +1,535 @@
+/**
+ * What is done with the returns at the counter: opened, taken further, ended, each of them kept. It
+ * draws nothing; what takes long is done by the engine.
+ */
+import type { Flow, Input } from '@keyturn/core';
+import { answering, type Laid, type Turned } from '../engine/engine.ts';
+import { fill } from '../wording.ts';
+import type { CounterVoice } from './counter-voice.ts';
+import { inventedReturns } from './demo/invented-shop.ts';
+import { rememberedReturn, rememberReturn } from './device/last-return.ts';
+import type { CounterEngine } from './engine/counter-engine.ts';
+import { figuresGiven } from './engine/figures-given.ts';
+import { inHandOf, type Lying } from './in-hand.ts';
+import { flowOf, type Closed, type CounterReturn } from './return/counter-return.ts';
+import { shopDayOf } from './return/day.ts';
+import { minorUnits, typedAmount } from './return/money.ts';
+import { answersOf, contextOf, labelsOf, openReturn, type KnownPart } from './return/opening.ts';
+import { lookUp } from './shop/scanned.ts';
+import type { CounterBook } from './store/counter-book.ts';
+import { faultWords, misfitWords } from './vehicle/case-words.ts';
+import { caseTaken, olderCase } from './vehicle/case-taken.ts';
+import { misfitOf } from './vehicle/fit-of-case.ts';
+import { emptyHand, type Hand, type InHand, type PartField, type Shown } from './view/shown.ts';
+import { figuresInHand } from './view/step-card.ts';
+import type { CounterWords } from './words/counter-words.ts';
+
+/** What the work is done with. */
+export interface CounterWorkSetup {
+  /** The flows of returns, by id. */
+  readonly flows: Readonly<Record<string, Flow>>;
+  readonly engine: CounterEngine;
+  readonly book: CounterBook;
+  readonly voice: CounterVoice;
+  /** Shows how things stand; `isMoved`: what is to be done next is another thing. */
+  readonly show: (isMoved: boolean) => void;
+  /** A language was asked for in words; BCP 47 tag. */
+  readonly goOnIn: (tag: string) => void;
+}
+
+/** The work at one counter. */
+export class CounterWork {
+  readonly #setup: CounterWorkSetup;
+  readonly #voice: CounterVoice;
+  readonly #book: CounterBook;
+  #lying: Lying | undefined;
+  /** The returns whose answer is being worked on. */
+  readonly #busy = new Set<string>();
+  #hand: Hand = emptyHand;
+  #screen: Shown['screen'] = 'counter';
+  #notices: readonly string[] = [];
+
+  constructor(setup: CounterWorkSetup) {
+    this.#setup = setup;
+    this.#voice = setup.voice;
+    this.#book = setup.book;
+  }
+
+  /** The return in hand, as it is kept. */
+  get back(): CounterReturn | undefined {
+    return this.#book.open(this.#lying?.id);
+  }
+
+  /** All of the return in hand that is shown. */
+  get inHand(): InHand | undefined {
+    const [lying, back] = [this.#lying, this.back];
+    const flow = back === undefined ? undefined : this.#setup.flows[flowOf[back.part]];
+    if (lying === undefined || back === undefined || flow === undefined) return undefined;
+    return inHandOf(lying, { back, flow, voice: this.#voice, isBusy: this.#busy.has(back.id) });
+  }
+
+  /** What the hand has begun. */
+  get hand(): Hand {
+    return this.#hand;
+  }
+
+  /** What the clerk looks at. */
+  get screen(): Shown['screen'] {
+    return this.#screen;
+  }
+
+  /** What is to be said of what happened last. */
+  get notices(): readonly string[] {
+    return this.#notices;
+  }
+
+  /** Today where the shop is; ISO 8601. */
+  get today(): string {
+    return shopDayOf(now(), this.#book.shop?.policy ?? null);
+  }
+
+  /** The other returns on the counter, the oldest first. */
+  get waiting(): readonly CounterReturn[] {
+    return this.#book.onCounter.filter(({ id }) => id !== this.#lying?.id);
+  }
+
+  /** Begins with what was kept: the return that was in hand lies there again. */
+  async begin(isKept: boolean): Promise<void> {
+    const { unfit } = this.#book;
+    if (!isKept) this.#notices = [this.#words.notKept];
+    else if (unfit > 0) this.#notices = [fill(this.#words.unfit, { count: unfit })];
+    const before = rememberedReturn();
+    if (before !== undefined && this.#book.open(before) !== undefined) await this.choose(before);
+    else this.#show(true);
+  }
+
+  /** Works out anew what is in words: the language has changed. */
+  async tellAnew(): Promise<void> {
+    this.#show(false);
+    await this.#weigh();
+    await this.#writeSlip();
+  }
+
+  /** Another window has changed something. */
+  async readAgain(): Promise<void> {
+    const id = this.#lying?.id;
+    const version = this.#book.open(id)?.version;
+    await this.#book.read();
+    const now = this.#book.open(id);
+    if (id !== undefined && now === undefined) this.#leaveReturn(this.#words.gone);
+    else if (now !== undefined && now.version !== version) {
+      await this.choose(now.id, this.#words.conflict);
+    } else this.#show(false);
+  }
+
+  /** Puts a return before the clerk. */
+  async choose(id: string, notice?: string): Promise<void> {
+    const back = this.#book.open(id);
+    if (back === undefined) return;
+    await this.trying(async () => {
+      const laid = await this.#setup.engine.lay(back.sitting);
+      this.#lie({ id, laid, unclear: undefined, figures: {} });
+      this.#notices = notice === undefined ? [] : [notice];
+      await this.#weigh();
+      this.#show(true);
+      await this.#writeSlip();
+    });
+  }
+
+  #lie(lying: Lying): void {
+    this.#lying = lying;
+    this.#hand = emptyHand;
+    this.#screen = 'counter';
+    rememberReturn(lying.id);
+  }
+
+  #leaveReturn(notice?: string): void {
+    this.handsOff();
+    this.#notices = notice === undefined ? [] : [notice];
+    this.#show(true);
+  }
+
+  /** Opens a return, or goes on with that of the same receipt. */
+  async open(known: KnownPart): Promise<void> {
+    const receipt = known.sale?.receipt;
+    const same = this.#book.onCounter.find(
+      (back) => receipt !== undefined && back.receipt === receipt,
+    );
+    if (same !== undefined) {
+      await this.choose(same.id);
+      return;
+    }
+    await this.trying(async () => {
+      const back = await openReturn(this.#setup.engine, this.#book.shop, { ...known, at: now() });
+      await this.keep(back);
+      await this.choose(back.id);
+    });
+  }
+
+  /** What was scanned, or typed into the line: a sale, a part, a case, or words. */
+  async enter(text: string, how: 'typed' | 'scanned'): Promise<void> {
+    const scanned = lookUp(text, this.#book.shop);
+    const back = this.back;
+    switch (scanned.type) {
+      case 'sale':
+        await this.#known({ part: scanned.part.part, shelf: scanned.part, sale: scanned.sale });
+        return;
+      case 'part':
+        await this.#known({ part: scanned.part.part, shelf: scanned.part });
+        return;
+      case 'case':
+        if (back === undefined) this.notice(this.#words.caseNeedsPart);
+        else await this.#offerCase(scanned.text);
+        return;
+      case 'unknown': {
+        const locale = this.#voice.tag;
+        if (back === undefined || how === 'scanned') {
+          this.notice(fill(this.#words.unknownScan, { text: text.slice(0, 60) }));
+        } else {
+          await this.#turn((sitting) =>
+            this.#setup.engine.say(sitting, { at: now(), line: text, locale }),
+          );
+        }
+      }
+    }
+  }
+
+  /** A part that the shop knows: told of the return in hand where nothing is known of that yet. */
+  async #known(known: KnownPart): Promise<void> {
+    const back = this.back;
+    const isBare =
+      back?.receipt === '' && (back.number === '' || back.number === known.shelf?.number);
+    if (back === undefined || !isBare || back.part !== known.part) {
+      await this.open(known);
+      return;
+    }
+    this.alter({ ...labelsOf(known) });
+    const answers = answersOf(known.sale);
+    await this.take(
+      { type: 'context', set: contextOf(known) },
+      ...(answers.length === 0 ? [] : [{ type: 'answers', answers } as const]),
+    );
+  }
+
+  /** A case of a vehicle from its file. */
+  async caseFile(file: File): Promise<void> {
+    await this.trying(async () => {
+      await this.#offerCase(await file.text());
+    });
+  }
+
+  /** Reads a case of a vehicle; whether it is this customer's is asked. */
+  async #offerCase(text: string): Promise<void> {
+    const id = this.back?.id ?? '';
+    this.#busy.add(id);
+    this.#notices = [];
+    this.#show(false);
+    await this.trying(async () => {
+      const reading = await this.#setup.engine.readCase(text).finally(() => this.#busy.delete(id));
+      const back = this.back;
+      if (back === undefined) return;
+      if (reading.type === 'fault') {
+        this.notice(faultWords(this.#words, reading.fault));
+        return;
+      }
+      const sale = this.#book.shop?.sales.find(({ receipt }) => receipt === back.receipt);
+      const others = this.#book.all;
+      const misfit = misfitOf(reading.case, { back, sale, others });
+      if (misfit !== undefined) {
+        this.notice(misfitWords(misfit, this.#voice));
+        return;
+      }
+      this.#hand = { ...emptyHand, offered: reading.case };
+      this.#notices = [];
+      this.#show(true);
+    });
+  }
+
+  /** The case that was offered is this vehicle's, or it is left out. */
+  async useCase(isThis: boolean): Promise<void> {
+    const { offered } = this.#hand;
+    const back = this.back;
+    this.#hand = emptyHand;
+    if (offered === null || back === undefined || !isThis) {
+      this.notice(this.#words.caseLeft);
+      this.#show(true);
+      return;
+    }
+    const { change, inputs } = caseTaken(offered, back);
+    this.alter(change);
+    if (inputs.length === 0) this.#show(true);
+    else await this.take(...inputs);
+  }
+
+  /** A day of sale told afterwards may show that the case is older than the part. */
+  async #dropOlderCase(): Promise<void> {
+    const back = this.back;
+    const older = back === undefined ? undefined : olderCase(back);
+    if (older === undefined) return;
+    this.alter(older.change);
+    await this.take(...older.inputs);
+    this.notice(fill(this.#words.caseBefore, { sold: older.sold }));
+  }
+
+  /** Takes answers and other inputs for the return in hand. */
+  take(...inputs: readonly Input[]): Promise<void> {
+    return this.#turn((sitting) => this.#setup.engine.take(sitting, { at: now(), inputs }));
+  }
+
+  /** Takes what came in for the return in hand, one at a time. */
+  async #turn(work: (sitting: Laid['sitting']) => Promise<Turned>): Promise<void> {
+    const id = this.back?.id;
+    if (id === undefined || this.#busy.has(id)) return;
+    this.#busy.add(id);
+    this.#notices = [];
+    this.#show(false);
+    await this.trying(async () => {
+      const { laid, events, unclear, language } = await work(
+        this.#book.open(id)?.sitting ?? neverThere(),
+      );
+      this.#busy.delete(id);
+      const before = this.#book.open(id);
+      if (before === undefined) return;
+      const typed = Object.fromEntries(
+        Object.entries(before.typed).filter(
+          ([check]) => !events.some((event) => 'check' in event && event.check === check),
+        ),
+      );
+      const next = { ...before, sitting: laid.sitting, typed };
+      this.#book.hold(next);
+      if (this.#lying?.id === id) {
+        this.#lie({ id, laid, unclear, figures: {} });
+        await this.#weigh();
+        this.#show(true);
+      }
+      if (events.length > 0) await this.keep({ ...next, version: next.version + 1 });
+      if (language !== undefined) this.#setup.goOnIn(language);
+      await this.#dropOlderCase();
+      await this.#writeSlip();
+    });
+    this.#busy.delete(id);
+  }
+
+  /** Keeps a return; where another window was first, theirs is shown. */
+  async keep(back: CounterReturn): Promise<void> {
+    const held = await this.#book.keep(back);
+    if (held === 'kept' || this.#lying?.id !== back.id) return;
+    if (held === 'theirs') await this.choose(back.id, this.#words.conflict);
+    else this.#leaveReturn(this.#words.gone);
+  }
+
+  /** The return in hand with something of it changed, kept. */
+  alter(change: Partial<CounterReturn>): void {
+    const back = this.back;
+    if (back === undefined) return;
+    void this.trying(() => this.keep({ ...back, ...change, version: back.version + 1 }));
+  }
+
+  /** Works out what stands on the scales of the figures that are asked for. */
+  async #weigh(): Promise<void> {
+    const inHand = this.inHand;
+    if (inHand === undefined) return;
+    const { back } = inHand;
+    const checks = figuresInHand(this.#hand, inHand);
+    if (checks.length === 0) return;
+    const typed = Object.fromEntries(checks.map((check) => [check, back.typed[check] ?? '']));
+    const figures = await this.#setup.engine.figures(back.sitting, {
+      at: now(),
+      locale: this.#voice.tag,
+      typed,
+    });
+    const lying = this.#lying;
+    const isStill = checks.every((check) => (this.back?.typed[check] ?? '') === typed[check]);
+    if (lying?.id !== back.id || !isStill) return;
+    this.#lying = { ...lying, figures };
+    this.#show(false);
+  }
+
+  /** Writes the slip of a decision as it is printed. */
+  async #writeSlip(): Promise<void> {
+    const back = this.back;
+    if (back === undefined || back.sitting.case.state.decision === null) return;
+    const { timeZone: here } = new Intl.DateTimeFormat().resolvedOptions();
+    const sheet = await this.#setup.engine.slip(back.sitting, {
+      made: now(),
+      locale: this.#voice.tag,
+      timeZone: this.#book.shop?.policy['time-zone'] ?? here,
+    });
+    const lying = this.#lying;
+    if (lying?.id !== back.id || this.back?.sitting !== back.sitting) return;
+    this.#lying = { ...lying, sheet };
+    this.#show(false);
+  }
+
+  /** Writes the slip as of now. False where that went wrong, which is said. */
+  async writeSlipNow(): Promise<boolean> {
+    let isWritten = false;
+    await this.trying(async () => {
+      await this.#writeSlip();
+      isWritten = true;
+    });
+    return isWritten;
+  }
+
+  /** Takes the figures that were typed. Gives the check of the first that cannot be taken. */
+  async takeFigures(): Promise<string | undefined> {
+    await this.trying(() => this.#weigh());
+    const inHand = this.inHand;
+    if (inHand === undefined) return undefined;
+    const { figures, back } = inHand;
+    const given = figuresGiven(figuresInHand(this.#hand, inHand), back.typed, figures);
+    if (given.type === 'wrong') return given.check;
+    if (given.type === 'none') {
+      this.notice(this.#words.figureNeeded);
+      return undefined;
+    }
+    const { answers } = given;
+    const [only] = answers;
+    if (this.#hand.asking !== null && only !== undefined) {
+      await this.take(answering(back.sitting.case, only.check, only.value));
+    } else await this.take({ type: 'answers', answers });
+    return undefined;
+  }
+
+  /** The hand begins something, or goes on with it. */
+  hold(change: Partial<Hand>): void {
+    this.#hand = { ...this.#hand, ...change };
+    this.#show('asking' in change || 'open' in change);
+    if ('asking' in change) void this.trying(() => this.#weigh());
+  }
+
+  /** What the hand had begun is dropped. */
+  holdNothing(): void {
+    this.#hand = emptyHand;
+    this.#show(false);
+  }
+
+  /** Looks at another screen. */
+  go(screen: Shown['screen']): void {
+    this.#screen = screen;
+    this.#show(true);
+  }
+
+  /** Back to the return in hand, from wherever the clerk is. */
+  backToCounter(): void {
+    this.#screen = 'counter';
+    this.holdNothing();
+  }
+
+  /** The return in hand waits on the counter; another can begin. */
+  layAside(): void {
+    this.#screen = 'counter';
+    this.#leaveReturn();
+  }
+
+  /** A figure as it is being typed. */
+  typed(check: string, text: string): void {
+    this.alter({ typed: { ...this.back?.typed, [check]: text } });
+    void this.trying(() => this.#weigh());
+  }
+
+  /** What is written of the part by hand. */
+  tell(field: PartField, text: string): void {
+    this.alter({ [field]: text });
+    this.#show(false);
+  }
+
+  /** The price that was paid, as it is typed. */
+  price(text: string): void {
+    const currency = this.#book.shop?.policy.currency;
+    if (currency === undefined || text.trim() === '') return;
+    const price = minorUnits(text, currency);
+    if (price === undefined) {
+      const values = { given: text.slice(0, 40), currency, example: typedAmount(12_900, currency) };
+      this.notice(fill(this.#words.priceWrong, values));
+    } else void this.take({ type: 'context', set: { 'sale.price': price } });
+  }
+
+  /** Puts the return in hand into the day's list, as it was decided. */
+  async intoList(): Promise<void> {
+    const by = this.back?.goodwill ?? null;
+    const decision = this.back?.sitting.case.state.decision ?? null;
+    if (by !== null) {
+      await this.#close({ decide: 'accept', reason: 'goodwill', refund: null, by });
+    } else if (decision !== null) {
+      const { decide, reason, refund = null } = decision;
+      await this.#close({ decide, reason, refund, by: null });
+    }
+  }
+
+  /** A lead takes it back, by name; null: not after all. */
+  goodwill(name: string | null): void {
+    if (name === '') {
+      this.notice(this.#words.goodwillNeeded);
+      return;
+    }
+    this.alter({ goodwill: name });
+    this.#hand = emptyHand;
+    this.#notices = [];
+    this.#show(true);
+  }
+
+  /** Ends the return in hand. */
+  async #close(closed: Omit<Closed, 'at'>): Promise<void> {
+    const back = this.back;
+    if (back === undefined || this.#busy.has(back.id)) return;
+    await this.trying(async () => {
+      await this.keep({ ...back, closed: { ...closed, at: now() }, version: back.version + 1 });
+      const words = this.#words;
+      const next = back.practice === inventedReturns[0]?.id ? [words.guideListed] : [];
+      this.#leaveReturn([words.listed, ...next].join(' '));
+    });
+  }
+
+  async remove(): Promise<void> {
+    const back = this.back;
+    if (back === undefined) return;
+    if (!this.#hand.removing) {
+      this.#hand = { ...this.#hand, removing: true };
+      this.#show(false);
+      return;
+    }
+    await this.trying(async () => {
+      await this.#book.remove(back.id);
+      this.#leaveReturn(this.#words.removed);
+    });
+  }
+
+  /** Nothing is in hand any more: another shop's returns lie on the counter. */
+  handsOff(): void {
+    this.#lying = undefined;
+    this.#hand = emptyHand;
+    rememberReturn(undefined);
+  }
+
+  /** Waits; what goes wrong is said. */
+  async trying(work: () => Promise<void>): Promise<void> {
+    try {
+      await work();
+    } catch (error) {
+      const reason = error instanceof Error ? error.message : String(error);
+      this.notice(fill(this.#words.failed, { reason }));
+    }
+  }
+
+  notice(text: string): void {
+    this.#notices = [text];
+    this.#show(false);
+  }
+
+  #show(isMoved: boolean): void {
+    this.#setup.show(isMoved);
+  }
+
+  get #words(): CounterWords {
+    return this.#voice.words;
+  }
+}
+
+function now(): string {
+  return new Date().toISOString();
+}
+
+function neverThere(): never {
+  throw new Error('the return is no longer on the counter');
+}

@@ -1,0 +1,59 @@
+/**
+ * The return in hand as it is shown: what is kept of it, and what was worked out of that.
+ */
+import type { Flow } from '@keyturn/core';
+import type { Rendered } from '@keyturn/language';
+import type { Sheet } from '@keyturn/sheets';
+import type { Laid, Turned } from '../engine/engine.ts';
+import type { CounterVoice } from './counter-voice.ts';
+import { inventedReturns } from './demo/invented-shop.ts';
+import type { TypedFigure } from './engine/counter-engine.ts';
+import type { CounterReturn } from './return/counter-return.ts';
+import type { InHand } from './view/shown.ts';
+
+/** What was worked out of the return in hand. */
+export interface Lying {
+  readonly id: string;
+  readonly laid: Laid;
+  readonly unclear: Turned['unclear'] | undefined;
+  /** The figures that are asked for now, by check. */
+  readonly figures: Readonly<Record<string, TypedFigure>>;
+  readonly sheet?: Sheet;
+}
+
+/** The return in hand in the language of the counter. */
+export function inHandOf(
+  lying: Lying,
+  given: {
+    readonly back: CounterReturn;
+    readonly flow: Flow;
+    readonly voice: CounterVoice;
+    readonly isBusy: boolean;
+  },
+): InHand {
+  const { back, flow, voice, isBusy } = given;
+  const speaker = voice.speakerFor(back.part);
+  return {
+    back,
+    laid: lying.laid,
+    flow,
+    speaker,
+    texts: voice.textsFor(back.part),
+    figures: lying.figures,
+    sheet: lying.sheet,
+    said: saidLast(lying, speaker),
+    isBusy,
+    invented: inventedReturns.find(({ id }) => id === back.practice),
+  };
+}
+
+/** What was said last and has no place of its own: readings and the decision have theirs. */
+function saidLast({ laid, unclear }: Lying, speaker: InHand['speaker']): readonly Rendered[] {
+  const said = laid.sitting.said.filter(
+    (message) =>
+      message.kind !== 'reading' &&
+      message.kind !== 'decision' &&
+      (message.kind !== 'tell' || message.tell !== 'opening'),
+  );
+  return [...(unclear === undefined ? [] : speaker.askBack(unclear)), ...speaker.render(said)];
+}

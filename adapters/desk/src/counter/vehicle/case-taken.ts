@@ -1,0 +1,46 @@
+/**
+ * What the case of the customer's vehicle changes in a return.
+ */
+import type { Input } from '@keyturn/core';
+import { answering } from '../../engine/engine.ts';
+import type { CounterReturn, VehicleCase } from '../return/counter-return.ts';
+import { soldNotBefore } from './fit-of-case.ts';
+
+/** What is kept with the return, and what its case is told. */
+export interface CaseTaken {
+  readonly change: Partial<CounterReturn>;
+  readonly inputs: readonly Input[];
+}
+
+/** A case not later than the sale tells on what the part was bought, and nothing of the part. */
+export function caseTaken(offered: VehicleCase, back: CounterReturn): CaseTaken {
+  const { code, proof } = offered;
+  if (soldNotBefore(offered, back) !== undefined) {
+    return { change: { diagnosis: boughtOn(offered) }, inputs: [] };
+  }
+  // A code beyond what a context holds is kept with the return alone.
+  const told: readonly Input[] =
+    code.length > 500 ? [] : [{ type: 'context', set: { case: code } }];
+  return {
+    change: { vehicle: offered },
+    inputs: [...told, answering(back.sitting.case, 'vehicle-proof', [proof[back.part]])],
+  };
+}
+
+/** A case that a day of sale told afterwards shows to be older than the part. */
+export function olderCase(
+  back: CounterReturn,
+): (CaseTaken & { readonly sold: string }) | undefined {
+  const { vehicle } = back;
+  const sold = vehicle === null ? undefined : soldNotBefore(vehicle, back);
+  if (vehicle === null || sold === undefined) return undefined;
+  return {
+    sold,
+    change: { vehicle: null, diagnosis: boughtOn(vehicle) },
+    inputs: [answering(back.sitting.case, 'vehicle-proof', ['incomplete'])],
+  };
+}
+
+function boughtOn({ fault, strength }: VehicleCase): CounterReturn['diagnosis'] {
+  return { by: 'case', fault, strength };
+}
