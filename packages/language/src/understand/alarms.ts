@@ -15,6 +15,8 @@ export interface Alarm {
   readonly interrupt: string;
   readonly terms: ReadonlySet<string>;
   readonly own: ReadonlySet<string>;
+  /** Those that are said of it more than of anything ordinary: "smoke", but not "battery". */
+  readonly signs: ReadonlySet<string>;
 }
 
 /** The interrupt that a text sounds most like, and how much it does, 0 to 1. */
@@ -22,6 +24,7 @@ export type Alarmed = (text: Spoken) => { readonly interrupt: string; readonly s
 
 /** The answers of a check, so far as they are told from interrupts. */
 interface Answered {
+  readonly topic: ReadonlySet<string>;
   readonly options: readonly {
     readonly spoken: readonly Spoken[];
     readonly terms: ReadonlySet<string>;
@@ -56,6 +59,9 @@ export function learnAlarms(
   };
 }
 
+/** The interrupt that is no emergency. */
+export const startsNow = 'starts-now';
+
 /** A word of an emergency that stands in so many of its phrases, or alone, tells of it. */
 const strongPhrases = 3;
 
@@ -68,8 +74,21 @@ export function alarmsOf(
     checks.flatMap(({ options }) => options.flatMap(({ terms }) => [...terms])),
   );
   const ids = [...new Set(interrupts.map(({ interrupt }) => interrupt))].filter(
-    (id) => id !== 'starts-now',
+    (id) => id !== startsNow,
   );
+  const topics = new Set(checks.flatMap(({ topic }) => [...topic]));
+  const ordinary = new Map<string, number>();
+  // An answer that says the same as an emergency is no ordinary one: "in a live lane".
+  const keyOf = (terms: Terms): string => terms.join(' ');
+  const dangers = new Set(
+    interrupts.filter(({ interrupt }) => interrupt !== startsNow).map(({ terms }) => keyOf(terms)),
+  );
+  const spoken = checks
+    .flatMap(({ options }) => options)
+    .filter((option) => !option.spoken.some(({ terms }) => dangers.has(keyOf(terms))))
+    .flatMap((option) => option.spoken);
+  for (const term of spoken.flatMap(({ terms }) => [...new Set(terms)]))
+    ordinary.set(term, (ordinary.get(term) ?? 0) + 1);
   return ids.map((interrupt) => {
     const terms = new Set(
       interrupts
@@ -82,7 +101,13 @@ export function alarmsOf(
       const holders = phrases.filter((phrase) => phrase.terms.includes(term));
       return holders.length >= strongPhrases || holders.some((phrase) => phrase.terms.length === 1);
     };
+    const signs = [...terms].filter((term) => {
+      const holders = phrases.filter((phrase) => phrase.terms.includes(term)).length;
+      // What most of its phrases name is the thing, and not what is wrong with it.
+      const isThing = topics.has(term) || holders > phrases.length / 2;
+      return !isThing && holders >= (ordinary.get(term) ?? 0);
+    });
     const own = [...terms].filter((term) => !answered.has(term) && isStrong(term));
-    return { interrupt, terms, own: new Set(own) };
+    return { interrupt, terms, own: new Set(own), signs: new Set(signs) };
   });
 }

@@ -1,9 +1,10 @@
 import type { Input } from '@keyturn/core';
+import { startsNow } from './alarms.ts';
 import { chooseOption } from './choices.ts';
 import type { Fit } from './fit.ts';
-import { findPhrase, hear, says } from '../typed/heard.ts';
+import { findPhrase, hear, isPhrase, says } from '../typed/heard.ts';
 import type { Lexicon } from './lexicon.ts';
-import { findInterrupt, findTalk, saysOver } from './talk.ts';
+import { findInterrupt, findJoined, findTalk, saysOver } from './talk.ts';
 import { type Turn, input, optionsInHand } from './turn.ts';
 import { volunteered } from './volunteered.ts';
 import type { Understood } from './understood.ts';
@@ -17,15 +18,14 @@ import type { Understood } from './understood.ts';
 export function readInterrupt(turn: Turn): Understood | undefined {
   const { clauses, hearing, listener, heard, tokens } = turn;
   const { lexicon } = listener;
-  const live =
-    hearing.awaiting === 'resume'
-      ? clauses.filter((clause) => !saysOver(clause, lexicon))
-      : // A phrase may have a joining word of its own.
-        [...clauses, tokens];
+  const isResumed = hearing.awaiting === 'resume';
+  const live = isResumed ? clauses.filter((clause) => !saysOver(clause, lexicon)) : clauses;
   const possible = hearing.interrupts.filter(
     (id) => lexicon.ordinary.get(id)?.some((phrase) => findPhrase(heard, phrase) >= 0) !== true,
   );
-  const found = findInterrupt(live, lexicon, possible);
+  const found =
+    findInterrupt(live, lexicon, possible) ??
+    (isResumed ? undefined : findJoined(tokens, lexicon, possible));
   if (found === undefined) return undefined;
   const { interrupt, isPlain } = found;
   // What only sounds like an interrupt is the talk that it is word for word.
@@ -43,7 +43,12 @@ export function readInterrupt(turn: Turn): Understood | undefined {
         : told.fit.recall === 1 && told.fit.coverage === 1);
     return isAnswer ? undefined : input([raised], interrupt);
   }
+  // Word for word an answer, if of more than one.
+  if (check.options.some(({ phrasesIn }) => phrasesIn(heard).some((one) => isPhrase(heard, one))))
+    return undefined;
   const choice = chooseOption(heard, check);
+  if (!isPlain && choice.type === 'close' && (choice.fits[0]?.coverage ?? 0) >= wholeCoverage)
+    return undefined;
   if (choice.type !== 'one') return input([raised], interrupt);
   // What only sounds like an interrupt is the answer that it plainly is.
   if (!isPlain) return undefined;
@@ -57,6 +62,9 @@ export function readInterrupt(turn: Turn): Understood | undefined {
     ? input([raised], interrupt)
     : input([answer, raised], interrupt);
 }
+
+/** From here on the answers in hand account for all of a text. */
+const wholeCoverage = 0.85;
 
 /** Talk that is said at any moment. */
 const plainTalk = [
@@ -72,9 +80,6 @@ const plainTalk = [
   'no',
   'done',
 ] as const;
-
-/** The interrupt that is no emergency. */
-const startsNow = 'starts-now';
 
 /** True where the answer in hand is said that way as well, or by a word that the interrupt has not. */
 function saysMore(interrupt: string, { id }: Fit, { heard, inHand, listener }: Turn): boolean {

@@ -1,8 +1,10 @@
 import { findPhrase, hear, hearTokens, isPhrase, means, says, type Heard } from '../typed/heard.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
+import { type InterruptPhrase, startsNow } from './alarms.ts';
 import type { Lexicon, TalkPhrases } from './lexicon.ts';
 import { again, type Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
+import type { Meanings } from '../typed/vocabulary.ts';
 import type { TalkWord } from '../words/words.ts';
 
 /** The talk that a whole text is, if it is any of these: word for word first. */
@@ -103,20 +105,23 @@ export function findInterrupt(
 ): FoundInterrupt | undefined {
   const { reader, vocabulary, interruptsIn } = lexicon;
   // Where there are figures somebody tells a reading; what they are said by says nothing else.
-  const spelled = clauses.map((clause) => spellNumbers(clause, lexicon.numbers));
+  const spelled = clauses.map((clause) =>
+    withoutPoints(spellNumbers(clause, lexicon.numbers), lexicon.words),
+  );
   const hasFigures = spelled.some((clause) => clause.some(({ kind }) => kind === 'number'));
   for (const clause of spelled) {
     const heard = hearTokens(clause, lexicon);
     const literal = hear(reader.literally(clause), vocabulary);
     const found = [...interruptsIn(heard)].filter((phrase) => {
       if (!possible.includes(phrase.interrupt)) return false;
+      if (phrase.interrupt === startsNow && deniesMore(heard, phrase.terms)) return false;
       if (phrase.literal === undefined) return standsClose(heard, phrase.terms);
       const last = heard.at.length - phrase.terms.length;
       return findPhrase(heard, phrase.terms) === last && findPhrase(literal, phrase.literal) >= 0;
     });
     if (found.length === 0) {
       const spoken = hasFigures ? undefined : speaksOf(heard, lexicon, possible);
-      if (spoken !== undefined) return { interrupt: spoken, isPlain: true };
+      if (spoken !== undefined) return { interrupt: spoken, isPlain: false };
       const alike = hasFigures ? undefined : soundsLike(heard, lexicon, possible);
       if (alike !== undefined) return { interrupt: alike, isPlain: false };
     }
@@ -124,6 +129,47 @@ export function findInterrupt(
     if (first !== undefined) return { interrupt: first.interrupt, isPlain: true };
   }
   return undefined;
+}
+
+/** The interrupt that a whole text says by a phrase with a joining word of its own, or by two words. */
+export function findJoined(
+  tokens: readonly Token[],
+  lexicon: Lexicon,
+  possible: readonly string[],
+): FoundInterrupt | undefined {
+  const spelled = withoutPoints(spellNumbers(tokens, lexicon.numbers), lexicon.words);
+  const heard = hearTokens(spelled, lexicon);
+  const { clauseBreaks, joins } = lexicon.words;
+  const isJoined = ({ spoken }: InterruptPhrase): boolean =>
+    spoken.words.some((word) => clauseBreaks.includes(word) || joins.includes(word));
+  const found = [...lexicon.interruptsIn(heard)].find(
+    (phrase) =>
+      possible.includes(phrase.interrupt) &&
+      phrase.literal === undefined &&
+      isJoined(phrase) &&
+      standsClose(heard, phrase.terms),
+  );
+  if (found !== undefined) return { interrupt: found.interrupt, isPlain: true };
+  if (spelled.some(({ kind }) => kind === 'number')) return undefined;
+  const spoken = speaksOf(heard, lexicon, possible);
+  return spoken === undefined ? undefined : { interrupt: spoken, isPlain: false };
+}
+
+/** Without the words between two figures: the point of "ten point one" is a drop in Arabic. */
+function withoutPoints(
+  tokens: readonly Token[],
+  { cardinals }: Lexicon['words'],
+): readonly Token[] {
+  const isFigure = (token: Token | undefined): boolean =>
+    token?.kind === 'number' || (token?.kind === 'word' && cardinals[token.text] !== undefined);
+  return tokens.filter(
+    ({ kind }, at) => kind !== 'word' || !isFigure(tokens[at - 1]) || !isFigure(tokens[at + 1]),
+  );
+}
+
+/** True where the text denies something that the phrase does not: "it turns but will not start". */
+function deniesMore({ terms }: Heard, phrase: Terms): boolean {
+  return terms.some((term) => term.startsWith('!') && !phrase.includes(term));
 }
 
 /** True where a longer phrase says what the shorter seemed to: "it fired up" is no fire. */
@@ -161,17 +207,23 @@ const soundsSure = 0.85;
 /** In a longer text than this an interrupt stands somewhere, and the rest is something else. */
 const longestAlarm = 7;
 
-/** The interrupt that some stretch of the text sounds like, if no word that tells of it is denied. */
+/**
+ * The interrupt that some stretch of the text sounds like, if a word in it is a sign of that danger
+ * and none that tells of it is denied.
+ */
 function soundsLike(
   heard: Heard,
   lexicon: Lexicon,
   possible: readonly string[],
 ): string | undefined {
   const { alarmed, alarms } = lexicon;
+  // One word is either a phrase or nothing.
+  if (heard.terms.length < 2) return undefined;
   for (const stretch of stretchesOf(heard)) {
     const { interrupt, share } = alarmed()(stretch);
     if (share < soundsSure || !possible.includes(interrupt)) continue;
-    const terms = alarms.find((alarm) => alarm.interrupt === interrupt)?.terms;
+    const { terms, signs } = alarms.find((alarm) => alarm.interrupt === interrupt) ?? {};
+    if (signs === undefined || !stretch.at.some((said) => isSign(said, signs))) continue;
     const isDenied = stretch.terms.some(
       (term) => term.startsWith('!') && terms?.has(term.slice(1)) === true,
     );
@@ -180,13 +232,20 @@ function soundsLike(
   return undefined;
 }
 
+/** A mistyped sign is as much like the right one as this. */
+const signLikeness = 0.6;
+
+function isSign(said: Meanings, signs: ReadonlySet<string>): boolean {
+  return [...said].some(([term, likeness]) => likeness >= signLikeness && signs.has(term));
+}
+
 /** The text, or so many words of it at a time. */
-function stretchesOf({ terms, words }: Heard): Pick<Heard, 'terms' | 'words'>[] {
-  if (terms.length <= longestAlarm) return [{ terms, words }];
+function stretchesOf({ terms, words, at: said }: Heard): Pick<Heard, 'terms' | 'words' | 'at'>[] {
+  if (terms.length <= longestAlarm) return [{ terms, words, at: said }];
   return terms.flatMap((_, at) => {
     if (at % 3 !== 0 || at + 3 > terms.length) return [];
     const stretch = terms.slice(at, at + longestAlarm);
-    return [{ terms: stretch, words: stretch }];
+    return [{ terms: stretch, words: stretch, at: said.slice(at, at + longestAlarm) }];
   });
 }
 
