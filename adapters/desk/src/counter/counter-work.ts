@@ -297,12 +297,13 @@ export class CounterWork {
       );
       const next = { ...before, sitting: laid.sitting, typed };
       this.#book.hold(next);
-      if (this.#lying?.id === id) {
-        this.#lie({ id, laid, unclear, figures: {} });
-        await this.#weigh();
-        this.#show(true);
-      }
-      if (events.length > 0) await this.keep({ ...next, version: next.version + 1 });
+      const isInHand = this.#lying?.id === id;
+      if (isInHand) this.#lie({ id, laid, unclear, figures: {} });
+      // Kept before anything else is waited for: what is typed meanwhile goes on from there.
+      await Promise.all([
+        events.length > 0 ? this.keep({ ...next, version: next.version + 1 }) : undefined,
+        isInHand ? this.#weigh().then(() => this.#show(true)) : undefined,
+      ]);
       if (language !== undefined) this.#setup.goOnIn(language);
       await this.#dropOlderCase();
       await this.#writeSlip();
