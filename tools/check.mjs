@@ -15,6 +15,8 @@ const steps = [
     ['--config', '.dependency-cruiser.mjs', 'packages', 'adapters'],
   ],
   ['unused', 'knip/bin/knip.js', []],
+  // What a package gives to a page is made after the compiler.
+  ['pages', '../tools/build-element.mjs', []],
   ...packagePlaces(root).map((place) => [
     `face of ${place}`,
     'publint/src/cli.js',

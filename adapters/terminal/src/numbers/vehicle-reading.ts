@@ -81,6 +81,9 @@ const missingWords: Readonly<Record<string, string>> = {
   temperature: 'the temperature (as in 20 °C)',
   restVoltage: 'the rest voltage (as in rest 12.5 V)',
   crankVoltage: 'the cranking voltage (as in crank 10.2 V)',
+  boltSize: 'a thread: ask for the torque of an M8 8.8 bolt',
+  studSize: 'a thread: ask for the torque of an M8 copper stud',
+  postKind: 'a post: ask for the torque of an M6 battery insert',
 };
 
 /** One limit by its name, for a vehicle. */
