@@ -109,11 +109,18 @@ export function findInterrupt(
     withoutPoints(spellNumbers(clause, lexicon.numbers), lexicon.words),
   );
   const hasFigures = spelled.some((clause) => clause.some(({ kind }) => kind === 'number'));
-  for (const clause of spelled) {
+  for (const [index, clause] of spelled.entries()) {
     const heard = hearTokens(clause, lexicon);
     const literal = hear(reader.literally(clause), vocabulary);
-    const found = [...interruptsIn(heard)].filter((phrase) => {
+    // Words that are figures as well: "in the middle" is half of something in Spanish.
+    const asSaid = hearTokens(clauses[index] ?? [], lexicon);
+    const inWords = [...interruptsIn(asSaid)].filter(
+      ({ terms, literal: small }) =>
+        small === undefined && terms.length > 1 && standsClose(asSaid, terms),
+    );
+    const found = [...new Set([...interruptsIn(heard), ...inWords])].filter((phrase) => {
       if (!possible.includes(phrase.interrupt)) return false;
+      if (inWords.includes(phrase)) return true;
       if (phrase.interrupt === startsNow && deniesMore(heard, phrase.terms)) return false;
       if (phrase.literal === undefined) return standsClose(heard, phrase.terms);
       const last = heard.at.length - phrase.terms.length;
@@ -139,9 +146,15 @@ export function findJoined(
 ): FoundInterrupt | undefined {
   const spelled = withoutPoints(spellNumbers(tokens, lexicon.numbers), lexicon.words);
   const heard = hearTokens(spelled, lexicon);
-  const { clauseBreaks, joins } = lexicon.words;
-  const isJoined = ({ spoken }: InterruptPhrase): boolean =>
-    spoken.words.some((word) => clauseBreaks.includes(word) || joins.includes(word));
+  const { clauseBreaks, joins, spelling } = lexicon.words;
+  const attached = (spelling?.attached ?? []).filter((prefix) => joins.includes(prefix));
+  const isJoining = (word: string): boolean =>
+    clauseBreaks.includes(word) ||
+    joins.includes(word) ||
+    attached.some((prefix) => word.startsWith(prefix));
+  // Three words and more in their order are the phrase itself, whatever stands between them.
+  const isJoined = ({ spoken, terms }: InterruptPhrase): boolean =>
+    spoken.words.some(isJoining) || (terms.length > 2 && findPhrase(heard, terms) >= 0);
   const found = [...lexicon.interruptsIn(heard)].find(
     (phrase) =>
       possible.includes(phrase.interrupt) &&
