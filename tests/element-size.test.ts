@@ -22,10 +22,11 @@ describe('what a page loads of the element', () => {
     expect(gzipped('keyturn.js')).toBeLessThan(10);
   });
 
-  // The flow is 15 kB of it; the engine (statechart, evidence by the hidden states of the circuit,
-  // planner, electrics), understanding and the page are 124 kB; growth beyond that is to be noticed.
-  test('is at most 142 kB to take a case further', () => {
-    expect(gzipped('keyturn-further.js')).toBeLessThan(142);
+  // The flow is 15 kB of it; the engine (statechart, decisions and terms, evidence by the hidden
+  // states of the circuit, planner, electrics), understanding and the page are 139 kB; growth beyond
+  // that is to be noticed.
+  test('is at most 158 kB to take a case further', () => {
+    expect(gzipped('keyturn-further.js')).toBeLessThan(158);
   });
 
   // Drawn after everything else: the words say the same.
@@ -33,8 +34,10 @@ describe('what a page loads of the element', () => {
     expect(gzipped('keyturn-pictures.js')).toBeLessThan(15);
   });
 
-  // Words only: every question, caution and remedy, and how people say the answers.
-  test.each(localeTags)('is at most 60 kB for the language %s', (tag) => {
-    expect(gzipped(`texts/${tag}.js`)).toBeLessThan(60);
+  // Words only: every question, caution and remedy, and how people say the answers and emergencies,
+  // which is more than half of it: a phrase that is not known is a question asked back at the
+  // roadside. Arabic takes two bytes a letter.
+  test.each(localeTags)('is at most 77 kB for the language %s', (tag) => {
+    expect(gzipped(`texts/${tag}.js`)).toBeLessThan(77);
   });
 });
