@@ -159,7 +159,7 @@ describe('a starter', () => {
           expect([...judged.cautions]).toContain('bench-jump');
         }
       }),
-      { numRuns: 1500 },
+      { numRuns: 800 },
     );
   });
 
@@ -203,7 +203,7 @@ describe('a battery', () => {
         if (strained.length > 0) expect([...judged.cautions]).toContain('battery-gas');
         if (judged.asked.includes('battery-load-test')) expectCharged(consistent);
       }),
-      { numRuns: 1500 },
+      { numRuns: 800 },
     );
   });
 
