@@ -314,6 +314,7 @@ export const alarms: Readonly<Record<string, Alarms>> = {
       ['starts-now', 'خلاص اشتغلت الآن'],
     ],
     calm: [
+      ['battery-rest', 'البطارية فيها عشرة نقطة واحد'],
       ['battery-rest', 'اثنا عشر ونصف'],
       ['battery-rest', 'فقط ٤ فولت'],
       ['battery-rest', '٢٤٫٨ فولت'],

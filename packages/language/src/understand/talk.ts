@@ -76,8 +76,12 @@ export function cutClauses(tokens: readonly Token[], lexicon: Lexicon): Token[][
   return clauses.filter((clause) => clause.length > 0);
 }
 
-/** True where "and" is written on to a word that stands alone elsewhere: the `و` of `والبطارية`. */
+/**
+ * True where "and" is written on to a word that stands alone elsewhere: the `و` of `والبطارية`, but
+ * not that of a number word: `واحد` is one.
+ */
 function joinsClauses(word: string, { words, typedWords }: Lexicon): boolean {
+  if (words.cardinals[word] !== undefined) return false;
   return (words.spelling?.attached ?? []).some(
     (prefix) =>
       words.joins.includes(prefix) &&
@@ -113,7 +117,7 @@ export function findInterrupt(
     const heard = hearTokens(clause, lexicon);
     const literal = hear(reader.literally(clause), vocabulary);
     // Words that are figures as well: "in the middle" is half of something in Spanish.
-    const asSaid = hearTokens(clauses[index] ?? [], lexicon);
+    const asSaid = hearTokens(withoutPoints(clauses[index] ?? [], lexicon.words), lexicon);
     const inWords = [...interruptsIn(asSaid)].filter(
       ({ terms, literal: small }) =>
         small === undefined && terms.length > 1 && standsClose(asSaid, terms),
