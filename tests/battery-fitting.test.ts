@@ -19,6 +19,7 @@ import {
   type Given,
   type PlayedFitting,
 } from './support/fitting-play.ts';
+import { testWhatIsSaid } from './support/said-of-steps.ts';
 
 const { chart, texts } = shippedFlow('battery-fitting', 'en');
 const { checks } = chart.flow;
@@ -337,58 +338,5 @@ describe('in words', () => {
     expect(() => speaker.render(played({}, {}).messages)).not.toThrow();
   });
 
-  const hearing = (check: string) => ({
-    awaiting: 'answer' as const,
-    check,
-    checks,
-    interrupts: Object.keys(chart.flow.interrupts),
-    answered: [],
-    kit: [],
-    nominal: 12 as const,
-    lamp: false,
-  });
-
-  test.each(Object.values(checks).map((check) => [check.id, check] as const))(
-    'every way to answer %s is that answer',
-    (id, { form }) => {
-      if (form.kind !== 'choice') return;
-      for (const answer of form.choices) {
-        const { label = answer, said = [] } = texts.checks[id]?.answers?.[answer] ?? {};
-        for (const phrase of [label, ...said]) {
-          const understood = speaker.understand(phrase, hearing(id));
-          expect(understood.type === 'input' ? understood.inputs : [], phrase).toEqual([
-            { type: 'answers', answers: [{ check: id, value: [answer] }] },
-          ]);
-        }
-      }
-    },
-  );
-
-  test.each(Object.values(checks).map((check) => [check.id, check] as const))(
-    'every way to say that %s is done says so, and no denial of it does',
-    (id, { form }) => {
-      if (form.kind !== 'work') return;
-      const { label = 'done', said = [] } = texts.checks[id]?.answers?.['done'] ?? {};
-      for (const phrase of [label, ...said]) {
-        expect(speaker.understand(phrase, hearing(id)), phrase).toMatchObject({
-          inputs: [{ type: 'answers', answers: [{ check: id, value: ['done'] }] }],
-        });
-        const asked = phrase.includes(' ') ? [`${phrase}?`] : [];
-        for (const denial of [`not ${phrase}`, `I can’t say that it is ${phrase}`, ...asked]) {
-          expect(speaker.understand(denial, hearing(id)), denial).not.toMatchObject({
-            inputs: [{ type: 'answers' }],
-          });
-        }
-      }
-    },
-  );
-
-  test.each(Object.keys(chart.flow.interrupts))('%s is raised however it is said', (id) => {
-    for (const phrase of texts.interrupts[id]!.said) {
-      const understood = speaker.understand(phrase, hearing('battery-out'));
-      expect(understood.type === 'input' ? understood.inputs : [], phrase).toEqual([
-        { type: 'interrupt', interrupt: id },
-      ]);
-    }
-  });
+  testWhatIsSaid({ chart, texts, speaker }, 'battery-out');
 });
