@@ -1,11 +1,11 @@
 /**
  * The flows of this checkout, read from disk.
  */
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { compileFlow, type Chart } from '@keyturn/core';
 import { loadFlow, prettifyIssues } from '@keyturn/core/load';
-import type { FlowTexts } from '@keyturn/language';
+import type { FlowTexts, HeardTexts } from '@keyturn/language';
 
 const flowsFolder = new URL('../../../flows/', import.meta.url);
 
@@ -79,9 +79,17 @@ export function shippedTexts(name: string, locale: string): FlowTexts {
       `the flow ${name} has no words in “${locale}”; it has: ${known.join(', ')}`,
     );
   }
-  const file = new URL(`${name}/texts/${tag}.json`, flowsFolder);
+  const texts = readJson(`${name}/texts/${tag}.json`) as FlowTexts;
+  const heard = `${name}/heard/${tag}.json`;
+  return existsSync(new URL(heard, flowsFolder))
+    ? { ...texts, heard: readJson(heard) as HeardTexts }
+    : texts;
+}
+
+function readJson(path: string): unknown {
+  const file = new URL(path, flowsFolder);
   try {
-    return JSON.parse(readFileSync(file, 'utf8')) as FlowTexts;
+    return JSON.parse(readFileSync(file, 'utf8'));
   } catch (cause) {
     throw new FlowError(`the texts ${fileURLToPath(file)} cannot be read: ${String(cause)}`);
   }

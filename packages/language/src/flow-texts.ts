@@ -69,6 +69,23 @@ export interface ReasonTexts {
   readonly do?: readonly string[];
 }
 
+/**
+ * What people are heard to say, beside what the texts list: from it is learned, and nothing of it is
+ * ever shown. `flows/<flow>/heard/<locale>.json` holds it.
+ */
+export interface HeardTexts {
+  /** Check to answer to what says it. */
+  readonly answers: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>;
+  /** Interrupt to what raises it. */
+  readonly interrupts: Readonly<Record<string, readonly string[]>>;
+  /** Interrupt to what is said with its words and raises nothing: "the smell is gone". */
+  readonly harmless: Readonly<Record<string, readonly string[]>>;
+  /** What is said in place of an answer, by the word of talk that it is. */
+  readonly talk: Readonly<Record<string, readonly string[]>>;
+  /** Check to what comes in and answers nothing. */
+  readonly unclear: Readonly<Record<string, readonly string[]>>;
+}
+
 /** All texts of a flow. */
 export interface FlowTexts {
   readonly name: string;
@@ -96,4 +113,6 @@ export interface FlowTexts {
   readonly send: Readonly<Record<string, string>>;
   readonly kit: Readonly<Record<string, string>>;
   readonly probes: Readonly<Record<string, string>>;
+  /** Where there is any. */
+  readonly heard?: HeardTexts;
 }

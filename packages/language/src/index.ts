@@ -25,6 +25,7 @@ export type {
   CheckTexts,
   DecisionTexts,
   FlowTexts,
+  HeardTexts,
   InterruptTexts,
   ReasonTexts,
   RemedyTexts,

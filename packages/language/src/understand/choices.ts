@@ -1,6 +1,7 @@
 import { type Heard, isPhrase, findPhrase, says } from '../typed/heard.ts';
 import { type Fit, fitOptions } from './fit.ts';
 import type { CheckPhrases, OptionPhrases } from './lexicon.ts';
+import type { Sense } from './taught.ts';
 
 /** What came of holding a text against the answers of one check. */
 export type Choice =
@@ -15,8 +16,11 @@ const margin = 0.27;
 const offered = 0.2;
 const closeBy = 0.42;
 
-/** The least that the words themselves must fit, whatever their like has taught. */
-const leastFit = 0.2;
+/** An answer as sure as this, by all that people are heard to say, is the one that is meant. */
+const sure = 0.8;
+
+/** From here on a text is talk, and no answer. */
+const isTalkFrom = 0.6;
 
 /** How much what the phrases taught counts beside the fit. */
 const learnedShare = 0.6;
@@ -35,14 +39,13 @@ export function exactChoice(heard: Heard, options: readonly OptionPhrases[]): st
   return exact.length === 1 ? exact[0]?.id : undefined;
 }
 
-/** How well each answer fits by its words and by what the phrases taught, best first. */
-function weigh(heard: Heard, check: CheckPhrases): Fit[] {
-  const shares = check.learned()(heard);
-  const shareOf = new Map(check.options.map(({ id }, index) => [id, shares[index] ?? 0]));
+/** How well each answer fits by its words and by what people are heard to say, best first. */
+function weigh(heard: Heard, check: CheckPhrases, { answers }: Sense): Fit[] {
+  const shareOf = new Map(check.options.map(({ id }, index) => [id, answers[index] ?? 0]));
   return fitOptions(heard, check)
     .map((fit) => {
       if (fit.score < 0) return fit;
-      const learned = fit.score < leastFit ? 0 : (shareOf.get(fit.id) ?? 0);
+      const learned = shareOf.get(fit.id) ?? 0;
       return { ...fit, score: (1 - learnedShare) * fit.score + learnedShare * learned };
     })
     .sort((one, other) => other.score - one.score);
@@ -83,7 +86,15 @@ const wholePhrase = 0.9;
 const tellingWeight = 0.5;
 
 function choose(heard: Heard, check: CheckPhrases): Choice {
-  const fits = weigh(heard, check);
+  const sense = check.taught()(heard);
+  const likeliest = Math.max(0, ...sense.answers);
+  if ((sense.talk?.share ?? 0) >= Math.max(isTalkFrom, likeliest)) return { type: 'none' };
+  const fits = weigh(heard, check, sense);
+  const meant = fits.find(({ id }) => id === check.options[sense.answers.indexOf(likeliest)]?.id);
+  const isDeniedAlone =
+    (meant?.score ?? 0) < 0 && heard.terms.every((term) => term.startsWith('!'));
+  if (meant !== undefined && likeliest >= sure && !isDeniedAlone)
+    return { type: 'one', fit: { ...meant, score: Math.max(meant.score, likeliest) } };
   const [best, second] = fits;
   if (best === undefined) return { type: 'none' };
   if (best.score >= taken && best.score - Math.max(second?.score ?? 0, 0) >= margin) {
@@ -104,6 +115,11 @@ function choose(heard: Heard, check: CheckPhrases): Choice {
   return close.length === 0
     ? { type: 'none' }
     : { type: 'close', fits: close.slice(0, mostOffers) };
+}
+
+/** True where a text is more likely an answer to the check than anything else. */
+export function isAbout(heard: Heard, check: CheckPhrases): boolean {
+  return Math.max(0, ...check.taught()(heard).answers) >= taken;
 }
 
 /** Every answer whose phrase stands whole in the text: for questions where several may hold. */

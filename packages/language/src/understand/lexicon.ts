@@ -13,7 +13,8 @@ import { createUnitReader, type UnitReader } from '../numbers/units-said.ts';
 import type { TalkWord, Words } from '../words/words.ts';
 import { type Alarm, type Alarmed, alarmsOf, type InterruptPhrase, learnAlarms } from './alarms.ts';
 import { indexByOwner, indexByTerm, type TermIndex } from './term-index.ts';
-import { learn, type Learned, someOf, type Spoken } from './learned.ts';
+import { someOf, type Spoken } from './learned.ts';
+import { type TalkLessons, type Taught, taughtTalk, teach } from './taught.ts';
 import { type Weights, weightsOf } from './weights.ts';
 
 /** One answer and every phrase that says it: its id, its label, what people say. */
@@ -25,8 +26,9 @@ export interface OptionPhrases {
   readonly phrasesIn: (heard: Pick<Heard, 'all'>) => readonly Terms[];
   /** True where it is itself said by denying something, and so not ruled out by a denial. */
   readonly isNegative: boolean;
-  /** The same with every word as it is written. */
+  /** The same with every word as it is written, and what else is heard to say it. */
   readonly spoken: readonly Spoken[];
+  readonly heard: () => readonly Spoken[];
   /** Every term of its phrases. */
   readonly terms: ReadonlySet<string>;
 }
@@ -42,8 +44,8 @@ export interface CheckPhrases {
   readonly done: readonly Terms[];
   /** What each term tells of the answers. */
   readonly weights: Weights;
-  /** What the phrases taught, once it is first asked for. */
-  readonly learned: () => Learned;
+  /** What a text is to it, by all that people are heard to say; learned when first asked for. */
+  readonly taught: () => Taught;
   /** Terms of the check's name, which say what is spoken of. */
   readonly topic: ReadonlySet<string>;
   /** Those of them that name no other check, and are no answer told from memory. */
@@ -89,6 +91,8 @@ export interface Lexicon {
   /** How an interrupt sounds, once it is first asked for. */
   readonly alarmed: () => Alarmed;
   readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
+  /** What a text is where no question in words is in hand. */
+  readonly taughtTalk: () => Taught;
   readonly statements: readonly {
     readonly set: Words['statements'][number]['set'];
     readonly said: readonly Terms[];
@@ -113,12 +117,20 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   const words = spellWords(given);
   const reader = createTermReader(words);
   const typedWords = new Set<string>();
+  const spokenBy = (tokens: readonly Token[]): Spoken => ({
+    terms: reader.fromTokens(tokens),
+    words: wordsOf(tokens),
+  });
+  const readHeard = (phrases: readonly string[]): Spoken[] =>
+    phrases
+      .map((phrase) => spokenBy(readTokens(phrase, words)))
+      .filter(({ terms }) => terms.length > 0);
   const readSpoken = (phrases: readonly string[]): Spoken[] =>
     phrases
       .map((phrase) => {
         const tokens = readTokens(phrase, words);
         for (const token of tokens) if (token.kind === 'word') typedWords.add(token.text);
-        return { terms: reader.fromTokens(tokens), words: wordsOf(tokens) };
+        return spokenBy(tokens);
       })
       .filter(({ terms }) => terms.length > 0);
   const read = (phrases: readonly string[]): Terms[] =>
@@ -139,9 +151,9 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     });
   };
   const talk = readTalkPhrases(words, reader);
-  const checkTerms = Object.values(checks).map((check): Omit<CheckPhrases, 'named' | 'learned'> => {
+  const checkTerms = Object.values(checks).map((check): Omit<CheckPhrases, 'named' | 'taught'> => {
     const own = textsOf(check, texts);
-    const options = optionIds(check, own).map((id): OptionPhrases => {
+    const options = optionIds(check, own, heardOf(texts, check)).map((id): OptionPhrases => {
       const answer = own.answers?.[id] ?? texts.lamp?.[id];
       const label = answer?.label ?? id;
       // An id that is a word of talk in this language ("no" is yes in Polish) is no way to say it.
@@ -149,6 +161,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       const spoken = readSpoken([...ids, label, ...(answer?.said ?? [])]);
       const phrases = spoken.map(({ terms }) => terms);
       const terms = new Set(phrases.flat());
+      const heard = heardOf(texts, check)[id] ?? [];
       return {
         id,
         label,
@@ -156,6 +169,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
         phrasesIn: (heard) => phrasesOf(heard, `${check.id} ${id}`),
         isNegative: [...terms].some((term) => term.startsWith('!')),
         spoken,
+        heard: once(() => readHeard(heard)),
         terms,
       };
     });
@@ -196,14 +210,26 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   );
   const holdersOf = (term: string): number =>
     checkTerms.filter(({ topic }) => topic.has(term)).length;
+  const talkLessons = once((): TalkLessons =>
+    taughtTalk.flatMap((word) => {
+      const listed = word === 'correction' ? words.corrections : words.talk[word];
+      const spoken = readHeard([...listed, ...(texts.heard?.talk[word] ?? [])]);
+      return spoken.length === 0 ? [] : [{ word, spoken }];
+    }),
+  );
   const entries = checkTerms.map((entry): CheckPhrases => {
     const isOwn = (term: string): boolean =>
       holdersOf(term) <= mostHolders && (entry.check.at === 'memory' || !told.has(term));
     return {
       ...entry,
       named: new Set([...entry.topic].filter(isOwn)),
-      learned: once(() =>
-        learn([...entry.options.map(({ spoken }) => spoken), elsewhere(entry, checkTerms)]),
+      taught: once(() =>
+        teach({
+          answers: entry.options.map(spokenOf),
+          talk: talkLessons(),
+          unclear: readHeard(texts.heard?.unclear[entry.id] ?? []),
+          elsewhere: elsewhere(entry, checkTerms),
+        }),
       ),
     };
   });
@@ -263,12 +289,26 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     ordinary,
     alarmed: once(() => learnAlarms(interrupts, entries)),
     talk,
+    taughtTalk: once(() =>
+      teach({
+        answers: [],
+        talk: talkLessons(),
+        unclear: readHeard(Object.values(texts.heard?.unclear ?? {}).flat()),
+        elsewhere: someOf(
+          checkTerms.flatMap(({ options }) => options.flatMap(spokenOf)),
+          mostAnswers,
+        ),
+      }),
+    ),
     statements,
     kit,
     having,
     corrections,
   };
 }
+
+/** So many answers are learned from where talk is told from all of them. */
+const mostAnswers = 2000;
 
 /** Made when it is first asked for, and kept. */
 function once<Value>(make: () => Value): () => Value {
@@ -281,21 +321,34 @@ type Answered = Pick<CheckPhrases, 'id' | 'options'>;
 /** Checks of which more of the words are the same say the same things in other places. */
 const mostShared = 0.35;
 
-/** So much is said elsewhere for what is said to a check. */
-const elsewhereShare = 0.5;
-
-/** What is said to other checks and is no answer to this one, some of each. */
+/** What is said to other checks and is no answer to this one. */
 function elsewhere(own: Answered, all: readonly Answered[]): Spoken[] {
   const termsOf = ({ options }: Answered): Set<string> =>
     new Set(options.flatMap(({ terms }) => [...terms]));
-  const phrasesOf = ({ options }: Answered): Spoken[] => options.flatMap(({ spoken }) => spoken);
   const terms = termsOf(own);
   const others = all.filter((other) => {
     const theirs = termsOf(other);
     const shared = [...theirs].filter((term) => terms.has(term)).length;
     return other !== own && shared <= mostShared * Math.min(theirs.size, terms.size);
   });
-  return someOf(others.flatMap(phrasesOf), Math.floor(phrasesOf(own).length * elsewhereShare));
+  const count = own.options.flatMap(spokenOf).length;
+  const theirs = others.flatMap(({ options }) => options.flatMap(spokenOf));
+  return someOf(theirs, Math.floor(count * elsewhereShare));
+}
+
+/** So much is said elsewhere for what is said to a check. */
+const elsewhereShare = 0.5;
+
+/** Everything that says an answer. */
+function spokenOf({ spoken, heard }: OptionPhrases): readonly Spoken[] {
+  return [...spoken, ...heard()];
+}
+
+function heardOf(
+  { heard }: FlowTexts,
+  { id, like }: Check,
+): Readonly<Record<string, readonly string[]>> {
+  return heard?.answers[id] ?? (like === undefined ? undefined : heard?.answers[like]) ?? {};
 }
 
 /** A word in the names of more checks than this names none of them. */
@@ -351,10 +404,16 @@ function doneWords({ answers = {} }: CheckTexts): readonly string[] {
 }
 
 /** Choices, what a test lamp shows, and bands that people name in place of a figure. */
-function optionIds({ form }: Check, { answers = {} }: CheckTexts): readonly string[] {
+function optionIds(
+  { form }: Check,
+  { answers = {} }: CheckTexts,
+  heard: Readonly<Record<string, unknown>>,
+): readonly string[] {
   if (form.kind === 'choice') return form.choices;
   if (form.kind === 'work') return [];
   if (form.kind === 'date') return form.bands.map(({ id }) => id);
-  const named = form.bands.map(({ id }) => id).filter((id) => answers[id]?.said !== undefined);
+  const named = form.bands
+    .map(({ id }) => id)
+    .filter((id) => answers[id]?.said !== undefined || heard[id] !== undefined);
   return [...Object.keys(form.lamp), ...named];
 }

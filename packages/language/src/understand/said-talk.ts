@@ -135,14 +135,22 @@ export function readContext(turn: Turn): Understood | undefined {
 /** Talk that a longer sentence may hold, the first that fits is taken. */
 const looseTalk = ['dont-know', 'person', 'repeat', 'cannot', 'back', 'stop'] as const;
 
-/** Talk inside a longer sentence: "I would like to talk to a person, please". */
-export function readLooseTalk({ heard, listener }: Turn): Understood | undefined {
+/** From here on a sentence is the talk that it is likeliest to be. */
+const sure = 0.7;
+
+/** Talk as it is put in a longer sentence: "I would like to talk to a person, please". */
+export function readLooseTalk(turn: Turn): Understood | undefined {
+  const { heard, listener } = turn;
   const { lexicon } = listener;
-  const talk = looseTalk.find((word) => containsPlainTalk(heard, lexicon, word));
+  const { talk } = (optionsInHand(turn)?.taught ?? lexicon.taughtTalk)()(heard);
+  const meant =
+    talk !== undefined && talk.share >= sure
+      ? talk.word
+      : looseTalk.find((word) => containsPlainTalk(heard, lexicon, word));
+  if (meant === 'correction') return unclear(turn, 'which-check', meant);
   const asksWhy = lexicon.talk.why.said.some((phrase) => findPhrase(heard, phrase) === 0);
-  if (talk === undefined && !asksWhy) return undefined;
-  const said = talk ?? 'why';
-  return input([{ type: 'talk', talk: said }], said);
+  const said = meant ?? (asksWhy ? 'why' : undefined);
+  return said === undefined ? undefined : input([{ type: 'talk', talk: said }], said);
 }
 
 /** The answer in hand that says the same of the vehicle: "diesel engine" to what drives it. */

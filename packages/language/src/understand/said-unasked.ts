@@ -1,7 +1,7 @@
 import type { AnswerInput } from '@keyturn/core';
 import { type Heard, hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
-import { type Choice, chooseOption } from './choices.ts';
+import { type Choice, chooseOption, isAbout } from './choices.ts';
 import { fitOptions } from './fit.ts';
 import { type FoundAnswer, offersOf } from './found-answer.ts';
 import { cutClauses } from './talk.ts';
@@ -50,7 +50,8 @@ function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]): Told {
     const heard = hearTokens(first[at] ?? [], lexicon);
     if (heard.at.length === 0) continue;
     const choice: Choice = check === undefined ? { type: 'none' } : chooseOption(heard, check);
-    const found = volunteered(heard, turn);
+    const isOwn = check !== undefined && isAbout(heard, check);
+    const found = isOwn ? [] : volunteered(heard, turn);
     const [only, more] = found;
     const isOther = only !== undefined && more === undefined && only.check !== check;
     if (
@@ -99,7 +100,8 @@ function joinedAnswer(
 export function readVolunteered(turn: Turn): Understood | undefined {
   const check = optionsInHand(turn);
   // What denies an answer in hand is about the question in hand.
-  if (check !== undefined && isDenied(turn.heard, check)) return undefined;
+  if (check !== undefined && (isDenied(turn.heard, check) || isAbout(turn.heard, check)))
+    return undefined;
   const whole = volunteered(turn.heard, turn);
   const [only, more] = whole;
   if (only !== undefined && more === undefined)
