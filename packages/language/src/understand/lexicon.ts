@@ -405,7 +405,7 @@ function doneWords({ answers = {} }: CheckTexts): readonly string[] {
 
 /** Choices, what a test lamp shows, and bands that people name in place of a figure. */
 function optionIds(
-  { form }: Check,
+  { form, at }: Check,
   { answers = {} }: CheckTexts,
   heard: Readonly<Record<string, unknown>>,
 ): readonly string[] {
@@ -414,6 +414,8 @@ function optionIds(
   if (form.kind === 'date') return form.bands.map(({ id }) => id);
   const named = form.bands
     .map(({ id }) => id)
-    .filter((id) => answers[id]?.said !== undefined || heard[id] !== undefined);
+    .filter(
+      (id) => answers[id]?.said !== undefined || (at === 'memory' && heard[id] !== undefined),
+    );
   return [...Object.keys(form.lamp), ...named];
 }

@@ -63,7 +63,8 @@ export function readFigures(turn: Turn): Understood | undefined {
   if (line.type === 'doubtful') return isAboutWords(turn) ? undefined : ofDoubt(turn, line);
   if (line.type === 'readings') {
     if (!isOfEarlier(line, hearing)) {
-      const beside = readWordsBeside(turn, spellNumbers(turn.tokens, listener.lexicon.numbers));
+      const told = readWordsBeside(turn, spellNumbers(turn.tokens, listener.lexicon.numbers));
+      const beside = told.filter((one) => !line.readings.some(({ check }) => check === one.check));
       const given: Input = { type: 'answers', answers: [...line.readings, ...beside] };
       const is24 = hearing.nominal === 12 && speaksOf24(turn);
       return input(is24 ? [{ type: 'context', set: { 'vehicle.nominal': 24 } }, given] : [given]);
