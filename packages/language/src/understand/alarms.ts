@@ -27,30 +27,49 @@ interface Answered {
   readonly topic: ReadonlySet<string>;
   readonly options: readonly {
     readonly spoken: readonly Spoken[];
+    readonly heard: () => readonly Spoken[];
     readonly terms: ReadonlySet<string>;
   }[];
 }
 
-/** So many answers are learned from: those that share a word with an interrupt, and others. */
-const mostLike = 900;
-const mostUnlike = 400;
+/** What is learned from. */
+export interface AlarmLessons {
+  /** What raises each interrupt. */
+  readonly raising: ReadonlyMap<string, readonly Spoken[]>;
+  /** What is said with its words and raises nothing, and what is said in place of an answer. */
+  readonly harmless: readonly Spoken[];
+  readonly talk: readonly Spoken[];
+  readonly checks: readonly Answered[];
+}
 
-/** Learns how interrupts sound, against what is answered to the checks. */
-export function learnAlarms(
-  interrupts: readonly InterruptPhrase[],
-  checks: readonly Answered[],
-): Alarmed {
-  const ids = [...new Set(interrupts.map(({ interrupt }) => interrupt))];
+/** So much is learned from of what raises nothing: answers that share a word with an interrupt, others, talk. */
+const mostLike = 900;
+const mostUnlike = 450;
+const mostTalk = 300;
+
+/** Learns how interrupts sound, against what is said of ordinary things. */
+export function learnAlarms({ raising, harmless, talk, checks }: AlarmLessons): Alarmed {
+  const ids = [...raising.keys()];
   const bare = ({ terms }: Spoken): string[] => terms.map((term) => term.replace('!', ''));
-  const known = new Set(interrupts.flatMap(({ spoken }) => bare(spoken)));
-  const answers = checks.flatMap(({ options }) => options.flatMap(({ spoken }) => spoken));
+  const keyOf = ({ terms }: Spoken): string => terms.join(' ');
+  const all = [...raising.values()].flat();
+  const known = new Set(all.flatMap(bare));
+  const alarming = new Set(all.map(keyOf));
+  // An answer that says the same as an interrupt is none of the ordinary ones.
+  const answers = checks
+    .flatMap(({ options }) => options.map(({ spoken, heard }) => [...spoken, ...heard()]))
+    .filter((said) => !said.some((one) => alarming.has(keyOf(one))))
+    .flat();
   const isLike = (text: Spoken): boolean => bare(text).some((term) => known.has(term));
   const isUnlike = (text: Spoken): boolean => !isLike(text);
   const learned = learn([
-    ...ids.map((id) =>
-      interrupts.filter(({ interrupt }) => interrupt === id).map(({ spoken }) => spoken),
-    ),
-    [...someOf(answers.filter(isLike), mostLike), ...someOf(answers.filter(isUnlike), mostUnlike)],
+    ...raising.values(),
+    [
+      ...harmless,
+      ...someOf(answers.filter(isLike), mostLike),
+      ...someOf(answers.filter(isUnlike), mostUnlike),
+      ...someOf(talk, mostTalk),
+    ],
   ]);
   return (text) => {
     const shares = learned(text).slice(0, ids.length);

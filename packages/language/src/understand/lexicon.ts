@@ -217,6 +217,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       return spoken.length === 0 ? [] : [{ word, spoken }];
     }),
   );
+  const unclear = once(() => readHeard(Object.values(texts.heard?.unclear ?? {}).flat()));
   const entries = checkTerms.map((entry): CheckPhrases => {
     const isOwn = (term: string): boolean =>
       holdersOf(term) <= mostHolders && (entry.check.at === 'memory' || !told.has(term));
@@ -287,13 +288,28 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     interruptsIn: indexByTerm(interrupts, ({ terms }) => terms),
     alarms: alarmsOf(interrupts, entries),
     ordinary,
-    alarmed: once(() => learnAlarms(interrupts, entries)),
+    alarmed: once(() =>
+      learnAlarms({
+        raising: new Map(
+          Object.keys(texts.interrupts).map((id) => [
+            id,
+            [
+              ...interrupts.flatMap((one) => (one.interrupt === id ? [one.spoken] : [])),
+              ...readHeard(texts.heard?.interrupts[id] ?? []),
+            ],
+          ]),
+        ),
+        harmless: [...readHeard(Object.values(texts.heard?.harmless ?? {}).flat()), ...unclear()],
+        talk: talkLessons().flatMap(({ spoken }) => spoken),
+        checks: entries,
+      }),
+    ),
     talk,
     taughtTalk: once(() =>
       teach({
         answers: [],
         talk: talkLessons(),
-        unclear: readHeard(Object.values(texts.heard?.unclear ?? {}).flat()),
+        unclear: unclear(),
         elsewhere: someOf(
           checkTerms.flatMap(({ options }) => options.flatMap(spokenOf)),
           mostAnswers,

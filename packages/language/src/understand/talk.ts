@@ -218,15 +218,16 @@ function speaksOf(
   return undefined;
 }
 
-/** A text that sounds as much like an interrupt as this is one. */
+/** A text that sounds as much like an interrupt as this is one, with a sign of that danger or without. */
+const soundsSigned = 0.6;
 const soundsSure = 0.85;
 
 /** In a longer text than this an interrupt stands somewhere, and the rest is something else. */
 const longestAlarm = 7;
 
 /**
- * The interrupt that some stretch of the text sounds like, if a word in it is a sign of that danger
- * and none that tells of it is denied.
+ * The interrupt that some stretch of the text sounds like, if no word that tells of it is denied. A
+ * word that is a sign of that danger makes up for a weaker likeness.
  */
 function soundsLike(
   heard: Heard,
@@ -238,9 +239,10 @@ function soundsLike(
   if (heard.terms.length < 2) return undefined;
   for (const stretch of stretchesOf(heard)) {
     const { interrupt, share } = alarmed()(stretch);
-    if (share < soundsSure || !possible.includes(interrupt)) continue;
+    if (share < soundsSigned || !possible.includes(interrupt)) continue;
     const { terms, signs } = alarms.find((alarm) => alarm.interrupt === interrupt) ?? {};
-    if (signs === undefined || !stretch.at.some((said) => isSign(said, signs))) continue;
+    const isSigned = signs !== undefined && stretch.at.some((said) => isSign(said, signs));
+    if (!isSigned && share < soundsSure) continue;
     const isDenied = stretch.terms.some(
       (term) => term.startsWith('!') && terms?.has(term.slice(1)) === true,
     );
