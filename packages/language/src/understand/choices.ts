@@ -88,7 +88,7 @@ const tellingWeight = 0.5;
 function choose(heard: Heard, check: CheckPhrases): Choice {
   const sense = check.taught()(heard);
   const likeliest = Math.max(0, ...sense.answers);
-  if ((sense.talk?.share ?? 0) >= Math.max(isTalkFrom, likeliest)) return { type: 'none' };
+  if (sense.talk >= Math.max(isTalkFrom, likeliest)) return { type: 'none' };
   const fits = weigh(heard, check, sense);
   const meant = fits.find(({ id }) => id === check.options[sense.answers.indexOf(likeliest)]?.id);
   const isDeniedAlone =

@@ -14,8 +14,8 @@ type Features = ReadonlyMap<string, number>;
 
 /** A feature by its column. */
 interface Row {
-  readonly columns: readonly number[];
-  readonly weights: readonly number[];
+  readonly columns: Int32Array;
+  readonly weights: Float64Array;
 }
 
 /** What each kind of feature weighs beside a term; set by leaving phrases out. */
@@ -34,7 +34,7 @@ const shrink = 2e-4;
 const leastTravelled = 0.01;
 
 /** Less of an error than this is left alone. */
-const leastError = 1e-3;
+const leastError = 0.02;
 
 /**
  * Learns to tell answers apart from their phrases: softmax regression, fitted by adaptive gradient
@@ -53,7 +53,11 @@ export function learn(answers: readonly (readonly Spoken[])[]): Learned {
     answers.map((phrases, answer) =>
       phrases.map((phrase) => {
         const features = featuresOf(phrase);
-        return { answer, columns: [...features.keys()].map(columnOf), weights: scaled(features) };
+        return {
+          answer,
+          columns: Int32Array.from(features.keys(), columnOf),
+          weights: scaled(features),
+        };
       }),
     ),
   );
@@ -98,7 +102,7 @@ export function learn(answers: readonly (readonly Spoken[])[]): Learned {
     const isKnown = (_: unknown, index: number): boolean => known[index] !== undefined;
     return [
       ...sharesOf({
-        columns: known.filter((column) => column !== undefined),
+        columns: Int32Array.from(known.filter((column) => column !== undefined)),
         weights: by.filter(isKnown),
       }),
     ];
@@ -123,9 +127,9 @@ function featuresOf({ terms, words }: Spoken): Features {
 }
 
 /** The weights, so that a long text counts no more than a short one. */
-function scaled(features: Features): number[] {
-  const weights = [...features.values()];
-  const length = Math.hypot(...weights);
+function scaled(features: Features): Float64Array {
+  const weights = Float64Array.from(features.values());
+  const length = Math.sqrt(weights.reduce((sum, weight) => sum + weight * weight, 0));
   return weights.map((weight) => weight / length);
 }
 

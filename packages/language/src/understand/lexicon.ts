@@ -14,7 +14,14 @@ import type { TalkWord, Words } from '../words/words.ts';
 import { type Alarm, type Alarmed, alarmsOf, type InterruptPhrase, learnAlarms } from './alarms.ts';
 import { indexByOwner, indexByTerm, type TermIndex } from './term-index.ts';
 import { someOf, type Spoken } from './learned.ts';
-import { type TalkLessons, type Taught, taughtTalk, teach } from './taught.ts';
+import {
+  type TalkHeard,
+  type TalkLessons,
+  type Taught,
+  taughtTalk,
+  teach,
+  teachTalk,
+} from './taught.ts';
 import { type Weights, weightsOf } from './weights.ts';
 
 /** One answer and every phrase that says it: its id, its label, what people say. */
@@ -91,8 +98,8 @@ export interface Lexicon {
   /** How an interrupt sounds, once it is first asked for. */
   readonly alarmed: () => Alarmed;
   readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
-  /** What a text is where no question in words is in hand. */
-  readonly taughtTalk: () => Taught;
+  /** The talk that a text sounds like. */
+  readonly talkHeard: () => TalkHeard;
   readonly statements: readonly {
     readonly set: Words['statements'][number]['set'];
     readonly said: readonly Terms[];
@@ -210,13 +217,16 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   );
   const holdersOf = (term: string): number =>
     checkTerms.filter(({ topic }) => topic.has(term)).length;
-  const talkLessons = once((): TalkLessons =>
-    taughtTalk.flatMap((word) => {
-      const listed = word === 'correction' ? words.corrections : words.talk[word];
-      const spoken = readHeard([...listed, ...(texts.heard?.talk[word] ?? [])]);
-      return spoken.length === 0 ? [] : [{ word, spoken }];
-    }),
+  const talkLessons = once(
+    (): TalkLessons =>
+      new Map(
+        taughtTalk.map((word) => {
+          const listed = word === 'correction' ? words.corrections : words.talk[word];
+          return [word, readHeard([...listed, ...(texts.heard?.talk[word] ?? [])])];
+        }),
+      ),
   );
+  const allTalk = once(() => [...talkLessons().values()].flat());
   const unclear = once(() => readHeard(Object.values(texts.heard?.unclear ?? {}).flat()));
   const entries = checkTerms.map((entry): CheckPhrases => {
     const isOwn = (term: string): boolean =>
@@ -227,9 +237,11 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       taught: once(() =>
         teach({
           answers: entry.options.map(spokenOf),
-          talk: talkLessons(),
-          unclear: readHeard(texts.heard?.unclear[entry.id] ?? []),
-          elsewhere: elsewhere(entry, checkTerms),
+          talk: someOf(allTalk(), mostTalk),
+          other: [
+            ...readHeard(texts.heard?.unclear[entry.id] ?? []),
+            ...elsewhere(entry, checkTerms),
+          ],
         }),
       ),
     };
@@ -300,21 +312,19 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
           ]),
         ),
         harmless: [...readHeard(Object.values(texts.heard?.harmless ?? {}).flat()), ...unclear()],
-        talk: talkLessons().flatMap(({ spoken }) => spoken),
+        talk: allTalk(),
         checks: entries,
       }),
     ),
     talk,
-    taughtTalk: once(() =>
-      teach({
-        answers: [],
-        talk: talkLessons(),
-        unclear: unclear(),
-        elsewhere: someOf(
+    talkHeard: once(() =>
+      teachTalk(talkLessons(), [
+        ...unclear(),
+        ...someOf(
           checkTerms.flatMap(({ options }) => options.flatMap(spokenOf)),
           mostAnswers,
         ),
-      }),
+      ]),
     ),
     statements,
     kit,
@@ -323,8 +333,9 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   };
 }
 
-/** So many answers are learned from where talk is told from all of them. */
+/** So many answers are learned from where talk is told from all of them, and so much talk for a check. */
 const mostAnswers = 2000;
+const mostTalk = 300;
 
 /** Made when it is first asked for, and kept. */
 function once<Value>(make: () => Value): () => Value {

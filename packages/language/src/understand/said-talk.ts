@@ -142,11 +142,9 @@ const sure = 0.7;
 export function readLooseTalk(turn: Turn): Understood | undefined {
   const { heard, listener } = turn;
   const { lexicon } = listener;
-  const { talk } = (optionsInHand(turn)?.taught ?? lexicon.taughtTalk)()(heard);
-  const meant =
-    talk !== undefined && talk.share >= sure
-      ? talk.word
-      : looseTalk.find((word) => containsPlainTalk(heard, lexicon, word));
+  const { word, share } = lexicon.talkHeard()(heard);
+  const isTalk = share >= sure || (optionsInHand(turn)?.taught()(heard).talk ?? 0) >= sure;
+  const meant = isTalk ? word : looseTalk.find((word) => containsPlainTalk(heard, lexicon, word));
   if (meant === 'correction') return unclear(turn, 'which-check', meant);
   const asksWhy = lexicon.talk.why.said.some((phrase) => findPhrase(heard, phrase) === 0);
   const said = meant ?? (asksWhy ? 'why' : undefined);

@@ -1,5 +1,5 @@
 import type { TalkWord } from '../words/words.ts';
-import { learn, someOf, type Spoken } from './learned.ts';
+import { learn, type Spoken } from './learned.ts';
 
 /** Talk that is learned. */
 export type TaughtTalk =
@@ -21,52 +21,45 @@ export const taughtTalk: readonly TaughtTalk[] = [
 export interface Sense {
   /** That it gives each answer, in the order of the check's. */
   readonly answers: readonly number[];
-  /** The talk in place of an answer that it is likeliest to be. */
-  readonly talk: { readonly word: TaughtTalk; readonly share: number } | undefined;
-  /** That it is something else altogether. */
-  readonly other: number;
+  /** That it is talk in place of an answer. */
+  readonly talk: number;
 }
 
 /** What a text is to a check, by all that people are heard to say. */
 export type Taught = (text: Spoken) => Sense;
 
-/** What is said in place of an answer, word by word. */
-export type TalkLessons = readonly {
-  readonly word: TaughtTalk;
-  readonly spoken: readonly Spoken[];
-}[];
-
 /** What is learned from for one check. */
 export interface Lessons {
   /** What says each answer. */
   readonly answers: readonly (readonly Spoken[])[];
-  readonly talk: TalkLessons;
+  /** What is said in place of one. */
+  readonly talk: readonly Spoken[];
   /** What says nothing to the check. */
-  readonly unclear: readonly Spoken[];
-  /** What is said to other checks: some of it. */
-  readonly elsewhere: readonly Spoken[];
+  readonly other: readonly Spoken[];
 }
 
-/** So much of each talk is learned from. */
-const mostTalk = 60;
-
 /** Learns what is said to one check. */
-export function teach({ answers, talk, unclear, elsewhere }: Lessons): Taught {
-  const learned = learn([
-    ...answers,
-    ...talk.map(({ spoken }) => someOf(spoken, mostTalk)),
-    [...unclear, ...elsewhere],
-  ]);
+export function teach({ answers, talk, other }: Lessons): Taught {
+  const learned = learn([...answers, talk, other]);
   return (text) => {
     const shares = learned(text);
-    const said = talk.map(({ word }, index) => ({
-      word,
-      share: shares[answers.length + index] ?? 0,
-    }));
-    return {
-      answers: shares.slice(0, answers.length),
-      talk: said.toSorted((one, other) => other.share - one.share)[0],
-      other: shares.at(-1) ?? 0,
-    };
+    return { answers: shares.slice(0, answers.length), talk: shares[answers.length] ?? 0 };
+  };
+}
+
+/** The talk that a text is likeliest to be, and how likely it is to be that. */
+export type TalkHeard = (text: Spoken) => { readonly word: TaughtTalk; readonly share: number };
+
+/** What is said in place of an answer, word by word. */
+export type TalkLessons = ReadonlyMap<TaughtTalk, readonly Spoken[]>;
+
+/** Learns to tell talk apart, and from what is none; without any a text is none. */
+export function teachTalk(talk: TalkLessons, other: readonly Spoken[]): TalkHeard {
+  const words = [...talk.keys()];
+  const learned = learn([...talk.values(), other]);
+  return (text) => {
+    const shares = learned(text).slice(0, words.length);
+    const share = Math.max(0, ...shares);
+    return { word: words[shares.indexOf(share)] ?? 'dont-know', share };
   };
 }
