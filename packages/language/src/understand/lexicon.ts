@@ -15,11 +15,13 @@ import { type Alarm, type Alarmed, alarmsOf, type InterruptPhrase, learnAlarms }
 import { indexByOwner, indexByTerm, type TermIndex } from './term-index.ts';
 import { someOf, type Spoken } from './learned.ts';
 import {
+  type SubjectHeard,
   type TalkHeard,
   type TalkLessons,
   type Taught,
   taughtTalk,
   teach,
+  teachSubjects,
   teachTalk,
 } from './taught.ts';
 import { type Weights, weightsOf } from './weights.ts';
@@ -98,6 +100,8 @@ export interface Lexicon {
   /** How an interrupt sounds, once it is first asked for. */
   readonly alarmed: () => Alarmed;
   readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
+  /** The check that a text speaks of, of those that are answered from memory or from the seat. */
+  readonly subject: () => SubjectHeard;
   /** The talk that a text sounds like. */
   readonly talkHeard: () => TalkHeard;
   readonly statements: readonly {
@@ -317,6 +321,18 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       }),
     ),
     talk,
+    subject: once(() =>
+      teachSubjects(
+        new Map(
+          checkTerms.flatMap(({ id, check, options }) =>
+            isToldUnasked(check) && options.length > 0
+              ? [[id, someOf(options.flatMap(spokenOf), mostOfSubject)]]
+              : [],
+          ),
+        ),
+        [...unclear(), ...someOf(allTalk(), mostOfSubject)],
+      ),
+    ),
     talkHeard: once(() =>
       teachTalk(talkLessons(), [
         ...unclear(),
@@ -331,6 +347,14 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     having,
     corrections,
   };
+}
+
+/** So much is learned from of what is said to each check, where it is told which one is spoken of. */
+const mostOfSubject = 300;
+
+/** True for what is known, or seen from the seat, without kit and without working the starter for it. */
+function isToldUnasked({ at, needs, does }: Check): boolean {
+  return (at === 'memory' || at === 'seat') && needs.length === 0 && !does.includes('starter');
 }
 
 /** So many answers are learned from where talk is told from all of them, and so much talk for a check. */

@@ -63,3 +63,20 @@ export function teachTalk(talk: TalkLessons, other: readonly Spoken[]): TalkHear
     return { word: words[shares.indexOf(share)] ?? 'dont-know', share };
   };
 }
+
+/** The check that a text is likeliest to speak of without being asked, and how likely it is. */
+export type SubjectHeard = (text: Spoken) => { readonly check: string; readonly share: number };
+
+/** Learns which check a text speaks of; `other` speaks of none. */
+export function teachSubjects(
+  subjects: ReadonlyMap<string, readonly Spoken[]>,
+  other: readonly Spoken[],
+): SubjectHeard {
+  const checks = [...subjects.keys()];
+  const learned = learn([...subjects.values(), other]);
+  return (text) => {
+    const shares = learned(text).slice(0, checks.length);
+    const share = Math.max(0, ...shares);
+    return { check: checks[shares.indexOf(share)] ?? '', share };
+  };
+}

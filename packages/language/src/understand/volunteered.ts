@@ -1,6 +1,7 @@
 import type { Position } from '@keyturn/core';
 import type { Heard } from '../typed/heard.ts';
 import { says } from '../typed/heard.ts';
+import { chooseOption } from './choices.ts';
 import { type Fit, fitOptions } from './fit.ts';
 import type { FoundAnswer } from './found-answer.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
@@ -48,6 +49,8 @@ export function volunteered(heard: Heard, turn: Turn, among?: readonly string[])
   // One word alone must be typed right.
   const [only, more] = heard.at;
   if (only !== undefined && more === undefined && ![...only.values()].includes(1)) return [];
+  const heardOf = among === undefined ? subjectOf(heard, { lexicon, inHand }) : undefined;
+  if (heardOf !== undefined) return [heardOf];
   const isInWords = inHand !== undefined && inHand.options.length > 0;
   const ranked = lexicon
     .checksIn(heard)
@@ -70,6 +73,30 @@ export function volunteered(heard: Heard, turn: Turn, among?: readonly string[])
     })
     .sort((one, other) => other.rank - one.rank);
   return ranked.filter(({ rank }) => (ranked[0]?.rank ?? 0) - rank < checkMargin);
+}
+
+/** A text is about what it sounds like from here on, where nothing was asked and where something was. */
+const sureSubject = 0.6;
+const sureAside = 0.85;
+
+/** What answers the question in hand as likely as this is no aside. */
+const notAside = 0.2;
+
+/** The answer to the check that a text sounds like, where it plainly gives one. */
+function subjectOf(
+  heard: Heard,
+  { lexicon, inHand }: { readonly lexicon: Lexicon; readonly inHand: Turn['inHand'] },
+): FoundAnswer | undefined {
+  const { check: id, share } = lexicon.subject()(heard);
+  const check = lexicon.checks.get(id);
+  const least = inHand === undefined ? sureSubject : sureAside;
+  if (check === undefined || check === inHand || share < least) return undefined;
+  if (inHand !== undefined && Math.max(0, ...inHand.taught()(heard).answers) >= notAside)
+    return undefined;
+  const choice = chooseOption(heard, check);
+  // "Nothing" is said of what was asked.
+  if (choice.type !== 'one' || choice.fit.id === 'none') return undefined;
+  return { check, fit: choice.fit };
 }
 
 /** How well an answer must fit, by where it is found and how plainly its check is named. */
