@@ -16,6 +16,9 @@ const margin = 0.27;
 const offered = 0.2;
 const closeBy = 0.42;
 
+/** The least that the words themselves must fit where little is known of what people say. */
+const leastFit = 0.2;
+
 /** An answer as sure as this, by all that people are heard to say, is the one that is meant. */
 const sure = 0.8;
 
@@ -45,7 +48,8 @@ function weigh(heard: Heard, check: CheckPhrases, { answers }: Sense): Fit[] {
   return fitOptions(heard, check)
     .map((fit) => {
       if (fit.score < 0) return fit;
-      const learned = shareOf.get(fit.id) ?? 0;
+      const isTold = check.isWellHeard || fit.score >= leastFit;
+      const learned = isTold ? (shareOf.get(fit.id) ?? 0) : 0;
       return { ...fit, score: (1 - learnedShare) * fit.score + learnedShare * learned };
     })
     .sort((one, other) => other.score - one.score);
@@ -88,12 +92,12 @@ const tellingWeight = 0.5;
 function choose(heard: Heard, check: CheckPhrases): Choice {
   const sense = check.taught()(heard);
   const likeliest = Math.max(0, ...sense.answers);
-  if (sense.talk >= Math.max(isTalkFrom, likeliest)) return { type: 'none' };
+  if (check.isWellHeard && sense.talk >= Math.max(isTalkFrom, likeliest)) return { type: 'none' };
   const fits = weigh(heard, check, sense);
   const meant = fits.find(({ id }) => id === check.options[sense.answers.indexOf(likeliest)]?.id);
   const isDeniedAlone =
     (meant?.score ?? 0) < 0 && heard.terms.every((term) => term.startsWith('!'));
-  if (meant !== undefined && likeliest >= sure && !isDeniedAlone)
+  if (check.isWellHeard && meant !== undefined && likeliest >= sure && !isDeniedAlone)
     return { type: 'one', fit: { ...meant, score: Math.max(meant.score, likeliest) } };
   const [best, second] = fits;
   if (best === undefined) return { type: 'none' };
@@ -119,7 +123,7 @@ function choose(heard: Heard, check: CheckPhrases): Choice {
 
 /** True where a text is more likely an answer to the check than anything else. */
 export function isAbout(heard: Heard, check: CheckPhrases): boolean {
-  return Math.max(0, ...check.taught()(heard).answers) >= taken;
+  return check.isWellHeard && Math.max(0, ...check.taught()(heard).answers) >= taken;
 }
 
 /** Every answer whose phrase stands whole in the text: for questions where several may hold. */

@@ -55,6 +55,8 @@ export interface CheckPhrases {
   readonly weights: Weights;
   /** What a text is to it, by all that people are heard to say; learned when first asked for. */
   readonly taught: () => Taught;
+  /** True where so much is heard said to it that what is learned from that may decide. */
+  readonly isWellHeard: boolean;
   /** Terms of the check's name, which say what is spoken of. */
   readonly topic: ReadonlySet<string>;
   /** Those of them that name no other check, and are no answer told from memory. */
@@ -100,6 +102,8 @@ export interface Lexicon {
   /** How an interrupt sounds, once it is first asked for. */
   readonly alarmed: () => Alarmed;
   readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
+  /** True where the flow has what people are heard to say. */
+  readonly isHeard: boolean;
   /** The check that a text speaks of, of those that are answered from memory or from the seat. */
   readonly subject: () => SubjectHeard;
   /** The talk that a text sounds like. */
@@ -162,48 +166,50 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     });
   };
   const talk = readTalkPhrases(words, reader);
-  const checkTerms = Object.values(checks).map((check): Omit<CheckPhrases, 'named' | 'taught'> => {
-    const own = textsOf(check, texts);
-    const options = optionIds(check, own, heardOf(texts, check)).map((id): OptionPhrases => {
-      const answer = own.answers?.[id] ?? texts.lamp?.[id];
-      const label = answer?.label ?? id;
-      // An id that is a word of talk in this language ("no" is yes in Polish) is no way to say it.
-      const ids = isTalk(id, talk, reader) ? [] : [id];
-      const spoken = readSpoken([...ids, label, ...(answer?.said ?? [])]);
-      const phrases = spoken.map(({ terms }) => terms);
-      const terms = new Set(phrases.flat());
-      const heard = heardOf(texts, check)[id] ?? [];
+  const checkTerms = Object.values(checks).map(
+    (check): Omit<CheckPhrases, 'named' | 'taught' | 'isWellHeard'> => {
+      const own = textsOf(check, texts);
+      const options = optionIds(check, own, heardOf(texts, check)).map((id): OptionPhrases => {
+        const answer = own.answers?.[id] ?? texts.lamp?.[id];
+        const label = answer?.label ?? id;
+        // An id that is a word of talk in this language ("no" is yes in Polish) is no way to say it.
+        const ids = isTalk(id, talk, reader) ? [] : [id];
+        const spoken = readSpoken([...ids, label, ...(answer?.said ?? [])]);
+        const phrases = spoken.map(({ terms }) => terms);
+        const terms = new Set(phrases.flat());
+        const heard = heardOf(texts, check)[id] ?? [];
+        return {
+          id,
+          label,
+          phrases,
+          phrasesIn: (heard) => phrasesOf(heard, `${check.id} ${id}`),
+          isNegative: [...terms].some((term) => term.startsWith('!')),
+          spoken,
+          heard: once(() => readHeard(heard)),
+          terms,
+        };
+      });
+      const topic = new Set(reader.fromText(own.name));
       return {
-        id,
-        label,
-        phrases,
-        phrasesIn: (heard) => phrasesOf(heard, `${check.id} ${id}`),
-        isNegative: [...terms].some((term) => term.startsWith('!')),
-        spoken,
-        heard: once(() => readHeard(heard)),
-        terms,
-      };
-    });
-    const topic = new Set(reader.fromText(own.name));
-    return {
-      id: check.id,
-      name: own.name,
-      check,
-      options,
-      done: check.form.kind === 'work' ? read(doneWords(own)) : [],
-      weights: weightsOf(
-        options.map(({ phrases }) => phrases),
+        id: check.id,
+        name: own.name,
+        check,
+        options,
+        done: check.form.kind === 'work' ? read(doneWords(own)) : [],
+        weights: weightsOf(
+          options.map(({ phrases }) => phrases),
+          topic,
+        ),
         topic,
-      ),
-      topic,
-      // A name that is no more than a small word ("ça" for CCA) names nothing.
-      names: [check.id, own.name, ...(own.said ?? [])]
-        .filter((name) => !isSmall(name) && !isMoment(name))
-        .map(reader.literally),
-      moments: (own.said ?? []).filter(isMoment).map(reader.literally),
-      said: (own.said ?? []).map((said) => readTokens(said, words)),
-    };
-  });
+        // A name that is no more than a small word ("ça" for CCA) names nothing.
+        names: [check.id, own.name, ...(own.said ?? [])]
+          .filter((name) => !isSmall(name) && !isMoment(name))
+          .map(reader.literally),
+        moments: (own.said ?? []).filter(isMoment).map(reader.literally),
+        said: (own.said ?? []).map((said) => readTokens(said, words)),
+      };
+    },
+  );
 
   const phrasesOf = indexByOwner(
     checkTerms.flatMap(({ id, options }) =>
@@ -235,13 +241,15 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   const entries = checkTerms.map((entry): CheckPhrases => {
     const isOwn = (term: string): boolean =>
       holdersOf(term) <= mostHolders && (entry.check.at === 'memory' || !told.has(term));
+    const isWellHeard = Object.keys(heardOf(texts, entry.check)).length > 0;
     return {
       ...entry,
+      isWellHeard,
       named: new Set([...entry.topic].filter(isOwn)),
       taught: once(() =>
         teach({
           answers: entry.options.map(spokenOf),
-          talk: someOf(allTalk(), mostTalk),
+          talk: isWellHeard ? someOf(allTalk(), mostTalk) : [],
           other: [
             ...readHeard(texts.heard?.unclear[entry.id] ?? []),
             ...elsewhere(entry, checkTerms),
@@ -321,6 +329,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       }),
     ),
     talk,
+    isHeard: texts.heard !== undefined,
     subject: once(() =>
       teachSubjects(
         new Map(

@@ -73,8 +73,15 @@ export function readChoice(turn: Turn): Understood | undefined {
     const chosen = chooseSeveral(parts, check);
     return chosen.length === 0 ? undefined : answers([{ check: check.id, value: chosen }]);
   }
+  // "A few years" is no figure, and does not say which side of a bound it is on.
+  if (form.kind === 'reading' && isVague(turn)) return undefined;
   const choice = chooseOption(turn.heard, check);
   return choice.type === 'one' ? answers([{ check: check.id, value: [choice.fit.id] }]) : undefined;
+}
+
+function isVague({ tokens, listener }: Turn): boolean {
+  const { vague } = listener.lexicon.words;
+  return tokens.some((token) => token.kind === 'word' && vague.includes(token.text));
 }
 
 /** The answers in hand that the text comes close to. */

@@ -5,6 +5,7 @@ import { readYesNo } from './said-choice.ts';
 import { lineContext } from './said-figures.ts';
 import type { CheckPhrases } from './lexicon.ts';
 import { readStatement } from './statements.ts';
+import type { TaughtTalk } from './taught.ts';
 import { containsPlainTalk, findTalk, saysOver } from './talk.ts';
 import { type Turn, answers, input, isAsked, mostClauses, optionsInHand, unclear } from './turn.ts';
 import type { HeardTalk, Understood } from './understood.ts';
@@ -142,13 +143,21 @@ const sure = 0.7;
 export function readLooseTalk(turn: Turn): Understood | undefined {
   const { heard, listener } = turn;
   const { lexicon } = listener;
-  const { word, share } = lexicon.talkHeard()(heard);
-  const isTalk = share >= sure || (optionsInHand(turn)?.taught()(heard).talk ?? 0) >= sure;
-  const meant = isTalk ? word : looseTalk.find((word) => containsPlainTalk(heard, lexicon, word));
+  const meant = talkLike(turn) ?? looseTalk.find((word) => containsPlainTalk(heard, lexicon, word));
   if (meant === 'correction') return unclear(turn, 'which-check', meant);
   const asksWhy = lexicon.talk.why.said.some((phrase) => findPhrase(heard, phrase) === 0);
   const said = meant ?? (asksWhy ? 'why' : undefined);
   return said === undefined ? undefined : input([{ type: 'talk', talk: said }], said);
+}
+
+/** The talk that a text plainly sounds like. */
+function talkLike(turn: Turn): TaughtTalk | undefined {
+  const { heard, listener } = turn;
+  const { isHeard, talkHeard } = listener.lexicon;
+  if (!isHeard) return undefined;
+  const { word, share } = talkHeard()(heard);
+  const inPlace = optionsInHand(turn)?.taught()(heard).talk ?? 0;
+  return Math.max(share, inPlace) >= sure ? word : undefined;
 }
 
 /** The answer in hand that says the same of the vehicle: "diesel engine" to what drives it. */

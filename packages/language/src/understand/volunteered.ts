@@ -87,6 +87,8 @@ function subjectOf(
   heard: Heard,
   { lexicon, inHand }: { readonly lexicon: Lexicon; readonly inHand: Turn['inHand'] },
 ): FoundAnswer | undefined {
+  // A word alone is told by the lists.
+  if (!lexicon.isHeard || heard.at.length < 2) return undefined;
   const { check: id, share } = lexicon.subject()(heard);
   const check = lexicon.checks.get(id);
   const least = inHand === undefined ? sureSubject : sureAside;
