@@ -33,6 +33,8 @@ export const de = {
     over: 'Es ist vorbei',
     pickFirst: 'Wählen Sie zuerst mindestens eine Antwort, oder die mit „nichts davon“.',
     oldKey: 'Diese Taste gehört zu einer früheren Frage. Hier sind wir:',
+    noPrice:
+      'Kein Preis wurde übernommen. Er steht hinter dem Befehl als einfache Zahl wie 119,90, wo ein Teil zu den Bedingungen eines Geschäfts zurückgenommen wird. Ohne ihn wird kein Betrag genannt.',
     onlyText:
       'Hier kann nur Text gelesen werden, keine Bilder und keine Sprache. Bitte schreiben Sie es in wenigen Worten.',
     begin: 'Neuen Fall beginnen',

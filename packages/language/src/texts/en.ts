@@ -35,6 +35,8 @@ export const en = {
     over: 'It is over',
     pickFirst: 'Pick at least one first, or the one that says none.',
     oldKey: 'That key belongs to an earlier question. Here is where we are:',
+    noPrice:
+      'No price was taken. It stands behind the command as a plain figure such as 119.90, where a part is taken back on a shop’s terms. Without it no amount is told.',
     onlyText:
       'Only text can be read here, no pictures and no voice. Please write it in a few words.',
     begin: 'Begin a new case',

@@ -35,6 +35,8 @@ export const es = {
     over: 'Ya pasó',
     pickFirst: 'Primero elija al menos una, o la que dice que ninguna.',
     oldKey: 'Esa tecla es de una pregunta anterior. Estamos aquí:',
+    noPrice:
+      'No se ha tomado ningún precio. Va detrás de la orden como cifra sencilla, por ejemplo 119,90, donde se devuelve una pieza según las condiciones de una tienda. Sin él no se dice ningún importe.',
     onlyText:
       'Aquí solo se puede leer texto, ni imágenes ni voz. Escríbalo con pocas palabras, por favor.',
     begin: 'Empezar un caso nuevo',

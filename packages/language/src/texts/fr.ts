@@ -38,6 +38,8 @@ export const fr = {
     over: 'C’est terminé',
     pickFirst: 'Choisissez d’abord au moins une réponse, ou celle qui dit « aucun ».',
     oldKey: 'Cette touche est celle d’une question précédente. Nous en sommes ici :',
+    noPrice:
+      'Aucun prix n’a été retenu. Il se met après la commande, en chiffres simples comme 119,90, là où une pièce est reprise aux conditions d’un magasin. Sans lui, aucun montant n’est donné.',
     onlyText:
       'Ici, seul le texte peut être lu, ni image ni voix. Écrivez-le en quelques mots, s’il vous plaît.',
     begin: 'Commencer un nouveau dossier',

@@ -38,6 +38,8 @@ export const pl = {
     pickFirst:
       'Najpierw proszę wybrać co najmniej jedną odpowiedź albo tę, która mówi, że żadna nie pasuje.',
     oldKey: 'Ten przycisk należy do wcześniejszego pytania. Jesteśmy tutaj:',
+    noPrice:
+      'Nie przyjęto ceny. Podaje się ją za poleceniem jako zwykłą liczbę, na przykład 119,90, tam gdzie część jest przyjmowana na warunkach sklepu. Bez niej nie podaje się żadnej kwoty.',
     onlyText:
       'Tutaj można odczytać tylko tekst, bez zdjęć i nagrań. Proszę napisać to w kilku słowach.',
     begin: 'Zacznij nową sprawę',
