@@ -16,7 +16,11 @@ import { shippedFlow, shopTerms } from '@keyturn/flows';
 import { caseOf, readCaseFile } from './case-file.ts';
 
 /** What a return is opened with. */
-export type KnownOfReturn = Pick<Opening, 'policy' | 'context' | 'answers'>;
+export interface KnownOfReturn {
+  readonly opening: Pick<Opening, 'policy' | 'context' | 'answers'>;
+  /** When the case of the vehicle was opened that answers for it. */
+  readonly vehicleAt?: string;
+}
 
 /** What the command line tells of a return cannot be used; the message says why. */
 export class ReturnError extends Error {
@@ -49,23 +53,23 @@ interface NamedOfReturn {
 export async function knownOfReturn(flow: Flow, given: NamedOfReturn): Promise<KnownOfReturn> {
   const { terms, vehicle } = given;
   const { part } = flow;
-  if (terms === undefined && vehicle === undefined) return {};
+  if (terms === undefined && vehicle === undefined) return { opening: {} };
   if (part === undefined) throw new ReturnError(`the flow ${flow.id} takes no part back`);
   const sale = terms === undefined ? {} : soldOn(shopTerms(terms), given);
-  if (vehicle === undefined) return sale;
+  if (vehicle === undefined) return { opening: sale };
   const { chart } = shippedFlow(vehicleFlow, 'en');
   const kase = existsSync(vehicle)
     ? caseOf(chart, vehicle, readCaseFile(vehicle).events)
     : await caseByCode(vehicle);
   const proof = vehicleProof(chart.flow, kase.state, part);
   return {
-    ...sale,
-    answers: [{ check: proofCheck, value: [proof] }],
+    opening: { ...sale, answers: [{ check: proofCheck, value: [proof] }] },
+    vehicleAt: kase.state.opened,
   };
 }
 
 /** The terms, and what was paid under them. */
-function soldOn(policy: Policy, { price, isOldUnitOwed }: NamedOfReturn): KnownOfReturn {
+function soldOn(policy: Policy, { price, isOldUnitOwed }: NamedOfReturn): KnownOfReturn['opening'] {
   const paid = price === undefined ? undefined : minorUnits(price, policy.currency);
   if (price !== undefined && paid === undefined) {
     const example = typedAmount(minorUnits('129', policy.currency) ?? 0, policy.currency);

@@ -204,6 +204,8 @@ export const en = {
       '“{{given}}” is no day of the calendar. Give {{name}} as year, month and day, as in 2026-01-31, or one of these. {{possible}}',
     'day-to-come':
       '“{{given}}” is still to come, so it can’t be right for {{name}}. Give the day as in 2026-01-31. {{possible}}',
+    'day-long-ago':
+      '“{{given}}” is too long ago to be right for {{name}}: look at the year. Give the day as in 2026-01-31. {{possible}}',
     'no-terms':
       'The terms of this shop are not known here, so nobody can tell what {{given}} means for {{name}}. Say which it is. {{possible}}',
     'one-choice': 'Only one answer holds for {{name}}. {{possible}}',

@@ -213,6 +213,8 @@ export const es = {
       '«{{given}}» no es un día del calendario. Diga {{name}} con año, mes y día, por ejemplo 2026-01-31, o una de estas respuestas. {{possible}}',
     'day-to-come':
       '«{{given}}» todavía no ha llegado; no puede ser correcto para {{name}}. Diga el día, por ejemplo 2026-01-31. {{possible}}',
+    'day-long-ago':
+      '«{{given}}» queda demasiado lejos y no puede ser correcto para {{name}}: mire el año. Diga el día, por ejemplo 2026-01-31. {{possible}}',
     'no-terms':
       'Aquí no se conocen las condiciones de esta tienda; nadie puede saber qué significa {{given}} para {{name}}. Diga cuál es la respuesta. {{possible}}',
     'one-choice': 'Para {{name}} solo vale una respuesta. {{possible}}',

@@ -217,6 +217,8 @@ export const fr = {
       '« {{given}} » n’est pas un jour du calendrier. Donnez {{name}} avec année, mois et jour, comme 2026-01-31, ou l’une de ces réponses. {{possible}}',
     'day-to-come':
       '« {{given}} » est encore à venir et ne peut pas convenir pour {{name}}. Donnez le jour, comme 2026-01-31. {{possible}}',
+    'day-long-ago':
+      '« {{given}} » est trop ancien et ne peut pas convenir pour {{name}} : regardez l’année. Donnez le jour, comme 2026-01-31. {{possible}}',
     'no-terms':
       'Les conditions de ce magasin ne sont pas connues ici : impossible de dire ce que {{given}} signifie pour {{name}}. Dites ce qui convient. {{possible}}',
     'one-choice': 'Une seule réponse vaut pour {{name}}. {{possible}}',

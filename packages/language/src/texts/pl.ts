@@ -218,6 +218,8 @@ export const pl = {
       'W kalendarzu nie ma dnia „{{given}}”. Proszę podać rok, miesiąc i dzień, na przykład 2026-01-31 ({{name}}), albo jedną z odpowiedzi. {{possible}}',
     'day-to-come':
       'Dzień „{{given}}” jeszcze nie nadszedł, więc to nie może się zgadzać: {{name}}. Proszę podać dzień, na przykład 2026-01-31. {{possible}}',
+    'day-long-ago':
+      'Dzień „{{given}}” był zbyt dawno, więc to nie może się zgadzać: {{name}}. Proszę spojrzeć na rok. Proszę podać dzień, na przykład 2026-01-31. {{possible}}',
     'no-terms':
       'Warunki tego sklepu nie są tu znane, więc nie wiadomo, co oznacza {{given}}: {{name}}. Proszę wybrać, co pasuje. {{possible}}',
     'one-choice': '{{name}}: prawdziwa jest tylko jedna odpowiedź. {{possible}}',
