@@ -118,6 +118,7 @@ function begin(responding: Responding, held: Held, { at, content, open }: Arriva
   const isPriceLost =
     content.type === 'begin' &&
     content.price !== undefined &&
+    responding.chart.flow.part !== undefined &&
     step.case.state.context['sale.price'] === undefined;
   const greeting = saying(responding, opened, {
     rendered: isPriceLost
