@@ -192,7 +192,10 @@ test('months later, and whole months between two days, are those of the platform
     fc.property(day, fc.integer({ min: 0, max: 120 }), day, (from, months, to) => {
       expect(monthsLater(from, months)).toBe(platformMonthsLater(from, months));
       const between = wholeMonths(from, to);
-      if (to < from) return void expect(between).toBe(0);
+      if (to < from) {
+        expect(between).toBe(0);
+        return;
+      }
       expect(platformMonthsLater(from, between) <= to).toBe(true);
       expect(platformMonthsLater(from, between + 1) > to).toBe(true);
     }),
