@@ -82,7 +82,7 @@ export function worthOfCheck(flow: Flow, state: CaseState, check: string): Worth
 }
 
 /** A check that tells less of the fault than this, in bits, is not worth a question. */
-const leastBits = 0.1;
+const leastBits = 0.03;
 
 /** The check that tells most about the fault for its minutes, if it tells `leastRate` bits a minute. */
 export function mostTelling(
