@@ -227,7 +227,7 @@ const prior = z.strictObject({
 const mistakenTimes = z
   .partialRecord(
     z.enum(['driver', 'mechanic', 'technician', 'clerk', 'dispatcher']),
-    z.number().min(1).max(10),
+    z.number().min(1).max(3),
   )
   .meta({ description: 'how many times as often as the tables have it a role is mistaken' });
 
