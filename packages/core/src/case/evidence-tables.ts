@@ -82,7 +82,7 @@ function layOut(flow: Flow): EvidenceTables {
 }
 
 /** Check to its tables; the first whose condition holds is the one that counts. */
-export type TablesOfChecks = ReadonlyMap<string, readonly EvidenceTable[]>;
+type TablesOfChecks = ReadonlyMap<string, readonly EvidenceTable[]>;
 
 const laidOutByTimes = new WeakMap<Flow, Map<number, TablesOfChecks>>();
 
