@@ -1,9 +1,10 @@
 /**
- * The fitting of a battery: every combination of steps against the plain rules, and what must never
- * happen on any path. Common practice, no source, unless a source is named.
+ * The fitting of a battery: its cards, every combination of steps against the plain rules, and what
+ * must never happen on any path. Common practice, no source, unless a source is named.
  */
+import { readFileSync } from 'node:fs';
 import { createSpeaker } from '@keyturn/language';
-import { shippedFlow } from '@keyturn/terminal';
+import { readCards, replayDecision, shippedFlow } from '@keyturn/terminal';
 import { describe, expect, test } from 'vitest';
 import {
   batteryFittingAnswers,
@@ -24,6 +25,18 @@ import { testWhatIsSaid } from './support/said-of-steps.ts';
 const { chart, texts } = shippedFlow('battery-fitting', 'en');
 const { checks } = chart.flow;
 const speaker = createSpeaker({ locale: 'en', flowTexts: texts, checks });
+
+const file = new URL('cards/battery-fitting.json', import.meta.url);
+const cards = readCards('battery-fitting.json', readFileSync(file, 'utf8'));
+
+describe('every card comes to the outcome that it accepts, by the step that it names', () => {
+  test.each(cards.map((card) => [card.id, card] as const))('%s', (_, card) => {
+    const { outcome, reason, asked } = replayDecision(chart, speaker, card);
+    expect(card.accept.outcome).toContain(outcome);
+    if (card.accept.reason) expect(card.accept.reason).toContain(reason);
+    expect(asked.filter((check) => card.forbid.includes(check))).toEqual([]);
+  });
+});
 
 type Words = Readonly<Record<string, readonly string[]>>;
 
@@ -115,8 +128,9 @@ function drawFitting(draw: () => number): Drawn {
     startStop: draw() < 0.2,
     oldKind: some(['flooded', 'efb', 'agm'] as const),
     kind: some(['flooded', 'efb', 'agm', 'agm', 'gel'] as const),
+    location: some(['engine-bay', 'engine-bay', 'boot', 'seat'] as const),
   };
-  const { nominal, hybrid, startStop, oldKind, kind } = vehicle;
+  const { nominal, hybrid, startStop, oldKind, kind, location } = vehicle;
   const context = {
     place: 'workshop',
     temperature: 22,
@@ -127,7 +141,7 @@ function drawFitting(draw: () => number): Drawn {
       hybrid,
       startStop,
       smartCharging: !known.charging,
-      battery: { technology: oldKind },
+      battery: { technology: oldKind, location },
     },
     part: { battery: { technology: kind } },
     ...(known['clamps-tight'] ? { post: { kind: 'tapered' } } : {}),
@@ -216,7 +230,7 @@ test(
   () => {
     const draw = chance(2027);
     const met = new Set<string>();
-    for (let run = 0; run < 450; run += 1) {
+    for (let run = 0; run < 600; run += 1) {
       const drawn = drawFitting(draw);
       const { vehicle, context, answers } = drawn;
       const played = playFitting(chart, context, asGiven(answers, vehicle));
@@ -279,6 +293,22 @@ describe('the steps', () => {
       part: { battery: { technology: fitted } },
     };
     expect(played({}, context)).toMatchObject({ outcome: 'stopped', reason: 'technology' });
+  });
+
+  test.each([
+    ['flooded', 'boot', 'not-needed', 'stopped'],
+    ['efb', 'seat', 'not-needed', 'stopped'],
+    ['flooded', 'boot', 'connected', 'proved'],
+    ['agm', 'seat', 'not-needed', 'proved'],
+    ['flooded', 'engine-bay', 'not-needed', 'proved'],
+  ])('%s, %s, vent tube %s: %s', (kind, location, tube, outcome) => {
+    const context = {
+      ...car,
+      vehicle: { ...car.vehicle, battery: { location } },
+      part: { battery: { technology: kind } },
+    };
+    const end = played({ 'vent-tube': [tube], 'battery-rest': [12.8] }, context);
+    expect(end).toMatchObject({ outcome });
   });
 
   test('both of a 24 V pair are looked at; a full hybrid is proved by getting ready', () => {

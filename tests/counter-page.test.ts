@@ -156,6 +156,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     });
     await follow(page, isDecided(page));
     expect(await asked(page)).toBe('We take it back');
+    // What is taken back anyway needs no lead.
+    expect(await plain(inside(page, '.card'))).not.toContain('goodwill');
     const slip = await plain(inside(page, '.slip'));
     expect(slip).toContain('€142.50');
     // The old unit is still owed, so that its deposit is paid back with the price.

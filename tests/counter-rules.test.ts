@@ -140,7 +140,8 @@ describe('what a card answers is an answer of the trade, with the kit at hand', 
 });
 
 test('no id is given to two cards', () => {
-  const ids = [...starters, ...batteries, ...fittings].map(({ id }) => id);
+  const cards = [...starters, ...batteries, ...fittings, ...cardsOf('battery-fitting')];
+  const ids = cards.map(({ id }) => id);
   expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
 });
 

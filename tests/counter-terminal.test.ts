@@ -61,11 +61,36 @@ test('an unused starter in time is taken back, by a day of sale', async () => {
   expect(out).not.toContain('€');
 });
 
-test('a day that is still to come, or no day at all, is refused and nothing is lost', async () => {
+test('with the price that was paid the amount is told with its arithmetic', async () => {
+  const { out } = await run(
+    [...opening, '--price', '142,50', '--old-unit-owed', '--case', file('a.jsonl')],
+    ['ours', 'receipt', '2026-03-10', 'not needed', 'never fitted'].concat([
+      'sound',
+      'whole',
+      'teeth fine',
+      'dry',
+      'right part',
+    ]),
+  );
+  // 85 % of 142.50 is 121.125, a half in the customer's favour 121.13; with the deposit 166.13.
+  for (const line of ['€142.50 paid', '-€21.37: 15 %', '€45.00 deposit', '€166.13 in all']) {
+    expect(out).toContain(line);
+  }
+});
+
+test('a case that has ended is gone on with, and its decision is told once', async () => {
+  const kept = file('a.jsonl');
+  await run([...opening, '--case', kept], ['ours', 'receipt', '2020-03-30']);
+  const { out } = await run([kept], []);
+  expect(out.split('We can’t take it back')).toHaveLength(2);
+});
+
+test('a day that cannot be, or no day at all, is refused and nothing is lost', async () => {
   const { out } = await run(
     [...opening, '--case', file('a.jsonl')],
-    ['ours', 'receipt', '2026-04-01', '2026-02-30', '30 Nov 2025'],
+    ['ours', 'receipt', '2026-04-01', '2026-02-30', '1926-03-10', '30 Nov 2025'],
   );
+  expect(out.replaceAll(/\s+/gu, ' ')).toContain('“1926-03-10” is too long ago');
   expect(out).toContain('“2026-04-01” is still to come');
   expect(out).toContain('“2026-02-30” is no day of the calendar');
   expect(out).toContain('November 30, 2025 and within the warranty');
@@ -105,6 +130,8 @@ test('the case of the vehicle is taken by its file or its code, and not asked fo
     const { out, err } = await run([...opening, '--vehicle', given, '--case', kept], ['ours']);
     expect(err).toBe('');
     expect(out).toContain('it speaks against the part');
+    // A clerk sees of which day it is, and may put it right.
+    expect(out).toContain('The case of the vehicle is of March 1, 2026');
     expect(readFileSync(kept, 'utf8')).toContain('"against-part"');
   }
 });
@@ -112,13 +139,20 @@ test('the case of the vehicle is taken by its file or its code, and not asked fo
 test.each([
   ['terms with a gap', ['--terms', 'gap.yaml'], 'months.*expected|where the step before ends'],
   ['terms that are not there', ['--terms', 'none.yaml'], 'cannot be read'],
+  ['a price that is none', ['--terms', terms, '--price', 'about 20'], 'is no amount in EUR'],
+  [
+    'a price in more decimals than the currency has',
+    ['--terms', terms, '--price', '142.505'],
+    'expected a figure such as 129.00',
+  ],
   ['a code that is none', ['--vehicle', 'NOT-A-CODE'], 'neither a file nor the code of a case'],
 ])('%s are told, and no case is begun', async (_, args, reason) => {
   writeFileSync(
     file('gap.yaml'),
     readFileSync(terms, 'utf8').replace('{ from: 12, to: 24', '{ from: 13, to: 24'),
   );
-  const placed = args.map((arg) => (arg.endsWith('.yaml') ? file(arg) : arg));
+  const isNamed = (arg: string): boolean => arg.endsWith('.yaml') && arg !== terms;
+  const placed = args.map((arg) => (isNamed(arg) ? file(arg) : arg));
   const kept = file('a.jsonl');
   const { code, err } = await run(
     ['--flow', 'starter-return', '--case', kept, ...placed],
@@ -133,4 +167,48 @@ test('a flow that takes no part back has no use for terms', async () => {
   const { code, err } = await run(['--terms', terms, '--case', file('a.jsonl')], ['home']);
   expect(code).toBe(1);
   expect(err).toContain('takes no part back');
+});
+
+test('a case put right after it was taken for the wrong vehicle is judged without it', async () => {
+  const { chart } = noStart;
+  const at = '2026-03-01T08:00:00.000Z';
+  const { events } = openCase(chart, { id: 'v2', at, context: {} });
+  const vehicle = file('vehicle.jsonl');
+  writeFileSync(vehicle, events.map((event) => `${JSON.stringify(event)}\n`).join(''));
+  const { out } = await run(
+    [...opening, '--vehicle', vehicle, '--case', file('a.jsonl')],
+    ['correction vehicle says it points elsewhere', 'ours'],
+  );
+  expect(out).toContain('not measured, or only in part');
+  expect(out).toContain('What the vehicle says: it points elsewhere.');
+});
+
+test('figures of another part are questioned, never taken', async () => {
+  const lines = ['ours', 'receipt', '2025-11-30', 'slow', 'fitted', 'sound', 'whole'];
+  const bench = [
+    'teeth fine',
+    'dry',
+    'right part',
+    'no marks',
+    'free one way',
+    'bench, speed meter',
+  ];
+  const before = [
+    ...lines,
+    ...bench,
+    '12 V',
+    'car',
+    'geared',
+    'yes',
+    'comes out and stays',
+    'even',
+  ];
+  const { out } = await run(
+    [...opening, '--case', file('a.jsonl')],
+    [...before, '124 V', '640 Ah', '11.7'],
+  );
+  const said = out.replaceAll(/\s+/gu, ' ');
+  expect(said).toContain('124 V cannot be right for Supply at the starter');
+  expect(said).toContain('has a unit that does not fit Supply at the starter');
+  expect(said).toContain('11.7 V: The bench feeds it well enough');
 });

@@ -72,6 +72,7 @@ export interface BatteryVehicle {
   readonly startStop?: boolean;
   readonly oldKind?: 'flooded' | 'efb' | 'agm' | 'gel';
   readonly kind?: 'flooded' | 'efb' | 'agm' | 'gel';
+  readonly location?: 'engine-bay' | 'boot' | 'seat';
 }
 
 /** What each step must come to where anything else, undone and unmeasured included, stops. */
@@ -90,6 +91,12 @@ function isLesserKind({ oldKind, kind, startStop }: BatteryVehicle): boolean {
   return kind === 'efb' && oldKind === 'agm';
 }
 
+/** True where a battery that gives off gas stands among the people in the vehicle. */
+function gathersGas({ kind, location }: BatteryVehicle): boolean {
+  const isWet = kind === 'flooded' || kind === 'efb';
+  return isWet && (location === 'boot' || location === 'seat');
+}
+
 /** The step that stops before the battery is read; `undefined`: none does. */
 function stoppedBeforeProof(fitting: BatteryFitting, vehicle: BatteryVehicle): string | undefined {
   const undone = neededFirst.find(([step, right]) => fitting[step] !== right);
@@ -101,7 +108,8 @@ function stoppedBeforeProof(fitting: BatteryFitting, vehicle: BatteryVehicle): s
   if (fitting['ground-lead-off'] !== 'done') return 'ground-lead-off';
   if (fitting.tray === 'eaten') return 'tray';
   if (fitting['hold-down'].at(-1) === 'loose') return 'hold-down';
-  if (fitting['vent-tube'].at(-1) === 'missing') return 'vent-tube';
+  const vent = fitting['vent-tube'].at(-1);
+  if (vent === 'missing' || (vent === 'not-needed' && gathersGas(vehicle))) return 'vent-tube';
   const torques: readonly string[] = fitting['clamps-tight'];
   if (torques.includes('over') || torques.at(-1) === 'under') return 'clamps-tight';
   return fitting['leads-clear'] === 'touching' ? 'leads-clear' : undefined;

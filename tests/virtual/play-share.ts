@@ -5,6 +5,7 @@
  */
 import { argv } from 'node:process';
 import { noStart, speaker } from '../support/no-start.ts';
+import { knownAtOnce } from './known-at-once.ts';
 import { randomOrder, writtenOrder } from './plain-order.ts';
 import { flowChooser, playVehicle, usualPartFirst, type Chooser } from './measure.ts';
 
@@ -13,6 +14,7 @@ const choosers: Readonly<Record<string, () => Chooser>> = {
   written: () => writtenOrder(noStart.chart),
   random: () => randomOrder(noStart.chart),
   'usual-part': () => usualPartFirst,
+  known: () => knownAtOnce(noStart.chart),
 };
 
 const [, , name = '', first, count, step, best] = argv;

@@ -12,6 +12,7 @@ type Row = readonly [title: string, read: (figures: Figures) => string];
 const rows: readonly Row[] = [
   ['vehicles', ({ vehicles }) => String(vehicles)],
   ['expected total cost, minutes', ({ cost }) => cost.toFixed(1)],
+  ['  of these for what is done', ({ cost, minutes }) => (cost - minutes).toFixed(1)],
   ['minutes of checks', ({ minutes }) => two(minutes)],
   ['checks', ({ checks }) => two(checks)],
   ['first-ranked fault is right', ({ accuracy }) => percent(accuracy)],

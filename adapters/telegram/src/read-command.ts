@@ -26,8 +26,8 @@ export function flowCommand(flow: string): string {
 }
 
 /**
- * The command that a message begins with, those among them that begin a case of one of the flows;
- * one that is not ours asks for help.
+ * The command that a message begins with, those among them that begin a case of one of the flows,
+ * the price that was paid behind them; one that is not ours asks for help.
  */
 export function readCommand(
   { text = '', entities = [] }: Message,
@@ -39,7 +39,11 @@ export function readCommand(
   const [name = '', of] = text.slice(1, entity.length).toLowerCase().split('@');
   if (of !== undefined && of !== me.username.toLowerCase()) return undefined;
   const flow = flows.find((id) => flowCommand(id) === name);
-  if (flow !== undefined) return { content: { type: 'begin', flow }, isForeign: false };
+  if (flow !== undefined) {
+    const price = text.slice(entity.length).trim();
+    const paid = price === '' ? {} : { price };
+    return { content: { type: 'begin', flow, ...paid }, isForeign: false };
+  }
   const ours = Object.hasOwn(commands, name) ? commands[name] : undefined;
   return { content: ours?.content ?? { type: 'help' }, isForeign: ours === undefined };
 }

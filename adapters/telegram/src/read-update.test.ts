@@ -67,6 +67,14 @@ describe('a message', () => {
     expect(readUpdate(command(text), me)?.content).toEqual(content);
   });
 
+  test('may name a flow, and behind it the price of what comes back', () => {
+    const of = (text: string): unknown =>
+      readUpdate(command(text), me, ['battery-return'])?.content;
+    expect(of('/battery_return')).toEqual({ type: 'begin', flow: 'battery-return' });
+    const paid = { type: 'begin', flow: 'battery-return', price: '119,90' };
+    expect(of('/battery_return  119,90 ')).toEqual(paid);
+  });
+
   test('with a command of another is marked so, and of another bot is a text', () => {
     expect(readUpdate(command('/weather'), me)?.isForeign).toBe(true);
     expect(readUpdate(command('/stop@other_bot'), me)?.content.type).toBe('text');

@@ -204,7 +204,8 @@ const noToken = `bot: there is no BOT_TOKEN, so there is nothing to connect to.
   BOT_API_ROOT           another server of the Bot API than the public one
   KEYTURN_DATA           another folder than “data”
   KEYTURN_DATABASE_URL   a PostgreSQL database, where several machines share the work
-  KEYTURN_TERMS          a file of the terms on which a shop takes parts back, YAML or JSON
+  KEYTURN_TERMS          a file of the terms on which a shop takes parts back, YAML or JSON;
+                         /battery_return 119.90 begins with the price that was paid
   BOT_WEBHOOK_URL, BOT_WEBHOOK_PORT, BOT_WEBHOOK_SECRET
                          where updates are to be brought instead of fetched
 `;

@@ -6,6 +6,7 @@ describe('the command line', () => {
     expect(readCommandLine([])).toEqual({
       type: 'case',
       flow: 'no-start',
+      isOldUnitOwed: false,
       json: false,
       locale: 'en',
     });
@@ -19,6 +20,11 @@ describe('the command line', () => {
     ['outcomes to weigh by', ['--learned', 'kept.json'], { learned: 'kept.json' }],
     ['another flow', ['--flow', 'starter-return'], { flow: 'starter-return' }],
     ['the terms of a shop', ['--terms', 'terms.yaml'], { terms: 'terms.yaml' }],
+    [
+      'what was paid for it',
+      ['--terms', 't.yaml', '--price', '142,50', '--old-unit-owed'],
+      { terms: 't.yaml', price: '142,50', isOldUnitOwed: true },
+    ],
     ['the case of the vehicle', ['--vehicle', 'case.jsonl'], { vehicle: 'case.jsonl' }],
     ['a language', ['--locale', 'en-GB'], { locale: 'en-GB' }],
   ])('takes %s', (_, args, expected) => {
@@ -31,6 +37,10 @@ describe('the command line', () => {
     ['two cases', ['a.jsonl', 'b.jsonl']],
     ['a case that is to be kept elsewhere', ['a.jsonl', '--case', 'b.jsonl']],
     ['another flow for a case that has its own', ['a.jsonl', '--flow', 'no-start']],
+    ['terms for a case that has its own', ['a.jsonl', '--terms', 'terms.yaml']],
+    ['a vehicle for a case that has begun', ['a.jsonl', '--vehicle', 'b.jsonl']],
+    ['a price without terms', ['--price', '142.50']],
+    ['an old unit without terms', ['--old-unit-owed']],
     ['an empty name', ['']],
     ['an empty name of a file of outcomes', ['--learned', '']],
   ])('refuses %s', (_, args) => {

@@ -17,6 +17,10 @@ export type Command =
       readonly flow: string;
       /** A file of the shop's terms, where a part is taken back. */
       readonly terms?: string;
+      /** What was paid for the part, as it is typed; it wants the terms. */
+      readonly price?: string;
+      /** True where the old unit is still owed, so that its deposit is held. */
+      readonly isOldUnitOwed: boolean;
       /** The case of the vehicle that a part came from: its file or its code. */
       readonly vehicle?: string;
       /** A file of confirmed outcomes by which it is weighed as well. */
@@ -42,6 +46,8 @@ export function readCommandLine(args: readonly string[]): Command {
         case: { type: 'string' },
         flow: { type: 'string' },
         terms: { type: 'string' },
+        price: { type: 'string' },
+        'old-unit-owed': { type: 'boolean', default: false },
         vehicle: { type: 'string' },
         learned: { type: 'string' },
       },
@@ -66,6 +72,19 @@ export function readCommandLine(args: readonly string[]): Command {
       reason: 'a case that is gone on with stays with its flow: leave --flow out',
     };
   }
+  if (file !== undefined && (values.terms !== undefined || values.vehicle !== undefined)) {
+    return {
+      type: 'wrong',
+      reason:
+        'a case that is gone on with stays with what was known when it began: leave --terms and --vehicle out',
+    };
+  }
+  if (values.terms === undefined && (values.price !== undefined || values['old-unit-owed'])) {
+    return {
+      type: 'wrong',
+      reason: 'without the terms of a shop no amount is reckoned: add --terms',
+    };
+  }
   if ([file, values.case, values.learned, values.terms, values.vehicle].includes(''))
     return { type: 'wrong', reason: 'the name of the file is empty' };
   return {
@@ -73,6 +92,8 @@ export function readCommandLine(args: readonly string[]): Command {
     ...(file === undefined ? {} : { file }),
     ...(values.case === undefined ? {} : { caseFile: values.case }),
     ...(values.terms === undefined ? {} : { terms: values.terms }),
+    ...(values.price === undefined ? {} : { price: values.price }),
+    isOldUnitOwed: values['old-unit-owed'],
     ...(values.vehicle === undefined ? {} : { vehicle: values.vehicle }),
     ...(values.learned === undefined ? {} : { learned: values.learned }),
     flow: values.flow ?? usualFlow,
@@ -96,6 +117,10 @@ export function usage(
   --flow NAME    what the new case is about, ${usualFlow} unless said; there is:
 ${flows.map((flow) => `                 ${flow}`).join('\n')}
   --terms FILE   the terms on which the shop takes parts back, YAML or JSON
+  --price AMOUNT what was paid for the part, in the currency of the terms; no
+                 amount is reckoned without it
+  --old-unit-owed
+                 the deposit for the old unit was paid, and is still held
   --vehicle CASE the no-start case of the vehicle that a part came from, by its
                  file or its code
   --learned FILE weigh by the confirmed outcomes kept in FILE as well, such as

@@ -59,12 +59,12 @@ export interface Ending {
 /** Opens a case and takes it through to its end, or to the end of the lines. */
 export async function beginCase(
   conversation: Conversation,
-  given: { readonly opening: Omit<Opening, 'at'>; readonly notice?: string },
+  given: { readonly opening: Omit<Opening, 'at'>; readonly notices?: readonly string[] },
 ): Promise<Ending> {
   const { chart, now, texts, flowTexts } = conversation;
   const step = openCase(chart, { ...given.opening, at: now().toISOString() });
   print(conversation, [{ kind: 'text', text: texts.title(flowTexts.name) }]);
-  if (given.notice !== undefined) print(conversation, [{ kind: 'text', text: given.notice }]);
+  for (const text of given.notices ?? []) print(conversation, [{ kind: 'text', text }]);
   keep(conversation, step.events);
   return converse(conversation, step.case, step.messages);
 }
@@ -86,8 +86,10 @@ export async function continueCase(
   if (order.length > 0) listKnown(conversation, kase);
   const { verdict, decision } = kase.state;
   const found = verdict ?? decision;
-  if (found !== null) print(conversation, speaker.render([found]));
-  return converse(conversation, kase, repeat(chart, kase));
+  const standing = repeat(chart, kase);
+  // What a closed case was found to be is among what stands.
+  if (found !== null && !standing.includes(found)) print(conversation, speaker.render([found]));
+  return converse(conversation, kase, standing);
 }
 
 /** Lists every answer given so far, a line each. */

@@ -3,12 +3,24 @@
  * case of the vehicle says.
  */
 import { existsSync } from 'node:fs';
-import { vehicleProof, type Case, type Flow, type Opening } from '@keyturn/core';
+import {
+  minorUnits,
+  typedAmount,
+  vehicleProof,
+  type Case,
+  type Flow,
+  type Opening,
+  type Policy,
+} from '@keyturn/core';
 import { shippedFlow, shopTerms } from '@keyturn/flows';
 import { caseOf, readCaseFile } from './case-file.ts';
 
 /** What a return is opened with. */
-export type KnownOfReturn = Pick<Opening, 'policy' | 'answers'>;
+export interface KnownOfReturn {
+  readonly opening: Pick<Opening, 'policy' | 'context' | 'answers'>;
+  /** When the case of the vehicle was opened that answers for it. */
+  readonly vehicleAt?: string;
+}
 
 /** What the command line tells of a return cannot be used; the message says why. */
 export class ReturnError extends Error {
@@ -24,31 +36,52 @@ const proofCheck = 'vehicle-proof';
 /** The flow of a vehicle's case. */
 const vehicleFlow = 'no-start';
 
+/** What the command line names. */
+interface NamedOfReturn {
+  readonly terms?: string;
+  readonly price?: string;
+  readonly isOldUnitOwed: boolean;
+  readonly vehicle?: string;
+}
+
 /**
  * Reads the terms and the case that the command line names.
  *
- * @throws TermsError or CaseFileError when the file cannot be used, ReturnError when the code is none
- *   or the flow takes no part back.
+ * @throws TermsError or CaseFileError when the file cannot be used, ReturnError when the code or the
+ *   price is none or the flow takes no part back.
  */
-export async function knownOfReturn(
-  flow: Flow,
-  given: { readonly terms?: string; readonly vehicle?: string },
-): Promise<KnownOfReturn> {
+export async function knownOfReturn(flow: Flow, given: NamedOfReturn): Promise<KnownOfReturn> {
   const { terms, vehicle } = given;
   const { part } = flow;
-  if (terms === undefined && vehicle === undefined) return {};
+  if (terms === undefined && vehicle === undefined) return { opening: {} };
   if (part === undefined) throw new ReturnError(`the flow ${flow.id} takes no part back`);
-  const policy = terms === undefined ? undefined : shopTerms(terms);
-  if (vehicle === undefined) return policy === undefined ? {} : { policy };
+  const sale = terms === undefined ? {} : soldOn(shopTerms(terms), given);
+  if (vehicle === undefined) return { opening: sale };
   const { chart } = shippedFlow(vehicleFlow, 'en');
   const kase = existsSync(vehicle)
     ? caseOf(chart, vehicle, readCaseFile(vehicle).events)
     : await caseByCode(vehicle);
   const proof = vehicleProof(chart.flow, kase.state, part);
   return {
-    ...(policy === undefined ? {} : { policy }),
-    answers: [{ check: proofCheck, value: [proof] }],
+    opening: { ...sale, answers: [{ check: proofCheck, value: [proof] }] },
+    vehicleAt: kase.state.opened,
   };
+}
+
+/** The terms, and what was paid under them. */
+function soldOn(policy: Policy, { price, isOldUnitOwed }: NamedOfReturn): KnownOfReturn['opening'] {
+  const paid = price === undefined ? undefined : minorUnits(price, policy.currency);
+  if (price !== undefined && paid === undefined) {
+    const example = typedAmount(minorUnits('129', policy.currency) ?? 0, policy.currency);
+    throw new ReturnError(
+      `“${price}” is no amount in ${policy.currency}; expected a figure such as ${example}`,
+    );
+  }
+  const context = {
+    ...(paid === undefined ? {} : { 'sale.price': paid }),
+    ...(isOldUnitOwed ? { 'sale.oldUnit': 'owed' } : {}),
+  };
+  return { policy, context };
 }
 
 /** Loaded where it is wanted: what makes sheets takes longer to load than the rest of the program. */

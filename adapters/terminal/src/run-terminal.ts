@@ -174,7 +174,7 @@ async function demonstrate(
     flow,
     keeper,
   });
-  return hall.end(await hall.begin({}));
+  return hall.end(await hall.begin({ opening: {} }));
 }
 
 /** The flow of a case, and its words; it has learned where the command line says so. */
@@ -241,12 +241,17 @@ function createHall(
     speakerIn: (tag: string) => spokenIn(tag).speaker,
   };
   const id = randomUUID();
-  const notice = isDemo ? { notice: texts.demo } : {};
   return {
     chart,
-    begin: (known: KnownOfReturn): Promise<Ending> => {
+    begin: ({ opening: known, vehicleAt }: KnownOfReturn): Promise<Ending> => {
       const opening = { id, ...known };
-      if (!command.json) return beginCase(conversation, { opening, ...notice });
+      const notices = [
+        ...(isDemo ? [texts.demo] : []),
+        ...(vehicleAt === undefined
+          ? []
+          : [texts.vehicleCase(speaker.formatDay(vehicleAt.slice(0, 10)))]),
+      ];
+      if (!command.json) return beginCase(conversation, { opening, notices });
       if (isDemo) writeJson({ demo: true, notice: texts.demo });
       return exchangeLines(exchange, { opening });
     },

@@ -86,8 +86,11 @@ export type Content =
   | { readonly type: 'stop' }
   /** What can be done here. */
   | { readonly type: 'help' }
-  /** To begin anew; with the name of a flow where it is not the usual one. */
-  | { readonly type: 'begin'; readonly flow?: string }
+  /**
+   * To begin anew; with the name of a flow where it is not the usual one, and the price that was
+   * paid, as it was typed, where a part is taken back.
+   */
+  | { readonly type: 'begin'; readonly flow?: string; readonly price?: string }
   /** Something that cannot be read: a picture, a voice. */
   | { readonly type: 'unreadable' };
 

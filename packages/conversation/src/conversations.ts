@@ -14,6 +14,7 @@ import {
   type OutgoingChange,
 } from '@keyturn/cases';
 import {
+  minorUnits,
   openCase,
   positionOf,
   type Case,
@@ -136,8 +137,11 @@ export function createConversations(options: ConversationsOptions): Conversation
         at: given.at,
         writtenAt: given.writtenAt,
         content,
-        open: () =>
-          openCase(flow.chart, { id: options.newId(), at: given.at, ...(flow.opening ?? opening) }),
+        open: () => {
+          const known = flow.opening ?? opening;
+          const context = { ...known.context, ...paidFor(flow.chart, known, content) };
+          return openCase(flow.chart, { id: options.newId(), at: given.at, ...known, context });
+        },
       },
     );
     const { id } = flow.chart.flow;
@@ -185,6 +189,18 @@ export function createConversations(options: ConversationsOptions): Conversation
     },
     speakerOf: (locale) => speakerIn(usual, supportedLocale(locale)),
   };
+}
+
+/** What was paid for the part that comes back, where terms and an amount of their currency are there. */
+function paidFor(
+  { flow }: Chart,
+  { policy }: ConversationsOptions['opening'],
+  content: Arrival['content'],
+): NonNullable<Opening['context']> {
+  if (content.type !== 'begin' || content.price === undefined) return {};
+  if (flow.part === undefined || policy === undefined) return {};
+  const price = minorUnits(content.price, policy.currency);
+  return price === undefined ? {} : { 'sale.price': price };
 }
 
 /** The change that keeps a response. */

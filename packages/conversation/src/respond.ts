@@ -115,7 +115,18 @@ function begin(responding: Responding, held: Held, { at, content, open }: Arriva
     },
     case: step.case,
   };
-  const greeting = saying(responding, opened, { messages: step.messages, isAnew: true });
+  const isPriceLost =
+    content.type === 'begin' &&
+    content.price !== undefined &&
+    responding.chart.flow.part !== undefined &&
+    step.case.state.context['sale.price'] === undefined;
+  const greeting = saying(responding, opened, {
+    rendered: isPriceLost
+      ? [{ kind: 'refused', text: speakerFor(responding, opened).key('noPrice') }]
+      : [],
+    messages: step.messages,
+    isAnew: true,
+  });
   const first: Response = { ...greeting, events: step.events };
   if (content.type !== 'text') return first;
   const before = step.messages.filter(({ kind }) => kind === 'tell');

@@ -97,6 +97,7 @@ export type { Condition, Range } from './flow/condition.ts';
 // The terms of a shop, what they give back, and the days by which they go.
 export { policyFaults, policyShape, soldParts } from './policy/policy.ts';
 export type { Fee, Policy, PolicyFault, ProRataStep, SoldPart, Warranty } from './policy/policy.ts';
+export { decimalsOf, minorUnits, typedAmount } from './policy/money.ts';
 export { refundOf } from './policy/refund.ts';
 export type { Payment, Refund, RefundLine, Sale } from './policy/refund.ts';
 export { looksLikeDay } from './policy/calendar.ts';

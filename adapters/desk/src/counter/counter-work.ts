@@ -2,7 +2,7 @@
  * What is done with the returns at the counter: opened, taken further, ended, each of them kept. It
  * draws nothing; what takes long is done by the engine.
  */
-import type { Flow, Input } from '@keyturn/core';
+import { minorUnits, typedAmount, type Flow, type Input } from '@keyturn/core';
 import { answering, type Laid, type Turned } from '../engine/engine.ts';
 import { fill } from '../wording.ts';
 import type { CounterVoice } from './counter-voice.ts';
@@ -13,7 +13,6 @@ import { figuresGiven } from './engine/figures-given.ts';
 import { inHandOf, type Lying } from './in-hand.ts';
 import { flowOf, type Closed, type CounterReturn } from './return/counter-return.ts';
 import { shopDayOf } from './return/day.ts';
-import { minorUnits, typedAmount } from './return/money.ts';
 import { answersOf, contextOf, labelsOf, openReturn, type KnownPart } from './return/opening.ts';
 import { lookUp } from './shop/scanned.ts';
 import type { CounterBook } from './store/counter-book.ts';

@@ -47,7 +47,7 @@ function bands({ bounds, band, bands: ids }: ReadingMessage, labels: readonly st
     const label = labels[index] ?? '';
     const isHere = id === band;
     // A label that does not fit says nothing; the text beside the ruler says it whole.
-    const fits = label.length * 5.6 < end - x - 4;
+    const fits = label.length * 5.6 < end - x - 10;
     return svg`<rect class=${isHere ? 'band here' : index % 2 === 0 ? 'band' : 'band odd'}
         x=${x} width=${Math.max(0, end - x)} y=${axis} height="9" />
       ${fits ? svg`<text class=${isHere ? 'label here' : 'label'} x=${(x + end) / 2} y="8" text-anchor="middle">${label}</text>` : nothing}`;

@@ -7,7 +7,7 @@ import { assess } from './assessment.ts';
 import { tableOf } from './belief.ts';
 import type { Case } from './case.ts';
 import { isOfCircuit } from './circuit-evidence.ts';
-import { evidenceTables } from './evidence-tables.ts';
+import { evidenceTables, tablesFor } from './evidence-tables.ts';
 import { likeliest } from './findings.ts';
 
 /**
@@ -20,7 +20,8 @@ export function answersFound(
   { state }: Case,
 ): Readonly<Record<string, readonly string[]>> {
   const { findings } = assess(flow, state);
-  const { tables, several } = evidenceTables(flow);
+  const { several } = evidenceTables(flow);
+  const tables = tablesFor(flow, state.context['role']);
   return Object.fromEntries(
     [...findings.all].flatMap(([check, found]): [string, readonly string[]][] => {
       // The same one as the belief goes by.

@@ -17,7 +17,7 @@ import { planOf, type PlannedCheck } from './plan.ts';
 import { covers, hasKit } from './possible.ts';
 import { outcomeOf, provesRepair } from './repair-proof.ts';
 import type { CaseState, Next } from './state.ts';
-import { leadingFault, sendFor } from './verdict.ts';
+import { leadingFault, remedyFor, sendFor } from './verdict.ts';
 import { minutesOf, mostTelling, planFrom, weigh, type WeighedCase } from './worth.ts';
 
 /** A leading fault this likely that can no longer be proved ends the questions. */
@@ -156,11 +156,14 @@ function gateOf(flow: Flow, check: Check, open: readonly PlannedCheck[]): Planne
 /** A proof is sought for so many minutes, however likely it is that it fails. */
 const proofMinutes = 30;
 
+/** Nobody waits for hours to have a fault this likely proved, if it changes nothing. */
+const beyondDoubt = 0.98;
+
 /**
  * A check that takes the leading fault nearer to its proof: of the proofs still open the one that
- * takes least, and of its checks the shortest. What takes long is only made where the mistake that a
- * proof spares, as likely as it is to come about, would take longer; a dispatcher needs none, but for
- * sending nobody.
+ * takes least, and of its checks the shortest. What takes long is only made where the proof would
+ * change what is done or there is doubt, and where the mistake that it spares, as likely as the proof
+ * is to come about, would take longer; a dispatcher needs none, but for sending nobody.
  */
 function checkForProof(
   flow: Flow,
@@ -175,6 +178,9 @@ function checkForProof(
   const mistake = Math.max(
     ...fault.remedies.map(({ remedy }) => flow.costs?.remedies[remedy]?.wrong ?? 0),
   );
+  const share = assessment.ranking.find(([id]) => id === fault.id)?.[1] ?? 0;
+  const changes =
+    remedyFor({ ...judged, strength: 'proved' }, assessment) !== remedyFor(judged, assessment);
   const isOpen = (id: string): boolean => open.some(({ check }) => check.id === id);
   const { findings } = assessment;
   const missing = fault.proofs
@@ -201,9 +207,11 @@ function checkForProof(
     .filter(
       ({ proof, checks, takes }) =>
         takes <= proofMinutes ||
-        takes <=
-          mistake *
-            chanceToProve(flow, findings, { fault, proof, check: longestOf(checks)?.id ?? '' }),
+        ((changes || share < beyondDoubt) &&
+          takes <=
+            mistake *
+              share *
+              chanceToProve(flow, findings, { fault, proof, check: longestOf(checks)?.id ?? '' })),
     )
     .sort((one, other) => one.takes - other.takes);
   return missing[0]?.checks

@@ -97,7 +97,7 @@ export const contextFields: Readonly<Record<string, ContextField>> = {
   'stud.material': one('copper', 'brass', 'steel'),
   'post.kind': one('tapered', 'insert-m6', 'insert-m8', 'insert-m10'),
   // What was paid for it, in minor units of the shop's currency, and whether the old unit was brought.
-  'sale.price': number('1', 0, 1e9),
+  'sale.price': number('1', 0, 1e12),
   'sale.oldUnit': one('returned', 'owed'),
   // A finished no-start case of the vehicle, by its code or its file.
   case: text,

@@ -280,6 +280,9 @@ describe('the day of a sale', () => {
     ['2026-02-30', 'no-such-day'],
     ['2026-13-01', 'no-such-day'],
     ['2026-04-01', 'day-to-come'],
+    // A century slipped: 60 years back nobody had sold it.
+    ['1926-03-02', 'day-long-ago'],
+    ['0026-03-02', 'day-long-ago'],
   ])('%s is refused: %s', (day, code) => {
     const step = sold(day);
     expect(step.messages).toMatchObject([

@@ -2,7 +2,7 @@
  * The likelihoods of a flow laid out for reckoning: for each check and answer a row over the
  * faults, in the flow's order, and its logarithms. Laid out once for each flow.
  */
-import { defineModel, type EvidenceModel } from '@keyturn/evidence';
+import { defineModel, noisyLikelihoods, type EvidenceModel } from '@keyturn/evidence';
 import { pairsOf, priorsWithPairs, rowOfPair, type PairOfFaults } from './fault-pairs.ts';
 import type { Condition } from '../flow/condition.ts';
 import type { Flow, LikelihoodTable } from '../flow/flow.ts';
@@ -41,8 +41,6 @@ export interface EvidenceTables {
   readonly logPriors: Float64Array;
   /** What the context does to priors: when, and a row of logarithms over the faults. */
   readonly factors: readonly { readonly when: Condition; readonly logs: Float64Array }[];
-  /** Check to its tables; the first whose condition holds is the one that counts. */
-  readonly tables: ReadonlyMap<string, readonly EvidenceTable[]>;
   /** Checks of whose answers several may hold. */
   readonly several: ReadonlySet<string>;
   /** For each fault whether it is "none of these". */
@@ -72,25 +70,75 @@ function layOut(flow: Flow): EvidenceTables {
       .filter(({ form }) => form.kind === 'choice' && form.several)
       .map(({ id }) => id),
   );
-  const names = [...faults, ...pairs.map((_, index) => pairName(index))];
+  const names = hypothesesOf(faults, pairs);
   return {
     model,
     pairs,
     logPriors: Float64Array.from(priorsWithPairs(model.priors, pairs), Math.log),
     factors: contextFactors(flow, faults, pairs),
-    tables: new Map(
-      Object.entries(flow.likelihoods).map(([check, tables]) => [
-        check,
-        tables.map((table, position) => {
-          const name = `${check} ${String(position)}`;
-          const honest = several.has(check) ? table : withAnything(flow, table);
-          const whole = withPairs(honest, { model, pairs, several: several.has(check) });
-          return { name, ...layOutTable(names, whole, answerRows(names, whole.rows)) };
-        }),
-      ]),
-    ),
     open: names.map((fault) => flow.faults[fault]?.best === 'open'),
     several,
+  };
+}
+
+/** Check to its tables; the first whose condition holds is the one that counts. */
+type TablesOfChecks = ReadonlyMap<string, readonly EvidenceTable[]>;
+
+const laidOutByTimes = new WeakMap<Flow, Map<number, TablesOfChecks>>();
+
+/** The tables of a flow as a role answers, which may be mistaken more often than they have it. */
+export function tablesFor(flow: Flow, role: unknown): TablesOfChecks {
+  const times = (typeof role === 'string' ? flow.mistakenTimes[role] : undefined) ?? 1;
+  const known = laidOutByTimes.get(flow) ?? new Map<number, TablesOfChecks>();
+  laidOutByTimes.set(flow, known);
+  const made = known.get(times) ?? layOutTables(flow, times);
+  known.set(times, made);
+  return made;
+}
+
+function layOutTables(flow: Flow, times: number): TablesOfChecks {
+  const { model, pairs, several } = evidenceTables(flow);
+  const names = hypothesesOf(model.hypotheses, pairs);
+  return new Map(
+    Object.entries(flow.likelihoods).map(([check, tables]) => [
+      check,
+      tables.map((table, position) => {
+        const name = `${check} ${String(position)} × ${String(times)}`;
+        const honest = several.has(check) ? table : withAnything(flow, mistakenMore(table, times));
+        const whole = withPairs(honest, { model, pairs, several: several.has(check) });
+        return { name, ...layOutTable(names, whole, answerRows(names, whole.rows)) };
+      }),
+    ]),
+  );
+}
+
+/** A table with so many times the mistakes that are counted in. */
+function mistakenMore(table: LikelihoodTable, times: number): LikelihoodTable {
+  const { mistaken, rows, byCircuit } = table;
+  if (mistaken === undefined || times === 1) return table;
+  const more = (times - 1) * mistaken.share;
+  const mistake = (row: Readonly<Record<string, number>>): Readonly<Record<string, number>> => {
+    const answers = Object.keys(row);
+    const shares = Object.values(row);
+    const sum = shares.reduce((total, one) => total + one, 0);
+    const neighbours =
+      mistaken.for &&
+      answers.map((answer) =>
+        (mistaken.for?.[answer] ?? []).map((other) => answers.indexOf(other)),
+      );
+    const noisy = noisyLikelihoods(
+      shares.map((one) => one / sum),
+      more,
+      neighbours,
+    );
+    return Object.fromEntries(answers.map((answer, at) => [answer, (noisy[at] ?? 0) * sum]));
+  };
+  const mistakes = (all: LikelihoodTable['rows']): LikelihoodTable['rows'] =>
+    Object.fromEntries(Object.entries(all).map(([id, row]) => [id, mistake(row)]));
+  return {
+    ...table,
+    rows: mistakes(rows),
+    ...(byCircuit && { byCircuit: { ...byCircuit, reported: mistakes(byCircuit.reported) } }),
   };
 }
 
@@ -133,6 +181,14 @@ function withAnything(flow: Flow, table: LikelihoodTable): LikelihoodTable {
       byCircuit: { ...byCircuit, parts: mapped(byCircuit.parts, (part) => (1 - anyPart) * part) },
     }),
   };
+}
+
+/** The names of the faults, then of the pairs. */
+function hypothesesOf(
+  faults: readonly string[],
+  pairs: readonly PairOfFaults[],
+): readonly string[] {
+  return [...faults, ...pairs.map((_, index) => pairName(index))];
 }
 
 /** A pair is nobody's id, so it has a name that no fault can have. */

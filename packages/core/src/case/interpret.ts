@@ -16,7 +16,7 @@ import type { RefusedMessage } from './message.ts';
 import { nominalOf } from './limit-context.ts';
 import { meterFor } from './meter.ts';
 import { limitFaults } from './part-limits.ts';
-import { isDay, looksLikeDay } from '../policy/calendar.ts';
+import { isDay, looksLikeDay, monthsLater } from '../policy/calendar.ts';
 import { shopDay } from '../policy/term.ts';
 import { pendingCautions } from './cautions.ts';
 import { planOf } from './plan.ts';
@@ -182,12 +182,17 @@ function readAnswer(flow: Flow, state: CaseState, given: AnswerInput): AnswerRes
       : readChoices(check, given.value);
 }
 
+/** A sale further back is a slip of the hand: no shop's terms reach as far. */
+const mostMonths = 720;
+
 /** A day of the calendar up to that of the case, where the shop's terms say what it means. */
 function readDay(check: Check, state: CaseState, [day = '']: readonly string[]): AnswerResult {
   const facts = { check: check.id, possible: optionsOf(check) };
   const { policy, opened } = state;
   if (!isDay(day)) return refusal('no-such-day', day, facts);
-  if (day > shopDay(policy, opened)) return refusal('day-to-come', day, facts);
+  const today = shopDay(policy, opened);
+  if (day > today) return refusal('day-to-come', day, facts);
+  if (day < monthsLater(today, -mostMonths)) return refusal('day-long-ago', day, facts);
   return policy === null ? refusal('no-terms', day, facts) : { answer: [day] };
 }
 

@@ -237,6 +237,8 @@ export type RefusalCode =
   | 'no-such-day'
   /** A day after that of the case. */
   | 'day-to-come'
+  /** A day so far back that nobody sold the part then. */
+  | 'day-long-ago'
   /** A day, where no terms of a shop say what it means. */
   | 'no-terms'
   | 'one-choice'

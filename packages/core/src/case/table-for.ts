@@ -3,12 +3,12 @@
  */
 import { holds, type Known } from '../flow/condition.ts';
 import type { Flow } from '../flow/flow.ts';
-import { evidenceTables, type EvidenceTable } from './evidence-tables.ts';
+import { tablesFor, type EvidenceTable } from './evidence-tables.ts';
 import { likeliest } from './findings.ts';
 
-/** The first table of a check whose condition holds. */
+/** The first table of a check whose condition holds, as whoever answers gives the answers. */
 export function tableFor(flow: Flow, known: Known, check: string): EvidenceTable | undefined {
-  const tables = evidenceTables(flow).tables.get(check);
+  const tables = tablesFor(flow, known.context('role')).get(check);
   const [first] = tables ?? [];
   if (first?.given === undefined) return first;
   const side = leaning(known);

@@ -81,10 +81,13 @@ export function worthOfCheck(flow: Flow, state: CaseState, check: string): Worth
   };
 }
 
-/** The check that tells most about the fault for its minutes, if it tells `leastBits` a minute. */
+/** A check that tells less of the fault than this, in bits, is not worth a question. */
+const leastBits = 0.03;
+
+/** The check that tells most about the fault for its minutes, if it tells `leastRate` bits a minute. */
 export function mostTelling(
   { problem, belief, setupsPaid }: WeighedCase,
-  leastBits: number,
+  leastRate: number,
 ): string | undefined {
   const total = belief.reduce((sum, one) => sum + one, 0);
   let best: { readonly id: string; readonly rate: number } | undefined;
@@ -95,7 +98,7 @@ export function mostTelling(
       index,
     );
     const rate = bits / costNow(problem, index, setupsPaid);
-    if (rate >= leastBits && rate > (best?.rate ?? 0)) best = { id, rate };
+    if (bits >= leastBits && rate >= leastRate && rate > (best?.rate ?? 0)) best = { id, rate };
   }
   return best?.id;
 }

@@ -7,7 +7,6 @@ import {
   batteryVoltage,
   engineLoad,
   openCircuitVoltageAt,
-  solveStanding,
   usualStarter,
   type BatteryModel,
   type CrankingCircuit,
@@ -202,7 +201,7 @@ function whileHeld(figures: CircuitFigures, circuit: CrankingCircuit): Omit<Held
       return { ...beforeClosing(circuit, attempt), held: 'silent' };
     case 'rapid-clicking': {
       const before = beforeClosing(circuit, attempt);
-      const closed = fromSolution(solveStanding(circuit), 'rapid-clicking');
+      const closed = fromSolution(attempt.standing, 'rapid-clicking');
       return {
         held: 'rapid-clicking',
         speed: 0,
@@ -219,7 +218,7 @@ function whileHeld(figures: CircuitFigures, circuit: CrankingCircuit): Omit<Held
       };
     }
     default: {
-      const { steady } = attempt;
+      const { standing, steady } = attempt;
       if (steady.state === 'open') {
         const before = beforeClosing(circuit, attempt);
         return {
@@ -230,7 +229,7 @@ function whileHeld(figures: CircuitFigures, circuit: CrankingCircuit): Omit<Held
       }
       return steady.state === 'turning' && steady.speed >= figures.stall
         ? fromSolution(steady, 'turning')
-        : fromSolution(solveStanding(circuit), 'single-click');
+        : fromSolution(standing, 'single-click');
     }
   }
 }

@@ -224,6 +224,13 @@ const prior = z.strictObject({
   times: z.array(z.strictObject({ by: z.number().positive(), when: condition })).optional(),
 });
 
+const mistakenTimes = z
+  .partialRecord(
+    z.enum(['driver', 'mechanic', 'technician', 'clerk', 'dispatcher']),
+    z.number().min(1).max(3),
+  )
+  .meta({ description: 'how many times as often as the tables have it a role is mistaken' });
+
 const likelihoods = z
   .array(
     z.strictObject({
@@ -449,6 +456,7 @@ export const flowFile = z
     groups: z.record(id, z.array(id).min(1)).optional(),
     priors: z.record(id, prior).optional(),
     likelihoods: z.record(id, likelihoods).optional(),
+    'mistaken-times': mistakenTimes.optional(),
     costs: costs.optional(),
     circuit: circuit.optional(),
     'common-causes': z

@@ -188,7 +188,12 @@ export interface Prior {
 /** Of 100 vehicles with a fault, how many give each answer; the first table whose `given` holds. */
 export interface LikelihoodTable {
   readonly given?: Condition;
-  /** Fault to answer to likelihood. Every fault of the flow has a row. */
+  /** How often, of 1, an answer is mistaken, and for which; left out, for any. */
+  readonly mistaken?: {
+    readonly share: number;
+    readonly for?: Readonly<Record<string, readonly string[]>>;
+  };
+  /** Fault to answer to likelihood, mistakes counted in. Every fault of the flow has a row. */
   readonly rows: Readonly<Record<string, Readonly<Record<string, number>>>>;
   /** Where answers hang on the circuit's state: fault to the part of them that does, and how. */
   readonly byCircuit?: {
@@ -334,6 +339,8 @@ export interface Flow {
   readonly roots: readonly RootCause[];
   readonly priors: Readonly<Record<string, Prior>>;
   readonly likelihoods: Readonly<Record<string, readonly LikelihoodTable[]>>;
+  /** Role to how many times as often it is mistaken; 1 where it is not named. */
+  readonly mistakenTimes: Readonly<Record<string, number>>;
   readonly commonCauses: readonly CommonCause[];
   /** Missing where no reading hangs on a circuit. */
   readonly circuit?: CircuitEvidence;

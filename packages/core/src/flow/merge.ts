@@ -53,6 +53,7 @@ export function mergeFlow(files: readonly ReadFile[]): LoadResult {
     })),
     measured: toRecord(sections.entries('measured'), ({ value = '' }) => value),
     parts: readParts(sections, condition),
+    mistakenTimes: sections.single('mistaken-times', false)?.value ?? {},
     commonCauses: sections.single('common-causes', false)?.value ?? [],
     ...readCosts(sections),
     ...(turning ? { turning: condition(turning.value, turning.place) } : {}),

@@ -59,9 +59,22 @@ export function readTable(
   return {
     rows: Object.fromEntries(rows),
     ...(source.given ? { given: condition(source.given, place.in('given')) } : {}),
+    ...mistakesIn(source),
     ...partsByCircuit(source, names),
   };
 }
+
+function mistakesIn({
+  mistaken = 0,
+  'mistaken-for': others,
+}: TableSource): Pick<LikelihoodTable, 'mistaken'> {
+  if (mistaken === 0) return {};
+  const lists = Object.entries(others ?? {}).map(([answer, one]) => [answer, [one].flat()]);
+  const named = others === undefined ? {} : { for: Object.fromEntries(lists) as MistakenFor };
+  return { mistaken: { share: mistaken / 100, ...named } };
+}
+
+type MistakenFor = NonNullable<NonNullable<LikelihoodTable['mistaken']>['for']>;
 
 /** The answer of a row that stands for what the circuit does. */
 const byCircuit = 'by-circuit';

@@ -30,6 +30,7 @@ export type SingleSection =
   | 'part'
   | 'by-worth'
   | 'costs'
+  | 'mistaken-times'
   | 'common-causes'
   | 'circuit';
 

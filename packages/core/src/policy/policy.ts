@@ -51,7 +51,7 @@ const aPercentage = 'a percentage from 0 to 100, to two decimals';
 const percent = z
   .number(aPercentage)
   .check(z.minimum(0, aPercentage), z.maximum(100, aPercentage), z.multipleOf(0.01, aPercentage));
-const minorUnits = whole('a whole number of minor units of the currency, such as cents', 0, 1e9);
+const minorUnits = whole('a whole number of minor units of the currency, such as cents', 0, 1e12);
 const months = whole('whole months', 0, 600);
 const currency = 'a currency by its three capital letters, ISO 4217';
 const text = z.string('a text').check(z.minLength(1, 'a text'), z.maxLength(120, 'a shorter text'));

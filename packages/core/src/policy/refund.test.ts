@@ -96,6 +96,12 @@ test('nothing is told that the terms or the sale do not give', () => {
   expect(refund('price', { price: undefined })).toBeUndefined();
   expect(refund('warranty')).toBeUndefined(); // the day of the sale is not known
   expect(refund('warranty', { sold: '2020-01-01' })).toBeUndefined(); // past the warranty
+  // Said to be under warranty, where the shop's terms have none for batteries.
+  const without = { ...policy, warranty: { starter: { months: 24 } } };
+  expect(refund('warranty', { policy: without })).toBeUndefined();
+  // A day after the return window of 30 days.
+  const late = { sold: '2026-02-28', day: '2026-03-31' };
+  expect(refund('return-window', late)).toBeUndefined();
   expect(refund('deposit')).toBeUndefined();
   expect(refund('deposit', { isDepositHeld: true })).toBeUndefined(); // none for batteries
 });

@@ -3,6 +3,7 @@
  */
 import { wholeMonths } from './calendar.ts';
 import type { Fee, Policy, SoldPart, Warranty } from './policy.ts';
+import { lastDayOf } from './term.ts';
 
 /** What of the terms a decision pays by. */
 export const payments = ['price', 'return-window', 'warranty', 'deposit'] as const;
@@ -46,8 +47,8 @@ export interface Sale {
 }
 
 /**
- * The refund, or undefined where the terms, the price or the day that it hangs on is not known. A
- * part of a price is rounded to the minor unit, a half in the customer's favour.
+ * The refund, or undefined where the terms, the price or the day that it hangs on is not known, or
+ * the term has run out. A part of a price is rounded to the minor unit, a half in the customer's favour.
  */
 export function refundOf(payment: Payment, sale: Sale): Refund | undefined {
   const { policy, part, price, isDepositHeld } = sale;
@@ -66,7 +67,7 @@ function partOfPrice(
   sale: Sale,
   price: number | undefined,
 ): readonly RefundLine[] | undefined {
-  if (price === undefined) return undefined;
+  if (price === undefined || (payment !== 'price' && isPast(payment, sale))) return undefined;
   const whole: RefundLine = { line: 'price', amount: price };
   switch (payment) {
     case 'price':
@@ -77,12 +78,21 @@ function partOfPrice(
     }
     case 'warranty': {
       const terms = sale.policy.warranty[sale.part];
-      if (terms?.['pro-rata'] === undefined) return [whole];
+      if (terms === undefined) return undefined;
+      if (terms['pro-rata'] === undefined) return [whole];
       if (sale.sold === undefined) return undefined;
       const used = usedLine(terms, price, wholeMonths(sale.sold, sale.day));
       return used === undefined ? undefined : [whole, used];
     }
   }
+}
+
+/** True where the term had run out by the day of the return. */
+function isPast(payment: 'return-window' | 'warranty', sale: Sale): boolean {
+  const { policy, part, sold, day } = sale;
+  if (sold === undefined) return false;
+  const last = lastDayOf(`policy.${payment}`, { policy, part, sold });
+  return last !== undefined && day > last;
 }
 
 function restockingLine(fee: Fee, price: number): RefundLine {
@@ -100,7 +110,7 @@ function usedLine(terms: Warranty, price: number, months: number): RefundLine | 
   }
   // On the very last day of the warranty its months are full, and the last step still holds.
   const step = rule?.findLast(({ from }) => from <= months);
-  if (step === undefined || months > terms.months) return undefined;
+  if (step === undefined) return undefined;
   const amount = partOf(price, step.percent, 100) - price;
   return { line: 'used', months, percent: step.percent, amount };
 }

@@ -179,11 +179,15 @@ export function solveStanding(circuit: CrankingCircuit): CrankingSolution {
  * Kirchhoff's laws with the balance of torques, solved for the battery's current. No side effects.
  */
 export function solveCircuit(circuit: CrankingCircuit): CrankingSolution {
-  if (isOpen(circuit)) return solveOpen(circuit);
-  const standingA = standingCurrent(circuit);
-  if (!(spareTorque(circuit, standingA) > 0)) {
-    return solveStanding(circuit);
-  }
-  const currentA = increasingRoot((current) => spareTorque(circuit, current), 0, standingA);
+  return solveSteady(circuit, solveStanding(circuit));
+}
+
+/** The same, where the first moment has been solved. */
+export function solveSteady(
+  circuit: CrankingCircuit,
+  standing: CrankingSolution,
+): CrankingSolution {
+  if (standing.state === 'open' || !(spareTorque(circuit, standing.currentA) > 0)) return standing;
+  const currentA = increasingRoot((current) => spareTorque(circuit, current), 0, standing.currentA);
   return solutionAt(circuit, currentA);
 }

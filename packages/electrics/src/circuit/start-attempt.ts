@@ -1,26 +1,33 @@
 import { batteryVoltage } from './battery-model.ts';
 import type { CrankingCircuit } from './cranking-circuit.ts';
 import { increasingRoot } from './increasing-root.ts';
-import { solveCircuit, solveStanding, type CrankingSolution } from './solve-circuit.ts';
+import { solveStanding, solveSteady, type CrankingSolution } from './solve-circuit.ts';
 
 /**
  * What happens at the starter while start is held: `silent`, the plunger does not pull in;
  * `rapid-clicking`, the voltage that the motor leaves lets the plunger go, and it pulls in again;
  * `single-click`, it stays in and the engine does not turn; `turning`.
  *
- * `windingA` and `controlV` are those before the contacts close; `steady` is the circuit after
- * that, missing where they never close or open again at once.
+ * `windingA` and `controlV` are those before the contacts close; `standing` is the circuit in the
+ * moment when they have closed and `steady` after that, missing where it does not come to that.
  */
 export type StartAttempt =
   | {
-      readonly outcome: 'silent' | 'rapid-clicking';
+      readonly outcome: 'silent';
       readonly windingA: number;
       readonly controlV: number;
+    }
+  | {
+      readonly outcome: 'rapid-clicking';
+      readonly windingA: number;
+      readonly controlV: number;
+      readonly standing: CrankingSolution;
     }
   | {
       readonly outcome: 'single-click' | 'turning';
       readonly windingA: number;
       readonly controlV: number;
+      readonly standing: CrankingSolution;
       readonly steady: CrankingSolution;
     };
 
@@ -56,10 +63,11 @@ export function attemptStart(circuit: CrankingCircuit): StartAttempt {
   const conductance = 1 / solenoid.holdInOhm + 1 / (solenoid.pullInOhm + motor.resistanceOhm);
   const controlV = windingA / conductance;
   if (!pullsIn(circuit, windingA)) return { outcome: 'silent', windingA, controlV };
-  if (solveStanding(circuit).controlV < solenoid.releaseV) {
-    return { outcome: 'rapid-clicking', windingA, controlV };
+  const standing = solveStanding(circuit);
+  if (standing.controlV < solenoid.releaseV) {
+    return { outcome: 'rapid-clicking', windingA, controlV, standing };
   }
-  const steady = solveCircuit(circuit);
+  const steady = solveSteady(circuit, standing);
   const outcome = steady.state === 'turning' ? 'turning' : 'single-click';
-  return { outcome, windingA, controlV, steady };
+  return { outcome, windingA, controlV, standing, steady };
 }

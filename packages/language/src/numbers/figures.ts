@@ -1,3 +1,4 @@
+import { decimalsOf as decimalsOfCurrency } from '@keyturn/core';
 import { LanguageError } from '../language-error.ts';
 import type { Say } from '../texts/text-key.ts';
 import { isolationIn } from './isolate.ts';
@@ -121,9 +122,14 @@ export function createFigures(locale: string, say: Say): Figures {
         ),
       ),
     formatMoney: (minor, currency) => {
-      const money = new Intl.NumberFormat(locale, { style: 'currency', currency });
-      const { maximumFractionDigits = 2 } = money.resolvedOptions();
-      return isolate(money.format(minor / 10 ** maximumFractionDigits));
+      const decimals = decimalsOfCurrency(currency);
+      const money = new Intl.NumberFormat(locale, {
+        style: 'currency',
+        currency,
+        minimumFractionDigits: decimals,
+        maximumFractionDigits: decimals,
+      });
+      return isolate(money.format(minor / 10 ** decimals));
     },
     listAll: (items) => all.format(items.map(isolate)),
     listAny: (items) => any.format(items.map(isolate)),

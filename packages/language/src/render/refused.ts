@@ -26,6 +26,7 @@ function wording(message: RefusedMessage, voice: Voice): string {
       return say(`refused.${code}`, { given, possible });
     case 'no-such-day':
     case 'day-to-come':
+    case 'day-long-ago':
     case 'no-terms':
       return say(`refused.${code}`, { given, name, possible });
     case 'wrong-unit':

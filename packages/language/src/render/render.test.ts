@@ -486,6 +486,7 @@ describe('a refusal', () => {
     implausible: /cannot be right for Resting voltage/,
     'no-such-day': /“x” is no day of the calendar/,
     'day-to-come': /“x” is still to come/,
+    'day-long-ago': /“x” is too long ago/,
     'no-terms': /terms of this shop are not known/,
     'one-choice': /Only one answer/,
     'not-this-kind': /does not answer Resting voltage/,

@@ -33,6 +33,8 @@ export const de = {
     over: 'Es ist vorbei',
     pickFirst: 'Wählen Sie zuerst mindestens eine Antwort, oder die mit „nichts davon“.',
     oldKey: 'Diese Taste gehört zu einer früheren Frage. Hier sind wir:',
+    noPrice:
+      'Kein Preis wurde übernommen. Er steht hinter dem Befehl als einfache Zahl wie 119,90, wo ein Teil zu den Bedingungen eines Geschäfts zurückgenommen wird. Ohne ihn wird kein Betrag genannt.',
     onlyText:
       'Hier kann nur Text gelesen werden, keine Bilder und keine Sprache. Bitte schreiben Sie es in wenigen Worten.',
     begin: 'Neuen Fall beginnen',
@@ -208,6 +210,8 @@ export const de = {
       '„{{given}}“ steht in keinem Kalender. Geben Sie {{name}} als Jahr, Monat und Tag an, etwa 2026-01-31, oder eines davon. {{possible}}',
     'day-to-come':
       '„{{given}}“ liegt noch in der Zukunft und kann für {{name}} nicht stimmen. Geben Sie den Tag an, etwa 2026-01-31. {{possible}}',
+    'day-long-ago':
+      '„{{given}}“ liegt zu lange zurück und kann für {{name}} nicht stimmen: Sehen Sie auf das Jahr. Geben Sie den Tag an, etwa 2026-01-31. {{possible}}',
     'no-terms':
       'Die Bedingungen dieses Geschäfts sind hier nicht bekannt, daher lässt sich nicht sagen, was {{given}} für {{name}} bedeutet. Sagen Sie, was zutrifft. {{possible}}',
     'one-choice': 'Hier gilt nur eine Antwort: {{name}}. {{possible}}',

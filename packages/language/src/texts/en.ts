@@ -35,6 +35,8 @@ export const en = {
     over: 'It is over',
     pickFirst: 'Pick at least one first, or the one that says none.',
     oldKey: 'That key belongs to an earlier question. Here is where we are:',
+    noPrice:
+      'No price was taken. It stands behind the command as a plain figure such as 119.90, where a part is taken back on a shop’s terms. Without it no amount is told.',
     onlyText:
       'Only text can be read here, no pictures and no voice. Please write it in a few words.',
     begin: 'Begin a new case',
@@ -202,6 +204,8 @@ export const en = {
       '“{{given}}” is no day of the calendar. Give {{name}} as year, month and day, as in 2026-01-31, or one of these. {{possible}}',
     'day-to-come':
       '“{{given}}” is still to come, so it can’t be right for {{name}}. Give the day as in 2026-01-31. {{possible}}',
+    'day-long-ago':
+      '“{{given}}” is too long ago to be right for {{name}}: look at the year. Give the day as in 2026-01-31. {{possible}}',
     'no-terms':
       'The terms of this shop are not known here, so nobody can tell what {{given}} means for {{name}}. Say which it is. {{possible}}',
     'one-choice': 'Only one answer holds for {{name}}. {{possible}}',

@@ -35,6 +35,8 @@ export const es = {
     over: 'Ya pasó',
     pickFirst: 'Primero elija al menos una, o la que dice que ninguna.',
     oldKey: 'Esa tecla es de una pregunta anterior. Estamos aquí:',
+    noPrice:
+      'No se ha tomado ningún precio. Va detrás de la orden como cifra sencilla, por ejemplo 119,90, donde se devuelve una pieza según las condiciones de una tienda. Sin él no se dice ningún importe.',
     onlyText:
       'Aquí solo se puede leer texto, ni imágenes ni voz. Escríbalo con pocas palabras, por favor.',
     begin: 'Empezar un caso nuevo',
@@ -211,6 +213,8 @@ export const es = {
       '«{{given}}» no es un día del calendario. Diga {{name}} con año, mes y día, por ejemplo 2026-01-31, o una de estas respuestas. {{possible}}',
     'day-to-come':
       '«{{given}}» todavía no ha llegado; no puede ser correcto para {{name}}. Diga el día, por ejemplo 2026-01-31. {{possible}}',
+    'day-long-ago':
+      '«{{given}}» queda demasiado lejos y no puede ser correcto para {{name}}: mire el año. Diga el día, por ejemplo 2026-01-31. {{possible}}',
     'no-terms':
       'Aquí no se conocen las condiciones de esta tienda; nadie puede saber qué significa {{given}} para {{name}}. Diga cuál es la respuesta. {{possible}}',
     'one-choice': 'Para {{name}} solo vale una respuesta. {{possible}}',

@@ -38,6 +38,8 @@ export const fr = {
     over: 'C’est terminé',
     pickFirst: 'Choisissez d’abord au moins une réponse, ou celle qui dit « aucun ».',
     oldKey: 'Cette touche est celle d’une question précédente. Nous en sommes ici :',
+    noPrice:
+      'Aucun prix n’a été retenu. Il se met après la commande, en chiffres simples comme 119,90, là où une pièce est reprise aux conditions d’un magasin. Sans lui, aucun montant n’est donné.',
     onlyText:
       'Ici, seul le texte peut être lu, ni image ni voix. Écrivez-le en quelques mots, s’il vous plaît.',
     begin: 'Commencer un nouveau dossier',
@@ -215,6 +217,8 @@ export const fr = {
       '« {{given}} » n’est pas un jour du calendrier. Donnez {{name}} avec année, mois et jour, comme 2026-01-31, ou l’une de ces réponses. {{possible}}',
     'day-to-come':
       '« {{given}} » est encore à venir et ne peut pas convenir pour {{name}}. Donnez le jour, comme 2026-01-31. {{possible}}',
+    'day-long-ago':
+      '« {{given}} » est trop ancien et ne peut pas convenir pour {{name}} : regardez l’année. Donnez le jour, comme 2026-01-31. {{possible}}',
     'no-terms':
       'Les conditions de ce magasin ne sont pas connues ici : impossible de dire ce que {{given}} signifie pour {{name}}. Dites ce qui convient. {{possible}}',
     'one-choice': 'Une seule réponse vaut pour {{name}}. {{possible}}',

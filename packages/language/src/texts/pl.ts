@@ -38,6 +38,8 @@ export const pl = {
     pickFirst:
       'Najpierw proszę wybrać co najmniej jedną odpowiedź albo tę, która mówi, że żadna nie pasuje.',
     oldKey: 'Ten przycisk należy do wcześniejszego pytania. Jesteśmy tutaj:',
+    noPrice:
+      'Nie przyjęto ceny. Podaje się ją za poleceniem jako zwykłą liczbę, na przykład 119,90, tam gdzie część jest przyjmowana na warunkach sklepu. Bez niej nie podaje się żadnej kwoty.',
     onlyText:
       'Tutaj można odczytać tylko tekst, bez zdjęć i nagrań. Proszę napisać to w kilku słowach.',
     begin: 'Zacznij nową sprawę',
@@ -216,6 +218,8 @@ export const pl = {
       'W kalendarzu nie ma dnia „{{given}}”. Proszę podać rok, miesiąc i dzień, na przykład 2026-01-31 ({{name}}), albo jedną z odpowiedzi. {{possible}}',
     'day-to-come':
       'Dzień „{{given}}” jeszcze nie nadszedł, więc to nie może się zgadzać: {{name}}. Proszę podać dzień, na przykład 2026-01-31. {{possible}}',
+    'day-long-ago':
+      'Dzień „{{given}}” był zbyt dawno, więc to nie może się zgadzać: {{name}}. Proszę spojrzeć na rok. Proszę podać dzień, na przykład 2026-01-31. {{possible}}',
     'no-terms':
       'Warunki tego sklepu nie są tu znane, więc nie wiadomo, co oznacza {{given}}: {{name}}. Proszę wybrać, co pasuje. {{possible}}',
     'one-choice': '{{name}}: prawdziwa jest tylko jedna odpowiedź. {{possible}}',

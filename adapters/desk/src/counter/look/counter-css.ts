@@ -126,10 +126,12 @@ const css = `
   inline-size: 100%;
   min-block-size: 44px;
   align-items: center;
-  padding: .4rem .2rem;
-  border: 0;
-  border-block-end: 1px solid var(--grid);
-  background: none;
+  padding: .4rem .9rem;
+  margin-block-end: .4rem;
+  border: 1px solid var(--l);
+  border-block-end: 2px solid var(--i2);
+  border-radius: 2px;
+  background: var(--p2);
   text-align: start;
   cursor: pointer;
 }

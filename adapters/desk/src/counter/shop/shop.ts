@@ -62,7 +62,7 @@ export interface ShopFault {
 }
 
 const label = z.string('a text').check(z.minLength(1, 'a text'), z.maxLength(80, 'a shorter text'));
-const amount = z.int('a whole number of minor units').check(z.minimum(0), z.maximum(1e9));
+const amount = z.int('a whole number of minor units').check(z.minimum(0), z.maximum(1e12));
 const day = z
   .string('a day like 2026-01-31')
   .check(

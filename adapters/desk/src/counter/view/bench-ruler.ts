@@ -9,6 +9,9 @@ import { html, nothing, svg, type TemplateResult } from 'lit-html';
 /** Units of the drawing; the page scales it. */
 const [width, axis] = [400, 40];
 
+/** What a letter of a label is wide, and what lies between two labels at least. */
+const [letter, gap] = [6.6, 6];
+
 /** Two standard uncertainties: the true value is in there 19 times out of 20. */
 const coverage = 2;
 
@@ -40,15 +43,38 @@ function bands(
   at: At,
 ) {
   const edges = [0, ...between.map(({ low, high }) => at((low + high) / 2)), width];
-  return ids.map((id, index) => {
+  const drawn = ids.map((id, index): DrawnBand => {
     const [x, end] = [edges[index] ?? 0, edges[index + 1] ?? width];
-    const isHere = isTyped && id === band;
     const label = bandLabels[index] ?? '';
-    const fits = label.length * 7.2 < end - x - 6;
+    const half = (label.length * letter) / 2;
+    const middle = Math.min(width - half, Math.max(half, (x + end) / 2));
+    return { x, end, label, half, middle, isHere: isTyped && id === band };
+  });
+  const here = drawn.find(({ isHere }) => isHere);
+  return drawn.map((one, index) => {
+    const { x, end, label, middle, isHere } = one;
     return svg`<rect class=${isHere ? 'band here' : index % 2 === 0 ? 'band' : 'band odd'}
         x=${x} width=${Math.max(0, end - x)} y=${axis} height="12" />
-      ${fits ? svg`<text class=${isHere ? 'label here' : 'label'} x=${(x + end) / 2} y="14" text-anchor="middle">${label}</text>` : nothing}`;
+      ${isLabelled(one, here) ? svg`<text class=${isHere ? 'label here' : 'label'} x=${middle} y="14" text-anchor="middle">${label}</text>` : nothing}`;
   });
+}
+
+interface DrawnBand {
+  readonly x: number;
+  readonly end: number;
+  readonly label: string;
+  /** Half of what the label is wide, and where its middle lies. */
+  readonly half: number;
+  readonly middle: number;
+  readonly isHere: boolean;
+}
+
+/** The band in which the figure lies is always named; another where there is room beside that. */
+function isLabelled(band: DrawnBand, here: DrawnBand | undefined): boolean {
+  if (band === here) return true;
+  const isFree =
+    here === undefined || Math.abs(band.middle - here.middle) > band.half + here.half + gap;
+  return isFree && 2 * band.half < band.end - band.x - gap;
 }
 
 function bounds({ bounds: all, unit }: ReadingMessage, speaker: Speaker, at: At) {

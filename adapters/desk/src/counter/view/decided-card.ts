@@ -38,22 +38,23 @@ export function standingKeys(shown: Shown, inHand: InHand): TemplateResult | typ
 }
 
 function decidedKeys({ words, act }: Shown, { back }: InHand): readonly KeyLook[] {
+  const goodwill: KeyLook = {
+    label: words.goodwill,
+    press: () => {
+      act.hand({ open: 'goodwill' });
+    },
+  };
+  const undo: KeyLook = {
+    label: words.goodwillUndo,
+    press: () => {
+      act.goodwill(null);
+    },
+  };
+  const isTakenAnyway = back.sitting.case.state.decision?.decide === 'accept';
   return [
     { label: words.printSlip, press: act.print },
     { label: words.intoList, isMain: true, press: act.intoList },
-    back.goodwill === null
-      ? {
-          label: words.goodwill,
-          press: () => {
-            act.hand({ open: 'goodwill' });
-          },
-        }
-      : {
-          label: words.goodwillUndo,
-          press: () => {
-            act.goodwill(null);
-          },
-        },
+    ...(back.goodwill !== null ? [undo] : isTakenAnyway ? [] : [goodwill]),
   ];
 }
 

@@ -59,5 +59,6 @@ function figureWords({ invented, flow, speaker }: InHand, check: string): readon
   const form = flow.checks[check]?.form;
   if (typeof value !== 'number' || form?.kind !== 'reading') return [];
   const { unit } = form;
-  return [speaker.formatQuantity({ value, unit, resolution: value > 20 ? 1 : 0.01 })];
+  const said = speaker.formatQuantity({ value, unit, resolution: value > 20 ? 1 : 0.01 });
+  return [said.replaceAll(' ', '\u00a0')];
 }

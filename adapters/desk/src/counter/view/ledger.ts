@@ -1,12 +1,12 @@
 /**
  * What lies beside the step: the slip, the part, the vehicle, what was found.
  */
+import { typedAmount } from '@keyturn/core';
 import { finding } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyed } from 'lit-html/directives/keyed.js';
 import { fill } from '../../wording.ts';
 import { grounds, type CounterReturn, type Diagnosis } from '../return/counter-return.ts';
-import { typedAmount } from '../return/money.ts';
 import { standingKeys } from './decided-card.ts';
 import type { InHand, PartField, Shown } from './shown.ts';
 import { slip } from './slip.ts';

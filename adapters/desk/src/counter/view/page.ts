@@ -87,7 +87,7 @@ function scanLine({ words, act, inHand, hasCamera }: Shown): TemplateResult {
     }}
   >
     <label>
-      <span>${said} <kbd class="at" aria-hidden="true">${keyOf.scan}</kbd></span>
+      <span><kbd class="at" aria-hidden="true">${keyOf.scan}</kbd> ${said}</span>
       <input
         name="line"
         dir="auto"
@@ -235,21 +235,27 @@ function waiting(shown: Shown): TemplateResult | typeof nothing {
       ${repeat(
         shown.waiting,
         ({ id }) => id,
-        (back) =>
-          html`<li>
+        (back, index) => {
+          const isNext = index === 0;
+          return html`<li>
             <button
               type="button"
               @click=${() => {
                 act.choose(back.id);
               }}
             >
-              <b dir="auto">${nameOf(shown, back)}</b>
+              <b
+                >${isNext ? html`<kbd class="at" aria-hidden="true">${keyOf.next}</kbd> ` : nothing}<bdi
+                  >${nameOf(shown, back)}</bdi
+                ></b
+              >
               <span>${stateOf(shown, back)}</span>
               <span class="more"
                 >${fill(words.since, { time: timeOfDay(back.openedAt, shown.locale) })}</span
               >
             </button>
-          </li>`,
+          </li>`;
+        },
       )}
     </ol>
   </nav>`;
@@ -281,7 +287,7 @@ function head(shown: Shown): TemplateResult {
     </button>`;
   return html`<header class="head">
     <h1>${words.title}</h1>
-    <p class="shop-name" dir="auto">${shown.shop?.policy.shop ?? ''}</p>
+    <p class="shop-name"><bdi>${shown.shop?.policy.shop ?? ''}</bdi></p>
     <div class="head-keys">
       ${headKey(words.dayList, 'day')} ${headKey(words.cameGood, 'came-good')}
       ${headKey(words.theShop, 'shop')} ${headKey(words.keysHelp, 'keys')}

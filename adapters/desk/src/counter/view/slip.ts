@@ -44,7 +44,7 @@ export function slip(shown: Shown, inHand: InHand): TemplateResult {
     <article class=${hasSheet ? 'slip seen' : 'slip'} aria-label=${words.slip}>
       <header>
         <h3>${words.slip}</h3>
-        <p dir="auto">${shop?.policy.shop ?? ''}</p>
+        <p><bdi>${shop?.policy.shop ?? ''}</bdi></p>
         <p>
           <bdi>${named.length === 0 ? words[back.part] : named.join(' · ')}</bdi>
           · ${dayIn(shown, back.openedAt)}

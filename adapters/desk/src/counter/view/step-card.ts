@@ -219,6 +219,9 @@ function several(
   </div>`;
 }
 
+/** With an end the field takes years of four digits alone; what is still to come is told in words. */
+const lastDay = '9999-12-31';
+
 /** A day: in the browser's own field, which writes it as the language does. */
 function dayField(
   { words, act, today }: Shown,
@@ -238,7 +241,7 @@ function dayField(
         else give([value]);
       }}
     >
-      <input name="day" type="date" aria-label=${speaker.checkName('sale-date')} />
+      <input name="day" type="date" max=${lastDay} aria-label=${speaker.checkName('sale-date')} />
       <button type="submit" class="key take">
         <kbd class="at" aria-hidden="true">${keyOf.take}</kbd>
         <span class="label">${words.takeDay}</span>

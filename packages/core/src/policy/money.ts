@@ -1,11 +1,25 @@
 /**
- * Amounts as people type them, to the minor unit.
+ * Amounts of a currency: whole minor units, and as people type them.
  */
 
-/** How many decimals the amounts of a currency have. */
-function decimalsOf(currency: string): number {
-  const money = new Intl.NumberFormat('en', { style: 'currency', currency });
-  return money.resolvedOptions().maximumFractionDigits ?? 2;
+/**
+ * How many decimals the amounts of a currency have, where they are not two. Source: ISO 4217, its
+ * list of currencies, from memory. Platforms are not asked: theirs are customs of display, which
+ * differ between them, and the same terms would mean other amounts.
+ */
+const decimalsByCurrency: Readonly<Record<string, number>> = Object.fromEntries(
+  (
+    [
+      [0, 'BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX UYI VND VUV XAF XOF XPF'],
+      [3, 'BHD IQD JOD KWD LYD OMR TND'],
+      [4, 'CLF UYW'],
+    ] as const
+  ).flatMap(([decimals, codes]) => codes.split(' ').map((code) => [code, decimals] as const)),
+);
+
+/** How many decimals the amounts of a currency have, ISO 4217: 2 for EUR, 0 for JPY. */
+export function decimalsOf(currency: string): number {
+  return decimalsByCurrency[currency] ?? 2;
 }
 
 /**

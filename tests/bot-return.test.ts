@@ -1,0 +1,141 @@
+/**
+ * The bot at the counter: a part comes back in the chat, from its command with the price to the
+ * decision with the arithmetic of the shop's terms, or without any amount. The shop is invented.
+ */
+import { fileURLToPath } from 'node:url';
+import type { OfferedFlow } from '@keyturn/conversation/kept';
+import { shippedFlow, shippedLocales, shippedTexts, shopTerms } from '@keyturn/flows';
+import { expect, onTestFinished, test } from 'vitest';
+import { driver, startBot, type Driver } from './support/bot-driver.ts';
+
+const policy = shopTerms(fileURLToPath(new URL('../examples/shop-terms.yaml', import.meta.url)));
+
+function offeredOn(terms: Pick<NonNullable<OfferedFlow['opening']>, 'policy'>): OfferedFlow[] {
+  return ['starter-return', 'battery-return'].map((name) => ({
+    chart: shippedFlow(name, 'en').chart,
+    texts: (locale) => shippedTexts(name, locale),
+    locales: shippedLocales(name),
+    opening: { context: { role: 'clerk' }, ...terms },
+  }));
+}
+
+/** A clerk in a chat on the last day of March 2026, with the shop's terms or without. */
+async function clerk(
+  given: { readonly terms?: typeof policy | undefined; readonly language?: string } = {
+    terms: policy,
+  },
+): Promise<Driver> {
+  const { terms, language = 'en' } = given;
+  const running = await startBot({
+    offered: offeredOn(terms === undefined ? {} : { policy: terms }),
+    now: () => new Date('2026-03-31T10:00:00Z'),
+  });
+  onTestFinished(async () => {
+    await running.stop();
+    expect(running.errors).toEqual([]);
+  });
+  return driver(running, { person: 7, language });
+}
+
+/** Answers one thing after another; all that was said from the command on. */
+async function play(person: Driver, ...lines: readonly string[]): Promise<string> {
+  for (const line of lines) await person.say(line);
+  const said = person.all().map(({ text }) => text);
+  return said
+    .join('\n\n')
+    .replaceAll(/[\u2066-\u2069]/gu, '')
+    .replaceAll('\u00a0', ' ');
+}
+
+const unused = [
+  'it matches',
+  'receipt',
+  '2026-03-10',
+  'not needed',
+  'never fitted',
+  'sound',
+  'whole',
+  'teeth fine',
+  'dry',
+  'right part',
+];
+
+/** A battery of 119.90 sold on 15 January 2025 that gives way under load. */
+const worn = [
+  'ours',
+  'receipt',
+  '2025-01-15',
+  'slow',
+  'it was fitted',
+  'whole and dry',
+  'posts are fine',
+  'right one',
+  'covered',
+  'voltmeter, load tester, thermometer',
+  'flooded',
+  '21',
+  '12.7',
+  '640',
+  'EN',
+  'yes',
+  '8.6',
+];
+
+test('an unused starter comes back for its price less restocking', async () => {
+  const said = await play(await clerk(), '/starter_return 142,50', ...unused);
+  expect(said).toContain('We take it back');
+  // 15 % of 142.50 is 21.375: 121.125 is rounded in the customer's favour, so 21.37 is kept.
+  for (const line of ['€142.50 paid for the part', '-€21.37', '15 %', '€121.13 in all']) {
+    expect(said).toContain(line);
+  }
+  expect(said).toContain('Consumer law where you live comes first');
+});
+
+test('a worn battery comes back by the steps of its warranty', async () => {
+  const said = await play(await clerk(), '/battery_return 119.90', ...worn);
+  expect(said).toContain('We take it back');
+  // 15 January 2025 to 31 March 2026: 14 whole months; 60 % of 119.90 is 71.94.
+  expect(said).toContain('after 14 months of use, 60 % of the price is paid back');
+  expect(said).toContain('€71.94 in all');
+});
+
+test('a day put right afterwards changes decision and amount', async () => {
+  const person = await clerk();
+  await play(person, '/battery_return 119.90', ...worn);
+  const said = await play(person, 'correction date of sale 2024-01-15');
+  // 26 whole months: 30 % of 119.90 is 35.97.
+  expect(said).toContain('€35.97 in all');
+  const late = await play(person, 'correction date of sale 2023-01-15');
+  expect(late).toContain('We can’t take it back');
+});
+
+test('a starter out of time is not taken back, and no amount is told', async () => {
+  const said = await play(await clerk(), '/starter_return 142.50', 'ours', 'receipt', '2024-03-30');
+  expect(said).toContain('We can’t take it back');
+  expect(said).not.toContain('€');
+});
+
+test.each([
+  ['no price', { terms: policy }, '/starter_return'],
+  ['no terms', {}, '/starter_return 142.50'],
+])('with %s the part is judged the same and no amount is told', async (_, given, command) => {
+  const lines = unused.map((line) =>
+    given.terms === undefined && line.startsWith('2026') ? '1' : line,
+  );
+  const said = await play(await clerk(given), command, ...lines);
+  expect(said).toContain('We take it back');
+  expect(said).not.toContain('€');
+});
+
+test.each([
+  ['about 20', { terms: policy }, 'No price was taken'],
+  ['142.505', { terms: policy }, 'No price was taken'],
+  ['-5', { terms: policy }, 'No price was taken'],
+  ['142,50', {}, 'No price was taken'],
+  ['rund 20', { terms: policy, language: 'de' }, 'Kein Preis wurde übernommen'],
+])('“%s” is told not to be taken, and the return begins', async (price, given, told) => {
+  const person = await clerk(given);
+  const said = await play(person, `/battery_return ${price}`);
+  expect(said).toContain(told);
+  expect(said.length).toBeGreaterThan(told.length + 200);
+});
