@@ -449,9 +449,9 @@ export const speech: Readonly<Record<string, Speech>> = {
           'couple of years maybe',
           'more than 5 years',
           'over 4 years',
-          'less than a year',
         ],
       ],
+      ['battery-age', 'new', ['less than a year']],
     ],
   },
   es: {
@@ -1656,9 +1656,9 @@ export const speech: Readonly<Record<string, Speech>> = {
           'ponad 5 lat',
           'parę lat',
           'kilka lat',
-          'mniej niż rok',
         ],
       ],
+      ['battery-age', 'new', ['mniej niż rok']],
     ],
   },
   ar: {
@@ -1908,9 +1908,9 @@ export const speech: Readonly<Record<string, Speech>> = {
           'بين 2 و 3 سنوات',
           'أكثر من 5 سنوات',
           'كم سنة',
-          'أقل من سنة',
         ],
       ],
+      ['battery-age', 'new', ['أقل من سنة']],
     ],
   },
 };

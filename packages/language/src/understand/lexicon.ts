@@ -250,10 +250,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
         teach({
           answers: entry.options.map(spokenOf),
           talk: isWellHeard ? someOf(allTalk(), mostTalk) : [],
-          other: [
-            ...readHeard(texts.heard?.unclear[entry.id] ?? []),
-            ...elsewhere(entry, checkTerms),
-          ],
+          other: [...(isWellHeard ? unclear() : []), ...elsewhere(entry, checkTerms)],
         }),
       ),
     };
