@@ -1,12 +1,8 @@
 /**
  * A database in one file, as the query builder wants it.
  */
-import {
-  DatabaseSync,
-  type DatabaseSyncInstance,
-  type StatementSyncInstance,
-} from '@photostructure/sqlite';
-import { Kysely, SqliteDialect, type SqliteDatabase } from 'kysely';
+import { DatabaseSync, type DatabaseSyncInstance } from '@photostructure/sqlite';
+import { Kysely, SqliteDialect, type SqliteDatabase, type SqliteStatement } from 'kysely';
 import type { Tables } from './tables.ts';
 
 /** How long to wait for another program that writes, milliseconds. */
@@ -21,11 +17,17 @@ export function openDatabase(file: string): Kysely<Tables> {
 
 /** Preparing a statement costs as much as running it, so each is prepared once. */
 function withStatements(database: DatabaseSyncInstance): SqliteDatabase {
-  const prepared = new Map<string, StatementSyncInstance>();
-  const statementOf = (sql: string): StatementSyncInstance => {
+  const prepared = new Map<string, SqliteStatement>();
+  const statementOf = (sql: string): SqliteStatement => {
     const known = prepared.get(sql);
     if (known !== undefined) return known;
-    const made = database.prepare(sql);
+    const statement = database.prepare(sql);
+    const made: SqliteStatement = {
+      reader: statement.columns().length > 0,
+      all: (values) => statement.all(...(values as [])) as unknown[],
+      run: (values) => statement.run(...(values as [])),
+      iterate: (values) => statement.iterate(...(values as [])) as IterableIterator<unknown>,
+    };
     // Lists of several lengths each make a statement of their own.
     if (prepared.size >= mostStatements) prepared.clear();
     prepared.set(sql, made);
@@ -37,15 +39,7 @@ function withStatements(database: DatabaseSyncInstance): SqliteDatabase {
       database.exec('pragma wal_checkpoint(truncate)');
       database.close();
     },
-    prepare: (sql) => {
-      const statement = statementOf(sql);
-      return {
-        reader: statement.columns().length > 0,
-        all: (values) => statement.all(...(values as [])) as unknown[],
-        run: (values) => statement.run(...(values as [])),
-        iterate: (values) => statement.iterate(...(values as [])) as IterableIterator<unknown>,
-      };
-    },
+    prepare: statementOf,
   };
 }
 

@@ -25,9 +25,9 @@ import { isDoubted } from './doubt.ts';
 import { weightsMessage } from './explain.ts';
 import { makerLimit } from './part-limits.ts';
 import { positionOf } from './position.ts';
+import { reckonWorth } from './reckon.ts';
 import { isReading, isSaid, type CaseState } from './state.ts';
 import { expectedOf, readingMessage, scaleBound } from './tell-reading.ts';
-import { worthOfCheck } from './worth.ts';
 
 /** How many faults a ranking shows. */
 const shownFaults = 5;
@@ -190,7 +190,7 @@ function outcomeOfAnswer(
 function worthOf(flow: Flow, state: CaseState, check: string): Pick<WhyMessage, 'worth'> {
   if (state.verdict !== null || state.next?.to !== 'check') return {};
   if (!flow.byWorth.includes(state.next.stage)) return {};
-  const worth = worthOfCheck(flow, state, check);
+  const worth = reckonWorth(flow, state, check);
   return worth === undefined ? {} : { worth };
 }
 

@@ -2,11 +2,9 @@
  * The actions of a compiled flow: each gives a new state, and none does anything else.
  */
 import { assign, raise } from 'xstate';
-import { assess } from '../case/assessment.ts';
-import { chooseNext } from '../case/choose.ts';
 import { decisionOf } from '../case/decision.ts';
 import type { CaseEvent } from '../case/event.ts';
-import type { Weighted } from '../case/message.ts';
+import { reckon } from '../case/reckon.ts';
 import {
   withAnswer,
   withContext,
@@ -92,11 +90,5 @@ function eventTo(next: CaseState['next']): string {
 export function withNext(flow: Flow, state: CaseState): CaseState {
   const verdict = state.verdict && withPresentRemedy(flow, state, state.verdict);
   const next = { ...state, verdict };
-  return { ...next, next: chooseNext(flow, next), leaders: leadersOf(flow, state) };
-}
-
-/** The leading faults, to a hundredth of a percent. */
-function leadersOf(flow: Flow, state: CaseState): readonly Weighted[] {
-  if (flow.decisions.length > 0) return [];
-  return assess(flow, state).leaders.map(([id, share]) => [id, Math.round(share * 1e4) / 1e4]);
+  return { ...next, ...reckon(flow, next) };
 }

@@ -70,6 +70,16 @@ export function createFigures(locale: string, say: Say): Figures {
   const any = new Intl.ListFormat(locale, { type: 'disjunction' });
   const percent = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 });
 
+  // Making a format costs far more than using it.
+  const formats = new Map<string, Intl.NumberFormat>();
+  const formatOf = (options: Intl.NumberFormatOptions): Intl.NumberFormat => {
+    const key = JSON.stringify(options);
+    const made = formats.get(key) ?? new Intl.NumberFormat(locale, options);
+    formats.set(key, made);
+    return made;
+  };
+  const days = new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' });
+
   const signOf = (unit: string) => {
     const found = Object.hasOwn(unitSigns, unit) ? unitSigns[unit] : undefined;
     if (found === undefined) throw new LanguageError('unit-unknown', unit);
@@ -82,9 +92,9 @@ export function createFigures(locale: string, say: Say): Figures {
     const options = digits(figure);
     if (intl !== undefined) {
       const unit = { style: 'unit', unit: intl.unit, unitDisplay: intl.display } as const;
-      return isolate(new Intl.NumberFormat(locale, { ...options, ...unit }).format(figure.value));
+      return isolate(formatOf({ ...options, ...unit }).format(figure.value));
     }
-    const number = new Intl.NumberFormat(locale, options).format(figure.value);
+    const number = formatOf(options).format(figure.value);
     return text === undefined
       ? isolateFigure(`${number} ${sign ?? ''}`)
       : isolate(say(text, { figure: number }));
@@ -97,33 +107,24 @@ export function createFigures(locale: string, say: Say): Figures {
       if (sign !== undefined) return sign;
       if (text !== undefined) return say(text, { figure: '' }).trim();
       if (intl === undefined) return '';
-      const format = new Intl.NumberFormat(locale, {
-        style: 'unit',
-        unit: intl.unit,
-        unitDisplay: intl.display,
-      });
+      const format = formatOf({ style: 'unit', unit: intl.unit, unitDisplay: intl.display });
       return format.formatToParts(manyOf).find((part) => part.type === 'unit')?.value ?? '';
     },
     formatShare: (share) =>
       isolate(percent.format(Math.min(share > 0.99 && share < 1 ? 0.99 : share, 1))),
     formatMinutes: (minutes) =>
       isolate(
-        new Intl.NumberFormat(locale, {
+        formatOf({
           style: 'unit',
           unit: 'minute',
           unitDisplay: 'long',
           maximumFractionDigits: 1,
         }).format(minutes),
       ),
-    formatDay: (day) =>
-      isolate(
-        new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' }).format(
-          new Date(`${day}T00:00:00Z`),
-        ),
-      ),
+    formatDay: (day) => isolate(days.format(new Date(`${day}T00:00:00Z`))),
     formatMoney: (minor, currency) => {
       const decimals = decimalsOfCurrency(currency);
-      const money = new Intl.NumberFormat(locale, {
+      const money = formatOf({
         style: 'currency',
         currency,
         minimumFractionDigits: decimals,

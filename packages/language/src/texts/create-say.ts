@@ -27,8 +27,15 @@ export function createSay(locale: string, texts: GeneralTexts): Say {
     },
   });
   const { words: isolate } = isolationIn(locale);
+  // What has no places to fill is the same every time.
+  const fixed = new Map<string, string>();
   return (key, ...values) => {
-    const given: Readonly<Record<string, string | number>> = values[0] ?? {};
+    const given: Readonly<Record<string, string | number>> | undefined = values[0];
+    if (given === undefined) {
+      const text = fixed.get(key) ?? instance.t(key);
+      fixed.set(key, text);
+      return text;
+    }
     const isolated = Object.entries(given).map(([name, value]): [string, string | number] => [
       name,
       typeof value === 'string' ? isolate(value) : value,
