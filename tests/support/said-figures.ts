@@ -9,10 +9,10 @@ export interface Speech {
   readonly volts: readonly string[];
   /** Voltages in words. */
   readonly inWords: readonly (readonly [value: number, said: readonly string[]])[];
-  /** At a check: what is said, and the figure in the check's unit; undefined where it is asked back. */
+  /** At a check: what is said, and the figure in the check's unit or the band that it names; undefined where it is asked back. */
   readonly elsewhere: readonly (readonly [
     check: string,
-    value: number | undefined,
+    value: number | string | undefined,
     said: readonly string[],
   ])[];
 }
