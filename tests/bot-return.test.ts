@@ -119,9 +119,7 @@ test.each([
   ['no price', { terms: policy }, '/starter_return'],
   ['no terms', {}, '/starter_return 142.50'],
 ])('with %s the part is judged the same and no amount is told', async (_, given, command) => {
-  const lines = unused.map((line) =>
-    !('terms' in given) && line.startsWith('2026') ? '1' : line,
-  );
+  const lines = unused.map((line) => (!('terms' in given) && line.startsWith('2026') ? '1' : line));
   const said = await play(await clerk(given), command, ...lines);
   expect(said).toContain('We take it back');
   expect(said).not.toContain('€');
