@@ -89,8 +89,22 @@ const wholePhrase = 0.9;
 /** A word that weighs as much tells an answer. */
 const tellingWeight = 0.5;
 
-function choose(heard: Heard, check: CheckPhrases): Choice {
+/** What an answer says: what a test lamp shows stands for a band. */
+function bandOf({ check: { form } }: CheckPhrases, id: string): string {
+  return form.kind === 'reading' ? (form.lamp[id] ?? id) : id;
+}
+
+/** What is heard in a text, with what a lamp shows and the band that it stands for as one answer. */
+function senseOf(heard: Heard, check: CheckPhrases): Sense {
   const sense = check.taught()(heard);
+  const bands = check.options.map(({ id }) => bandOf(check, id));
+  const whole = (band: string | undefined): number =>
+    sense.answers.reduce((sum, share, index) => (bands[index] === band ? sum + share : sum), 0);
+  return { ...sense, answers: bands.map(whole) };
+}
+
+function choose(heard: Heard, check: CheckPhrases): Choice {
+  const sense = senseOf(heard, check);
   const likeliest = Math.max(0, ...sense.answers);
   if (check.isWellHeard && sense.talk >= Math.max(isTalkFrom, likeliest)) return { type: 'none' };
   const fits = weigh(heard, check, sense);
@@ -99,8 +113,9 @@ function choose(heard: Heard, check: CheckPhrases): Choice {
     (meant?.score ?? 0) < 0 && heard.terms.every((term) => term.startsWith('!'));
   if (check.isWellHeard && meant !== undefined && likeliest >= sure && !isDeniedAlone)
     return { type: 'one', fit: { ...meant, score: Math.max(meant.score, likeliest) } };
-  const [best, second] = fits;
+  const [best] = fits;
   if (best === undefined) return { type: 'none' };
+  const second = fits.find(({ id }) => bandOf(check, id) !== bandOf(check, best.id));
   if (best.score >= taken && best.score - Math.max(second?.score ?? 0, 0) >= margin) {
     const rival = fits.find((fit) => isSaidBeside({ fit, best }, heard, check));
     return rival === undefined
@@ -123,7 +138,7 @@ function choose(heard: Heard, check: CheckPhrases): Choice {
 
 /** True where a text is more likely an answer to the check than anything else. */
 export function isAbout(heard: Heard, check: CheckPhrases): boolean {
-  return check.isWellHeard && Math.max(0, ...check.taught()(heard).answers) >= taken;
+  return check.isWellHeard && Math.max(0, ...senseOf(heard, check).answers) >= taken;
 }
 
 /** Every answer whose phrase stands whole in the text: for questions where several may hold. */

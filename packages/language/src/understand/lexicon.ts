@@ -358,9 +358,19 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
 /** So much is learned from of what is said to each check, where it is told which one is spoken of. */
 const mostOfSubject = 300;
 
-/** True for what is known, or seen from the seat, without kit and without working the starter for it. */
-function isToldUnasked({ at, needs, does }: Check): boolean {
-  return (at === 'memory' || at === 'seat') && needs.length === 0 && !does.includes('starter');
+/**
+ * True for what is known, or seen from the seat, without kit. What came of trying something, which may
+ * be that it starts, is no fact that is told beside others.
+ */
+function isToldUnasked({ at, needs, does, form, like }: Check): boolean {
+  const isTrial = form.kind === 'choice' && form.choices.includes('starts');
+  return (
+    (at === 'memory' || at === 'seat') &&
+    like === undefined &&
+    needs.length === 0 &&
+    !does.includes('starter') &&
+    !isTrial
+  );
 }
 
 /** So many answers are learned from where talk is told from all of them, and so much talk for a check. */

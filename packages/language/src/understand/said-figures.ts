@@ -8,7 +8,7 @@ import type { LineResult } from '../readings/line-placing.ts';
 import type { Token } from '../typed/token.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { readChoice, readClose } from './said-choice.ts';
-import { readWordsBeside } from './said-unasked.ts';
+import { readVolunteered, readWordsBeside } from './said-unasked.ts';
 import { type Turn, cut, input, isAsked, optionsInHand, possibleOf, unclear } from './turn.ts';
 import type { HeardTalk, Hearing, Understood } from './understood.ts';
 
@@ -77,10 +77,20 @@ export function readFigures(turn: Turn): Understood | undefined {
   if (hearing.awaiting === 'confirm') return unclear(turn, 'not-confirmed');
   // At a question answered in words a figure may be part of the words: "3 clicks".
   const isWords = optionsInHand(turn)?.check.form.kind === 'choice';
-  const chosen = isWords ? (readChoice(turn) ?? readClose(turn)) : undefined;
+  const chosen = isWords ? (readChoice(turn) ?? readClose(turn)) : tellsUnasked(turn, line);
   // One figure that is no reading is no answer either, and is said to be none.
   if (isWords && chosen === undefined && line.figures < 2) return undefined;
   return chosen ?? ofLine(turn, line);
+}
+
+/** What a first message tells in words, where its figures are no reading: "parked for six weeks". */
+function tellsUnasked(
+  turn: Turn,
+  line: Extract<LineResult, { type: 'unclear' }>,
+): Understood | undefined {
+  if (turn.inHand !== undefined || line.code !== 'which-check') return undefined;
+  const told = readVolunteered(turn);
+  return told?.type === 'input' ? told : undefined;
 }
 
 /** A span of time that is named without its number is one: "a year", "سنة". */

@@ -28,6 +28,7 @@ export function readInterrupt(turn: Turn): Understood | undefined {
     (isResumed ? undefined : findJoined(tokens, lexicon, possible));
   if (found === undefined) return undefined;
   const { interrupt, isPlain } = found;
+  if (!isPlain && interrupt === startsNow && !soundsWhole(turn)) return undefined;
   // What only sounds like an interrupt is the talk that it is word for word.
   if (!isPlain && findTalk(turn, lexicon, plainTalk) !== undefined) return undefined;
   const raised: Input = { type: 'interrupt', interrupt };
@@ -62,6 +63,14 @@ export function readInterrupt(turn: Turn): Understood | undefined {
     ? input([raised], interrupt)
     : input([answer, raised], interrupt);
 }
+
+/** That the vehicle starts must be what the text as a whole says: not "when she tries to start it". */
+function soundsWhole({ heard, listener }: Turn): boolean {
+  const { interrupt, share } = listener.lexicon.alarmed()(heard);
+  return interrupt === startsNow && share >= leastWhole;
+}
+
+const leastWhole = 0.3;
 
 /** From here on the answers in hand account for all of a text. */
 const wholeCoverage = 0.85;
