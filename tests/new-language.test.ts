@@ -52,6 +52,7 @@ const words: Words = {
   earlier: [],
   statements: [],
   accuracy: { meter: [], clamp: [], percent: [], counts: [] },
+  speaking: [],
   having: [],
   kit: {},
 };

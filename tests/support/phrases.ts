@@ -31,9 +31,18 @@ export interface Scored {
   readonly isOffByTen: boolean;
 }
 
-/** The phrases of a language; none where there is no file. */
+/** The phrases of a language that measure; none where there is no file. */
 export function phrasesOf(locale: string): readonly Phrase[] {
-  const file = new URL(`../phrases/${locale}.json`, import.meta.url);
+  return readPhrases(`${locale}.json`);
+}
+
+/** Those that have been looked at while the understanding was being improved. */
+export function seenPhrasesOf(locale: string): readonly Phrase[] {
+  return readPhrases(`seen/${locale}.json`);
+}
+
+function readPhrases(name: string): readonly Phrase[] {
+  const file = new URL(`../phrases/${name}`, import.meta.url);
   return existsSync(file) ? (JSON.parse(readFileSync(file, 'utf8')) as Phrase[]) : [];
 }
 

@@ -46,6 +46,7 @@ export function spellWords(words: Words): Words {
     earlier: all(words.earlier),
     statements: words.statements.map(({ set, said }) => ({ set, said: all(said) })),
     accuracy: lists(words.accuracy),
+    speaking: all(words.speaking),
     having: all(words.having),
     kit: lists(words.kit),
   };

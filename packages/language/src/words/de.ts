@@ -430,6 +430,9 @@ export const deWords: Words = {
     percent: ['%', 'prozent', 'perzent'],
     counts: ['counts', 'count', 'messpunkte', 'anzeigepunkte', 'zählschritte'],
   },
+  speaking: list(`
+    sprechen, sprichst, sprecht, spreche, reden, redest, weiter, schreiben, schreibst, verstehe, kannst, auf, in, zu
+  `),
   having: list(`
     habe, hab, haben, gefunden, geliehen, ausgeliehen, ausgeborgt, gekauft, mitgebracht, besorgt,
     dabei, jetzt da, da ist, hier ist, ist da, gibt es, angekommen, eingetroffen, kann benutzen,

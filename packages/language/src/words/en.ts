@@ -320,6 +320,9 @@ export const enWords: Words = {
     percent: ['%', 'percent'],
     counts: ['counts', 'count'],
   },
+  speaking: list(`
+    speak, speaking, talk, talking, continue, write, understand, know, switch, to, in, into
+  `),
   having: list(`
     have, ive, got, found, borrowed, bought, brought, with me, now have, here is, there is,
     arrived, here now, can use

@@ -508,6 +508,9 @@ export const esWords: Words = {
     percent: ['%', 'por', 'porciento'],
     counts: ['cuentas', 'cuenta', 'puntos', 'counts'],
   },
+  speaking: list(`
+    habla, hablas, hablan, hablar, hablamos, hablo, hablemos, seguir, seguimos, continuar, escribir, entiendo, al, a
+  `),
   having: list(`
     tengo, tenemos, ya tengo, conseguí, conseguimos, encontré, encontramos, me prestaron, me
     prestó, pedí prestado, compré, traje, trajeron, me trajeron, llegó, llegaron, dispongo, cuento

@@ -394,6 +394,9 @@ export const frWords: Words = {
     percent: ['%', 'pourcent'],
     counts: ['points', 'point', 'comptes', 'counts'],
   },
+  speaking: list(`
+    parle, parles, parlez, parler, parlons, continuer, écrire, écris, écrivez, comprends, comprenez, passer, en, à
+  `),
   having: list(`
     ai, avons, as, trouvé, emprunté, acheté, apporté, amené, ramené, récupéré, prêté,
     sous la main, à disposition, disponible, voici, arrivé, peux utiliser, peut utiliser, possède,

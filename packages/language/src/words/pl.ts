@@ -478,6 +478,9 @@ export const plWords: Words = {
     percent: ['%', 'procent', 'procenta', 'proc'],
     counts: ['cyfry', 'cyfr', 'cyfra', 'dgt', 'digit', 'digits', 'jednostki', 'jednostek'],
   },
+  speaking: list(`
+    mówi, mówisz, mówić, mówią, rozmawiać, rozmawiasz, pisać, piszesz, rozumiem, rozumiesz, przejść, po, na
+  `),
   having: list(`
     mam, już mam, teraz mam, mam tu, mam ze sobą, znalazłem, znalazłam, pożyczyłem, pożyczyłam,
     kupiłem, kupiłam, przyniosłem, przyniosłam, przywiozłem, przywiozłam, przywiózł, przywiozła,

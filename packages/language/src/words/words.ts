@@ -98,6 +98,8 @@ export interface Words {
   }[];
   /** Words of a meter's accuracy: what it is called, `%`, and the size of its display. */
   readonly accuracy: Readonly<Record<'meter' | 'clamp' | 'percent' | 'counts', readonly string[]>>;
+  /** Words right before a language's name by which it is asked for: `speak`, `into`. */
+  readonly speaking: readonly string[];
   /** Words that say that kit is at hand now: `have`. */
   readonly having: readonly string[];
   /** Kit id to what people call it. */
