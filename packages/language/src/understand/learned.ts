@@ -96,9 +96,8 @@ export function learn(answers: readonly (readonly Spoken[])[]): Learned {
   }
 
   return (text) => {
-    const features = featuresOf(text);
-    const by = scaled(features);
-    const known = [...features.keys()].map((name) => columns.get(name));
+    const { names, weights: by } = madeOf(text);
+    const known = names.map((name) => columns.get(name));
     const isKnown = (_: unknown, index: number): boolean => known[index] !== undefined;
     return [
       ...sharesOf({
@@ -107,6 +106,18 @@ export function learn(answers: readonly (readonly Spoken[])[]): Learned {
       }),
     ];
   };
+}
+
+/** What texts in hand are made of: several things that were learned are asked about each. */
+const kept = new WeakMap<Spoken, { readonly names: string[]; readonly weights: Float64Array }>();
+
+function madeOf(text: Spoken): { readonly names: string[]; readonly weights: Float64Array } {
+  const known = kept.get(text);
+  if (known !== undefined) return known;
+  const features = featuresOf(text);
+  const made = { names: [...features.keys()], weights: scaled(features) };
+  kept.set(text, made);
+  return made;
 }
 
 function featuresOf({ terms, words }: Spoken): Features {
