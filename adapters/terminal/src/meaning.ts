@@ -21,6 +21,9 @@ export interface Meaning {
   readonly offers: readonly SaidAnswer[];
 }
 
+/** V, of the vehicle that is spoken of unless it is said to be another. */
+const usualNominal = 12;
+
 /** What a text means where this question has just been asked, or none. */
 export function meaningOf({ check, text }: PhraseLine, chart: Chart, speaker: Speaker): Meaning {
   const { checks, interrupts } = chart.flow;
@@ -32,7 +35,7 @@ export function meaningOf({ check, text }: PhraseLine, chart: Chart, speaker: Sp
     interrupts: Object.keys(interrupts),
     answered: [],
     kit: [],
-    nominal: 12,
+    nominal: usualNominal,
     lamp: inHand?.form.kind === 'reading' && Object.keys(inHand.form.lamp).length > 0,
   });
   return {
@@ -46,21 +49,31 @@ type Checks = Readonly<Record<string, Check>>;
 
 function answersOf(understood: Understood, checks: Checks): SaidAnswer[] {
   if (understood.type !== 'input') return [];
-  return understood.inputs.flatMap((input) =>
+  const { inputs } = understood;
+  // "24.8, it's a lorry" says of what vehicle the figure is.
+  const isSaid24 = inputs.some(
+    (input) => input.type === 'context' && input.set['vehicle.nominal'] === 24,
+  );
+  const nominal = isSaid24 ? 24 : usualNominal;
+  return inputs.flatMap((input) =>
     input.type === 'answers' || input.type === 'correction'
-      ? input.answers.flatMap((answer) => saidAnswers(answer, checks))
+      ? input.answers.flatMap((answer) => saidAnswers(answer, checks, nominal))
       : [],
   );
 }
 
-function saidAnswers({ check, value }: AnswerInput, checks: Checks): SaidAnswer[] {
+function saidAnswers(
+  { check, value }: AnswerInput,
+  checks: Checks,
+  nominal: 12 | 24,
+): SaidAnswer[] {
   const form = checks[check]?.form;
   if (!('value' in value)) {
     // What a test lamp shows stands for a band.
     const bands = form?.kind === 'reading' ? form.lamp : {};
     return value.map((id) => ({ check, value: bands[id] ?? id }));
   }
-  if (form?.kind !== 'reading' || judgeFigure(value, form, 12).type !== 'plausible') return [];
+  if (form?.kind !== 'reading' || judgeFigure(value, form, nominal).type !== 'plausible') return [];
   return [{ check, value: inOwnUnit(value, form.unit) }];
 }
 

@@ -88,7 +88,8 @@ function tellsUnasked(
   turn: Turn,
   line: Extract<LineResult, { type: 'unclear' }>,
 ): Understood | undefined {
-  if (turn.inHand !== undefined || line.code !== 'which-check') return undefined;
+  if (turn.inHand !== undefined || line.code !== 'which-check' || hasMeterUnit(turn))
+    return undefined;
   const told = readVolunteered(turn);
   return told?.type === 'input' ? told : undefined;
 }
@@ -124,13 +125,15 @@ const electrical: ReadonlySet<string | undefined> = new Set(['V', 'mV', 'A']);
  * with a unit is a reading all the same: "rest 124 V".
  */
 function isAboutWords(turn: Turn): boolean {
-  const { tokens, listener } = turn;
-  const hasUnit = tokens.some(
+  if (hasMeterUnit(turn)) return false;
+  return optionsInHand(turn)?.check.form.kind === 'choice' && readChoice(turn) !== undefined;
+}
+
+function hasMeterUnit({ tokens, listener }: Turn): boolean {
+  return tokens.some(
     ({ kind }, at) =>
       kind === 'number' && electrical.has(listener.lexicon.readUnit(tokens, at + 1)?.code),
   );
-  if (hasUnit) return false;
-  return optionsInHand(turn)?.check.form.kind === 'choice' && readChoice(turn) !== undefined;
 }
 
 /** Questions figures that are no readings as they stand, and offers what may be meant. */
