@@ -138,7 +138,7 @@ describe('the program', () => {
       ['x'.repeat(10_000), 'too long'],
       ['rest 124 V', 'Did you mean 12.4 V?'],
       ['rest -12.4 V', '-12.4 V cannot be right'],
-      ['\u001b[2J\u0007', 'is not one of the answers'],
+      ['\u001b[Jxqz\u0007', 'is not one of the answers'],
     ] as const;
     const given = lines(...wrong.map(([line]) => line), 'home');
     const { code, out } = await run(['--case', 'a.jsonl'], given);

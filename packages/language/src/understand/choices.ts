@@ -19,6 +19,9 @@ const closeBy = 0.42;
 /** The least that the words themselves must fit where little is known of what people say. */
 const leastFit = 0.2;
 
+/** Less than this says nothing where the words themselves do not fit either. */
+const leastShare = 0.35;
+
 /** An answer as sure as this, by all that people are heard to say, is the one that is meant. */
 const sure = 0.8;
 
@@ -48,8 +51,9 @@ function weigh(heard: Heard, check: CheckPhrases, { answers }: Sense): Fit[] {
   return fitOptions(heard, check)
     .map((fit) => {
       if (fit.score < 0) return fit;
-      const isTold = check.isWellHeard || fit.score >= leastFit;
-      const learned = isTold ? (shareOf.get(fit.id) ?? 0) : 0;
+      const share = shareOf.get(fit.id) ?? 0;
+      const isTold = fit.score >= leastFit || (check.isWellHeard && share >= leastShare);
+      const learned = isTold ? share : 0;
       return { ...fit, score: (1 - learnedShare) * fit.score + learnedShare * learned };
     })
     .sort((one, other) => other.score - one.score);

@@ -250,7 +250,10 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
         teach({
           answers: entry.options.map(spokenOf),
           talk: isWellHeard ? someOf(allTalk(), mostTalk) : [],
-          other: [...(isWellHeard ? unclear() : []), ...elsewhere(entry, checkTerms)],
+          other: [
+            ...(isWellHeard ? someOf(unclear(), mostUnclear) : []),
+            ...elsewhere(entry, checkTerms),
+          ],
         }),
       ),
     };
@@ -354,6 +357,9 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     corrections,
   };
 }
+
+/** So much of what answers nothing anywhere is learned from for a check. */
+const mostUnclear = 120;
 
 /** So much is learned from of what is said to each check, where it is told which one is spoken of. */
 const mostOfSubject = 300;
