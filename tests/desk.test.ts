@@ -193,6 +193,47 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     expect(await inside(page, '.spot').innerText()).toMatch(/What drives it\s*diesel/);
   });
 
+  test('shows a number on an answer only where a key presses it', async () => {
+    const { page } = await desk();
+    await press(page, '+');
+    await page.getByRole('button', { name: /^What you have with you/ }).press('Enter');
+    await inside(page, '.key.pick').first().waitFor();
+    const shown = await inside(page, '.key.pick .at').allInnerTexts();
+    expect(shown.length).toBeGreaterThan(9);
+    expect(shown.filter((at) => at !== '')).toEqual(['1', '2', '3', '4', '5', '6', '7', '8', '9']);
+  });
+
+  test('says on the card what leaves it, and what was picked before stays', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(asks('battery-look')))]);
+    await press(page, '/');
+    const before = await asked(page);
+    await press(page, '!');
+    expect(await page.getByRole('button', { name: 'Leave it as it is' }).count()).toBe(1);
+    await press(page, 'Escape');
+    expect(await asked(page)).toBe(before);
+    await press(page, '=');
+    await press(page, '1');
+    const help = await asked(page);
+    await press(page, '4');
+    expect(await asked(page)).toBe('Which help?');
+    await press(page, 'Escape');
+    expect(await asked(page)).toBe(help);
+  });
+
+  test('says what is lacking to send anybody', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(hasVerdict))]);
+    await press(page, '/');
+    const lacking = inside(page, '.card .lacking');
+    expect(await lacking.innerText()).toMatch(/Road, direction, marker · Number to call back/);
+    await page.keyboard.press('F2');
+    await page.locator('input[name=where]').fill('Reed Lane 3');
+    await expect.poll(() => lacking.innerText(), { timeout: 10_000 }).not.toMatch(/Road/);
+    await page.locator('input[name=callback]').fill('0555 0100');
+    await lacking.waitFor({ state: 'detached' });
+  });
+
   test('takes a second call meanwhile, and goes back to the first', async () => {
     const { page } = await desk();
     await press(page, '+');
@@ -411,7 +452,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
       ['form', 'Who calls'],
       ['textbox', 'Number to call back'],
       ['button', /^What drives it/],
-      ['navigation', 'Who else waits'],
+      ['navigation', 'Other open cases'],
       ['combobox', 'Language'],
       ['status', ''],
     ] as const) {

@@ -204,6 +204,14 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     }
   });
 
+  test.each(['en_US', 'en-US@posix', 'C'])(
+    'opens in English where the system says %s',
+    async (lang) => {
+      const { page } = await driver({}, lang);
+      expect(await question(page)).toBe('Where is the vehicle standing now?');
+    },
+  );
+
   test('goes on after a reload, and forgets a case on request', async () => {
     const { page } = await driver();
     await page.locator('keyturn-case [data-key="4"]').click();

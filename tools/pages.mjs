@@ -78,7 +78,12 @@ function pathOf(url) {
 }
 
 if (pathToFileURL(argv[1]).href === import.meta.url) {
-  const port = Number(argv[2] ?? 8090);
+  const asked = argv[2] ?? '8090';
+  if (!/^\d{1,5}$/.test(asked) || Number(asked) > 65_535) {
+    stderr.write(`keyturn: "${asked}" is no port: npm run pages -- PORT, from 0 (any) to 65535\n`);
+    exit(1);
+  }
+  const port = Number(asked);
   await prepare();
   const { url } = await servePages(port).catch((error) => {
     stderr.write(`keyturn: the pages cannot be served at port ${port}: ${error.message}\n`);

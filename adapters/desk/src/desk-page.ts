@@ -24,7 +24,7 @@ import { DeskBook } from './store/desk-book.ts';
 import type { DeskStore } from './store/desk-store.ts';
 import { cardOf } from './view/card.ts';
 import { page } from './view/page.ts';
-import { emptyHand, type Actions, type Hand, type InHand, type Shown } from './view/shown.ts';
+import { emptyHand, leftHand, type Actions, type InHand, type Shown } from './view/shown.ts';
 import { entryOf } from './view/step-card.ts';
 import { fill } from './wording.ts';
 import type { DeskWords } from './words/desk-words.ts';
@@ -61,7 +61,7 @@ export class DeskPage {
   #lying: Lying | undefined;
   /** The cases whose answer is being worked on. */
   readonly #busy = new Set<string>();
-  #hand: Hand = emptyHand;
+  #hand = emptyHand;
   #screen: Shown['screen'] = 'desk';
   #hasKeys = true;
   #hasMoreWords = true;
@@ -461,7 +461,7 @@ export class DeskPage {
         this.#find('.caller input')?.focus();
         return;
       case 'leave':
-        this.#hand = emptyHand;
+        this.#hand = leftHand(this.#hand);
         this.#screen = 'desk';
         (this.#setup.root.activeElement as HTMLElement | null)?.blur();
         this.#show(true);

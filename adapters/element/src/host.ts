@@ -13,7 +13,17 @@ export function keptUnder(host: Element): string {
 /** The language of the element, or of what it stands in, or of the browser, as a BCP 47 tag. */
 export function wantedLanguage(host: Element): string {
   const near = host.closest('[lang]')?.getAttribute('lang') ?? '';
-  return near === '' ? navigator.language : near;
+  return properTag(near === '' ? navigator.language : near);
+}
+
+/** Some pages and systems write a tag as "en_US" or "en-US@posix", which no formatter takes. */
+function properTag(written: string): string {
+  const [plain = ''] = written.replaceAll('_', '-').split(/[.@]/u, 1);
+  try {
+    return new Intl.Locale(plain).toString();
+  } catch {
+    return 'en';
+  }
 }
 
 /** Of these tags the one that fits: the very tag, or that of its language alone. */

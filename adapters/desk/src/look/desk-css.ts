@@ -65,6 +65,8 @@ const css = `
 .desk .key { min-block-size: 48px; align-items: center; padding: .45rem .8rem; border-width: 1px; border-block-end-width: 3px; }
 .desk .key:has(.more) { align-items: baseline; }
 .desk .key:active { border-block-end-width: 1px; margin-block-start: 2px; }
+.lacking { font-weight: 700; }
+.lacking::before { content: '! '; color: var(--a); }
 .desk .key .at { min-inline-size: 1.3rem; flex: none; }
 .desk .key.take .at { color: inherit; }
 .desk .key.small { align-items: center; min-block-size: 44px; border-block-end-width: 2px; background: var(--p2); gap: .5rem; }

@@ -2,6 +2,8 @@
  * A key: what it is pressed by, what it is called, and what more is said of it.
  */
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { keyOf } from '../keys.ts';
+import type { Shown } from './shown.ts';
 
 /** What a key is drawn from. */
 export interface KeyLook {
@@ -46,6 +48,20 @@ export function keyView(look: KeyLook): TemplateResult {
         : html`<span class="tick" aria-hidden="true">${isPicked ? '✓' : ''}</span>`
     }
   </button>`;
+}
+
+/** The key that goes back from what was begun, with nothing changed. */
+export function leaveKey({ words, act }: Pick<Shown, 'words' | 'act'>): TemplateResult {
+  return html`<div class="keys row">
+    ${keyView({
+      label: words.leave,
+      at: keyOf.leave,
+      isSmall: true,
+      press: () => {
+        act.command('leave');
+      },
+    })}
+  </div>`;
 }
 
 /** Keys that are pressed by the numbers from 1. */

@@ -7,7 +7,8 @@ import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { helpShares, helpWords, isForFault } from '../case/help.ts';
 import { technicianSlip } from '../case/slip.ts';
-import { keyView, numbered } from './key.ts';
+import { keyOf } from '../keys.ts';
+import { keyView, leaveKey, numbered } from './key.ts';
 import type { InHand, Shown } from './shown.ts';
 import { sentence } from './step-card.ts';
 import { duration, fill, timeOfDay } from '../wording.ts';
@@ -24,6 +25,7 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
   const stop = stopBehind(shown, inHand, help);
   return html`${sentence(words.toSend, name ?? words.nobody)}
     <p class="sure">${sureness(shown, inHand, help)}</p>
+    ${help === 'nothing' ? nothing : lacking(shown, inHand)}
     ${numbered([
       ...callBacks.map((minutes) => ({
         label: fill(words.sendIn, { time: duration(minutes, locale) }),
@@ -65,6 +67,17 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
         </ul>
       </section>
     </div>`;
+}
+
+/** What nobody can be sent without, where it is not written down yet. */
+function lacking({ words }: Shown, { caller }: InHand): TemplateResult | typeof nothing {
+  const unknown = (['where', 'callback'] as const).filter((field) => !caller[field]?.trim());
+  if (unknown.length === 0) return nothing;
+  const named = unknown.map((field) => words[field]).join(' · ');
+  return html`<p class="lacking">
+    <kbd class="at" aria-hidden="true">${keyOf.caller}</kbd> ${words.who}: ${named}:
+    ${words.notKnown}
+  </p>`;
 }
 
 function sureness(shown: Shown, inHand: InHand, help: string): string {
@@ -164,7 +177,8 @@ export function helpCard(shown: Shown, inHand: InHand): TemplateResult {
         act.hand({ open: null, help });
       },
     })),
-  )}`;
+  )}
+  ${leaveKey(shown)}`;
 }
 
 /** Help is under way: when to call back, and what it was in the end. */
@@ -271,14 +285,5 @@ export function causeCard(shown: Shown, inHand: InHand): TemplateResult {
       >
       <button type="submit" class="key small">${words.count}</button>
     </form>
-    <div class="keys row">
-      ${keyView({
-        label: words.leave,
-        at: 'Esc',
-        isSmall: true,
-        press: () => {
-          act.hand({ open: null });
-        },
-      })}
-    </div>`;
+    ${leaveKey(shown)}`;
 }

@@ -37,6 +37,12 @@ export const emptyHand: Hand = {
   closing: false,
 };
 
+/** The hand after what lies over the step is left; else after everything that was begun is. */
+export function leftHand(hand: Hand): Hand {
+  const isOver = hand.open !== null || hand.asking !== null;
+  return isOver ? { ...hand, picked: [], asking: null, open: null, closing: false } : emptyHand;
+}
+
 /** The case in hand. */
 export interface InHand {
   readonly kase: DeskCase;

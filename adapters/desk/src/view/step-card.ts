@@ -10,7 +10,7 @@ import { helpWords } from '../case/help.ts';
 import { answering } from '../engine/engine.ts';
 import type { Pressing } from '../keys.ts';
 import { cardOf } from './card.ts';
-import { keyView, numbered } from './key.ts';
+import { keyView, leaveKey, numbered, type KeyLook } from './key.ts';
 import type { InHand, Shown } from './shown.ts';
 import { fill } from '../wording.ts';
 
@@ -86,21 +86,11 @@ function asked(shown: Shown, inHand: InHand): TemplateResult {
 
 /** A check asked out of its turn, to put it right or to tell it early. */
 export function askingCard(shown: Shown, inHand: InHand, check: string): TemplateResult {
-  const { words, act } = shown;
+  const { words } = shown;
   const question = questionOf(shown);
   const isAnswered = inHand.kase.sitting.case.state.answers[check] !== undefined;
   return html`${sentence(isAnswered ? words.correcting : words.askedOut, question?.text ?? '')}
-    ${question === undefined ? nothing : answers(shown, inHand, question)}
-    <div class="keys row">
-      ${keyView({
-        label: words.leave,
-        at: 'Esc',
-        isSmall: true,
-        press: () => {
-          act.hand({ asking: null, picked: [] });
-        },
-      })}
-    </div>`;
+  ${question === undefined ? nothing : answers(shown, inHand, question)} ${leaveKey(shown)}`;
 }
 
 /**
@@ -152,8 +142,7 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
       ${all.map(({ id, key, label }) =>
         keyView({
           label,
-          at: key,
-          isNumber: key.length === 1,
+          ...byNumber(key),
           isPicked: hand.picked.includes(id),
           more: moreOf(shown, inHand, { check, id }),
           press: () => {
@@ -178,8 +167,7 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
     ${options.map(({ id, key, label }) =>
       keyView({
         label,
-        at: key,
-        isNumber: key.length === 1,
+        ...byNumber(key),
         more: moreOf(shown, inHand, { check, id }),
         press: () => {
           give([id]);
@@ -187,6 +175,11 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
       }),
     )}
   </div>`;
+}
+
+/** The number by which an answer is picked; one digit is all that a key can be. */
+function byNumber(key: string): Pick<KeyLook, 'at' | 'isNumber'> {
+  return key.length === 1 ? { at: key, isNumber: true } : { at: '' };
 }
 
 /** What the caller may say for an answer, and what it would change. */
@@ -297,7 +290,8 @@ function interrupted(shown: Shown, inHand: InHand, id: string): TemplateResult {
 }
 
 /** What is happening there: every danger that the flow knows. */
-export function dangerCard({ flow, texts, words, act }: Shown): TemplateResult {
+export function dangerCard(shown: Shown): TemplateResult {
+  const { flow, texts, words, act } = shown;
   return html`${sentence(words.say, words.dangerAsk)}
   ${numbered(
     Object.keys(flow.interrupts).map((interrupt) => ({
@@ -306,7 +300,8 @@ export function dangerCard({ flow, texts, words, act }: Shown): TemplateResult {
         act.take({ type: 'interrupt', interrupt });
       },
     })),
-  )}`;
+  )}
+  ${leaveKey(shown)}`;
 }
 
 /** What was said last, and answers that a line may have meant. */

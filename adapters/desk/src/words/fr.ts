@@ -16,7 +16,7 @@ export const fr: DeskWords = {
   othersMany:
     '{{count}} autres cas sont ouverts. Le plus longtemps sans nouvelles : {{who}}, {{time}}.',
   inDanger: 'En danger : {{who}}.',
-  others: 'Qui attend encore',
+  others: 'Autres cas ouverts',
   noName: 'appel de {{time}}',
   danger: 'en danger',
   traffic: 'près de la circulation',
@@ -31,7 +31,7 @@ export const fr: DeskWords = {
   sayFirst: 'À lire d’abord à voix haute',
   ask: 'Puis demander',
   confirmAsk: 'Avez-vous tout entendu, et pouvez-vous continuer sans danger ?',
-  more: 'Si ce n’est pas compris',
+  more: 'À ajouter si cela aide',
   then: 'alors {{fault}} · {{help}}',
   line: 'Ou taper ce que dit l’appelant',
   take: 'Prendre',
