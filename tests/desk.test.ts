@@ -443,6 +443,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
       deskCase(played(asks('scene')), { id: 'b' }),
     ]);
     await press(page, '/');
+    // The question comes from the worker.
+    await page.getByRole('heading', { name: 'When you try to start it, what happens?' }).waitFor();
     for (const [role, name] of [
       ['heading', 'When you try to start it, what happens?'],
       ['region', 'When you try to start it, what happens?'],
