@@ -48,12 +48,21 @@ export async function applyChange(db: Db, kind: Kind, change: Change): Promise<C
   return { type: 'kept' };
 }
 
-/** Why a change cannot be taken; undefined where it can. */
+/**
+ * Why a change cannot be taken; undefined where it can. What came in is looked up after the versions:
+ * one that was just taken at the same moment has changed them, and is repeated, not in conflict.
+ */
 async function refusalOf(db: Db, kind: Kind, change: Change): Promise<Committed | undefined> {
+  const conflict = await conflictOf(db, kind, change);
   if (change.received !== undefined) {
     const known = db.selectFrom('received').select('key').where('key', '=', change.received);
     if ((await known.executeTakeFirst()) !== undefined) return { type: 'repeated' };
   }
+  return conflict;
+}
+
+/** What another writer has changed in between; undefined where nobody has. */
+async function conflictOf(db: Db, kind: Kind, change: Change): Promise<Committed | undefined> {
   if (change.case !== undefined) {
     const { expected, after } = change.case;
     const row = db.selectFrom('cases').select('version').where('id', '=', after.id);
