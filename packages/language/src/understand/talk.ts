@@ -126,10 +126,7 @@ export function findInterrupt(
       if (!possible.includes(phrase.interrupt)) return false;
       if (inWords.includes(phrase)) return true;
       if (phrase.interrupt === startsNow && deniesMore(heard, phrase.terms)) return false;
-      if (phrase.literal === undefined) {
-        if (findPhrase(heard, phrase.terms) >= 0) return true;
-        return standsClose(heard, phrase.terms) && isLikely(heard, phrase.interrupt, lexicon);
-      }
+      if (phrase.literal === undefined) return standsClose(heard, phrase.terms);
       const last = heard.at.length - phrase.terms.length;
       return findPhrase(heard, phrase.terms) === last && findPhrase(literal, phrase.literal) >= 0;
     });
@@ -185,16 +182,6 @@ function withoutPoints(
   return tokens.filter(
     ({ kind }, at) => kind !== 'word' || !isFigure(tokens[at - 1]) || !isFigure(tokens[at + 1]),
   );
-}
-
-/** The words of an emergency in another order must sound at least so much like it. */
-const leastLikely = 0.1;
-
-/** True where a text sounds like an interrupt at all: "freezing cold out here" is not "out cold". */
-function isLikely(heard: Heard, interrupt: string, { isHeard, alarmed }: Lexicon): boolean {
-  if (!isHeard) return true;
-  const alarm = alarmed()(heard);
-  return alarm.share >= leastLikely && alarm.interrupt === interrupt;
 }
 
 /** True where the text denies something that the phrase does not: "it turns but will not start". */
