@@ -7,6 +7,7 @@ import type { Block } from '../sheet.ts';
 import { sheetWordsIn } from '../words/sheet-words-in.ts';
 import type { SheetWords } from '../words/sheet-words.ts';
 import type { SheetOptions } from './sheet-options.ts';
+import { withWordsOfSources } from './sources.ts';
 
 type VerdictInWords = Extract<Rendered, { readonly kind: 'verdict' }>;
 
@@ -50,7 +51,7 @@ function numbersOf(
   { speaker }: SheetOptions,
 ): readonly RenderedSection[] {
   const readings = [...findings, ...proving].flatMap(({ message }) =>
-    message.kind === 'reading' ? [message] : [],
+    message.kind === 'reading' ? [withWordsOfSources(message, speaker.locale)] : [],
   );
   return speaker
     .render([{ kind: 'numbers', readings, losses }])
