@@ -2,7 +2,7 @@
  * What to send: which help, how surely, what it brings, what is said to the caller and to the
  * technician, and when to call back.
  */
-import { positionOf } from '@keyturn/core';
+import { positionOf, type VerdictMessage } from '@keyturn/core';
 import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { helpShares, helpWords, isForFault } from '../case/help.ts';
@@ -62,7 +62,7 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
         <h3>${words.tellCaller}</h3>
         ${isVerdict && stop === undefined ? callerCautions(shown, inHand) : nothing}
         <ul>
-          ${isVerdict ? callerLines(shown, verdict.remedy).map((line) => html`<li>${line}</li>`) : nothing}
+          ${isVerdict ? callerLines(shown, verdict).map((line) => html`<li>${line}</li>`) : nothing}
           ${help === 'nothing' ? nothing : html`<li>${words.tellStay}</li>`}
         </ul>
       </section>
@@ -102,8 +102,14 @@ function stopBehind({ flow }: Shown, { kase }: InHand, help: string): string | u
   return flow.stops.find(({ id, instead }) => inForce.includes(id) && instead?.send === help)?.id;
 }
 
-function callerLines({ texts }: Shown, remedy: string): readonly string[] {
-  const words = texts.remedies[remedy];
+/** In a caller's words; who may not work on the vehicle is only told how to wait. */
+function callerLines({ texts, speaker }: Shown, verdict: VerdictMessage): readonly string[] {
+  if (verdict.waits) {
+    const [rendered] = speaker.render([verdict]);
+    const sections = rendered?.kind === 'verdict' ? rendered.sections : [];
+    return sections.find(({ id }) => id === 'do')?.lines ?? [];
+  }
+  const words = texts.remedies[verdict.remedy];
   return words?.driver ?? words?.do ?? [];
 }
 

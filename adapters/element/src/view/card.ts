@@ -1,6 +1,7 @@
 /**
  * The card below the strip: the step in hand, its cautions first, and its answer keys.
  */
+import type { CautionMessage } from '@keyturn/core';
 import type { Rendered } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { askAgain } from '../case/ask-again.ts';
@@ -69,7 +70,7 @@ function note(one: Rendered, speaker: Shown['speaker']): TemplateResult | typeof
  */
 function cautions(shown: Shown): readonly (TemplateResult | typeof nothing)[] {
   const { sitting, speaker, chart, now, position } = shown;
-  const said = speaker.render(sitting.cautions);
+  const said = speaker.render(sitting.cautions.filter((one) => !isInVerdict(one, shown)));
   const known = new Set(sitting.cautions.map(({ caution }) => caution));
   const lacking = now.filter(
     (one) =>
@@ -83,6 +84,14 @@ function cautions(shown: Shown): readonly (TemplateResult | typeof nothing)[] {
       ? sign(chart.flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text)
       : nothing,
   );
+}
+
+/** True for a caution that stands in the verdict just above, before what to do. */
+function isInVerdict({ caution }: CautionMessage, { strip, position, chart }: Shown): boolean {
+  const isDoing =
+    position.awaiting === 'nothing' ||
+    (position.awaiting === 'answer' && chart.flow.checks[position.check]?.form.kind === 'work');
+  return isDoing && strip.cautions.some((one) => one.caution === caution);
 }
 
 /** The step in hand, by what the case waits for. */

@@ -7,6 +7,7 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { picture } from './pictures.ts';
 import { ranking } from './ranking.ts';
 import { ruler } from './ruler.ts';
+import { sign } from './sign.ts';
 import { fill, type Shown } from './shown.ts';
 
 /** Prints the strip; nothing before the first finding. */
@@ -83,14 +84,28 @@ function rankingNow(shown: Shown): TemplateResult | typeof nothing {
   </details>`;
 }
 
-function verdict({ strip, speaker, texts }: Shown): TemplateResult | typeof nothing {
+function verdict(shown: Shown): TemplateResult | typeof nothing {
+  const { strip, speaker, texts } = shown;
   const [rendered] = strip.verdict === null ? [] : speaker.render([strip.verdict]);
   if (rendered?.kind !== 'verdict') return nothing;
   return html`<section class="verdict" aria-label=${texts.verdict}>
     <h2 tabindex="-1">${rendered.title}</h2>
     <p class="strength">${rendered.strength}</p>
-    ${sections(rendered.sections)}
+    ${rendered.sections.map((section) =>
+      section.id === 'do' ? html`${signs(shown)} ${sections([section])}` : sections([section]),
+    )}
   </section>`;
+}
+
+/** What can hurt, before what to do. */
+function signs({ strip, speaker, chart }: Shown): readonly TemplateResult[] {
+  return speaker
+    .render(strip.cautions)
+    .flatMap((one) =>
+      one.kind === 'caution'
+        ? [sign(chart.flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text)]
+        : [],
+    );
 }
 
 /** Headings with the lines under them. */
