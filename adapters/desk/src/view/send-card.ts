@@ -63,7 +63,7 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
         ${isVerdict && stop === undefined ? callerCautions(shown, inHand) : nothing}
         <ul>
           ${isVerdict ? callerLines(shown, verdict).map((line) => html`<li>${line}</li>`) : nothing}
-          ${help === 'nothing' ? nothing : html`<li>${words.tellStay}</li>`}
+          ${help === 'nothing' || (isVerdict && verdict.waits) ? nothing : html`<li>${words.tellStay}</li>`}
         </ul>
       </section>
     </div>`;
@@ -75,8 +75,7 @@ function lacking({ words }: Shown, { caller }: InHand): TemplateResult | typeof 
   if (unknown.length === 0) return nothing;
   const named = unknown.map((field) => words[field]).join(' · ');
   return html`<p class="lacking">
-    <kbd class="at" aria-hidden="true">${keyOf.caller}</kbd> ${words.who}: ${named}:
-    ${words.notKnown}
+    ${words.lacking} ${named}. <kbd class="at" aria-hidden="true">${keyOf.caller}</kbd>
   </p>`;
 }
 
@@ -117,7 +116,7 @@ function callerLines({ texts, speaker }: Shown, verdict: VerdictMessage): readon
 function callerCautions({ flow, speaker }: Shown, { laid }: InHand): TemplateResult {
   return html`<div class="signs small">
     ${speaker
-      .render(laid.sitting.cautions)
+      .render(laid.strip.cautions)
       .map((one) =>
         one.kind === 'caution'
           ? sign(flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text)

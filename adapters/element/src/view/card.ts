@@ -128,8 +128,8 @@ function step(shown: Shown): TemplateResult {
     case 'answer': {
       const question = now.find((one) => one.kind === 'question');
       if (question === undefined) return heading('');
-      const probes = picture(shown.pictures.probes);
-      return html`${heading(question.text)} ${howTo(question.how, texts.howTo)} ${probes}
+      const meter = picture(shown.pictures.meter);
+      return html`${heading(question.text)} ${howTo(question.how, texts.howTo)} ${meter}
       ${answerKeys(shown, question, (value) => {
         act.take({ type: 'answers', answers: [{ check: question.check, value }] });
       })}
@@ -250,5 +250,16 @@ function correction(shown: Shown, check: string): TemplateResult {
     ${answerKeys(shown, question, (value) => {
       act.take({ type: 'correction', answers: [{ check, value }] });
     })}
-    <div class="others">${leave}</div>`;
+    <div class="others">
+      <button
+        type="button"
+        class="key small"
+        @click=${() => {
+          act.take({ type: 'unanswered', check, talk: 'dont-know' });
+        }}
+      >
+        <span class="label">${speaker.key('dontKnow')}</span>
+      </button>
+      ${leave}
+    </div>`;
 }

@@ -4,6 +4,7 @@
 import type { StripLine } from '@keyturn/core';
 import type { Rendered, Speaker } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { pickedBefore } from '../case/picked-before.ts';
 import { picture } from './pictures.ts';
 import { ranking } from './ranking.ts';
 import { ruler } from './ruler.ts';
@@ -43,7 +44,7 @@ function circuit({ pictures, speaker }: Shown): TemplateResult | typeof nothing 
 }
 
 function printed(line: StripLine, number: number, shown: Shown): TemplateResult {
-  const { act, texts, hand } = shown;
+  const { act, texts, hand, sitting } = shown;
   const isCorrecting = hand.correcting === line.check;
   return html`<li class=${isCorrecting ? 'line correcting' : 'line'}>
     <span class="number" aria-hidden="true">${String(number).padStart(2, '0')}</span>
@@ -54,7 +55,8 @@ function printed(line: StripLine, number: number, shown: Shown): TemplateResult 
       aria-label=${`${texts.correct}: ${shown.speaker.checkName(line.check)}`}
       title=${texts.correct}
       @click=${() => {
-        act.hand({ correcting: line.check, figure: '', picked: [], open: null });
+        const picked = pickedBefore(sitting.case, line.check);
+        act.hand({ correcting: line.check, figure: '', picked, open: null });
       }}
     >
       <span aria-hidden="true">✎</span>
@@ -98,14 +100,17 @@ function verdict(shown: Shown): TemplateResult | typeof nothing {
 }
 
 /** What can hurt, before what to do. */
-function signs({ strip, speaker, chart }: Shown): readonly TemplateResult[] {
-  return speaker
-    .render(strip.cautions)
-    .flatMap((one) =>
-      one.kind === 'caution'
-        ? [sign(chart.flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text)]
-        : [],
-    );
+function signs({ strip, speaker, chart }: Shown): TemplateResult | typeof nothing {
+  if (strip.cautions.length === 0) return nothing;
+  return html`<div class="signs">
+    ${speaker
+      .render(strip.cautions)
+      .map((one) =>
+        one.kind === 'caution'
+          ? sign(chart.flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text)
+          : nothing,
+      )}
+  </div>`;
 }
 
 /** Headings with the lines under them. */

@@ -133,7 +133,7 @@ export const de = {
       'Warten Sie, wo Sie sicher sind: weg vom Verkehr, hinter der Leitplanke, wenn es eine gibt.',
     waitWork:
       'Machen Sie hier nichts am Fahrzeug, auch nichts unter der Motorhaube: Das tun die, die zu Hilfe kommen.',
-    waitSent: 'Es wird Hilfe zu Ihnen geschickt.',
+    waitSent: 'Es wird Hilfe zu Ihnen geschickt. Behalten Sie das Telefon bei sich.',
     waitCall:
       'Die Hilfe muss zu Ihnen kommen. Ist sie noch nicht gerufen, rufen Sie sie jetzt und sagen Sie, wo Sie sind: Straße, Fahrtrichtung, nächste Kilometertafel.',
     also: 'Was außerdem fehlt und danach zu beheben ist',

@@ -134,7 +134,7 @@ export const es = {
     waitSafe: 'Espere donde esté a salvo, lejos del tráfico, detrás de la barrera si la hay.',
     waitWork:
       'No haga nada en el vehículo aquí, ni siquiera bajo el capó: ese trabajo es de quienes vienen a ayudar.',
-    waitSent: 'Se le envía ayuda.',
+    waitSent: 'Se le envía ayuda. Tenga el teléfono a mano.',
     waitCall:
       'La ayuda tiene que ir hasta usted. Si aún no se ha pedido, pídala ahora y diga dónde está: carretera, sentido, punto kilométrico más cercano.',
     also: 'Qué más falla; se arregla después',

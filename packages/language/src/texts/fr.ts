@@ -138,7 +138,7 @@ export const fr = {
       'Attendez là où vous êtes en sécurité, loin de la circulation, derrière la glissière s’il y en a une.',
     waitWork:
       'Ne faites rien sur le véhicule ici, pas même sous le capot : ce travail revient à ceux qui viennent vous aider.',
-    waitSent: 'De l’aide vous est envoyée.',
+    waitSent: 'De l’aide vous est envoyée. Gardez le téléphone avec vous.',
     waitCall:
       'L’aide doit venir à vous. Si elle n’a pas encore été appelée, appelez-la maintenant et dites où vous êtes : route, sens, repère le plus proche.',
     also: 'Ce qui est aussi en cause, à réparer ensuite',
