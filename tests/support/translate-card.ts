@@ -21,7 +21,7 @@ export function translateCard(
 }
 
 /** What a card's answer means in the language that it is written in; undefined for what is talk. */
-function valueOf(
+export function valueOf(
   said: string,
   check: string,
   speaker: Speaker,
