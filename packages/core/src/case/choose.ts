@@ -153,23 +153,14 @@ function gateOf(flow: Flow, check: Check, open: readonly PlannedCheck[]): Planne
 /** A proof is sought for so many minutes, however likely it is that it fails. */
 const proofMinutes = 30;
 
-/**
- * Nobody waits for hours to hear what a fault likelier than this asks for anyway, as a battery to be
- * charged: nor, where a proof would ask for more, while the charge itself may still be the cure.
- * Common practice, no source.
- */
-const worthHours = { below: 0.9, changing: { below: 0.75, from: 0.98 } };
-
-function isWorthHours(share: number, changes: boolean): boolean {
-  const { below, changing } = worthHours;
-  return changes ? share < changing.below || share >= changing.from : share < below;
-}
+/** Nobody waits for hours to have a fault this likely proved, if it changes nothing. */
+const beyondDoubt = 0.98;
 
 /**
  * A check that takes the leading fault nearer to its proof: of the proofs still open the one that
- * takes least, and of its checks the shortest. What takes long is only made where it is worth hours,
- * and where the mistake that it spares, as likely as the proof is to come about, would take longer; a
- * dispatcher needs none, but for sending nobody.
+ * takes least, and of its checks the shortest. What takes long is only made where the proof would
+ * change what is done or there is doubt, and where the mistake that it spares, as likely as the proof
+ * is to come about, would take longer; a dispatcher needs none, but for sending nobody.
  */
 function checkForProof(
   flow: Flow,
@@ -213,7 +204,7 @@ function checkForProof(
     .filter(
       ({ proof, checks, takes }) =>
         takes <= proofMinutes ||
-        (isWorthHours(share, changes) &&
+        ((changes || share < beyondDoubt) &&
           takes <=
             mistake *
               share *
