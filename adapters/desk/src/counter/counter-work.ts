@@ -3,11 +3,11 @@
  * draws nothing; what takes long is done by the engine.
  */
 import { minorUnits, type Flow, type Input } from '@keyturn/core';
+import { rememberedInHand, rememberInHand } from '../device/in-hand.ts';
 import { answering, type Laid, type Turned } from '../engine/engine.ts';
 import { fill } from '../wording.ts';
 import type { CounterVoice } from './counter-voice.ts';
 import { inventedReturns } from './demo/invented-shop.ts';
-import { rememberedReturn, rememberReturn } from './device/last-return.ts';
 import type { CounterEngine } from './engine/counter-engine.ts';
 import { figuresGiven } from './engine/figures-given.ts';
 import { inHandOf, type Lying } from './in-hand.ts';
@@ -105,7 +105,7 @@ export class CounterWork {
     const { unfit } = this.#book;
     if (!isKept) this.#notices = [this.#words.notKept];
     else if (unfit > 0) this.#notices = [fill(this.#words.unfit, { count: unfit })];
-    const before = rememberedReturn();
+    const before = rememberedInHand('counter');
     if (before !== undefined && this.#book.open(before) !== undefined) await this.choose(before);
     else this.#show(true);
   }
@@ -147,7 +147,7 @@ export class CounterWork {
     this.#lying = lying;
     this.#hand = emptyHand;
     this.#screen = 'counter';
-    rememberReturn(lying.id);
+    rememberInHand('counter', lying.id);
   }
 
   #leaveReturn(notice?: string): void {
@@ -508,7 +508,7 @@ export class CounterWork {
   handsOff(): void {
     this.#lying = undefined;
     this.#hand = emptyHand;
-    rememberReturn(undefined);
+    rememberInHand('counter', undefined);
   }
 
   /** Waits; what goes wrong is said. */
