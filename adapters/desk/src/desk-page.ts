@@ -18,7 +18,7 @@ import { firstCaller, inventedCaller, type InventedCaller } from './demo/town.ts
 import { DeskVoice, type LoadPack } from './desk-pack.ts';
 import { DeskClock } from './device/clock.ts';
 import { listenToKeys, type KeyActions } from './device/key-listener.ts';
-import { rememberCase, rememberedCase } from './device/last-case.ts';
+import { rememberedInHand, rememberInHand } from './device/in-hand.ts';
 import { saveFile } from './device/save-file.ts';
 import type { Engine, Laid, Turned } from './engine/engine.ts';
 import type { Command } from './keys.ts';
@@ -107,7 +107,7 @@ export class DeskPage {
     const { unfit: count } = this.#book;
     if (!this.#setup.isKept) this.#notices = [this.#words.notKept];
     else if (count > 0) this.#notices = [fill(this.#words.unfit, { count })];
-    const before = this.#book.case(rememberedCase());
+    const before = this.#book.case(rememberedInHand('desk'));
     if (before === undefined) this.#show(true);
     else await this.#choose(before.id, this.#notices[0]);
   }
@@ -162,7 +162,7 @@ export class DeskPage {
     this.#lying = lying;
     this.#hand = { ...emptyHand, goesOn };
     this.#screen = 'desk';
-    rememberCase(lying.id);
+    rememberInHand('desk', lying.id);
     void this.#learnWhy(lying);
   }
 
@@ -179,7 +179,7 @@ export class DeskPage {
   #leaveCase(notice: string): void {
     this.#lying = undefined;
     this.#hand = emptyHand;
-    rememberCase(undefined);
+    rememberInHand('desk', undefined);
     this.#notices = [notice];
     this.#show(true);
   }

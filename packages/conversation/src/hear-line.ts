@@ -4,7 +4,9 @@
 import {
   expected,
   positionOf,
+  proofBeforeSale,
   repeat,
+  saleCheck,
   turn,
   type Case,
   type CaseEvent,
@@ -109,13 +111,18 @@ export function hearInputs(
   let after = kase;
   const events: CaseEvent[] = [];
   let messages: readonly Message[] = [];
-  for (const input of given.inputs) {
+  const inputs = [...given.inputs];
+  for (const input of inputs) {
     const step = turn(chart, after, { at: notBefore(after, given.at), input });
     after = step.case;
     events.push(...step.events);
     // What was asked after an earlier input of the same line has had its answer.
     messages = [...messages.filter(({ kind }) => !isPosition(kind)), ...step.messages];
     if (step.messages.some(({ kind }) => kind === 'refused')) break;
+    const date = saleCheck(chart.flow);
+    const isDated = step.events.some((event) => event.type === 'answered' && event.check === date);
+    const proof = isDated ? proofBeforeSale(chart.flow, after.state) : undefined;
+    if (proof !== undefined) inputs.push({ type: 'answers', answers: [proof] });
   }
   const talk = talkOf(given.inputs.at(-1));
   const isLeaving = talk === 'stop' || talk === 'person';

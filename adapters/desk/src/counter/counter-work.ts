@@ -3,11 +3,11 @@
  * draws nothing; what takes long is done by the engine.
  */
 import { minorUnits, type Flow, type Input } from '@keyturn/core';
+import { rememberedInHand, rememberInHand } from '../device/in-hand.ts';
 import { answering, type Laid, type Turned } from '../engine/engine.ts';
 import { fill } from '../wording.ts';
 import type { CounterVoice } from './counter-voice.ts';
 import { inventedReturns } from './demo/invented-shop.ts';
-import { rememberedReturn, rememberReturn } from './device/last-return.ts';
 import type { CounterEngine } from './engine/counter-engine.ts';
 import { figuresGiven } from './engine/figures-given.ts';
 import { inHandOf, type Lying } from './in-hand.ts';
@@ -62,10 +62,15 @@ export class CounterWork {
 
   /** All of the return in hand that is shown. */
   get inHand(): InHand | undefined {
-    const [lying, back] = [this.#lying, this.back];
-    const flow = back === undefined ? undefined : this.#setup.flows[flowOf[back.part]];
+    const [lying, back, flow] = [this.#lying, this.back, this.#flow];
     if (lying === undefined || back === undefined || flow === undefined) return undefined;
     return inHandOf(lying, { back, flow, voice: this.#voice, isBusy: this.#busy.has(back.id) });
+  }
+
+  /** The flow of the return in hand. */
+  get #flow(): Flow | undefined {
+    const { back } = this;
+    return back === undefined ? undefined : this.#setup.flows[flowOf[back.part]];
   }
 
   /** What the hand has begun. */
@@ -100,7 +105,7 @@ export class CounterWork {
     const { unfit } = this.#book;
     if (!isKept) this.#notices = [this.#words.notKept];
     else if (unfit > 0) this.#notices = [fill(this.#words.unfit, { count: unfit })];
-    const before = rememberedReturn();
+    const before = rememberedInHand('counter');
     if (before !== undefined && this.#book.open(before) !== undefined) await this.choose(before);
     else this.#show(true);
   }
@@ -142,7 +147,7 @@ export class CounterWork {
     this.#lying = lying;
     this.#hand = emptyHand;
     this.#screen = 'counter';
-    rememberReturn(lying.id);
+    rememberInHand('counter', lying.id);
   }
 
   #leaveReturn(notice?: string): void {
@@ -250,14 +255,14 @@ export class CounterWork {
   /** The case that was offered is this vehicle's, or it is left out. */
   async useCase(isThis: boolean): Promise<void> {
     const { offered } = this.#hand;
-    const back = this.back;
+    const [back, flow] = [this.back, this.#flow];
     this.#hand = emptyHand;
-    if (offered === null || back === undefined || !isThis) {
+    if (offered === null || back === undefined || flow === undefined || !isThis) {
       this.notice(this.#words.caseLeft);
       this.#show(true);
       return;
     }
-    const { change, inputs } = caseTaken(offered, back);
+    const { change, inputs } = caseTaken(flow, offered, back);
     this.alter(change);
     if (inputs.length === 0) this.#show(true);
     else await this.take(...inputs);
@@ -265,8 +270,8 @@ export class CounterWork {
 
   /** A day of sale told afterwards may show that the case is older than the part. */
   async #dropOlderCase(): Promise<void> {
-    const back = this.back;
-    const older = back === undefined ? undefined : olderCase(back);
+    const [back, flow] = [this.back, this.#flow];
+    const older = back === undefined || flow === undefined ? undefined : olderCase(flow, back);
     if (older === undefined) return;
     this.alter(older.change);
     await this.take(...older.inputs);
@@ -503,7 +508,7 @@ export class CounterWork {
   handsOff(): void {
     this.#lying = undefined;
     this.#hand = emptyHand;
-    rememberReturn(undefined);
+    rememberInHand('counter', undefined);
   }
 
   /** Waits; what goes wrong is said. */
