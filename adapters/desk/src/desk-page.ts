@@ -4,9 +4,11 @@
  */
 import { positionOf, type Flow } from '@keyturn/core';
 import { timeIsUp } from '@keyturn/element/pieces';
+import { pickedBefore } from '@keyturn/element/sittings';
 import { localeNames, type Rendered } from '@keyturn/language';
 import { render } from 'lit-html';
-import type { DeskCase } from './case/desk-case.ts';
+import type { ForecastOutcome } from '@keyturn/evidence';
+import type { Caller, DeskCase } from './case/desk-case.ts';
 import { openDeskCase } from './case/opening.ts';
 import { outcomeOf } from './case/outcome.ts';
 import { countsFile, diagramFile } from './case/saved.ts';
@@ -59,6 +61,14 @@ export class DeskPage {
   readonly #book: DeskBook;
   readonly #voice: DeskVoice;
   #lying: Lying | undefined;
+  /** What was closed last, until another case is taken up: it may have been the wrong key. */
+  #closed:
+    | {
+        readonly kase: DeskCase;
+        readonly caller: Caller;
+        readonly outcome: ForecastOutcome | undefined;
+      }
+    | undefined;
   /** The cases whose answer is being worked on. */
   readonly #busy = new Set<string>();
   #hand = emptyHand;
@@ -147,6 +157,7 @@ export class DeskPage {
   }
 
   #lie(lying: Lying): void {
+    this.#closed = undefined;
     const goesOn = this.#lying?.id === lying.id && this.#hand.goesOn;
     this.#lying = lying;
     this.#hand = { ...emptyHand, goesOn };
@@ -247,16 +258,28 @@ export class DeskPage {
     const kase = this.#kase;
     if (kase === undefined) return;
     await this.#trying(async () => {
-      const { verdict } = kase.sitting.case.state;
       const answers = await this.#setup.engine.found(kase.sitting);
-      const outcome =
-        cause === undefined || verdict === null
-          ? undefined
-          : await outcomeOf({ kase, cause, answers, verdict });
+      const outcome = cause === undefined ? undefined : await outcomeOf({ kase, cause, answers });
+      const caller = this.#book.caller(kase.id);
       await this.#book.close(kase.id, outcome);
-      const { closed, counted, countedNot } = this.#words;
-      const uncounted = cause === undefined ? closed : countedNot;
-      this.#leaveCase(outcome === undefined ? uncounted : counted);
+      this.#closed = { kase, caller, outcome };
+      const { closed, counted } = this.#words;
+      this.#leaveCase(
+        cause === undefined
+          ? closed
+          : fill(counted, { cause: this.#voice.speaker.faultName(cause) }),
+      );
+    });
+  }
+
+  /** Puts the case that was closed last back on the desk, and takes its cause out of the count. */
+  async #reopen(): Promise<void> {
+    const closed = this.#closed;
+    if (closed === undefined) return;
+    await this.#trying(async () => {
+      const { kase, caller, outcome } = closed;
+      await this.#book.reopen(kase, caller, outcome?.id);
+      await this.#choose(kase.id, this.#words.reopened);
     });
   }
 
@@ -302,6 +325,7 @@ export class DeskPage {
       })),
       outcomes: this.#book.outcomes,
       notices: this.#notices,
+      canReopen: this.#closed !== undefined,
       hand: this.#hand,
       act: this.#actions,
     };
@@ -361,8 +385,13 @@ export class DeskPage {
     },
     hand: (change) => {
       const isMoved = 'asking' in change || 'open' in change || 'goesOn' in change;
-      this.#hand = { ...this.#hand, ...change };
+      this.#hand = { ...this.#hand, dropping: null, ...change };
       this.#show(isMoved);
+    },
+    ask: (check) => {
+      const kase = this.#kase?.sitting.case;
+      const picked = kase === undefined ? [] : pickedBefore(kase, check);
+      this.#actions.hand({ asking: check, picked, open: null });
     },
     command: (command) => {
       this.#command(command);
@@ -385,6 +414,9 @@ export class DeskPage {
     },
     close: (cause) => {
       void this.#close(cause);
+    },
+    reopen: () => {
+      void this.#reopen();
     },
     practise: () => {
       void this.#open(firstCaller);
@@ -420,7 +452,7 @@ export class DeskPage {
   };
 
   #command(command: Command): void {
-    const { take, hand } = this.#actions;
+    const { hand } = this.#actions;
     const kase = this.#kase;
     switch (command) {
       case 'new':
@@ -432,7 +464,8 @@ export class DeskPage {
         return;
       }
       case 'correct':
-        this.#correctBefore();
+        if (kase === undefined && this.#closed !== undefined) this.#actions.reopen();
+        else this.#correctBefore();
         return;
       case 'words':
         this.#hasMoreWords = !this.#hasMoreWords;
@@ -446,13 +479,7 @@ export class DeskPage {
         return;
       case 'dont-know':
       case 'cannot':
-        if (
-          kase !== undefined &&
-          cardOf(this.#hand, kase) === 'step' &&
-          positionOf(kase.sitting.case).awaiting === 'answer'
-        ) {
-          take({ type: 'talk', talk: command });
-        }
+        if (kase !== undefined) this.#leaveUnanswered(kase, command);
         return;
       case 'take':
         this.#find('.card .keys .key.take')?.click();
@@ -468,12 +495,26 @@ export class DeskPage {
     }
   }
 
+  /** Says that it is not known or cannot be done; ticks are only dropped at a second press. */
+  #leaveUnanswered({ sitting }: DeskCase, talk: 'dont-know' | 'cannot'): void {
+    const { take, hand } = this.#actions;
+    const { asking, picked, dropping } = this.#hand;
+    const kind = entryOf(this.#shown());
+    const isAsked = asking !== null || positionOf(sitting.case).awaiting === 'answer';
+    if (kind === 'nothing' || !isAsked) return;
+    if (picked.length > 0 && dropping !== talk) {
+      hand({ dropping: talk });
+      return;
+    }
+    take(asking === null ? { type: 'talk', talk } : { type: 'unanswered', check: asking, talk });
+  }
+
   /** The answer before the one that is being put right, or the last. */
   #correctBefore(): void {
     const order = this.#kase?.sitting.case.state.order ?? [];
     const place = this.#hand.asking === null ? order.length : order.indexOf(this.#hand.asking);
     const before = order[place - 1];
-    if (before !== undefined) this.#actions.hand({ asking: before, picked: [], open: null });
+    if (before !== undefined) this.#actions.ask(before);
   }
 
   async #copy(text: string): Promise<void> {

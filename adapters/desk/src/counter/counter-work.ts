@@ -2,7 +2,7 @@
  * What is done with the returns at the counter: opened, taken further, ended, each of them kept. It
  * draws nothing; what takes long is done by the engine.
  */
-import { minorUnits, typedAmount, type Flow, type Input } from '@keyturn/core';
+import { minorUnits, type Flow, type Input } from '@keyturn/core';
 import { answering, type Laid, type Turned } from '../engine/engine.ts';
 import { fill } from '../wording.ts';
 import type { CounterVoice } from './counter-voice.ts';
@@ -13,6 +13,7 @@ import { figuresGiven } from './engine/figures-given.ts';
 import { inHandOf, type Lying } from './in-hand.ts';
 import { flowOf, type Closed, type CounterReturn } from './return/counter-return.ts';
 import { shopDayOf } from './return/day.ts';
+import { writtenPrice } from './return/written-price.ts';
 import { answersOf, contextOf, labelsOf, openReturn, type KnownPart } from './return/opening.ts';
 import { lookUp } from './shop/scanned.ts';
 import type { CounterBook } from './store/counter-book.ts';
@@ -87,9 +88,11 @@ export class CounterWork {
     return shopDayOf(now(), this.#book.shop?.policy ?? null);
   }
 
-  /** The other returns on the counter, the oldest first. */
+  /** The other returns on the counter, in turn after the one in hand, so that each is reached. */
   get waiting(): readonly CounterReturn[] {
-    return this.#book.onCounter.filter(({ id }) => id !== this.#lying?.id);
+    const { onCounter } = this.#book;
+    const place = onCounter.findIndex(({ id }) => id === this.#lying?.id);
+    return place < 0 ? onCounter : [...onCounter.slice(place + 1), ...onCounter.slice(0, place)];
   }
 
   /** Begins with what was kept: the return that was in hand lies there again. */
@@ -440,7 +443,8 @@ export class CounterWork {
     if (currency === undefined || text.trim() === '') return;
     const price = minorUnits(text, currency);
     if (price === undefined) {
-      const values = { given: text.slice(0, 40), currency, example: typedAmount(12_900, currency) };
+      const example = writtenPrice(12_900, currency, this.#voice.tag);
+      const values = { given: text.slice(0, 40), currency, example };
       this.notice(fill(this.#words.priceWrong, values));
     } else void this.take({ type: 'context', set: { 'sale.price': price } });
   }

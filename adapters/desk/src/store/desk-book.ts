@@ -108,4 +108,12 @@ export class DeskBook {
     if (outcome === undefined) return;
     this.#outcomes = [...this.#outcomes.filter((one) => one.id !== outcome.id), outcome];
   }
+
+  /** Puts a closed case back, and takes its outcome, by its id, out of the count. */
+  async reopen(kase: DeskCase, caller: Caller, outcome: string | undefined): Promise<void> {
+    await this.#store.reopen(kase, caller, outcome);
+    this.#cases.set(kase.id, kase);
+    this.#callers = { ...this.#callers, [kase.id]: caller };
+    this.#outcomes = this.#outcomes.filter(({ id }) => id !== outcome);
+  }
 }

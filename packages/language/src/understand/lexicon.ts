@@ -40,6 +40,8 @@ export interface OptionPhrases {
   readonly heard: () => readonly Spoken[];
   /** Every term of its phrases. */
   readonly terms: ReadonlySet<string>;
+  /** Those of all that is heard that are said now and then of it. */
+  readonly usual: () => ReadonlySet<string>;
 }
 
 /** What can be said to one check. */
@@ -102,6 +104,8 @@ export interface Lexicon {
   /** How an interrupt sounds, once it is first asked for. */
   readonly alarmed: () => Alarmed;
   readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
+  /** What stands beside a yes or no, word for word. */
+  readonly courtesies: readonly Terms[];
   /** True where the flow has what people are heard to say. */
   readonly isHeard: boolean;
   /** The check that a text speaks of, of those that are answered from memory or from the seat. */
@@ -177,7 +181,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
         const spoken = readSpoken([...ids, label, ...(answer?.said ?? [])]);
         const phrases = spoken.map(({ terms }) => terms);
         const terms = new Set(phrases.flat());
-        const heard = heardOf(texts, check)[id] ?? [];
+        const heard = once(() => readHeard(heardOf(texts, check)[id] ?? []));
         return {
           id,
           label,
@@ -185,8 +189,9 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
           phrasesIn: (heard) => phrasesOf(heard, `${check.id} ${id}`),
           isNegative: [...terms].some((term) => term.startsWith('!')),
           spoken,
-          heard: once(() => readHeard(heard)),
+          heard,
           terms,
+          usual: once(() => usualTerms([...spoken, ...heard()])),
         };
       });
       const topic = new Set(reader.fromText(own.name));
@@ -280,6 +285,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   }));
   const having = read(words.having);
   const corrections = read(words.corrections);
+  const courtesies = [...(words.courtesies ?? []), ...words.fillers].map(reader.literally);
 
   const everything = [
     ...entries.flatMap(({ options, names, done, moments }) => [
@@ -329,6 +335,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       }),
     ),
     talk,
+    courtesies,
     isHeard: texts.heard !== undefined,
     subject: once(() =>
       teachSubjects(
@@ -411,6 +418,17 @@ function elsewhere(own: Answered, all: readonly Answered[]): Spoken[] {
 
 /** So much is said elsewhere for what is said to a check. */
 const elsewhereShare = 0.5;
+
+/** A term is usual from this share of the phrases on. */
+const usualShare = 0.03;
+
+function usualTerms(spoken: readonly Spoken[]): ReadonlySet<string> {
+  const counts = new Map<string, number>();
+  for (const term of spoken.flatMap(({ terms }) => [...new Set(terms)]))
+    counts.set(term, (counts.get(term) ?? 0) + 1);
+  const least = usualShare * spoken.length;
+  return new Set([...counts].flatMap(([term, count]) => (count >= least ? [term] : [])));
+}
 
 /** Everything that says an answer. */
 function spokenOf({ spoken, heard }: OptionPhrases): readonly Spoken[] {

@@ -1,4 +1,13 @@
-import { findPhrase, hear, hearTokens, isPhrase, means, says, type Heard } from '../typed/heard.ts';
+import {
+  findPhrase,
+  hear,
+  hearTokens,
+  isPhrase,
+  means,
+  says,
+  startsAt,
+  type Heard,
+} from '../typed/heard.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import { type InterruptPhrase, startsNow } from './alarms.ts';
 import type { Lexicon, TalkPhrases } from './lexicon.ts';
@@ -17,11 +26,41 @@ export function findTalk(
   const exact = words.filter((entry) =>
     entry[1].literal.some((phrase) => isPhrase(literal, phrase)),
   );
-  const first = wanted.find((word) => exact.some(([one]) => one === word));
+  const first =
+    wanted.find((word) => exact.some(([one]) => one === word)) ??
+    wanted.find((word) => isPlain(word) && isMadeOf(literal, word, lexicon));
   if (first !== undefined) return first;
   if (exact.length > 0) return undefined;
   const once = withoutRepeats(heard);
   return wanted.find((word) => lexicon.talk[word].said.some((phrase) => isPhrase(once, phrase)));
+}
+
+const isPlain = (word: TalkWord): boolean => word === 'yes' || word === 'no';
+
+/** A yes or no is not said in more words. */
+const mostPlain = 6;
+
+/** True where a text is nothing but ways of saying the one thing: "yeah sure", "no thank you". */
+function isMadeOf(literal: Heard, word: TalkWord, { talk, courtesies }: Lexicon): boolean {
+  const length = literal.at.length;
+  if (length < 2 || length > mostPlain) return false;
+  // How far the text is accounted for: 0 by courtesies alone, 1 by what says it.
+  const reached: (0 | 1 | undefined)[] = [0];
+  for (let start = 0; start < length; start += 1) {
+    const before = reached[start];
+    if (before === undefined) continue;
+    for (const [phrases, says] of [
+      [talk[word].literal, 1],
+      [courtesies, before],
+    ] as const) {
+      for (const phrase of phrases) {
+        const end = start + phrase.length;
+        if (end <= length && startsAt(literal, phrase, start))
+          reached[end] = (reached[end] ?? 0) === 1 ? 1 : says;
+      }
+    }
+  }
+  return reached[length] === 1;
 }
 
 /** "Yes yes" is no more than yes. */

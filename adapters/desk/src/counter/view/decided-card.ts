@@ -1,7 +1,6 @@
 /**
  * A decision: what is read to the customer, and what is done with it.
  */
-import { positionOf } from '@keyturn/core';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyView, numbered, type KeyLook } from '../../view/key.ts';
 import { keyOf } from '../keys.ts';
@@ -27,14 +26,17 @@ export function decidedCard(shown: Shown, inHand: InHand): TemplateResult {
     ${numbered(decidedKeys(shown, inHand))}`;
 }
 
-/** What can be done with a decision that stands, though more may still be asked. */
-export function standingKeys(shown: Shown, inHand: InHand): TemplateResult | typeof nothing {
-  const { sitting, goodwill } = inHand.back;
-  const isOnCard = goodwill !== null || positionOf(sitting.case).awaiting === 'nothing';
-  if (sitting.case.state.decision === null || isOnCard) return nothing;
-  return html`<div class="keys row">
-    ${decidedKeys(shown, inHand).map((look) => keyView({ ...look, isMain: false, isSmall: true }))}
-  </div>`;
+/** A decision that stands though more may still be asked, and what can be done with it now. */
+export function standing(shown: Shown, inHand: InHand): TemplateResult | typeof nothing {
+  const decided = decisionOf(shown, inHand);
+  if (decided === undefined) return nothing;
+  return html`<section class="standing" aria-label=${shown.words.decision}>
+    <p class="slip-title">${decided.title}</p>
+    <p>${decided.strength}</p>
+    <div class="keys row">
+      ${decidedKeys(shown, inHand).map((look) => keyView({ ...look, isMain: false, isSmall: true }))}
+    </div>
+  </section>`;
 }
 
 function decidedKeys({ words, act }: Shown, { back }: InHand): readonly KeyLook[] {
