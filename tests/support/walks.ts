@@ -7,6 +7,7 @@ import {
   isReading,
   openCase,
   positionOf,
+  turn,
   type Answer,
   type AnswerInput,
   type Case,
@@ -158,10 +159,12 @@ function nextLine(
   });
   if (index >= 0) return left.splice(index, 1)[0];
   if (asked !== 'confirm') return undefined;
-  return (
-    exchanges.findLast((one) => one.asked === 'confirm' && one.outcome === 'understood')?.line ??
-    undefined
-  );
+  const said = exchanges.findLast(({ heard }) => heard.events.some(isConfirmed));
+  return said?.line ?? undefined;
+}
+
+function isConfirmed({ type }: CaseEvent): boolean {
+  return type === 'confirmed';
 }
 
 /** The card's own answer by its id, where nobody typed one; nothing said is "cannot do". */
@@ -224,12 +227,21 @@ function isMeant(
   }
   return meant.some((value) => {
     if (!isReading(answer)) {
-      return Array.isArray(value) && answer.every((id) => value.includes(id));
+      const ids = 'value' in value ? [bandOf(card, check, value)] : value;
+      return answer.every((id) => ids.includes(id));
     }
     if (!('value' in value)) return false;
     const own = inUnit(answer, value.unit);
     return Math.abs(own - value.value) <= Math.max(0.005, roundly * Math.abs(value.value));
   });
+}
+
+/** The band of a card's reading, where somebody says that in place of the figure. */
+function bandOf(card: Card, check: string, value: Value): string | undefined {
+  const opened = openCase(chart, { id: card.id, at: start, context: card.context });
+  const input: Input = { type: 'answers', answers: [{ check, value }] };
+  const { messages } = turn(chart, opened.case, { at: start, input });
+  return messages.find((one) => one.kind === 'reading')?.band;
 }
 
 function inUnit({ value, unit }: { readonly value: number; readonly unit: string }, own: string) {

@@ -56,9 +56,7 @@ export function hearLine(
   given: { readonly at: string; readonly line: string },
 ): Heard {
   const { chart, speaker } = listener;
-  const picked = standing.offers.find(
-    (_, index) => offerLetter(index) === given.line.trim().toLowerCase(),
-  );
+  const picked = pickedOffer(listener, standing, given.line);
   if (picked !== undefined) {
     const { check, value } = picked;
     const input: Input = {
@@ -90,6 +88,23 @@ export function hearLine(
     messages: [],
     unclear: understood,
   };
+}
+
+/** The offer that a line takes: by its letter, or by a yes where there is one alone. */
+function pickedOffer(
+  { chart, speaker }: Listener,
+  { case: kase, offers }: Standing,
+  line: string,
+): Offer | undefined {
+  const byLetter = offers.find((_, index) => offerLetter(index) === line.trim().toLowerCase());
+  if (byLetter !== undefined || offers.length !== 1) return byLetter;
+  const understood = speaker.understand(line, { ...expected(chart, kase), awaiting: 'confirm' });
+  const isYes = understood.type === 'input' && understood.inputs.every(isConfirm);
+  return isYes ? offers[0] : undefined;
+}
+
+function isConfirm({ type }: Input): boolean {
+  return type === 'confirm';
 }
 
 /** Number keys where a word is awaited, for a hand in a glove: 1 goes on, 2 does not. */

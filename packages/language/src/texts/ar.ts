@@ -269,6 +269,7 @@ export const ar = {
   },
   offers: {
     ask: 'ليس مؤكدًا أيها المقصود: {{list}}؟',
+    askOne: 'هل تقصد {{list}}؟ قل «نعم»، أو قلها بطريقة أخرى.',
     one: '«{{label}}» ({{name}})',
   },
   source: {

@@ -281,6 +281,7 @@ export const de = {
   },
   offers: {
     ask: 'Nicht ganz klar, was gemeint ist: {{list}}?',
+    askOne: 'Meinen Sie {{list}}? Sagen Sie Ja, oder sagen Sie es anders.',
     one: '„{{label}}“ ({{name}})',
   },
   source: {

@@ -267,6 +267,7 @@ export const en = {
   },
   offers: {
     ask: 'Not quite sure which is meant: {{list}}?',
+    askOne: 'Do you mean {{list}}? Say yes, or say it another way.',
     one: '“{{label}}” ({{name}})',
   },
   source: {

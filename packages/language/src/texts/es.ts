@@ -277,6 +277,7 @@ export const es = {
   },
   offers: {
     ask: 'No está del todo claro qué quiere decir: ¿{{list}}?',
+    askOne: '¿Quiere decir {{list}}? Diga «sí», o dígalo de otra manera.',
     one: '«{{label}}» ({{name}})',
   },
   source: {

@@ -284,6 +284,7 @@ export const fr = {
   },
   offers: {
     ask: 'On n’est pas sûr de ce que vous voulez dire : {{list}} ?',
+    askOne: 'Voulez-vous dire {{list}} ? Répondez « oui », ou dites-le autrement.',
     one: '« {{label}} » ({{name}})',
   },
   source: {

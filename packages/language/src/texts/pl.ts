@@ -285,6 +285,7 @@ export const pl = {
   },
   offers: {
     ask: 'Nie jest całkiem jasne, o co chodzi: {{list}}?',
+    askOne: 'Czy chodzi o {{list}}? Proszę napisać „tak” albo ująć to inaczej.',
     one: '„{{label}}” ({{name}})',
   },
   source: {
