@@ -59,6 +59,8 @@ export interface CheckPhrases {
   readonly taught: () => Taught;
   /** True where so much is heard said to it that what is learned from that may decide. */
   readonly isWellHeard: boolean;
+  /** True for a fact that people tell without being asked. */
+  readonly isToldUnasked: boolean;
   /** Terms of the check's name, which say what is spoken of. */
   readonly topic: ReadonlySet<string>;
   /** Those of them that name no other check, and are no answer told from memory. */
@@ -171,7 +173,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   };
   const talk = readTalkPhrases(words, reader);
   const checkTerms = Object.values(checks).map(
-    (check): Omit<CheckPhrases, 'named' | 'taught' | 'isWellHeard'> => {
+    (check): Omit<CheckPhrases, 'named' | 'taught' | 'isWellHeard' | 'isToldUnasked'> => {
       const own = textsOf(check, texts);
       const options = optionIds(check, own, heardOf(texts, check)).map((id): OptionPhrases => {
         const answer = own.answers?.[id] ?? texts.lamp?.[id];
@@ -250,6 +252,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     return {
       ...entry,
       isWellHeard,
+      isToldUnasked: isToldUnasked(entry.check),
       named: new Set([...entry.topic].filter(isOwn)),
       taught: once(() =>
         teach({
@@ -342,7 +345,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
         new Map(
           checkTerms.flatMap(({ id, check, options }) =>
             isToldUnasked(check) && options.length > 0
-              ? [[id, someOf(options.flatMap(spokenOf), mostOfSubject)]]
+              ? [[id, options.flatMap((option) => someOf(spokenOf(option), mostOfAnswer))]]
               : [],
           ),
         ),
@@ -368,7 +371,8 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
 /** So much of what answers nothing anywhere is learned from for a check. */
 const mostUnclear = 120;
 
-/** So much is learned from of what is said to each check, where it is told which one is spoken of. */
+/** So much is learned from of what says each answer, where it is told which check is spoken of, and of talk. */
+const mostOfAnswer = 90;
 const mostOfSubject = 300;
 
 /**

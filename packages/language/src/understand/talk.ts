@@ -161,8 +161,14 @@ export function findInterrupt(
       ({ terms, literal: small }) =>
         small === undefined && terms.length > 1 && standsClose(asSaid, terms),
     );
+    // "Freezing cold out here" is not "out cold".
+    const isInOrder = ({ interrupt, terms }: InterruptPhrase): boolean =>
+      terms.length !== 2 ||
+      hasSign(terms, interrupt, lexicon) ||
+      findPhrase(heard, terms) >= 0 ||
+      findPhrase(asSaid, terms) >= 0;
     const found = [...new Set([...interruptsIn(heard), ...inWords])].filter((phrase) => {
-      if (!possible.includes(phrase.interrupt)) return false;
+      if (!possible.includes(phrase.interrupt) || !isInOrder(phrase)) return false;
       if (inWords.includes(phrase)) return true;
       if (phrase.interrupt === startsNow && deniesMore(heard, phrase.terms)) return false;
       if (phrase.literal === undefined) return standsClose(heard, phrase.terms);
@@ -179,6 +185,12 @@ export function findInterrupt(
     if (first !== undefined) return { interrupt: first.interrupt, isPlain: true };
   }
   return undefined;
+}
+
+/** True where a word of a phrase tells of the danger wherever it stands. */
+function hasSign(terms: Terms, interrupt: string, { alarms }: Lexicon): boolean {
+  const signs = alarms.find((alarm) => alarm.interrupt === interrupt)?.signs;
+  return signs === undefined || terms.some((term) => signs.has(term.replace('!', '')));
 }
 
 /** The interrupt that a whole text says by a phrase with a joining word of its own, or by two words. */
