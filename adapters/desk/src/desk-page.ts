@@ -5,10 +5,9 @@
 import { positionOf, type Flow } from '@keyturn/core';
 import { timeIsUp } from '@keyturn/element/pieces';
 import { pickedBefore } from '@keyturn/element/sittings';
-import { localeNames, type Rendered } from '@keyturn/language';
+import { localeNames } from '@keyturn/language';
 import { render } from 'lit-html';
-import type { ForecastOutcome } from '@keyturn/evidence';
-import type { Caller, DeskCase } from './case/desk-case.ts';
+import type { DeskCase } from './case/desk-case.ts';
 import { openDeskCase } from './case/opening.ts';
 import { outcomeOf } from './case/outcome.ts';
 import { countsFile, diagramFile } from './case/saved.ts';
@@ -16,7 +15,7 @@ import { inOrder } from './case/urgency.ts';
 import { playEvening } from './demo/play.ts';
 import { firstCaller, inventedCaller, type InventedCaller } from './demo/town.ts';
 import { DeskVoice, type LoadPack } from './desk-pack.ts';
-import { DeskClock } from './device/clock.ts';
+import { DeskClock, later, now, waitOver } from './device/clock.ts';
 import { listenToKeys, type KeyActions } from './device/key-listener.ts';
 import { rememberedInHand, rememberInHand } from './device/in-hand.ts';
 import { saveFile } from './device/save-file.ts';
@@ -26,6 +25,7 @@ import { DeskBook } from './store/desk-book.ts';
 import type { DeskStore } from './store/desk-store.ts';
 import { cardOf } from './view/card.ts';
 import { page } from './view/page.ts';
+import { saidLast } from './view/said-last.ts';
 import { emptyHand, leftHand, type Actions, type InHand, type Shown } from './view/shown.ts';
 import { entryOf } from './view/step-card.ts';
 import { fill } from './wording.ts';
@@ -61,14 +61,6 @@ export class DeskPage {
   readonly #book: DeskBook;
   readonly #voice: DeskVoice;
   #lying: Lying | undefined;
-  /** What was closed last, until another case is taken up: it may have been the wrong key. */
-  #closed:
-    | {
-        readonly kase: DeskCase;
-        readonly caller: Caller;
-        readonly outcome: ForecastOutcome | undefined;
-      }
-    | undefined;
   /** The cases whose answer is being worked on. */
   readonly #busy = new Set<string>();
   #hand = emptyHand;
@@ -77,7 +69,7 @@ export class DeskPage {
   #hasMoreWords = true;
   #notices: readonly string[] = [];
   readonly #clock = new DeskClock({
-    due: () => this.#due(),
+    due: () => waitOver(this.#kase?.sitting.case),
     tick: () => {
       this.#show(false);
     },
@@ -157,7 +149,7 @@ export class DeskPage {
   }
 
   #lie(lying: Lying): void {
-    this.#closed = undefined;
+    this.#book.forgetClosed();
     const goesOn = this.#lying?.id === lying.id && this.#hand.goesOn;
     this.#lying = lying;
     this.#hand = { ...emptyHand, goesOn };
@@ -260,9 +252,7 @@ export class DeskPage {
     await this.#trying(async () => {
       const answers = await this.#setup.engine.found(kase.sitting);
       const outcome = cause === undefined ? undefined : await outcomeOf({ kase, cause, answers });
-      const caller = this.#book.caller(kase.id);
-      await this.#book.close(kase.id, outcome);
-      this.#closed = { kase, caller, outcome };
+      await this.#book.close(kase, outcome);
       const { closed, counted } = this.#words;
       this.#leaveCase(
         cause === undefined
@@ -274,12 +264,9 @@ export class DeskPage {
 
   /** Puts the case that was closed last back on the desk, and takes its cause out of the count. */
   async #reopen(): Promise<void> {
-    const closed = this.#closed;
-    if (closed === undefined) return;
     await this.#trying(async () => {
-      const { kase, caller, outcome } = closed;
-      await this.#book.reopen(kase, caller, outcome?.id);
-      await this.#choose(kase.id, this.#words.reopened);
+      const id = await this.#book.reopen();
+      if (id !== undefined) await this.#choose(id, this.#words.reopened);
     });
   }
 
@@ -325,7 +312,7 @@ export class DeskPage {
       })),
       outcomes: this.#book.outcomes,
       notices: this.#notices,
-      canReopen: this.#closed !== undefined,
+      canReopen: this.#book.canReopen,
       hand: this.#hand,
       act: this.#actions,
     };
@@ -339,20 +326,10 @@ export class DeskPage {
       laid: lying.laid,
       caller: this.#book.caller(kase.id),
       why: lying.why,
-      said: this.#saidLast(lying),
+      said: saidLast(lying, this.#voice.speaker),
       isBusy: this.#busy.has(kase.id),
       invented: inventedCaller(kase.practice),
     };
-  }
-
-  #saidLast({ laid, unclear }: Lying): readonly Rendered[] {
-    const said = laid.sitting.said.filter(
-      (message) => message.kind !== 'tell' || message.tell !== 'opening',
-    );
-    return [
-      ...(unclear === undefined ? [] : this.#voice.speaker.askBack(unclear)),
-      ...this.#voice.speaker.render(said),
-    ];
   }
 
   /** Moves the focus to what is to be said next, unless somebody is typing. */
@@ -363,16 +340,6 @@ export class DeskPage {
     const card = this.#find('.card');
     const { top = 0 } = card?.getBoundingClientRect() ?? {};
     if (top < 0 || top > innerHeight / 2) card?.scrollIntoView({ block: 'start' });
-  }
-
-  /** When the wait in hand is over. */
-  #due(): number | undefined {
-    const kase = this.#kase?.sitting.case;
-    if (kase === undefined) return undefined;
-    const position = positionOf(kase);
-    return position.awaiting === 'wait'
-      ? Date.parse(kase.state.due[position.check] ?? kase.state.at)
-      : undefined;
   }
 
   readonly #actions: Actions = {
@@ -464,7 +431,7 @@ export class DeskPage {
         return;
       }
       case 'correct':
-        if (kase === undefined && this.#closed !== undefined) this.#actions.reopen();
+        if (kase === undefined) void this.#reopen();
         else this.#correctBefore();
         return;
       case 'words':
@@ -555,12 +522,4 @@ export class DeskPage {
   get #words(): DeskWords {
     return this.#voice.words;
   }
-}
-
-function now(): string {
-  return new Date().toISOString();
-}
-
-function later(minutes: number): string {
-  return new Date(Date.now() + minutes * 60_000).toISOString();
 }

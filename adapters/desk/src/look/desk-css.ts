@@ -48,7 +48,7 @@ const css = `
 .desk .notes.empty { display: grid; border: 0; padding: 0; margin-block-end: -1rem; }
 .desk .card .tag { font-size: 1em; letter-spacing: .01em; }
 .desk .card > .sentence {
-  font-size: clamp(1.6rem, 1.1rem + 1.6vw, 2.5rem);
+  font-size: clamp(1.5rem, 1rem + 1.25vw, 2.15rem);
   line-height: 1.2;
   font-weight: 700;
   text-wrap: balance;
