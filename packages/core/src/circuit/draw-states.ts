@@ -92,11 +92,7 @@ const oneUp = 0.84;
 const restSteps = 12;
 
 /** What is spread about every state of a mode. */
-function undrawnOf(
-  mode: CircuitMode,
-  usual: UsualFigures[Fuel],
-  { technology, series }: VehicleKind,
-): UndrawnSpread {
+function undrawnOf(mode: CircuitMode, usual: UsualFigures[Fuel], kind: VehicleKind): UndrawnSpread {
   const deviationOf = (figures: readonly CircuitFigure[]): number =>
     Math.max(
       ...figures.map((figure) => {
@@ -108,8 +104,6 @@ function undrawnOf(
   const isUsual = ['charge', 'emptied', 'dead-cells'].every(
     (figure) => mode.figures[figure as CircuitFigure] === undefined,
   );
-  const charges = evenPlaces(restSteps, circuitFigures.indexOf('charge'));
-  const surfaces = evenPlaces(restSteps, circuitFigures.indexOf('surface'));
   return {
     parts: {
       clamps: deviationOf(soundParts.clamps),
@@ -117,16 +111,31 @@ function undrawnOf(
       ground: deviationOf(soundParts.ground),
       contacts: deviationOf(soundParts.contacts),
     },
-    rests: isUsual
-      ? Array.from(
-          charges,
-          (place, step) =>
-            (openCircuitVoltageAt(quantile(usual.charge ?? [100], place), technology) +
-              quantile(usual.surface ?? [0], surfaces[step] ?? 0)) *
-            series,
-        )
-      : [],
+    rests: isUsual ? usualRests(usual, kind) : [],
   };
+}
+
+/** They are the same for all modes of a vehicle. */
+const restsKept = new WeakMap<UsualFigures[Fuel], readonly number[]>();
+
+/** Rest voltages, V, of equally many vehicles whose charge is as usual. */
+function usualRests(
+  usual: UsualFigures[Fuel],
+  { technology, series }: VehicleKind,
+): readonly number[] {
+  const known = restsKept.get(usual);
+  if (known !== undefined) return known;
+  const charges = evenPlaces(restSteps, circuitFigures.indexOf('charge'));
+  const surfaces = evenPlaces(restSteps, circuitFigures.indexOf('surface'));
+  const rests = Array.from(
+    charges,
+    (place, step) =>
+      (openCircuitVoltageAt(quantile(usual.charge ?? [100], place), technology) +
+        quantile(usual.surface ?? [0], surfaces[step] ?? 0)) *
+      series,
+  );
+  restsKept.set(usual, rests);
+  return rests;
 }
 
 /** Draws and solves the states of one mode. */
@@ -137,23 +146,32 @@ function statesOfMode(
 ): readonly CircuitState[] {
   const { context, usual } = scope;
   const fuels = evenPlaces(count, circuitFigures.length);
-  const kinds = { petrol: vehicleKind(context, 'petrol'), diesel: vehicleKind(context, 'diesel') };
-  const drawn = {
-    petrol: drawnFigures(mode, count, usual.petrol),
-    diesel: drawnFigures(mode, count, usual.diesel),
+  const drawing = (fuel: Fuel): Drawing => {
+    const kind = vehicleKind(context, fuel);
+    return {
+      kind,
+      ...drawnFigures(mode, count, usual[fuel]),
+      undrawn: undrawnOf(mode, usual[fuel], kind),
+    };
   };
-  const undrawn = {
-    petrol: undrawnOf(mode, usual.petrol, kinds.petrol),
-    diesel: undrawnOf(mode, usual.diesel, kinds.diesel),
-  };
+  const made: Partial<Record<Fuel, Drawing>> = {};
   return Array.from({ length: count }, (_, point) => {
     const fuel = context.fuel ?? fuelAt(context, fuels[point] ?? 0);
-    const figures: Record<CircuitFigure, number> = { ...noFigures };
-    for (const { figure, values, places } of drawn[fuel]) {
-      figures[figure] = quantile(values, places?.[point] ?? 0.5);
-    }
-    return solveState(figures, kinds[fuel], undrawn[fuel]);
+    const { kind, steady, varying, undrawn } = (made[fuel] ??= drawing(fuel));
+    const figures = { ...steady };
+    for (const { figure, values } of varying) figures[figure] = values[point] ?? 0;
+    return solveState(figures, kind, undrawn);
   });
+}
+
+/** How the states of a mode are drawn for a fuel. */
+interface Drawing {
+  readonly kind: VehicleKind;
+  /** Every figure; those that vary have any value. */
+  readonly steady: Record<CircuitFigure, number>;
+  /** What differs from state to state: the value at each point. */
+  readonly varying: readonly { readonly figure: CircuitFigure; readonly values: Float64Array }[];
+  readonly undrawn: UndrawnSpread;
 }
 
 /** Every figure at 0: a copy of it is of one shape with every other. */
@@ -161,27 +179,41 @@ const noFigures = Object.fromEntries(
   circuitFigures.map((figure) => [figure, 0]),
 ) as unknown as CircuitFigures;
 
-/** How a figure of a mode is distributed, and where its points lie; without them at the middle. */
-interface DrawnFigure {
-  readonly figure: CircuitFigure;
-  readonly values: Quantiles;
-  readonly places: Float64Array | undefined;
-}
-
 function drawnFigures(
   mode: CircuitMode,
   count: number,
   usual: UsualFigures[Fuel],
-): readonly DrawnFigure[] {
-  return circuitFigures.map((figure, dimension) => {
+): Pick<Drawing, 'steady' | 'varying'> {
+  const steady: Record<CircuitFigure, number> = { ...noFigures };
+  const varying: { figure: CircuitFigure; values: Float64Array }[] = [];
+  for (const [dimension, figure] of circuitFigures.entries()) {
     const own = mode.figures[figure];
+    const points = own ?? usual[figure] ?? nothing;
     const isDrawn = own !== undefined || !undrawnFigures.includes(figure);
-    return {
-      figure,
-      values: own ?? usual[figure] ?? [0],
-      places: isDrawn ? evenPlaces(count, dimension) : undefined,
-    };
-  });
+    if (isDrawn && points.length > 1) {
+      varying.push({ figure, values: valuesAt(points, count, dimension) });
+    } else {
+      steady[figure] = quantile(points, 0.5);
+    }
+  }
+  return { steady, varying };
+}
+
+const nothing: Quantiles = [0];
+
+/** What is usual on a vehicle is drawn for many modes. */
+const valuesKept = new WeakMap<Quantiles, Map<string, Float64Array>>();
+
+/** The value of a figure at each of so many points along a dimension. */
+function valuesAt(points: Quantiles, count: number, dimension: number): Float64Array {
+  const kept = valuesKept.get(points) ?? new Map<string, Float64Array>();
+  valuesKept.set(points, kept);
+  const key = `${String(count)}/${String(dimension)}`;
+  const known = kept.get(key);
+  if (known !== undefined) return known;
+  const values = evenPlaces(count, dimension).map((place) => quantile(points, place));
+  kept.set(key, values);
+  return values;
 }
 
 function fuelAt({ nominal }: LimitContext, place: number): Fuel {
