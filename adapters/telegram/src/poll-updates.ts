@@ -56,7 +56,7 @@ export async function pollUpdates(
         tries = 0;
       }
       if (failed < 0 || isLeft) continue;
-      const { reason } = results[failed] as PromiseRejectedResult;
+      const reason = (results[failed] as PromiseRejectedResult).reason as unknown;
       if (!isStoreAway(reason)) tries += 1;
       throw reason;
     } catch (error) {
@@ -69,6 +69,6 @@ export async function pollUpdates(
 }
 
 function isStoreAway(reason: unknown): boolean {
-  const error = reason instanceof BotError ? (reason.error as unknown) : reason;
+  const error = reason instanceof BotError ? reason.error : reason;
   return error instanceof CasesError && storeIsAway.has(error.code);
 }
