@@ -26,15 +26,20 @@ const plainer: readonly (readonly [RegExp, string])[] = [
 
 /** How a text is sent: in which alphabet, and in how many parts it is charged. */
 export function countParts(text: string): { alphabet: 'GSM-7' | 'UCS-2'; parts: number } {
-  const isGsm = Array.from(text).every((sign) => single.includes(sign) || double.includes(sign));
-  const places = isGsm
-    ? Array.from(text).reduce((sum, sign) => sum + (double.includes(sign) ? 2 : 1), 0)
-    : text.length;
+  const signs = Array.from(text);
+  const isGsm = signs.every((sign) => single.includes(sign) || double.includes(sign));
+  const places = signs.map((sign) => (isGsm ? (double.includes(sign) ? 2 : 1) : sign.length));
   const [one, each] = isGsm ? [160, 153] : [70, 67];
-  return {
-    alphabet: isGsm ? 'GSM-7' : 'UCS-2',
-    parts: places <= one ? 1 : Math.ceil(places / each),
-  };
+  const alphabet = isGsm ? 'GSM-7' : 'UCS-2';
+  if (places.reduce((sum, size) => sum + size, 0) <= one) return { alphabet, parts: 1 };
+  let parts = 1;
+  let room = each;
+  for (const size of places) {
+    // What takes two places is never cut in two.
+    if (size > room) [parts, room] = [parts + 1, each];
+    room -= size;
+  }
+  return { alphabet, parts };
 }
 
 /** The text of a part as it is sent. */

@@ -14,9 +14,12 @@ import {
 } from '@keyturn/cases';
 import { shippedTexts } from '@keyturn/flows';
 import { keyturn } from '@keyturn/telegram';
-import { Bot } from 'grammy';
+import { Bot, BotError } from 'grammy';
 import type { Message } from 'grammy/types';
+import { sql } from 'kysely';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from 'vitest';
+import { openDatabase } from '../packages/cases/src/sqlite-database.ts';
+import { createSqliteStore } from '../packages/cases/src/sqlite-store.ts';
 import { me, token, type Fault, type Sent, type Writer } from './support/bot-api.ts';
 import { driver, startBot, type RunningBot } from './support/bot-driver.ts';
 import { noStart } from './support/no-start.ts';
@@ -36,6 +39,11 @@ async function started(options: Parameters<typeof startBot>[0] = {}): Promise<Ru
 const textsOf = (sent: readonly Sent[]): readonly string[] => sent.map(({ text }) => text);
 const counted = (sent: readonly Sent[], words: string): number =>
   sent.filter(({ text }) => text.includes(words)).length;
+
+const codeOf = (error: unknown): unknown => {
+  const cause: unknown = error instanceof BotError ? error.error : error;
+  return cause instanceof CasesError ? cause.code : cause;
+};
 
 /** From the first word to the proof of the repair, as a driver at home taps and types it. */
 async function wholeCase(running: RunningBot): Promise<readonly Sent[]> {
@@ -196,6 +204,42 @@ describe('updates', () => {
     isFull = false;
     await running.quiet();
     expect(counted(person.all(), 'Where is the vehicle')).toBe(1);
+  });
+
+  test('that come while the disk is full are kept and answered once there is room', async () => {
+    const folder = mkdtempSync(path.join(tmpdir(), 'bot-full-'));
+    const file = path.join(folder, 'cases.sqlite');
+    await (await openSqliteStore(file)).close();
+    const db = openDatabase(file);
+    const running = await startBot({ store: createSqliteStore(db, file) });
+    onTestFinished(async () => {
+      await running.stop();
+      rmSync(folder, { recursive: true });
+    });
+    const person = driver(running, writer);
+    await person.say('/start');
+    await person.tap('at home');
+    // No page more than there are.
+    const { rows } = await sql<{ page_count: number }>`pragma page_count`.execute(db);
+    const pages = sql.lit(rows[0]!.page_count);
+    await sql`pragma max_page_count = ${pages}`.execute(db);
+    const newcomers = Array.from({ length: 40 }, (_, index) =>
+      driver(running, { person: 500 + index, language: 'en' }),
+    );
+    for (const { writer: one } of newcomers) running.api.write(one, '/start');
+    // Longer than an update that fails for a reason of its own would be tried.
+    await vi.waitUntil(() => running.errors.length > 11, { timeout: 50_000 });
+    expect(running.api.unconfirmed).toBeGreaterThan(0);
+    expect(new Set(running.errors.map((error) => codeOf(error)))).toEqual(new Set(['full']));
+    const inHand = person.all().length;
+    await sql`pragma max_page_count = 1000000`.execute(db);
+    await running.quiet();
+    for (const newcomer of newcomers) {
+      expect(counted(newcomer.all(), 'Where is the vehicle')).toBe(1);
+    }
+    expect(person.all()).toHaveLength(inHand);
+    expect(textsOf(await person.tap('yes, safe'))[0]).toContain('fuel');
+    expect(await running.store.inspect()).toEqual([]);
   });
 
   test(

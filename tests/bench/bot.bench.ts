@@ -190,17 +190,22 @@ const heap = (): number => {
   (globalThis as { gc?: () => void }).gc?.();
   return process.memoryUsage().heapUsed / 1e6;
 };
-const batches = 5;
+const batches = 10;
 const memory: number[] = [];
 for (let batch = 0; batch < batches; batch += 1) {
-  const each = Math.ceil(updates / batches / sideBySide);
-  await Promise.all(
-    Array.from({ length: sideBySide }, () => person(running.api, each, { acts: whole, waiting })),
-  );
+  let left = Math.ceil(updates / batches / whole.length);
+  // New people all the time, each with a case of their own.
+  const lane = async (): Promise<void> => {
+    while (left > 0) {
+      left -= 1;
+      await person(running.api, whole.length, { acts: whole, waiting });
+    }
+  };
+  await Promise.all(Array.from({ length: sideBySide }, lane));
   memory.push(heap());
 }
 print(
-  `heap after each fifth of ${String(updates)} updates: ` +
+  `heap after each tenth of ${String(updates)} updates: ` +
     `${memory.map((value) => value.toFixed(0)).join(', ')} MB` +
     (typeof (globalThis as { gc?: unknown }).gc === 'function'
       ? ''

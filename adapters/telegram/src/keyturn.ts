@@ -72,7 +72,7 @@ export function keyturn(options: KeyturnOptions): Keyturn {
     newId: randomUUID,
   });
   const ordered = createOrdered();
-  const allowanceOf = createRateLimit(options.rateLimit ?? { burst: 30, perSecond: 0.5 });
+  const allowances = createRateLimit(options.rateLimit ?? { burst: 30, perSecond: 0.5 });
   let outbox: Outbox | undefined;
 
   const isOurs = async (read: ReadUpdate, conversation: string): Promise<boolean> => {
@@ -94,18 +94,23 @@ export function keyturn(options: KeyturnOptions): Keyturn {
     `${conversationsOf(ctx.me.id)}update ${String(ctx.update.update_id)}`;
 
   const take = async (ctx: Context, read: ReadUpdate, conversation: string): Promise<void> => {
-    const { locale, writtenAt, content, query } = read;
-    const taking = await conversations.receive({
-      conversation,
-      key: nameOf(ctx),
-      at: now().toISOString(),
-      ...(locale === undefined ? {} : { locale }),
-      ...(writtenAt === undefined ? {} : { writtenAt }),
-      content,
-    });
-    outbox?.wake();
-    // An update that comes again has had its answer.
-    if (query !== undefined && taking === 'taken') void answerQuery(ctx, {});
+    const { locale, writtenAt, content, query, person } = read;
+    let isTaken = false;
+    try {
+      const taking = await conversations.receive({
+        conversation,
+        key: nameOf(ctx),
+        at: now().toISOString(),
+        ...(locale === undefined ? {} : { locale }),
+        ...(writtenAt === undefined ? {} : { writtenAt }),
+        content,
+      });
+      // An update that comes again has had its answer.
+      isTaken = taking === 'taken';
+    } finally {
+      if (!isTaken) allowances.giveBack(person);
+    }
+    if (query !== undefined && isTaken) void answerQuery(ctx, {});
   };
 
   const composer = new Composer<Context>();
@@ -115,7 +120,7 @@ export function keyturn(options: KeyturnOptions): Keyturn {
     const conversation = conversationAt(ctx.me.id, read.place);
     const isTaken = await ordered.run(conversation, ctx.update.update_id, async () => {
       if (!(await isOurs(read, conversation))) return false;
-      const allowance = allowanceOf(read.person, now().getTime());
+      const allowance = allowances.ask(read.person, now().getTime());
       if (allowance === 'take') await take(ctx, read, conversation);
       if (allowance === 'tell') await tellTooFast(ctx, read, conversation);
       return true;

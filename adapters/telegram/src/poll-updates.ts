@@ -3,7 +3,8 @@
  * was stopped by force comes again.
  */
 import { setTimeout as sleep } from 'node:timers/promises';
-import { GrammyError, type Bot } from 'grammy';
+import { CasesError, type CasesErrorCode } from '@keyturn/cases';
+import { BotError, GrammyError, type Bot } from 'grammy';
 import { apiSignal } from './api-signal.ts';
 
 /** The kinds of updates that there is use for. */
@@ -17,6 +18,14 @@ const pauseMs = 1_000;
 
 /** An update that fails so often is left, since it would keep all others from coming in. */
 const mostTries = 10;
+
+/** While the store can keep nothing at all, no update is at fault, and none is left. */
+const storeIsAway: ReadonlySet<CasesErrorCode> = new Set([
+  'full',
+  'busy',
+  'read-only',
+  'unreachable',
+]);
 
 /**
  * Hands updates to the bot until the signal is given.
@@ -38,15 +47,18 @@ export async function pollUpdates(
       );
       const results = await Promise.allSettled(updates.map((update) => bot.handleUpdate(update)));
       const failed = results.findIndex(({ status }) => status === 'rejected');
-      const last = updates.at(-1);
-      if (failed < 0 || tries >= mostTries) {
-        offset = last === undefined ? offset : last.update_id + 1;
+      const isLeft = failed >= 0 && tries >= mostTries;
+      // What comes after one that failed may have failed as well, and comes again.
+      const done = failed < 0 ? updates : updates.slice(0, isLeft ? failed + 1 : failed);
+      const last = done.at(-1);
+      if (last !== undefined) {
+        offset = last.update_id + 1;
         tries = 0;
-        continue;
       }
-      tries += 1;
-      offset = updates[failed]?.update_id ?? offset;
-      throw (results[failed] as PromiseRejectedResult).reason;
+      if (failed < 0 || isLeft) continue;
+      const reason = (results[failed] as PromiseRejectedResult).reason as unknown;
+      if (!isStoreAway(reason)) tries += 1;
+      throw reason;
     } catch (error) {
       if (isOver()) return;
       if (error instanceof GrammyError && error.error_code === 401) throw error;
@@ -54,4 +66,9 @@ export async function pollUpdates(
       await sleep(pauseMs, undefined, { signal }).catch(() => undefined);
     }
   }
+}
+
+function isStoreAway(reason: unknown): boolean {
+  const error = reason instanceof BotError ? reason.error : reason;
+  return error instanceof CasesError && storeIsAway.has(error.code);
 }

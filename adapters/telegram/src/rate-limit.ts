@@ -25,27 +25,38 @@ export interface RateLimit {
   readonly perSecond: number;
 }
 
-/** Answers for each person and time, milliseconds, what to do with what they sent. */
-export function createRateLimit({
-  burst,
-  perSecond,
-}: RateLimit): (person: number, at: number) => Allowance {
+/** Who may send how much. */
+export interface Allowances {
+  /** What to do with something that a person sends at a time, milliseconds. */
+  readonly ask: (person: number, at: number) => Allowance;
+  /** What was to be taken was not, or had been taken before: it counts for nothing. */
+  readonly giveBack: (person: number) => void;
+}
+
+/** Begins with a full allowance for everybody. */
+export function createRateLimit({ burst, perSecond }: RateLimit): Allowances {
   const buckets = new Map<number, Bucket>();
-  return (person, at) => {
-    const known = buckets.get(person) ?? { left: burst, at, isTold: false };
-    const gained = (Math.max(0, at - known.at) / 1000) * perSecond;
-    const left = Math.min(burst, known.left + gained);
-    const isAllowed = left >= 1;
-    // The one who wrote last stands last, so that the first is the one to forget.
-    buckets.delete(person);
-    buckets.set(person, {
-      left: isAllowed ? left - 1 : left,
-      at,
-      isTold: !isAllowed,
-    });
-    const [oldest] = buckets.keys();
-    if (buckets.size > mostPersons && oldest !== undefined) buckets.delete(oldest);
-    if (isAllowed) return 'take';
-    return known.isTold ? 'drop' : 'tell';
+  return {
+    ask: (person, at) => {
+      const known = buckets.get(person) ?? { left: burst, at, isTold: false };
+      const gained = (Math.max(0, at - known.at) / 1000) * perSecond;
+      const left = Math.min(burst, known.left + gained);
+      const isAllowed = left >= 1;
+      // The one who wrote last stands last, so that the first is the one to forget.
+      buckets.delete(person);
+      buckets.set(person, {
+        left: isAllowed ? left - 1 : left,
+        at,
+        isTold: !isAllowed,
+      });
+      const [oldest] = buckets.keys();
+      if (buckets.size > mostPersons && oldest !== undefined) buckets.delete(oldest);
+      if (isAllowed) return 'take';
+      return known.isTold ? 'drop' : 'tell';
+    },
+    giveBack: (person) => {
+      const known = buckets.get(person);
+      if (known !== undefined) known.left = Math.min(burst, known.left + 1);
+    },
   };
 }

@@ -19,10 +19,23 @@ export interface Sending {
 }
 
 /** Sends a part to its conversation, or puts it in the place of the message that it replaces. */
-export async function sendPart({ api, pictures }: Sending, to: string, part: Part): Promise<void> {
+export async function sendPart(sending: Sending, to: string, part: Part): Promise<void> {
+  const givingUp = new AbortController();
+  const timer = setTimeout(() => givingUp.abort(), longestSendingMs);
+  try {
+    await sendWithin(apiSignal(givingUp.signal), sending, { to, part });
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
+async function sendWithin(
+  signal: ReturnType<typeof apiSignal>,
+  { api, pictures }: Sending,
+  { to, part }: { readonly to: string; readonly part: Part },
+): Promise<void> {
   const { chat, thread } = placeOf(to);
   const message = messageOf(part);
-  const signal = apiSignal(AbortSignal.timeout(longestSendingMs));
   if (typeof part.replaces === 'number') {
     try {
       await api.raw.editMessageText(
