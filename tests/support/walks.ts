@@ -42,6 +42,8 @@ export interface Walk {
   readonly card: string;
   /** What the person knows beside the card: check to answer, as in a card. */
   readonly also?: Readonly<Record<string, string>>;
+  /** Why it does not come to the card's verdict today. */
+  readonly short?: string;
   readonly lines: readonly WalkLine[];
 }
 

@@ -127,9 +127,9 @@ export const pl = {
     titleLikely: 'Najbardziej prawdopodobna przyczyna: {{name}}',
     titleOpen: 'Jeszcze nierozstrzygnięte, na pierwszym miejscu: {{name}}',
     proved: 'Dowiedzione pomiarem.',
-    likely: 'Prawdopodobne, nie dowiedzione: {{share}} przy tym, co teraz wiadomo.',
+    likely: 'Prawdopodobne, niedowiedzione: {{share}} przy tym, co teraz wiadomo.',
     likelySettle:
-      'Prawdopodobne, nie dowiedzione: {{share}} przy tym, co teraz wiadomo. Rozstrzygnie to: {{checks}}.',
+      'Prawdopodobne, niedowiedzione: {{share}} przy tym, co teraz wiadomo. Rozstrzygnie to: {{checks}}.',
     open: 'Otwarte: żadna usterka się nie wyróżnia. {{ranking}}. Dalej powinien szukać ktoś z lepszym wyposażeniem.',
     rests: 'Na czym się to opiera',
     finding: '{{name}}: {{answer}}',
@@ -205,7 +205,7 @@ export const pl = {
   done: {
     'proved-repaired': 'Gotowe: pojazd odpala, a pomiary dowodzą, że naprawa się udała.',
     unproved:
-      'Gotowe, ale nie dowiedzione: brakuje jednego z pomiarów sprawdzających albo jego wynik nie jest dobry.',
+      'Gotowe, ale niedowiedzione: brakuje jednego z pomiarów sprawdzających albo jego wynik nie jest dobry.',
     'still-failing':
       'Nadal nie odpala, więc usterka nie jest jeszcze znaleziona. Dalej powinien szukać technik.',
     'handed-over': 'Przekazane. Osoba przejmująca widzi każdą odpowiedź i każdy odczyt.',
