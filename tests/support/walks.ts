@@ -7,6 +7,7 @@ import {
   isReading,
   openCase,
   positionOf,
+  turn,
   type Answer,
   type AnswerInput,
   type Case,
@@ -34,6 +35,8 @@ export interface WalkLine {
   readonly corrects?: string;
   /** What is known to be made of it, and should not be. */
   readonly misheard?: string;
+  /** What was misheard could not be taken back: the case was begun anew with this line. */
+  readonly anew?: true;
 }
 
 /** A card, and what its person typed, in order. */
@@ -86,6 +89,7 @@ export function walk({ card: id, also, lines }: Walk, locale: string): Walked {
   for (let turns = 0; turns < mostTurns; turns += 1) {
     const { verdict } = standing.case.state;
     if (verdict !== null) return { card, exchanges, verdict };
+    if (left[0]?.anew === true) standing = { case: opened.case, offers: [] };
     const exchange = exchangeOf({ card, speaker, standing, exchanges }, left);
     exchanges.push(exchange);
     standing = exchange.heard;
@@ -180,6 +184,7 @@ function unsaid(card: Card, kase: Case, exchanges: readonly Exchange[]): Input {
 }
 
 type Value = AnswerInput['value'];
+type Reading = Exclude<Value, readonly string[]>;
 
 /** All that a card can mean by a check: its answers, or what it knows of the context. */
 function meanings(card: Card, check: string): readonly Value[] {
@@ -224,12 +229,22 @@ function isMeant(
   }
   return meant.some((value) => {
     if (!isReading(answer)) {
-      return Array.isArray(value) && answer.every((id) => value.includes(id));
+      const ids: readonly (string | undefined)[] =
+        'value' in value ? [bandOf(check, value)] : value;
+      return answer.every((id) => ids.includes(id));
     }
     if (!('value' in value)) return false;
     const own = inUnit(answer, value.unit);
     return Math.abs(own - value.value) <= Math.max(0.005, roundly * Math.abs(value.value));
   });
+}
+
+/** The band of a reading, as it is told where the band alone is named (“new”, “flat”). */
+function bandOf(check: string, value: Reading): string | undefined {
+  const opened = openCase(chart, { id: check, at: start }).case;
+  const input: Input = { type: 'answers', answers: [{ check, value }] };
+  const { messages } = turn(chart, opened, { at: start, input });
+  return messages.find((message) => message.kind === 'reading')?.band;
 }
 
 function inUnit({ value, unit }: { readonly value: number; readonly unit: string }, own: string) {
