@@ -20,6 +20,10 @@ export default defineConfig({
     testTimeout: 60_000,
     // Left to itself the runner keeps one of two processors free, and takes twice as long.
     maxWorkers: Math.max(2, availableParallelism()),
+    // A worker takes file after file in one process, so that the packages are read, the flows
+    // compiled and their languages learned once in each worker and not once for each file. No test
+    // may therefore leave anything behind, in the environment or in a global.
+    isolate: false,
     setupFiles: ['tests/setup/end-with-runner.ts', 'tests/setup/fail-on-console.ts'],
   },
 });

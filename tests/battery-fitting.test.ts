@@ -2,9 +2,6 @@
  * The fitting of a battery: its cards, every combination of steps against the plain rules, and what
  * must never happen on any path. Common practice, no source, unless a source is named.
  */
-import { readFileSync } from 'node:fs';
-import { createSpeaker } from '@keyturn/language';
-import { readCards, replayDecision, shippedFlow } from '@keyturn/terminal';
 import { describe, expect, test } from 'vitest';
 import {
   batteryFittingAnswers,
@@ -20,23 +17,10 @@ import {
   type Given,
   type PlayedFitting,
 } from './support/fitting-play.ts';
+import { testFittingCards } from './support/fitting-cards.ts';
 import { testWhatIsSaid } from './support/said-of-steps.ts';
 
-const { chart, texts } = shippedFlow('battery-fitting', 'en');
-const { checks } = chart.flow;
-const speaker = createSpeaker({ locale: 'en', flowTexts: texts, checks });
-
-const file = new URL('cards/battery-fitting.json', import.meta.url);
-const cards = readCards('battery-fitting.json', readFileSync(file, 'utf8'));
-
-describe('every card comes to the outcome that it accepts, by the step that it names', () => {
-  test.each(cards.map((card) => [card.id, card] as const))('%s', (_, card) => {
-    const { outcome, reason, asked } = replayDecision(chart, speaker, card);
-    expect(card.accept.outcome).toContain(outcome);
-    if (card.accept.reason) expect(card.accept.reason).toContain(reason);
-    expect(asked.filter((check) => card.forbid.includes(check))).toEqual([]);
-  });
-});
+const { chart, texts, speaker } = testFittingCards('battery-fitting');
 
 type Words = Readonly<Record<string, readonly string[]>>;
 

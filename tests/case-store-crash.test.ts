@@ -111,7 +111,7 @@ const places: readonly [string, () => Promise<string>, (place: string) => Promis
   ['a database server', async () => (await server?.newDatabase()) ?? '', openPostgresStore],
 ];
 
-describe.each(places)('a store in %s', (_, placed, open) => {
+describe.concurrent.each(places)('a store in %s', (_, placed, open) => {
   test(
     `loses nothing when its program is stopped by force, ${String(kills)} times`,
     { timeout: 400_000 },

@@ -113,6 +113,39 @@ export function holdChannel({ name, open }: TestedChannel): void {
       expect(await session.say('yes')).toContain('is everyone safe where you are?');
     });
 
+    test('never shows how to boost to whoever may not work where the vehicle stands', async () => {
+      let said = await through(['2', 'yes', 'yes', 'petrol', 'it clicks fast']);
+      const heard = [said];
+      for (let turns = 0; !/at fault:|Not settled yet:/i.test(said) && turns < 30; turns += 1) {
+        said = await session.say(
+          said.includes('Did any of these happen') ? 'the lights were left on' : 'don’t know',
+        );
+        heard.push(said);
+      }
+      const all = heard.join('\n');
+      expect(all).toMatch(/at fault: Discharged battery/i);
+      expect(all).toContain('Wait where you are safe');
+      expect(all).toContain('the work is for those who come');
+      expect(all).not.toMatch(
+        /boost it|empty battery’s plus|bare metal|battery gas|the work is done/i,
+      );
+    });
+
+    test('says what can hurt before it says what to do', async () => {
+      let said = await through(['3', 'yes', 'petrol', 'it clicks fast']);
+      for (let turns = 0; !/at fault:|Not settled yet:/i.test(said) && turns < 30; turns += 1) {
+        said = await session.say(
+          said.includes('is it safe to go on')
+            ? 'yes'
+            : said.includes('Did any of these happen')
+              ? 'the lights were left on'
+              : 'don’t know',
+        );
+      }
+      expect(said).toMatch(/bare metal of the stranded engine.*What to do/s);
+      expect(said).not.toMatch(/What to do.*bare metal of the stranded engine/s);
+    });
+
     test('stops for a danger at any moment, and comes back', async () => {
       const said = await through([...toComplaint, 'there is smoke']);
       expect(said).toContain('Smoke or fire');

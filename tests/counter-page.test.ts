@@ -130,6 +130,33 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     for (const label of labels) await press(page, await numberOf(page, [label]));
   }
 
+  test('goes round every part on the counter by one key, and tells a decision that may change', async () => {
+    const page = await practising();
+    const receipt = (): Promise<string> => inside(page, 'input[name=receipt]').inputValue();
+    const receipts = new Set<string>();
+    for (let turns = 0; turns < 3; turns += 1) {
+      receipts.add(await receipt());
+      // Out of a figure's field, which takes whatever is typed.
+      await page.keyboard.press('Escape');
+      await press(page, '/');
+    }
+    expect(receipts.size).toBe(3);
+    await press(page, '/');
+    await press(page, '/');
+    expect(await receipt()).toBe('W-09815');
+    // Nobody types a command into a figure's field.
+    const cannot = inside(page, '.card .key.small').filter({ hasText: 'I can’t' });
+    expect(await cannot.locator('kbd').count()).toBe(0);
+    await typeSlowly(page, '12.1');
+    await press(page, 'Enter');
+    await press(page, '1');
+    await page.keyboard.press('.');
+    await inside(page, '.standing').waitFor();
+    expect(await plain(inside(page, '.standing'))).toContain('so it has to be charged first');
+    expect(await inside(page, '.standing .key').count()).toBeGreaterThan(1);
+    expect(await asked(page)).toContain('charger');
+  });
+
   test('guides a new clerk by keys alone to a decline with its reasons', async () => {
     const page = await practising();
     expect(await asked(page)).toBe('Is this the part that was sold?');

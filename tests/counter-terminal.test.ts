@@ -7,7 +7,8 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { PassThrough } from 'node:stream';
 import { fileURLToPath } from 'node:url';
-import { foldCase, openCase, turn, type CaseEvent } from '@keyturn/core';
+import { compileFlow, foldCase, openCase, turn, type CaseEvent } from '@keyturn/core';
+import { shippedFlow } from '@keyturn/flows';
 import { encodeFindings } from '@keyturn/sheets';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { runTerminal } from '../adapters/terminal/src/run-terminal.ts';
@@ -133,6 +134,42 @@ test('the case of the vehicle is taken by its file or its code, and not asked fo
     // A clerk sees of which day it is, and may put it right.
     expect(out).toContain('The case of the vehicle is of March 1, 2026');
     expect(readFileSync(kept, 'utf8')).toContain('"against-part"');
+  }
+});
+
+test('a vehicle measured before the part was sold says nothing of the part', async () => {
+  const { chart } = noStart;
+  const at = '2026-03-01T22:30:00.000Z';
+  const opened = openCase(chart, { id: 'v3', at, context: { kit: ['voltmeter', 'helper'] } });
+  const readings = { 'battery-rest': 12.68, 'battery-crank': 12.4, 'control-signal': 12.1 };
+  const step = turn(chart, opened.case, {
+    at,
+    input: {
+      type: 'answers',
+      answers: [
+        { check: 'complaint', value: ['single-click'] },
+        ...Object.entries({ ...readings, 'drop-positive': 0.02, 'drop-ground': 0.02 }).map(
+          ([check, value]) => ({ check, value: { value, unit: 'V', resolution: 0.01 } }),
+        ),
+      ],
+    },
+  });
+  const code = encodeFindings(chart.flow, step.case);
+  const kept = file('a.jsonl');
+  const start = [...opening, '--vehicle', code, '--case', kept];
+  // The part was not in it yet: not on the day after, and not on the very day.
+  for (const [day, says] of [
+    ['2026-03-02', 'incomplete'],
+    ['2026-03-01', 'incomplete'],
+    ['2026-02-28', 'against-part'],
+  ] as const) {
+    await run(start, ['ours', 'receipt', day]);
+    const lines = readFileSync(kept, 'utf8').trim().split('\n');
+    const events = lines.map((line) => JSON.parse(line) as CaseEvent);
+    const flow = compileFlow(shippedFlow('starter-return', 'en').chart.flow);
+    const { state } = foldCase(flow, events);
+    expect(state.answers['vehicle-proof']?.at(-1), day).toEqual([says]);
+    rmSync(kept);
   }
 });
 

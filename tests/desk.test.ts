@@ -364,6 +364,125 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     expect(JSON.stringify(left['outcomes'])).not.toMatch(/Marr|Reed Lane|seeded/);
   });
 
+  test('counts a cause though help was decided on before the verdict', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(asks('battery-look')))]);
+    await press(page, '/');
+    await press(page, '=');
+    await press(page, '1');
+    await press(page, '1');
+    await press(page, '2');
+    await press(page, '1');
+    expect(await inside(page, '.notes').innerText()).toMatch(/Counted as: .?Discharged battery/);
+    expect((await stored(page))['outcomes']).toMatchObject([
+      { cause: 'battery-discharged', forecast: { fault: 'battery-discharged' } },
+    ]);
+  });
+
+  test.each([
+    ['its key', '1'],
+    ['the key that corrects', '-'],
+  ])('takes an entered cause back by %s, with the person', async (_, key) => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(hasVerdict))], { seeded: { name: 'Ottilie Marr' } });
+    await press(page, '/');
+    for (const one of ['1', '2', '1']) await press(page, one);
+    expect(await stored(page)).toMatchObject({ cases: [], callers: [], outcomes: [{}] });
+    await press(page, key);
+    expect(await asked(page)).toContain('under way');
+    expect(await inside(page, 'input[name=name]').inputValue()).toBe('Ottilie Marr');
+    expect(await stored(page)).toMatchObject({ cases: [{}], callers: [{}], outcomes: [] });
+  });
+
+  test('cannot take a case back once another has been taken up', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(hasVerdict))]);
+    await press(page, '/');
+    for (const one of ['1', '2', '1']) await press(page, one);
+    await press(page, '+');
+    expect(await page.getByRole('button', { name: 'Take it back' }).count()).toBe(0);
+    expect((await stored(page))['outcomes']).toHaveLength(1);
+  });
+
+  test('drops what is ticked only at a second press', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(asks('history')))]);
+    await press(page, '/');
+    const before = await asked(page);
+    await page.keyboard.press('2');
+    await page.keyboard.press('0');
+    expect(await inside(page, '.keys.row').last().innerText()).toContain('the ticks are dropped');
+    expect(await asked(page)).toBe(before);
+    await page.keyboard.press('3');
+    await page.keyboard.press('0');
+    expect(await asked(page)).toBe(before);
+    await press(page, '0');
+    expect(await inside(page, '.found').innerText()).toContain('What happened before: not known');
+  });
+
+  test('begins a correction with what was ticked, and takes it back as not known', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(asks('battery-look')))]);
+    await press(page, '/');
+    await press(page, '-');
+    expect(
+      await inside(page, '.card .key.pick').evaluateAll((keys) =>
+        keys.map((one) => one.getAttribute('aria-pressed')).indexOf('true'),
+      ),
+    ).toBe(0);
+    await page.keyboard.press('0');
+    await press(page, '0');
+    expect(await inside(page, '.found').innerText()).toContain('What happened before: not known');
+  });
+
+  test('has a key for what the caller cannot do, also where a figure is typed', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(asks('battery-age')))]);
+    await press(page, '/');
+    expect(await inside(page, '.keys.row').last().innerText()).toMatch(/Del\s+I can’t/);
+    await press(page, 'Delete');
+    expect(await inside(page, '.found').innerText()).toContain('Age of the battery: not known');
+  });
+
+  test('tells a caller on the shoulder to wait, and nothing of how to boost', async () => {
+    const { page } = await desk();
+    const shoulder = { context: { role: 'dispatcher', place: 'shoulder', kit: ['boost-source'] } };
+    await seed(page, [deskCase(played(hasVerdict, shoulder))]);
+    await press(page, '/');
+    const said = await inside(page, '.briefing').innerText();
+    expect(said).toContain('Wait where you are safe');
+    expect(said).toContain('Help is being sent to you');
+    expect(said).not.toMatch(/boost it|bare metal|order of the leads/i);
+  });
+
+  test('tells a caller what can hurt before what to do, also after a reload', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(hasVerdict))]);
+    await press(page, '/');
+    expect(await inside(page, '.briefing').innerText()).toMatch(/bare metal.*Boost it only if/s);
+  });
+
+  test.each(['complaint', 'history'])(
+    'keeps every key of the question “%s” in sight on a screen of 1440 by 900',
+    async (check) => {
+      const { page } = await desk();
+      await seed(page, [deskCase(played(asks(check)))]);
+      await press(page, '/');
+      await inside(page, '.more').first().waitFor();
+      const hidden = await inside(page, '.card .key').evaluateAll((keys) => {
+        const bar = keys[0]?.closest('.card')?.querySelector('.reach')?.getBoundingClientRect().top;
+        return keys
+          .map((key) => ({
+            bottom: key.getBoundingClientRect().bottom,
+            most: key.closest('.reach') === null ? (bar ?? 0) : innerHeight,
+            is: key.textContent,
+          }))
+          .filter(({ bottom, most }) => bottom > most);
+      });
+      expect(hidden).toEqual([]);
+    },
+  );
+
   test('shows how sure it was, practice apart from calls', async () => {
     const { page } = await desk();
     await seed(page, [deskCase(played(hasVerdict), { practice: 'quill' })]);
@@ -439,7 +558,9 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
   test('tells a screen reader what everything is', async () => {
     const { page } = await desk();
     await seed(page, [
-      deskCase(played(asks('complaint'))),
+      deskCase(played(asks('complaint')), {
+        touchedAt: new Date(Date.now() - 60_000).toISOString(),
+      }),
       deskCase(played(asks('scene')), { id: 'b' }),
     ]);
     await press(page, '/');

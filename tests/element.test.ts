@@ -157,6 +157,104 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     expect(await drawn.locator('desc').textContent()).toMatch(/plus post/);
   });
 
+  test('shows how a clamp meter is held, and says it to whoever cannot see it', async () => {
+    const kept = playUntil(chart, asks('crank-current'), {
+      context: { kit: ['clamp-meter', 'voltmeter', 'helper'] },
+      choices: flat.choices,
+      readings: { 'battery-rest': 12.7 },
+    });
+    const { page } = await driver({ kept });
+    const svg = page.locator('keyturn-case .card .picture svg');
+    await svg.waitFor();
+    expect(await svg.locator('desc').textContent()).toContain('the jaws round the minus cable');
+  });
+
+  test('says what can hurt before what to do, in one place', async () => {
+    const kept = playUntil(chart, ({ state }) => state.verdict !== null, {
+      context: { place: 'parking', kit: [] },
+      choices: {
+        scene: ['safe'],
+        complaint: ['rapid-clicking'],
+        history: ['lights-left-on'],
+        'battery-look': ['sound'],
+      },
+    });
+    const { page } = await driver({ kept });
+    const said = await page.locator('keyturn-case .verdict').innerText();
+    expect(said).toMatch(/bare metal of the stranded engine.*What to do.*Boost it/s);
+    expect(said).not.toContain('Knocking');
+    expect(await page.locator('keyturn-case .card .sign').count()).toBe(0);
+  });
+
+  test('shows nobody on the shoulder how to boost', async () => {
+    const kept = playUntil(chart, awaits('nothing'), {
+      context: { place: 'shoulder', kit: ['boost-source'] },
+      choices: {
+        scene: ['safe'],
+        complaint: ['rapid-clicking'],
+        history: ['lights-left-on'],
+      },
+    });
+    const { page } = await driver({ kept });
+    const said = await page.locator('keyturn-case .page').innerText();
+    expect(said).toContain('Discharged battery');
+    expect(said).toContain('Wait where you are safe');
+    expect(said).not.toMatch(/boost it|bare metal|order of the leads/i);
+  });
+
+  const seen = (page: Page, selector: string) =>
+    page.locator(`keyturn-case ${selector}`).evaluate((element) => {
+      const { top, bottom } = element.getBoundingClientRect();
+      return top >= 0 && bottom <= innerHeight;
+    });
+
+  test.each([
+    ['a phone', { width: 390, height: 844 }, '.head-key.danger'],
+    ['a page at 400 %', { width: 320, height: 256 }, '.low-danger'],
+  ])('keeps danger within reach on %s, wherever it is scrolled', async (_, viewport, selector) => {
+    const kept = playUntil(chart, ({ state }) => state.verdict !== null, flat);
+    const { page } = await driver({ kept, viewport });
+    // The circuit comes after the words, and moves what is below it.
+    await page.locator('keyturn-case .fits').waitFor();
+    await page.evaluate(() => {
+      scrollTo(0, document.documentElement.scrollHeight);
+    });
+    expect(await seen(page, selector)).toBe(true);
+    await page.locator(`keyturn-case ${selector}`).click();
+    expect(await seen(page, '.drawer .key >> nth=0')).toBe(true);
+  });
+
+  test('covers nothing that has the focus, as WCAG 2.4.11 asks', async () => {
+    const kept = playUntil(chart, ({ state }) => state.verdict !== null, flat);
+    const { page } = await driver({ kept });
+    const steps = await page.locator('keyturn-case :is(button, input, summary)').count();
+    for (const key of ['Tab', 'Shift+Tab']) {
+      for (let step = 0; step < steps; step += 1) {
+        await page.keyboard.press(key);
+        const covered = await page.evaluate(() => {
+          const root = document.querySelector('keyturn-case')?.shadowRoot;
+          const focused = root?.activeElement;
+          if (root === null || root === undefined || focused === null || focused === undefined) {
+            return '';
+          }
+          const { left, width, top, height } = focused.getBoundingClientRect();
+          const over = root.elementFromPoint(left + width / 2, top + height / 2);
+          const isSeen = over !== null && (focused.contains(over) || over.contains(focused));
+          return isSeen ? '' : focused.outerHTML;
+        });
+        expect(covered).toBe('');
+      }
+    }
+  });
+
+  test('takes an answer back as not known', async () => {
+    const kept = playUntil(chart, asks('battery-rest'), flat);
+    const { page } = await driver({ kept });
+    await key(page, 'Correct: What happens at start').click();
+    await key(page, 'I don’t know').click();
+    expect(await printed(page)).toContain('What happens at start: not known.');
+  });
+
   test('questions a figure that no meter shows there, and keeps the question', async () => {
     const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
     const { page } = await driver({ kept });

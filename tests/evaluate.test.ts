@@ -5,18 +5,17 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, onTestFinished, test, vi } from 'vitest';
+import { builtProgram } from './support/built-program.ts';
 import { instancePath, instances } from './support/instances.ts';
 
-const program = fileURLToPath(new URL('../adapters/terminal/src/evaluate.ts', import.meta.url));
-const loader = import.meta.resolve('tsx');
+const program = await builtProgram('evaluate.js');
 
 // Each test starts the program anew, which a machine busy with other tests may take seconds over.
 vi.setConfig({ testTimeout: 60_000 });
 
 function run(files: readonly string[]) {
-  const args = ['--conditions', 'source', '--import', loader, program, ...files];
+  const args = [program, ...files];
   const { status, stdout, stderr } = spawnSync(process.execPath, args, { encoding: 'utf8' });
   return { status, stdout, stderr };
 }

@@ -3,11 +3,12 @@
  */
 import { execFile } from 'node:child_process';
 import { readdirSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
+import path from 'node:path';
 import { promisify } from 'node:util';
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { prepare, root } from '../tools/prepare.mjs';
 
-const folder = fileURLToPath(new URL('../examples/', import.meta.url));
+const folder = path.join(root, 'examples');
 const run = promisify(execFile);
 
 /** What an example must say, apart from everything else that it may. */
@@ -24,13 +25,15 @@ const says: Readonly<Record<string, readonly string[]>> = {
 };
 
 describe('an example', () => {
+  beforeAll(prepare, 180_000);
+
   test.each(readdirSync(folder).filter((name) => name.endsWith('.ts')))(
     '%s runs and says what it should',
     async (name) => {
       const { stdout, stderr } = await run(
         process.execPath,
-        ['--import', 'tsx', '--conditions', 'source', `${folder}${name}`],
-        { cwd: fileURLToPath(new URL('..', import.meta.url)) },
+        ['--import', 'tsx', path.join(folder, name)],
+        { cwd: root },
       );
       expect(stderr).toBe('');
       expect(says[name]).toBeDefined();

@@ -4,11 +4,10 @@
 import { compileFlow, type Flow } from '@keyturn/core';
 import { replayCard, type Card } from '@keyturn/terminal';
 import { describe, expect, test } from 'vitest';
-import { cards, noStart, speaker } from './support/no-start.ts';
+import { cards, noStart, playedCard, speaker } from './support/no-start.ts';
 import { crossedStops } from './support/hard-stops.ts';
 
-const { chart } = noStart;
-const { flow } = chart;
+const { flow } = noStart.chart;
 const named = cards.map((card) => [card.id, card] as const);
 
 test('there are at least 80 cards, and every fault has two', () => {
@@ -33,7 +32,7 @@ test('every fault that the trade can prove is demanded proved by some card', () 
 describe('every card comes to a verdict that it accepts', () => {
   test.each(named)('%s', (_, card) => {
     const { accept, forbid } = card;
-    const { fault, remedy, strength, send, asked } = replayCard(chart, speaker, card);
+    const { fault, remedy, strength, send, asked } = playedCard(card);
     if (accept.fault) expect(accept.fault).toContain(fault);
     if (accept.remedy) expect(accept.remedy).toContain(remedy);
     if (accept.strength) expect(accept.strength).toContain(strength);
@@ -44,7 +43,7 @@ describe('every card comes to a verdict that it accepts', () => {
 
 describe('no hard stop is crossed, and no caution left out', () => {
   test.each(named)('%s', (_, card) => {
-    expect(crossedStops(card, replayCard(chart, speaker, card))).toEqual([]);
+    expect(crossedStops(card, playedCard(card))).toEqual([]);
   });
 });
 

@@ -1,7 +1,7 @@
 /**
  * What a case of the shipped flow does, in the trade's words.
  */
-import type { Input } from '@keyturn/core';
+import type { Input, Step } from '@keyturn/core';
 import { describe, expect, test } from 'vitest';
 import { noStart } from './support/no-start.ts';
 import {
@@ -605,6 +605,100 @@ describe('a dispatcher', () => {
     const played = playOut(take(open({ ...desk, kit: [] }), answers(silent)));
     const places = played.asked.map(({ check }) => flow.checks[check]?.at);
     expect(places).not.toContain('below');
+  });
+});
+
+describe('a verdict', () => {
+  /** Played on to the verdict; what is not given is not known. */
+  const decided = (from: Step, later: Answers = {}): Step => {
+    let step = from;
+    for (let turns = 0; step.case.state.verdict === null && turns < 60; turns += 1) {
+      const [word, check = ''] = awaits(step).split(' ');
+      const value = later[check];
+      step =
+        word === 'confirm'
+          ? take(step, { type: 'confirm' })
+          : take(
+              step,
+              value === undefined
+                ? { type: 'talk', talk: 'dont-know' }
+                : answers({ [check]: value }),
+            );
+    }
+    return step;
+  };
+  const told = (context: Record<string, unknown>, first: Answers, later?: Answers): Step =>
+    decided(take(open({ ...car, kit: [], ...context }), answers(first)), later);
+  const cautionsOf = (step: Step) => messagesOf(step, 'caution').map(({ caution }) => caution);
+  const clicks: Answers = {
+    scene: 'safe',
+    complaint: 'rapid-clicking',
+    when: 'after-standing',
+    history: 'lights-left-on',
+  };
+
+  test.each(['driver', 'dispatcher', 'mechanic', 'clerk'])(
+    'on the shoulder leaves the work to those who come, and says nothing of how it is done: %s',
+    (role) => {
+      const step = told({ role, place: 'shoulder', kit: ['boost-source', 'voltmeter'] }, clicks);
+      expect(step.case.state.verdict).toMatchObject({
+        fault: 'battery-discharged',
+        send: 'boost-van',
+        waits: true,
+      });
+      expect(cautionsOf(step)).toEqual([]);
+      expect(awaits(step)).toBe('nothing');
+    },
+  );
+
+  test('in a parking place is for whoever is there, who hears first what can hurt', () => {
+    const step = told({ role: 'driver', place: 'parking' }, clicks);
+    expect(step.case.state.verdict).toMatchObject({ remedy: 'boost', waits: false });
+    const kinds = step.messages.map(({ kind }) => kind);
+    expect(cautionsOf(step)).toEqual(
+      expect.arrayContaining(['battery-gas', 'boost-order', 'vehicle-moves']),
+    );
+    expect(kinds.lastIndexOf('caution')).toBeLessThan(kinds.indexOf('verdict'));
+  });
+
+  test('is found anew once the vehicle turns out to stand off the shoulder', () => {
+    const waiting = told({ role: 'driver', place: undefined }, { place: 'shoulder', ...clicks });
+    expect(waiting.case.state).toMatchObject({ verdict: { waits: true }, outcome: 'handed-over' });
+    const moved = take(waiting, correct({ place: 'parking' }));
+    expect(moved.case.state.outcome).toBe(null);
+    expect(decided(moved).case.state.verdict).toMatchObject({ waits: false });
+  });
+
+  test('says nothing of the leads where the battery must not be boosted', () => {
+    const step = told(
+      { role: 'driver', place: 'parking', coldest: -12 },
+      { ...clicks, 'battery-look': 'frozen' },
+    );
+    expect(step.case.state.verdict?.remedy).not.toBe('boost');
+    expect(cautionsOf(step)).not.toContain('boost-order');
+  });
+
+  test('speaks of a knock on the starter only where the starter is suspected', () => {
+    const flat = told({ role: 'driver', place: 'parking' }, clicks);
+    expect(flat.case.state.verdict?.stops).toEqual([]);
+    const starter = told(
+      { role: 'driver', place: 'parking', kit: ['voltmeter', 'helper'] },
+      { ...clicks, complaint: 'single-click', history: 'none' },
+      {
+        'battery-look': 'sound',
+        terminals: 'clean-tight',
+        'battery-rest': 12.7,
+        'battery-crank': 12.3,
+        'control-signal': 12.2,
+        'drop-contacts': 0.1,
+        'drop-positive': 0.1,
+        'drop-ground': 0.05,
+      },
+    );
+    expect(starter.case.state.verdict).toMatchObject({
+      fault: 'starter-motor',
+      stops: ['driver-tap'],
+    });
   });
 });
 

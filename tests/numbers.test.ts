@@ -1,11 +1,10 @@
 import { spawnSync } from 'node:child_process';
-import { fileURLToPath } from 'node:url';
 import { answerQuestion, layOutHelp, layOutReply } from '@keyturn/terminal';
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
+import { builtProgram } from './support/built-program.ts';
 
-const program = fileURLToPath(new URL('../adapters/terminal/src/numbers/main.ts', import.meta.url));
-const loader = import.meta.resolve('tsx');
+const program = await builtProgram('numbers/main.js');
 
 // Each run starts the program anew, which a machine busy with other tests may take seconds over.
 vi.setConfig({ testTimeout: 60_000 });
@@ -432,13 +431,7 @@ test('every limit is listed, and answered or told what it needs', () => {
 
 describe('the program', () => {
   function run(...args: readonly string[]) {
-    return spawnSync(
-      process.execPath,
-      ['--conditions', 'source', '--import', loader, program, ...args],
-      {
-        encoding: 'utf8',
-      },
-    );
+    return spawnSync(process.execPath, [program, ...args], { encoding: 'utf8' });
   }
 
   test('prints the answer and exits 0', () => {

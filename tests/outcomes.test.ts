@@ -3,15 +3,12 @@ import { once } from 'node:events';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { openCase, positionOf, turn, type CaseEvent, type Input } from '@keyturn/core';
 import { afterEach, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest';
+import { builtProgram } from './support/built-program.ts';
 import { noStart } from './support/no-start.ts';
 
-const program = fileURLToPath(
-  new URL('../adapters/terminal/src/outcomes/main.ts', import.meta.url),
-);
-const loader = import.meta.resolve('tsx');
+const program = await builtProgram('outcomes/main.js');
 
 // Each test starts the program several times, which a machine busy with other tests may take seconds over.
 vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
@@ -107,11 +104,7 @@ beforeEach(layOutCases);
 afterEach(() => rmSync(folder, { recursive: true }));
 
 async function run(...args: readonly string[]) {
-  const child = spawn(
-    process.execPath,
-    ['--conditions', 'source', '--import', loader, program, ...args],
-    { cwd: folder },
-  );
+  const child = spawn(process.execPath, [program, ...args], { cwd: folder });
   const said = { out: '', err: '' };
   child.stdout.setEncoding('utf8').on('data', (text: string) => (said.out += text));
   child.stderr.setEncoding('utf8').on('data', (text: string) => (said.err += text));

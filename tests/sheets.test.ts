@@ -2,6 +2,7 @@
  * Sheets in every form and language: what a reader program finds in the file is what stands on the
  * sheet, and nothing that somebody typed can do more than be read.
  */
+import { readFileSync } from 'node:fs';
 import { createSpeaker, localeTags } from '@keyturn/language';
 import {
   caseSheet,
@@ -10,6 +11,7 @@ import {
   sheetJson,
   sheetText,
   technicianNote,
+  type Finding,
   type Sheet,
   type SheetOptions,
 } from '@keyturn/sheets';
@@ -17,6 +19,7 @@ import { printSheet, sheetTypefaces } from '@keyturn/sheets/pdf';
 import { shippedFlow } from '@keyturn/terminal';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { practice } from '../packages/sheets/src/words/practice/practice.ts';
 import { startBrowser, whyNoBrowser } from './support/browser.ts';
 import { noStart } from './support/no-start.ts';
 import { firstWrongLine, bare, lettersOf, linesOf, pdfPages } from './support/pdf-text.ts';
@@ -25,6 +28,14 @@ import { scanQr } from './support/scan-qr.ts';
 import { paragraphsOf } from './support/sheet-paragraphs.ts';
 
 const { chart } = noStart;
+
+/** A text as HTML writes it. */
+const escaped = (text: string): string =>
+  text
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('"', '&quot;')
+    .replaceAll("'", '&#39;');
 const made = '2026-03-04T10:00:00.000Z';
 
 const speakers = new Map(
@@ -184,6 +195,53 @@ function withoutRulers(block: Sheet['blocks'][number]): Sheet['blocks'][number] 
     findings: block.findings.map(({ reading, ...finding }) => finding),
   };
 }
+
+describe('where its figures come from', () => {
+  const findingsOf = ({ blocks }: Sheet): readonly Finding[] =>
+    blocks.flatMap((block) => (block.kind === 'strip' ? block.findings : []));
+
+  test.each(localeTags.filter((locale) => locale !== 'en'))(
+    'is said in %s, but for published texts, which are marked as English',
+    (locale) => {
+      const sheet = caseSheet(options(locale));
+      const html = sheetHtml(sheet);
+      const cited = findingsOf(sheet).flatMap((finding) => finding.cited);
+      expect(cited.length).toBeGreaterThan(3);
+      for (const text of cited) {
+        expect(html).toContain(`<bdi lang="en" dir="ltr">${escaped(text)}</bdi>`);
+      }
+      const ownWords = findingsOf(sheet).flatMap(({ reading }) =>
+        (reading?.bounds ?? []).flatMap(({ source }) => {
+          const [founded, ...text] = source.split(': ');
+          return founded === 'common practice' ? [text.join(': ')] : [];
+        }),
+      );
+      expect(ownWords.length).toBeGreaterThan(3);
+      const text = sheetText(sheet);
+      for (const words of ownWords) expect(text).not.toContain(words);
+    },
+  );
+
+  test('is marked so in no sheet in English', () => {
+    expect(findingsOf(caseSheet(options('en'))).flatMap(({ cited }) => cited)).toEqual([]);
+    expect(sheetHtml(caseSheet(options('en')))).not.toContain('<bdi lang');
+  });
+
+  test('has every sentence of our own that a limit goes by, and none that nobody says any more', () => {
+    const said = ['electrics/README.md', 'electrics/src/circuit/expected-reading.ts']
+      .concat('core/src/case/part-limits.ts')
+      .map((file) => readFileSync(new URL(`../packages/${file}`, import.meta.url), 'utf8'))
+      .join('\n');
+    const ofLimits = said
+      .split('\n')
+      .flatMap((row) => row.split('| common practice: ').slice(1))
+      .map((cell) => cell.replace('|', '').trim());
+    expect(ofLimits.length).toBeGreaterThan(20);
+    const known = new Set<string>(practice);
+    expect(ofLimits.filter((text) => !known.has(text))).toEqual([]);
+    expect(practice.filter((text) => !said.includes(text))).toEqual([]);
+  });
+});
 
 describe('the code on a sheet', () => {
   test('is read by another program as the findings of the case', () => {

@@ -2,9 +2,7 @@
  * The fitting of a starter: its cards, every combination of steps against the plain rules, and what
  * must never happen on any path. Common practice, no source, unless a source is named.
  */
-import { readFileSync } from 'node:fs';
-import { createSpeaker } from '@keyturn/language';
-import { readCards, replayDecision, shippedFlow } from '@keyturn/terminal';
+import { replayDecision } from '@keyturn/terminal';
 import { describe, expect, test } from 'vitest';
 import {
   fittingRepeatedAnswers,
@@ -19,23 +17,11 @@ import {
   type Given,
   type PlayedFitting,
 } from './support/fitting-play.ts';
+import { testFittingCards } from './support/fitting-cards.ts';
 import { testWhatIsSaid } from './support/said-of-steps.ts';
 
-const { chart, texts } = shippedFlow('starter-fitting', 'en');
+const { chart, texts, speaker } = testFittingCards('starter-fitting');
 const { checks } = chart.flow;
-const speaker = createSpeaker({ locale: 'en', flowTexts: texts, checks });
-
-const file = new URL('cards/starter-fitting.json', import.meta.url);
-const cards = readCards('starter-fitting.json', readFileSync(file, 'utf8'));
-
-describe('every card comes to the outcome that it accepts, by the step that it names', () => {
-  test.each(cards.map((card) => [card.id, card] as const))('%s', (_, card) => {
-    const { outcome, reason, asked } = replayDecision(chart, speaker, card);
-    expect(card.accept.outcome).toContain(outcome);
-    if (card.accept.reason) expect(card.accept.reason).toContain(reason);
-    expect(asked.filter((check) => card.forbid.includes(check))).toEqual([]);
-  });
-});
 
 /** A petrol car with a flooded battery, M10 bolts of class 8.8 into steel, a copper stud M8. */
 const car = {

@@ -3,13 +3,12 @@ import { once } from 'node:events';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { addOutcome, emptyCounts } from '@keyturn/evidence';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { builtProgram } from './support/built-program.ts';
 import { noStart } from './support/no-start.ts';
 
-const program = fileURLToPath(new URL('../adapters/terminal/src/main.ts', import.meta.url));
-const loader = import.meta.resolve('tsx');
+const program = await builtProgram('main.js');
 
 // Each test starts the program anew, which a machine busy with other tests may take seconds over.
 vi.setConfig({ testTimeout: 60_000 });
@@ -23,11 +22,7 @@ beforeEach(() => {
 afterEach(() => rmSync(folder, { recursive: true }));
 
 function start(args: readonly string[]) {
-  const child = spawn(
-    process.execPath,
-    ['--conditions', 'source', '--import', loader, program, ...args],
-    { cwd: folder },
-  );
+  const child = spawn(process.execPath, [program, ...args], { cwd: folder });
   const heard = { out: '', err: '' };
   child.stdout.setEncoding('utf8').on('data', (text: string) => (heard.out += text));
   child.stderr.setEncoding('utf8').on('data', (text: string) => (heard.err += text));

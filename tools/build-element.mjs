@@ -65,7 +65,7 @@ export const createCasePage = (place) =>
 );
 await bundle(
   path.join(dist, 'keyturn-pictures.js'),
-  `export { drawCircuit, drawProbes } from '@keyturn/drawings';`,
+  `export { drawCircuit, drawClamp, drawProbes } from '@keyturn/drawings';`,
 );
 for (const tag of localeTags) await bundle(path.join(dist, `texts/${tag}.js`), pack(tag));
 copyTypeface(path.join(dist, 'fonts'));

@@ -15,8 +15,8 @@ const steps = [
     ['--config', '.dependency-cruiser.mjs', 'packages', 'adapters'],
   ],
   ['unused', 'knip/bin/knip.js', []],
-  // What a package gives to a page is made after the compiler.
-  ['pages', '../tools/build-element.mjs', []],
+  // All that is made after the compiler, noted as done: the tests that follow make none of it anew.
+  ['pages', '../tools/prepare.mjs', []],
   ...packagePlaces(root).map((place) => [
     `face of ${place}`,
     'publint/src/cli.js',

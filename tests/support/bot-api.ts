@@ -122,6 +122,8 @@ export class BotApi {
   }
 
   async start(): Promise<this> {
+    // A connection that is closed just as it is used again would be a fault that nobody asked for.
+    this.#server.keepAliveTimeout = 60_000;
     this.#server.listen(0, '127.0.0.1');
     await once(this.#server, 'listening');
     return this;

@@ -16,13 +16,8 @@ export const whyNoBrowser: string | undefined =
 
 /** Starts the browser. Its first start unpacks it, which takes some seconds. */
 export async function startBrowser(): Promise<Browser> {
-  // It unpacks to the temporary folder and takes whatever lies there, of any version.
-  const own = path.join(root, 'node_modules/.cache/keyturn-browser');
-  mkdirSync(own, { recursive: true });
-  env['TMPDIR'] = own;
-  const { default: packed } = await import('@sparticuz/chromium');
   return chromium.launch({
-    executablePath: await packed.executablePath(),
+    executablePath: await unpacked(),
     headless: true,
     // Those of the package let a second context hang, and hide faults of the policy.
     args: [
@@ -33,4 +28,21 @@ export async function startBrowser(): Promise<Browser> {
       '--disable-background-networking',
     ],
   });
+}
+
+/** Where the browser lies once it is unpacked. */
+async function unpacked(): Promise<string> {
+  // It unpacks to the temporary folder and takes whatever lies there, of any version.
+  const own = path.join(root, 'node_modules/.cache/keyturn-browser');
+  mkdirSync(own, { recursive: true });
+  const { TMPDIR: before } = env;
+  env['TMPDIR'] = own;
+  try {
+    const { default: packed } = await import('@sparticuz/chromium');
+    return await packed.executablePath();
+  } finally {
+    // The tests that follow in this process keep their own.
+    if (before === undefined) delete env['TMPDIR'];
+    else env['TMPDIR'] = before;
+  }
 }

@@ -42,6 +42,17 @@ function otherwise(answers: readonly string[]): Decision {
   return testFurther(...(reason.length > 0 ? reason : ['too-close-to-call', 'not-testable-here']));
 }
 
+/** A rule for a part; undefined where it leaves it to the next. */
+type RuleFor<Part> = (part: Part) => Decision | undefined;
+
+function firstOf<Part>(rules: readonly RuleFor<Part>[], part: Part): Decision {
+  for (const rule of rules) {
+    const said = rule(part);
+    if (said) return said;
+  }
+  throw new Error('no rule decides');
+}
+
 /** The paper of any part: what was sold, to whom and when. */
 const paper = {
   'part-number': ['matches-sale', 'old-unit', 'other-part', 'unreadable'],
@@ -98,19 +109,31 @@ function byClaim(
     : decline('already-fitted');
 }
 
-/**
- * Judges a returned starter. The look (handling, stud, housing, pinion, soiling) is asked for where
- * the table first goes by it: after the paper and the shop's own wrong advice.
- */
+/** Judges a returned starter. */
 export function judgeStarter(part: StarterReturn, { benchTester = true } = {}): Decision {
-  return (
-    byPaper(part) ??
-    starterByLook(part) ??
-    starterByDamage(part) ??
-    starterWithoutRunning(part, benchTester) ??
-    starterByBench(part) ??
-    starterByVehicle(part)
+  return firstOf(
+    starterRules(() => benchTester),
+    part,
   );
+}
+
+/**
+ * The rules for a starter; the first that says anything decides. The look (handling, stud, housing,
+ * pinion, soiling) is asked for where the table first goes by it: after the paper and the shop's
+ * own wrong advice.
+ */
+export function starterRules(
+  hasBench: (part: StarterReturn) => boolean,
+): readonly RuleFor<StarterReturn>[] {
+  return [
+    byPaper,
+    starterByLook,
+    starterByDamage,
+    starterByDrive,
+    (part) => (hasBench(part) ? undefined : starterWithoutBench(part)),
+    starterByBench,
+    starterByVehicle,
+  ];
 }
 
 function starterByLook(part: StarterReturn): Decision | undefined {
@@ -143,10 +166,12 @@ function starterByDamage(part: StarterReturn): Decision | undefined {
   return undefined;
 }
 
-function starterWithoutRunning(part: StarterReturn, benchTester: boolean): Decision | undefined {
+function starterByDrive(part: StarterReturn): Decision | undefined {
   const drive = part['drive-turn'];
-  if (drive === 'slips-both' || drive === 'stuck') return accept('drive-fault');
-  if (benchTester) return undefined;
+  return drive === 'slips-both' || drive === 'stuck' ? accept('drive-fault') : undefined;
+}
+
+function starterWithoutBench(part: StarterReturn): Decision {
   return part['vehicle-proof'] === 'against-part'
     ? accept('vehicle-evidence')
     : testFurther('not-testable-here');
@@ -232,19 +257,24 @@ export type BatteryReturn = Answers<typeof batteryReturnAnswers> & {
   readonly [Check in keyof Repeated]: readonly Repeated[Check][number][];
 };
 
-/**
- * Judges a returned battery. The look (handling, battery, posts) is asked for where the starter's
- * is; a frozen battery is thawed before anything else about it counts.
- */
+/** Judges a returned battery. */
 export function judgeBattery(part: BatteryReturn): Decision {
-  return (
-    byPaper(part) ??
-    batteryByLook(part) ??
-    batteryByDamage(part) ??
-    batteryByCharge(part) ??
-    batteryByLoad(part)
-  );
+  return firstOf(batteryRules, part);
 }
+
+/**
+ * The rules for a battery; the first that says anything decides. The look (handling, battery,
+ * posts) is asked for where the starter's is; a frozen battery is thawed before anything else
+ * about it counts.
+ */
+export const batteryRules: readonly RuleFor<BatteryReturn>[] = [
+  byPaper,
+  batteryByLook,
+  batteryByDamage,
+  batteryAsReceived,
+  batteryByCharge,
+  batteryByLoad,
+];
 
 function batteryByLook(part: BatteryReturn): Decision | undefined {
   const { handling, posts } = part;
@@ -262,9 +292,9 @@ function batteryByLook(part: BatteryReturn): Decision | undefined {
 
 function batteryByDamage(part: BatteryReturn): Decision | undefined {
   const look = part['battery-look'];
-  const proof = part['vehicle-proof'];
   if (look === 'cracked' || part.posts !== 'sound') return decline('outside-damage');
   if (look === 'leaking' || look === 'swollen') {
+    const proof = part['vehicle-proof'];
     const ofItself = look === 'leaking' ? proof !== 'points-elsewhere' : proof === 'against-part';
     return ofItself ? accept('case-defect') : decline('overcharged-or-frozen');
   }
@@ -275,25 +305,32 @@ function batteryByDamage(part: BatteryReturn): Decision | undefined {
   return undefined;
 }
 
-function batteryByCharge(part: BatteryReturn): Decision | undefined {
+function batteryAsReceived(part: BatteryReturn): Decision | undefined {
   const received = part['received-volts'];
   const take = part['charge-take'];
-  const recharged = part['battery-recharged'];
-  const spread = part['cell-spread'];
-  const rested = recharged.at(-1) ?? 'unanswered';
-  const even = spread.at(-1) ?? 'unanswered';
   if (received === 'reversed') return decline('reverse-charged');
   if (take === 'heats') return accept('cell-fault');
   if (part['case-temperature'] !== 'usable') return testFurther('wrong-temperature');
   if (received !== 'charged' && take === 'unanswered') return testFurther('charge-first');
-  const cellDown = take === 'takes' && rested === 'cell-down';
-  if (even === 'uneven' || cellDown) return accept('cell-fault');
-  if (take === 'refuses') {
-    return received === 'deep' ? decline('deep-discharge-damage') : accept('capacity-lost');
-  }
-  if (take === 'takes' && rested !== 'full') {
-    if (recharged.length < 2) return testFurther('charge-again');
+  return undefined;
+}
+
+function batteryByCharge(part: BatteryReturn): Decision | undefined {
+  const spread = part['cell-spread'];
+  const even = spread.at(-1) ?? 'unanswered';
+  const take = part['charge-take'];
+  if (even === 'uneven') return accept('cell-fault');
+  if (take === 'takes') {
+    const recharged = part['battery-recharged'];
+    const rested = recharged.at(-1) ?? 'unanswered';
+    if (rested === 'cell-down') return accept('cell-fault');
+    if (rested !== 'full' && recharged.length < 2) return testFurther('charge-again');
     if (rested === 'low' || rested === 'cell-down~low') return accept('capacity-lost');
+  }
+  if (take === 'refuses') {
+    return part['received-volts'] === 'deep'
+      ? decline('deep-discharge-damage')
+      : accept('capacity-lost');
   }
   const doubtful = even === 'recheck' || even === 'recheck~uneven';
   if (doubtful && spread.length < 2) return testFurther('charge-again');

@@ -3,7 +3,7 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { createSpeaker, type Speaker } from '@keyturn/language';
-import { readCards, shippedFlow, type Card } from '@keyturn/terminal';
+import { readCards, replayCard, shippedFlow, type Card, type Replayed } from '@keyturn/terminal';
 
 const cardsFolder = new URL('../cards/', import.meta.url);
 
@@ -22,3 +22,12 @@ export const cards: readonly Card[] = readdirSync(cardsFolder)
   .filter((name) => name.endsWith('.json') && !/-(?:return|fitting)\.json$/u.test(name))
   .sort()
   .flatMap((name) => readCards(name, readFileSync(new URL(name, cardsFolder), 'utf8')));
+
+const played = new Map<string, Replayed>();
+
+/** A card as it is played in English, once however often it is asked for. */
+export function playedCard(card: Card): Replayed {
+  const known = played.get(card.id) ?? replayCard(noStart.chart, speaker, card);
+  played.set(card.id, known);
+  return known;
+}

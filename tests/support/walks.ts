@@ -162,10 +162,12 @@ function nextLine(
   });
   if (index >= 0) return left.splice(index, 1)[0];
   if (asked !== 'confirm') return undefined;
-  return (
-    exchanges.findLast((one) => one.asked === 'confirm' && one.outcome === 'understood')?.line ??
-    undefined
-  );
+  const said = exchanges.findLast(({ heard }) => heard.events.some(isConfirmed));
+  return said?.line ?? undefined;
+}
+
+function isConfirmed({ type }: CaseEvent): boolean {
+  return type === 'confirmed';
 }
 
 /** The card's own answer by its id, where nobody typed one; nothing said is "cannot do". */
@@ -184,7 +186,6 @@ function unsaid(card: Card, kase: Case, exchanges: readonly Exchange[]): Input {
 }
 
 type Value = AnswerInput['value'];
-type Reading = Exclude<Value, readonly string[]>;
 
 /** All that a card can mean by a check: its answers, or what it knows of the context. */
 function meanings(card: Card, check: string): readonly Value[] {
@@ -229,8 +230,7 @@ function isMeant(
   }
   return meant.some((value) => {
     if (!isReading(answer)) {
-      const ids: readonly (string | undefined)[] =
-        'value' in value ? [bandOf(check, value)] : value;
+      const ids = 'value' in value ? [bandOf(card, check, value)] : value;
       return answer.every((id) => ids.includes(id));
     }
     if (!('value' in value)) return false;
@@ -239,12 +239,12 @@ function isMeant(
   });
 }
 
-/** The band of a reading, as it is told where the band alone is named (“new”, “flat”). */
-function bandOf(check: string, value: Reading): string | undefined {
-  const opened = openCase(chart, { id: check, at: start }).case;
+/** The band of a card's reading, where somebody says that in place of the figure. */
+function bandOf(card: Card, check: string, value: Value): string | undefined {
+  const opened = openCase(chart, { id: card.id, at: start, context: card.context });
   const input: Input = { type: 'answers', answers: [{ check, value }] };
-  const { messages } = turn(chart, opened, { at: start, input });
-  return messages.find((message) => message.kind === 'reading')?.band;
+  const { messages } = turn(chart, opened.case, { at: start, input });
+  return messages.find((one) => one.kind === 'reading')?.band;
 }
 
 function inUnit({ value, unit }: { readonly value: number; readonly unit: string }, own: string) {

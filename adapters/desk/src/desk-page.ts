@@ -4,7 +4,8 @@
  */
 import { positionOf, type Flow } from '@keyturn/core';
 import { timeIsUp } from '@keyturn/element/pieces';
-import { localeNames, type Rendered } from '@keyturn/language';
+import { pickedBefore } from '@keyturn/element/sittings';
+import { localeNames } from '@keyturn/language';
 import { render } from 'lit-html';
 import type { DeskCase } from './case/desk-case.ts';
 import { openDeskCase } from './case/opening.ts';
@@ -14,9 +15,9 @@ import { inOrder } from './case/urgency.ts';
 import { playEvening } from './demo/play.ts';
 import { firstCaller, inventedCaller, type InventedCaller } from './demo/town.ts';
 import { DeskVoice, type LoadPack } from './desk-pack.ts';
-import { DeskClock } from './device/clock.ts';
+import { DeskClock, later, now, waitOver } from './device/clock.ts';
 import { listenToKeys, type KeyActions } from './device/key-listener.ts';
-import { rememberCase, rememberedCase } from './device/last-case.ts';
+import { rememberedInHand, rememberInHand } from './device/in-hand.ts';
 import { saveFile } from './device/save-file.ts';
 import type { Engine, Laid, Turned } from './engine/engine.ts';
 import type { Command } from './keys.ts';
@@ -24,6 +25,7 @@ import { DeskBook } from './store/desk-book.ts';
 import type { DeskStore } from './store/desk-store.ts';
 import { cardOf } from './view/card.ts';
 import { page } from './view/page.ts';
+import { saidLast } from './view/said-last.ts';
 import { emptyHand, leftHand, type Actions, type InHand, type Shown } from './view/shown.ts';
 import { entryOf } from './view/step-card.ts';
 import { fill } from './wording.ts';
@@ -67,7 +69,7 @@ export class DeskPage {
   #hasMoreWords = true;
   #notices: readonly string[] = [];
   readonly #clock = new DeskClock({
-    due: () => this.#due(),
+    due: () => waitOver(this.#kase?.sitting.case),
     tick: () => {
       this.#show(false);
     },
@@ -97,7 +99,7 @@ export class DeskPage {
     const { unfit: count } = this.#book;
     if (!this.#setup.isKept) this.#notices = [this.#words.notKept];
     else if (count > 0) this.#notices = [fill(this.#words.unfit, { count })];
-    const before = this.#book.case(rememberedCase());
+    const before = this.#book.case(rememberedInHand('desk'));
     if (before === undefined) this.#show(true);
     else await this.#choose(before.id, this.#notices[0]);
   }
@@ -147,11 +149,12 @@ export class DeskPage {
   }
 
   #lie(lying: Lying): void {
+    this.#book.forgetClosed();
     const goesOn = this.#lying?.id === lying.id && this.#hand.goesOn;
     this.#lying = lying;
     this.#hand = { ...emptyHand, goesOn };
     this.#screen = 'desk';
-    rememberCase(lying.id);
+    rememberInHand('desk', lying.id);
     void this.#learnWhy(lying);
   }
 
@@ -168,7 +171,7 @@ export class DeskPage {
   #leaveCase(notice: string): void {
     this.#lying = undefined;
     this.#hand = emptyHand;
-    rememberCase(undefined);
+    rememberInHand('desk', undefined);
     this.#notices = [notice];
     this.#show(true);
   }
@@ -247,16 +250,23 @@ export class DeskPage {
     const kase = this.#kase;
     if (kase === undefined) return;
     await this.#trying(async () => {
-      const { verdict } = kase.sitting.case.state;
       const answers = await this.#setup.engine.found(kase.sitting);
-      const outcome =
-        cause === undefined || verdict === null
-          ? undefined
-          : await outcomeOf({ kase, cause, answers, verdict });
-      await this.#book.close(kase.id, outcome);
-      const { closed, counted, countedNot } = this.#words;
-      const uncounted = cause === undefined ? closed : countedNot;
-      this.#leaveCase(outcome === undefined ? uncounted : counted);
+      const outcome = cause === undefined ? undefined : await outcomeOf({ kase, cause, answers });
+      await this.#book.close(kase, outcome);
+      const { closed, counted } = this.#words;
+      this.#leaveCase(
+        cause === undefined
+          ? closed
+          : fill(counted, { cause: this.#voice.speaker.faultName(cause) }),
+      );
+    });
+  }
+
+  /** Puts the case that was closed last back on the desk, and takes its cause out of the count. */
+  async #reopen(): Promise<void> {
+    await this.#trying(async () => {
+      const id = await this.#book.reopen();
+      if (id !== undefined) await this.#choose(id, this.#words.reopened);
     });
   }
 
@@ -302,6 +312,7 @@ export class DeskPage {
       })),
       outcomes: this.#book.outcomes,
       notices: this.#notices,
+      canReopen: this.#book.canReopen,
       hand: this.#hand,
       act: this.#actions,
     };
@@ -315,20 +326,10 @@ export class DeskPage {
       laid: lying.laid,
       caller: this.#book.caller(kase.id),
       why: lying.why,
-      said: this.#saidLast(lying),
+      said: saidLast(lying, this.#voice.speaker),
       isBusy: this.#busy.has(kase.id),
       invented: inventedCaller(kase.practice),
     };
-  }
-
-  #saidLast({ laid, unclear }: Lying): readonly Rendered[] {
-    const said = laid.sitting.said.filter(
-      (message) => message.kind !== 'tell' || message.tell !== 'opening',
-    );
-    return [
-      ...(unclear === undefined ? [] : this.#voice.speaker.askBack(unclear)),
-      ...this.#voice.speaker.render(said),
-    ];
   }
 
   /** Moves the focus to what is to be said next, unless somebody is typing. */
@@ -341,16 +342,6 @@ export class DeskPage {
     if (top < 0 || top > innerHeight / 2) card?.scrollIntoView({ block: 'start' });
   }
 
-  /** When the wait in hand is over. */
-  #due(): number | undefined {
-    const kase = this.#kase?.sitting.case;
-    if (kase === undefined) return undefined;
-    const position = positionOf(kase);
-    return position.awaiting === 'wait'
-      ? Date.parse(kase.state.due[position.check] ?? kase.state.at)
-      : undefined;
-  }
-
   readonly #actions: Actions = {
     take: (...inputs) => {
       void this.#turn((sitting) => this.#setup.engine.take(sitting, { at: now(), inputs }));
@@ -361,8 +352,13 @@ export class DeskPage {
     },
     hand: (change) => {
       const isMoved = 'asking' in change || 'open' in change || 'goesOn' in change;
-      this.#hand = { ...this.#hand, ...change };
+      this.#hand = { ...this.#hand, dropping: null, ...change };
       this.#show(isMoved);
+    },
+    ask: (check) => {
+      const kase = this.#kase?.sitting.case;
+      const picked = kase === undefined ? [] : pickedBefore(kase, check);
+      this.#actions.hand({ asking: check, picked, open: null });
     },
     command: (command) => {
       this.#command(command);
@@ -385,6 +381,9 @@ export class DeskPage {
     },
     close: (cause) => {
       void this.#close(cause);
+    },
+    reopen: () => {
+      void this.#reopen();
     },
     practise: () => {
       void this.#open(firstCaller);
@@ -420,7 +419,7 @@ export class DeskPage {
   };
 
   #command(command: Command): void {
-    const { take, hand } = this.#actions;
+    const { hand } = this.#actions;
     const kase = this.#kase;
     switch (command) {
       case 'new':
@@ -432,7 +431,8 @@ export class DeskPage {
         return;
       }
       case 'correct':
-        this.#correctBefore();
+        if (kase === undefined) void this.#reopen();
+        else this.#correctBefore();
         return;
       case 'words':
         this.#hasMoreWords = !this.#hasMoreWords;
@@ -446,13 +446,7 @@ export class DeskPage {
         return;
       case 'dont-know':
       case 'cannot':
-        if (
-          kase !== undefined &&
-          cardOf(this.#hand, kase) === 'step' &&
-          positionOf(kase.sitting.case).awaiting === 'answer'
-        ) {
-          take({ type: 'talk', talk: command });
-        }
+        if (kase !== undefined) this.#leaveUnanswered(kase, command);
         return;
       case 'take':
         this.#find('.card .keys .key.take')?.click();
@@ -468,12 +462,26 @@ export class DeskPage {
     }
   }
 
+  /** Says that it is not known or cannot be done; ticks are only dropped at a second press. */
+  #leaveUnanswered({ sitting }: DeskCase, talk: 'dont-know' | 'cannot'): void {
+    const { take, hand } = this.#actions;
+    const { asking, picked, dropping } = this.#hand;
+    const kind = entryOf(this.#shown());
+    const isAsked = asking !== null || positionOf(sitting.case).awaiting === 'answer';
+    if (kind === 'nothing' || !isAsked) return;
+    if (picked.length > 0 && dropping !== talk) {
+      hand({ dropping: talk });
+      return;
+    }
+    take(asking === null ? { type: 'talk', talk } : { type: 'unanswered', check: asking, talk });
+  }
+
   /** The answer before the one that is being put right, or the last. */
   #correctBefore(): void {
     const order = this.#kase?.sitting.case.state.order ?? [];
     const place = this.#hand.asking === null ? order.length : order.indexOf(this.#hand.asking);
     const before = order[place - 1];
-    if (before !== undefined) this.#actions.hand({ asking: before, picked: [], open: null });
+    if (before !== undefined) this.#actions.ask(before);
   }
 
   async #copy(text: string): Promise<void> {
@@ -514,12 +522,4 @@ export class DeskPage {
   get #words(): DeskWords {
     return this.#voice.words;
   }
-}
-
-function now(): string {
-  return new Date().toISOString();
-}
-
-function later(minutes: number): string {
-  return new Date(Date.now() + minutes * 60_000).toISOString();
 }

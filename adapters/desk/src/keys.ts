@@ -39,6 +39,9 @@ const commands: Readonly<Record<string, Command>> = {
   '=': 'send-now',
   '!': 'danger',
   '?': 'dont-know',
+  // On a pad whose digits are switched off these are the keys of 0 and of the decimal sign.
+  Insert: 'dont-know',
+  Delete: 'cannot',
   F2: 'caller',
   Escape: 'leave',
 };
@@ -56,6 +59,12 @@ export const keyOf: Readonly<Record<Command, string>> = {
   take: '↵',
   caller: 'F2',
   leave: 'Esc',
+};
+
+/** The keys of what is said in place of a figure, where digits and the decimal sign begin one. */
+export const besideFigure: Readonly<Record<'dont-know' | 'cannot', string>> = {
+  'dont-know': '?',
+  cannot: 'Del',
 };
 
 /** Reads a key that was pressed outside a field; undefined where it is the browser's own. */

@@ -11,7 +11,7 @@ import {
   type Input,
   type Strip,
 } from '@keyturn/core';
-import { circuitOf, probesInHand } from '@keyturn/drawings';
+import { circuitOf, isClampInHand, probesInHand } from '@keyturn/drawings';
 import {
   localeNames,
   speakerOf,
@@ -294,9 +294,15 @@ export class CasePage {
       return known.pictures;
     }
     const probes = probesInHand(chart, sitting.case);
+    const meter =
+      probes !== undefined
+        ? pictures.drawProbes(probes, how)
+        : isClampInHand(chart, sitting.case)
+          ? pictures.drawClamp(how)
+          : undefined;
     const view = circuitOf(chart, sitting.case, (id) => this.#flowTexts?.faults[id]?.name ?? id);
     const drawn = {
-      ...(probes === undefined ? {} : { probes: pictures.drawProbes(probes, how) }),
+      ...(meter === undefined ? {} : { meter }),
       ...(view.found?.length === 0 ? {} : { circuit: pictures.drawCircuit(view, how) }),
     };
     this.#drawn = { of: sitting.case, by: speaker, theme: how.theme, pictures: drawn };
@@ -319,6 +325,7 @@ export class CasePage {
       const isAnother = change.correcting !== undefined;
       this.#hand = { ...this.#hand, ...change };
       this.#show(isAnother);
+      if (change.open === 'danger') this.#bringDrawerToHand();
     },
     speakIn: canListen() ? () => this.#listen() : undefined,
     language: (tag) => {
@@ -376,6 +383,14 @@ export class CasePage {
       block: near.clientHeight < innerHeight * 0.8 ? 'end' : 'start',
       behavior: isStill ? 'auto' : 'smooth',
     });
+  }
+
+  /** Where the head scrolls away, its drawer opens out of sight. */
+  #bringDrawerToHand(): void {
+    const drawer = this.#root.querySelector<HTMLElement>('.drawer');
+    if (drawer === null || drawer.getBoundingClientRect().top >= 0) return;
+    drawer.scrollIntoView({ block: 'start' });
+    drawer.focus({ preventScroll: true });
   }
 
   /** Number keys answer, wherever in the element the focus is; not while something is typed. */

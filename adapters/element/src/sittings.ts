@@ -2,4 +2,5 @@
 export { askAgain } from './case/ask-again.ts';
 export { messagesInHand } from './case/in-hand.ts';
 export { packFlow, unpackFlow, type PackedFlow } from './case/packed-flow.ts';
+export { pickedBefore } from './case/picked-before.ts';
 export { openSitting, takeInputs, takeLine, type Sitting, type Taken } from './case/sitting.ts';

@@ -18,7 +18,7 @@ import { caseOf, readCaseFile } from './case-file.ts';
 /** What a return is opened with. */
 export interface KnownOfReturn {
   readonly opening: Pick<Opening, 'policy' | 'context' | 'answers'>;
-  /** When the case of the vehicle was opened that answers for it. */
+  /** When the vehicle was measured last whose case answers for it. */
   readonly vehicleAt?: string;
 }
 
@@ -63,8 +63,12 @@ export async function knownOfReturn(flow: Flow, given: NamedOfReturn): Promise<K
     : await caseByCode(vehicle);
   const proof = vehicleProof(chart.flow, kase.state, part);
   return {
-    opening: { ...sale, answers: [{ check: proofCheck, value: [proof] }] },
-    vehicleAt: kase.state.opened,
+    opening: {
+      ...sale,
+      context: { ...sale.context, 'vehicle.measured': kase.state.at },
+      answers: [{ check: proofCheck, value: [proof] }],
+    },
+    vehicleAt: kase.state.at,
   };
 }
 

@@ -26,6 +26,7 @@ import type { FlowTexts, Speaker } from '@keyturn/language';
 import { createSpeaker, localeTags } from '@keyturn/language';
 import type { ChannelLimits, Incoming, Part } from './channel.ts';
 import { dueOf } from './hear-line.ts';
+import { Recent, type Kept } from './recent.ts';
 import { respond, type Arrival } from './respond.ts';
 import type { Response } from './saying.ts';
 import { blankStanding, keptStanding, readStanding, type Standing } from './standing.ts';
@@ -96,6 +97,7 @@ export function createConversations(options: ConversationsOptions): Conversation
   const flowNamed = (id: string | undefined): OfferedFlow =>
     offered.find(({ chart: { flow } }) => flow.id === id) ?? usual;
   const role = opening.context?.['role'];
+  const recent = new Recent();
   const speakers = new Map<string, Speaker>();
   const speakerIn = (flow: OfferedFlow, wanted: string): Speaker => {
     const locale = flow.locales.includes(wanted) ? wanted : 'en';
@@ -120,10 +122,8 @@ export function createConversations(options: ConversationsOptions): Conversation
     readonly locale?: string;
     readonly content: Arrival['content'];
   }): Promise<Committed> => {
-    const kept = await store.conversation(given.conversation);
-    const standing =
-      (kept && readStanding(kept.body)) ?? blankStanding(supportedLocale(given.locale));
-    const before = await caseOf(standing);
+    const kept = recent.get(given.conversation) ?? (await read(given));
+    const { standing } = kept;
     const { content } = given;
     const flow = flowNamed(content.type === 'begin' ? content.flow : standing.flow);
     const response = respond(
@@ -132,7 +132,7 @@ export function createConversations(options: ConversationsOptions): Conversation
         limits: options.limits,
         speakerOf: (locale) => speakerIn(flow, locale),
       },
-      { standing, case: before },
+      kept,
       {
         at: given.at,
         writtenAt: given.writtenAt,
@@ -144,11 +144,27 @@ export function createConversations(options: ConversationsOptions): Conversation
         },
       },
     );
-    const { id } = flow.chart.flow;
-    const followed = { ...response, standing: { ...response.standing, flow: id } };
-    return store.commit(
-      changeOf(given, followed, { before, version: kept?.version ?? 0, standing }),
-    );
+    const due = response.case === null ? undefined : dueOf(response.case);
+    const after: Kept = {
+      standing: { ...response.standing, flow: flow.chart.flow.id, isTimed: due !== undefined },
+      case: response.case,
+      version: kept.version + 1,
+    };
+    // Until it is known to be kept, what stands is what the store says.
+    recent.forget(given.conversation);
+    const committed = await store.commit(changeOf(given, response, { before: kept, after, due }));
+    if (committed.type === 'kept') recent.keep(given.conversation, after);
+    return committed;
+  };
+
+  const read = async (given: {
+    readonly conversation: string;
+    readonly locale?: string;
+  }): Promise<Kept> => {
+    const kept = await store.conversation(given.conversation);
+    const standing =
+      (kept && readStanding(kept.body)) ?? blankStanding(supportedLocale(given.locale));
+    return { standing, case: await caseOf(standing), version: kept?.version ?? 0 };
   };
 
   const caseOf = async (standing: Standing): Promise<Case | null> => {
@@ -206,32 +222,30 @@ function paidFor(
 /** The change that keeps a response. */
 function changeOf(
   given: { readonly conversation: string; readonly received: string; readonly at: string },
-  response: Response,
-  from: {
-    readonly before: Case | null;
-    readonly version: number;
-    readonly standing: Standing;
-  },
+  { case: kase, events, parts }: Response,
+  {
+    before,
+    after,
+    due,
+  }: { readonly before: Kept; readonly after: Kept; readonly due: Date | undefined },
 ): Change {
-  const { case: after, events, parts } = response;
-  const due = after === null ? undefined : dueOf(after);
-  const standing: Standing = { ...response.standing, isTimed: due !== undefined };
-  const timer = { conversation: given.conversation, name: waitTimer };
+  const { conversation, received, at } = given;
+  const timer = { conversation, name: waitTimer };
   return {
-    at: given.at,
-    received: given.received,
+    at,
+    received,
     conversation: {
-      key: given.conversation,
-      expected: from.version,
-      body: keptStanding(standing),
+      key: conversation,
+      expected: before.version,
+      body: keptStanding(after.standing),
     },
-    ...caseChange(after, events),
+    ...caseChange(kase, events),
     outgoing: parts.map((part: Part): OutgoingChange => ({
-      to: given.conversation,
+      to: conversation,
       body: part as unknown as Json,
     })),
     ...(due === undefined
-      ? from.standing.isTimed
+      ? before.standing.isTimed
         ? { timers: [timer] }
         : {}
       : { timers: [{ ...timer, dueAt: due.toISOString() }] }),

@@ -4,7 +4,9 @@
 import {
   expected,
   positionOf,
+  proofBeforeSale,
   repeat,
+  saleCheck,
   turn,
   type Case,
   type CaseEvent,
@@ -54,9 +56,7 @@ export function hearLine(
   given: { readonly at: string; readonly line: string },
 ): Heard {
   const { chart, speaker } = listener;
-  const picked = standing.offers.find(
-    (_, index) => offerLetter(index) === given.line.trim().toLowerCase(),
-  );
+  const picked = pickedOffer(listener, standing, given.line);
   if (picked !== undefined) {
     const { check, value } = picked;
     const input: Input = {
@@ -90,6 +90,23 @@ export function hearLine(
   };
 }
 
+/** The offer that a line takes: by its letter, or by a yes where there is one alone. */
+function pickedOffer(
+  { chart, speaker }: Listener,
+  { case: kase, offers }: Standing,
+  line: string,
+): Offer | undefined {
+  const byLetter = offers.find((_, index) => offerLetter(index) === line.trim().toLowerCase());
+  if (byLetter !== undefined || offers.length !== 1) return byLetter;
+  const understood = speaker.understand(line, { ...expected(chart, kase), awaiting: 'confirm' });
+  const isYes = understood.type === 'input' && understood.inputs.every(isConfirm);
+  return isYes ? offers[0] : undefined;
+}
+
+function isConfirm({ type }: Input): boolean {
+  return type === 'confirm';
+}
+
 /** Number keys where a word is awaited, for a hand in a glove: 1 goes on, 2 does not. */
 function keyInput(kase: Case, key: string): Input | undefined {
   const { awaiting } = positionOf(kase);
@@ -109,13 +126,18 @@ export function hearInputs(
   let after = kase;
   const events: CaseEvent[] = [];
   let messages: readonly Message[] = [];
-  for (const input of given.inputs) {
+  const inputs = [...given.inputs];
+  for (const input of inputs) {
     const step = turn(chart, after, { at: notBefore(after, given.at), input });
     after = step.case;
     events.push(...step.events);
     // What was asked after an earlier input of the same line has had its answer.
     messages = [...messages.filter(({ kind }) => !isPosition(kind)), ...step.messages];
     if (step.messages.some(({ kind }) => kind === 'refused')) break;
+    const date = saleCheck(chart.flow);
+    const isDated = step.events.some((event) => event.type === 'answered' && event.check === date);
+    const proof = isDated ? proofBeforeSale(chart.flow, after.state) : undefined;
+    if (proof !== undefined) inputs.push({ type: 'answers', answers: [proof] });
   }
   const talk = talkOf(given.inputs.at(-1));
   const isLeaving = talk === 'stop' || talk === 'person';

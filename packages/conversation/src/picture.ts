@@ -3,7 +3,7 @@
  * it. Pure.
  */
 import type { Case, Chart, Message } from '@keyturn/core';
-import { circuitOf, type CircuitView, type Probes } from '@keyturn/drawings';
+import { circuitOf, isReadWithClamp, type CircuitView, type Probes } from '@keyturn/drawings';
 import type { Speaker } from '@keyturn/language';
 
 /** What is to be drawn. */
@@ -45,7 +45,7 @@ export function pictureOf(
 }
 
 function pictureToAsk(
-  { check, probes, unit }: Extract<Message, { kind: 'ask' }>,
+  { check, probes }: Extract<Message, { kind: 'ask' }>,
   chart: Chart,
   speaker: Speaker,
 ): Pictured | undefined {
@@ -54,8 +54,7 @@ function pictureToAsk(
     const title = speaker.drawing('probes');
     return { of: check, goes, picture: { type: 'probes', probes }, title };
   }
-  const isClamped = unit === 'A' && chart.flow.checks[check]?.needs.flat().includes('clamp-meter');
-  return isClamped === true
+  return isReadWithClamp(chart.flow.checks[check])
     ? { of: check, goes, picture: { type: 'clamp' }, title: speaker.drawing('clamp') }
     : undefined;
 }

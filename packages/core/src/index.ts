@@ -9,8 +9,9 @@ export type { Case } from './case/case.ts';
 // What comes in.
 export { expected } from './case/expected.ts';
 export type { Expected } from './case/expected.ts';
-export { vehicleProof } from './case/vehicle-proof.ts';
+export { proofBeforeSale, vehicleProof } from './case/vehicle-proof.ts';
 export type { VehicleProof } from './case/vehicle-proof.ts';
+export { saleCheck, soldNotBefore } from './case/sale-day.ts';
 export { judgeFigure } from './case/judge-figure.ts';
 export type { FigureJudgement } from './case/judge-figure.ts';
 export { inputSchema } from './case/input.ts';

@@ -5,7 +5,7 @@ export {
   type CircuitView,
   type Probes,
 } from './circuit/draw-circuit.ts';
-export { circuitOf, probesInHand } from './circuit/circuit-of.ts';
+export { circuitOf, isClampInHand, isReadWithClamp, probesInHand } from './circuit/circuit-of.ts';
 export type { CircuitVehicle } from './circuit/circuit.ts';
 export type { DrawingOptions } from './svg/picture.ts';
 export type { Theme } from './theme.ts';

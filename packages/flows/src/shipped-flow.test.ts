@@ -16,6 +16,12 @@ test('a regional tag takes the words of its language', () => {
   expect(shippedTexts('no-start', 'en-GB')).toEqual(shippedTexts('no-start', 'en'));
 });
 
+test('everyone in a program is given the same flow and the same words', () => {
+  const { chart, texts } = shippedFlow('no-start', 'en');
+  expect(shippedFlow('no-start', 'de').chart).toBe(chart);
+  expect(shippedTexts('no-start', 'en-GB')).toBe(texts);
+});
+
 test('a flow or a language that there is not is named', () => {
   expect(() => shippedFlow('no-such-flow', 'en')).toThrow(FlowError);
   expect(() => shippedTexts('no-start', 'xx')).toThrow(/no-start has no words in “xx”; it has: ar/);

@@ -9,6 +9,11 @@ import type { FlowTexts, HeardTexts } from '@keyturn/language';
 
 const flowsFolder = new URL('../../../flows/', import.meta.url);
 
+// A chart, and the words of a language, are the same objects to everyone in a program, so that what
+// is made of them, and learned from them, is made and learned once.
+const charts = new Map<string, Chart>();
+const texts = new Map<string, FlowTexts>();
+
 /** A flow ready for use, and its words in one language. */
 export interface ShippedFlow {
   readonly chart: Chart;
@@ -40,11 +45,17 @@ export function shippedLocales(name: string): readonly string[] {
 }
 
 /**
- * Reads, checks and compiles a flow of this checkout.
+ * Reads, checks and compiles a flow of this checkout, the first time that it is asked for.
  *
  * @throws FlowError when there is no such flow or no such language, or its files have issues.
  */
 export function shippedFlow(name: string, locale: string): ShippedFlow {
+  const chart = charts.get(name) ?? readChart(name);
+  charts.set(name, chart);
+  return { chart, texts: shippedTexts(name, locale) };
+}
+
+function readChart(name: string): Chart {
   const folder = new URL(`${name}/`, flowsFolder);
   const result = loadFlow(
     namesIn(folder)
@@ -55,7 +66,7 @@ export function shippedFlow(name: string, locale: string): ShippedFlow {
       })),
   );
   if (result.type === 'issues') throw new FlowError(prettifyIssues(result.issues));
-  return { chart: compileFlow(result.flow), texts: shippedTexts(name, locale) };
+  return compileFlow(result.flow);
 }
 
 function namesIn(folder: URL): readonly string[] {
@@ -67,7 +78,8 @@ function namesIn(folder: URL): readonly string[] {
 }
 
 /**
- * The words of a flow of this checkout: those of the locale, or else of its language.
+ * The words of a flow of this checkout: those of the locale, or else of its language. They are read
+ * the first time that they are asked for.
  *
  * @throws FlowError when there are none, or they are no JSON.
  */
@@ -79,11 +91,17 @@ export function shippedTexts(name: string, locale: string): FlowTexts {
       `the flow ${name} has no words in “${locale}”; it has: ${known.join(', ')}`,
     );
   }
-  const texts = readJson(`${name}/texts/${tag}.json`) as FlowTexts;
-  const heard = `${name}/heard/${tag}.json`;
+  const file = `${name}/texts/${tag}.json`;
+  const words = texts.get(file) ?? readTexts(file, `${name}/heard/${tag}.json`);
+  texts.set(file, words);
+  return words;
+}
+
+function readTexts(file: string, heard: string): FlowTexts {
+  const words = readJson(file) as FlowTexts;
   return existsSync(new URL(heard, flowsFolder))
-    ? { ...texts, heard: readJson(heard) as HeardTexts }
-    : texts;
+    ? { ...words, heard: readJson(heard) as HeardTexts }
+    : words;
 }
 
 function readJson(path: string): unknown {

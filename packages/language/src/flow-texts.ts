@@ -49,6 +49,8 @@ export interface InterruptTexts {
 export interface RemedyTexts {
   readonly do: readonly string[];
   readonly driver?: readonly string[];
+  /** What else whoever may not work on the vehicle is told, who waits for help. */
+  readonly waiting?: readonly string[];
 }
 
 /** The words of one thing that a table may decide. */

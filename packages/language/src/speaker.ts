@@ -102,6 +102,7 @@ export function speakerOf(language: Locale, options: SpeakerOptions): Speaker {
         unitHere: figures.unitHere,
         unitSign: figures.unitSign,
         languages: Object.values(localeNames),
+        locales: Object.keys(localeNames),
         languageNamed,
       }),
     askBack: (understood) => askBack(understood, voice),

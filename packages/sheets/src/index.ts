@@ -9,6 +9,7 @@ export type { Block, Fact, Finding, Picture, Sheet, SheetKind, SheetReading } fr
 
 // A sheet to print, to read and for machines.
 export { sheetHtml, type HtmlOptions } from './print/sheet-html.ts';
+export { noteParts, type NotePart } from './print/note-parts.ts';
 export { sheetText } from './print/sheet-text.ts';
 export { sheetJson } from './print/sheet-json.ts';
 

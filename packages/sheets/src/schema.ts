@@ -47,6 +47,7 @@ const finding = z.strictObject({
   said: z.string(),
   means: z.string(),
   notes: z.array(z.string()),
+  cited: z.array(z.string()),
   answers: z.array(z.string()),
   reading: z.exactOptional(reading),
 });

@@ -63,6 +63,8 @@ export interface Finding {
   readonly means: string;
   /** Bounds with their sources, what to expect, how likely each side is. */
   readonly notes: readonly string[];
+  /** What of the notes is a published text in English, on a sheet in another language. */
+  readonly cited: readonly string[];
   /** Choice ids; empty where it was not known, and for a reading. */
   readonly answers: readonly string[];
   readonly reading?: SheetReading;

@@ -2,17 +2,18 @@
  * What is done with the returns at the counter: opened, taken further, ended, each of them kept. It
  * draws nothing; what takes long is done by the engine.
  */
-import { minorUnits, typedAmount, type Flow, type Input } from '@keyturn/core';
+import { minorUnits, type Flow, type Input } from '@keyturn/core';
+import { rememberedInHand, rememberInHand } from '../device/in-hand.ts';
 import { answering, type Laid, type Turned } from '../engine/engine.ts';
 import { fill } from '../wording.ts';
 import type { CounterVoice } from './counter-voice.ts';
 import { inventedReturns } from './demo/invented-shop.ts';
-import { rememberedReturn, rememberReturn } from './device/last-return.ts';
 import type { CounterEngine } from './engine/counter-engine.ts';
 import { figuresGiven } from './engine/figures-given.ts';
 import { inHandOf, type Lying } from './in-hand.ts';
 import { flowOf, type Closed, type CounterReturn } from './return/counter-return.ts';
 import { shopDayOf } from './return/day.ts';
+import { writtenPrice } from './return/written-price.ts';
 import { answersOf, contextOf, labelsOf, openReturn, type KnownPart } from './return/opening.ts';
 import { lookUp } from './shop/scanned.ts';
 import type { CounterBook } from './store/counter-book.ts';
@@ -61,10 +62,15 @@ export class CounterWork {
 
   /** All of the return in hand that is shown. */
   get inHand(): InHand | undefined {
-    const [lying, back] = [this.#lying, this.back];
-    const flow = back === undefined ? undefined : this.#setup.flows[flowOf[back.part]];
+    const [lying, back, flow] = [this.#lying, this.back, this.#flow];
     if (lying === undefined || back === undefined || flow === undefined) return undefined;
     return inHandOf(lying, { back, flow, voice: this.#voice, isBusy: this.#busy.has(back.id) });
+  }
+
+  /** The flow of the return in hand. */
+  get #flow(): Flow | undefined {
+    const { back } = this;
+    return back === undefined ? undefined : this.#setup.flows[flowOf[back.part]];
   }
 
   /** What the hand has begun. */
@@ -87,9 +93,11 @@ export class CounterWork {
     return shopDayOf(now(), this.#book.shop?.policy ?? null);
   }
 
-  /** The other returns on the counter, the oldest first. */
+  /** The other returns on the counter, in turn after the one in hand, so that each is reached. */
   get waiting(): readonly CounterReturn[] {
-    return this.#book.onCounter.filter(({ id }) => id !== this.#lying?.id);
+    const { onCounter } = this.#book;
+    const place = onCounter.findIndex(({ id }) => id === this.#lying?.id);
+    return place < 0 ? onCounter : [...onCounter.slice(place + 1), ...onCounter.slice(0, place)];
   }
 
   /** Begins with what was kept: the return that was in hand lies there again. */
@@ -97,7 +105,7 @@ export class CounterWork {
     const { unfit } = this.#book;
     if (!isKept) this.#notices = [this.#words.notKept];
     else if (unfit > 0) this.#notices = [fill(this.#words.unfit, { count: unfit })];
-    const before = rememberedReturn();
+    const before = rememberedInHand('counter');
     if (before !== undefined && this.#book.open(before) !== undefined) await this.choose(before);
     else this.#show(true);
   }
@@ -139,7 +147,7 @@ export class CounterWork {
     this.#lying = lying;
     this.#hand = emptyHand;
     this.#screen = 'counter';
-    rememberReturn(lying.id);
+    rememberInHand('counter', lying.id);
   }
 
   #leaveReturn(notice?: string): void {
@@ -247,14 +255,14 @@ export class CounterWork {
   /** The case that was offered is this vehicle's, or it is left out. */
   async useCase(isThis: boolean): Promise<void> {
     const { offered } = this.#hand;
-    const back = this.back;
+    const [back, flow] = [this.back, this.#flow];
     this.#hand = emptyHand;
-    if (offered === null || back === undefined || !isThis) {
+    if (offered === null || back === undefined || flow === undefined || !isThis) {
       this.notice(this.#words.caseLeft);
       this.#show(true);
       return;
     }
-    const { change, inputs } = caseTaken(offered, back);
+    const { change, inputs } = caseTaken(flow, offered, back);
     this.alter(change);
     if (inputs.length === 0) this.#show(true);
     else await this.take(...inputs);
@@ -262,8 +270,8 @@ export class CounterWork {
 
   /** A day of sale told afterwards may show that the case is older than the part. */
   async #dropOlderCase(): Promise<void> {
-    const back = this.back;
-    const older = back === undefined ? undefined : olderCase(back);
+    const [back, flow] = [this.back, this.#flow];
+    const older = back === undefined || flow === undefined ? undefined : olderCase(flow, back);
     if (older === undefined) return;
     this.alter(older.change);
     await this.take(...older.inputs);
@@ -440,7 +448,8 @@ export class CounterWork {
     if (currency === undefined || text.trim() === '') return;
     const price = minorUnits(text, currency);
     if (price === undefined) {
-      const values = { given: text.slice(0, 40), currency, example: typedAmount(12_900, currency) };
+      const example = writtenPrice(12_900, currency, this.#voice.tag);
+      const values = { given: text.slice(0, 40), currency, example };
       this.notice(fill(this.#words.priceWrong, values));
     } else void this.take({ type: 'context', set: { 'sale.price': price } });
   }
@@ -499,7 +508,7 @@ export class CounterWork {
   handsOff(): void {
     this.#lying = undefined;
     this.#hand = emptyHand;
-    rememberReturn(undefined);
+    rememberInHand('counter', undefined);
   }
 
   /** Waits; what goes wrong is said. */

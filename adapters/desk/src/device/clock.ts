@@ -2,6 +2,7 @@
  * The clock by which the desk is drawn anew: waiting times now and then, a time that runs down each
  * second.
  */
+import { positionOf, type Case } from '@keyturn/core';
 
 /** Milliseconds between two looks at the clock. */
 const [slowMs, fastMs] = [10_000, 1_000];
@@ -42,4 +43,23 @@ export class DeskClock {
     clearInterval(this.#running?.timer);
     this.#running = undefined;
   }
+}
+
+/** The time, ISO 8601. */
+export function now(): string {
+  return later(0);
+}
+
+/** The time in so many minutes, ISO 8601. */
+export function later(minutes: number): string {
+  return new Date(Date.now() + minutes * 60_000).toISOString();
+}
+
+/** When the wait in hand is over, in milliseconds of the epoch; undefined where there is none. */
+export function waitOver(kase: Case | undefined): number | undefined {
+  if (kase === undefined) return undefined;
+  const position = positionOf(kase);
+  return position.awaiting === 'wait'
+    ? Date.parse(kase.state.due[position.check] ?? kase.state.at)
+    : undefined;
 }

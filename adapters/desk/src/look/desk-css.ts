@@ -48,7 +48,7 @@ const css = `
 .desk .notes.empty { display: grid; border: 0; padding: 0; margin-block-end: -1rem; }
 .desk .card .tag { font-size: 1em; letter-spacing: .01em; }
 .desk .card > .sentence {
-  font-size: clamp(1.6rem, 1.1rem + 1.6vw, 2.5rem);
+  font-size: clamp(1.5rem, 1rem + 1.25vw, 2.15rem);
   line-height: 1.2;
   font-weight: 700;
   text-wrap: balance;
@@ -60,16 +60,30 @@ const css = `
 .desk .signs.small .sign .word { font-size: 1em; padding-block: .1rem; }
 .other-words { display: grid; gap: .25rem; max-inline-size: 46rem; padding-inline-start: .9rem; border-inline-start: 3px solid var(--l); color: var(--i2); }
 .desk h3 { font-weight: 700; color: var(--i2); font-size: .95em; }
-.desk .keys { grid-template-columns: repeat(auto-fill, minmax(min(100%, 19rem), 1fr)); gap: .55rem; }
+/* On this page "!" is a key. */
+.desk .notes .refused::before { content: none; }
+.reach { display: grid; gap: .6rem; }
+/* Where there is room, what can always be said stays in sight; what has the focus is scrolled clear of it. */
+@media (min-width: 64.01rem) and (min-height: 40rem) {
+  .reach {
+    position: sticky;
+    inset-block-end: 0;
+    margin-block-end: -1rem;
+    padding-block: .6rem 1rem;
+    background: var(--p);
+    border-block-start: 1px solid var(--l);
+  }
+  .desk .card :is(.key, select) { scroll-margin-block: 6rem 11rem; }
+}
+.desk .keys { grid-template-columns: repeat(auto-fill, minmax(min(100%, 15rem), 1fr)); gap: .55rem; }
 .desk .keys.row { display: flex; flex-wrap: wrap; }
 .desk .key { min-block-size: 48px; align-items: center; padding: .45rem .8rem; border-width: 1px; border-block-end-width: 3px; }
 .desk .key:has(.more) { align-items: baseline; }
 .desk .key:active { border-block-end-width: 1px; margin-block-start: 2px; }
 .lacking { font-weight: 700; }
-.lacking::before { content: '! '; color: var(--a); }
 .desk .key .at { min-inline-size: 1.3rem; flex: none; }
 .desk .key.take .at { color: inherit; }
-.desk .key.small { align-items: center; min-block-size: 44px; border-block-end-width: 2px; background: var(--p2); gap: .5rem; }
+.desk .key.small { align-items: center; min-block-size: 44px; padding-inline: .6rem; border-block-end-width: 2px; background: var(--p2); gap: .4rem; }
 .desk .key.small .at { min-inline-size: 0; }
 .desk .key .label { font-weight: 700; }
 .desk .key.small .label { font-weight: 400; flex: none; }

@@ -68,6 +68,16 @@ export async function openBrowserStore(name: string): Promise<DeskStore> {
       ]);
       tell();
     },
+    reopen: async (kase, caller, outcome) => {
+      const write = db.transaction(['cases', 'callers', 'outcomes'], 'readwrite');
+      await Promise.all([
+        write.objectStore('cases').put(kase),
+        write.objectStore('callers').put(caller, kase.id),
+        ...(outcome === undefined ? [] : [write.objectStore('outcomes').delete(outcome)]),
+        write.done,
+      ]);
+      tell();
+    },
     watch: (changed) => {
       const listen = (): void => {
         changed();

@@ -17,6 +17,14 @@ export class DeskBook {
   #callers: Readonly<Record<string, Caller>> = {};
   #outcomes: readonly ForecastOutcome[] = [];
   #unfit = 0;
+  /** The case that was closed last, with its outcome's id: it may have been the wrong key. */
+  #closed:
+    | {
+        readonly kase: DeskCase;
+        readonly caller: Caller;
+        readonly outcome: string | undefined;
+      }
+    | undefined;
   /** Cases on their way into the store: not read from there yet. */
   readonly #underWay = new Set<string>();
 
@@ -100,12 +108,36 @@ export class DeskBook {
     return this.keepCaller(id, { ...this.caller(id), [field]: text });
   }
 
-  /** Takes a case off the desk; the person is forgotten. */
-  async close(id: string, outcome: ForecastOutcome | undefined): Promise<void> {
+  /** True where the case that was closed last can still be put back. */
+  get canReopen(): boolean {
+    return this.#closed !== undefined;
+  }
+
+  /** Takes a case off the desk; the person is forgotten, here once another case is taken up. */
+  async close(kase: DeskCase, outcome: ForecastOutcome | undefined): Promise<void> {
+    const { id } = kase;
+    const caller = this.caller(id);
     await this.#store.close(id, outcome);
+    this.#closed = { kase, caller, outcome: outcome?.id };
     this.#cases.delete(id);
     this.#callers = Object.fromEntries(Object.entries(this.#callers).filter(([one]) => one !== id));
     if (outcome === undefined) return;
     this.#outcomes = [...this.#outcomes.filter((one) => one.id !== outcome.id), outcome];
+  }
+
+  /** Forgets the case that was closed last, and the person. */
+  forgetClosed(): void {
+    this.#closed = undefined;
+  }
+
+  /** Puts the case that was closed last back, and takes its outcome out of the count; gives its id. */
+  async reopen(): Promise<string | undefined> {
+    if (this.#closed === undefined) return undefined;
+    const { kase, caller, outcome } = this.#closed;
+    await this.#store.reopen(kase, caller, outcome);
+    this.#cases.set(kase.id, kase);
+    this.#callers = { ...this.#callers, [kase.id]: caller };
+    this.#outcomes = this.#outcomes.filter(({ id }) => id !== outcome);
+    return kase.id;
   }
 }

@@ -26,6 +26,8 @@ export interface DeskStore {
   readonly keepCaller: (id: string, caller: Caller) => Promise<void>;
   /** Takes a case off the desk: the person is forgotten, the outcome, where there is one, stays. */
   readonly close: (id: string, outcome: ForecastOutcome | undefined) => Promise<void>;
+  /** Puts a closed case back with its person, and takes its outcome, by its id, out again. */
+  readonly reopen: (kase: DeskCase, caller: Caller, outcome: string | undefined) => Promise<void>;
   /** Calls `changed` whenever another desk has changed something. Gives what ends that. */
   readonly watch: (changed: () => void) => () => void;
 }

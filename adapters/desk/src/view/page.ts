@@ -4,7 +4,7 @@
 import { positionOf } from '@keyturn/core';
 import { directionOf } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { keyOf } from '../keys.ts';
+import { besideFigure, keyOf } from '../keys.ts';
 import { calibration } from './calibration.ts';
 import { keyView, numbered } from './key.ts';
 import { nameOf, others, waitOf } from './others.ts';
@@ -39,8 +39,11 @@ function desk(shown: Shown): TemplateResult {
     <section class="card" aria-labelledby="asked" aria-busy=${String(inHand?.isBusy === true)}>
       ${inHand === undefined ? nothing : practice(shown, inHand)} ${notes(shown, inHand)}
       ${inHand === undefined ? empty(shown) : card(shown, inHand)}
-      ${inHand === undefined ? nothing : line(shown)}
-      ${inHand === undefined ? nothing : always(shown, inHand)}
+      ${
+        inHand === undefined
+          ? nothing
+          : html`<div class="reach">${line(shown)} ${always(shown, inHand)}</div>`
+      }
     </section>
     ${inHand === undefined ? nothing : paper(shown, inHand)} ${others(shown)}
   </div>`;
@@ -109,17 +112,24 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
   ): TemplateResult =>
     keyView({
       label,
-      ...(at === '' ? {} : { at }),
+      at,
       isSmall: true,
       press: () => {
         act.command(command);
       },
     });
+  const unanswered = (command: 'dont-know' | 'cannot', label: string): TemplateResult =>
+    small(
+      command,
+      shown.hand.dropping === command ? fill(words.dropTicks, { label }) : label,
+      isFigure ? besideFigure[command] : keyOf[command],
+    );
   return html`<div class="keys row">
     ${
-      kind === 'step' && positionOf(inHand.kase.sitting.case).awaiting === 'answer'
-        ? html`${small('dont-know', speaker.key('dontKnow'), isFigure ? '?' : '0')}
-          ${small('cannot', speaker.key('cannot'), isFigure ? '' : keyOf.cannot)}`
+      kind === 'asking' ||
+      (kind === 'step' && positionOf(inHand.kase.sitting.case).awaiting === 'answer')
+        ? html`${unanswered('dont-know', speaker.key('dontKnow'))}
+          ${unanswered('cannot', speaker.key('cannot'))}`
         : nothing
     }
     ${isAnswered ? small('correct', words.correct) : nothing}
@@ -155,6 +165,7 @@ function empty(shown: Shown): TemplateResult {
       }
     </div>
     ${numbered([
+      ...(shown.canReopen ? [{ label: words.reopen, press: act.reopen }] : []),
       { label: words.practise, press: act.practise },
       ...(shown.others.some(({ kase }) => kase.practice !== null)
         ? []
@@ -243,9 +254,8 @@ function keysHelp({ words, act, hasKeys }: Shown): TemplateResult {
   const rows: readonly (readonly [string, string])[] = [
     ['1 … 9', words.keyNumber],
     ['↵', words.keyTake],
-    [keyOf['dont-know'], words.keyDontKnow],
-    ['?', words.keyDontKnow],
-    [`${keyOf.cannot} ,`, words.keyCannot],
+    [`${keyOf['dont-know']} ${besideFigure['dont-know']}`, words.keyDontKnow],
+    [`${keyOf.cannot} , ${besideFigure.cannot}`, words.keyCannot],
     [keyOf.correct, words.keyCorrect],
     [keyOf.words, words.moreWords],
     [keyOf['send-now'], words.sendNow],

@@ -89,7 +89,7 @@ function spot(shown: Shown, { kase }: InHand): TemplateResult {
               type="button"
               class="fact"
               @click=${() => {
-                act.hand({ asking: check, picked: [], open: null });
+                act.ask(check);
               }}
             >
               <span class="what">${speaker.checkName(check)}</span>
@@ -138,7 +138,7 @@ function printed(
       aria-label=${`${words.correct}: ${speaker.checkName(line.check)}`}
       title=${words.correct}
       @click=${() => {
-        act.hand({ asking: line.check, picked: [], open: null });
+        act.ask(line.check);
       }}
     >
       <span aria-hidden="true">✎</span>
@@ -154,5 +154,6 @@ function fits({ words, speaker }: Shown, { laid }: InHand): TemplateResult | typ
   return html`<section class="fits-best" aria-label=${words.fits}>
     <h3>${words.fits}</h3>
     ${ranking(rendered.faults, speaker)}
+    <p class="hint">${words.barKey}</p>
   </section>`;
 }

@@ -2,7 +2,7 @@
  * What to send: which help, how surely, what it brings, what is said to the caller and to the
  * technician, and when to call back.
  */
-import { positionOf } from '@keyturn/core';
+import { positionOf, type VerdictMessage } from '@keyturn/core';
 import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { helpShares, helpWords, isForFault } from '../case/help.ts';
@@ -62,8 +62,8 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
         <h3>${words.tellCaller}</h3>
         ${isVerdict && stop === undefined ? callerCautions(shown, inHand) : nothing}
         <ul>
-          ${isVerdict ? callerLines(shown, verdict.remedy).map((line) => html`<li>${line}</li>`) : nothing}
-          ${help === 'nothing' ? nothing : html`<li>${words.tellStay}</li>`}
+          ${isVerdict ? callerLines(shown, verdict).map((line) => html`<li>${line}</li>`) : nothing}
+          ${help === 'nothing' || (isVerdict && verdict.waits) ? nothing : html`<li>${words.tellStay}</li>`}
         </ul>
       </section>
     </div>`;
@@ -75,8 +75,7 @@ function lacking({ words }: Shown, { caller }: InHand): TemplateResult | typeof 
   if (unknown.length === 0) return nothing;
   const named = unknown.map((field) => words[field]).join(' · ');
   return html`<p class="lacking">
-    <kbd class="at" aria-hidden="true">${keyOf.caller}</kbd> ${words.who}: ${named}:
-    ${words.notKnown}
+    ${words.lacking} ${named}. <kbd class="at" aria-hidden="true">${keyOf.caller}</kbd>
   </p>`;
 }
 
@@ -102,8 +101,14 @@ function stopBehind({ flow }: Shown, { kase }: InHand, help: string): string | u
   return flow.stops.find(({ id, instead }) => inForce.includes(id) && instead?.send === help)?.id;
 }
 
-function callerLines({ texts }: Shown, remedy: string): readonly string[] {
-  const words = texts.remedies[remedy];
+/** In a caller's words; who may not work on the vehicle is only told how to wait. */
+function callerLines({ texts, speaker }: Shown, verdict: VerdictMessage): readonly string[] {
+  if (verdict.waits) {
+    const [rendered] = speaker.render([verdict]);
+    const sections = rendered?.kind === 'verdict' ? rendered.sections : [];
+    return sections.find(({ id }) => id === 'do')?.lines ?? [];
+  }
+  const words = texts.remedies[verdict.remedy];
   return words?.driver ?? words?.do ?? [];
 }
 
@@ -111,7 +116,7 @@ function callerLines({ texts }: Shown, remedy: string): readonly string[] {
 function callerCautions({ flow, speaker }: Shown, { laid }: InHand): TemplateResult {
   return html`<div class="signs small">
     ${speaker
-      .render(laid.sitting.cautions)
+      .render(laid.strip.cautions)
       .map((one) =>
         one.kind === 'caution'
           ? sign(flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text)

@@ -25,6 +25,8 @@ export interface Hand {
   readonly goesOn: boolean;
   /** True after the first of the two presses that close a case. */
   readonly closing: boolean;
+  /** After the first of the two presses that say so though answers are ticked. */
+  readonly dropping: 'dont-know' | 'cannot' | null;
 }
 
 /** A hand that has begun nothing. */
@@ -35,12 +37,15 @@ export const emptyHand: Hand = {
   help: null,
   goesOn: false,
   closing: false,
+  dropping: null,
 };
 
 /** The hand after what lies over the step is left; else after everything that was begun is. */
 export function leftHand(hand: Hand): Hand {
   const isOver = hand.open !== null || hand.asking !== null;
-  return isOver ? { ...hand, picked: [], asking: null, open: null, closing: false } : emptyHand;
+  return isOver
+    ? { ...hand, picked: [], asking: null, open: null, closing: false, dropping: null }
+    : emptyHand;
 }
 
 /** The case in hand. */
@@ -69,6 +74,8 @@ export interface Actions {
   readonly take: (...inputs: readonly Input[]) => void;
   readonly say: (line: string) => void;
   readonly hand: (change: Partial<Hand>) => void;
+  /** Asks a check out of its turn; what was ticked of it is ticked. */
+  readonly ask: (check: string) => void;
   readonly command: (command: Command) => void;
   readonly choose: (id: string) => void;
   readonly tell: (field: CallerField, text: string) => void;
@@ -77,6 +84,8 @@ export interface Actions {
   readonly later: (minutes: number) => void;
   /** Closes the case, with the cause that somebody confirmed. */
   readonly close: (cause: string | undefined) => void;
+  /** Takes back the case that was closed last. */
+  readonly reopen: () => void;
   readonly practise: () => void;
   readonly fillEvening: () => void;
   readonly go: (screen: Shown['screen']) => void;
@@ -106,6 +115,8 @@ export interface Shown {
   readonly others: readonly Other[];
   readonly outcomes: readonly ForecastOutcome[];
   readonly notices: readonly string[];
+  /** True where the case that was closed last can still be taken back. */
+  readonly canReopen: boolean;
   readonly hand: Hand;
   readonly act: Actions;
 }

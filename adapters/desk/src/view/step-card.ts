@@ -189,15 +189,10 @@ function moreOf(
   { check, id }: { readonly check: string; readonly id: string },
 ): readonly (string | TemplateResult)[] {
   const { hasMoreWords, texts, hand } = shown;
-  const said = texts.checks[check]?.answers?.[id]?.said?.slice(0, 2) ?? [];
+  const [said] = texts.checks[check]?.answers?.[id]?.said ?? [];
   const change = hand.asking === null ? changeOf(shown, inHand, id) : undefined;
   return [
-    ...(hasMoreWords && said.length > 0
-      ? [
-          html`<q class="may-say">${said[0]}</q
-            >${said.slice(1).map((one) => html` · <q class="may-say">${one}</q>`)}`,
-        ]
-      : []),
+    ...(hasMoreWords && said !== undefined ? [html`<q class="may-say">${said}</q>`] : []),
     ...(change === undefined ? [] : [change]),
   ];
 }

@@ -33,6 +33,7 @@ export const keysCss = `
 .key.hold .fill { position: absolute; inset: 0; background: #000; opacity: .45; transform: scaleX(0); transform-origin: left; }
 [dir='rtl'] .key.hold .fill { transform-origin: right; }
 .key.hold.held .fill { transform: scaleX(1); transition: transform .8s linear; }
+.key.low-danger { background: #a83a00; border-color: #a83a00; color: #fff; font-weight: 700; }
 .hint { color: var(--i2); font-size: .9em; }
 .others { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 6.5rem), 1fr)); gap: .6rem; }
 .pad { display: grid; gap: .6rem; max-inline-size: 26rem; }

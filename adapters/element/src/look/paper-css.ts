@@ -64,7 +64,22 @@ button, input, select { font: inherit; color: inherit; letter-spacing: inherit; 
   padding: .5rem 1rem;
   border-block-end: 2px solid var(--i);
 }
-.head h1 { flex: 1 1 8rem; font-weight: 700; line-height: 1.15; }
+.head h1 { flex: 1 1 7rem; font-weight: 700; line-height: 1.15; }
+/* Danger stays within reach of a thumb; where there is little height, text needs it more. */
+@media (min-height: 34rem) {
+  .top {
+    position: sticky;
+    inset-block-start: var(--keyturn-top, 0px);
+    z-index: 1;
+    background: var(--p);
+    max-block-size: calc(100vh - var(--keyturn-top, 0px));
+    max-block-size: calc(100dvh - var(--keyturn-top, 0px));
+    overflow-y: auto;
+  }
+  .page :is(button, input, select, summary, [tabindex]) { scroll-margin-block: calc(var(--keyturn-top, 0px) + 6.5rem) 1rem; }
+  .top :is(button, select) { scroll-margin-block: 0; }
+  .foot .low-danger { display: none; }
+}
 .head-key {
   min-block-size: 48px;
   min-inline-size: 48px;

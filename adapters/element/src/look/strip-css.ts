@@ -61,6 +61,7 @@ export const stripCss = `
 .bar .before { fill: var(--i); }
 .verdict { margin-block: 1rem .5rem; padding: .9rem 1rem; border: 3px solid var(--i); background: var(--p2); }
 .verdict h2 { font-weight: 700; font-size: 1.3em; line-height: 1.2; }
+.verdict .signs { display: grid; gap: .6rem; margin-block: .9rem; }
 .verdict .strength { margin-block-start: .35rem; }
 .verdict h3, .numbers h3 { font-weight: 700; margin-block-start: .9rem; }
 .verdict li, .numbers li { padding-inline-start: 1.1rem; position: relative; margin-block-start: .25rem; }

@@ -1,6 +1,7 @@
 /**
  * The card below the strip: the step in hand, its cautions first, and its answer keys.
  */
+import type { CautionMessage } from '@keyturn/core';
 import type { Rendered } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { askAgain } from '../case/ask-again.ts';
@@ -69,7 +70,7 @@ function note(one: Rendered, speaker: Shown['speaker']): TemplateResult | typeof
  */
 function cautions(shown: Shown): readonly (TemplateResult | typeof nothing)[] {
   const { sitting, speaker, chart, now, position } = shown;
-  const said = speaker.render(sitting.cautions);
+  const said = speaker.render(sitting.cautions.filter((one) => !isInVerdict(one, shown)));
   const known = new Set(sitting.cautions.map(({ caution }) => caution));
   const lacking = now.filter(
     (one) =>
@@ -83,6 +84,14 @@ function cautions(shown: Shown): readonly (TemplateResult | typeof nothing)[] {
       ? sign(chart.flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text)
       : nothing,
   );
+}
+
+/** True for a caution that stands in the verdict just above, before what to do. */
+function isInVerdict({ caution }: CautionMessage, { strip, position, chart }: Shown): boolean {
+  const isDoing =
+    position.awaiting === 'nothing' ||
+    (position.awaiting === 'answer' && chart.flow.checks[position.check]?.form.kind === 'work');
+  return isDoing && strip.cautions.some((one) => one.caution === caution);
 }
 
 /** The step in hand, by what the case waits for. */
@@ -119,8 +128,8 @@ function step(shown: Shown): TemplateResult {
     case 'answer': {
       const question = now.find((one) => one.kind === 'question');
       if (question === undefined) return heading('');
-      const probes = picture(shown.pictures.probes);
-      return html`${heading(question.text)} ${howTo(question.how, texts.howTo)} ${probes}
+      const meter = picture(shown.pictures.meter);
+      return html`${heading(question.text)} ${howTo(question.how, texts.howTo)} ${meter}
       ${answerKeys(shown, question, (value) => {
         act.take({ type: 'answers', answers: [{ check: question.check, value }] });
       })}
@@ -241,5 +250,16 @@ function correction(shown: Shown, check: string): TemplateResult {
     ${answerKeys(shown, question, (value) => {
       act.take({ type: 'correction', answers: [{ check, value }] });
     })}
-    <div class="others">${leave}</div>`;
+    <div class="others">
+      <button
+        type="button"
+        class="key small"
+        @click=${() => {
+          act.take({ type: 'unanswered', check, talk: 'dont-know' });
+        }}
+      >
+        <span class="label">${speaker.key('dontKnow')}</span>
+      </button>
+      ${leave}
+    </div>`;
 }

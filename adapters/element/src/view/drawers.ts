@@ -19,17 +19,19 @@ export function head(shown: Shown): TemplateResult {
     >
       ${label}
     </button>`;
-  return html`<header class="head">
+  return html`<div class="top">
+    <header class="head">
       <h1>${flowTexts.name}</h1>
       ${toggle('danger', texts.danger)} ${toggle('more', texts.menu)}
     </header>
     <div id="drawer">
       ${hand.open === 'danger' ? danger(shown) : hand.open === 'more' ? more(shown) : nothing}
-    </div>`;
+    </div>
+  </div>`;
 }
 
 function danger({ chart, flowTexts, texts, act }: Shown): TemplateResult {
-  return html`<section class="drawer" aria-label=${texts.dangerAsk}>
+  return html`<section class="drawer" tabindex="-1" aria-label=${texts.dangerAsk}>
     <h2>${texts.dangerAsk}</h2>
     <div class="keys">
       ${Object.keys(chart.flow.interrupts).map(
@@ -86,7 +88,7 @@ function more(shown: Shown): TemplateResult {
   </section>`;
 }
 
-/** The foot: own words, typed or spoken, and a step back. */
+/** The foot: own words, typed or spoken, a step back, and danger where the head scrolls away. */
 export function foot({ texts, act, hand, sitting }: Shown): TemplateResult {
   const send = (event: Event): void => {
     event.preventDefault();
@@ -120,6 +122,15 @@ export function foot({ texts, act, hand, sitting }: Shown): TemplateResult {
         }}
       >
         ${texts.back}
+      </button>
+      <button
+        type="button"
+        class="key small low-danger"
+        @click=${() => {
+          act.hand({ open: 'danger', armed: null });
+        }}
+      >
+        ${texts.danger}
       </button>
       ${
         act.speakIn === undefined

@@ -7,6 +7,7 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 /** What can be drawn; loaded only after the words. */
 export interface Pictures {
   readonly drawProbes: (probes: NonNullable<CircuitView['probes']>, how: DrawingOptions) => string;
+  readonly drawClamp: (how: DrawingOptions) => string;
   readonly drawCircuit: (view: CircuitView, how: DrawingOptions) => string;
 }
 

@@ -10,6 +10,9 @@ import { html, nothing, svg, type SVGTemplateResult, type TemplateResult } from 
 const width = 260;
 const axis = 22;
 
+/** What a letter of a label is wide. */
+const letter = 5.6;
+
 /** Two standard uncertainties: the true value is in there 19 times out of 20. */
 const coverage = 2;
 
@@ -42,15 +45,22 @@ type At = (value: number) => number;
 
 function bands({ bounds, band, bands: ids }: ReadingMessage, labels: readonly string[], at: At) {
   const edges = [0, ...bounds.map(({ low, high }) => at((low + high) / 2)), width];
-  return ids.map((id, index): SVGTemplateResult => {
+  const drawn = ids.map((id, index) => {
     const [x, end] = [edges[index] ?? 0, edges[index + 1] ?? width];
     const label = labels[index] ?? '';
-    const isHere = id === band;
-    // A label that does not fit says nothing; the text beside the ruler says it whole.
-    const fits = label.length * 5.6 < end - x - 10;
+    const half = (label.length * letter) / 2;
+    const middle = Math.min(width - half, Math.max(half, (x + end) / 2));
+    return { x, end, label, half, middle, isHere: id === band };
+  });
+  const here = drawn.find(({ isHere }) => isHere);
+  return drawn.map((one, index): SVGTemplateResult => {
+    const { x, end, label, half, middle, isHere } = one;
+    // The band of the figure is always named; another where it has room beside that.
+    const isFree = here === undefined || Math.abs(middle - here.middle) > half + here.half + 5;
+    const isNamed = isHere || (isFree && 2 * half < end - x - 10);
     return svg`<rect class=${isHere ? 'band here' : index % 2 === 0 ? 'band' : 'band odd'}
         x=${x} width=${Math.max(0, end - x)} y=${axis} height="9" />
-      ${fits ? svg`<text class=${isHere ? 'label here' : 'label'} x=${(x + end) / 2} y="8" text-anchor="middle">${label}</text>` : nothing}`;
+      ${isNamed ? svg`<text class=${isHere ? 'label here' : 'label'} x=${middle} y="8" text-anchor="middle">${label}</text>` : nothing}`;
   });
 }
 

@@ -61,7 +61,11 @@ export interface Shown {
   readonly notices: readonly string[];
   readonly hand: Hand;
   /** The pictures of the step in hand, as SVG text, once they can be drawn. */
-  readonly pictures: { readonly probes?: string; readonly circuit?: string };
+  readonly pictures: {
+    /** Where the leads go, or how the clamp meter is held. */
+    readonly meter?: string;
+    readonly circuit?: string;
+  };
   /** The time of the clock, in milliseconds of the epoch. */
   readonly clock: number;
   readonly act: Actions;

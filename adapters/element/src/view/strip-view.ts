@@ -4,9 +4,11 @@
 import type { StripLine } from '@keyturn/core';
 import type { Rendered, Speaker } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { pickedBefore } from '../case/picked-before.ts';
 import { picture } from './pictures.ts';
 import { ranking } from './ranking.ts';
 import { ruler } from './ruler.ts';
+import { sign } from './sign.ts';
 import { fill, type Shown } from './shown.ts';
 
 /** Prints the strip; nothing before the first finding. */
@@ -42,7 +44,7 @@ function circuit({ pictures, speaker }: Shown): TemplateResult | typeof nothing 
 }
 
 function printed(line: StripLine, number: number, shown: Shown): TemplateResult {
-  const { act, texts, hand } = shown;
+  const { act, texts, hand, sitting } = shown;
   const isCorrecting = hand.correcting === line.check;
   return html`<li class=${isCorrecting ? 'line correcting' : 'line'}>
     <span class="number" aria-hidden="true">${String(number).padStart(2, '0')}</span>
@@ -53,7 +55,8 @@ function printed(line: StripLine, number: number, shown: Shown): TemplateResult 
       aria-label=${`${texts.correct}: ${shown.speaker.checkName(line.check)}`}
       title=${texts.correct}
       @click=${() => {
-        act.hand({ correcting: line.check, figure: '', picked: [], open: null });
+        const picked = pickedBefore(sitting.case, line.check);
+        act.hand({ correcting: line.check, figure: '', picked, open: null });
       }}
     >
       <span aria-hidden="true">✎</span>
@@ -83,14 +86,31 @@ function rankingNow(shown: Shown): TemplateResult | typeof nothing {
   </details>`;
 }
 
-function verdict({ strip, speaker, texts }: Shown): TemplateResult | typeof nothing {
+function verdict(shown: Shown): TemplateResult | typeof nothing {
+  const { strip, speaker, texts } = shown;
   const [rendered] = strip.verdict === null ? [] : speaker.render([strip.verdict]);
   if (rendered?.kind !== 'verdict') return nothing;
   return html`<section class="verdict" aria-label=${texts.verdict}>
     <h2 tabindex="-1">${rendered.title}</h2>
     <p class="strength">${rendered.strength}</p>
-    ${sections(rendered.sections)}
+    ${rendered.sections.map((section) =>
+      section.id === 'do' ? html`${signs(shown)} ${sections([section])}` : sections([section]),
+    )}
   </section>`;
+}
+
+/** What can hurt, before what to do. */
+function signs({ strip, speaker, chart }: Shown): TemplateResult | typeof nothing {
+  if (strip.cautions.length === 0) return nothing;
+  return html`<div class="signs">
+    ${speaker
+      .render(strip.cautions)
+      .map((one) =>
+        one.kind === 'caution'
+          ? sign(chart.flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text)
+          : nothing,
+      )}
+  </div>`;
 }
 
 /** Headings with the lines under them. */

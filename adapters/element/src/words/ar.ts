@@ -27,7 +27,7 @@ export const ar: PageWords = {
   verdict: 'النتيجة',
   timeLeft: 'الوقت المتبقي',
   language: 'اللغة',
-  person: 'اطلب شخصًا',
+  person: 'تحدّث إلى شخص',
   stop: 'توقّف هنا الآن',
   clear: 'احذف هذه الحالة من هذا الجهاز',
   clearSure: 'احذفها فعلًا: لن يبقى منها شيء',

@@ -27,7 +27,7 @@ export const de: PageWords = {
   verdict: 'Befund',
   timeLeft: 'Verbleibende Zeit',
   language: 'Sprache',
-  person: 'Nach einem Menschen fragen',
+  person: 'Mit jemandem persönlich sprechen',
   stop: 'Hier vorerst aufhören',
   clear: 'Diesen Fall von diesem Gerät löschen',
   clearSure: 'Wirklich löschen: nichts davon bleibt',

@@ -25,7 +25,7 @@ export const en = {
   verdict: 'Verdict',
   timeLeft: 'Time left',
   language: 'Language',
-  person: 'Ask for a person',
+  person: 'Talk to a person',
   stop: 'Stop here for now',
   clear: 'Clear this case from this device',
   clearSure: 'Really clear it: nothing of it stays',

@@ -27,7 +27,7 @@ export const es: PageWords = {
   verdict: 'Veredicto',
   timeLeft: 'Tiempo restante',
   language: 'Idioma',
-  person: 'Pedir una persona',
+  person: 'Hablar con una persona',
   stop: 'Parar aquí por ahora',
   clear: 'Borrar este caso de este dispositivo',
   clearSure: 'Borrarlo de verdad: no queda nada',

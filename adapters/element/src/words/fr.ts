@@ -27,7 +27,7 @@ export const fr: PageWords = {
   verdict: 'Verdict',
   timeLeft: 'Temps restant',
   language: 'Langue',
-  person: 'Demander une personne',
+  person: 'Parler à quelqu’un',
   stop: 'S’arrêter ici pour l’instant',
   clear: 'Effacer ce dossier de cet appareil',
   clearSure: 'Effacer vraiment : il n’en reste rien',

@@ -27,7 +27,7 @@ export const pl: PageWords = {
   verdict: 'Orzeczenie',
   timeLeft: 'Pozostały czas',
   language: 'Język',
-  person: 'Poproś o człowieka',
+  person: 'Porozmawiaj z człowiekiem',
   stop: 'Na razie przerwij',
   clear: 'Usuń tę sprawę z tego urządzenia',
   clearSure: 'Naprawdę usuń: nic nie zostanie',

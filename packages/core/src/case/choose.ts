@@ -17,14 +17,11 @@ import { planOf, type PlannedCheck } from './plan.ts';
 import { covers, hasKit } from './possible.ts';
 import { outcomeOf, provesRepair } from './repair-proof.ts';
 import type { CaseState, Next } from './state.ts';
-import { leadingFault, remedyFor, sendFor } from './verdict.ts';
+import { leadingFault, nobody, remedyFor, sendFor } from './verdict.ts';
 import { minutesOf, mostTelling, planFrom, weigh, type WeighedCase } from './worth.ts';
 
 /** A leading fault this likely that can no longer be proved ends the questions. */
 const likelyEnough = 0.95;
-
-/** What is sent where the caller needs no help. */
-const nobody = 'nothing';
 
 /** A dispatcher does not reckon with answers less likely than this. */
 const leastLikely = 0.03;

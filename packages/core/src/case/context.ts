@@ -99,8 +99,9 @@ export const contextFields: Readonly<Record<string, ContextField>> = {
   // What was paid for it, in minor units of the shop's currency, and whether the old unit was brought.
   'sale.price': number('1', 0, 1e12),
   'sale.oldUnit': one('returned', 'owed'),
-  // A finished no-start case of the vehicle, by its code or its file.
+  // A finished no-start case of the vehicle, by its code or its file, and when it was measured.
   case: text,
+  'vehicle.measured': text,
   temperature: number('Cel', -60, 70),
   coldest: number('Cel', -60, 70),
   kit: {

@@ -6,14 +6,14 @@ import { certain, checksOf, type Finding } from '../flow/condition.ts';
 import { fieldsFilled } from '../flow/fields-filled.ts';
 import type { Check, DecisionLine, Flow } from '../flow/flow.ts';
 import { optionsOf } from '../flow/options-of.ts';
-import { looksLikeDay } from '../policy/calendar.ts';
 import { refundOf, type Refund } from '../policy/refund.ts';
 import { shopDay } from '../policy/term.ts';
 import { assess } from './assessment.ts';
 import { findingsWith, likeliest } from './findings.ts';
 import { judge, lineOf } from './judge.ts';
 import type { DecisionMessage, OtherDecision } from './message.ts';
-import { isReading, isSaid, type CaseState } from './state.ts';
+import { saleDay } from './sale-day.ts';
+import type { CaseState } from './state.ts';
 
 /** The decision on a case as it stands. No side effects. */
 export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
@@ -106,12 +106,4 @@ function refundBy(flow: Flow, state: CaseState, { pays }: DecisionLine): Refund 
     day: shopDay(policy, state.opened),
     isDepositHeld: context['sale.oldUnit'] === 'owed',
   });
-}
-
-/** The day of the sale, where a check was answered with one. */
-function saleDay(flow: Flow, state: CaseState): string | undefined {
-  const date = Object.values(flow.checks).find(({ form }) => form.kind === 'date');
-  const answer = date === undefined ? undefined : state.answers[date.id]?.findLast(isSaid);
-  if (!isSaid(answer) || isReading(answer)) return undefined;
-  return answer.find(looksLikeDay);
 }

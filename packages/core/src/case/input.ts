@@ -29,6 +29,12 @@ export type Input =
   | { readonly type: 'answers'; readonly answers: readonly AnswerInput[] }
   /** An earlier answer was wrong. */
   | { readonly type: 'correction'; readonly answers: readonly AnswerInput[] }
+  /** A check that need not be in hand is not known or cannot be done; an answer to it is taken back. */
+  | {
+      readonly type: 'unanswered';
+      readonly check: string;
+      readonly talk: 'dont-know' | 'cannot';
+    }
   | { readonly type: 'talk'; readonly talk: Talk }
   /** The cautions in hand have been read, and it is safe to go on. */
   | { readonly type: 'confirm' }
@@ -67,6 +73,11 @@ const answers = z.array(answer).check(z.minLength(1), z.maxLength(40));
 export const inputSchema: z.ZodMiniType<Input> = z.union([
   z.strictObject({ type: z.literal('answers'), answers }),
   z.strictObject({ type: z.literal('correction'), answers }),
+  z.strictObject({
+    type: z.literal('unanswered'),
+    check: z.string().check(z.maxLength(80)),
+    talk: z.enum(['dont-know', 'cannot']),
+  }),
   z.strictObject({
     type: z.literal('talk'),
     talk: z.enum(['dont-know', 'cannot', 'why', 'numbers', 'back', 'repeat', 'person', 'stop']),

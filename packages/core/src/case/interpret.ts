@@ -48,6 +48,8 @@ export function interpret(
     case 'answers':
     case 'correction':
       return answerEvents(flow, kase.state, { at, input });
+    case 'unanswered':
+      return unansweredEvents(flow, kase.state, { ...input, at });
     case 'talk':
       return talkEvents(kase.state, position, { at, talk: input.talk });
     case 'confirm': {
@@ -87,6 +89,7 @@ function reopens(flow: Flow, input: Input): boolean {
   return (
     (input.type === 'answers' && flow.decisions.length > 0) ||
     input.type === 'correction' ||
+    input.type === 'unanswered' ||
     input.type === 'context' ||
     input.type === 'interrupt' ||
     (input.type === 'talk' && input.talk === 'back')
@@ -117,8 +120,27 @@ function talkEvents(
   }
   if (talk !== 'dont-know' && talk !== 'cannot') return { type: 'events', events: [] };
   if (!('check' in position)) return refuse('closed', talk);
-  const answer = talk === 'dont-know' ? 'unknown' : 'cannot';
-  return events({ type: 'answered', at, check: position.check, answer });
+  return events({ type: 'answered', at, check: position.check, answer: answerOf(talk) });
+}
+
+function answerOf(talk: 'dont-know' | 'cannot'): 'unknown' | 'cannot' {
+  return talk === 'dont-know' ? 'unknown' : 'cannot';
+}
+
+function unansweredEvents(
+  flow: Flow,
+  state: CaseState,
+  given: { readonly at: string; readonly check: string; readonly talk: 'dont-know' | 'cannot' },
+): Interpretation {
+  const { at, check, talk } = given;
+  if (flow.checks[check] === undefined) {
+    return refuse('unknown-check', check, { possible: Object.keys(flow.checks) });
+  }
+  if (state.verdict === null && isAfterVerdict(flow, check)) {
+    return refuse('too-early', check, { check });
+  }
+  const type = latestAnswer(state, check) === undefined ? 'answered' : 'corrected';
+  return events({ type, at, check, answer: answerOf(talk) });
 }
 
 function answerEvents(

@@ -176,13 +176,15 @@ export interface VerdictMessage {
   readonly send: string;
   /** Where two faults are likelier together than anything else: the other, to be put right next. */
   readonly also?: { readonly fault: string; readonly remedy: string; readonly probability: number };
+  /** True where a hard stop forbids all work on the vehicle: whoever is there waits for help. */
+  readonly waits: boolean;
   readonly licensed: boolean;
   readonly roots: readonly string[];
   /** The findings that prove it, as check and answer; empty unless proved. */
   readonly proof: readonly (readonly [check: string, answer: string])[];
   /** Checks that would prove it, and the kit that they need and the case lacks. */
   readonly settle: readonly { readonly check: string; readonly lacks: readonly string[] }[];
-  /** The hard stops in force. */
+  /** The hard stops in force, but for those that only leave out checks beside the point. */
   readonly stops: readonly string[];
 }
 

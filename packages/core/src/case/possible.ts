@@ -20,6 +20,19 @@ export function wayToAsk(check: Check, stops: readonly Stop[]): 'do' | 'remember
   return against.every((stop) => stop.remembered.includes(check.id)) ? 'remember' : 'never';
 }
 
+/** True where the stops in force leave somebody on the spot any work of the flow. */
+export function mayWork({ checks }: Flow, stops: readonly Stop[]): boolean {
+  const work = Object.values(checks).filter(({ form }) => form.kind === 'work');
+  return work.length === 0 || work.some((check) => wayToAsk(check, stops) === 'do');
+}
+
+/** What the stops in force forbid wherever it is done: `boost`, `held-start`. */
+export function forbiddenActivities(stops: readonly Stop[]): readonly string[] {
+  return stops.flatMap(({ forbids }) =>
+    forbids.flatMap((cover) => (cover.at || cover.checks ? [] : (cover.does ?? []))),
+  );
+}
+
 /** The kit that a check needs and the case lacks. */
 export function lackingKit(flow: Flow, check: Check, state: CaseState): readonly string[] {
   const has = kitOf(flow, state);

@@ -51,7 +51,7 @@ function unsettled(flow: Flow, state: CaseState, check: string): CaseState {
   const { diagnosing } = planOf(flow);
   if (state.verdict === null || isActedOn(flow, state) || hasStarted(flow, state)) return state;
   return diagnosing.some((planned) => planned.check.id === check)
-    ? { ...state, verdict: null }
+    ? { ...state, verdict: null, outcome: null }
     : state;
 }
 

@@ -4,10 +4,16 @@
  */
 import type { Chart } from '../chart/compile.ts';
 import type { Case } from './case.ts';
-import type { NotedMessage, NumbersMessage, ReadingMessage, VerdictMessage } from './message.ts';
+import type {
+  CautionMessage,
+  NotedMessage,
+  NumbersMessage,
+  ReadingMessage,
+  VerdictMessage,
+} from './message.ts';
 import { planOf } from './plan.ts';
 import { isReading, isSaid } from './state.ts';
-import { notedMessage } from './tell.ts';
+import { cautionsOfVerdict, notedMessage } from './tell.ts';
 import { lossesOf, readingMessage } from './tell-reading.ts';
 
 /** One printed finding. */
@@ -20,6 +26,8 @@ export interface StripLine {
 export interface Strip {
   readonly findings: readonly StripLine[];
   readonly verdict: VerdictMessage | null;
+  /** What can hurt in doing what the verdict says. */
+  readonly cautions: readonly CautionMessage[];
   /** Where the missing volts are. */
   readonly losses: NumbersMessage['losses'];
   readonly proving: readonly StripLine[];
@@ -37,6 +45,7 @@ export function stripOf({ flow }: Pick<Chart, 'flow'>, { state }: Case): Strip {
   return {
     findings: lines.filter(({ check }) => !later.has(check)),
     verdict: state.verdict,
+    cautions: cautionsOfVerdict(flow, state),
     losses: lossesOf(flow, state),
     proving: lines.filter(({ check }) => later.has(check)),
   };

@@ -2,7 +2,7 @@
  * What a turn has to say, from the case before it, its events and the case after it.
  */
 import type { Chart } from '../chart/compile.ts';
-import type { Check, Flow } from '../flow/flow.ts';
+import type { Caution, Check, Fault, Flow, Stop } from '../flow/flow.ts';
 import { optionsOf } from '../flow/options-of.ts';
 import { assess } from './assessment.ts';
 import { rankWith } from './belief.ts';
@@ -25,6 +25,7 @@ import { isDoubted } from './doubt.ts';
 import { weightsMessage } from './explain.ts';
 import { makerLimit } from './part-limits.ts';
 import { positionOf } from './position.ts';
+import { forbiddenActivities, mayWork } from './possible.ts';
 import { reckonWorth } from './reckon.ts';
 import { isReading, isSaid, type CaseState } from './state.ts';
 import { expectedOf, readingMessage, scaleBound } from './tell-reading.ts';
@@ -82,8 +83,8 @@ export function tellPosition(chart: Chart, kase: Case, before?: Case): readonly 
   const { state } = kase;
   const messages: Message[] = [];
   if (state.verdict !== null && state.verdict !== before?.state.verdict) {
-    const cautions = cautionsWithVerdict(flow, state, state.verdict.fault);
-    messages.push(state.verdict, ...cautions.flatMap((id) => cautionMessage(flow, id)));
+    // What can hurt comes before what to do.
+    messages.push(...cautionsOfVerdict(flow, state), state.verdict);
   }
   if (state.decision !== null && state.decision !== before?.state.decision) {
     messages.push(state.decision);
@@ -126,14 +127,41 @@ export function tellPosition(chart: Chart, kase: Case, before?: Case): readonly 
   return messages;
 }
 
-/** The cautions of a fault's remedy, and those that hold whatever is done next. */
-function cautionsWithVerdict(flow: Flow, state: CaseState, fault: string): readonly string[] {
-  const { known } = assess(flow, state).findings;
+/**
+ * The cautions of a verdict: those that hold whatever is done next, and, where whoever is there may
+ * do the work, those of the fault, but for what the stops in force forbid anyhow.
+ */
+export function cautionsOfVerdict(flow: Flow, state: CaseState): readonly CautionMessage[] {
+  const fault = flow.faults[state.verdict?.fault ?? ''];
+  if (fault === undefined) return [];
+  const { findings, stops } = assess(flow, state);
   const general = Object.values(flow.cautions)
     .filter(({ before }) => before.some((cover) => Object.keys(cover).length === 0))
-    .filter(({ id, when }) => !state.cautioned.includes(id) && when && holds(when, known) === true)
+    .filter(
+      ({ id, when }) =>
+        !state.cautioned.includes(id) && when && holds(when, findings.known) === true,
+    )
     .map(({ id }) => id);
-  return [...new Set([...general, ...(flow.faults[fault]?.cautions ?? [])])];
+  const ofWork = mayWork(flow, stops)
+    ? fault.cautions.filter((id) => !isBeforePassedOver(flow.cautions[id], fault, stops))
+    : [];
+  return [...new Set([...general, ...ofWork])].flatMap((id) => cautionMessage(flow, id));
+}
+
+/** True for a caution said only before what the stops forbid, such as a remedy that was passed over. */
+function isBeforePassedOver(
+  caution: Caution | undefined,
+  { remedies }: Fault,
+  stops: readonly Stop[],
+): boolean {
+  const before = caution?.before ?? [];
+  if (before.some(({ does, at, checks }) => !does || at || checks)) return false;
+  const activities = before.flatMap(({ does }) => does ?? []);
+  const forbidden = forbiddenActivities(stops);
+  return (
+    activities.every((activity) => forbidden.includes(activity)) &&
+    remedies.some(({ does }) => does.some((activity) => activities.includes(activity)))
+  );
 }
 
 /** What each outcome of the check in hand would mean. */

@@ -496,6 +496,20 @@ describe('going back', () => {
 });
 
 describe('a correction', () => {
+  test.each([
+    ['dont-know', 'unknown'],
+    ['cannot', 'cannot'],
+  ] as const)('may take an answer back: %s', (talk, answer) => {
+    const step = take(clutchDown(), { type: 'unanswered', check: 'clutch', talk });
+    expect(step.case.state.answers['clutch']).toEqual([answer]);
+    expect(step.messages).toContainEqual({ kind: 'noted', check: 'clutch', answer: [] });
+  });
+
+  test('of a check that nobody knows is refused', () => {
+    const step = take(clutchDown(), { type: 'unanswered', check: 'colour', talk: 'dont-know' });
+    expect(step.messages).toMatchObject([{ kind: 'refused', code: 'unknown-check' }]);
+  });
+
   const clutchDown = (): Step =>
     take(
       open({ kit: [] }),

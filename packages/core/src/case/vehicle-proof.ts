@@ -5,7 +5,9 @@ import { holds } from '../flow/condition.ts';
 import type { Flow } from '../flow/flow.ts';
 import type { SoldPart } from '../policy/policy.ts';
 import { assess } from './assessment.ts';
-import type { CaseState } from './state.ts';
+import type { AnswerInput } from './input.ts';
+import { soldNotBefore } from './sale-day.ts';
+import { isReading, isSaid, type CaseState } from './state.ts';
 
 /** The answers of the check `vehicle-proof` of a return. */
 export type VehicleProof = 'against-part' | 'points-elsewhere' | 'incomplete';
@@ -28,4 +30,19 @@ export function vehicleProof(flow: Flow, state: CaseState, part: SoldPart): Vehi
   }
   const isAgainst = against !== undefined && holds(against, known) === true;
   return isAgainst ? 'against-part' : 'incomplete';
+}
+
+/**
+ * What the check `vehicle-proof` of a return is answered with once the day of the sale shows that the
+ * vehicle (`vehicle.measured` of the context) was measured before the part was in it; undefined
+ * where nothing speaks against the answer given.
+ */
+export function proofBeforeSale(flow: Flow, state: CaseState): AnswerInput | undefined {
+  const check = 'vehicle-proof';
+  const measured = state.context['vehicle.measured'];
+  const answer = state.answers[check]?.at(-1);
+  if (typeof measured !== 'string' || !isSaid(answer) || isReading(answer)) return undefined;
+  const said: VehicleProof = 'incomplete';
+  if (answer.includes(said) || soldNotBefore(flow, state, measured) === undefined) return undefined;
+  return { check, value: [said] };
 }

@@ -7,11 +7,14 @@ import { assess, type Assessment } from './assessment.ts';
 import { leadingPair } from './belief.ts';
 import { likeliest } from './findings.ts';
 import type { Strength, VerdictMessage } from './message.ts';
-import { bearsOn, lackingKit } from './possible.ts';
+import { bearsOn, forbiddenActivities, lackingKit, mayWork } from './possible.ts';
 import type { CaseState } from './state.ts';
 
 /** An unproved fault is likely when it is likelier than all others together; else the case is open. */
 const likelyFrom = 0.5;
+
+/** What is sent where the caller needs no help. */
+export const nobody = 'nothing';
 
 /** How many faults of the ranking a verdict carries. */
 const rankedFaults = 8;
@@ -19,7 +22,7 @@ const rankedFaults = 8;
 /** The verdict on a case as it stands. No side effects. */
 export function verdictOf(flow: Flow, state: CaseState): VerdictMessage {
   const assessment = assess(flow, state);
-  const { ranking, findings, stops, proved } = assessment;
+  const { ranking, findings, proved } = assessment;
   const fault = proved[0] ?? leadingFault(flow, ranking);
   const probability = ranking.find(([id]) => id === fault.id)?.[1] ?? 0;
   const strength = strengthOf(fault, probability, proved.length > 0);
@@ -39,7 +42,7 @@ export function verdictOf(flow: Flow, state: CaseState): VerdictMessage {
       .map(({ id }) => id),
     proof: proved.length > 0 ? proofOf(fault, assessment) : [],
     settle: proved.length > 0 ? [] : settling(flow, fault, { state, assessment }),
-    stops: stops.map(({ id }) => id),
+    stops: toldStops(flow, assessment),
   };
 }
 
@@ -89,9 +92,7 @@ function isStrongEnough(
  */
 function remedyOf(judged: Judged, assessment: Assessment): Remedy | undefined {
   const { known } = assessment.findings;
-  const forbidden = assessment.stops.flatMap(({ forbids }) =>
-    forbids.flatMap((cover) => (cover.at || cover.checks ? [] : (cover.does ?? []))),
-  );
+  const forbidden = forbiddenActivities(assessment.stops);
   const allowed = judged.fault.remedies.filter(
     ({ remedy, does, from }) =>
       !does.some((activity) => forbidden.includes(activity)) &&
@@ -120,19 +121,44 @@ export function withPresentRemedy(
 ): VerdictMessage {
   const fault = flow.faults[verdict.fault];
   const assessment = assess(flow, state);
-  const stops = assessment.stops.map(({ id }) => id);
-  if (fault === undefined || stops.join() === verdict.stops.join()) return verdict;
+  if (fault === undefined) return verdict;
+  const stops = toldStops(flow, assessment);
+  if (stops.join() === verdict.stops.join()) return verdict;
   return { ...verdict, ...helpFor({ flow, fault, strength: verdict.strength }, assessment), stops };
 }
 
-function helpFor(judged: Judged, assessment: Assessment): Pick<VerdictMessage, 'remedy' | 'send'> {
-  const instead = assessment.stops.find((stop) => stop.instead !== undefined)?.instead;
-  return (
-    instead ?? {
-      remedy: remedyFor(judged, assessment),
-      send: sendFor(judged, assessment),
-    }
-  );
+function helpFor(
+  judged: Judged,
+  assessment: Assessment,
+): Pick<VerdictMessage, 'remedy' | 'send' | 'waits'> {
+  const { stops } = assessment;
+  const instead = stops.find((stop) => stop.instead !== undefined)?.instead;
+  // What is done instead is meant for whoever is there.
+  if (instead !== undefined) return { ...instead, waits: false };
+  const send = sendFor(judged, assessment);
+  return {
+    remedy: remedyFor(judged, assessment),
+    send,
+    waits: send !== nobody && !mayWork(judged.flow, stops),
+  };
+}
+
+/** A fault less likely than this is no reason to speak of a check that was left out. */
+const worthMention = 0.1;
+
+/** The stops that bind whatever is done now, and those that leave out what a likely fault hangs on. */
+function toldStops(flow: Flow, { stops, ranking }: Assessment): readonly string[] {
+  const hanging = ranking
+    .filter(([, share]) => share >= worthMention)
+    .flatMap(([id]) => flow.faults[id]?.proofs ?? [])
+    .flatMap(checksOf);
+  return stops
+    .filter(({ forbids }) =>
+      forbids.some(
+        ({ checks }) => checks === undefined || checks.some((check) => hanging.includes(check)),
+      ),
+    )
+    .map(({ id }) => id);
 }
 
 /** The other fault of the pair that leads, and what it asks for. */

@@ -1,7 +1,7 @@
 /**
  * What the pictures show of a case: the circuit with what was measured, and the present leads. Pure.
  */
-import { isReading, positionOf, type Case, type Chart } from '@keyturn/core';
+import { isReading, positionOf, type Case, type Chart, type Check } from '@keyturn/core';
 import type { CircuitVehicle } from './circuit.ts';
 import type { CircuitFinding, CircuitView, Probes } from './draw-circuit.ts';
 
@@ -9,6 +9,21 @@ import type { CircuitFinding, CircuitView, Probes } from './draw-circuit.ts';
 export function probesInHand(chart: Chart, kase: Case): Probes | undefined {
   const position = positionOf(kase);
   return position.awaiting === 'answer' ? chart.flow.checks[position.check]?.probes : undefined;
+}
+
+/** True where the check in hand is read with a clamp meter, which has to be held rightly. */
+export function isClampInHand(chart: Chart, kase: Case): boolean {
+  const position = positionOf(kase);
+  return position.awaiting === 'answer' && isReadWithClamp(chart.flow.checks[position.check]);
+}
+
+/** True for a current that is read without a lead, with a clamp meter. */
+export function isReadWithClamp(check: Check | undefined): boolean {
+  return (
+    check?.form.kind === 'reading' &&
+    check.form.unit === 'A' &&
+    check.needs.flat().includes('clamp-meter')
+  );
 }
 
 /** The start circuit of a case: what is known of it, what was measured, and the suspect. */

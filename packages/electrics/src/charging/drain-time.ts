@@ -41,7 +41,7 @@ const longestD = 365;
 const hoursInDay = 24;
 
 const source = computed(
-  'trade chart of battery power (TM 5-1185 to -18 Cel) against engine need; starting limit temperature by a university course; self-discharge by TM 9-6140-200-14, its slow end common practice; straight-line loss of power with charge, and 40 % to be counted on, are common practice',
+  'trade chart of battery power (TM 5-1185 to -18 °C) against engine need; starting limit temperature by a university course; self-discharge by TM 9-6140-200-14, its slow end common practice; straight-line loss of power with charge, and 40 % to be counted on, are common practice',
 );
 
 function requireWithin(name: string, value: number, [low, high]: readonly [number, number]): void {

@@ -135,7 +135,7 @@ describe('into cast aluminium no torque exceeds the published one', () => {
     for (const propertyClass of classes) {
       const { torque } = torqueOf({ size, propertyClass, condition: 'dry', into: 'aluminium' });
       expect(torque).toMatchObject({ low: capNm, best: capNm, high: capNm });
-      expect(torque.source.text).toContain(`at most ${capNm} N.m`);
+      expect(torque.source.text).toContain(`at most ${capNm} N·m`);
     }
   });
 

@@ -62,7 +62,7 @@ function torqueSource(cap: number | undefined): Source {
   return computed(
     cap === undefined
       ? rule
-      : `${rule}; at most ${cap} N.m after ${aluminiumThreadTorque.source.text}`,
+      : `${rule}; at most ${cap} N·m after ${aluminiumThreadTorque.source.text}`,
   );
 }
 

@@ -45,7 +45,7 @@ const coldestLoadTest = -18;
 
 /** Below it a battery is not load-tested but warmed first: -18 Cel. */
 export function loadTestColdest(): LimitResult {
-  const source = commonPractice('where the load-test table of the battery trade ends, 0 degF');
+  const source = commonPractice('where the load-test table of the battery trade ends, -18 °C');
   return knownLimit(sharpBound(coldestLoadTest, 'Cel', source));
 }
 

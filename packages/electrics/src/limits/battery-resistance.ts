@@ -29,7 +29,7 @@ function zoneByLabel(rating: number, standard: 'sae' | 'en', temperature: number
     high: Math.max(worn, failsLoadTest),
     unit: 'mOhm',
     source: computed(
-      '60 % of the label (SAE J537: 7.2 V, EN 50342-1: 7.5 V at -18 Cel) scaled by the cranking power of TM 5-1185, and the resistance with which the load test just fails',
+      '60 % of the label (SAE J537: 7.2 V, EN 50342-1: 7.5 V at -18 °C) scaled by the cranking power of TM 5-1185, and the resistance with which the load test just fails',
     ),
   };
 }

@@ -76,7 +76,7 @@ export function restCharging(context: LimitContext): LimitResult {
  */
 export function restFrozen(context: LimitContext): LimitResult {
   const source = commonPractice(
-    'nearly empty; TM 9-6140-200-14: a discharged battery can freeze at -12 Cel',
+    'nearly empty; TM 9-6140-200-14: a discharged battery can freeze at -12 °C',
   );
   return knownLimit(sharpBound(11.8 * batteriesInSeries(context), 'V', source));
 }
@@ -87,7 +87,7 @@ export function restFrozen(context: LimitContext): LimitResult {
  */
 export function batteryFrost(): LimitResult {
   const source = commonPractice(
-    'two degrees above the -7 Cel at which electrolyte of a gravity of 1.100 freezes (Army correspondence subcourse OD1002, lesson 2)',
+    'two degrees above the -7 °C at which electrolyte of a gravity of 1.100 freezes (Army correspondence subcourse OD1002, lesson 2)',
   );
   return knownLimit(sharpBound(-5, 'Cel', source));
 }

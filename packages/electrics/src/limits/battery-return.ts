@@ -12,7 +12,7 @@ export function receivedDeep(): LimitResult {
   return knownLimit(sharpBound(10.5, 'V', published('TM 9-6140-200-14: deep-discharge damage')));
 }
 
-const counterTemperature = commonPractice('batteries are judged between freezing and 45 Cel');
+const counterTemperature = commonPractice('batteries are judged between freezing and 45 °C');
 
 /** Below it a battery is too cold to be judged: 0 Cel. */
 export function caseCold(): LimitResult {

@@ -20,7 +20,7 @@ const practiceSpread = 0.175;
 const leastLimit = 0.1;
 
 const source = published(
-  'TM 10-3930-671-24 pp. F-299 to F-309: 0.20 V for 100 A, here per side; its spread, and 3 mOhm with the battery in the boot, are common practice',
+  'TM 10-3930-671-24 pp. F-299 to F-309: 0.20 V for 100 A, here per side; its spread, and 3 mΩ with the battery in the boot, are common practice',
 );
 
 /** Above it the joint of post and clamp is bad: 0.1 V (24 V: 0.2). */

@@ -56,7 +56,7 @@ function currentZone(low: number, high: number, text: string): Bound {
 
 /** Below it the pinion turns too slowly: 2500 /min geared, 5500 /min direct; a zone if not known. */
 export function freeRunSpeed({ starterBuild }: LimitContext): LimitResult {
-  const source = commonPractice('2500 to 3500 /min geared, 6000 /min and more direct');
+  const source = commonPractice('2500 to 3500 rpm geared, 6000 rpm and more direct');
   const [geared, direct] = [2500, 5500];
   return knownLimit({
     low: starterBuild === 'direct' ? direct : geared,

@@ -34,7 +34,7 @@ export const accessoryLoads: Table<Readonly<Record<AccessoryKind, AccessoryLoad>
       atV: 14.5,
       exponent: 0,
       source: published(
-        "vehicle makers' service manuals, at 14.5 V and 25 Cel: 4 to 6 A, 6 to 8 A, at most 7 A",
+        "vehicle makers' service manuals, at 14.5 V and 25 °C: 4 to 6 A, 6 to 8 A, at most 7 A",
       ),
     },
     'window-motor-stalled': {

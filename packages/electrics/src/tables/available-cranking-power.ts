@@ -6,7 +6,7 @@ import type { Table } from '../table.ts';
 export const availableCrankingPower: Table<TablePoints> = {
   title: 'Cranking power left in the cold',
   source: published(
-    'TM 5-1185, storage battery, Tables II to IV (65 % at 30 degF, 40 % at 0 degF); -29 Cel from a trade chart of battery power against engine need',
+    'TM 5-1185, storage battery, Tables II to IV (65 % at 30 °F, 40 % at 0 °F); -29 °C from a trade chart of battery power against engine need',
   ),
   rows: [
     [-29, 0.25],

@@ -12,7 +12,7 @@ export type StartRecovery = {
 /** What running gives back: one start, not a discharged battery, which a drive does not recharge. */
 export const startRecovery: Table<StartRecovery> = {
   title: 'Running time that replaces one start',
-  source: published('TM 9-6140-200-14 paras 4-5 to 4-8: at about 1000 to 1200 /min'),
+  source: published('TM 9-6140-200-14 paras 4-5 to 4-8: at about 1000 to 1200 rpm'),
   rows: { lowSpeedPerMin: 1000, highSpeedPerMin: 1200, leastMin: 20, mostMin: 30 },
 };
 

@@ -51,7 +51,7 @@ export const dieselCrankingCurrent: Table<CrankingCurrentRows> = {
  */
 export const coldCrankingFactor: Table<TablePoints> = {
   title: 'Cranking current in the cold against a warm start',
-  source: commonPractice('1.4 times at 0 Cel, 1.8 times at -18 Cel'),
+  source: commonPractice('1.4 times at 0 °C, 1.8 times at -18 °C'),
   rows: [
     [-18, 1.8],
     [0, 1.4],

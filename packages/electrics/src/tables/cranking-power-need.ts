@@ -6,7 +6,7 @@ import type { Table } from '../table.ts';
 export const crankingPowerNeed: Table<TablePoints> = {
   title: 'Cranking power needed in the cold',
   source: published(
-    'trade chart of battery power against engine need: 155 % at 0 Cel, 210 % at -18 Cel, 350 % at -29 Cel (no handbook with the figures was found)',
+    'trade chart of battery power against engine need: 155 % at 0 °C, 210 % at -18 °C, 350 % at -29 °C (no handbook with the figures was found)',
   ),
   rows: [
     [-29, 3.5],

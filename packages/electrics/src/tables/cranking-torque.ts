@@ -11,7 +11,7 @@ export type CrankingTorqueRow = { readonly torquePerLitre: number; readonly oilS
 export const crankingTorque: Table<Readonly<Record<'petrol' | 'diesel', CrankingTorqueRow>>> = {
   title: 'Mean cranking torque by displacement',
   source: commonPractice(
-    'such that sound vehicles draw their usual cranking currents, warm, at 0 and at -18 Cel',
+    'such that sound vehicles draw their usual cranking currents, warm, at 0 and at -18 °C',
   ),
   rows: {
     petrol: { torquePerLitre: 22, oilShare: 0.6 },

@@ -15,7 +15,7 @@ export type CrankingVoltageRow = {
 export const usualCrankingVoltage: Table<readonly [CrankingVoltageRow, ...CrankingVoltageRow[]]> = {
   title: 'Usual cranking voltage',
   source: published(
-    'TM 5-3895-382-24, Table 29: 8 to 10 V at 10 to 27 Cel, 7 to 9 V at -7 to 10 Cel, 6 to 8 V at -23 to -7 Cel',
+    'TM 5-3895-382-24, Table 29: 8 to 10 V at 10 to 27 °C, 7 to 9 V at -7 to 10 °C, 6 to 8 V at -23 to -7 °C',
   ),
   rows: [
     { coldest: -23, warmest: -7, low: 6, high: 8 },

@@ -10,7 +10,7 @@ import type { Table } from '../table.ts';
 export const loadTestMinimum: Table<TablePoints> = {
   title: 'Least voltage in the load test',
   source: published(
-    "load-test table of the Battery Council International as two vehicle makers' service manuals print it, 9.6 V at 21 Cel to 8.5 V at -18 Cel (the handbook itself was not seen)",
+    "load-test table of the Battery Council International as two vehicle makers' service manuals print it, 9.6 V at 21 °C to 8.5 V at -18 °C (the handbook itself was not seen)",
   ),
   rows: [
     [0, 8.5],
@@ -40,7 +40,7 @@ export const secondMakerLoadTestMinimum: Table<TablePoints> = {
 /** A rival rule that is not used: 0.1 V more for every 10 degF, from 40 to 100 degF. */
 export const steadyLoadTestMinimum: Table<TablePoints> = {
   title: 'Least voltage in the load test, steady rule',
-  source: reported('battery questions and answers: 9.7 V at 80 degF and 0.1 V for every 10 degF'),
+  source: reported('battery questions and answers: 9.7 V at 80 °F and 0.1 V for every 10 °F'),
   rows: [
     [40, 9.3],
     [80, 9.7],

@@ -71,7 +71,7 @@ export const ratingStandards: Table<readonly RatingTest[]> = {
       lowC: 26.7,
       highC: 26.7,
       stages: [{ load: whole, seconds: 30, limitV: 7.2 }],
-      source: fromMemory('hot cranking amperes at 80 degF'),
+      source: fromMemory('hot cranking amperes at 80 °F'),
     },
     {
       name: 'en',

@@ -18,7 +18,7 @@ export const restVoltageRises: readonly RestVoltageRise[] = [
     low: -4.32,
     high: -4.32,
     source: published(
-      'battery maker, questions and answers: 0.024 V to subtract for every 10 degF below 80 degF',
+      'battery maker, questions and answers: 0.024 V to subtract for every 10 °F below 80 °F',
     ),
   },
   {

@@ -21,7 +21,7 @@ export type SelfDischargePart = { readonly low: number; readonly high: number };
 export const selfDischargePart: Table<Readonly<Record<BatteryTechnology, SelfDischargePart>>> = {
   title: 'Self-discharge by technology',
   source: commonPractice(
-    'at 20 Cel a wet battery loses 3 to 15 % a month by its plates, an enhanced one 3 to 8 %, a sealed one 1 to 5 %; the published rate makes some 14 %',
+    'at 20 °C a wet battery loses 3 to 15 % a month by its plates, an enhanced one 3 to 8 %, a sealed one 1 to 5 %; the published rate makes some 14 %',
   ),
   rows: {
     flooded: { low: 0.2, high: 1 },

@@ -17,7 +17,8 @@ export function askBack(understood: Understood, voice: Voice): Rendered[] {
       const list = understood.offers.map(({ check, label }) =>
         say('offers.one', { label, name: flow.checkName(check) }),
       );
-      return [{ kind: 'refused', text: say('offers.ask', { list: figures.listAny(list) }) }];
+      const key = list.length === 1 ? 'offers.askOne' : 'offers.ask';
+      return [{ kind: 'refused', text: say(key, { list: figures.listAny(list) }) }];
     }
     case 'unclear':
       return [{ kind: 'refused', text: wording(understood, voice) }];

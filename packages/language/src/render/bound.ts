@@ -11,7 +11,7 @@ function saySource({ provenance, text }: ScaleBound['source'], { say }: Voice): 
 export function sayBound(bound: ScaleBound, unit: ReadingMessage['unit'], voice: Voice): string {
   const { say, figures } = voice;
   const { low, high } = bound;
-  const step = stepFor((high - low) / 20);
+  const step = low === high ? stepOfSharp(low) : stepFor((high - low) / 20);
   const figure = (value: number): string =>
     figures.formatQuantity({ value: roundTo(value, step), unit });
   const source = saySource(bound.source, voice);
@@ -46,7 +46,15 @@ export function stepFor(spread: number): number {
   return spread > 0 ? 10 ** Math.floor(Math.log10(spread)) : 0.001;
 }
 
-/** A value rounded to a step; a figure without a spread keeps what it has. */
+/** The last decimal of a sharp bound that a person can use: 9.44 V of 9.436 V, 37.8 N·m. */
+function stepOfSharp(value: number): number {
+  const size = Math.abs(value);
+  if (size < 1) return 0.001;
+  if (size < 20) return 0.01;
+  return size < 100 ? 0.1 : 1;
+}
+
+/** A value rounded to a step. */
 function roundTo(value: number, step: number): number {
   return Number((Math.round(value / step) * step).toPrecision(12));
 }

@@ -10,7 +10,8 @@ export function renderRefused(message: RefusedMessage, voice: Voice): Rendered[]
 
 function wording(message: RefusedMessage, voice: Voice): string {
   const { say, flow } = voice;
-  const { code, given } = message;
+  const { code } = message;
+  const given = givenOf(message, voice);
   const possible = sayPossible(message, voice);
   const name =
     message.check === undefined ? say('refused.thisCheck') : flow.checkName(message.check);
@@ -52,6 +53,12 @@ function wording(message: RefusedMessage, voice: Voice): string {
     case 'clock-back':
       return say(`refused.${code}`);
   }
+}
+
+/** What was given; a unit as the language writes it. */
+function givenOf({ code, given }: RefusedMessage, { figures }: Voice): string {
+  const isUnit = code === 'wrong-unit' || code === 'unknown-unit';
+  return isUnit && Object.hasOwn(unitSigns, given) ? figures.unitSign(given) : given;
 }
 
 function sayRange({ range }: RefusedMessage, { say, figures }: Voice): string {

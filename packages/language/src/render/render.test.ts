@@ -525,6 +525,10 @@ describe('a refusal', () => {
       says: /Possible: clean and tight or loose\.$/,
     },
     { message: refused('wrong-unit', { possible: ['V', 'mV'] }), says: /Possible: V or mV\.$/ },
+    {
+      message: refused('wrong-unit', { given: 'Cel' }),
+      says: /^“°C” has a unit that does not fit/,
+    },
     { message: refused('unknown-check', { possible: ['rest'] }), says: /Resting voltage\.$/ },
     {
       message: refused('unknown-interrupt', { possible: ['smoke'] }),

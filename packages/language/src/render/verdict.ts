@@ -14,7 +14,7 @@ export function renderVerdict(message: VerdictMessage, voice: Voice): Rendered[]
   }[message.strength]();
   const sections = [
     rests(message, voice),
-    { id: 'do', heading: say('verdict.do'), lines: remedyLines(message.remedy, voice) },
+    { id: 'do', heading: say('verdict.do'), lines: doLines(message, voice) },
     ...also(message, voice),
     { id: 'stops', heading: say('verdict.stops'), lines: message.stops.map((id) => flow.stop(id)) },
     { id: 'send', heading: say('verdict.send'), lines: sendLines(message, voice) },
@@ -61,6 +61,25 @@ function rests(message: VerdictMessage, voice: Voice): RenderedSection {
   return { id: 'rests', heading, lines };
 }
 
+/**
+ * What to do. Whoever may not work on the vehicle is never shown how: it is left to those who come.
+ */
+function doLines({ remedy, waits }: VerdictMessage, voice: Voice): readonly string[] {
+  const { say, flow, role } = voice;
+  if (!isForOthers(waits, voice)) return remedyLines(remedy, voice);
+  return [
+    say('verdict.waitSafe'),
+    say('verdict.waitWork'),
+    ...(flow.remedy(remedy).waiting ?? []),
+    say(role === 'dispatcher' ? 'verdict.waitSent' : 'verdict.waitCall'),
+  ];
+}
+
+/** True where the reader waits for help; the technician is the help that has come. */
+function isForOthers(waits: boolean, { role }: Voice): boolean {
+  return waits && role !== 'technician';
+}
+
 /** What to do, in the driver's words where the reader is one and the remedy has them. */
 function remedyLines(remedy: string, { flow, role }: Voice): readonly string[] {
   const { do: anyone, driver } = flow.remedy(remedy);
@@ -68,7 +87,7 @@ function remedyLines(remedy: string, { flow, role }: Voice): readonly string[] {
 }
 
 /** The second fault, where two are there at once, and what to do about it after the first. */
-function also({ also: other }: VerdictMessage, voice: Voice): readonly RenderedSection[] {
+function also({ also: other, waits }: VerdictMessage, voice: Voice): readonly RenderedSection[] {
   if (other === undefined) return [];
   const { say, flow, figures } = voice;
   const share = figures.formatShare(other.probability);
@@ -77,7 +96,7 @@ function also({ also: other }: VerdictMessage, voice: Voice): readonly RenderedS
     {
       id: 'also',
       heading: say('verdict.also'),
-      lines: [both, ...remedyLines(other.remedy, voice)],
+      lines: [both, ...(isForOthers(waits, voice) ? [] : remedyLines(other.remedy, voice))],
     },
   ];
 }

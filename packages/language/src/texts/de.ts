@@ -129,6 +129,13 @@ export const de = {
     finding: '{{name}}: {{answer}}',
     restsOnShares: 'Kein einzelner Befund beweist es. Was bisher am besten passt: {{ranking}}.',
     do: 'Was zu tun ist',
+    waitSafe:
+      'Warten Sie, wo Sie sicher sind: weg vom Verkehr, hinter der Leitplanke, wenn es eine gibt.',
+    waitWork:
+      'Machen Sie hier nichts am Fahrzeug, auch nichts unter der Motorhaube: Das tun die, die zu Hilfe kommen.',
+    waitSent: 'Es wird Hilfe zu Ihnen geschickt. Behalten Sie das Telefon bei sich.',
+    waitCall:
+      'Die Hilfe muss zu Ihnen kommen. Ist sie noch nicht gerufen, rufen Sie sie jetzt und sagen Sie, wo Sie sind: Straße, Fahrtrichtung, nächste Kilometertafel.',
     also: 'Was außerdem fehlt und danach zu beheben ist',
     alsoText: '{{name}}. Am besten passt beides zugleich ({{share}}).',
     send: 'Wer kommen soll',
@@ -274,6 +281,7 @@ export const de = {
   },
   offers: {
     ask: 'Nicht ganz klar, was gemeint ist: {{list}}?',
+    askOne: 'Meinen Sie {{list}}? Sagen Sie Ja, oder sagen Sie es anders.',
     one: '„{{label}}“ ({{name}})',
   },
   source: {

@@ -127,6 +127,12 @@ export const en = {
     finding: '{{name}}: {{answer}}',
     restsOnShares: 'No single finding proves it. What fits best so far: {{ranking}}.',
     do: 'What to do',
+    waitSafe: 'Wait where you are safe, away from traffic, behind the barrier if there is one.',
+    waitWork:
+      'Do nothing to the vehicle here, not even under the bonnet: the work is for those who come.',
+    waitSent: 'Help is being sent to you. Keep the telephone with you.',
+    waitCall:
+      'Help has to come to you. If it has not been called yet, call it now and say where you are: road, direction, nearest marker.',
     also: 'What is wrong as well, to be put right next',
     alsoText: '{{name}}. Both at once fit best ({{share}}).',
     send: 'Who should come',
@@ -261,6 +267,7 @@ export const en = {
   },
   offers: {
     ask: 'Not quite sure which is meant: {{list}}?',
+    askOne: 'Do you mean {{list}}? Say yes, or say it another way.',
     one: '“{{label}}” ({{name}})',
   },
   source: {

@@ -131,6 +131,12 @@ export const es = {
     restsOnShares:
       'Ningún hallazgo lo prueba por sí solo. Lo que mejor encaja hasta ahora: {{ranking}}.',
     do: 'Qué hacer',
+    waitSafe: 'Espere donde esté a salvo, lejos del tráfico, detrás de la barrera si la hay.',
+    waitWork:
+      'No haga nada en el vehículo aquí, ni siquiera bajo el capó: ese trabajo es de quienes vienen a ayudar.',
+    waitSent: 'Se le envía ayuda. Tenga el teléfono a mano.',
+    waitCall:
+      'La ayuda tiene que ir hasta usted. Si aún no se ha pedido, pídala ahora y diga dónde está: carretera, sentido, punto kilométrico más cercano.',
     also: 'Qué más falla; se arregla después',
     alsoText: '{{name}}. Lo que mejor encaja es que fallen los dos a la vez ({{share}}).',
     send: 'Quién debe ir',
@@ -271,6 +277,7 @@ export const es = {
   },
   offers: {
     ask: 'No está del todo claro qué quiere decir: ¿{{list}}?',
+    askOne: '¿Quiere decir {{list}}? Diga «sí», o dígalo de otra manera.',
     one: '«{{label}}» ({{name}})',
   },
   source: {

@@ -134,6 +134,13 @@ export const fr = {
     restsOnShares:
       'Aucune constatation ne le prouve à elle seule. Ce qui correspond le mieux jusqu’ici : {{ranking}}.',
     do: 'Que faire',
+    waitSafe:
+      'Attendez là où vous êtes en sécurité, loin de la circulation, derrière la glissière s’il y en a une.',
+    waitWork:
+      'Ne faites rien sur le véhicule ici, pas même sous le capot : ce travail revient à ceux qui viennent vous aider.',
+    waitSent: 'De l’aide vous est envoyée. Gardez le téléphone avec vous.',
+    waitCall:
+      'L’aide doit venir à vous. Si elle n’a pas encore été appelée, appelez-la maintenant et dites où vous êtes : route, sens, repère le plus proche.',
     also: 'Ce qui est aussi en cause, à réparer ensuite',
     alsoText: '{{name}}. Les deux à la fois, c’est ce qui correspond le mieux ({{share}}).',
     send: 'Qui doit venir',
@@ -278,6 +285,7 @@ export const fr = {
   },
   offers: {
     ask: 'On n’est pas sûr de ce que vous voulez dire : {{list}} ?',
+    askOne: 'Voulez-vous dire {{list}} ? Répondez « oui », ou dites-le autrement.',
     one: '« {{label}} » ({{name}})',
   },
   source: {

@@ -136,6 +136,12 @@ export const pl = {
     restsOnShares:
       'Żadne pojedyncze ustalenie tego nie dowodzi. Jak dotąd najlepiej pasuje: {{ranking}}.',
     do: 'Co zrobić',
+    waitSafe: 'Proszę czekać w bezpiecznym miejscu, z dala od ruchu, za barierą, jeśli jest.',
+    waitWork:
+      'Tutaj proszę nic nie robić przy pojeździe, nawet pod maską: to praca dla tych, którzy przyjadą z pomocą.',
+    waitSent: 'Pomoc jest wysyłana. Proszę mieć telefon przy sobie.',
+    waitCall:
+      'Pomoc musi przyjechać na miejsce. Jeśli nikt jej jeszcze nie wezwał, proszę wezwać ją teraz i podać, gdzie to jest: droga, kierunek, najbliższy słupek.',
     also: 'Co jeszcze jest niesprawne i do naprawy w drugiej kolejności',
     alsoText: '{{name}}. Najlepiej pasuje jedno i drugie naraz ({{share}}).',
     send: 'Kto powinien przyjechać',
@@ -279,6 +285,7 @@ export const pl = {
   },
   offers: {
     ask: 'Nie jest całkiem jasne, o co chodzi: {{list}}?',
+    askOne: 'Czy chodzi o {{list}}? Proszę napisać „tak” albo ująć to inaczej.',
     one: '„{{label}}” ({{name}})',
   },
   source: {

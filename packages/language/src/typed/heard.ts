@@ -72,7 +72,8 @@ export function findPhrase(heard: Heard, phrase: Terms): number {
   return -1;
 }
 
-function startsAt({ at }: Heard, phrase: Terms, start: number): boolean {
+/** True where the terms of the phrase stand in the text from there on. */
+export function startsAt({ at }: Heard, phrase: Terms, start: number): boolean {
   return phrase.every((term, index) => means(at[start + index], term));
 }
 

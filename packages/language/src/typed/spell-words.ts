@@ -36,6 +36,7 @@ export function spellWords(words: Words): Words {
     nearly: all(words.nearly),
     vague: all(words.vague),
     besideFigures: all(words.besideFigures),
+    courtesies: all(words.courtesies ?? []),
     negators: all(words.negators),
     clauseBreaks: all(words.clauseBreaks),
     fillers: all(words.fillers),

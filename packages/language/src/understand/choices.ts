@@ -11,7 +11,7 @@ export type Choice =
   | { readonly type: 'none' };
 
 /** Limits of the share, common practice, no source: set by leaving phrases out of the lists. */
-const taken = 0.5;
+const taken = 0.45;
 const margin = 0.27;
 const offered = 0.2;
 const closeBy = 0.42;
@@ -23,7 +23,18 @@ const leastFit = 0.2;
 const leastShare = 0.35;
 
 /** An answer as sure as this, by all that people are heard to say, is the one that is meant. */
-const sure = 0.8;
+const sure = 0.75;
+
+/** One as sure as this is meant as well, where no other is likelier than that or fits as well as that. */
+const alone = 0.55;
+const otherShare = 0.12;
+const otherFit = 0.6;
+
+/** Above this nothing that is said beside makes the answer doubtful. */
+const beyondDoubt = 0.985;
+
+/** A phrase of another answer as sure as this on its own is another answer. */
+const sureBeside = 0.75;
 
 /** From here on a text is talk, and no answer. */
 const isTalkFrom = 0.6;
@@ -87,6 +98,37 @@ function isSaidBeside(
   );
 }
 
+/** True where no other answer is likely, nor fits by its words. */
+function isAlone({
+  meant,
+  fits,
+  sense,
+  likeliest,
+}: {
+  readonly meant: Fit | undefined;
+  readonly fits: readonly Fit[];
+  readonly sense: Sense;
+  readonly likeliest: number;
+}): boolean {
+  return (
+    sense.answers.every((share) => share === likeliest || share <= otherShare) &&
+    fits.every((fit) => fit === meant || fit.score < otherFit)
+  );
+}
+
+/** True where another answer is said beside the one that is meant, and is one on its own as well. */
+function isSaidToo(fit: Fit, best: Fit, heard: Heard, check: CheckPhrases): boolean {
+  const { phrase } = fit;
+  if (bandOf(check, fit.id) === bandOf(check, best.id)) return false;
+  if (phrase.some((term) => term.startsWith('!')) || !isSaidBeside({ fit, best }, heard, check))
+    return false;
+  if (best.recall < wholePhrase || findPhrase(heard, phrase) < 0) return false;
+  const usual = check.options.find(({ id }) => id === best.id)?.usual();
+  if (phrase.every((term) => usual?.has(term) === true)) return false;
+  const shares = check.taught()({ terms: phrase, words: phrase }).answers;
+  return (shares[check.options.findIndex(({ id }) => id === fit.id)] ?? 0) >= sureBeside;
+}
+
 /** So much of a phrase is all of it. */
 const wholePhrase = 0.9;
 
@@ -115,8 +157,17 @@ function choose(heard: Heard, check: CheckPhrases): Choice {
   const meant = fits.find(({ id }) => id === check.options[sense.answers.indexOf(likeliest)]?.id);
   const isDeniedAlone =
     (meant?.score ?? 0) < 0 && heard.terms.every((term) => term.startsWith('!'));
-  if (check.isWellHeard && meant !== undefined && likeliest >= sure && !isDeniedAlone)
-    return { type: 'one', fit: { ...meant, score: Math.max(meant.score, likeliest) } };
+  const isMeant =
+    likeliest >= sure || (likeliest >= alone && isAlone({ meant, fits, sense, likeliest }));
+  if (check.isWellHeard && meant !== undefined && isMeant && !isDeniedAlone) {
+    const rival =
+      likeliest >= beyondDoubt
+        ? undefined
+        : fits.find((fit) => isSaidToo(fit, meant, heard, check));
+    return rival === undefined
+      ? { type: 'one', fit: { ...meant, score: Math.max(meant.score, likeliest) } }
+      : { type: 'close', fits: [meant, rival] };
+  }
   const [best] = fits;
   if (best === undefined) return { type: 'none' };
   const second = fits.find(({ id }) => bandOf(check, id) !== bandOf(check, best.id));

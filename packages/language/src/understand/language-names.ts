@@ -1,4 +1,5 @@
 import { normalise } from '../typed/normalise.ts';
+import { isNear } from '../typed/typing-mistake.ts';
 
 /** A name by which people call a language, and its tag. */
 interface LanguageName {
@@ -6,7 +7,7 @@ interface LanguageName {
   readonly locale: string;
 }
 
-/** Finds the language that a word names, in whatever language it does. */
+/** Finds the BCP 47 tag of the language that a word names, in whatever language it does. */
 export type LanguageNames = (word: string) => string | undefined;
 
 /** The article and prepositions that Arabic writes on to a language's name. */
@@ -18,20 +19,46 @@ const shortestName = 4;
 /** The share of a name that must be the same; the rest is its ending: "polski", "po polsku". */
 const leastShared = 0.7;
 
-/** The names of some languages in all of these languages, by `Intl.DisplayNames`. */
+/** Languages that are asked for, whether we speak them or not. */
+const askedFor = [
+  ...['bg', 'bn', 'ca', 'cs', 'da', 'el', 'et', 'fa', 'fi', 'gl', 'he', 'hi', 'hr', 'hu', 'it'],
+  ...['ja', 'ko', 'ku', 'lt', 'lv', 'nl', 'no', 'pt', 'ro', 'ru', 'sk', 'sl', 'so', 'sq', 'sr'],
+  ...['sv', 'sw', 'ta', 'th', 'tl', 'tr', 'uk', 'ur', 'vi', 'zh'],
+];
+
+/** The names of these languages and of others, in all of these and in themselves, by `Intl.DisplayNames`. */
 export function createLanguageNames(locales: readonly string[]): LanguageNames {
-  const names = locales.flatMap((inLocale): LanguageName[] => {
+  const others = askedFor.filter((tag) => !locales.includes(tag));
+  const nameIn = (inLocale: string, locale: string): LanguageName => {
     const display = new Intl.DisplayNames(inLocale, { type: 'language' });
-    return locales.map((locale) => ({ name: plainName(display.of(locale) ?? locale), locale }));
-  });
-  return (word) => {
+    return { name: plainName(display.of(locale) ?? locale), locale };
+  };
+  const names = [
+    ...locales.flatMap((inLocale) =>
+      [...locales, ...others].map((locale) => nameIn(inLocale, locale)),
+    ),
+    ...others.map((locale) => nameIn(locale, locale)),
+  ].filter(({ name }) => name.length >= shortestName);
+  const find = (word: string): string | undefined => {
     const plain = plainName(word);
     if (plain.length < shortestName) return undefined;
     const shared = names.map(({ name, locale }) => ({ locale, share: sharedStart(name, plain) }));
     const best = shared.reduce((one, other) => (other.share > one.share ? other : one));
-    return best.share >= leastShared ? best.locale : undefined;
+    if (best.share >= leastShared) return best.locale;
+    return names.find(({ name }) => isNear(name, plain))?.locale;
+  };
+  const kept = new Map<string, string | undefined>();
+  return (word) => {
+    if (kept.has(word)) return kept.get(word);
+    if (kept.size >= mostKept) kept.clear();
+    const found = find(word);
+    kept.set(word, found);
+    return found;
   };
 }
+
+/** So many words are remembered. */
+const mostKept = 2000;
 
 function plainName(name: string): string {
   return normalise(name).replace(arabicPrefix, '');

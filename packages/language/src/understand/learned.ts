@@ -64,14 +64,17 @@ export function learn(answers: readonly (readonly Spoken[])[]): Learned {
   const weights = new Float64Array(columns.size * count);
   const travelled = new Float64Array(columns.size * count).fill(leastTravelled);
 
-  const sharesOf = ({ columns: at, weights: by }: Row): Float64Array => {
-    const sums = new Float64Array(count);
+  // Filled anew for each text: a step of learning makes nothing that is thrown away.
+  const shares = new Float64Array(count);
+  const weigh = ({ columns: at, weights: by }: Row): void => {
+    shares.fill(0);
     for (let index = 0; index < at.length; index += 1) {
       const place = (at[index] ?? 0) * count;
+      const weight = by[index] ?? 0;
       for (let one = 0; one < count; one += 1)
-        sums[one] = (sums[one] ?? 0) + (weights[place + one] ?? 0) * (by[index] ?? 0);
+        shares[one] = (shares[one] ?? 0) + (weights[place + one] ?? 0) * weight;
     }
-    return softmax(sums);
+    softmax(shares);
   };
 
   const correct = ({ columns: at, weights: by }: Row, one: number, error: number): void => {
@@ -87,7 +90,7 @@ export function learn(answers: readonly (readonly Spoken[])[]): Learned {
 
   for (let round = 0; round < rounds; round += 1) {
     for (const row of rows) {
-      const shares = sharesOf(row);
+      weigh(row);
       for (let one = 0; one < count; one += 1) {
         const error = (shares[one] ?? 0) - (one === row.answer ? 1 : 0);
         if (Math.abs(error) >= leastError) correct(row, one, error);
@@ -99,12 +102,11 @@ export function learn(answers: readonly (readonly Spoken[])[]): Learned {
     const { names, weights: by } = madeOf(text);
     const known = names.map((name) => columns.get(name));
     const isKnown = (_: unknown, index: number): boolean => known[index] !== undefined;
-    return [
-      ...sharesOf({
-        columns: Int32Array.from(known.filter((column) => column !== undefined)),
-        weights: by.filter(isKnown),
-      }),
-    ];
+    weigh({
+      columns: Int32Array.from(known.filter((column) => column !== undefined)),
+      weights: by.filter(isKnown),
+    });
+    return [...shares];
   };
 }
 
@@ -139,16 +141,29 @@ function featuresOf({ terms, words }: Spoken): Features {
 
 /** The weights, so that a long text counts no more than a short one. */
 function scaled(features: Features): Float64Array {
-  const weights = Float64Array.from(features.values());
-  const length = Math.sqrt(weights.reduce((sum, weight) => sum + weight * weight, 0));
+  const weights = new Float64Array(features.size);
+  let at = 0;
+  let sum = 0;
+  for (const weight of features.values()) {
+    weights[at] = weight;
+    sum += weight * weight;
+    at += 1;
+  }
+  const length = Math.sqrt(sum);
   return weights.map((weight) => weight / length);
 }
 
-function softmax(values: Float64Array): Float64Array {
-  const most = Math.max(...values);
-  const raised = values.map((value) => Math.exp(value - most));
-  const sum = raised.reduce((whole, value) => whole + value, 0);
-  return raised.map((value) => value / sum);
+/** Sums become shares of one, in place. */
+function softmax(values: Float64Array): void {
+  let most = -Infinity;
+  for (const value of values) if (value > most) most = value;
+  let sum = 0;
+  for (let at = 0; at < values.length; at += 1) {
+    const raised = Math.exp((values[at] ?? 0) - most);
+    values[at] = raised;
+    sum += raised;
+  }
+  for (let at = 0; at < values.length; at += 1) values[at] = (values[at] ?? 0) / sum;
 }
 
 /** The first of each list, then the second of each, and so on. */

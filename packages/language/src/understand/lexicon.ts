@@ -40,6 +40,8 @@ export interface OptionPhrases {
   readonly heard: () => readonly Spoken[];
   /** Every term of its phrases. */
   readonly terms: ReadonlySet<string>;
+  /** Those of all that is heard that are said now and then of it. */
+  readonly usual: () => ReadonlySet<string>;
 }
 
 /** What can be said to one check. */
@@ -57,6 +59,8 @@ export interface CheckPhrases {
   readonly taught: () => Taught;
   /** True where so much is heard said to it that what is learned from that may decide. */
   readonly isWellHeard: boolean;
+  /** True for a fact that people tell without being asked. */
+  readonly isToldUnasked: boolean;
   /** Terms of the check's name, which say what is spoken of. */
   readonly topic: ReadonlySet<string>;
   /** Those of them that name no other check, and are no answer told from memory. */
@@ -102,6 +106,8 @@ export interface Lexicon {
   /** How an interrupt sounds, once it is first asked for. */
   readonly alarmed: () => Alarmed;
   readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
+  /** What stands beside a yes or no, word for word. */
+  readonly courtesies: readonly Terms[];
   /** True where the flow has what people are heard to say. */
   readonly isHeard: boolean;
   /** The check that a text speaks of, of those that are answered from memory or from the seat. */
@@ -167,7 +173,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   };
   const talk = readTalkPhrases(words, reader);
   const checkTerms = Object.values(checks).map(
-    (check): Omit<CheckPhrases, 'named' | 'taught' | 'isWellHeard'> => {
+    (check): Omit<CheckPhrases, 'named' | 'taught' | 'isWellHeard' | 'isToldUnasked'> => {
       const own = textsOf(check, texts);
       const options = optionIds(check, own, heardOf(texts, check)).map((id): OptionPhrases => {
         const answer = own.answers?.[id] ?? texts.lamp?.[id];
@@ -177,7 +183,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
         const spoken = readSpoken([...ids, label, ...(answer?.said ?? [])]);
         const phrases = spoken.map(({ terms }) => terms);
         const terms = new Set(phrases.flat());
-        const heard = heardOf(texts, check)[id] ?? [];
+        const heard = once(() => readHeard(heardOf(texts, check)[id] ?? []));
         return {
           id,
           label,
@@ -185,8 +191,9 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
           phrasesIn: (heard) => phrasesOf(heard, `${check.id} ${id}`),
           isNegative: [...terms].some((term) => term.startsWith('!')),
           spoken,
-          heard: once(() => readHeard(heard)),
+          heard,
           terms,
+          usual: once(() => usualTerms([...spoken, ...heard()])),
         };
       });
       const topic = new Set(reader.fromText(own.name));
@@ -245,6 +252,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     return {
       ...entry,
       isWellHeard,
+      isToldUnasked: isToldUnasked(entry.check),
       named: new Set([...entry.topic].filter(isOwn)),
       taught: once(() =>
         teach({
@@ -280,6 +288,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   }));
   const having = read(words.having);
   const corrections = read(words.corrections);
+  const courtesies = [...(words.courtesies ?? []), ...words.fillers].map(reader.literally);
 
   const everything = [
     ...entries.flatMap(({ options, names, done, moments }) => [
@@ -329,13 +338,14 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       }),
     ),
     talk,
+    courtesies,
     isHeard: texts.heard !== undefined,
     subject: once(() =>
       teachSubjects(
         new Map(
           checkTerms.flatMap(({ id, check, options }) =>
             isToldUnasked(check) && options.length > 0
-              ? [[id, someOf(options.flatMap(spokenOf), mostOfSubject)]]
+              ? [[id, options.flatMap((option) => someOf(spokenOf(option), mostOfAnswer))]]
               : [],
           ),
         ),
@@ -361,7 +371,8 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
 /** So much of what answers nothing anywhere is learned from for a check. */
 const mostUnclear = 120;
 
-/** So much is learned from of what is said to each check, where it is told which one is spoken of. */
+/** So much is learned from of what says each answer, where it is told which check is spoken of, and of talk. */
+const mostOfAnswer = 90;
 const mostOfSubject = 300;
 
 /**
@@ -411,6 +422,17 @@ function elsewhere(own: Answered, all: readonly Answered[]): Spoken[] {
 
 /** So much is said elsewhere for what is said to a check. */
 const elsewhereShare = 0.5;
+
+/** A term is usual from this share of the phrases on. */
+const usualShare = 0.03;
+
+function usualTerms(spoken: readonly Spoken[]): ReadonlySet<string> {
+  const counts = new Map<string, number>();
+  for (const term of spoken.flatMap(({ terms }) => [...new Set(terms)]))
+    counts.set(term, (counts.get(term) ?? 0) + 1);
+  const least = usualShare * spoken.length;
+  return new Set([...counts].flatMap(([term, count]) => (count >= least ? [term] : [])));
+}
 
 /** Everything that says an answer. */
 function spokenOf({ spoken, heard }: OptionPhrases): readonly Spoken[] {

@@ -1,4 +1,5 @@
-import type { Turn } from './turn.ts';
+import type { Token } from '../typed/token.ts';
+import { type Turn, unclear } from './turn.ts';
 import type { Understood } from './understood.ts';
 
 /** More words than this tell something else than which language to go on in. */
@@ -7,41 +8,62 @@ const mostWords = 10;
 /** A language's name among more words than this must be asked for. */
 const fewWords = 4;
 
+/**
+ * Words right before a language's name by which whoever does not speak this one asks for it in
+ * another, spelled as typed words are.
+ */
+const asksAnywhere: ReadonlySet<string> = new Set(
+  [
+    'speak in into to habla hablas hablar hablan en al parle parles parlez parler',
+    'sprechen sprichst auf mowi mowisz mowic po تتكلم تحكي نحكي',
+  ].flatMap((words) => words.split(' ')),
+);
+
 /** The name of a language, in any language: "Deutsch", "in English please", "po polsku". */
 export function readLanguage(turn: Turn): Understood | undefined {
   const { tokens, listener } = turn;
   const words = tokens.filter(({ kind }) => kind === 'word');
   if (words.length === 0 || words.length > mostWords) return undefined;
   if (tokens.some(({ kind }) => kind === 'number')) return undefined;
-  const named = words.flatMap((token) => {
-    const locale = token.kind === 'word' ? listener.languageNamed(token.text) : undefined;
-    return locale === undefined ? [] : [locale];
-  });
-  const [locale, more] = [...new Set(named)];
+  const asked = new Set(askedFor(turn));
+  const named = new Set(words.flatMap((token) => namedBy(token, turn)));
+  // "Do you speak Hindi? My English is not good": the one that is asked for.
+  const [locale, more] = asked.size > 0 ? asked : named;
   if (locale === undefined || more !== undefined) return undefined;
   // "English" alone or with little beside it; in a sentence the word may be the car's (العربية).
   const isAlone =
     words.length <= fewWords &&
     words.every((token) => token.kind !== 'word' || isBeside(token.text, turn));
-  if (!isAlone && !isAskedFor(turn)) return undefined;
-  return { type: 'language', locale, talk: 'language' };
+  if (!isAlone && asked.size === 0) return undefined;
+  return listener.locales.includes(locale)
+    ? { type: 'language', locale, talk: 'language' }
+    : unclear(turn, 'which-language', 'language');
 }
 
-/** True where the name stands behind a word that asks for it: "do you speak Polish", "auf Englisch". */
-function isAskedFor({ tokens, listener }: Turn): boolean {
+function namedBy(token: Token | undefined, { listener }: Turn): string[] {
+  const locale = token?.kind === 'word' ? listener.languageNamed(token.text) : undefined;
+  return locale === undefined ? [] : [locale];
+}
+
+/** The languages named behind a word that asks for them: "do you speak Polish", "auf Englisch". */
+function askedFor(turn: Turn): string[] {
+  const { tokens, listener } = turn;
   const { words } = listener.lexicon;
-  const isDenied = tokens.some(
-    (token) => token.kind === 'word' && words.negators.includes(token.text),
-  );
-  if (isDenied) return false;
-  return tokens.some((token, at) => {
-    if (token.kind !== 'word' || listener.languageNamed(token.text) === undefined) return false;
+  return tokens.flatMap((token, at) => {
+    const [locale] = namedBy(token, turn);
+    if (locale === undefined || token.kind !== 'word') return [];
     const before = tokens[at - 1];
-    return (
+    const isAsked =
       token.text.startsWith(askingPrefix) ||
-      (before?.kind === 'word' && words.speaking.includes(before.text))
-    );
+      (before?.kind === 'word' &&
+        (words.speaking.includes(before.text) || asksAnywhere.has(before.text)));
+    return isAsked && !isDenied(tokens.slice(0, at), turn) ? [locale] : [];
   });
+}
+
+function isDenied(before: readonly Token[], { listener }: Turn): boolean {
+  const { negators } = listener.lexicon.words;
+  return before.some((token) => token.kind === 'word' && negators.includes(token.text));
 }
 
 /** "In", as Arabic writes it on to a language's name. */

@@ -1,10 +1,12 @@
 import type { AnswerInput } from '@keyturn/core';
-import { type Heard, hearTokens } from '../typed/heard.ts';
+import { type Heard, hearTokens, means } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
 import { type Choice, chooseOption, isAbout } from './choices.ts';
 import { fitOptions } from './fit.ts';
 import { type FoundAnswer, offersOf } from './found-answer.ts';
+import type { Lexicon } from './lexicon.ts';
 import { cutClauses } from './talk.ts';
+import { factsIn } from './told-facts.ts';
 import { type Turn, answers, mostClauses, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';
 import { volunteered } from './volunteered.ts';
@@ -26,8 +28,15 @@ export function readSeveral(turn: Turn): Understood | undefined {
   if (check?.check.form.kind === 'choice' && check.check.form.several) return undefined;
   const whole: Choice = check === undefined ? { type: 'none' } : chooseOption(heard, check);
   if (whole.type === 'one' && whole.fit.coverage >= wholeCoverage) return undefined;
-  const told = readClauses(turn, clauses);
-  return told.answers.length < 2 ? undefined : answers(told.answers);
+  const told = withFacts(readClauses(turn, clauses).answers, turn);
+  return told.length < 2 ? undefined : answers(told);
+}
+
+/** What is told, with the facts that are told by the way where nothing was asked. */
+function withFacts(told: readonly AnswerInput[], turn: Turn): readonly AnswerInput[] {
+  if (turn.inHand !== undefined) return told;
+  const facts = factsIn(turn.heard, turn).map(({ answer }) => answer);
+  return [...told, ...facts.filter(({ check }) => !told.some((one) => one.check === check))];
 }
 
 /** Every check that some clauses answer; of two answers to one check neither is taken. */
@@ -62,6 +71,8 @@ function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]): Told {
       take(check.id, choice.fit.id);
     else if (only !== undefined && more === undefined) take(only.check.id, only.fit.id);
     else unsure.push(...found);
+    const beside = check === undefined ? besideFacts(turn, first[at] ?? [], heard) : undefined;
+    if (beside !== undefined) take(beside.check.id, beside.fit.id);
   }
   const isPlain = ([id, values]: readonly [string, ReadonlySet<string>]): boolean => {
     const form = lexicon.checks.get(id)?.check.form;
@@ -71,6 +82,41 @@ function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]): Told {
     answers: [...given].filter(isPlain).map(([id, values]) => ({ check: id, value: [...values] })),
     unsure,
   };
+}
+
+/** The least that is left of a clause without its facts, so as to tell something of its own. */
+const leastLeft = 2;
+
+/** What is left is as sure as this of its check, and of its answer. */
+const sureBeside = 0.85;
+
+/** What a clause tells beside its facts: "my diesel van" "just clicks". */
+function besideFacts(turn: Turn, clause: readonly Token[], heard: Heard): FoundAnswer | undefined {
+  const { lexicon } = turn.listener;
+  const facts = factsIn(heard, turn);
+  if (facts.length === 0) return undefined;
+  const isFact = (token: Token): boolean =>
+    lexicon.reader
+      .literally([token])
+      .some((term) =>
+        facts.some(({ terms }) => [...terms].some((own) => isSame(term, own, lexicon))),
+      );
+  const rest = hearTokens(
+    clause.filter((token) => !isFact(token)),
+    lexicon,
+  );
+  if (rest.at.length < leastLeft) return undefined;
+  const [only, more] = volunteered(rest, turn);
+  const isTold = facts.some(({ answer }) => answer.check === only?.check.id);
+  if (more !== undefined || isTold || only === undefined) return undefined;
+  const { check, share } = lexicon.subject()(rest);
+  return check === only.check.id && share >= sureBeside && only.fit.score >= sureBeside
+    ? only
+    : undefined;
+}
+
+function isSame(term: string, own: string, { vocabulary }: Lexicon): boolean {
+  return means(vocabulary(term), own);
 }
 
 /** The least that clauses taken together must fit: "it starts, then dies". */
@@ -105,14 +151,25 @@ export function readVolunteered(turn: Turn): Understood | undefined {
   const whole = volunteered(turn.heard, turn);
   const [only, more] = whole;
   if (only !== undefined && more === undefined)
-    return answers([{ check: only.check.id, value: [only.fit.id] }]);
-  if (check === undefined && turn.clauses.length > 1) {
+    return answers(
+      withFacts([{ check: only.check.id, value: [only.fit.id] }, ...besideWhole(only, turn)], turn),
+    );
+  if (check === undefined) {
     const told = readClauses(turn, turn.clauses);
-    if (told.answers.length > 0) return answers(told.answers);
+    const all = withFacts(told.answers, turn);
+    if (all.length > 0) return answers(all);
     if (told.unsure.length > 0) return offersOf(told.unsure);
   }
   if (whole.length > 0) return offersOf(whole);
   return undefined;
+}
+
+/** What a text tells beside its facts, where it is one answer as a whole. */
+function besideWhole({ check }: FoundAnswer, turn: Turn): AnswerInput[] {
+  if (turn.inHand !== undefined) return [];
+  const beside = besideFacts(turn, turn.tokens, turn.heard);
+  if (beside === undefined || beside.check === check) return [];
+  return [{ check: beside.check.id, value: [beside.fit.id] }];
 }
 
 function isDenied(heard: Heard, check: FoundAnswer['check']): boolean {
@@ -125,5 +182,5 @@ export function readWordsBeside(turn: Turn, tokens: readonly Token[]): readonly 
   const clauses = cutClauses(tokens, lexicon).filter(
     (clause) => !clause.some(({ kind }) => kind === 'number'),
   );
-  return clauses.length === 0 ? [] : readClauses(turn, clauses).answers;
+  return withFacts(clauses.length === 0 ? [] : readClauses(turn, clauses).answers, turn);
 }

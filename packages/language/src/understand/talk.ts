@@ -1,4 +1,13 @@
-import { findPhrase, hear, hearTokens, isPhrase, means, says, type Heard } from '../typed/heard.ts';
+import {
+  findPhrase,
+  hear,
+  hearTokens,
+  isPhrase,
+  means,
+  says,
+  startsAt,
+  type Heard,
+} from '../typed/heard.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import { type InterruptPhrase, startsNow } from './alarms.ts';
 import type { Lexicon, TalkPhrases } from './lexicon.ts';
@@ -17,11 +26,41 @@ export function findTalk(
   const exact = words.filter((entry) =>
     entry[1].literal.some((phrase) => isPhrase(literal, phrase)),
   );
-  const first = wanted.find((word) => exact.some(([one]) => one === word));
+  const first =
+    wanted.find((word) => exact.some(([one]) => one === word)) ??
+    wanted.find((word) => isPlain(word) && isMadeOf(literal, word, lexicon));
   if (first !== undefined) return first;
   if (exact.length > 0) return undefined;
   const once = withoutRepeats(heard);
   return wanted.find((word) => lexicon.talk[word].said.some((phrase) => isPhrase(once, phrase)));
+}
+
+const isPlain = (word: TalkWord): boolean => word === 'yes' || word === 'no';
+
+/** A yes or no is not said in more words. */
+const mostPlain = 6;
+
+/** True where a text is nothing but ways of saying the one thing: "yeah sure", "no thank you". */
+function isMadeOf(literal: Heard, word: TalkWord, { talk, courtesies }: Lexicon): boolean {
+  const length = literal.at.length;
+  if (length < 2 || length > mostPlain) return false;
+  // How far the text is accounted for: 0 by courtesies alone, 1 by what says it.
+  const reached: (0 | 1 | undefined)[] = [0];
+  for (let start = 0; start < length; start += 1) {
+    const before = reached[start];
+    if (before === undefined) continue;
+    for (const [phrases, says] of [
+      [talk[word].literal, 1],
+      [courtesies, before],
+    ] as const) {
+      for (const phrase of phrases) {
+        const end = start + phrase.length;
+        if (end <= length && startsAt(literal, phrase, start))
+          reached[end] = (reached[end] ?? 0) === 1 ? 1 : says;
+      }
+    }
+  }
+  return reached[length] === 1;
 }
 
 /** "Yes yes" is no more than yes. */
@@ -122,8 +161,14 @@ export function findInterrupt(
       ({ terms, literal: small }) =>
         small === undefined && terms.length > 1 && standsClose(asSaid, terms),
     );
+    // "Freezing cold out here" is not "out cold".
+    const isInOrder = ({ interrupt, terms }: InterruptPhrase): boolean =>
+      terms.length !== 2 ||
+      hasSign(terms, interrupt, lexicon) ||
+      findPhrase(heard, terms) >= 0 ||
+      findPhrase(asSaid, terms) >= 0;
     const found = [...new Set([...interruptsIn(heard), ...inWords])].filter((phrase) => {
-      if (!possible.includes(phrase.interrupt)) return false;
+      if (!possible.includes(phrase.interrupt) || !isInOrder(phrase)) return false;
       if (inWords.includes(phrase)) return true;
       if (phrase.interrupt === startsNow && deniesMore(heard, phrase.terms)) return false;
       if (phrase.literal === undefined) return standsClose(heard, phrase.terms);
@@ -140,6 +185,12 @@ export function findInterrupt(
     if (first !== undefined) return { interrupt: first.interrupt, isPlain: true };
   }
   return undefined;
+}
+
+/** True where a word of a phrase tells of the danger wherever it stands. */
+function hasSign(terms: Terms, interrupt: string, { alarms }: Lexicon): boolean {
+  const signs = alarms.find((alarm) => alarm.interrupt === interrupt)?.signs;
+  return signs === undefined || terms.some((term) => signs.has(term.replace('!', '')));
 }
 
 /** The interrupt that a whole text says by a phrase with a joining word of its own, or by two words. */

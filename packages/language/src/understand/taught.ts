@@ -65,7 +65,12 @@ export function teachTalk(talk: TalkLessons, other: readonly Spoken[]): TalkHear
 }
 
 /** The check that a text is likeliest to speak of without being asked, and how likely it is. */
-export type SubjectHeard = (text: Spoken) => { readonly check: string; readonly share: number };
+export type SubjectHeard = (text: Spoken) => {
+  readonly check: string;
+  readonly share: number;
+  /** How likely it is to speak of another; undefined for one of which nothing was learned. */
+  readonly shareOf: (check: string) => number | undefined;
+};
 
 /** Learns which check a text speaks of; `other` speaks of none. */
 export function teachSubjects(
@@ -77,6 +82,7 @@ export function teachSubjects(
   return (text) => {
     const shares = learned(text).slice(0, checks.length);
     const share = Math.max(0, ...shares);
-    return { check: checks[shares.indexOf(share)] ?? '', share };
+    const shareOf = (check: string): number | undefined => shares[checks.indexOf(check)];
+    return { check: checks[shares.indexOf(share)] ?? '', share, shareOf };
   };
 }

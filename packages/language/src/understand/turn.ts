@@ -25,7 +25,9 @@ export interface Listener {
   readonly unitHere: (unit: string) => string;
   /** The names of the languages that there are, each in itself. */
   readonly languages: readonly string[];
-  /** The language that a word names, in any language. */
+  /** Their BCP 47 tags. */
+  readonly locales: readonly string[];
+  /** The language that a word names, in any language, whether it is one of these or not. */
   readonly languageNamed: LanguageNames;
 }
 

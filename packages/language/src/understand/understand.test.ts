@@ -521,6 +521,7 @@ describe('the work grows with the length of the text, and no faster', () => {
       formatQuantity: ({ value, unit }) => `${value} ${unit}`,
       unitHere: (unit) => unit,
       languages: ['English'],
+      locales: ['en'],
       languageNamed: () => undefined,
     });
     return count;

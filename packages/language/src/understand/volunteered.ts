@@ -5,6 +5,7 @@ import { chooseOption } from './choices.ts';
 import { type Fit, fitOptions } from './fit.ts';
 import type { FoundAnswer } from './found-answer.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import type { SubjectHeard } from './taught.ts';
 import type { Turn } from './turn.ts';
 
 /** The least that an answer to a question that was not asked must fit, told from memory. */
@@ -51,6 +52,10 @@ export function volunteered(heard: Heard, turn: Turn, among?: readonly string[])
   if (only !== undefined && more === undefined && ![...only.values()].includes(1)) return [];
   const heardOf = among === undefined ? subjectOf(heard, { lexicon, inHand }) : undefined;
   if (heardOf !== undefined) return [heardOf];
+  const subject =
+    among === undefined && lexicon.isHeard && heard.at.length > 1
+      ? lexicon.subject()(heard)
+      : undefined;
   const isInWords = inHand !== undefined && inHand.options.length > 0;
   const ranked = lexicon
     .checksIn(heard)
@@ -68,7 +73,9 @@ export function volunteered(heard: Heard, turn: Turn, among?: readonly string[])
           : fit.score >= leastOf({ at, isNamed, isInWords, isAsked: inHand !== undefined }) &&
             (isNamed || at === 'memory' || heard.at.length > 1) &&
             (inHand === undefined || heard.at.length > 1);
-      if (!isTaken) return [];
+      // What nobody tells unasked is named, where it is known what people tell.
+      const isFar = among === undefined && lexicon.isHeard && !check.isToldUnasked && !isNamed;
+      if (!isTaken || isFar || isOther(subject, check.id)) return [];
       return [{ check, fit, rank: fit.score + placeBonus[at] + (isNamed ? namedBonus : 0) }];
     })
     .sort((one, other) => other.rank - one.rank);
@@ -77,7 +84,17 @@ export function volunteered(heard: Heard, turn: Turn, among?: readonly string[])
 
 /** A text is about what it sounds like from here on, where nothing was asked and where something was. */
 const sureSubject = 0.6;
+const sureUnnamed = 0.9;
 const sureAside = 0.85;
+
+/** A text that speaks as likely as this of another check does not answer one that it is less likely to speak of. */
+const otherSubject = 0.5;
+const leastSubject = 0.1;
+
+function isOther(subject: ReturnType<SubjectHeard> | undefined, check: string): boolean {
+  if (subject === undefined || subject.share < otherSubject) return false;
+  return (subject.shareOf(check) ?? 1) < leastSubject;
+}
 
 /** What answers the question in hand as likely as this is no aside. */
 const notAside = 0.2;
@@ -91,8 +108,11 @@ function subjectOf(
   if (!lexicon.isHeard || heard.at.length < 2) return undefined;
   const { check: id, share } = lexicon.subject()(heard);
   const check = lexicon.checks.get(id);
-  const least = inHand === undefined ? sureSubject : sureAside;
-  if (check === undefined || check === inHand || share < least) return undefined;
+  if (check === undefined || check === inHand) return undefined;
+  // What is seen only by looking for it is named, or plain.
+  const isPlain = check.check.at === 'memory' || namesCheck(heard, check);
+  const least = inHand !== undefined ? sureAside : isPlain ? sureSubject : sureUnnamed;
+  if (share < least) return undefined;
   if (inHand !== undefined && Math.max(0, ...inHand.taught()(heard).answers) >= notAside)
     return undefined;
   const choice = chooseOption(heard, check);

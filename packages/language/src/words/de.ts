@@ -225,6 +225,9 @@ export const deWords: Words = {
     danke, sorry, hallo, hi, moin, grüezi, äh, ähm, hm, hmm, also, nun, nämlich, auto, wagen,
     karre, kiste, kfz, pkw, als, dass, einfach, leider, eh, grad, gerade, und
   `),
+  courtesies: list(`
+    danke, bitte, schön, vielen, dank, alter, mann, herr, chef, mei, ach, oh, na, doch, schon, eh, halt, mal, dann, gell, freund, kollege, merci
+  `),
   endings: list(`
     tem, ten, tes, tet, te, em, en, es, et, e, n, s, t
   `),
@@ -239,11 +242,13 @@ export const deWords: Words = {
       stimmt, richtig, korrekt, natürlich, selbstverständlich, bestätigt, bestätige,
       ich bestätige, verstanden, gelesen, gelesen und verstanden, weiter, weitermachen,
       mach weiter, machen wir weiter, geht klar, alles klar, alles sicher, es ist sicher,
-      einverstanden, in Ordnung
+      einverstanden, in Ordnung,
+      eh klar, logo, jou, aber sicher, sicher doch, mhm, auf jeden Fall, definitiv, absolut, gerne, so ist es, exakt, basst, passt schon, yes, jawoi, aber ja, ja freilich, unbedingt
     `),
     no: list(`
       nein, n, nö, ne, nee, na, nope, nein danke, auf keinen Fall, sicher nicht, keinesfalls,
-      nicht sicher, es ist nicht sicher, noch nicht
+      nicht sicher, es ist nicht sicher, noch nicht,
+      eher nicht, nicht wirklich, ned, des ned, na des ned, sicher ned, überhaupt nicht, auf gar keinen Fall, niemals, keineswegs, leider nein, leider nicht, natürlich nicht, bestimmt nicht, glaub nicht, nööö
     `),
     done: list(`
       fertig, bin fertig, alles fertig, erledigt, gemacht, habe ich gemacht, ist gemacht, bereit,

@@ -156,6 +156,9 @@ export const enWords: Words = {
     perhaps, probably, nearly, almost, bit, now, does, do, did, has, with, for, from, sort,
     kind, let, lets, sorry, hi, hello, thanks
   `),
+  courtesies: list(`
+    thank, thanks, thank you, you, ta, cheers, please, mate, pal, buddy, bro, sir, love, man, dude, boss, for, oh, ah, well, then, friend, guys
+  `),
   endings: list(`
     ingly, ings, ing, edly, ed, ey, es, ly, s, y, e
   `),
@@ -166,10 +169,12 @@ export const enWords: Words = {
     yes: list(`
       yes, y, yeah, yep, yup, yes it is, yes i have, yes please, ok, okay, sure, of course,
       correct, right, confirm, confirmed, i confirm, understood, got it, go on, go ahead, carry
-      on, continue, all clear, safe, it is safe, yes safe to go on, read and understood
+      on, continue, all clear, safe, it is safe, yes safe to go on, read and understood,
+      aye, ya, yea, sure thing, for sure, absolutely, definitely, certainly, indeed, you bet, uh huh, mhm, affirmative, roger, that is right, thats right, by all means, alright, all right, very much so, i do
     `),
     no: list(`
-      no, n, nope, nah, no way, not safe, it is not safe, no it is not, not yet
+      no, n, nope, nah, no way, not safe, it is not safe, no it is not, not yet,
+      no thank you, no thanks, absolutely not, not really, certainly not, definitely not, of course not, negative, no chance, nay, i dont think so, afraid not, i am afraid not, naw, nae
     `),
     done: list(`
       done, ready, finished, complete, completed, all done, i have done it, i did it, did it,
@@ -321,7 +326,7 @@ export const enWords: Words = {
     counts: ['counts', 'count'],
   },
   speaking: list(`
-    speak, speaking, talk, talking, continue, write, understand, know, switch, to, in, into
+    speak, speaking, talk, talking, continue, write, understand, know, switch, to, in, into, using
   `),
   having: list(`
     have, ive, got, found, borrowed, bought, brought, with me, now have, here is, there is,

@@ -282,6 +282,9 @@ export const esWords: Words = {
     disculpe, disculpa, gracias, favor, porfa, yo, usted, él, ella, coche, carro, auto, camioneta,
     furgoneta, troca, nave
   `),
+  courtesies: list(`
+    gracias, muchas, por favor, porfa, señor, señora, amigo, amiga, jefe, tío, tía, hombre, mujer, che, güey, wey, parce, hermano, compa, pana, pues, mano, patrón, joven
+  `),
   endings: list(`
     amente, emente, mente, ieron, aron, aban, arse, erse, irse, arlo, arla, erlo, erla, itos,
     itas, ito, ita, aba, ar, er, ir, an, en, os, as, es, o, a, e, s
@@ -298,11 +301,13 @@ export const esWords: Words = {
       sigamos, seguimos, sigo, seguir, continuar, continúe, continuemos, es seguro, sí es seguro,
       sí seguro, seguro, todo seguro, se puede seguir, perfecto, órale, ándale, va, sí por favor,
       creo que sí, sí adelante, sí sigamos, sí sigo, sí continuar, sí entendido, sí puedo, sí se
-      puede, sí todo bien, sí ok, ok sí, sí claro, sí correcto, está bien, todo en orden
+      puede, sí todo bien, sí ok, ok sí, sí claro, sí correcto, está bien, todo en orden,
+      ajá, aja, simón, sipi, sep, desde luego, efectivamente, bueno sí, obvio, obvio que sí, seguro que sí, cómo no, ya lo creo, cabal, eso es, mero, sí hombre
     `),
     no: list(`
       no, n, nop, no no, nel, qué va, para nada, claro que no, negativo, no es seguro, no seguro,
-      todavía no, aún no, creo que no, no por favor, de ninguna manera, ni hablar
+      todavía no, aún no, creo que no, no por favor, de ninguna manera, ni hablar,
+      no gracias, ni de broma, ni loco, jamás, nones, nanay, tampoco, en absoluto, desde luego que no, no no no, más bien no, no señor
     `),
     done: list(`
       hecho, ya está hecho, listo, lista, ya está, ya, ya estuvo, ya lo cambié, ya la cambié, ya
@@ -509,7 +514,7 @@ export const esWords: Words = {
     counts: ['cuentas', 'cuenta', 'puntos', 'counts'],
   },
   speaking: list(`
-    habla, hablas, hablan, hablar, hablamos, hablo, hablemos, seguir, seguimos, continuar, escribir, entiendo, al, a
+    habla, hablas, hablan, hablar, hablamos, hablo, hablemos, seguir, seguimos, continuar, escribir, entiendo, al, a, en, en el
   `),
   having: list(`
     tengo, tenemos, ya tengo, conseguí, conseguimos, encontré, encontramos, me prestaron, me

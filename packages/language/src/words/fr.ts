@@ -168,6 +168,9 @@ export const frWords: Words = {
     hum, ben, bah, svp, stp, plaît, merci, bonjour, bonsoir, salut, allo, aussi, comme, assez,
     plutôt, très, quelques, déjà
   `),
+  courtesies: list(`
+    merci, beaucoup, svp, stp, s il vous plait, s il te plait, monsieur, madame, chef, mec, ami, frère, ben, bah, ah, oh, patron, mon, la
+  `),
   endings: list(`
     ements, ement, aient, èrent, ait, ent, es, er, ez, e, s
   `),
@@ -185,11 +188,13 @@ export const frWords: Words = {
       oui on peut continuer, oui c est sûr, oui sans danger, oui c est bon, ok c est bon,
       oui on peut y aller, oui j ai lu, lu, ok compris, oui compris, ok on continue,
       oui je continue, d accord je continue, oui continue, oui tout est sûr, oui allez, oui vas-y,
-      oui d accord, c est correct, c est beau, parfait, nickel, entendu merci, oui bien sûr
+      oui d accord, c est correct, c est beau, parfait, nickel, entendu merci, oui bien sûr,
+      carrément, évidemment, certainement, d acc, volontiers, mouais, bien entendu, assurément, ça marche, c est ça, mais oui, sans problème, bien sur que oui, sûr
     `),
     no: list(`
       non, nan, nope, non non, pas du tout, non pas du tout, absolument pas, pas encore,
-      surtout pas, négatif, no, c est dangereux, non c est dangereux, non pas encore, pas question
+      surtout pas, négatif, no, c est dangereux, non c est dangereux, non pas encore, pas question,
+      non merci, certainement pas, pas vraiment, que non, bien sûr que non, jamais de la vie, même pas, nenni, hélas non, malheureusement non
     `),
     done: list(`
       c est fait, fait, c fait, voilà c est fait, fini, j ai fini, c est terminé, terminé,

@@ -261,6 +261,9 @@ export const plWords: Words = {
     ono, go, ją, jego, jej, ja, my, nas, nam, jestem, jesteśmy, pan, pani, auto, auta, autem, aucie, samochód, samochodu, samochodem, samochodzie, wóz, wozu, fura, furę,
     fury, bryka, brykę
   `),
+  courtesies: list(`
+    dziękuję, dzięki, proszę, panie, pani, pan, stary, kolego, szefie, oj, ach, no, ależ, kurczę, dziękuje, człowieku
+  `),
   endings: list(`
     aniem, eniem, ania, anie, aniu, enia, enie, eniu, iego, iemu, ego, emu, ami, ymi, imi, iej, iem,
     ich, ych, isz, ysz, esz, imy, ymy, emy, aja, em, ej, ie, ia, iu, im, ym, am, ac, ic, yc, ow, a,
@@ -276,11 +279,13 @@ export const plWords: Words = {
       prawda, potwierdzam, dobrze, ok, okej, okay, mhm, aha, rozumiem, zrozumiano, zrozumiałem,
       zrozumiałam, przeczytane, przeczytałem, przeczytałam, tak przeczytałem, tak przeczytałam,
       można dalej, dalej, idziemy dalej, jedziemy dalej, kontynuuj, dawaj, bezpiecznie, jest
-      bezpiecznie, tak jest bezpiecznie, tak bezpiecznie, w porządku
+      bezpiecznie, tak jest bezpiecznie, tak bezpiecznie, w porządku,
+      dokładnie, spoko, no jasne, no pewnie, jak najbardziej, tia, ano, oczywiście że tak, zgoda, pewno, no raczej, naturalnie, rzecz jasna, jo, niech będzie
     `),
     no: list(`
       nie, n, nie nie, no nie, wcale nie, skąd, skądże, nieprawda, jeszcze nie, nie jest
-      bezpiecznie, niebezpiecznie, nie bezpiecznie
+      bezpiecznie, niebezpiecznie, nie bezpiecznie,
+      nie dziękuję, raczej nie, absolutnie nie, w żadnym razie, ależ skąd, niestety nie, oczywiście że nie, na pewno nie, bynajmniej, nie bardzo, nope, niy, nikiej, no co ty
     `),
     done: list(`
       gotowe, gotowy, gotowa, zrobione, zrobiłem, zrobiłam, już, już zrobione, już gotowe, skończone, naprawiłem, naprawiłam, wymieniłem, wymieniłam, założyłem, założyłam, zamontowałem, zamontowałam, naprawione, wymienione, zamontowane, założone, złożone, wykonane, praca wykonana,
@@ -479,7 +484,7 @@ export const plWords: Words = {
     counts: ['cyfry', 'cyfr', 'cyfra', 'dgt', 'digit', 'digits', 'jednostki', 'jednostek'],
   },
   speaking: list(`
-    mówi, mówisz, mówić, mówią, rozmawiać, rozmawiasz, pisać, piszesz, rozumiem, rozumiesz, przejść, po, na
+    mówi, mówisz, mówić, mówią, rozmawiać, rozmawiasz, pisać, piszesz, rozumiem, rozumiesz, przejść, po, na, w
   `),
   having: list(`
     mam, już mam, teraz mam, mam tu, mam ze sobą, znalazłem, znalazłam, pożyczyłem, pożyczyłam,

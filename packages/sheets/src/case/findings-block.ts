@@ -6,6 +6,7 @@ import {
 } from '@keyturn/core';
 import { drawReading } from '@keyturn/drawings';
 import type { Finding, Picture, SheetReading } from '../sheet.ts';
+import { citedIn } from './sources.ts';
 import type { ToldCase } from './told-case.ts';
 
 /** The printed findings of some lines of the strip, numbered from `first` on. */
@@ -33,6 +34,7 @@ function notedFinding({ check, answer }: NotedMessage, { speaker, words }: ToldC
     said: labels.length === 0 ? words.notDone : list.format(labels),
     means: '',
     notes: [],
+    cited: [],
     answers: answer,
   };
 }
@@ -46,6 +48,7 @@ function readingFinding(message: ReadingMessage, told: ToldCase): Found {
     said: speaker.formatQuantity(message.quantity),
     means: scale?.means ?? '',
     notes: numbers.get(message.check)?.lines ?? [],
+    cited: citedIn(message, speaker.locale),
     answers: [],
     reading: readingOf(message, ruler, told),
   };

@@ -2,12 +2,13 @@
  * The technician's note: what it is, how sure, what to bring, what was measured and what to watch
  * out for, to be taken in within ten seconds.
  */
+import type { CautionMessage } from '@keyturn/core';
 import type { Block, Sheet } from '../sheet.ts';
 import { isolated } from '../words/sheet-words-in.ts';
 import { vehicleBlock } from './case-sheet.ts';
 import { framed } from './sheet-frame.ts';
 import type { SheetOptions } from './sheet-options.ts';
-import { tellCase, type ToldCase } from './told-case.ts';
+import { sayCautions, tellCase, type ToldCase } from './told-case.ts';
 
 /** How many faults are named while there is no verdict. */
 const namedFaults = 3;
@@ -85,11 +86,28 @@ function measuredLines(told: ToldCase): readonly string[] {
   return lines.length === 0 ? [words.nothingMeasured] : lines;
 }
 
+/** What can hurt in the work that is left to the technician, where nobody else may do it. */
+function cautionsOfWork({ chart, strip }: ToldCase): readonly CautionMessage[] {
+  const { flow } = chart;
+  if (strip.verdict?.waits !== true) return [];
+  return (flow.faults[strip.verdict.fault]?.cautions ?? []).flatMap((id) => {
+    const caution = flow.cautions[id];
+    return caution === undefined
+      ? []
+      : [{ kind: 'caution', caution: id, word: caution.word, confirm: caution.confirm }];
+  });
+}
+
 /** What must not be done, and what can hurt. */
 function watchLines(told: ToldCase): readonly string[] {
   const { cautions, speaker } = told;
+  const ofWork = sayCautions(cautionsOfWork(told), speaker).filter(
+    ({ id }) => !cautions.some((one) => one.id === id),
+  );
   return [
     ...sectionLines(told, 'stops'),
-    ...cautions.map(({ said, text }) => isolated(`${said}: ${text}`, speaker.direction)),
+    ...[...cautions, ...ofWork].map(({ said, text }) =>
+      isolated(`${said}: ${text}`, speaker.direction),
+    ),
   ];
 }

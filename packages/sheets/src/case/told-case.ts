@@ -2,11 +2,12 @@
  * A case put into words once, for every sheet that is made of it.
  */
 import { repeat, stripOf, type Case, type CautionMessage, type Strip } from '@keyturn/core';
-import type { Rendered, RenderedSection } from '@keyturn/language';
+import type { Rendered, RenderedSection, Speaker } from '@keyturn/language';
 import type { Block } from '../sheet.ts';
 import { sheetWordsIn } from '../words/sheet-words-in.ts';
 import type { SheetWords } from '../words/sheet-words.ts';
 import type { SheetOptions } from './sheet-options.ts';
+import { withWordsOfSources } from './sources.ts';
 
 type VerdictInWords = Extract<Rendered, { readonly kind: 'verdict' }>;
 
@@ -33,16 +34,24 @@ export function tellCase(options: SheetOptions): ToldCase {
     strip,
     verdict: rendered.find((one) => one.kind === 'verdict'),
     numbers: new Map(numbersOf(strip, options).map((section) => [section.id, section])),
-    cautions: cautionsOf(options).flatMap((message) =>
-      speaker
-        .render([message])
-        .flatMap((one) =>
-          one.kind === 'caution'
-            ? [{ id: message.caution, word: message.word, said: one.word, text: one.text }]
-            : [],
-        ),
-    ),
+    cautions: sayCautions(cautionsOf(options), speaker),
   };
+}
+
+/** Cautions in words. */
+export function sayCautions(
+  cautions: readonly CautionMessage[],
+  speaker: Speaker,
+): ToldCase['cautions'] {
+  return cautions.flatMap((message) =>
+    speaker
+      .render([message])
+      .flatMap((one) =>
+        one.kind === 'caution'
+          ? [{ id: message.caution, word: message.word, said: one.word, text: one.text }]
+          : [],
+      ),
+  );
 }
 
 function numbersOf(
@@ -50,7 +59,7 @@ function numbersOf(
   { speaker }: SheetOptions,
 ): readonly RenderedSection[] {
   const readings = [...findings, ...proving].flatMap(({ message }) =>
-    message.kind === 'reading' ? [message] : [],
+    message.kind === 'reading' ? [withWordsOfSources(message, speaker.locale)] : [],
   );
   return speaker
     .render([{ kind: 'numbers', readings, losses }])

@@ -3,6 +3,12 @@ import { isolated } from '../words/sheet-words-in.ts';
 import { escapeCss } from './escape-html.ts';
 import { familyNames, type Typeface } from './typeface.ts';
 
+/** The number of a page and of all; from left to right in every language, as figures are. */
+function pageOfPages(direction: Sheet['direction']): string {
+  const numbers = "counter(page) ' / ' counter(pages)";
+  return direction === 'rtl' ? `'\u2066' ${numbers} '\u2069'` : numbers;
+}
+
 /**
  * The look of a sheet on paper: black on white, the findings as a printed strip, so that it reads
  * the same from a cheap printer. The page's own size is left to the printer: A4 or Letter. Contextual
@@ -18,7 +24,7 @@ export function sheetCss(
 *{box-sizing:border-box;margin:0;padding:0}
 @page{margin:12mm 14mm 15mm;
 @bottom-${begin}{content:'${escapeCss(`${title} · ${isolated(kase.id, direction)}`)}';font:8pt ${familyNames(typefaces)};color:#3f3a33}
-@bottom-${end}{content:counter(page) ' / ' counter(pages);font:8pt ${familyNames(typefaces)};color:#3f3a33}}
+@bottom-${end}{content:${pageOfPages(direction)};font:8pt ${familyNames(typefaces)};color:#3f3a33}}
 body{font:9.5pt/1.35 ${familyNames(typefaces)};color:#000;background:#fff;font-variant-ligatures:no-contextual;overflow-wrap:anywhere;-webkit-print-color-adjust:exact;print-color-adjust:exact}
 @media screen{body{max-width:190mm;margin:0 auto;padding:10mm 4mm}}
 ul,ol{list-style:none}
@@ -51,7 +57,7 @@ header dl{margin-block-start:2mm}
 .name{color:#3f3a33}
 .name::after{content:':'}
 .strip b{font-weight:700}
-.read b{font-size:11pt}
+.read b{font-size:11pt;white-space:nowrap}
 .notes{font-size:7.5pt;line-height:1.3;color:#3f3a33;margin-block-start:.8mm}
 .ranking .drawn{inline-size:92mm}
 .picture .drawn{inline-size:92mm;margin-inline:auto}

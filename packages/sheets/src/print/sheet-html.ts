@@ -3,6 +3,7 @@
  */
 import type { Block, Finding, Picture, Sheet } from '../sheet.ts';
 import { escapeHtml } from './escape-html.ts';
+import { noteParts } from './note-parts.ts';
 import { sheetCss } from './sheet-css.ts';
 import { typefaceCss, type Typeface } from './typeface.ts';
 
@@ -99,17 +100,26 @@ function list(lines: readonly string[]): string {
   return `<ul>${lines.map((line) => element('li', line)).join('')}</ul>`;
 }
 
-function finding({ number, name, said, means, notes, reading }: Finding): string {
+function finding({ number, name, said, means, notes, cited, reading }: Finding): string {
   const ruler = reading?.ruler;
   const told = [
     `<p><span class="name">${escapeHtml(name)}</span> <b><bdi>${escapeHtml(said)}</bdi></b></p>`,
     means === '' ? '' : element('p', means, 'means'),
     notes.length === 0
       ? ''
-      : `<ul class="notes">${notes.map((note) => element('li', note)).join('')}</ul>`,
+      : `<ul class="notes">${notes.map((note) => `<li>${noteHtml(note, cited)}</li>`).join('')}</ul>`,
   ].join('');
   const printed = String(number).padStart(2, '0');
   return `<li${ruler === undefined ? '' : ' class="read"'}><span class="number">${printed}</span><div>${told}</div>${ruler === undefined ? '' : picture(ruler)}</li>`;
+}
+
+/** A note in which what is cited in English is marked so, and kept apart from the words around it. */
+function noteHtml(note: string, cited: readonly string[]): string {
+  return noteParts(note, cited)
+    .map(({ text, isCited }) =>
+      isCited ? `<bdi lang="en" dir="ltr">${escapeHtml(text)}</bdi>` : escapeHtml(text),
+    )
+    .join('');
 }
 
 function picture({ svg }: Picture): string {

@@ -71,7 +71,7 @@ function inputFor(
   const answer = answers[check];
   if (typeof answer === 'number') {
     if (form?.kind !== 'reading') return undefined;
-    const value = { value: answer, unit: form.unit, resolution: answer > 20 ? 1 : 0.01 };
+    const value = { value: answer, unit: form.unit, resolution: form.unit === 'V' ? 0.01 : 1 };
     return { type: 'answers', answers: [{ check, value }] };
   }
   return answer === undefined

@@ -32,6 +32,8 @@ const css = `
   text-wrap: balance;
   margin-block-start: -.6rem;
 }
+.standing { display: grid; gap: .35rem; padding: .7rem .9rem .9rem; border: 1px solid var(--l); border-inline-start: 3px solid var(--i); background: var(--p2); }
+.standing .keys { margin-block-start: .3rem; }
 .counter .signs { display: grid; gap: .6rem; }
 .counter .line-entry { align-items: end; padding-block-end: .9rem; border-block-end: 1px solid var(--l); }
 .counter .line-entry label { flex: 1 1 16rem; min-inline-size: 0; display: grid; gap: .15rem; }
@@ -164,6 +166,16 @@ const css = `
 }
 @media (max-width: 40rem) {
   .counter .head { padding: .5rem 1rem; }
+  .counter .head h1 { flex: 1 1 auto; }
+  .shop-name { order: 1; flex-basis: 100%; }
+  .shop-name:empty { display: none; }
+  .counter .head-keys { order: 2; flex: 1 1 100%; display: grid; grid-template-columns: 1fr 1fr; align-items: stretch; }
+  .counter .head-key { padding-inline: .4rem; }
+  .counter .language { grid-column: 1 / -1; margin: 0; flex-wrap: nowrap; }
+  .counter .line-entry { gap: .4rem; }
+  .counter .line-entry label { display: contents; }
+  .counter .line-entry label span { flex: 1 0 100%; }
+  .counter .line-entry input { flex: 1 1 8rem; }
   .counter .card, .others-list, .report { padding-inline: 1rem; }
   .ledger, [dir='rtl'] .ledger { padding-inline: 1rem; }
   .others-list button, .figure { grid-template-columns: minmax(0, 1fr); }

@@ -47,7 +47,7 @@ export class CounterBook {
   get onCounter(): readonly CounterReturn[] {
     return this.here
       .filter(({ closed }) => closed === null)
-      .toSorted((one, other) => (one.openedAt < other.openedAt ? -1 : 1));
+      .toSorted((one, other) => Date.parse(one.openedAt) - Date.parse(other.openedAt));
   }
 
   /** A return that lies on the counter. */

@@ -1,10 +1,9 @@
 /**
  * What the case of the customer's vehicle changes in a return.
  */
-import type { Input } from '@keyturn/core';
+import { soldNotBefore, type Flow, type Input } from '@keyturn/core';
 import { answering } from '../../engine/engine.ts';
 import type { CounterReturn, VehicleCase } from '../return/counter-return.ts';
-import { soldNotBefore } from './fit-of-case.ts';
 
 /** What is kept with the return, and what its case is told. */
 export interface CaseTaken {
@@ -13,9 +12,9 @@ export interface CaseTaken {
 }
 
 /** A case not later than the sale tells on what the part was bought, and nothing of the part. */
-export function caseTaken(offered: VehicleCase, back: CounterReturn): CaseTaken {
+export function caseTaken(flow: Flow, offered: VehicleCase, back: CounterReturn): CaseTaken {
   const { code, proof } = offered;
-  if (soldNotBefore(offered, back) !== undefined) {
+  if (soldNotBefore(flow, back.sitting.case.state, offered.at) !== undefined) {
     return { change: { diagnosis: boughtOn(offered) }, inputs: [] };
   }
   // A code beyond what a context holds is kept with the return alone.
@@ -29,10 +28,12 @@ export function caseTaken(offered: VehicleCase, back: CounterReturn): CaseTaken 
 
 /** A case that a day of sale told afterwards shows to be older than the part. */
 export function olderCase(
+  flow: Flow,
   back: CounterReturn,
 ): (CaseTaken & { readonly sold: string }) | undefined {
   const { vehicle } = back;
-  const sold = vehicle === null ? undefined : soldNotBefore(vehicle, back);
+  const sold =
+    vehicle === null ? undefined : soldNotBefore(flow, back.sitting.case.state, vehicle.at);
   if (vehicle === null || sold === undefined) return undefined;
   return {
     sold,

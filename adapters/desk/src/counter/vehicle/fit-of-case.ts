@@ -32,11 +32,3 @@ export function misfitOf(
   }
   return undefined;
 }
-
-/** The day of the sale, ISO 8601, where the case is not later; undefined where it is, or not known. */
-export function soldNotBefore(kase: VehicleCase, back: CounterReturn): string | undefined {
-  const answer = back.sitting.case.state.answers['sale-date']?.at(-1);
-  const sold = Array.isArray(answer) ? String(answer[0]) : '';
-  if (!/^\d{4}-\d\d-\d\d$/u.test(sold)) return undefined;
-  return kase.at.slice(0, 10) <= sold ? sold : undefined;
-}

@@ -12,6 +12,9 @@ const [width, axis] = [400, 40];
 /** What a letter of a label is wide, and what lies between two labels at least. */
 const [letter, gap] = [6.6, 6];
 
+/** How much higher the row is in which what has no room beside its neighbours is named. */
+const rise = 17;
+
 /** Two standard uncertainties: the true value is in there 19 times out of 20. */
 const coverage = 2;
 
@@ -28,8 +31,10 @@ export function benchRuler(
   },
 ): TemplateResult {
   const at = placeOn(scale);
-  return html`<svg class="bench-ruler" viewBox="0 0 ${width} 70" aria-hidden="true">
-    ${bands(scale, given, at)}
+  const drawn = bandsOf(scale, given, at);
+  const top = drawn.some(({ row }) => row === 1) ? -rise : 0;
+  return html`<svg class="bench-ruler" viewBox="0 ${top} ${width} ${70 - top}" aria-hidden="true">
+    ${drawn.map(band)}
     <line class="axis" x1="0" x2=${width} y1=${axis} y2=${axis} />
     ${bounds(scale, given.speaker, at)} ${given.isTyped ? mark(scale, at) : nothing}
   </svg>`;
@@ -37,44 +42,48 @@ export function benchRuler(
 
 type At = (value: number) => number;
 
-function bands(
-  { bounds: between, bands: ids, band }: ReadingMessage,
-  { bandLabels, isTyped }: { readonly bandLabels: readonly string[]; readonly isTyped: boolean },
-  at: At,
-) {
-  const edges = [0, ...between.map(({ low, high }) => at((low + high) / 2)), width];
-  const drawn = ids.map((id, index): DrawnBand => {
-    const [x, end] = [edges[index] ?? 0, edges[index + 1] ?? width];
-    const label = bandLabels[index] ?? '';
-    const half = (label.length * letter) / 2;
-    const middle = Math.min(width - half, Math.max(half, (x + end) / 2));
-    return { x, end, label, half, middle, isHere: isTyped && id === band };
-  });
-  const here = drawn.find(({ isHere }) => isHere);
-  return drawn.map((one, index) => {
-    const { x, end, label, middle, isHere } = one;
-    return svg`<rect class=${isHere ? 'band here' : index % 2 === 0 ? 'band' : 'band odd'}
-        x=${x} width=${Math.max(0, end - x)} y=${axis} height="12" />
-      ${isLabelled(one, here) ? svg`<text class=${isHere ? 'label here' : 'label'} x=${middle} y="14" text-anchor="middle">${label}</text>` : nothing}`;
-  });
-}
-
+/** A band as it is drawn, its label in the row above the scale or one row higher. */
 interface DrawnBand {
   readonly x: number;
   readonly end: number;
   readonly label: string;
-  /** Half of what the label is wide, and where its middle lies. */
-  readonly half: number;
   readonly middle: number;
+  /** Undefined where it has room in neither. */
+  readonly row: 0 | 1 | undefined;
   readonly isHere: boolean;
+  readonly isOdd: boolean;
 }
 
-/** The band in which the figure lies is always named; another where there is room beside that. */
-function isLabelled(band: DrawnBand, here: DrawnBand | undefined): boolean {
-  if (band === here) return true;
-  const isFree =
-    here === undefined || Math.abs(band.middle - here.middle) > band.half + here.half + gap;
-  return isFree && 2 * band.half < band.end - band.x - gap;
+/** The band in which the figure lies is named first, then each of the others where there is room. */
+function bandsOf(
+  { bounds: between, bands: ids, band: found }: ReadingMessage,
+  { bandLabels, isTyped }: { readonly bandLabels: readonly string[]; readonly isTyped: boolean },
+  at: At,
+): readonly DrawnBand[] {
+  const edges = [0, ...between.map(({ low, high }) => at((low + high) / 2)), width];
+  const taken: (readonly [row: number, from: number, to: number])[] = [];
+  const place = (id: string, index: number): DrawnBand => {
+    const [x, end] = [edges[index] ?? 0, edges[index + 1] ?? width];
+    const label = bandLabels[index] ?? '';
+    const half = (label.length * letter) / 2;
+    const middle = Math.min(width - half, Math.max(half, (x + end) / 2));
+    const isHere = isTyped && id === found;
+    const fits = isHere || 2 * half < end - x - gap;
+    const isFree = (row: number): boolean =>
+      taken.every(([of, from, to]) => of !== row || middle + half < from || middle - half > to);
+    const row = fits && isFree(0) ? 0 : isFree(1) ? 1 : undefined;
+    if (row !== undefined) taken.push([row, middle - half - gap, middle + half + gap]);
+    return { x, end, label, middle, row, isHere, isOdd: index % 2 === 1 };
+  };
+  const here = isTyped ? ids.indexOf(found) : -1;
+  const first = here < 0 ? undefined : place(found, here);
+  return ids.map((id, index) => (index === here && first ? first : place(id, index)));
+}
+
+function band({ x, end, label, middle, row, isHere, isOdd }: DrawnBand) {
+  return svg`<rect class=${isHere ? 'band here' : isOdd ? 'band odd' : 'band'}
+      x=${x} width=${Math.max(0, end - x)} y=${axis} height="12" />
+    ${row === undefined ? nothing : svg`<text class=${isHere ? 'label here' : 'label'} x=${middle} y=${14 - row * rise} text-anchor="middle">${label}</text>`}`;
 }
 
 function bounds({ bounds: all, unit }: ReadingMessage, speaker: Speaker, at: At) {

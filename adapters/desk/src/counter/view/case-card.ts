@@ -1,11 +1,11 @@
 /**
  * A case of a vehicle that was given: whether it is this customer's is for the clerk to say.
  */
+import { soldNotBefore } from '@keyturn/core';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { numbered } from '../../view/key.ts';
 import { fill } from '../../wording.ts';
 import type { VehicleCase } from '../return/counter-return.ts';
-import { soldNotBefore } from '../vehicle/fit-of-case.ts';
 import { caseLines } from './ledger.ts';
 import type { InHand, Shown } from './shown.ts';
 import { sentence } from './step-card.ts';
@@ -13,8 +13,8 @@ import { sentence } from './step-card.ts';
 /** Draws what the case tells, and asks. */
 export function caseCard(shown: Shown, inHand: InHand, offered: VehicleCase): TemplateResult {
   const { words, act } = shown;
-  const { back, speaker } = inHand;
-  const sold = soldNotBefore(offered, back);
+  const { back, speaker, flow } = inHand;
+  const sold = soldNotBefore(flow, back.sitting.case.state, offered.at);
   return html`${sentence(words.vehicle, words.caseAsk)}
     <ul class="to-do">
       ${caseLines(shown, offered).map((line) => html`<li>${line}</li>`)}

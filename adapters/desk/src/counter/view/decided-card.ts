@@ -1,11 +1,10 @@
 /**
  * A decision: what is read to the customer, and what is done with it.
  */
-import { positionOf } from '@keyturn/core';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyView, numbered, type KeyLook } from '../../view/key.ts';
 import { keyOf } from '../keys.ts';
-import { decisionOf } from './slip.ts';
+import { decisionOf, type Decided } from './slip.ts';
 import type { InHand, Shown } from './shown.ts';
 import { sentence } from './step-card.ts';
 
@@ -13,28 +12,33 @@ import { sentence } from './step-card.ts';
 export function decidedCard(shown: Shown, inHand: InHand): TemplateResult {
   const decided = decisionOf(shown, inHand);
   if (decided === undefined) return html``;
-  const { title, strength, sections } = decided;
-  const toDo = sections.find(({ id }) => id === 'do');
+  const { title, strength } = decided;
   return html`${sentence(shown.words.decision, title)}
     <p class="sure">${strength}</p>
-    ${
-      toDo === undefined
-        ? nothing
-        : html`<ul class="to-do">
-            ${toDo.lines.map((line) => html`<li>${line}</li>`)}
-          </ul>`
-    }
-    ${numbered(decidedKeys(shown, inHand))}`;
+    ${toDo(decided)} ${numbered(decidedKeys(shown, inHand))}`;
 }
 
-/** What can be done with a decision that stands, though more may still be asked. */
-export function standingKeys(shown: Shown, inHand: InHand): TemplateResult | typeof nothing {
-  const { sitting, goodwill } = inHand.back;
-  const isOnCard = goodwill !== null || positionOf(sitting.case).awaiting === 'nothing';
-  if (sitting.case.state.decision === null || isOnCard) return nothing;
-  return html`<div class="keys row">
-    ${decidedKeys(shown, inHand).map((look) => keyView({ ...look, isMain: false, isSmall: true }))}
-  </div>`;
+/** What is to be done now, where the decision says so. */
+function toDo({ sections }: Decided): TemplateResult | typeof nothing {
+  const lines = sections.find(({ id }) => id === 'do')?.lines;
+  if (lines === undefined) return nothing;
+  return html`<ul class="to-do">
+    ${lines.map((line) => html`<li>${line}</li>`)}
+  </ul>`;
+}
+
+/** A decision that stands though more may still be asked, and what can be done with it now. */
+export function standing(shown: Shown, inHand: InHand): TemplateResult | typeof nothing {
+  const decided = decisionOf(shown, inHand);
+  if (decided === undefined) return nothing;
+  return html`<section class="standing" aria-label=${shown.words.decision}>
+    <p class="slip-title">${decided.title}</p>
+    <p>${decided.strength}</p>
+    ${toDo(decided)}
+    <div class="keys row">
+      ${decidedKeys(shown, inHand).map((look) => keyView({ ...look, isMain: false, isSmall: true }))}
+    </div>
+  </section>`;
 }
 
 function decidedKeys({ words, act }: Shown, { back }: InHand): readonly KeyLook[] {

@@ -1,21 +1,20 @@
 /**
  * What lies beside the step: the slip, the part, the vehicle, what was found.
  */
-import { typedAmount } from '@keyturn/core';
 import { finding } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyed } from 'lit-html/directives/keyed.js';
 import { fill } from '../../wording.ts';
 import { grounds, type CounterReturn, type Diagnosis } from '../return/counter-return.ts';
-import { standingKeys } from './decided-card.ts';
+import { writtenPrice } from '../return/written-price.ts';
 import type { InHand, PartField, Shown } from './shown.ts';
 import { slip } from './slip.ts';
 
 /** Draws it. */
 export function ledger(shown: Shown, inHand: InHand): TemplateResult {
   return html`<section class="ledger" aria-label=${shown.words.thePart}>
-    ${slip(shown, inHand)} ${standingKeys(shown, inHand)} ${partForm(shown, inHand)}
-    ${vehicle(shown, inHand)} ${found(shown, inHand)}
+    ${slip(shown, inHand)} ${partForm(shown, inHand)} ${vehicle(shown, inHand)}
+    ${found(shown, inHand)}
   </section>`;
 }
 
@@ -71,7 +70,7 @@ function partForm(shown: Shown, { back }: InHand): unknown {
   );
 }
 
-function price({ words, shop, act }: Shown, back: CounterReturn): TemplateResult {
+function price({ words, shop, act, locale }: Shown, back: CounterReturn): TemplateResult {
   if (shop === null) return html`<p class="hint price">${words.priceNoTerms}</p>`;
   const { currency } = shop.policy;
   const paid = back.sitting.case.state.context['sale.price'] as number | undefined;
@@ -82,7 +81,7 @@ function price({ words, shop, act }: Shown, back: CounterReturn): TemplateResult
       inputmode="decimal"
       maxlength="20"
       autocomplete="off"
-      .value=${paid === undefined ? '' : typedAmount(paid, currency)}
+      .value=${paid === undefined ? '' : writtenPrice(paid, currency, locale)}
       @change=${(event: Event) => {
         act.price((event.currentTarget as HTMLInputElement).value);
       }}

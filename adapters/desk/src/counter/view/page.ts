@@ -13,13 +13,13 @@ import { nameOf } from '../return/part-name.ts';
 import { cameGood } from './came-good.ts';
 import { caseCard } from './case-card.ts';
 import { dayList } from './day-list.ts';
-import { decidedCard, goodwillCard } from './decided-card.ts';
+import { decidedCard, goodwillCard, standing } from './decided-card.ts';
 import { guide } from './guide.ts';
 import { keysHelp } from './keys-help.ts';
 import { ledger } from './ledger.ts';
 import { shopTerms } from './shop-terms.ts';
 import type { InHand, Shown } from './shown.ts';
-import { askingCard, dangerCard, sentence, stepCard } from './step-card.ts';
+import { askingCard, dangerCard, figuresInHand, sentence, stepCard } from './step-card.ts';
 
 /** Draws the counter. */
 export function page(shown: Shown): TemplateResult {
@@ -67,7 +67,7 @@ function card(shown: Shown, inHand: InHand): TemplateResult {
   if (inHand.back.goodwill !== null) return decidedCard(shown, inHand);
   return positionOf(inHand.back.sitting.case).awaiting === 'nothing'
     ? decidedCard(shown, inHand)
-    : stepCard(shown, inHand);
+    : html`${standing(shown, inHand)} ${stepCard(shown, inHand)}`;
 }
 
 /** The line: what was scanned or typed of a code, or found in the clerk's own words. */
@@ -183,7 +183,8 @@ function empty(shown: Shown): TemplateResult {
 }
 
 /** What can always be done with a return. */
-function always({ words, act, hand }: Shown, { back, speaker }: InHand): TemplateResult {
+function always({ words, act, hand }: Shown, inHand: InHand): TemplateResult {
+  const { back, speaker } = inHand;
   const { awaiting } = positionOf(back.sitting.case);
   const isAsked =
     awaiting === 'answer' &&
@@ -191,10 +192,12 @@ function always({ words, act, hand }: Shown, { back, speaker }: InHand): Templat
     hand.open === null &&
     hand.offered === null &&
     back.goodwill === null;
+  // While figures are asked for, every key is typed into their field.
+  const isTyping = figuresInHand(hand, inHand).length > 0;
   const small = (command: CounterCommand, label: string): TemplateResult =>
     keyView({
       label,
-      at: keyOf[command],
+      ...(isTyping ? {} : { at: keyOf[command] }),
       isSmall: true,
       press: () => {
         act.command(command);
@@ -225,7 +228,7 @@ function always({ words, act, hand }: Shown, { back, speaker }: InHand): Templat
   </div>`;
 }
 
-/** The other parts on the counter, the one that has lain there longest first. */
+/** The other parts on the counter, in turn after the one in hand. */
 function waiting(shown: Shown): TemplateResult | typeof nothing {
   const { words, act } = shown;
   if (shown.waiting.length === 0) return nothing;

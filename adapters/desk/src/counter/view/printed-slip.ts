@@ -3,7 +3,7 @@
  * code of its findings. On the screen it is hidden.
  */
 import { picture } from '@keyturn/element/pieces';
-import type { Block, Fact, Sheet } from '@keyturn/sheets';
+import { noteParts, type Block, type Fact, type Sheet } from '@keyturn/sheets';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { guard } from 'lit-html/directives/guard.js';
 
@@ -38,6 +38,14 @@ function whole({ title, head, lead, blocks, code, foot }: Sheet, of: string): Te
     ${foot.map((line) => html`<p class="last">${line}</p>`)}`;
 }
 
+/** A note in small type, what is cited in English marked so. */
+function small(note: string, cited: readonly string[]): TemplateResult {
+  const parts = noteParts(note, cited).map(({ text, isCited }) =>
+    isCited ? html`<bdi lang="en" dir="ltr">${text}</bdi>` : text,
+  );
+  return html`<small>${parts}</small>`;
+}
+
 function inside(block: Block): unknown {
   switch (block.kind) {
     case 'facts':
@@ -49,9 +57,9 @@ function inside(block: Block): unknown {
     case 'strip':
       return html`<ol>
         ${block.findings.map(
-          ({ name, said, means, notes, reading }) =>
+          ({ name, said, means, notes, cited, reading }) =>
             html`<li>
-              ${name}: <b>${said}</b> ${means} ${notes.map((note) => html`<small>${note}</small>`)}
+              ${name}: <b><bdi>${said}</bdi></b> ${means} ${notes.map((note) => small(note, cited))}
               ${reading?.ruler === undefined ? nothing : picture(reading.ruler.svg)}
             </li>`,
         )}

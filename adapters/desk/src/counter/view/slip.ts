@@ -8,7 +8,8 @@ import { fill } from '../../wording.ts';
 import { printedSlip } from './printed-slip.ts';
 import type { InHand, Shown } from './shown.ts';
 
-type Decided = Extract<Rendered, { kind: 'verdict' }>;
+/** A decision in words. */
+export type Decided = Extract<Rendered, { kind: 'verdict' }>;
 
 /**
  * The decision of a return in words; undefined before there is one. As goodwill it is a lead's own,

@@ -1,0 +1,72 @@
+import type { AnswerInput } from '@keyturn/core';
+import { findPhrase, type Heard } from '../typed/heard.ts';
+import type { Terms } from '../typed/terms.ts';
+import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import type { Turn } from './turn.ts';
+
+/** A fact, and the words that tell it. */
+interface Fact {
+  readonly answer: AnswerInput & { readonly value: readonly string[] };
+  readonly terms: ReadonlySet<string>;
+}
+
+/** A phrase on its own is as likely of its check, and of its answer, if it tells a fact. */
+const sureSubject = 0.7;
+const sureAnswer = 0.8;
+
+/**
+ * Facts told by the way, in a few words amid others: "my diesel van", "at home". Each stands word
+ * for word in the text, and means the same on its own; of two answers to one check neither is taken.
+ */
+export function factsIn(heard: Heard, { listener, inHand }: Turn): Fact[] {
+  const { lexicon } = listener;
+  if (!lexicon.isHeard) return [];
+  return lexicon.checksIn(heard).flatMap((check) => {
+    if (check === inHand || !check.isToldUnasked || check.check.form.kind !== 'choice') return [];
+    const said = check.options.flatMap(({ id, phrasesIn }) =>
+      phrasesIn(heard)
+        .filter((phrase) => findPhrase(heard, phrase) >= 0)
+        .map((phrase) => ({ id, phrase })),
+    );
+    // "Petrol hybrid" says no more than that, and not "petrol" as well.
+    const whole = said.filter(
+      ({ phrase }) => !said.some((other) => isPartOf(phrase, other.phrase)),
+    );
+    const telling = whole.filter((one) => tells(one, { check, lexicon }));
+    const ids = [...new Set(telling.map(({ id }) => id))];
+    const isPlain = ids.length === 1 || check.check.form.several;
+    const terms = new Set(telling.flatMap(({ phrase }) => phrase));
+    return ids.length > 0 && isPlain ? [{ answer: { check: check.id, value: ids }, terms }] : [];
+  });
+}
+
+function isPartOf(phrase: Terms, other: Terms): boolean {
+  return phrase.length < other.length && phrase.every((term) => other.includes(term));
+}
+
+/** What each phrase tells on its own, which is found once. */
+const kept = new WeakMap<Terms, boolean>();
+
+function tells(
+  { id, phrase }: { readonly id: string; readonly phrase: Terms },
+  { check, lexicon }: { readonly check: CheckPhrases; readonly lexicon: Lexicon },
+): boolean {
+  const known = kept.get(phrase);
+  if (known !== undefined) return known;
+  const told = isSaidAlone(phrase, id, { check, lexicon });
+  kept.set(phrase, told);
+  return told;
+}
+
+function isSaidAlone(
+  phrase: Terms,
+  id: string,
+  { check, lexicon }: { readonly check: CheckPhrases; readonly lexicon: Lexicon },
+): boolean {
+  if (id === 'none' || phrase.some((term) => term.startsWith('!'))) return false;
+  const spoken = { terms: phrase, words: phrase };
+  const subject = lexicon.subject()(spoken);
+  if (subject.check !== check.id || subject.share < sureSubject) return false;
+  const at = check.options.findIndex((option) => option.id === id);
+  return (check.taught()(spoken).answers[at] ?? 0) >= sureAnswer;
+}
