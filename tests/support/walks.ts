@@ -35,6 +35,8 @@ export interface WalkLine {
   readonly corrects?: string;
   /** What is known to be made of it, and should not be. */
   readonly misheard?: string;
+  /** What was misheard could not be taken back: the case was begun anew with this line. */
+  readonly anew?: true;
 }
 
 /** A card, and what its person typed, in order. */
@@ -89,6 +91,7 @@ export function walk({ card: id, also, lines }: Walk, locale: string): Walked {
   for (let turns = 0; turns < mostTurns; turns += 1) {
     const { verdict } = standing.case.state;
     if (verdict !== null) return { card, exchanges, verdict };
+    if (left[0]?.anew === true) standing = { case: opened.case, offers: [] };
     const exchange = exchangeOf({ card, speaker, standing, exchanges }, left);
     exchanges.push(exchange);
     standing = exchange.heard;

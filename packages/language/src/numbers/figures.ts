@@ -26,6 +26,8 @@ export interface Figures {
   readonly formatMoney: (minor: number, currency: string) => string;
   readonly listAll: (items: readonly string[]) => string;
   readonly listAny: (items: readonly string[]) => string;
+  /** Shares of one whole side by side; an English list of them has no “and”. */
+  readonly listShares: (items: readonly string[]) => string;
   /** The unit in which a figure without one is meant here: °F for °C where the region uses it. */
   readonly unitHere: (unit: string) => string;
 }
@@ -68,6 +70,7 @@ export function createFigures(locale: string, say: Say): Figures {
   };
   const all = new Intl.ListFormat(locale, { type: 'conjunction' });
   const any = new Intl.ListFormat(locale, { type: 'disjunction' });
+  const shares = new Intl.ListFormat(locale, { type: 'unit' });
   const percent = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 });
 
   // Making a format costs far more than using it.
@@ -134,6 +137,7 @@ export function createFigures(locale: string, say: Say): Figures {
     },
     listAll: (items) => all.format(items.map(isolate)),
     listAny: (items) => any.format(items.map(isolate)),
+    listShares: (items) => shares.format(items.map(isolate)),
     unitHere,
   };
 }

@@ -24,7 +24,7 @@ export function renderReading(message: ReadingMessage, voice: Voice): Rendered[]
       label: flow.answerLabel(check, id),
     }),
   );
-  const means = message.borderline ? shares.join(', ') : flow.answerMeaning(check, band);
+  const means = message.borderline ? figures.listShares(shares) : flow.answerMeaning(check, band);
   const text = message.borderline
     ? say('reading.borderline', { figure, shares: means })
     : say('reading.plain', { figure, means });

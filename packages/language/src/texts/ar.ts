@@ -226,7 +226,7 @@ export const ar = {
     'unknown-interrupt': '«{{given}}» ليس حالة طوارئ معروفة هنا. {{possible}}',
     'unknown-context': '«{{given}}» ليس مما يُعرف هنا عن مركبة أو شخص أو مكان. {{possible}}',
     'nothing-to-confirm': 'لا شيء يُؤكَّد الآن.',
-    'nothing-to-resume': 'لا شيء يُعاد منه الآن.',
+    'nothing-to-resume': 'لا شيء يُستأنف الآن.',
     'resume-first': 'الأهم أولًا: قل «انتهى الأمر» متى صارت المتابعة آمنة.',
     'nothing-before': 'هذا أول سؤال؛ لا سؤال قبله.',
     'too-early': 'الوقت مبكر جدًا من أجل: {{name}}؛ فهذا يأتي بعد النتيجة، في رسالة وحده.',
@@ -247,7 +247,7 @@ export const ar = {
   unclear: {
     empty: 'لم يُكتب شيء. {{possible}}',
     'too-long': 'هذا أطول من أن يُفهم. من فضلك قله في جملة قصيرة أو جملتين.',
-    'unknown-choice': '«{{given}}» ليس من الأجوبة. {{possible}}',
+    'unknown-choice': 'لم يُفهم «{{given}}» جوابًا عن هذا السؤال. {{possible}}',
     'one-choice': 'جواب واحد فقط يصح هنا، و«{{given}}» يذكر أكثر. {{possible}}',
     'not-a-number': 'ليس في «{{given}}» رقم يُقرأ. {{possible}}',
     'not-exact': '«{{given}}» يعطي حدًّا فقط. من فضلك أعطِ الرقم نفسه. {{possible}}',
@@ -264,7 +264,7 @@ export const ar = {
     closed: 'هذه الحالة مغلقة. افتح حالة جديدة للمتابعة.',
     'which-language': 'هذه هي اللغات المتاحة: {{possible}}. قل اسم اللغة التي تريدها.',
     'not-understood': 'لم يُفهم «{{given}}». {{possible}}',
-    possible: 'الممكن: {{list}}.',
+    possible: 'الأجوبة الممكنة: {{list}}.',
     plain: 'يمكنك أيضًا أن تقول «لماذا» أو «لا أعرف» أو «لا أستطيع».',
   },
   offers: {

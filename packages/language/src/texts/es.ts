@@ -253,7 +253,7 @@ export const es = {
   unclear: {
     empty: 'No ha escrito nada. {{possible}}',
     'too-long': 'Es demasiado largo para entenderlo. Dígalo en una o dos frases cortas, por favor.',
-    'unknown-choice': '«{{given}}» no es una de las respuestas. {{possible}}',
+    'unknown-choice': 'No se ha entendido «{{given}}» como respuesta a esta pregunta. {{possible}}',
     'one-choice': 'Aquí solo vale una respuesta, y «{{given}}» nombra más. {{possible}}',
     'not-a-number': '«{{given}}» no tiene ninguna cifra que se pueda leer. {{possible}}',
     'not-exact': '«{{given}}» solo da un límite. Dé la cifra exacta, por favor. {{possible}}',
@@ -272,7 +272,7 @@ export const es = {
     closed: 'Este caso está cerrado. Abra uno nuevo para seguir.',
     'which-language': 'Aquí se hablan estos idiomas: {{possible}}. Diga el nombre del que quiera.',
     'not-understood': 'No se ha entendido «{{given}}». {{possible}}',
-    possible: 'Posible: {{list}}.',
+    possible: 'Respuestas posibles: {{list}}.',
     plain: 'También puede decir «por qué», «no sé» o «no puedo».',
   },
   offers: {

@@ -181,7 +181,7 @@ export const fr = {
     heading: '{{name}}.',
     return:
       'Dites « c’est fini » quand on peut continuer sans danger ; nous reprendrons où nous en étions.',
-    prove: 'Nous prouvons ensuite que tout va bien.',
+    prove: 'Nous vérifions ensuite que tout va bien.',
   },
   setAside: {
     checks_one: 'Mis de côté, car cela ne tient plus après la correction : {{names}}.',
@@ -259,7 +259,8 @@ export const fr = {
   unclear: {
     empty: 'Rien n’a été écrit. {{possible}}',
     'too-long': 'C’était trop long pour être compris. Dites-le en une ou deux phrases courtes.',
-    'unknown-choice': '« {{given}} » n’est pas l’une des réponses. {{possible}}',
+    'unknown-choice':
+      '« {{given}} » n’a pas été compris comme réponse à cette question. {{possible}}',
     'one-choice': 'Une seule réponse vaut ici, et « {{given}} » en nomme plusieurs. {{possible}}',
     'not-a-number': '« {{given}} » ne contient aucun chiffre lisible. {{possible}}',
     'not-exact': '« {{given}} » ne donne qu’une limite. Donnez la valeur elle-même. {{possible}}',
@@ -279,7 +280,7 @@ export const fr = {
     'which-language':
       'Voici les langues disponibles : {{possible}}. Dites le nom de celle que vous voulez.',
     'not-understood': '« {{given}} » n’a pas été compris. {{possible}}',
-    possible: 'Possible : {{list}}.',
+    possible: 'Réponses possibles : {{list}}.',
     plain: 'Vous pouvez aussi dire « pourquoi », « je ne sais pas » ou « je ne peux pas ».',
   },
   offers: {
