@@ -45,7 +45,9 @@ export function createLanguageNames(locales: readonly string[]): LanguageNames {
     const shared = names.map(({ name, locale }) => ({ locale, share: sharedStart(name, plain) }));
     const best = shared.reduce((one, other) => (other.share > one.share ? other : one));
     if (best.share >= leastShared) return best.locale;
-    return names.find(({ name }) => isNear(name, plain))?.locale;
+    // "Person" is no mistyped Persian: only a language that there is may be mistyped.
+    return names.find(({ name, locale }) => locales.includes(locale) && isNear(name, plain))
+      ?.locale;
   };
   const kept = new Map<string, string | undefined>();
   return (word) => {

@@ -345,11 +345,18 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
         new Map(
           checkTerms.flatMap(({ id, check, options }) =>
             isToldUnasked(check) && options.length > 0
-              ? [[id, options.flatMap((option) => someOf(spokenOf(option), mostOfAnswer))]]
+              ? [
+                  [
+                    id,
+                    options.flatMap((option) =>
+                      someOf(spokenOf(option), mostOfSubject / options.length),
+                    ),
+                  ],
+                ]
               : [],
           ),
         ),
-        [...unclear(), ...someOf(allTalk(), mostOfSubject)],
+        [...unclear(), ...someOf(allTalk(), mostTalk)],
       ),
     ),
     talkHeard: once(() =>
@@ -371,9 +378,8 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
 /** So much of what answers nothing anywhere is learned from for a check. */
 const mostUnclear = 120;
 
-/** So much is learned from of what says each answer, where it is told which check is spoken of, and of talk. */
-const mostOfAnswer = 90;
-const mostOfSubject = 300;
+/** So much is learned from of what is said to each check, where it is told which one is spoken of. */
+const mostOfSubject = 450;
 
 /**
  * True for what is known, or seen from the seat, without kit. What came of trying something, which may

@@ -62,7 +62,8 @@ export function readFigures(turn: Turn): Understood | undefined {
   if (line.type === 'none') return readOneUnit(turn);
   if (line.type === 'doubtful') return isAboutWords(turn) ? undefined : ofDoubt(turn, line);
   // "Coil fault on cylinder two" is an answer in words, and no reading of a coil.
-  if (line.type === 'readings' && isAboutWords(turn)) return readChoice(turn);
+  if (line.type === 'readings' && turn.clauses.length < 2 && isAboutWords(turn))
+    return readChoice(turn);
   if (line.type === 'readings') {
     if (!isOfEarlier(line, hearing)) {
       const told = readWordsBeside(turn, spellNumbers(turn.tokens, listener.lexicon.numbers));

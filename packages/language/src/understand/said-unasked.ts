@@ -35,8 +35,22 @@ export function readSeveral(turn: Turn): Understood | undefined {
 /** What is told, with the facts that are told by the way where nothing was asked. */
 function withFacts(told: readonly AnswerInput[], turn: Turn): readonly AnswerInput[] {
   if (turn.inHand !== undefined) return told;
-  const facts = factsIn(turn.heard, turn).map(({ answer }) => answer);
-  return [...told, ...facts.filter(({ check }) => !told.some((one) => one.check === check))];
+  const facts = factsIn(turn.heard, turn).filter(
+    ({ answer, terms }) =>
+      !told.some((one) => one.check === answer.check || isSaidBy(terms, one, turn)),
+  );
+  return [...told, ...facts.map(({ answer }) => answer)];
+}
+
+/** True where an answer is said by these words itself: the key that is stuck. */
+function isSaidBy(terms: ReadonlySet<string>, { check, value }: AnswerInput, turn: Turn): boolean {
+  const options = turn.listener.lexicon.checks.get(check)?.options ?? [];
+  return options.some(
+    (option) =>
+      !('value' in value) &&
+      value.includes(option.id) &&
+      [...terms].every((term) => option.terms.has(term)),
+  );
 }
 
 /** Every check that some clauses answer; of two answers to one check neither is taken. */

@@ -22,10 +22,14 @@ export function factsIn(heard: Heard, { listener, inHand }: Turn): Fact[] {
   const { lexicon } = listener;
   if (!lexicon.isHeard) return [];
   return lexicon.checksIn(heard).flatMap((check) => {
+    const { sets, at } = check.check;
+    if (at !== 'memory') return [];
+    // Of what the vehicle is a word is enough.
+    const leastTerms = Object.keys(sets).length > 0 ? 1 : 2;
     if (check === inHand || !check.isToldUnasked || check.check.form.kind !== 'choice') return [];
     const said = check.options.flatMap(({ id, phrasesIn }) =>
       phrasesIn(heard)
-        .filter((phrase) => findPhrase(heard, phrase) >= 0)
+        .filter((phrase) => phrase.length >= leastTerms && findPhrase(heard, phrase) >= 0)
         .map((phrase) => ({ id, phrase })),
     );
     // "Petrol hybrid" says no more than that, and not "petrol" as well.
