@@ -80,12 +80,6 @@ export interface Predicted {
  */
 const mostShift = 1;
 
-/**
- * Of what an empty battery has lost in volts, how far it differs with how long it has stood since: it
- * recovers when it is left. Common practice, no source.
- */
-const recovers = 0.12;
-
 /** All lamps and the windows on, A, of equally many vehicles. Common practice, no source. */
 const lampsAmperes = [25, 38, 52];
 
@@ -113,8 +107,7 @@ export function predictReading(
   switch (reading) {
     case 'rest': {
       const { rests } = state.undrawn;
-      const shown = { ...steady(state.rest), swing: recovers * figures.emptied * kind.series };
-      return rests.length > 0 ? { ...shown, means: rests } : shown;
+      return rests.length > 0 ? { ...steady(state.rest), means: rests } : steady(state.rest);
     }
     case 'lamps':
       return anyOf(lampsAmperes.map((amperes) => underLoad(state, amperes, measured)));
@@ -126,13 +119,8 @@ export function predictReading(
       return sagging(loaded, loadTestSag * kind.series);
     }
     case 'tester': {
-      const label = measured.label ?? figures.rating;
-      return anyOf(
-        testersAllowance.map((allowance) => {
-          const amperes = label * conductance(state, measured, allowance);
-          return { mean: amperes, load: amperes, swing: 0 };
-        }),
-      );
+      const amperes = (measured.label ?? figures.rating) * conductance(state, measured);
+      return { mean: amperes, load: amperes, swing: 0 };
     }
     case 'recharged':
       return steady(rechargedBattery(state).emfV);
@@ -168,11 +156,8 @@ export function predictReading(
       );
     case 'feed': {
       const shift = shiftOf(state, measured);
-      // With the ignition off nothing is drawn, and what is not open drops nothing.
-      const isOpen = !Number.isFinite(figures['positive-clamp'] + figures.supply);
-      const off = isOpen ? 0 : state.battery.emfV;
       return anyOf(
-        [off, state.feedRest, state.bodyRest].map((volts) => steady(volts > 0 ? volts + shift : 0)),
+        [state.feedRest, state.bodyRest].map((volts) => steady(volts > 0 ? volts + shift : 0)),
       );
     }
     case 'command':
@@ -262,20 +247,10 @@ function drop(
   return { ...shown, load, swing: Math.hypot(shown.swing, undrawn.parts[part] * load) };
 }
 
-/**
- * What a tester allows for a charge that is low, of equally many testers: nothing, or all of it. What
- * has been drained beyond empty none of them allows for. Common practice, no source.
- */
-const testersAllowance = [0, 1];
-
 /** Part of the label that an electronic tester finds: it conducts less as it is worn and empty. */
-function conductance(
-  { figures }: CircuitState,
-  { isRecharged }: Measured,
-  allowance: number,
-): number {
+function conductance({ figures }: CircuitState, { isRecharged }: Measured): number {
   const charge = isRecharged ? figures.taken : figures.charge;
-  const charged = 1 - (1 - allowance) * 0.45 * (1 - Math.min(1, charge / 75));
+  const charged = 0.55 + 0.45 * Math.min(1, charge / 75);
   const drained = isRecharged ? 1 : 1 / (1 + 2 * figures.emptied);
   return (figures.health * charged * drained) / (1 + 0.3 * figures['dead-cells']);
 }
