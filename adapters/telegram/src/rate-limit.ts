@@ -3,7 +3,7 @@
  */
 
 /** What to do with something that a person sent. */
-export type Allowance =
+type Allowance =
   | 'take'
   /** Not to be taken, and the person is to be told so. */
   | 'tell'

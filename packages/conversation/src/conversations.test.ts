@@ -17,7 +17,12 @@ beforeEach(() => {
   seconds = 0;
   cases = 0;
   store = createMemoryStore();
-  conversations = createConversations({
+  conversations = hold();
+});
+
+/** A process that holds the conversations of the store. */
+function hold(): Conversations {
+  return createConversations({
     store,
     chart,
     texts: (tag) => shippedTexts('no-start', tag),
@@ -28,7 +33,7 @@ beforeEach(() => {
       return `case ${String(cases)}`;
     },
   });
-});
+}
 
 const now = (): string => new Date(begun + seconds * 1000).toISOString();
 
@@ -192,4 +197,17 @@ test('whether a conversation has a case that is open is known', async () => {
   expect(await conversations.isOpen('c')).toBe(false);
   await say('hello');
   expect(await conversations.isOpen('c')).toBe(true);
+});
+
+test('two processes that take turns in one conversation each go on where the other left it', async () => {
+  const [one, other] = [conversations, hold()];
+  await say('my car does not start');
+  conversations = other;
+  expect(said(await say('at home'))).toContain('is everyone safe');
+  conversations = one;
+  expect(said(await say('yes'))).toContain('fuel');
+  conversations = other;
+  expect(said(await say('back'))).toContain('is everyone safe');
+  const kept = await store.events('case 1');
+  expect(kept.filter(({ type }) => type === 'answered')).toHaveLength(2);
 });
