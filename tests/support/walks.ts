@@ -145,7 +145,7 @@ function exchangeOf(walking: Walking, left: WalkLine[]): Exchange {
 }
 
 /** What a case waits for. */
-export function askedOf(kase: Case): string {
+function askedOf(kase: Case): string {
   const position = positionOf(kase);
   return position.awaiting === 'answer' ? position.check : position.awaiting;
 }
