@@ -25,7 +25,7 @@ import { valueOf } from './translate-card.ts';
 const { chart } = noStart;
 
 /** One line that was typed. */
-export interface WalkLine {
+interface WalkLine {
   /** The check in hand; or `confirm`, `wait`, `resume` where one of these was awaited. */
   readonly asked: string;
   readonly typed: string;
