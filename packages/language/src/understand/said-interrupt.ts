@@ -28,11 +28,12 @@ export function readInterrupt(turn: Turn): Understood | undefined {
     (isResumed ? undefined : findJoined(tokens, lexicon, possible));
   if (found === undefined) return undefined;
   const { interrupt, isPlain } = found;
-  if (!isPlain && interrupt === startsNow && !soundsWhole(turn)) return undefined;
+  const isCalm = interrupt === startsNow;
+  const starts = isCalm ? soundsStarted(turn) : 0;
+  if (isCalm && starts < (isPlain ? leastPlain : leastStarted)) return undefined;
   // What only sounds like an interrupt is the talk that it is word for word.
   if (!isPlain && findTalk(turn, lexicon, plainTalk) !== undefined) return undefined;
   const raised: Input = { type: 'interrupt', interrupt };
-  const isCalm = interrupt === startsNow;
   const check = optionsInHand(turn);
   if (check === undefined) {
     const [told] = volunteered(heard, turn);
@@ -40,7 +41,8 @@ export function readInterrupt(turn: Turn): Understood | undefined {
       told !== undefined &&
       told.check.check.at === 'memory' &&
       (isPlain
-        ? isTold(interrupt, told.fit, turn)
+        ? isTold(interrupt, told.fit, turn) ||
+          (isCalm && starts < leastStarted && told.fit.coverage >= mostCoverage)
         : told.fit.recall === 1 && told.fit.coverage === 1);
     return isAnswer ? undefined : input([raised], interrupt);
   }
@@ -58,19 +60,30 @@ export function readInterrupt(turn: Turn): Understood | undefined {
     answers: [{ check: check.id, value: [choice.fit.id] }],
   };
   if (isTold(interrupt, choice.fit, turn)) return input([answer]);
-  if (isCalm && saysMore(interrupt, choice.fit, turn)) return input([answer]);
+  if (isCalm && starts < surelyStarted && saysMore(interrupt, choice.fit, turn))
+    return input([answer]);
   return findPhrase(heard, choice.fit.phrase) < 0
     ? input([raised], interrupt)
     : input([answer, raised], interrupt);
 }
 
-/** That the vehicle starts must be what the text as a whole says: not "when she tries to start it". */
-function soundsWhole({ heard, listener }: Turn): boolean {
+/**
+ * How much the text as a whole says that the vehicle starts, 0 to 1: not that it does at times, with
+ * help, or that somebody tries.
+ */
+function soundsStarted({ heard, listener }: Turn): number {
   const { interrupt, share } = listener.lexicon.alarmed()(heard);
-  return interrupt === startsNow && share >= leastWhole;
+  return interrupt === startsNow ? share : 0;
 }
 
-const leastWhole = 0.3;
+/**
+ * From here on a text that has the words says that it starts, from there on one without them, or one
+ * that an answer accounts for as well; and then no answer in hand says it better.
+ */
+const [leastPlain, leastStarted, surelyStarted] = [0.15, 0.55, 0.8];
+
+/** From here on an answer accounts for what a text says. */
+const mostCoverage = 0.8;
 
 /** From here on the answers in hand account for all of a text. */
 const wholeCoverage = 0.85;
