@@ -9,7 +9,7 @@
  * for all combinations of the checks left, and ways that differ only in what nothing further down
  * looks at are gone once. The lines are held by the judge of the core itself.
  */
-import type { DecisionLine, Flow } from '@keyturn/core';
+import type { CaseState, DecisionLine, Flow } from '@keyturn/core';
 import { Settling } from '../../packages/core/src/case/settled.ts';
 import type { Findings } from '../../packages/core/src/case/findings.ts';
 import { blankState } from '../../packages/core/src/case/state.ts';
@@ -354,7 +354,7 @@ function findingOf(check: string, latest: string): Finding {
   return { check, weights: Object.fromEntries(bands.map((band) => [band, 1 / bands.length])) };
 }
 
-function contextTold(flow: Flow, answers: Telling): Readonly<Record<string, unknown>> {
+function contextTold(flow: Flow, answers: Telling): CaseState['context'] {
   const fields = [...answers].flatMap(([id, { latest, times: often }]) => {
     const check = flow.checks[id];
     if (check?.writes === undefined || check.form.kind !== 'choice' || often === 0) return [];

@@ -42,7 +42,10 @@ export function interpret(
     return refuse('closed', input.type);
   }
   if (position.awaiting === 'resume' && !isTakenWhileInterrupted(input)) {
-    return refuse('resume-first', input.type);
+    // That it runs may have been misheard, or it has stopped again; a danger is over when it is over.
+    return isBack(input) && flow.interrupts[position.interrupt]?.then === 'prove'
+      ? events({ type: 'went-back', at })
+      : refuse('resume-first', input.type);
   }
   switch (input.type) {
     case 'answers':
@@ -92,8 +95,12 @@ function reopens(flow: Flow, input: Input): boolean {
     input.type === 'unanswered' ||
     input.type === 'context' ||
     input.type === 'interrupt' ||
-    (input.type === 'talk' && input.talk === 'back')
+    isBack(input)
   );
+}
+
+function isBack(input: Input): boolean {
+  return input.type === 'talk' && input.talk === 'back';
 }
 
 function isTakenWhileInterrupted(input: Input): boolean {

@@ -64,7 +64,11 @@ export function tellEvents(
       case 'resumed':
         return [{ kind: 'tell', tell: 'resumed' }];
       case 'went-back':
-        return [{ kind: 'tell', tell: 'returned', about: before.state.order.at(-1) ?? '' }];
+        return positionOf(before).awaiting === 'resume'
+          ? positionOf(after).awaiting === 'resume'
+            ? []
+            : [{ kind: 'tell', tell: 'resumed' }]
+          : [{ kind: 'tell', tell: 'returned', about: before.state.order.at(-1) ?? '' }];
       default:
         return [];
     }

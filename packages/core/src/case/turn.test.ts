@@ -742,6 +742,23 @@ describe('an interrupt', () => {
   });
 });
 
+describe('that the vehicle starts', () => {
+  const starts: Input = { type: 'interrupt', interrupt: 'starts-now' };
+
+  test('is taken back by going back, as if it had not been said', () => {
+    const step = take(measuring(), starts, talk('back'));
+    expect(said(step)).toEqual(['tell resumed', 'ask battery-rest']);
+    expect(step.case.state.raised).toEqual([]);
+  });
+
+  test('leads back to the danger that was raised before, which may not be over', () => {
+    const smoke: Input = { type: 'interrupt', interrupt: 'smoke' };
+    const step = take(measuring(), smoke, starts, talk('back'));
+    expect(awaits(step)).toBe('resume smoke');
+    expect(said(take(step, talk('back')))).toEqual(['refused resume-first']);
+  });
+});
+
 describe('a wait', () => {
   const waiting = (): Step =>
     take(

@@ -41,6 +41,7 @@ export function actionsOf(flow: Flow): Readonly<Record<string, unknown>> {
             raised: [...state.raised.filter((id) => id !== event.interrupt), event.interrupt],
           }
         : state,
+    takeBack: (state) => withNext(flow, { ...state, raised: state.raised.slice(0, -1) }),
     changeContext: (state, event) =>
       event.type === 'context-changed'
         ? withNext(flow, withContext(flow, state, event.context))

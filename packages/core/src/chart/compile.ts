@@ -116,6 +116,17 @@ function interruptedState(flow: Flow): object {
               target: then === 'prove' ? '#verdict' : '#returning',
               actions: then === 'prove' ? 'resume' : ['resume', 'goOn'],
             },
+            ...(then === 'prove' && {
+              // A danger that was raised before may not be over.
+              'went-back': [
+                ...all.map(({ id: interrupt }) => ({
+                  guard: { type: 'isRaisedBefore', params: { interrupt } },
+                  target: `#interrupted.${interrupt}`,
+                  actions: 'takeBack',
+                })),
+                { target: '#returning', actions: ['takeBack', 'goOn'] },
+              ],
+            }),
           },
         },
       ]),

@@ -28,6 +28,8 @@ export function guardsOf(flow: Flow): Record<string, (given: Given, params: neve
       isFound(flow, context, { event, answer: params.answer }),
     isUnanswered: ({ event }, params: { check: string }) =>
       event.type === 'answered' && event.check === params.check && !isSaid(event.answer),
+    isRaisedBefore: ({ context }, params: { interrupt: string }) =>
+      context.raised.at(-2) === params.interrupt,
     isInterrupt: ({ event }, params: { interrupt: string }) =>
       event.type === 'interrupted' && event.interrupt === params.interrupt,
   };

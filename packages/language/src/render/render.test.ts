@@ -405,6 +405,7 @@ describe('a verdict', () => {
     roots: ['age'],
     proof: [['crank', 'low']],
     settle: [],
+    waits: false,
     stops: [],
   };
 

@@ -82,12 +82,18 @@ export function chooseOption(heard: Heard, check: CheckPhrases): Choice {
   return choice;
 }
 
+/** Another answer, and the one that a text says best. */
+interface Pair {
+  readonly fit: Fit;
+  readonly best: Fit;
+}
+
 /**
  * True where a whole phrase of another answer is said as well, by words that the best one has not:
  * "loose and corroded" is two answers.
  */
 function isSaidBeside(
-  { fit, best }: { readonly fit: Fit; readonly best: Fit },
+  { fit, best }: Pair,
   heard: Heard,
   { options, weights }: CheckPhrases,
 ): boolean {
@@ -117,7 +123,7 @@ function isAlone({
 }
 
 /** True where another answer is said beside the one that is meant, and is one on its own as well. */
-function isSaidToo(fit: Fit, best: Fit, heard: Heard, check: CheckPhrases): boolean {
+function isSaidToo({ fit, best }: Pair, heard: Heard, check: CheckPhrases): boolean {
   const { phrase } = fit;
   if (bandOf(check, fit.id) === bandOf(check, best.id)) return false;
   if (phrase.some((term) => term.startsWith('!')) || !isSaidBeside({ fit, best }, heard, check))
@@ -163,7 +169,7 @@ function choose(heard: Heard, check: CheckPhrases): Choice {
     const rival =
       likeliest >= beyondDoubt
         ? undefined
-        : fits.find((fit) => isSaidToo(fit, meant, heard, check));
+        : fits.find((fit) => isSaidToo({ fit, best: meant }, heard, check));
     return rival === undefined
       ? { type: 'one', fit: { ...meant, score: Math.max(meant.score, likeliest) } }
       : { type: 'close', fits: [meant, rival] };

@@ -1,3 +1,4 @@
+import { startsNow } from './alarms.ts';
 import { exactChoice } from './choices.ts';
 import { findPhrase, hear, isPhrase } from '../typed/heard.ts';
 import { readLine } from '../readings/readings-line.ts';
@@ -19,7 +20,9 @@ export function readAwaited(turn: Turn): Understood | undefined {
       return findTalk(turn, lexicon, ['over', 'yes', 'done']) !== undefined ||
         turn.clauses.some((clause) => saysOver(clause, lexicon))
         ? input([{ type: 'resume' }])
-        : undefined;
+        : saysNotStarted(turn)
+          ? input([{ type: 'talk', talk: 'back' }], 'back')
+          : undefined;
     case 'confirm':
       if (findTalk(turn, lexicon, ['yes', 'done']) !== undefined)
         return input([{ type: 'confirm' }], 'yes');
@@ -37,6 +40,19 @@ export function readAwaited(turn: Turn): Understood | undefined {
     case 'nothing':
       return undefined;
   }
+}
+
+/** Not so, or no longer: "no, it does not start". A danger is taken back by nobody. */
+function saysNotStarted(turn: Turn): boolean {
+  const { heard, listener } = turn;
+  const { lexicon } = listener;
+  const denied = lexicon.interrupts
+    .filter(({ interrupt }) => interrupt === startsNow)
+    .flatMap(({ terms }) => terms.map((term) => `!${term}`));
+  return (
+    findTalk(turn, lexicon, ['no', 'back']) !== undefined ||
+    heard.terms.some((term) => denied.includes(term))
+  );
 }
 
 /** Work in hand of which the text says, word for word, that it is done. */
