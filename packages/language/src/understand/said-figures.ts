@@ -1,5 +1,7 @@
 import type { Input } from '@keyturn/core';
-import { says } from '../typed/heard.ts';
+import { findPhrase, hearTokens } from '../typed/heard.ts';
+import type { Terms } from '../typed/terms.ts';
+import { volunteered } from './volunteered.ts';
 import { cutClauses } from './talk.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
@@ -28,37 +30,45 @@ export function lineContext(
   const { lexicon, unitHere } = turn.listener;
   const { kit, nominal } = turn.hearing;
   const reading = inHand?.check.form.kind === 'reading' ? inHand : undefined;
-  return { lexicon, inHand: reading, kit, nominal: speaksOf24(turn) ? 24 : nominal, unitHere };
+  return { lexicon, inHand: reading, kit, nominal, unitHere };
 }
 
-/** True where the text says that it is a truck or a 24 V vehicle: "24.8, it's a lorry". */
+/** True where the text names what has 24 V alone: "24.8, it's a lorry". */
 function speaksOf24({ heard, listener }: Turn): boolean {
-  return termsOf24(listener.lexicon).some((term) => says(heard, term));
+  return namesOf24(listener.lexicon).some((name) => findPhrase(heard, name) >= 0);
 }
 
-const kept24 = new WeakMap<Lexicon, readonly string[]>();
+const kept24 = new WeakMap<Lexicon, readonly Terms[]>();
 
-/** The words by which a 24 V vehicle is told from a 12 V one: "lorry". */
-function termsOf24(lexicon: Lexicon): readonly string[] {
+/** What a 24 V vehicle is called and a 12 V one is not: the "lorry" of "24 V lorry". */
+function namesOf24(lexicon: Lexicon): readonly Terms[] {
   const known = kept24.get(lexicon);
   if (known !== undefined) return known;
-  const { statements, numbers } = lexicon;
-  const isNumber = (term: string): boolean =>
-    spellNumbers([{ kind: 'word', text: term }], numbers).some(({ kind }) => kind === 'number');
-  const termsOf = (volts: number): string[] =>
-    statements
-      .filter(({ set }) => set['vehicle.nominal'] === volts)
-      .flatMap(({ said }) => said.flat());
-  const plain = new Set(termsOf(12));
-  const own = termsOf(24).filter((term) => !/\d/.test(term) && !isNumber(term) && !plain.has(term));
-  kept24.set(lexicon, own);
-  return own;
+  const { statements, reader, words } = lexicon;
+  const saidOf = (volts: number): readonly Terms[] =>
+    statements.flatMap(({ set, said }) => (set['vehicle.nominal'] === volts ? said : []));
+  const isFigure = (term: string): boolean => /^\d+$/.test(term);
+  const units = new Set((words.units['V'] ?? []).flatMap((unit) => reader.fromText(unit)));
+  const plain = new Set(saidOf(12).flat());
+  const names = saidOf(24)
+    .filter((phrase) => phrase.some(isFigure))
+    .map((phrase) => phrase.filter((term) => !isFigure(term) && !units.has(term)))
+    .filter((name) => name.length > 0 && !name.some((term) => plain.has(term)));
+  kept24.set(lexicon, names);
+  return names;
 }
 
 /** Readings: of the check in hand, of others that are named, or a correction of earlier ones. */
 export function readFigures(turn: Turn): Understood | undefined {
   const { hearing, listener } = turn;
-  const line = readFigureLine(turn);
+  const plain = readFigureLine(turn, hearing.nominal);
+  // A figure that fits no other vehicle than the lorry that is spoken of is one of 24 V.
+  const at24 =
+    hearing.nominal === 12 && plain.type !== 'readings' && speaksOf24(turn)
+      ? readFigureLine(turn, 24)
+      : plain;
+  const is24 = at24 !== plain && at24.type === 'readings';
+  const line = is24 ? at24 : plain;
   if (line.type === 'none') return readOneUnit(turn);
   if (line.type === 'doubtful') return isAboutWords(turn) ? undefined : ofDoubt(turn, line);
   // "Coil fault on cylinder two" is an answer in words, and no reading of a coil.
@@ -69,7 +79,6 @@ export function readFigures(turn: Turn): Understood | undefined {
       const told = readWordsBeside(turn, spellNumbers(turn.tokens, listener.lexicon.numbers));
       const beside = told.filter((one) => !line.readings.some(({ check }) => check === one.check));
       const given: Input = { type: 'answers', answers: [...line.readings, ...beside] };
-      const is24 = hearing.nominal === 12 && speaksOf24(turn);
       return input(is24 ? [{ type: 'context', set: { 'vehicle.nominal': 24 } }, given] : [given]);
     }
     const again = readLine(turn.tokens, lineContext(turn, lastReading(turn)));
@@ -153,10 +162,10 @@ export function ofDoubt(
 }
 
 /** The line of readings; where words beside it are in the way, the clauses with figures alone. */
-function readFigureLine(turn: Turn): LineResult {
+function readFigureLine(turn: Turn, nominal: 12 | 24): LineResult {
   const { lexicon } = turn.listener;
-  const context = lineContext(turn, isAsked(turn) ? turn.inHand : undefined);
-  const line = readLine(turn.tokens, context);
+  const context = { ...lineContext(turn, isAsked(turn) ? turn.inHand : undefined), nominal };
+  const line = readLine(withoutTold(turn), context);
   if (line.type === 'readings' || line.type === 'none') return line;
   // A bound is none the less one for what stands behind a comma.
   if (line.type === 'unclear' && line.code === 'not-exact') return line;
@@ -169,6 +178,37 @@ function readFigureLine(turn: Turn): LineResult {
     context,
   );
   return alone.type === 'readings' ? alone : line;
+}
+
+/**
+ * The tokens of a first message, where the figure has a word of its own, without the clauses that
+ * tell an answer: "slow when cranking, battery measured at 12.65" is no voltage while cranking.
+ */
+function withoutTold(turn: Turn): readonly Token[] {
+  const { tokens, listener, inHand } = turn;
+  const { lexicon } = listener;
+  if (inHand !== undefined) return tokens;
+  const clauses = cutClauses(spellNumbers(tokens, lexicon.numbers), lexicon);
+  const hasFigure = (clause: readonly Token[]): boolean =>
+    clause.some(({ kind }) => kind === 'number');
+  const isTold = (clause: readonly Token[]): boolean =>
+    volunteered(hearTokens(clause, lexicon), turn).length === 1;
+  const beside = clauses.filter((clause) => !hasFigure(clause));
+  const withFigures = clauses.filter(hasFigure);
+  if (withFigures.length !== 1 || !withFigures.some((clause) => namesMeasured(clause, lexicon)))
+    return tokens;
+  const told = beside.filter(isTold);
+  if (told.length === 0) return tokens;
+  const comma = { kind: 'mark', text: ',' } as const;
+  return clauses.filter((clause) => !told.includes(clause)).flatMap((clause) => [...clause, comma]);
+}
+
+/** True where a clause names a thing that is measured: the battery. */
+function namesMeasured(clause: readonly Token[], { checks, reader }: Lexicon): boolean {
+  const terms = reader.fromTokens(clause);
+  return [...checks.values()].some(
+    ({ check, topic }) => check.form.kind === 'reading' && terms.some((term) => topic.has(term)),
+  );
 }
 
 /**

@@ -1,0 +1,77 @@
+/**
+ * What is told by the way, and what only sounds like it: a figure, a fact of the vehicle, who is
+ * there. Phrases from common practice, no source.
+ */
+import { createSpeaker, localeTags, type Understood } from '@keyturn/language';
+import { shippedFlow } from '@keyturn/terminal';
+import { describe, expect, test } from 'vitest';
+
+/** What was understood as one line: `drive=petrol`, `battery-rest=12.65 V`, `24 V vehicle`. */
+function show(understood: Understood): string {
+  if (understood.type !== 'input') return 'asked back';
+  const said = understood.inputs.flatMap((input): string[] => {
+    if (input.type === 'context') return [`${String(input.set['vehicle.nominal'])} V vehicle`];
+    if (input.type !== 'answers') return [input.type];
+    return input.answers.map(({ check, value }) =>
+      'value' in value
+        ? `${check}=${String(value.value)} ${value.unit}`
+        : `${check}=${value.join('+')}`,
+    );
+  });
+  return said.toSorted().join(', ');
+}
+
+const understandIn = Object.fromEntries(
+  localeTags.map((locale) => {
+    const { chart, texts } = shippedFlow('no-start', locale);
+    const { checks, interrupts } = chart.flow;
+    const speaker = createSpeaker({ locale, flowTexts: texts, checks });
+    const understand = (check: string | null, text: string): Understood =>
+      speaker.understand(text, {
+        awaiting: 'answer',
+        check,
+        checks,
+        interrupts: Object.keys(interrupts),
+        answered: [],
+        kit: [],
+        nominal: 12,
+        lamp: false,
+      });
+    return [locale, understand];
+  }),
+);
+
+type Row = readonly [locale: string, check: string | null, text: string, means: string];
+
+function hold(rows: readonly Row[]): void {
+  test.each(rows)('%s, at %s "%s" is %s', (locale, check, text, means) => {
+    expect(show(understandIn[locale]!(check, text))).toBe(means);
+  });
+}
+
+describe('a vehicle of 24 V is concluded only where a lorry is named and the figure fits no other', () => {
+  hold([
+    [
+      'fr',
+      null,
+      'moteur lent au demarrage, pourtant batterie mesurée à 12.65',
+      'complaint=slow-crank',
+    ],
+    ['fr', 'battery-rest', 'batterie, 12,65', 'battery-rest=12.65 V'],
+    ['fr', 'battery-rest', 'batterie 24,9', 'asked back'],
+    ['fr', 'battery-rest', 'camion, 25,1', '24 V vehicle, battery-rest=25.1 V'],
+    ['pl', 'battery-rest', 'mam 25,1', 'asked back'],
+    ['pl', 'battery-rest', 'mam 12,6', 'battery-rest=12.6 V'],
+    ['de', 'battery-rest', '25,1 Lkw', '24 V vehicle, battery-rest=25.1 V'],
+    ['en', 'battery-rest', "12.6, it's a lorry", 'battery-rest=12.6 V'],
+  ]);
+});
+
+describe('that it cranks slowly is no word for the figure of the battery', () => {
+  hold([
+    ['en', null, 'slow cranking, yet battery measured at 12.65', 'complaint=slow-crank'],
+    ['en', null, 'while cranking, battery 9.8 V', 'battery-crank=9.8 V'],
+    ['fr', null, 'au démarrage, batterie 9,8 V', 'battery-crank=9.8 V'],
+    ['en', null, 'cranks slow, battery 12.4 at rest', 'battery-rest=12.4 V, complaint=slow-crank'],
+  ]);
+});
