@@ -3,7 +3,7 @@
  * heard, and nothing but a yes confirms a caution.
  */
 import { positionOf, openCase, type Input } from '@keyturn/core';
-import { createSpeaker, localeTags, type Hearing } from '@keyturn/language';
+import { createSpeaker, localeTags, type Hearing, type Words } from '@keyturn/language';
 import { replayCard, shippedTexts } from '@keyturn/terminal';
 import { describe, expect, test } from 'vitest';
 import { translateCard } from './support/translate-card.ts';
@@ -67,6 +67,20 @@ describe.each(localeTags)('in %s', (locale) => {
     for (const text of no) expect(confirms(text), text).toBe(locale === 'pl' && text === 'no');
     const yes = { en: 'yes', es: 'sí', de: 'ja', fr: 'oui', pl: 'tak', ar: 'نعم' }[locale] ?? '';
     expect(confirms(yes)).toBe(true);
+  });
+
+  test('a caution is confirmed by no other talk', async () => {
+    const words = (await import(`../packages/language/src/words/${locale}.ts`)) as Readonly<
+      Record<string, Words>
+    >;
+    const { talk } = words[`${locale}Words`]!;
+    const said = ['no', 'cannot', 'dont-know', 'why', 'back', 'repeat', 'person', 'stop'] as const;
+    const confirmed = said
+      .flatMap((word) => talk[word])
+      .filter((text) =>
+        inputs(text, hearing('battery-crank', 'confirm')).some(({ type }) => type === 'confirm'),
+      );
+    expect(confirmed).toEqual([]);
   });
 
   // Every card in one language at least, and one card in 24 in all of them.

@@ -19,6 +19,9 @@ const shortestName = 4;
 /** The share of a name that must be the same; the rest is its ending: "polski", "po polsku". */
 const leastShared = 0.7;
 
+/** Of a language that we do not speak nearly all must be: "fine" is no "finés". */
+const leastSharedOfOthers = 0.85;
+
 /** Languages that are asked for, whether we speak them or not. */
 const askedFor = [
   ...['bg', 'bn', 'ca', 'cs', 'da', 'el', 'et', 'fa', 'fi', 'gl', 'he', 'hi', 'hr', 'hu', 'it'],
@@ -44,7 +47,8 @@ export function createLanguageNames(locales: readonly string[]): LanguageNames {
     if (plain.length < shortestName) return undefined;
     const shared = names.map(({ name, locale }) => ({ locale, share: sharedStart(name, plain) }));
     const best = shared.reduce((one, other) => (other.share > one.share ? other : one));
-    if (best.share >= leastShared) return best.locale;
+    const least = locales.includes(best.locale) ? leastShared : leastSharedOfOthers;
+    if (best.share >= least) return best.locale;
     // "Person" is no mistyped Persian: only a language that there is may be mistyped.
     return names.find(({ name, locale }) => locales.includes(locale) && isNear(name, plain))
       ?.locale;

@@ -11,6 +11,9 @@ import { containsPlainTalk, findTalk, saysOver } from './talk.ts';
 import { type Turn, answers, input, isAsked, mostClauses, optionsInHand, unclear } from './turn.ts';
 import type { HeardTalk, Understood } from './understood.ts';
 
+/** What sounds like one of these confirms nothing, however near it comes to a yes. */
+const unwilling = ['no', 'cannot', 'dont-know', 'repeat', 'why', 'back'] as const;
+
 /** What ends a confirmation, a wait, work or an interrupt. */
 export function readAwaited(turn: Turn): Understood | undefined {
   const { hearing, listener, inHand } = turn;
@@ -24,11 +27,15 @@ export function readAwaited(turn: Turn): Understood | undefined {
           ? input([{ type: 'talk', talk: 'back' }], 'back')
           : undefined;
     case 'confirm':
-      if (findTalk(turn, lexicon, ['yes', 'done']) !== undefined)
-        return input([{ type: 'confirm' }], 'yes');
-      return findTalk(turn, lexicon, ['no']) === undefined
-        ? undefined
-        : input([{ type: 'talk', talk: 'cannot' }], 'no');
+      switch (findTalk(turn, lexicon, [...unwilling, 'yes', 'done'])) {
+        case 'yes':
+        case 'done':
+          return input([{ type: 'confirm' }], 'yes');
+        case 'no':
+          return input([{ type: 'talk', talk: 'cannot' }], 'no');
+        default:
+          return undefined;
+      }
     case 'wait':
       return findTalk(turn, lexicon, ['done', 'over']) === undefined
         ? undefined

@@ -41,9 +41,12 @@ const isPlain = (word: TalkWord): boolean => word === 'yes' || word === 'no';
 const mostPlain = 6;
 
 /** True where a text is nothing but ways of saying the one thing: "yeah sure", "no thank you". */
-function isMadeOf(literal: Heard, word: TalkWord, { talk, courtesies }: Lexicon): boolean {
+function isMadeOf(literal: Heard, word: TalkWord, lexicon: Lexicon): boolean {
+  const { talk, courtesies, words } = lexicon;
   const length = literal.at.length;
   if (length < 2 || length > mostPlain) return false;
+  // "Absolutely" is a yes, and "absolutely not" none.
+  if (word === 'yes' && literal.terms.some((term) => isDenial(term, words))) return false;
   // How far the text is accounted for: 0 by courtesies alone, 1 by what says it.
   const reached: (0 | 1 | undefined)[] = [0];
   for (let start = 0; start < length; start += 1) {
@@ -61,6 +64,10 @@ function isMadeOf(literal: Heard, word: TalkWord, { talk, courtesies }: Lexicon)
     }
   }
   return reached[length] === 1;
+}
+
+function isDenial(term: string, { negators }: Lexicon['words']): boolean {
+  return term.startsWith('!') || negators.includes(term);
 }
 
 /** "Yes yes" is no more than yes. */

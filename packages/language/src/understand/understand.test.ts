@@ -294,7 +294,7 @@ describe('work, confirmation, wait and interrupt are ended in words', () => {
   hold(
     [
       ['rest', 'yes', 'confirm'],
-      ['rest', 'OK, go on', 'unclear not-confirmed'],
+      ['rest', 'OK, but is it safe', 'unclear not-confirmed'],
       ['rest', 'ok', 'confirm'],
       ['rest', 'correct', 'confirm'],
       ['rest', 'no', 'talk cannot'],
@@ -321,7 +321,7 @@ describe('work, confirmation, wait and interrupt are ended in words', () => {
       ['rest', "it's over", 'resume'],
       ['rest', 'the smoke is gone', 'resume'],
       ['rest', 'yes', 'resume'],
-      ['rest', 'no', 'unclear not-over'],
+      ['rest', 'no', 'talk back'],
       ['rest', 'it is all over now, we are safe', 'resume'],
       ['rest', 'more smoke', 'interrupt smoke'],
       ['rest', 'smoke all over the engine', 'interrupt smoke'],

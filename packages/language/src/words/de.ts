@@ -243,7 +243,8 @@ export const deWords: Words = {
       ich bestätige, verstanden, gelesen, gelesen und verstanden, weiter, weitermachen,
       mach weiter, machen wir weiter, geht klar, alles klar, alles sicher, es ist sicher,
       einverstanden, in Ordnung,
-      eh klar, logo, jou, aber sicher, sicher doch, mhm, auf jeden Fall, definitiv, absolut, gerne, so ist es, exakt, basst, passt schon, yes, jawoi, aber ja, ja freilich, unbedingt
+      eh klar, logo, jou, aber sicher, sicher doch, mhm, auf jeden Fall, definitiv, absolut, gerne, so ist es, exakt, basst, passt schon, yes, jawoi, aber ja, ja freilich, unbedingt,
+      mach ich, mache ich, wird gemacht, habe ich gelesen, hab ich gelesen, hab es gelesen, habe es gelesen, hab ich verstanden, habe verstanden, kapiert, ist klar, kann weitergehen
     `),
     no: list(`
       nein, n, nö, ne, nee, na, nope, nein danke, auf keinen Fall, sicher nicht, keinesfalls,

@@ -170,7 +170,8 @@ export const enWords: Words = {
       yes, y, yeah, yep, yup, yes it is, yes i have, yes please, ok, okay, sure, of course,
       correct, right, confirm, confirmed, i confirm, understood, got it, go on, go ahead, carry
       on, continue, all clear, safe, it is safe, yes safe to go on, read and understood,
-      aye, ya, yea, sure thing, for sure, absolutely, definitely, certainly, indeed, you bet, uh huh, mhm, affirmative, roger, that is right, thats right, by all means, alright, all right, very much so, i do
+      aye, ya, yea, sure thing, for sure, absolutely, definitely, certainly, indeed, you bet, uh huh, mhm, affirmative, roger, that is right, thats right, by all means, alright, all right, very much so, i do,
+      i understand, i have read it, i have read that, have read it, read it, read, that is safe, we are clear, i am clear
     `),
     no: list(`
       no, n, nope, nah, no way, not safe, it is not safe, no it is not, not yet,

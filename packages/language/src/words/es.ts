@@ -302,7 +302,8 @@ export const esWords: Words = {
       sí seguro, seguro, todo seguro, se puede seguir, perfecto, órale, ándale, va, sí por favor,
       creo que sí, sí adelante, sí sigamos, sí sigo, sí continuar, sí entendido, sí puedo, sí se
       puede, sí todo bien, sí ok, ok sí, sí claro, sí correcto, está bien, todo en orden,
-      ajá, aja, simón, sipi, sep, desde luego, efectivamente, bueno sí, obvio, obvio que sí, seguro que sí, cómo no, ya lo creo, cabal, eso es, mero, sí hombre
+      ajá, aja, simón, sipi, sep, desde luego, efectivamente, bueno sí, obvio, obvio que sí, seguro que sí, cómo no, ya lo creo, cabal, eso es, mero, sí hombre,
+      entendí, ya entendí, lo entendí, comprendido, comprendo, me queda claro, ya la leí, la leí, hecho y leído, así lo haré, lo haré
     `),
     no: list(`
       no, n, nop, no no, nel, qué va, para nada, claro que no, negativo, no es seguro, no seguro,

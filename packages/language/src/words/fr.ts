@@ -189,7 +189,8 @@ export const frWords: Words = {
       oui on peut y aller, oui j ai lu, lu, ok compris, oui compris, ok on continue,
       oui je continue, d accord je continue, oui continue, oui tout est sûr, oui allez, oui vas-y,
       oui d accord, c est correct, c est beau, parfait, nickel, entendu merci, oui bien sûr,
-      carrément, évidemment, certainement, d acc, volontiers, mouais, bien entendu, assurément, ça marche, c est ça, mais oui, sans problème, bien sur que oui, sûr
+      carrément, évidemment, certainement, d acc, volontiers, mouais, bien entendu, assurément, ça marche, c est ça, mais oui, sans problème, bien sur que oui, sûr,
+      j ai lu, j ai bien lu, c est lu, bien lu, je comprends, j ai compris, c est noté, je ferai attention
     `),
     no: list(`
       non, nan, nope, non non, pas du tout, non pas du tout, absolument pas, pas encore,

@@ -280,7 +280,8 @@ export const plWords: Words = {
       zrozumiałam, przeczytane, przeczytałem, przeczytałam, tak przeczytałem, tak przeczytałam,
       można dalej, dalej, idziemy dalej, jedziemy dalej, kontynuuj, dawaj, bezpiecznie, jest
       bezpiecznie, tak jest bezpiecznie, tak bezpiecznie, w porządku,
-      dokładnie, spoko, no jasne, no pewnie, jak najbardziej, tia, ano, oczywiście że tak, zgoda, pewno, no raczej, naturalnie, rzecz jasna, jo, niech będzie
+      dokładnie, spoko, no jasne, no pewnie, jak najbardziej, tia, ano, oczywiście że tak, zgoda, pewno, no raczej, naturalnie, rzecz jasna, jo, niech będzie,
+      można, dobra, mam przeczytane, przeczytałem to, zrozumiane, jasna sprawa, tak zrobię, zrobię tak, wiem, będę uważać
     `),
     no: list(`
       nie, n, nie nie, no nie, wcale nie, skąd, skądże, nieprawda, jeszcze nie, nie jest
