@@ -75,3 +75,18 @@ describe('that it cranks slowly is no word for the figure of the battery', () =>
     ['en', null, 'cranks slow, battery 12.4 at rest', 'battery-rest=12.4 V, complaint=slow-crank'],
   ]);
 });
+
+describe('a word that is used of other things as well is no fact of the vehicle', () => {
+  hold([
+    ['fr', null, 'tourne super lentement', 'complaint=slow-crank'],
+    ['de', null, 'dreht super langsam', 'complaint=slow-crank'],
+    ['fr', 'drive', 'super', 'drive=petrol'],
+    ['de', 'drive', 'Super', 'drive=petrol'],
+    ['de', null, 'Akku leer, klickt nur', 'complaint=rapid-clicking'],
+    ['en', null, 'diesel van, just clicks', 'complaint=rapid-clicking, drive=diesel'],
+    ['fr', 'place', 'essence', 'asked back'],
+    ['en', 'place', 'petrol', 'asked back'],
+    ['fr', 'place', 'station essence', 'place=parking'],
+    ['pl', 'selector', 'parking', 'selector=park-neutral'],
+  ]);
+});

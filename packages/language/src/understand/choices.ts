@@ -156,6 +156,9 @@ function senseOf(heard: Heard, check: CheckPhrases): Sense {
 }
 
 function choose(heard: Heard, check: CheckPhrases): Choice {
+  const [word, more] = heard.terms;
+  if (word !== undefined && more === undefined && check.factsElsewhere().has(word))
+    return { type: 'none' };
   const sense = senseOf(heard, check);
   const likeliest = Math.max(0, ...sense.answers);
   if (check.isWellHeard && sense.talk >= Math.max(isTalkFrom, likeliest)) return { type: 'none' };

@@ -61,6 +61,8 @@ export interface CheckPhrases {
   readonly isWellHeard: boolean;
   /** True for a fact that people tell without being asked. */
   readonly isToldUnasked: boolean;
+  /** Words that are, alone, what the vehicle is, and no answer here: "petrol" to where it stands. */
+  readonly factsElsewhere: () => ReadonlySet<string>;
   /** Terms of the check's name, which say what is spoken of. */
   readonly topic: ReadonlySet<string>;
   /** Those of them that name no other check, and are no answer told from memory. */
@@ -173,7 +175,12 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   };
   const talk = readTalkPhrases(words, reader);
   const checkTerms = Object.values(checks).map(
-    (check): Omit<CheckPhrases, 'named' | 'taught' | 'isWellHeard' | 'isToldUnasked'> => {
+    (
+      check,
+    ): Omit<
+      CheckPhrases,
+      'named' | 'taught' | 'isWellHeard' | 'isToldUnasked' | 'factsElsewhere'
+    > => {
       const own = textsOf(check, texts);
       const options = optionIds(check, own, heardOf(texts, check)).map((id): OptionPhrases => {
         const answer = own.answers?.[id] ?? texts.lamp?.[id];
@@ -253,6 +260,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       ...entry,
       isWellHeard,
       isToldUnasked: isToldUnasked(entry.check),
+      factsElsewhere: once(() => factsElsewhere(entry, checkTerms)),
       named: new Set([...entry.topic].filter(isOwn)),
       taught: once(() =>
         teach({
@@ -410,6 +418,20 @@ type Answered = Pick<CheckPhrases, 'id' | 'options'>;
 
 /** Checks of which more of the words are the same say the same things in other places. */
 const mostShared = 0.35;
+
+/** Answers in one word to checks that say what the vehicle is, which are none to this one. */
+function factsElsewhere(
+  own: Answered,
+  all: readonly (Answered & Pick<CheckPhrases, 'check'>)[],
+): ReadonlySet<string> {
+  const wordsOf = ({ options }: Answered): string[] =>
+    options.flatMap(spokenOf).flatMap(({ terms, words }) => (words.length === 1 ? terms : []));
+  const saysWhat = ({ sets }: Check): boolean =>
+    Object.values(sets).some((set) => Object.keys(set).some((key) => key.startsWith('vehicle.')));
+  const facts = all.filter(({ id, check }) => id !== own.id && saysWhat(check));
+  const words = new Set(wordsOf(own));
+  return new Set(facts.flatMap(wordsOf).filter((word) => !words.has(word)));
+}
 
 /** What is said to other checks and is no answer to this one. */
 function elsewhere(own: Answered, all: readonly Answered[]): Spoken[] {

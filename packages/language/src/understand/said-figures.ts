@@ -63,12 +63,8 @@ export function readFigures(turn: Turn): Understood | undefined {
   const { hearing, listener } = turn;
   const plain = readFigureLine(turn, hearing.nominal);
   // A figure that fits no other vehicle than the lorry that is spoken of is one of 24 V.
-  const at24 =
-    hearing.nominal === 12 && plain.type !== 'readings' && speaksOf24(turn)
-      ? readFigureLine(turn, 24)
-      : plain;
-  const is24 = at24 !== plain && at24.type === 'readings';
-  const line = is24 ? at24 : plain;
+  const isAt24 = hearing.nominal === 12 && plain.type !== 'readings' && speaksOf24(turn);
+  const line = isAt24 ? readFigureLine(turn, 24) : plain;
   if (line.type === 'none') return readOneUnit(turn);
   if (line.type === 'doubtful') return isAboutWords(turn) ? undefined : ofDoubt(turn, line);
   // "Coil fault on cylinder two" is an answer in words, and no reading of a coil.
@@ -79,7 +75,7 @@ export function readFigures(turn: Turn): Understood | undefined {
       const told = readWordsBeside(turn, spellNumbers(turn.tokens, listener.lexicon.numbers));
       const beside = told.filter((one) => !line.readings.some(({ check }) => check === one.check));
       const given: Input = { type: 'answers', answers: [...line.readings, ...beside] };
-      return input(is24 ? [{ type: 'context', set: { 'vehicle.nominal': 24 } }, given] : [given]);
+      return input(isAt24 ? [{ type: 'context', set: { 'vehicle.nominal': 24 } }, given] : [given]);
     }
     const again = readLine(turn.tokens, lineContext(turn, lastReading(turn)));
     const corrected = again.type === 'readings' ? again.readings : line.readings;

@@ -2,6 +2,7 @@ import type { AnswerInput } from '@keyturn/core';
 import { findPhrase, type Heard } from '../typed/heard.ts';
 import type { Terms } from '../typed/terms.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import type { Spoken } from './learned.ts';
 import type { Turn } from './turn.ts';
 
 /** A fact, and the words that tell it. */
@@ -27,9 +28,12 @@ export function factsIn(heard: Heard, { listener, inHand }: Turn): Fact[] {
     // Of what the vehicle is a word is enough.
     const leastTerms = Object.keys(sets).length > 0 ? 1 : 2;
     if (check === inHand || !check.isToldUnasked || check.check.form.kind !== 'choice') return [];
-    const said = check.options.flatMap(({ id, phrasesIn }) =>
+    const said = check.options.flatMap(({ id, phrasesIn, spoken }) =>
       phrasesIn(heard)
         .filter((phrase) => phrase.length >= leastTerms && findPhrase(heard, phrase) >= 0)
+        .filter(
+          (phrase) => phrase.length > 1 || isToldIn(heard, phrase, { check, spoken, lexicon }),
+        )
         .map((phrase) => ({ id, phrase })),
     );
     // "Petrol hybrid" says no more than that, and not "petrol" as well.
@@ -42,6 +46,30 @@ export function factsIn(heard: Heard, { listener, inHand }: Turn): Fact[] {
     const terms = new Set(telling.flatMap(({ phrase }) => phrase));
     return ids.length > 0 && isPlain ? [{ answer: { check: check.id, value: ids }, terms }] : [];
   });
+}
+
+/**
+ * True where a phrase of one term stands in the text with the small words that it is said with, or
+ * is a word of its check alone: "at home" and "nur Akku" tell where and what, "Akku" does not.
+ */
+function isToldIn(
+  { words }: Heard,
+  phrase: Terms,
+  by: {
+    readonly check: CheckPhrases;
+    readonly spoken: readonly Spoken[];
+    readonly lexicon: Lexicon;
+  },
+): boolean {
+  const { check, spoken, lexicon } = by;
+  const text = ` ${words.join(' ')} `;
+  const [word = ''] = phrase;
+  const ways = spoken.filter(({ terms }) => terms.length === 1 && terms[0] === word);
+  const isWhole = ways.some(
+    (way) => way.words.length > 1 && text.includes(` ${way.words.join(' ')} `),
+  );
+  if (isWhole) return true;
+  return ways.some((way) => way.words.length === 1) && isOwn(word, check, lexicon);
 }
 
 function isPartOf(phrase: Terms, other: Terms): boolean {
@@ -73,4 +101,26 @@ function isSaidAlone(
   if (subject.check !== check.id || subject.share < sureSubject) return false;
   const at = check.options.findIndex((option) => option.id === id);
   return (check.taught()(spoken).answers[at] ?? 0) >= sureAnswer;
+}
+
+/** What each word is found to be, once for each check. */
+const keptOwn = new WeakMap<CheckPhrases, Map<string, boolean>>();
+
+/**
+ * True where a word is said to this check at least as often as to all others that are told unasked:
+ * "diesel", but not the "key" that is turned, nor the "power" that is gone.
+ */
+function isOwn(word: string, own: CheckPhrases, { checks }: Lexicon): boolean {
+  const known = keptOwn.get(own) ?? new Map<string, boolean>();
+  keptOwn.set(own, known);
+  const found = known.get(word);
+  if (found !== undefined) return found;
+  const countIn = ({ options }: CheckPhrases): number =>
+    options
+      .flatMap(({ spoken, heard }) => [...spoken, ...heard()])
+      .filter(({ terms }) => terms.includes(word)).length;
+  const others = [...checks.values()].filter((one) => one !== own && one.isToldUnasked);
+  const isOwned = countIn(own) >= others.reduce((sum, one) => sum + countIn(one), 0);
+  known.set(word, isOwned);
+  return isOwned;
 }
