@@ -90,3 +90,20 @@ describe('a word that is used of other things as well is no fact of the vehicle'
     ['pl', 'selector', 'parking', 'selector=park-neutral'],
   ]);
 });
+
+describe('a few volts are no figure, and no meter', () => {
+  hold([
+    ['es', 'battery-rest', 'unos cuantos voltios', 'asked back'],
+    ['es', 'crank-current', 'unos cuantos amperios', 'asked back'],
+    ['fr', 'drop-ground', 'un qurt de volt a peu pres', 'drop-ground=0.25 V'],
+    ['es', 'kit', 'tengo un voltimetro', 'kit=voltmeter'],
+  ]);
+});
+
+describe('of seven years is a figure', () => {
+  hold([
+    ['pl', 'battery-age', 'siedmioletni', 'battery-age=7 a'],
+    ['pl', 'battery-age', 'akumulator pięcioletni', 'battery-age=5 a'],
+    ['pl', 'battery-age', 'dwuletnia', 'battery-age=2 a'],
+  ]);
+});

@@ -41,6 +41,7 @@ export function createWordMender(
     ...words.besideFigures,
     ...words.fillers,
     ...words.negators,
+    ...words.vague,
     ...words.clauseBreaks,
   ]);
 

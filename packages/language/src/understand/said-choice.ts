@@ -79,7 +79,8 @@ export function readChoice(turn: Turn): Understood | undefined {
   return choice.type === 'one' ? answers([{ check: check.id, value: [choice.fit.id] }]) : undefined;
 }
 
-function isVague({ tokens, listener }: Turn): boolean {
+/** True where something is said to be a few, or a couple. */
+export function isVague({ tokens, listener }: Turn): boolean {
   const { vague } = listener.lexicon.words;
   return tokens.some((token) => token.kind === 'word' && vague.includes(token.text));
 }

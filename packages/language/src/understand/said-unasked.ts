@@ -7,6 +7,7 @@ import { type FoundAnswer, offersOf } from './found-answer.ts';
 import type { Lexicon } from './lexicon.ts';
 import { cutClauses } from './talk.ts';
 import { factsIn } from './told-facts.ts';
+import { isVague } from './said-choice.ts';
 import { type Turn, answers, mostClauses, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';
 import { volunteered } from './volunteered.ts';
@@ -159,6 +160,8 @@ function joinedAnswer(
 /** What was said without being asked, in a text of one answer or several. */
 export function readVolunteered(turn: Turn): Understood | undefined {
   const check = optionsInHand(turn);
+  // "A few volts" is a figure that is not told, and no voltmeter.
+  if (turn.inHand?.check.form.kind === 'reading' && isVague(turn)) return undefined;
   // What denies an answer in hand is about the question in hand.
   if (check !== undefined && (isDenied(turn.heard, check) || isAbout(turn.heard, check)))
     return undefined;

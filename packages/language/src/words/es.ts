@@ -253,7 +253,7 @@ export const esWords: Words = {
     poco, pelín por, poco por, poquito por, pelo por, justo por, ligeramente por, algo por, poquito, pelín, pelo, algo, ligeramente, justo, apenas, tantito, pizca, nada, casi
   `),
   vague: list(`
-    unos, unas, pocos, y pico, y algo, algo, coma algo, punto algo, y tantos, y un poco, con algo, y un poquito, y monedas, coma y pico
+    unos, unas, cuantos, cuantas, pocos, y pico, y algo, algo, coma algo, punto algo, y tantos, y un poco, con algo, y un poquito, y monedas, coma y pico
   `),
   besideFigures: list(`
     a, al, o, u, e, en, con, de, del, por, para, entre, desde, según, como, sin, cuando, mientras,

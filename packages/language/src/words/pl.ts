@@ -1,6 +1,26 @@
 import { list } from './list.ts';
 import type { Words } from './words.ts';
 
+/** "Siedmioletni": of so many years, in one word. */
+const ofYears = Object.fromEntries(
+  [
+    ['dwu', 2],
+    ['trzy', 3],
+    ['cztero', 4],
+    ['pięcio', 5],
+    ['sześcio', 6],
+    ['siedmio', 7],
+    ['ośmio', 8],
+    ['dziewięcio', 9],
+    ['dziesięcio', 10],
+  ].flatMap(([count, years]) =>
+    ['letni', 'letnia', 'letnie', 'letniego'].map((ending): [string, number] => [
+      `${String(count)}${ending}`,
+      Number(years),
+    ]),
+  ),
+);
+
 /** Polish as it is typed at the roadside. */
 export const plWords: Words = {
   spelling: {
@@ -47,6 +67,7 @@ export const plWords: Words = {
     trzynastu: 13,
     czternaście: 14,
     czternastu: 14,
+    ...ofYears,
     piętnaście: 15,
     piętnastu: 15,
     szesnaście: 16,
