@@ -232,7 +232,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await eventually(async () => {
       expect(await inside(page, '.means.wrong').innerText()).toContain('118');
     });
-    await page.keyboard.press('Control+A');
+    // What was refused is typed over.
+    await page.keyboard.press('Enter', { delay: 60 });
     await typeSlowly(page, '11.8');
     await eventually(async () => {
       expect(await inside(page, '.bench-ruler .mark').first().getAttribute('d')).not.toBe(at);
@@ -271,6 +272,37 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await inside(page, '.day-entry input').fill(daysAgo(40).slice(0, 10));
     await press(page, 'Enter');
     expect(await asked(page)).toBe('What does the customer say is wrong with it?');
+  });
+
+  test('takes the day of sale as it is typed, and asks back where it can be read two ways', async () => {
+    const page = await practising();
+    await press(page, '+');
+    await press(page, '1');
+    await answer(page, 'it is the part we sold', 'receipt shown');
+    // Nobody types a command into the field of a day.
+    expect(await inside(page, '.card .key.small kbd').count()).toBe(0);
+    expect(await inside(page, '.line-entry kbd').count()).toBe(0);
+    const refusals: readonly (readonly [string, RegExp])[] = [
+      ['124', /“124” can’t be read as a day.* 2026-01-31/u],
+      ['05/11/2025', /“05\/11\/2025” can’t be read as a day/u],
+      ['0', /“0” can’t be read as a day/u],
+      ['2025-02-30', /February|2025-02-30|calendar/u],
+    ];
+    for (const [typed, said] of refusals) {
+      // What was refused is typed over.
+      await typeSlowly(page, typed);
+      expect(await inside(page, '.day-entry input').inputValue()).toBe(typed);
+      await page.keyboard.press('Enter', { delay: 60 });
+      await eventually(async () => {
+        expect(await plain(inside(page, '.notes'))).toMatch(said);
+      });
+      expect(await asked(page)).toBe('When was it sold?');
+    }
+    await typeSlowly(page, '5 November 2025');
+    await press(page, 'Enter');
+    expect(await asked(page)).toBe('What does the customer say is wrong with it?');
+    expect(await plain(inside(page, '.found'))).toContain('November 5, 2025');
+    expect(await inside(page, '.notes p').count()).toBe(0);
   });
 
   test('shows no amount that the terms do not give, and asks for none without terms', async () => {

@@ -436,6 +436,24 @@ export class CounterWork {
     void this.trying(() => this.#weigh());
   }
 
+  /** A day as it was typed for a check; one that cannot be read is asked for again. */
+  async day(check: string, text: string): Promise<void> {
+    const back = this.back;
+    if (back === undefined) return;
+    await this.trying(async () => {
+      const { sitting } = back;
+      const typed = await this.#setup.engine.day(sitting, { check, locale: this.#voice.tag, text });
+      const lying = this.#lying;
+      if (lying?.id !== back.id || this.back?.sitting !== sitting) return;
+      if (typed.type === 'day') await this.take(answering(sitting.case, check, [typed.day]));
+      else {
+        this.#lying = { ...lying, unclear: typed.unclear };
+        this.#notices = [];
+        this.#show(true);
+      }
+    });
+  }
+
   /** What is written of the part by hand. */
   tell(field: PartField, text: string): void {
     this.alter({ [field]: text });
