@@ -305,6 +305,52 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     expect(await inside(page, '.notes p').count()).toBe(0);
   });
 
+  test('says an error until the clerk goes on, and no longer', async () => {
+    const page = await practising();
+    const notes = inside(page, '.notes');
+    const price = inside(page, 'input[name=price]');
+    await price.fill('12x');
+    await price.press('Tab');
+    await eventually(async () => {
+      expect(await plain(notes)).toContain('12x');
+    });
+    await inside(page, 'input[name=number]').fill('ST-9');
+    expect(await notes.locator('p').count()).toBe(0);
+    await inside(page, 'input[name=line]').fill('qwxz');
+    await page.keyboard.press('Enter', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(notes)).toContain('qwxz');
+    });
+    await page.keyboard.press('Escape');
+    await press(page, '!');
+    expect(await notes.locator('p').count()).toBe(0);
+  });
+
+  test('opens what lies on the counter by the number and the receipt written of it', async () => {
+    const { page } = await counter();
+    await press(page, '2');
+    await inside(page, 'input[name=number]').fill('B-8100');
+    await inside(page, 'input[name=receipt]').fill('K 77');
+    const number = (): Promise<string> => inside(page, 'input[name=number]').inputValue();
+    const enter = async (text: string): Promise<void> => {
+      await inside(page, 'input[name=line]').fill(text);
+      await press(page, 'Enter');
+    };
+    await page.keyboard.press('Escape');
+    await press(page, '+');
+    await enter('b8100');
+    expect(await number()).toBe('B-8100');
+    await page.keyboard.press('Escape');
+    await press(page, '+');
+    await press(page, '1');
+    expect(await number()).toBe('');
+    await scan(page, 'K-77');
+    await eventually(async () => {
+      expect(await number()).toBe('B-8100');
+    });
+    expect(await inside(page, '.notes p').count()).toBe(0);
+  });
+
   test('shows no amount that the terms do not give, and asks for none without terms', async () => {
     const { page } = await counter();
     await press(page, '1');

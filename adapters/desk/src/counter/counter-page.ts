@@ -76,7 +76,9 @@ export class CounterPage {
         this.#pressed(key);
       },
       fieldFor: (key) => this.#fieldFor(key),
-      isCode: (text) => lookUp(text, this.#book.shop).type !== 'unknown',
+      isCode: (text) =>
+        lookUp(text, this.#book.shop).type !== 'unknown' ||
+        this.#book.onCounterBy(text) !== undefined,
       scanned: (text) => {
         void this.#work.enter(text, 'scanned');
       },

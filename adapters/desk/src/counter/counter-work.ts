@@ -10,7 +10,7 @@ import type { CounterVoice } from './counter-voice.ts';
 import { inventedReturns } from './demo/invented-shop.ts';
 import type { CounterEngine } from './engine/counter-engine.ts';
 import { figuresGiven } from './engine/figures-given.ts';
-import { inHandOf, type Lying } from './in-hand.ts';
+import { inHandOf, withoutErrors, type Lying } from './in-hand.ts';
 import { flowOf, type Closed, type CounterReturn } from './return/counter-return.ts';
 import { shopDayOf } from './return/day.ts';
 import { writtenPrice } from './return/written-price.ts';
@@ -173,7 +173,7 @@ export class CounterWork {
     });
   }
 
-  /** What was scanned, or typed into the line: a sale, a part, a case, or words. */
+  /** What was scanned, or typed into the line: a sale, a part, a case, a return here, or words. */
   async enter(text: string, how: 'typed' | 'scanned'): Promise<void> {
     const scanned = lookUp(text, this.#book.shop);
     const back = this.back;
@@ -190,7 +190,9 @@ export class CounterWork {
         return;
       case 'unknown': {
         const locale = this.#voice.tag;
-        if (back === undefined || how === 'scanned') {
+        const lying = this.#book.onCounterBy(text);
+        if (lying !== undefined) await this.choose(lying.id);
+        else if (back === undefined || how === 'scanned') {
           this.notice(fill(this.#words.unknownScan, { text: text.slice(0, 60) }));
         } else {
           await this.#turn((sitting) =>
@@ -330,7 +332,14 @@ export class CounterWork {
   alter(change: Partial<CounterReturn>): void {
     const back = this.back;
     if (back === undefined) return;
+    this.#dropErrors();
     void this.trying(() => this.keep({ ...back, ...change, version: back.version + 1 }));
+  }
+
+  /** What was refused or not understood is no longer said: the clerk has gone on. */
+  #dropErrors(): void {
+    this.#notices = [];
+    if (this.#lying !== undefined) this.#lying = withoutErrors(this.#lying);
   }
 
   /** Works out what stands on the scales of the figures that are asked for. */
@@ -402,6 +411,7 @@ export class CounterWork {
   /** The hand begins something, or goes on with it. */
   hold(change: Partial<Hand>): void {
     this.#hand = { ...this.#hand, ...change };
+    this.#dropErrors();
     this.#show('asking' in change || 'open' in change);
     if ('asking' in change) void this.trying(() => this.#weigh());
   }

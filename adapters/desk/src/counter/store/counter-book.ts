@@ -3,6 +3,7 @@
  */
 import type { Flow } from '@keyturn/core';
 import { flowOf, type CounterReturn } from '../return/counter-return.ts';
+import { isSameCode } from '../shop/scanned.ts';
 import type { Shop } from '../shop/shop.ts';
 import type { CounterStore } from './counter-store.ts';
 
@@ -48,6 +49,15 @@ export class CounterBook {
     return this.here
       .filter(({ closed }) => closed === null)
       .toSorted((one, other) => Date.parse(one.openedAt) - Date.parse(other.openedAt));
+  }
+
+  /** The first of them with this receipt or number. */
+  onCounterBy(code: string): CounterReturn | undefined {
+    const { onCounter } = this;
+    return (
+      onCounter.find(({ receipt }) => isSameCode(receipt, code)) ??
+      onCounter.find(({ number }) => isSameCode(number, code))
+    );
   }
 
   /** A return that lies on the counter. */
