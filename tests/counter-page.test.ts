@@ -279,6 +279,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await press(page, '+');
     await press(page, '1');
     await answer(page, 'it is the part we sold', 'receipt shown');
+    expect(await plain(inside(page, '.how-to'))).not.toContain('terms are not known');
     // Nobody types a command into the field of a day.
     expect(await inside(page, '.card .key.small kbd').count()).toBe(0);
     expect(await inside(page, '.line-entry kbd').count()).toBe(0);
@@ -354,7 +355,9 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
   test('shows no amount that the terms do not give, and asks for none without terms', async () => {
     const { page } = await counter();
     await press(page, '1');
-    await answer(page, 'it is the part we sold', 'receipt shown', 'within the warranty');
+    await answer(page, 'it is the part we sold', 'receipt shown');
+    expect(await plain(inside(page, '.how-to'))).toContain('terms are not known here');
+    await answer(page, 'within the warranty');
     await answer(page, 'the engine does not turn', 'fitted', 'sound', 'whole', 'clean', 'dry');
     await answer(page, 'it is the right one', 'none');
     await answer(page, 'free both ways');
