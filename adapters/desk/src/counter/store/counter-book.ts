@@ -51,12 +51,23 @@ export class CounterBook {
       .toSorted((one, other) => Date.parse(one.openedAt) - Date.parse(other.openedAt));
   }
 
+  /** The others of them, in turn after the one of this id; all where it is none of them. */
+  onCounterAfter(id: string | undefined): readonly CounterReturn[] {
+    const { onCounter } = this;
+    const place = onCounter.findIndex((back) => back.id === id);
+    return place < 0 ? onCounter : [...onCounter.slice(place + 1), ...onCounter.slice(0, place)];
+  }
+
+  /** The first of them with this receipt. */
+  onCounterWith(receipt: string | undefined): CounterReturn | undefined {
+    if (receipt === undefined) return undefined;
+    return this.onCounter.find((back) => isSameCode(back.receipt, receipt));
+  }
+
   /** The first of them with this receipt or number. */
   onCounterBy(code: string): CounterReturn | undefined {
-    const { onCounter } = this;
     return (
-      onCounter.find(({ receipt }) => isSameCode(receipt, code)) ??
-      onCounter.find(({ number }) => isSameCode(number, code))
+      this.onCounterWith(code) ?? this.onCounter.find(({ number }) => isSameCode(number, code))
     );
   }
 
