@@ -232,7 +232,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await eventually(async () => {
       expect(await inside(page, '.means.wrong').innerText()).toContain('118');
     });
-    await page.keyboard.press('Control+A');
+    // What was refused is typed over.
+    await page.keyboard.press('Enter', { delay: 60 });
     await typeSlowly(page, '11.8');
     await eventually(async () => {
       expect(await inside(page, '.bench-ruler .mark').first().getAttribute('d')).not.toBe(at);
@@ -273,10 +274,90 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     expect(await asked(page)).toBe('What does the customer say is wrong with it?');
   });
 
+  test('takes the day of sale as it is typed, and asks back where it can be read two ways', async () => {
+    const page = await practising();
+    await press(page, '+');
+    await press(page, '1');
+    await answer(page, 'it is the part we sold', 'receipt shown');
+    expect(await plain(inside(page, '.how-to'))).not.toContain('terms are not known');
+    // Nobody types a command into the field of a day.
+    expect(await inside(page, '.card .key.small kbd').count()).toBe(0);
+    expect(await inside(page, '.line-entry kbd').count()).toBe(0);
+    const refusals: readonly (readonly [string, RegExp])[] = [
+      ['124', /“124” can’t be read as a day.* 2026-01-31/u],
+      ['05/11/2025', /“05\/11\/2025” can’t be read as a day/u],
+      ['0', /“0” can’t be read as a day/u],
+      ['2025-02-30', /February|2025-02-30|calendar/u],
+    ];
+    for (const [typed, said] of refusals) {
+      // What was refused is typed over.
+      await typeSlowly(page, typed);
+      expect(await inside(page, '.day-entry input').inputValue()).toBe(typed);
+      await page.keyboard.press('Enter', { delay: 60 });
+      await eventually(async () => {
+        expect(await plain(inside(page, '.notes'))).toMatch(said);
+      });
+      expect(await asked(page)).toBe('When was it sold?');
+    }
+    await typeSlowly(page, '5 November 2025');
+    await press(page, 'Enter');
+    expect(await asked(page)).toBe('What does the customer say is wrong with it?');
+    expect(await plain(inside(page, '.found'))).toContain('November 5, 2025');
+    expect(await inside(page, '.notes p').count()).toBe(0);
+  });
+
+  test('says an error until the clerk goes on, and no longer', async () => {
+    const page = await practising();
+    const notes = inside(page, '.notes');
+    const price = inside(page, 'input[name=price]');
+    await price.fill('12x');
+    await price.press('Tab');
+    await eventually(async () => {
+      expect(await plain(notes)).toContain('12x');
+    });
+    await inside(page, 'input[name=number]').fill('ST-9');
+    expect(await notes.locator('p').count()).toBe(0);
+    await inside(page, 'input[name=line]').fill('qwxz');
+    await page.keyboard.press('Enter', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(notes)).toContain('qwxz');
+    });
+    await page.keyboard.press('Escape');
+    await press(page, '!');
+    expect(await notes.locator('p').count()).toBe(0);
+  });
+
+  test('opens what lies on the counter by the number and the receipt written of it', async () => {
+    const { page } = await counter();
+    await press(page, '2');
+    await inside(page, 'input[name=number]').fill('B-8100');
+    await inside(page, 'input[name=receipt]').fill('K 77');
+    const number = (): Promise<string> => inside(page, 'input[name=number]').inputValue();
+    const enter = async (text: string): Promise<void> => {
+      await inside(page, 'input[name=line]').fill(text);
+      await press(page, 'Enter');
+    };
+    await page.keyboard.press('Escape');
+    await press(page, '+');
+    await enter('b8100');
+    expect(await number()).toBe('B-8100');
+    await page.keyboard.press('Escape');
+    await press(page, '+');
+    await press(page, '1');
+    expect(await number()).toBe('');
+    await scan(page, 'K-77');
+    await eventually(async () => {
+      expect(await number()).toBe('B-8100');
+    });
+    expect(await inside(page, '.notes p').count()).toBe(0);
+  });
+
   test('shows no amount that the terms do not give, and asks for none without terms', async () => {
     const { page } = await counter();
     await press(page, '1');
-    await answer(page, 'it is the part we sold', 'receipt shown', 'within the warranty');
+    await answer(page, 'it is the part we sold', 'receipt shown');
+    expect(await plain(inside(page, '.how-to'))).toContain('terms are not known here');
+    await answer(page, 'within the warranty');
     await answer(page, 'the engine does not turn', 'fitted', 'sound', 'whole', 'clean', 'dry');
     await answer(page, 'it is the right one', 'none');
     await answer(page, 'free both ways');

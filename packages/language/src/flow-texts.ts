@@ -19,6 +19,8 @@ export interface CheckTexts {
   readonly ask?: string;
   /** How to do it, a step a line. */
   readonly how?: readonly string[];
+  /** What more is said of how to answer where a day is asked in words: no terms of a shop tell. */
+  readonly withoutTerms?: string;
   readonly why?: string;
   /** How it is asked once more after something was put right. */
   readonly again?: string;

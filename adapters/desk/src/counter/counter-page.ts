@@ -76,7 +76,9 @@ export class CounterPage {
         this.#pressed(key);
       },
       fieldFor: (key) => this.#fieldFor(key),
-      isCode: (text) => lookUp(text, this.#book.shop).type !== 'unknown',
+      isCode: (text) =>
+        lookUp(text, this.#book.shop).type !== 'unknown' ||
+        this.#book.onCounterBy(text) !== undefined,
       scanned: (text) => {
         void this.#work.enter(text, 'scanned');
       },
@@ -145,6 +147,8 @@ export class CounterPage {
     ];
     const to = fields.find(({ value }) => value === '') ?? fields[0] ?? this.#find('#asked');
     to?.focus({ preventScroll: true });
+    // What was refused is typed anew.
+    if (to instanceof HTMLInputElement && to.closest('.day-entry') !== null) to.select();
     this.#find('#asked')?.scrollIntoView({ block: 'nearest' });
   }
 
@@ -202,6 +206,9 @@ export class CounterPage {
     },
     type: (check, text) => {
       this.#work.typed(check, text);
+    },
+    day: (check, text) => {
+      void this.#work.day(check, text);
     },
     takeFigures: () => {
       void this.#takeFigures();
@@ -262,10 +269,13 @@ export class CounterPage {
     },
   };
 
-  /** Takes the figures that were typed; one that cannot be taken gets the focus. */
+  /** Takes the figures that were typed; one that cannot be taken is typed anew. */
   async #takeFigures(): Promise<void> {
     const wrong = await this.#work.takeFigures();
-    if (wrong !== undefined) this.#find(`#figure-${wrong}`)?.focus();
+    const field = this.#find(`#figure-${wrong ?? ''}`);
+    if (!(field instanceof HTMLInputElement)) return;
+    field.focus();
+    field.select();
   }
 
   async #print(): Promise<void> {
@@ -281,11 +291,13 @@ export class CounterPage {
     }
   }
 
-  /** A digit that is pressed where figures are asked for goes into the first that is empty. */
+  /** A digit that is pressed where figures or a day are asked for goes into the first empty field. */
   #fieldFor(key: string): HTMLInputElement | undefined {
     if (!/^\p{Nd}$/u.test(key)) return undefined;
     const fields = [
-      ...this.#setup.root.querySelectorAll<HTMLInputElement>('.figures input:not([type=file])'),
+      ...this.#setup.root.querySelectorAll<HTMLInputElement>(
+        '.figures input:not([type=file]), .day-entry input',
+      ),
     ];
     return fields.find(({ value }) => value === '') ?? fields[0];
   }

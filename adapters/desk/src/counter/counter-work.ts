@@ -10,8 +10,13 @@ import type { CounterVoice } from './counter-voice.ts';
 import { inventedReturns } from './demo/invented-shop.ts';
 import type { CounterEngine } from './engine/counter-engine.ts';
 import { figuresGiven } from './engine/figures-given.ts';
-import { inHandOf, type Lying } from './in-hand.ts';
-import { flowOf, type Closed, type CounterReturn } from './return/counter-return.ts';
+import { inHandOf, withoutErrors, type Lying } from './in-hand.ts';
+import {
+  closedAsDecided,
+  flowOf,
+  stillTyped,
+  type CounterReturn,
+} from './return/counter-return.ts';
 import { shopDayOf } from './return/day.ts';
 import { writtenPrice } from './return/written-price.ts';
 import { answersOf, contextOf, labelsOf, openReturn, type KnownPart } from './return/opening.ts';
@@ -95,9 +100,7 @@ export class CounterWork {
 
   /** The other returns on the counter, in turn after the one in hand, so that each is reached. */
   get waiting(): readonly CounterReturn[] {
-    const { onCounter } = this.#book;
-    const place = onCounter.findIndex(({ id }) => id === this.#lying?.id);
-    return place < 0 ? onCounter : [...onCounter.slice(place + 1), ...onCounter.slice(0, place)];
+    return this.#book.onCounterAfter(this.#lying?.id);
   }
 
   /** Begins with what was kept: the return that was in hand lies there again. */
@@ -158,10 +161,7 @@ export class CounterWork {
 
   /** Opens a return, or goes on with that of the same receipt. */
   async open(known: KnownPart): Promise<void> {
-    const receipt = known.sale?.receipt;
-    const same = this.#book.onCounter.find(
-      (back) => receipt !== undefined && back.receipt === receipt,
-    );
+    const same = this.#book.onCounterWith(known.sale?.receipt);
     if (same !== undefined) {
       await this.choose(same.id);
       return;
@@ -173,7 +173,7 @@ export class CounterWork {
     });
   }
 
-  /** What was scanned, or typed into the line: a sale, a part, a case, or words. */
+  /** What was scanned, or typed into the line: a sale, a part, a case, a return here, or words. */
   async enter(text: string, how: 'typed' | 'scanned'): Promise<void> {
     const scanned = lookUp(text, this.#book.shop);
     const back = this.back;
@@ -190,7 +190,9 @@ export class CounterWork {
         return;
       case 'unknown': {
         const locale = this.#voice.tag;
-        if (back === undefined || how === 'scanned') {
+        const lying = this.#book.onCounterBy(text);
+        if (lying !== undefined) await this.choose(lying.id);
+        else if (back === undefined || how === 'scanned') {
           this.notice(fill(this.#words.unknownScan, { text: text.slice(0, 60) }));
         } else {
           await this.#turn((sitting) =>
@@ -297,12 +299,7 @@ export class CounterWork {
       this.#busy.delete(id);
       const before = this.#book.open(id);
       if (before === undefined) return;
-      const typed = Object.fromEntries(
-        Object.entries(before.typed).filter(
-          ([check]) => !events.some((event) => 'check' in event && event.check === check),
-        ),
-      );
-      const next = { ...before, sitting: laid.sitting, typed };
+      const next = { ...before, sitting: laid.sitting, typed: stillTyped(before, events) };
       this.#book.hold(next);
       const isInHand = this.#lying?.id === id;
       if (isInHand) this.#lie({ id, laid, unclear, figures: {} });
@@ -330,7 +327,14 @@ export class CounterWork {
   alter(change: Partial<CounterReturn>): void {
     const back = this.back;
     if (back === undefined) return;
+    this.#dropErrors();
     void this.trying(() => this.keep({ ...back, ...change, version: back.version + 1 }));
+  }
+
+  /** What was refused or not understood is no longer said: the clerk has gone on. */
+  #dropErrors(): void {
+    this.#notices = [];
+    if (this.#lying !== undefined) this.#lying = withoutErrors(this.#lying);
   }
 
   /** Works out what stands on the scales of the figures that are asked for. */
@@ -402,6 +406,7 @@ export class CounterWork {
   /** The hand begins something, or goes on with it. */
   hold(change: Partial<Hand>): void {
     this.#hand = { ...this.#hand, ...change };
+    this.#dropErrors();
     this.#show('asking' in change || 'open' in change);
     if ('asking' in change) void this.trying(() => this.#weigh());
   }
@@ -436,6 +441,24 @@ export class CounterWork {
     void this.trying(() => this.#weigh());
   }
 
+  /** A day as it was typed for a check; one that cannot be read is asked for again. */
+  async day(check: string, text: string): Promise<void> {
+    const back = this.back;
+    if (back === undefined) return;
+    await this.trying(async () => {
+      const { sitting } = back;
+      const typed = await this.#setup.engine.day(sitting, { check, locale: this.#voice.tag, text });
+      const lying = this.#lying;
+      if (lying?.id !== back.id || this.back?.sitting !== sitting) return;
+      if (typed.type === 'day') await this.take(answering(sitting.case, check, [typed.day]));
+      else {
+        this.#lying = { ...lying, unclear: typed.unclear };
+        this.#notices = [];
+        this.#show(true);
+      }
+    });
+  }
+
   /** What is written of the part by hand. */
   tell(field: PartField, text: string): void {
     this.alter({ [field]: text });
@@ -456,14 +479,15 @@ export class CounterWork {
 
   /** Puts the return in hand into the day's list, as it was decided. */
   async intoList(): Promise<void> {
-    const by = this.back?.goodwill ?? null;
-    const decision = this.back?.sitting.case.state.decision ?? null;
-    if (by !== null) {
-      await this.#close({ decide: 'accept', reason: 'goodwill', refund: null, by });
-    } else if (decision !== null) {
-      const { decide, reason, refund = null } = decision;
-      await this.#close({ decide, reason, refund, by: null });
-    }
+    const back = this.back;
+    const closed = back === undefined ? undefined : closedAsDecided(back);
+    if (back === undefined || closed === undefined || this.#busy.has(back.id)) return;
+    await this.trying(async () => {
+      await this.keep({ ...back, closed: { ...closed, at: now() }, version: back.version + 1 });
+      const words = this.#words;
+      const next = back.practice === inventedReturns[0]?.id ? [words.guideListed] : [];
+      this.#leaveReturn([words.listed, ...next].join(' '));
+    });
   }
 
   /** A lead takes it back, by name; null: not after all. */
@@ -476,18 +500,6 @@ export class CounterWork {
     this.#hand = emptyHand;
     this.#notices = [];
     this.#show(true);
-  }
-
-  /** Ends the return in hand. */
-  async #close(closed: Omit<Closed, 'at'>): Promise<void> {
-    const back = this.back;
-    if (back === undefined || this.#busy.has(back.id)) return;
-    await this.trying(async () => {
-      await this.keep({ ...back, closed: { ...closed, at: now() }, version: back.version + 1 });
-      const words = this.#words;
-      const next = back.practice === inventedReturns[0]?.id ? [words.guideListed] : [];
-      this.#leaveReturn([words.listed, ...next].join(' '));
-    });
   }
 
   async remove(): Promise<void> {

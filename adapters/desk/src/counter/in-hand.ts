@@ -47,6 +47,17 @@ export function inHandOf(
   };
 }
 
+/** The same return, with nothing said of what was refused or not understood. */
+export function withoutErrors(lying: Lying): Lying {
+  const { laid } = lying;
+  const said = laid.sitting.said.filter(({ kind }) => kind !== 'refused');
+  return {
+    ...lying,
+    unclear: undefined,
+    laid: { ...laid, sitting: { ...laid.sitting, said } },
+  };
+}
+
 /** What was said last and has no place of its own: readings and the decision have theirs. */
 function saidLast({ laid, unclear }: Lying, speaker: InHand['speaker']): readonly Rendered[] {
   const said = laid.sitting.said.filter(

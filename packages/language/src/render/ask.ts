@@ -11,8 +11,10 @@ import type { Voice } from '../voice.ts';
 export function renderAsk(message: AskMessage, voice: Voice): Rendered[] {
   const { say, flow, figures } = voice;
   const { check, form, probes, unit } = message;
-  const { how = [] } = flow.check(check);
+  const { how = [], withoutTerms } = flow.check(check);
   const steps = message.remembered ? [] : [...how];
+  // Only a day has such words, and it is asked as a choice where there are no terms.
+  if (withoutTerms !== undefined && form === 'choice') steps.push(withoutTerms);
   // The steps say where the leads go; where there are none, their places are said alone.
   if (probes !== undefined && how.length === 0 && !message.remembered) {
     steps.push(

@@ -5,6 +5,7 @@
 import {
   expected,
   judgeFigure,
+  looksLikeDay,
   turn,
   type AnswerInput,
   type Chart,
@@ -13,7 +14,7 @@ import {
   type ReadingMessage,
 } from '@keyturn/core';
 import type { Sitting } from '@keyturn/element/sittings';
-import type { Speaker } from '@keyturn/language';
+import type { Speaker, Understood } from '@keyturn/language';
 import { returnSlip, type Sheet } from '@keyturn/sheets';
 import { createEngine, type Engine, type Laid, type Turned } from '../../engine/engine.ts';
 import { readVehicleCase, type VehicleReading } from '../vehicle/read-vehicle-case.ts';
@@ -29,6 +30,11 @@ export interface TypedFigure {
   /** What was not understood of it. */
   readonly unclear: Turned['unclear'] | null;
 }
+
+/** A day as it was typed: ISO 8601, or what was not understood of it. */
+export type TypedDay =
+  | { readonly type: 'day'; readonly day: string }
+  | { readonly type: 'unclear'; readonly unclear: NonNullable<Turned['unclear']> };
 
 /** What the counter can ask for. */
 export interface CounterEngine {
@@ -46,6 +52,11 @@ export interface CounterEngine {
       readonly typed: Readonly<Record<string, string>>;
     },
   ) => Promise<Readonly<Record<string, TypedFigure>>>;
+  /** The day that was typed for a check in the language of a BCP 47 tag; nothing is taken. */
+  readonly day: (
+    sitting: Sitting,
+    given: { readonly check: string; readonly locale: string; readonly text: string },
+  ) => Promise<TypedDay>;
   readonly readCase: (text: string) => Promise<VehicleReading>;
   /** The return slip of a return, in the language of a BCP 47 tag. */
   readonly slip: (
@@ -55,7 +66,16 @@ export interface CounterEngine {
 }
 
 /** The calls, by name. */
-export const counterCalls = ['open', 'lay', 'take', 'say', 'figures', 'readCase', 'slip'] as const;
+export const counterCalls = [
+  'open',
+  'lay',
+  'take',
+  'say',
+  'figures',
+  'day',
+  'readCase',
+  'slip',
+] as const;
 
 /** What an engine is made with. */
 interface CounterEngineParts {
@@ -90,6 +110,17 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
         Object.entries(typed).map(([check, text]) => [check, figureOf(here, check, text)]),
       );
     },
+    day: async (sitting, { check, locale, text }) => {
+      const flow = sitting.case.flow.id;
+      const speaker = await speakerFor(flow, locale);
+      const understood = understoodOf({ chart: chartOf(flow), speaker, sitting }, check, text);
+      const day = answersIn(understood)
+        .flatMap(({ value }) => (Array.isArray(value) ? (value as readonly string[]) : []))
+        .find(looksLikeDay);
+      if (day !== undefined) return { type: 'day', day };
+      const unclear = { type: 'unclear', code: 'not-a-day', given: text, possible: [] } as const;
+      return { type: 'unclear', unclear };
+    },
     readCase: async (text) => readVehicleCase(await noStart(), text),
     slip: async ({ case: kase }, { made, locale, timeZone }) => {
       const speaker = await speakerFor(kase.flow.id, locale);
@@ -108,22 +139,33 @@ interface Here {
 function figureOf(here: Here, check: string, text: string): TypedFigure {
   const blank = { scale: bareScale(here, check), answer: null, refused: [], unclear: null };
   if (text.trim() === '') return blank;
-  const { chart, speaker, sitting } = here;
-  const understood = speaker.understand(text, {
-    ...expected(chart, sitting.case),
-    check,
-    awaiting: 'answer',
-  });
+  const understood = understoodOf(here, check, text);
   if (understood.type === 'language') return blank;
   if (understood.type !== 'input') return { ...blank, unclear: understood };
-  const answer = understood.inputs
-    .flatMap((input) => ('answers' in input ? input.answers : []))
-    .find((one) => one.check === check && 'unit' in one.value);
+  const answer = answersIn(understood).find((one) => one.check === check && 'unit' in one.value);
   if (answer === undefined) return blank;
   const messages = supposed(here, answer);
   const scale = messages.find((one) => one.kind === 'reading' && one.check === check);
   const refused = messages.filter(({ kind }) => kind === 'refused');
   return { ...blank, answer, refused, ...(scale?.kind === 'reading' ? { scale } : {}) };
+}
+
+/** What a text means as the answer to a check. */
+function understoodOf(
+  { chart, speaker, sitting }: Pick<Here, 'chart' | 'speaker' | 'sitting'>,
+  check: string,
+  text: string,
+): Understood {
+  return speaker.understand(text, {
+    ...expected(chart, sitting.case),
+    check,
+    awaiting: 'answer',
+  });
+}
+
+function answersIn(understood: Understood): readonly AnswerInput[] {
+  if (understood.type !== 'input') return [];
+  return understood.inputs.flatMap((input) => ('answers' in input ? input.answers : []));
 }
 
 /** The scale before anything is typed: that of a figure in the middle of what a meter can show. */

@@ -1,7 +1,7 @@
 /**
  * A part that came back, as the counter keeps it: ids, figures and amounts, nothing of the customer.
  */
-import type { DecisionMessage, SoldPart, Strength, VehicleProof } from '@keyturn/core';
+import type { CaseEvent, DecisionMessage, SoldPart, Strength, VehicleProof } from '@keyturn/core';
 import type { Sitting } from '@keyturn/element/sittings';
 
 /** The flows that judge returns, by the part that comes back. */
@@ -73,4 +73,28 @@ export interface CounterReturn {
   readonly closed: Closed | null;
   /** How often it has been kept: two windows that write at once are told apart by it. */
   readonly version: number;
+}
+
+/** What is typed of a return and not taken, after these events. */
+export function stillTyped(
+  { typed }: CounterReturn,
+  events: readonly CaseEvent[],
+): CounterReturn['typed'] {
+  const isTaken = (check: string): boolean =>
+    events.some((event) => 'check' in event && event.check === check);
+  return Object.fromEntries(Object.entries(typed).filter(([check]) => !isTaken(check)));
+}
+
+/** How a return ends as it stands: as goodwill, or as it was decided; undefined before that. */
+export function closedAsDecided({
+  goodwill,
+  sitting,
+}: CounterReturn): Omit<Closed, 'at'> | undefined {
+  if (goodwill !== null) {
+    return { decide: 'accept', reason: 'goodwill', refund: null, by: goodwill };
+  }
+  const { decision } = sitting.case.state;
+  if (decision === null) return undefined;
+  const { decide, reason, refund = null } = decision;
+  return { decide, reason, refund, by: null };
 }

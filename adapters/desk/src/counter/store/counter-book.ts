@@ -3,6 +3,7 @@
  */
 import type { Flow } from '@keyturn/core';
 import { flowOf, type CounterReturn } from '../return/counter-return.ts';
+import { isSameCode } from '../shop/scanned.ts';
 import type { Shop } from '../shop/shop.ts';
 import type { CounterStore } from './counter-store.ts';
 
@@ -48,6 +49,26 @@ export class CounterBook {
     return this.here
       .filter(({ closed }) => closed === null)
       .toSorted((one, other) => Date.parse(one.openedAt) - Date.parse(other.openedAt));
+  }
+
+  /** The others of them, in turn after the one of this id; all where it is none of them. */
+  onCounterAfter(id: string | undefined): readonly CounterReturn[] {
+    const { onCounter } = this;
+    const place = onCounter.findIndex((back) => back.id === id);
+    return place < 0 ? onCounter : [...onCounter.slice(place + 1), ...onCounter.slice(0, place)];
+  }
+
+  /** The first of them with this receipt. */
+  onCounterWith(receipt: string | undefined): CounterReturn | undefined {
+    if (receipt === undefined) return undefined;
+    return this.onCounter.find((back) => isSameCode(back.receipt, receipt));
+  }
+
+  /** The first of them with this receipt or number. */
+  onCounterBy(code: string): CounterReturn | undefined {
+    return (
+      this.onCounterWith(code) ?? this.onCounter.find(({ number }) => isSameCode(number, code))
+    );
   }
 
   /** A return that lies on the counter. */

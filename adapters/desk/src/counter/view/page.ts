@@ -19,7 +19,7 @@ import { keysHelp } from './keys-help.ts';
 import { ledger } from './ledger.ts';
 import { shopTerms } from './shop-terms.ts';
 import type { InHand, Shown } from './shown.ts';
-import { askingCard, dangerCard, figuresInHand, sentence, stepCard } from './step-card.ts';
+import { askingCard, dangerCard, isTypedInto, sentence, stepCard } from './step-card.ts';
 
 /** Draws the counter. */
 export function page(shown: Shown): TemplateResult {
@@ -71,7 +71,9 @@ function card(shown: Shown, inHand: InHand): TemplateResult {
 }
 
 /** The line: what was scanned or typed of a code, or found in the clerk's own words. */
-function scanLine({ words, act, inHand, hasCamera }: Shown): TemplateResult {
+function scanLine(shown: Shown): TemplateResult {
+  const { words, act, inHand, hasCamera } = shown;
+  const isTyping = inHand !== undefined && isTypedInto(shown, inHand);
   const said = inHand === undefined ? words.scanLabel : words.scanOrSay;
   return html`<form
     class="line-entry"
@@ -87,7 +89,9 @@ function scanLine({ words, act, inHand, hasCamera }: Shown): TemplateResult {
     }}
   >
     <label>
-      <span><kbd class="at" aria-hidden="true">${keyOf.scan}</kbd> ${said}</span>
+      <span
+        >${isTyping ? nothing : html`<kbd class="at" aria-hidden="true">${keyOf.scan}</kbd> `}${said}</span
+      >
       <input
         name="line"
         dir="auto"
@@ -183,7 +187,8 @@ function empty(shown: Shown): TemplateResult {
 }
 
 /** What can always be done with a return. */
-function always({ words, act, hand }: Shown, inHand: InHand): TemplateResult {
+function always(shown: Shown, inHand: InHand): TemplateResult {
+  const { words, act, hand } = shown;
   const { back, speaker } = inHand;
   const { awaiting } = positionOf(back.sitting.case);
   const isAsked =
@@ -192,8 +197,7 @@ function always({ words, act, hand }: Shown, inHand: InHand): TemplateResult {
     hand.open === null &&
     hand.offered === null &&
     back.goodwill === null;
-  // While figures are asked for, every key is typed into their field.
-  const isTyping = figuresInHand(hand, inHand).length > 0;
+  const isTyping = isTypedInto(shown, inHand);
   const small = (command: CounterCommand, label: string): TemplateResult =>
     keyView({
       label,
@@ -230,8 +234,9 @@ function always({ words, act, hand }: Shown, inHand: InHand): TemplateResult {
 
 /** The other parts on the counter, in turn after the one in hand. */
 function waiting(shown: Shown): TemplateResult | typeof nothing {
-  const { words, act } = shown;
+  const { words, act, inHand } = shown;
   if (shown.waiting.length === 0) return nothing;
+  const isTyping = inHand !== undefined && isTypedInto(shown, inHand);
   return html`<nav class="others-list" aria-label=${words.waiting}>
     <h2>${words.waiting}</h2>
     <ol>
@@ -239,7 +244,7 @@ function waiting(shown: Shown): TemplateResult | typeof nothing {
         shown.waiting,
         ({ id }) => id,
         (back, index) => {
-          const isNext = index === 0;
+          const isNext = index === 0 && !isTyping;
           return html`<li>
             <button
               type="button"

@@ -82,6 +82,8 @@ export interface Actions {
   readonly shopFile: (file: File) => void;
   readonly forgetShop: () => void;
   readonly go: (screen: Shown['screen']) => void;
+  /** A day typed as the answer to a check. */
+  readonly day: (check: string, text: string) => void;
   readonly pickDay: (day: string) => void;
   readonly notice: (text: string) => void;
   readonly switchKeys: () => void;

@@ -34,6 +34,13 @@ export function figuresInHand(hand: Shown['hand'], { flow, back }: InHand): read
   return position.awaiting === 'answer' ? figuresAsked(flow, state, position.check) : [];
 }
 
+/** True where the answer is typed into a field: while it has the focus, no key is a command. */
+export function isTypedInto(shown: Shown, inHand: InHand): boolean {
+  return (
+    figuresInHand(shown.hand, inHand).length > 0 || questionOf(shown, inHand)?.entry === 'date'
+  );
+}
+
 /** Draws the step. */
 export function stepCard(shown: Shown, inHand: InHand): TemplateResult {
   const { words, act } = shown;
@@ -170,7 +177,7 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
   };
   const asFigures = figuresInHand(shown.hand, inHand);
   if (asFigures.length > 0) return figures(shown, inHand, asFigures);
-  if (entry === 'date') return dayField(shown, inHand, give);
+  if (entry === 'date') return dayField(shown, inHand, check);
   if (entry === 'choices') return several(shown, question, give);
   return html`<div class="keys">
     ${options.map(({ id, key, label }) =>
@@ -219,14 +226,11 @@ function several(
   </div>`;
 }
 
-/** With an end the field takes years of four digits alone; what is still to come is told in words. */
-const lastDay = '9999-12-31';
-
-/** A day: in the browser's own field, which writes it as the language does. */
+/** A day: typed as ISO 8601 has it, or as the language writes it. */
 function dayField(
   { words, act, today }: Shown,
   { back, speaker }: InHand,
-  give: (value: readonly string[]) => void,
+  check: string,
 ): TemplateResult {
   return html`${keyed(
     back.id,
@@ -237,11 +241,18 @@ function dayField(
         const { value } = (event.currentTarget as HTMLFormElement).elements.namedItem(
           'day',
         ) as HTMLInputElement;
-        if (value === '') act.notice(fill(words.dayNeeded, { day: today }));
-        else give([value]);
+        if (value.trim() === '') act.notice(fill(words.dayNeeded, { day: today }));
+        else act.day(check, value);
       }}
     >
-      <input name="day" type="date" max=${lastDay} aria-label=${speaker.checkName('sale-date')} />
+      <input
+        name="day"
+        type="text"
+        inputmode="numeric"
+        autocomplete="off"
+        maxlength="40"
+        aria-label=${speaker.checkName(check)}
+      />
       <button type="submit" class="key take">
         <kbd class="at" aria-hidden="true">${keyOf.take}</kbd>
         <span class="label">${words.takeDay}</span>
