@@ -14,7 +14,7 @@ import {
 } from '@keyturn/core';
 import type { Sitting } from '@keyturn/element/sittings';
 import type { Speaker } from '@keyturn/language';
-import { returnSlip, type Sheet } from '@keyturn/sheets';
+import { returnSlip, type Sheet, type Sold } from '@keyturn/sheets';
 import { createEngine, type Engine, type Laid, type Turned } from '../../engine/engine.ts';
 import { readVehicleCase, type VehicleReading } from '../vehicle/read-vehicle-case.ts';
 
@@ -50,7 +50,12 @@ export interface CounterEngine {
   /** The return slip of a return, in the language of a BCP 47 tag. */
   readonly slip: (
     sitting: Sitting,
-    given: { readonly made: string; readonly locale: string; readonly timeZone: string },
+    given: {
+      readonly made: string;
+      readonly locale: string;
+      readonly timeZone: string;
+      readonly sold: Sold;
+    },
   ) => Promise<Sheet>;
 }
 
@@ -91,9 +96,9 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
       );
     },
     readCase: async (text) => readVehicleCase(await noStart(), text),
-    slip: async ({ case: kase }, { made, locale, timeZone }) => {
+    slip: async ({ case: kase }, { locale, ...given }) => {
       const speaker = await speakerFor(kase.flow.id, locale);
-      return returnSlip({ chart: chartOf(kase.flow.id), case: kase, speaker, made, timeZone });
+      return returnSlip({ chart: chartOf(kase.flow.id), case: kase, speaker, ...given });
     },
   };
 }
