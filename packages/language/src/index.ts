@@ -33,4 +33,5 @@ export type {
 
 /** Figures, and the one error. */
 export type { Figure } from './numbers/figures.ts';
+export { roundedEnds } from './render/bound.ts';
 export { LanguageError, type LanguageErrorCode } from './language-error.ts';

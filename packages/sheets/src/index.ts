@@ -4,7 +4,7 @@ export { technicianNote } from './case/technician-note.ts';
 export { returnSlip } from './case/return-slip.ts';
 export { fittingRecord } from './case/fitting-record.ts';
 export { sheetOf } from './case/sheet-of.ts';
-export type { SheetOptions } from './case/sheet-options.ts';
+export type { SheetOptions, Sold } from './case/sheet-options.ts';
 export type { Block, Fact, Finding, Picture, Sheet, SheetKind, SheetReading } from './sheet.ts';
 
 // A sheet to print, to read and for machines.

@@ -366,6 +366,7 @@ export class CounterWork {
       made: now(),
       locale: this.#voice.tag,
       timeZone: this.#book.shop?.policy['time-zone'] ?? here,
+      sold: { name: back.name, number: back.number, receipt: back.receipt },
     });
     const lying = this.#lying;
     if (lying?.id !== back.id || this.back?.sitting !== back.sitting) return;
@@ -463,6 +464,7 @@ export class CounterWork {
   tell(field: PartField, text: string): void {
     this.alter({ [field]: text });
     this.#show(false);
+    void this.trying(() => this.#writeSlip());
   }
 
   /** The price that was paid, as it is typed. */

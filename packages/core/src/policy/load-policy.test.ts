@@ -84,7 +84,7 @@ test.each([
   [
     'exchange-deposit',
     'deposit',
-    'terms.yaml:12:1 deposit has "deposit"; expected another name, or none: shop, currency, time-zone, return-window, warranty, exchange-deposit',
+    'terms.yaml:12:1 deposit has "deposit"; expected another name, or none: shop, address, currency, time-zone, return-window, warranty, exchange-deposit',
   ],
   ['shop: Corner Parts', '- shop', 'terms.yaml'],
 ])('%s changed to %s is told with its place', (from, to, issue) => {

@@ -33,6 +33,8 @@ export interface Warranty {
 /** The terms of one shop. */
 export interface Policy {
   readonly shop: string;
+  /** Where the shop is, as it stands on a slip; in one line. */
+  readonly address?: string | undefined;
   /** ISO 4217. */
   readonly currency: string;
   /** IANA time zone in which its days are counted; left out, as the clock of the case has them. */
@@ -75,6 +77,7 @@ const perPart = <Item extends z.ZodMiniType>(item: Item) =>
 export const policyShape: z.ZodMiniType<Policy> = z.strictObject(
   {
     shop: text,
+    address: z.optional(text),
     currency: z.string(currency).check(z.regex(/^[A-Z]{3}$/u, currency)),
     'time-zone': z.optional(text),
     'return-window': z.strictObject(
@@ -89,7 +92,7 @@ export const policyShape: z.ZodMiniType<Policy> = z.strictObject(
     warranty: perPart(warranty),
     'exchange-deposit': z.optional(perPart(minorUnits)),
   },
-  'shop, currency, time-zone, return-window, warranty, exchange-deposit',
+  'shop, address, currency, time-zone, return-window, warranty, exchange-deposit',
 );
 
 /** What is wrong with terms that have their shape: where, and what was expected. */

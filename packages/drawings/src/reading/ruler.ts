@@ -3,6 +3,7 @@
  * spans, so that each can be read; within a band the ruler is linear, and its ticks say its scale.
  */
 import type { ScaleBound } from '@keyturn/core';
+import { roundedEnds } from '@keyturn/language';
 
 /** A stretch of the ruler, from one x to another, and the values at its two ends. */
 export interface Stretch {
@@ -83,10 +84,11 @@ function xIn(stretches: readonly Stretch[], value: number): number {
 }
 
 function stepOf(bounds: readonly ScaleBound[], span: number): number {
-  const ends = bounds.flatMap(({ low, high }) => [low, high]);
+  const ends = bounds.map(roundedEnds).flatMap(({ low, high }) => [low, high]);
   const isWhole = (value: number, step: number): boolean =>
     Math.abs(value / step - Math.round(value / step)) < 1e-6;
   let step = 10 ** Math.floor(Math.log10(span / 20));
+  while (step > 1e-4 && !ends.every((end) => isWhole(end, step))) step /= 10;
   while (step < 1 && ends.every((end) => isWhole(end, step * 10))) step *= 10;
   return step;
 }

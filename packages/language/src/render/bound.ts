@@ -10,14 +10,21 @@ function saySource({ provenance, text }: ScaleBound['source'], { say }: Voice): 
 /** A bound, or the zone that it is, and its source. */
 export function sayBound(bound: ScaleBound, unit: ReadingMessage['unit'], voice: Voice): string {
   const { say, figures } = voice;
-  const { low, high } = bound;
-  const step = low === high ? stepOfSharp(low) : stepFor((high - low) / 20);
-  const figure = (value: number): string =>
-    figures.formatQuantity({ value: roundTo(value, step), unit });
+  const { low, high } = roundedEnds(bound);
+  const figure = (value: number): string => figures.formatQuantity({ value, unit });
   const source = saySource(bound.source, voice);
   return low === high
     ? say('why.bound', { figure: figure(low), source })
     : say('why.zone', { low: figure(low), high: figure(high), source });
+}
+
+/** The two ends of a bound, rounded to what a person can use: wherever it is written, it reads alike. */
+export function roundedEnds({ low, high }: Pick<ScaleBound, 'low' | 'high'>): {
+  readonly low: number;
+  readonly high: number;
+} {
+  const step = low === high ? stepOfSharp(low) : stepFor((high - low) / 20);
+  return { low: roundTo(low, step), high: roundTo(high, step) };
 }
 
 /** The two ends of a span, with no more decimals than tell them apart. */

@@ -15,7 +15,6 @@ export function policyFacts({ chart, case: kase, speaker, words }: ToldCase): re
   const fact = (id: string, label: string, text: string): Fact => ({ id, label, text });
   const within = speaker.formatQuantity({ value: days, unit: 'd' });
   return [
-    fact('shop', words.shop, policy.shop),
     fact('return-window', words.returnWindow, within),
     ...(restocking === undefined
       ? []

@@ -1,42 +1,36 @@
 /**
- * The return slip: what was decided of a part that came back, and why, so that the customer can
- * follow every figure of it.
+ * The return slip: what was decided of a part that came back, and why, on one page for the customer
+ * to take away.
  */
-import type { Block, Sheet } from '../sheet.ts';
-import { printedFindings } from './findings-block.ts';
+import type { Block, Fact, Sheet } from '../sheet.ts';
+import { customerChanges } from './customer-changes.ts';
+import { plainReadings, seenFacts } from './plain-findings.ts';
 import { policyFacts } from './policy-facts.ts';
 import { sectionBlocks } from './section-blocks.ts';
 import { framed } from './sheet-frame.ts';
 import type { SheetOptions } from './sheet-options.ts';
-import { tellCase } from './told-case.ts';
+import { tellCase, type ToldCase } from './told-case.ts';
 import { vehicleFacts } from './vehicle-facts.ts';
 
 /**
- * The slip of a case of a return: the decision in words for the customer, the arithmetic of what is
- * paid back, every figure with its bands and bounds, what to measure on the vehicle before another
- * part is fitted, the customer's rights before the terms of the shop, and places to sign. Pure.
+ * The slip of a case of a return, in the order in which a customer asks: whose it is, the decision,
+ * the arithmetic of what is paid back, why, what to measure on the vehicle before another part is
+ * fitted, the customer's rights, then the terms of the shop and what would change the decision,
+ * every figure with its bounds, and places to sign. Pure.
  */
 export function returnSlip(options: SheetOptions): Sheet {
   const told = tellCase(options);
-  const { chart, case: kase, speaker, words, strip, cautions } = told;
+  const { words, verdict, cautions } = told;
   const blocks: readonly Block[] = [
-    {
-      kind: 'facts',
-      id: 'part',
-      heading: words.part,
-      facts: vehicleFacts({ flow: chart.flow, state: kase.state, speaker, words }),
-    },
-    ...sectionBlocks(told, ['refund', 'do', 'stops', 'measure', 'rests']),
-    {
-      kind: 'strip',
-      id: 'found',
-      heading: words.found,
-      findings: printedFindings(strip.findings, 1, told),
-    },
-    ...sectionBlocks(told, ['change']),
+    ...sectionBlocks(told, ['refund']),
+    { kind: 'lines', id: 'reasons', heading: words.reasons, lines: reasonLines(told) },
+    ...sectionBlocks(told, ['do', 'stops', 'measure']),
     { kind: 'cautions', id: 'cautions', heading: words.cautions, cautions },
     ...sectionBlocks(told, ['rights']),
+    { kind: 'lines', id: 'change', heading: words.change, lines: customerChanges(told) },
     { kind: 'facts', id: 'terms', heading: words.terms, facts: policyFacts(told) },
+    { kind: 'facts', id: 'seen', heading: words.seen, facts: factsOf(told) },
+    { kind: 'strip', id: 'found', heading: words.measured, findings: plainReadings(told) },
     {
       kind: 'fields',
       id: 'signed',
@@ -47,5 +41,40 @@ export function returnSlip(options: SheetOptions): Sheet {
       ],
     },
   ];
-  return framed(told, { kind: 'return', title: words.returnSlip, blocks });
+  return framed(told, {
+    kind: 'return',
+    title: words.returnSlip,
+    blocks,
+    head: headOf(told),
+    ...(verdict === undefined ? {} : { lead: { title: verdict.title, text: '' } }),
+  });
+}
+
+/** The shop, the part, the receipt and the day, as far as they are known. */
+function headOf({ case: kase, sold = {}, speaker, words, timeZone = 'UTC' }: ToldCase): Fact[] {
+  const { policy, at } = kase.state;
+  const day = new Intl.DateTimeFormat(speaker.locale, { dateStyle: 'medium', timeZone });
+  const fact = (id: string, label: string, text = ''): Fact => ({ id, label, text });
+  return [
+    fact('shop', words.shop, policy?.shop),
+    fact('address', words.address, policy?.address),
+    fact('sold', words.part, [sold.name, sold.number].filter(Boolean).join(' · ')),
+    fact('receipt', words.receipt, sold.receipt),
+    fact('day', words.day, day.format(new Date(at))),
+  ].filter(({ text }) => text !== '');
+}
+
+/** What is known of the part, and what was seen and told. */
+function factsOf(told: ToldCase): readonly Fact[] {
+  const { chart, case: kase, speaker, words } = told;
+  const { flow } = chart;
+  return [...vehicleFacts({ flow, state: kase.state, speaker, words }), ...seenFacts(told)];
+}
+
+/** Why, in words for the customer; of what is tested further also what it hangs on. */
+function reasonLines({ verdict, case: kase }: ToldCase): readonly string[] {
+  if (verdict === undefined) return [];
+  const isOpen = kase.state.decision?.decide === 'test-further';
+  const rests = isOpen ? verdict.sections.filter(({ id }) => id === 'rests') : [];
+  return [verdict.strength, ...rests.flatMap(({ lines }) => lines)];
 }

@@ -5,12 +5,21 @@ import type { Case } from '@keyturn/core';
 import { encodeFindings } from '../code/encode-findings.ts';
 import { drawQr } from '../qr/draw-qr.ts';
 import { sheetFormat, type Block, type Fact, type Sheet, type SheetKind } from '../sheet.ts';
+import { isolated } from '../words/sheet-words-in.ts';
 import type { ToldCase } from './told-case.ts';
 
 /** A sheet of a case, with these blocks on it. */
 export function framed(
   told: ToldCase,
-  sheet: { readonly kind: SheetKind; readonly title: string; readonly blocks: readonly Block[] },
+  sheet: {
+    readonly kind: SheetKind;
+    readonly title: string;
+    readonly blocks: readonly Block[];
+    /** In place of the case and its dates; the case then stands at the foot. */
+    readonly head?: readonly Fact[];
+    /** In place of the verdict and how sure it is. */
+    readonly lead?: Sheet['lead'];
+  },
 ): Sheet {
   const { chart, case: kase, speaker, words, strip, made } = told;
   return {
@@ -27,7 +36,7 @@ export function framed(
       at: instant(kase.state.at),
     },
     made: instant(made),
-    head: headOf(told),
+    head: sheet.head ?? headOf(told),
     decision: decisionOf(kase),
     verdict:
       strip.verdict === null
@@ -37,10 +46,15 @@ export function framed(
             strength: strip.verdict.strength,
             probability: strip.verdict.probability,
           },
-    lead: leadOf(told),
+    lead: sheet.lead ?? leadOf(told),
     code: codeOf(told),
     blocks: sheet.blocks.filter((block) => !isEmpty(block)),
-    foot: [words.foot],
+    foot: [
+      words.foot,
+      ...(sheet.head === undefined
+        ? []
+        : [`${words.case}: ${isolated(kase.id, speaker.direction)}`]),
+    ],
   };
 }
 

@@ -1,6 +1,13 @@
 import type { Case, Chart } from '@keyturn/core';
 import type { Speaker } from '@keyturn/language';
 
+/** What was sold, as it is written at the counter; what is not known is left out. */
+export interface Sold {
+  readonly name?: string;
+  readonly number?: string;
+  readonly receipt?: string;
+}
+
 /** What a sheet of a case is made of. The same options give the same sheet. */
 export interface SheetOptions {
   readonly chart: Chart;
@@ -17,4 +24,6 @@ export interface SheetOptions {
   readonly timeZone?: string;
   /** Where the case can be opened; without it the code carries the findings themselves. */
   readonly link?: string;
+  /** Stands at the head of a return slip. */
+  readonly sold?: Sold;
 }

@@ -64,7 +64,7 @@ function head({ title, subject, head: facts, code }: Sheet): string {
 }
 
 function lead({ lead: { title, text } }: Sheet): string {
-  return `<section class="lead">${element('h2', title)}${element('p', text)}</section>`;
+  return `<section class="lead">${element('h2', title)}${text === '' ? '' : element('p', text)}</section>`;
 }
 
 function block(one: Block): string {

@@ -15,7 +15,7 @@ import {
 } from '@keyturn/core';
 import type { Sitting } from '@keyturn/element/sittings';
 import type { Speaker, Understood } from '@keyturn/language';
-import { returnSlip, type Sheet } from '@keyturn/sheets';
+import { returnSlip, type Sheet, type Sold } from '@keyturn/sheets';
 import { createEngine, type Engine, type Laid, type Turned } from '../../engine/engine.ts';
 import { readVehicleCase, type VehicleReading } from '../vehicle/read-vehicle-case.ts';
 
@@ -61,7 +61,12 @@ export interface CounterEngine {
   /** The return slip of a return, in the language of a BCP 47 tag. */
   readonly slip: (
     sitting: Sitting,
-    given: { readonly made: string; readonly locale: string; readonly timeZone: string },
+    given: {
+      readonly made: string;
+      readonly locale: string;
+      readonly timeZone: string;
+      readonly sold: Sold;
+    },
   ) => Promise<Sheet>;
 }
 
@@ -122,9 +127,9 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
       return { type: 'unclear', unclear };
     },
     readCase: async (text) => readVehicleCase(await noStart(), text),
-    slip: async ({ case: kase }, { made, locale, timeZone }) => {
+    slip: async ({ case: kase }, { locale, ...given }) => {
       const speaker = await speakerFor(kase.flow.id, locale);
-      return returnSlip({ chart: chartOf(kase.flow.id), case: kase, speaker, made, timeZone });
+      return returnSlip({ chart: chartOf(kase.flow.id), case: kase, speaker, ...given });
     },
   };
 }

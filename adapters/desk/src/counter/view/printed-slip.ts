@@ -7,19 +7,18 @@ import { noteParts, type Block, type Fact, type Sheet } from '@keyturn/sheets';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { guard } from 'lit-html/directives/guard.js';
 
-/** Draws a sheet. `of` says of which part it is. */
-export function printedSlip(sheet: Sheet, of: string): TemplateResult {
+/** Draws a sheet. `practice` says that it is one of practice; empty where it is not. */
+export function printedSlip(sheet: Sheet, practice: string): TemplateResult {
   return html`<article class="printed" aria-hidden="true">
-    ${guard([sheet, of], () => whole(sheet, of))}
+    ${guard([sheet, practice], () => whole(sheet, practice))}
   </article>`;
 }
 
-function whole({ title, head, lead, blocks, code, foot }: Sheet, of: string): TemplateResult {
+function whole({ title, head, lead, blocks, code, foot }: Sheet, practice: string): TemplateResult {
   return html`<header>
       <div>
         <h1>${title}</h1>
-        <p><bdi>${of}</bdi></p>
-        ${factList(head)}
+        ${practice === '' ? nothing : html`<p>${practice}</p>`} ${factList(head)}
       </div>
       <figure class="code">
         ${picture(code.picture.svg)}
@@ -27,7 +26,7 @@ function whole({ title, head, lead, blocks, code, foot }: Sheet, of: string): Te
       </figure>
     </header>
     <p class="lead">${lead.title}</p>
-    <p>${lead.text}</p>
+    ${lead.text === '' ? nothing : html`<p>${lead.text}</p>`}
     ${blocks.map(
       (block) =>
         html`<section class=${`block ${block.kind}-block`}>

@@ -41,7 +41,7 @@ export function slip(shown: Shown, inHand: InHand): TemplateResult {
   const decided = decisionOf(shown, inHand);
   const named = [back.name, back.number, back.receipt].filter((text) => text !== '');
   const hasSheet = sheet !== undefined && back.goodwill === null;
-  return html`${hasSheet ? printedSlip(sheet, ofPart(shown, named)) : nothing}
+  return html`${hasSheet ? printedSlip(sheet, shop?.isInvented === true ? words.practiceNote : '') : nothing}
     <article class=${hasSheet ? 'slip seen' : 'slip'} aria-label=${words.slip}>
       <header>
         <h3>${words.slip}</h3>
@@ -89,11 +89,6 @@ function body(shown: Shown, { back, laid, speaker }: InHand, decided: Decided): 
     <div class="signatures" aria-hidden="true">
       <span>${words.customer}</span><span>${words.forShop}</span>
     </div>`;
-}
-
-/** Of which part the slip is, and that it is practice where it is. */
-function ofPart({ words, shop }: Shown, named: readonly string[]): string {
-  return [...named, ...(shop?.isInvented === true ? [words.practiceNote] : [])].join(' · ');
 }
 
 function sectionsOf({ sections: all }: Decided, ids: readonly string[]): Decided['sections'] {
