@@ -37,13 +37,13 @@ interface Told {
 type Telling = ReadonlyMap<string, Told>;
 
 /** A part as the plain rules read it: an answer, or where a check is answered again all of them. */
-export type PartRead = Readonly<Record<string, string | readonly string[]>>;
+type PartRead = Readonly<Record<string, string | readonly string[]>>;
 
 /** One plain rule; undefined where it leaves the part to the next. */
 export type Rule = (part: PartRead) => Decision | undefined;
 
 /** Combinations of which a table says something else than the rules. */
-export interface Disagreement {
+interface Disagreement {
   /** Of the table; undefined where no line decides. */
   readonly line: DecisionLine | undefined;
   /** Undefined where no rule decides. */

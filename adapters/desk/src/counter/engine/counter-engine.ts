@@ -32,7 +32,7 @@ export interface TypedFigure {
 }
 
 /** A day as it was typed: ISO 8601, or what was not understood of it. */
-export type TypedDay =
+type TypedDay =
   | { readonly type: 'day'; readonly day: string }
   | { readonly type: 'unclear'; readonly unclear: NonNullable<Turned['unclear']> };
 
