@@ -23,10 +23,10 @@ describe('what a page loads of the element', () => {
   });
 
   // The flow is 15 kB of it; the engine (statechart, decisions and terms, evidence by the hidden
-  // states of the circuit, planner, electrics), understanding and the page are 143 kB; growth beyond
+  // states of the circuit, planner, electrics), understanding and the page are 147 kB; growth beyond
   // that is to be noticed.
-  test('is at most 160 kB to take a case further', () => {
-    expect(gzipped('keyturn-further.js')).toBeLessThan(160);
+  test('is at most 164 kB to take a case further', () => {
+    expect(gzipped('keyturn-further.js')).toBeLessThan(164);
   });
 
   // Drawn after everything else: the words say the same.
