@@ -67,6 +67,8 @@ describe.each(localeTags)('in %s', (locale) => {
     for (const text of no) expect(confirms(text), text).toBe(locale === 'pl' && text === 'no');
     const yes = { en: 'yes', es: 'sí', de: 'ja', fr: 'oui', pl: 'tak', ar: 'نعم' }[locale] ?? '';
     expect(confirms(yes)).toBe(true);
+    const but = { en: 'but', es: 'pero', de: 'aber', fr: 'mais', pl: 'ale', ar: 'لكن' }[locale];
+    expect(confirms(`${yes} ${but}`)).toBe(false);
   });
 
   test('a caution is confirmed by no other talk', async () => {

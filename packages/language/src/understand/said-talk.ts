@@ -11,6 +11,12 @@ import { containsPlainTalk, findTalk, saysOver } from './talk.ts';
 import { type Turn, answers, input, isAsked, mostClauses, optionsInHand, unclear } from './turn.ts';
 import type { HeardTalk, Understood } from './understood.ts';
 
+/** True where more was to come: "yes, but". */
+function breaksOff({ tokens, listener }: Turn): boolean {
+  const last = tokens.findLast(({ kind }) => kind === 'word');
+  return last?.kind === 'word' && listener.lexicon.words.clauseBreaks.includes(last.text);
+}
+
 /** What sounds like one of these confirms nothing, however near it comes to a yes. */
 const unwilling = ['no', 'cannot', 'dont-know', 'repeat', 'why', 'back'] as const;
 
@@ -27,6 +33,7 @@ export function readAwaited(turn: Turn): Understood | undefined {
           ? input([{ type: 'talk', talk: 'back' }], 'back')
           : undefined;
     case 'confirm':
+      if (breaksOff(turn)) return undefined;
       switch (findTalk(turn, lexicon, [...unwilling, 'yes', 'done'])) {
         case 'yes':
         case 'done':
