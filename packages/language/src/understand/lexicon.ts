@@ -365,7 +365,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
               : [],
           ),
         ),
-        [...unclear(), ...someOf(allTalk(), mostTalk)],
+        [...someOf(unclear(), mostOfNothing), ...someOf(allTalk(), mostTalk)],
       ),
     ),
     talkHeard: once(() =>
@@ -386,6 +386,9 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
 
 /** So much of what answers nothing anywhere is learned from for a check, beside what does not answer it. */
 const mostUnclear = 120;
+
+/** So much is learned from of what answers nothing, where it is told which check is spoken of. */
+const mostOfNothing = 400;
 
 /** So much is learned from of what is said to each check, where it is told which one is spoken of. */
 const mostOfSubject = 2000;

@@ -174,9 +174,9 @@ const sure = 0.7;
 export function readLooseTalk(turn: Turn): Understood | undefined {
   const { heard, listener } = turn;
   const { lexicon } = listener;
-  // "I can't turn the key" tells what is wrong.
-  if (tellsSomething(turn)) return undefined;
   const meant = talkLike(turn) ?? looseTalk.find((word) => containsPlainTalk(heard, lexicon, word));
+  // "I can't turn the key" tells what is wrong.
+  if ((meant === 'cannot' || meant === 'dont-know') && tellsSomething(turn)) return undefined;
   if (meant === 'correction') return unclear(turn, 'which-check', meant);
   const asksWhy = lexicon.talk.why.said.some((phrase) => findPhrase(heard, phrase) === 0);
   const said = meant ?? (asksWhy ? 'why' : undefined);

@@ -47,13 +47,14 @@ function allTold(
   const { lexicon } = turn.listener;
   if (inHand !== undefined && clauses.every(({ check }) => check === inHand.id)) return clauses;
   const spans = spansOf(tokens, lexicon);
-  const isSaid = (one: AnswerInput): boolean =>
-    isSupported(one, spans, { lexicon, isAsked: inHand !== undefined });
+  const isSaid = (one: AnswerInput, leastWords = 2): boolean =>
+    isSupported(one, spans, { lexicon, isAsked: inHand !== undefined, leastWords });
   if (inHand !== undefined) return clauses.filter((one) => one.check === inHand.id || isSaid(one));
-  const inOneBreath = toldIn(tokens, spans, lexicon);
-  const told = clauses.filter(isSaid);
-  const more = inOneBreath.filter((one) => !told.some(({ check }) => check === one.check));
-  return withFacts([...told, ...more], turn).filter(isSaid);
+  const told = clauses.filter((one) => isSaid(one));
+  const more = toldIn(tokens, spans, lexicon).filter((one) => !isAmong(one, told));
+  const all = [...told, ...more];
+  // A fact may be told in one word: "diesel".
+  return [...all, ...factsBeside(all, turn).filter((one) => isSaid(one, 1))];
 }
 
 /** True where a text that answers no question tells something all the same. */
@@ -61,13 +62,18 @@ export function tellsSomething({ tokens, inHand, listener: { lexicon } }: Turn):
   return inHand === undefined && toldIn(tokens, spansOf(tokens, lexicon), lexicon).length > 0;
 }
 
-/** What is told, with the facts that are told by the way. */
-function withFacts(told: readonly AnswerInput[], turn: Turn): readonly AnswerInput[] {
-  const facts = factsIn(turn.heard, turn).filter(
-    ({ answer, terms }) =>
-      !told.some((one) => one.check === answer.check || isSaidBy(terms, one, turn)),
-  );
-  return [...told, ...facts.map(({ answer }) => answer)];
+function isAmong({ check }: AnswerInput, told: readonly AnswerInput[]): boolean {
+  return told.some((one) => one.check === check);
+}
+
+/** The facts that are told by the way, beside what is told. */
+function factsBeside(told: readonly AnswerInput[], turn: Turn): readonly AnswerInput[] {
+  return factsIn(turn.heard, turn)
+    .filter(
+      ({ answer, terms }) =>
+        !isAmong(answer, told) && !told.some((one) => isSaidBy(terms, one, turn)),
+    )
+    .map(({ answer }) => answer);
 }
 
 /** True where an answer is said by these words itself: the key that is stuck. */
