@@ -2,6 +2,7 @@ import type { Token } from '../typed/token.ts';
 import { readCardinal } from './cardinal.ts';
 import { type Found, fractional, wordAt } from './found-number.ts';
 import type { NumberWords } from './number-words.ts';
+import { figureWordsOf } from '../words/words.ts';
 
 /** A number in figures, where "1/2" is one number and so is "12 1/2". */
 export function readFigure(tokens: readonly Token[], at: number): Found | undefined {
@@ -50,14 +51,18 @@ export function readFraction(
   if (part === undefined || part * count >= 1) return undefined;
   at += 1;
   const article = wordAt(tokens, at);
-  if (article !== undefined && articles.includes(article)) at += 1;
+  if (article !== undefined && articles.includes(article)) {
+    // "La moitié d'un volt": one of what is halved.
+    const isOne = said.words.cardinals[wordAt(tokens, at + 1) ?? ''] === 1;
+    at += isOne ? 2 : 1;
+  }
   return { number: fractional(part * count), end: at };
 }
 
-/** So many parts: one to nine. */
+/** So many parts: "sixty five hundredths". */
 function readCount(tokens: readonly Token[], at: number, said: NumberWords): Found | undefined {
   const found = readCardinal(tokens, at, said);
-  return found !== undefined && found.number.value > 0 && found.number.value < 10
+  return found !== undefined && found.number.value > 0 && found.number.value < 100
     ? found
     : undefined;
 }
@@ -84,9 +89,11 @@ export function joinFraction(
   if (part !== undefined && value > 0 && value < 10 && value * part < 1)
     return { number: fractional(value * part), end: whole.end + 1 };
   const isJoined = words.joins.includes(join);
-  if (!isJoined && part === undefined && !words.articles.includes(join)) return undefined;
-  const fraction = readFraction(tokens, isJoined ? whole.end + 1 : whole.end, said);
+  const isLess = figureWordsOf(words).less.includes(join);
+  if (!isJoined && !isLess && part === undefined && !words.articles.includes(join))
+    return undefined;
+  const fraction = readFraction(tokens, isJoined || isLess ? whole.end + 1 : whole.end, said);
   if (fraction === undefined) return undefined;
-  const sign = value < 0 ? -1 : 1;
+  const sign = value < 0 === isLess ? 1 : -1;
   return { number: fractional(value + sign * fraction.number.value), end: fraction.end };
 }

@@ -35,8 +35,10 @@ export function createNumberWords(words: Words): NumberWords {
   const joined = new Set([...parts, ...joins, ...point]);
   const attached = (spelling.attached ?? []).filter((prefix) => joins.includes(prefix));
 
+  // Where words are not usually written together, a short one is no number.
+  const shortest = spelling.compounds === true ? 0 : shortestMistyped;
   const splitCompound = (word: string): readonly string[] | undefined => {
-    if (word.length > longestCompound) return undefined;
+    if (word.length > longestCompound || word.length < shortest) return undefined;
     // From the end: which number words the rest of the word is made of, the longest first.
     const rests: (readonly string[] | undefined)[] = new Array<undefined>(word.length + 1);
     rests[word.length] = [];
@@ -50,7 +52,9 @@ export function createNumberWords(words: Words): NumberWords {
       }
     }
     const split = rests[0];
-    return split !== undefined && split.length > 1 && parts.has(split[0] ?? '') ? split : undefined;
+    if (split === undefined || split.length < 2 || !parts.has(split[0] ?? '')) return undefined;
+    // "Stoi" is no hundred and.
+    return joins.includes(split.at(-1) ?? '') ? undefined : split;
   };
 
   const splitAttached = (word: string): readonly string[] | undefined => {
@@ -67,6 +71,7 @@ export function createNumberWords(words: Words): NumberWords {
   const keptMistyped = new Map<string, { readonly found: Mistyped }>();
   const mistyped = (word: string | undefined): Mistyped => {
     if (word === undefined || word.length < shortestMistyped || parts.has(word)) return undefined;
+    if (words.vague.includes(word)) return undefined;
     const known = keptMistyped.get(word);
     if (known !== undefined) return known.found;
     const values = long.filter((said) => isNear(word, said)).map((said) => cardinals[said]);
@@ -94,11 +99,10 @@ export function createNumberWords(words: Words): NumberWords {
       return mistyped(said[0]);
     },
     takeApart: (tokens) => {
-      if (spelling.compounds !== true && attached.length === 0) return tokens;
+      const apart = attached.length > 0 ? splitAttached : splitCompound;
       return tokens.flatMap((token): readonly Token[] => {
         if (token.kind !== 'word' || parts.has(token.text)) return [token];
-        const split =
-          spelling.compounds === true ? splitCompound(token.text) : splitAttached(token.text);
+        const split = apart(token.text);
         return split?.map((text) => ({ kind: 'word', text })) ?? [token];
       });
     },

@@ -69,23 +69,30 @@ function standsAlone(tokens: readonly Token[], at: number, { words }: NumberWord
     words.point.includes(next) ||
     Object.hasOwn(words.fractions, next) ||
     words.bareUnits.includes(next) ||
-    (words.cardinals[next] ?? 0) >= leastTens ||
+    (words.cardinals[next] ?? 0) >= leastBehindOne ||
+    (words.below ?? []).some((said) => said === next || said.startsWith(`${next} `)) ||
     Object.values(words.units).some((said) => said.includes(next))
   );
 }
 
-/** "One eighty": a one before the tens is a hundred. */
-const leastTens = 20;
+/** "One eighty" and "eins zwei": a one before another number is none of the little words. */
+const leastBehindOne = 2;
+
+/** So many marks may stand before the point. */
+const mostMarks = 3;
 
 /** More decimals than any meter shows. */
 const mostDecimals = 8;
 
 /** The decimals behind a "point": figures, digits one by one, or a number in words. */
 function readPoint(whole: Found, tokens: readonly Token[], said: NumberWords): Found | undefined {
-  const point = wordAt(tokens, whole.end);
+  // "Twelve... point four".
+  let at = whole.end;
+  while (at > 0 && tokens[at]?.kind === 'mark' && at < whole.end + mostMarks) at += 1;
+  const point = wordAt(tokens, at);
   if (point === undefined || !said.words.point.includes(point) || whole.number.decimals > 0)
     return undefined;
-  const decimals = readDecimals(tokens, whole.end + 1, said);
+  const decimals = readDecimals(tokens, at + 1, said);
   if (decimals === undefined || decimals.digits.length > mostDecimals) return undefined;
   const digits = `${whole.number.digits}.${decimals.digits}`;
   const value = (whole.number.value < 0 ? -1 : 1) * Number(digits);

@@ -8,6 +8,8 @@ import type { Lexicon } from './lexicon.ts';
 import { cutClauses } from './talk.ts';
 import { factsIn } from './told-facts.ts';
 import { isVague } from './said-choice.ts';
+import { phraseAt } from '../readings/word-run.ts';
+import { figureWordsOf } from '../words/words.ts';
 import { type Turn, answers, mostClauses, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';
 import { volunteered } from './volunteered.ts';
@@ -193,11 +195,29 @@ function isDenied(heard: Heard, check: FoundAnswer['check']): boolean {
   return fitOptions(heard, check).some(({ score }) => score < 0);
 }
 
-/** The clauses that hold no number, as answers beside the readings of the rest. */
+/**
+ * The clauses that hold no number, as answers beside the readings of the rest. What goes on while a
+ * figure is read is none: "9.85 V while she turns it".
+ */
 export function readWordsBeside(turn: Turn, tokens: readonly Token[]): readonly AnswerInput[] {
   const { lexicon } = turn.listener;
-  const clauses = cutClauses(tokens, lexicon).filter(
+  const clauses = cutClauses(withoutMoments(tokens, lexicon), lexicon).filter(
     (clause) => !clause.some(({ kind }) => kind === 'number'),
   );
   return withFacts(clauses.length === 0 ? [] : readClauses(turn, clauses).answers, turn);
+}
+
+/** Leaves out what is said of when a figure is read, up to the next mark. */
+function withoutMoments(tokens: readonly Token[], { words }: Lexicon): readonly Token[] {
+  const { moments } = figureWordsOf(words);
+  const kept: Token[] = [];
+  let isBehindFigure = false;
+  let isMoment = false;
+  tokens.forEach((token, at) => {
+    if (token.kind === 'mark') isMoment = isBehindFigure = false;
+    if (token.kind === 'number') isBehindFigure = true;
+    if (isBehindFigure && phraseAt(tokens, at, moments) > 0) isMoment = true;
+    if (!isMoment) kept.push(token);
+  });
+  return kept;
 }
