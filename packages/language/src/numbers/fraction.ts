@@ -59,6 +59,22 @@ export function readFraction(
   return { number: fractional(part * count), end: at };
 }
 
+/** "Four out of ten" behind a whole number, where a language says tenths so. */
+export function readTenths(
+  tokens: readonly Token[],
+  start: number,
+  said: NumberWords,
+): Found | undefined {
+  const { outOf } = said.words.spelling ?? {};
+  const count = readFigure(tokens, start) ?? readCardinal(tokens, start, said);
+  if (outOf === undefined || count === undefined || wordAt(tokens, count.end) !== outOf)
+    return undefined;
+  const ten = readFigure(tokens, count.end + 1) ?? readCardinal(tokens, count.end + 1, said);
+  const { value } = count.number;
+  const isTenths = ten?.number.value === 10 && value > 0 && value < 10 && Number.isInteger(value);
+  return isTenths ? { number: fractional(value / 10), end: ten.end } : undefined;
+}
+
 /** So many parts: "sixty five hundredths". */
 function readCount(tokens: readonly Token[], at: number, said: NumberWords): Found | undefined {
   const found = readCardinal(tokens, at, said);
@@ -92,7 +108,9 @@ export function joinFraction(
   const isLess = figureWordsOf(words).less.includes(join);
   if (!isJoined && !isLess && part === undefined && !words.articles.includes(join))
     return undefined;
-  const fraction = readFraction(tokens, isJoined || isLess ? whole.end + 1 : whole.end, said);
+  const from = isJoined || isLess ? whole.end + 1 : whole.end;
+  const fraction =
+    (isJoined ? readTenths(tokens, from, said) : undefined) ?? readFraction(tokens, from, said);
   if (fraction === undefined) return undefined;
   const sign = value < 0 === isLess ? 1 : -1;
   return { number: fractional(value + sign * fraction.number.value), end: fraction.end };

@@ -20,11 +20,19 @@ const longestCompound = 40;
 /** A shorter word is not taken for a mistyped number: "there" is not "three". */
 const shortestMistyped = 6;
 
+/** Shorter number words are other words where something is written on: `لست`, I am not. */
+const shortestWrittenOn = 3;
+
+type Mistyped = { readonly value: number; readonly length: number } | undefined;
+
 /** So many words that are no numbers are remembered. */
 const mostKept = 2000;
 
-/** Makes the number words of one language ready. */
-export function createNumberWords(words: Words): NumberWords {
+/** Makes the number words of one language ready; a word that is known is no mistyped number. */
+export function createNumberWords(
+  words: Words,
+  isKnown: (word: string) => boolean = () => false,
+): NumberWords {
   const { cardinals, scales, fractions, joins, point, spelling = {} } = words;
   const longest = Math.max(1, ...Object.keys(cardinals).map((said) => said.split(' ').length));
   const parts = new Set(
@@ -64,14 +72,34 @@ export function createNumberWords(words: Words): NumberWords {
     return prefix === undefined ? undefined : [prefix, word.slice(prefix.length)];
   };
 
+  const longestOf = (
+    said: readonly string[],
+    numbers: Readonly<Record<string, number>>,
+  ): Mistyped => {
+    for (let length = said.length; length > 0; length -= 1) {
+      const phrase = said.slice(0, length).join(' ');
+      const value = Object.hasOwn(numbers, phrase) ? numbers[phrase] : undefined;
+      if (value !== undefined) return { value, length };
+    }
+    return undefined;
+  };
+  const writtenOn = ([first = '', ...more]: readonly string[]): Mistyped => {
+    const prefix = (spelling.beforeNumbers ?? []).find(
+      (one) => first.startsWith(one) && first.length - one.length >= shortestWrittenOn,
+    );
+    if (prefix === undefined) return undefined;
+    const found = longestOf([first.slice(prefix.length), ...more], cardinals);
+    return found !== undefined && found.value > 1 ? found : undefined;
+  };
+
   const long = Object.keys(cardinals).filter(
     (said) => said.length >= shortestMistyped && !said.includes(' '),
   );
-  type Mistyped = { readonly value: number; readonly length: number } | undefined;
   const keptMistyped = new Map<string, { readonly found: Mistyped }>();
   const mistyped = (word: string | undefined): Mistyped => {
     if (word === undefined || word.length < shortestMistyped || parts.has(word)) return undefined;
-    if (words.vague.includes(word)) return undefined;
+    if (words.vague.includes(word) || Object.hasOwn(words.ordinals, word)) return undefined;
+    if (isKnown(word)) return undefined;
     const known = keptMistyped.get(word);
     if (known !== undefined) return known.found;
     const values = long.filter((said) => isNear(word, said)).map((said) => cardinals[said]);
@@ -91,12 +119,7 @@ export function createNumberWords(words: Words): NumberWords {
         if (token?.kind !== 'word') break;
         said.push(token.text);
       }
-      for (let length = said.length; length > 0; length -= 1) {
-        const phrase = said.slice(0, length).join(' ');
-        const value = Object.hasOwn(cardinals, phrase) ? cardinals[phrase] : undefined;
-        if (value !== undefined) return { value, length };
-      }
-      return mistyped(said[0]);
+      return longestOf(said, cardinals) ?? writtenOn(said) ?? mistyped(said[0]);
     },
     takeApart: (tokens) => {
       const apart = attached.length > 0 ? splitAttached : splitCompound;

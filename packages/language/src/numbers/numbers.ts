@@ -1,7 +1,7 @@
 import type { Token } from '../typed/token.ts';
 import { readCardinal } from './cardinal.ts';
 import { type Found, integer, wordAt } from './found-number.ts';
-import { joinFraction, readFigure, readFraction } from './fraction.ts';
+import { joinFraction, readFigure, readFraction, readTenths } from './fraction.ts';
 import type { NumberWords } from './number-words.ts';
 
 /**
@@ -40,6 +40,10 @@ function readNumber(tokens: readonly Token[], at: number, said: NumberWords): Fo
 }
 
 function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): Found | undefined {
+  const tenths = readTenths(tokens, at, said);
+  const behind = tenths === undefined ? undefined : wordAt(tokens, tenths.end);
+  // With its unit only: "eight of ten" alone is a share.
+  if (behind !== undefined && said.words.units['V']?.includes(behind) === true) return tenths;
   const whole = readFigure(tokens, at) ?? readSaid(tokens, at, said);
   if (whole === undefined)
     return (

@@ -25,19 +25,21 @@ const leastBare = 100;
 export function readLabel(tokens: readonly Token[], context: LineContext): SaidLabel | undefined {
   const { words } = context.lexicon;
   const { label } = figureWordsOf(words);
-  const isOf = (figure: SaidFigure, index: number, all: readonly SaidFigure[]): boolean =>
-    isOutOf(figure, all[index - 1], tokens, context);
   if (!tokens.some(({ kind }) => kind === 'number')) return undefined;
   const hasLabel = hasPhrase(tokens, label);
   if (!hasLabel && !isAmperes(context)) return undefined;
   const figures = findFigures(tokens, context);
-  const said = wordsOfEach(figures, tokens, label, words.clauseBreaks);
-  const found = figures.filter(
-    (figure, index) =>
-      isRating(figure) && (isOf(figure, index, figures) || hasPhrase(said[index] ?? [], label)),
-  );
-  const [rating, more] = found;
-  if (rating === undefined || more !== undefined) return undefined;
+  const said = wordsOfEach(figures, tokens, label, words);
+  const found = figures.flatMap((figure, index) => {
+    const measured = figures[index - 1];
+    if (!isRating(figure)) return [];
+    if (isOutOf(figure, measured, tokens, context))
+      return [{ rating: figure, from: measured?.end ?? figure.start }];
+    return hasPhrase(said[index] ?? [], label) ? [{ rating: figure, from: figure.start }] : [];
+  });
+  const [only, more] = found;
+  if (only === undefined || more !== undefined) return undefined;
+  const { rating, from } = only;
   const standard = standardOf(rating, tokens);
   return {
     set: {
@@ -45,8 +47,8 @@ export function readLabel(tokens: readonly Token[], context: LineContext): SaidL
       ...(standard === undefined ? {} : { 'vehicle.battery.standard': standard }),
     },
     rest: tokens.flatMap((token, at): Token[] => {
-      if (at === rating.start) return [{ kind: 'mark', text: ',' }];
-      return at > rating.start && at < rating.end ? [] : [token];
+      if (at === from) return [{ kind: 'mark', text: ',' }];
+      return at > from && at < rating.end ? [] : [token];
     }),
   };
 }
@@ -61,6 +63,9 @@ function isRating({ value, unit, decimals }: SaidFigure): boolean {
   return (unit ?? 'A') === 'A' && decimals === 0 && value >= least && value <= mostRating;
 }
 
+/** So many tokens may stand between the two: "420 A out of the 640". */
+const mostBetween = 4;
+
 /** The 640 of "420 out of 640". */
 function isOutOf(
   figure: SaidFigure,
@@ -72,7 +77,7 @@ function isOutOf(
   const between = tokens.slice(measured.end, figure.start);
   return (
     between.length > 0 &&
-    between.length <= 2 &&
+    between.length <= mostBetween &&
     hasPhrase(between, figureWordsOf(context.lexicon.words).outOf)
   );
 }

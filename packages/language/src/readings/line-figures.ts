@@ -51,7 +51,7 @@ export function withoutDenied(
   { lexicon }: LineContext,
 ): { kept: readonly Token[]; isDenied: boolean } {
   const numbers = tokens.filter(({ kind }) => kind === 'number').length;
-  const { negators, talk } = lexicon.words;
+  const { negators, talk, clauseBreaks } = lexicon.words;
   const at = tokens.findIndex(
     (token, index) =>
       token.kind === 'word' &&
@@ -61,7 +61,9 @@ export function withoutDenied(
   if (at < 0 || numbers < 2) return { kept: tokens, isDenied: false };
   // "12.3 no 12.5": which of the two is denied nobody can tell.
   const negator = tokens[at];
-  const isEither = negator?.kind === 'word' && talk.no.includes(negator.text);
+  const before = tokens[at - 1];
+  const isAnd = before?.kind === 'word' && clauseBreaks.includes(before.text);
+  const isEither = negator?.kind === 'word' && talk.no.includes(negator.text) && !isAnd;
   if (isEither && tokens.slice(0, at).some(({ kind }) => kind === 'number'))
     return { kept: tokens, isDenied: false };
   const unit = lexicon.readUnit(tokens, at + 2);

@@ -143,7 +143,10 @@ function placeFigure(
   if (inHandIsFree && fitsUnit(inHand)) return inHand;
   const fitting = readingsOf(figure, context).filter(
     (entry) =>
-      !line.taken.includes(entry.id) && (!isAge(entry) || isSpokenOf(entry, line, context)),
+      !line.taken.includes(entry.id) &&
+      (!isAge(entry) ||
+        isSpokenOf(entry, line, context) ||
+        line.named.some((those) => those.includes(entry))),
   );
   const isOnly = line.named.length === 1;
   // A wrong unit for the only reading meant is for the case to refuse, which says what would fit.

@@ -80,6 +80,7 @@ function isAside(figure: SaidFigure, tokens: readonly Token[], context: LineCont
   );
   if (isMarked || isYear(figure) || isClock(figure, tokens)) return true;
   if (unit === undefined && isPin(figure, context)) return true;
+  if (unit !== undefined && isStanding(unit, tokens, context)) return true;
   if (unit !== undefined && isLoad(unit, context)) return true;
   if (decimals === 0 && (isBefore(asideBefore) || isBehind(asideBehind))) return true;
   const isEngine = value >= smallestEngine && value <= largestEngine && decimals <= 1;
@@ -131,12 +132,26 @@ function isClock({ start, end }: SaidFigure, tokens: readonly Token[]): boolean 
   );
 }
 
-/** Sockets of a relay. Source: DIN 72552, from memory. */
-const pins: readonly string[] = ['85', '86', '87'];
+/** True for how long it stood: days and weeks, where no age is spoken of. */
+function isStanding(unit: string, tokens: readonly Token[], context: LineContext): boolean {
+  if (!standing.includes(unit)) return false;
+  const { inHand } = context;
+  if (inHand?.check.form.kind === 'reading' && isAlike(unit, inHand.check.form.unit)) return false;
+  const words = tokens.filter(({ kind }) => kind !== 'number');
+  return !namedChecks(words, context).some(
+    ({ check: { form } }) => form.kind === 'reading' && isAlike(unit, form.unit),
+  );
+}
 
-function isPin({ digits }: SaidFigure, { inHand }: LineContext): boolean {
+const standing: readonly string[] = ['d', 'wk'];
+
+/** Terminals of a relay and a starter. Source: DIN 72552, from memory. */
+const pins: readonly string[] = ['15', '30', '50', '85', '86', '87'];
+
+function isPin({ digits, inWords }: SaidFigure, { inHand }: LineContext): boolean {
   const form = inHand?.check.form;
-  return form?.kind === 'reading' && form.range === 'signal-voltage' && pins.includes(digits);
+  if (form?.kind !== 'reading' || form.range !== 'signal-voltage') return false;
+  return inWords !== true && pins.includes(digits);
 }
 
 /** True where two figures may be of one reading. */
@@ -188,10 +203,14 @@ function before(
   tokens: readonly Token[],
   { lexicon: { words } }: LineContext,
 ): readonly Stretch[] {
-  const { past, present } = figureWordsOf(words);
+  const { past, present, expected } = figureWordsOf(words);
   const [first] = figures;
   if (first === undefined || !figures.every((figure) => isOfOneKind(first, figure))) return [];
-  const said = wordsOfEach(figures, tokens, [...past, ...present], words.clauseBreaks);
+  const telling = [...past, ...present, ...expected];
+  const said = wordsOfEach(figures, tokens, telling, words);
+  const isExpected = said.map((own) => hasPhrase(own, expected));
+  if (isExpected.includes(true) && isExpected.filter((one) => !one).length === 1)
+    return figures.filter((_, index) => isExpected[index] === true);
   const isNow = said.map((own) => hasPhrase(own, present));
   const was = said.map((own) => hasPhrase(own, past) || hasPhrase(own, words.earlier));
   if (isNow.filter((one) => one).length !== 1) return [];

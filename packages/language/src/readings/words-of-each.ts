@@ -1,4 +1,5 @@
 import type { Token } from '../typed/token.ts';
+import type { Words } from '../words/words.ts';
 import type { SaidFigure } from './line-figures.ts';
 import { hasPhrase } from './word-run.ts';
 
@@ -7,14 +8,19 @@ export function wordsOfEach(
   figures: readonly SaidFigure[],
   tokens: readonly Token[],
   telling: readonly string[],
-  breaks: readonly string[],
+  { clauseBreaks, joins }: Pick<Words, 'clauseBreaks' | 'joins'>,
 ): readonly (readonly Token[])[] {
   const isBefore = hasPhrase(tokens.slice(0, figures[0]?.start ?? 0), telling);
   const cuts = figures.slice(1).map((figure, index) => {
     const from = figures[index]?.end ?? 0;
     const between = tokens.slice(from, figure.start);
+    const isJoined = (word: string): boolean =>
+      telling.includes(word) &&
+      joins.some((join) => telling.includes(word.slice(join.length)) && word.startsWith(join));
     const at = between.findIndex(
-      (token) => token.kind === 'mark' || (token.kind === 'word' && breaks.includes(token.text)),
+      (token) =>
+        token.kind === 'mark' ||
+        (token.kind === 'word' && (clauseBreaks.includes(token.text) || isJoined(token.text))),
     );
     if (at >= 0) return from + at;
     return isBefore ? from : figure.start;

@@ -57,10 +57,11 @@ export function spellWords(words: Words): Words {
 }
 
 function spellSpelling(spelling: Spelling, all: (texts: readonly string[]) => string[]): Spelling {
-  const { attached = [], denyBefore = [], around = [] } = spelling;
+  const { attached = [], beforeNumbers = [], denyBefore = [], around = [] } = spelling;
   return {
     ...spelling,
     attached: all(attached).sort((one, other) => other.length - one.length),
+    beforeNumbers: all(beforeNumbers).sort((one, other) => other.length - one.length),
     denyBefore: all(denyBefore),
     around: around.map(([before, behind]) => [all([before])[0] ?? '', all([behind])[0] ?? '']),
   };

@@ -8,7 +8,8 @@ import type { Lexicon } from './lexicon.ts';
 import { cutClauses } from './talk.ts';
 import { factsIn } from './told-facts.ts';
 import { isVague } from './said-choice.ts';
-import { phraseAt } from '../readings/word-run.ts';
+import { durations } from '../numbers/unit.ts';
+import { hasPhrase, phraseAt } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { type Turn, answers, mostClauses, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';
@@ -162,8 +163,10 @@ function joinedAnswer(
 /** What was said without being asked, in a text of one answer or several. */
 export function readVolunteered(turn: Turn): Understood | undefined {
   const check = optionsInHand(turn);
-  // "A few volts" is a figure that is not told, and no voltmeter.
-  if (turn.inHand?.check.form.kind === 'reading' && isVague(turn)) return undefined;
+  // "A few volts" is a figure that is not told, and no voltmeter; a blank display is no dash.
+  const isReading = turn.inHand?.check.form.kind === 'reading';
+  if (isReading && (isVague(turn) || namesDisplay(turn.tokens, turn.listener.lexicon)))
+    return undefined;
   // What denies an answer in hand is about the question in hand.
   if (check !== undefined && (isDenied(turn.heard, check) || isAbout(turn.heard, check)))
     return undefined;
@@ -201,10 +204,30 @@ function isDenied(heard: Heard, check: FoundAnswer['check']): boolean {
  */
 export function readWordsBeside(turn: Turn, tokens: readonly Token[]): readonly AnswerInput[] {
   const { lexicon } = turn.listener;
+  // How long was waited for a figure is no answer either, nor what becomes of the meter.
+  const isOfTime = (clause: readonly Token[]): boolean =>
+    clause.some((_, at) => timesBeside.includes(lexicon.readUnit(clause, at)?.code ?? ''));
   const clauses = cutClauses(withoutMoments(tokens, lexicon), lexicon).filter(
-    (clause) => !clause.some(({ kind }) => kind === 'number'),
+    (clause) =>
+      !clause.some(({ kind }) => kind === 'number') &&
+      !isOfTime(clause) &&
+      !namesDisplay(clause, lexicon) &&
+      (turn.inHand === undefined || isPlainly(clause, lexicon)),
   );
   return withFacts(clauses.length === 0 ? [] : readClauses(turn, clauses).answers, turn);
+}
+
+const timesBeside: readonly string[] = [...durations, 'a'];
+
+function namesDisplay(tokens: readonly Token[], { words }: Lexicon): boolean {
+  return hasPhrase(tokens, figureWordsOf(words).display);
+}
+
+/** What is told beside a reading is as likely as this to speak of some check. */
+const sureTold = 0.7;
+
+function isPlainly(clause: readonly Token[], lexicon: Lexicon): boolean {
+  return !lexicon.isHeard || lexicon.subject()(hearTokens(clause, lexicon)).share >= sureTold;
 }
 
 /** Leaves out what is said of when a figure is read, up to the next mark. */

@@ -206,7 +206,7 @@ export const deWords: Words = {
     waren, wird, und, aber, dann, der, die, das, den, dem, jetzt, bitte, danke, nur, wieder, so,
     ab, noch, eben, grad, gerade, sage, habe, hab, gemessen, abgelesen, angezeigt, zeigt, steht, stehen, liegt, liegen, an,
     rest, messung, messgerät, multimeter, voltmeter, gerät, insgesamt, alt, plus, ungefähr, circa,
-    ca, etwa, rund, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht
+    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht
   `),
   figureWords: {
     asideBefore: list(`
@@ -219,7 +219,7 @@ export const deWords: Words = {
       benziner, diesel, motor, tdi, hdi, liter, hubraum, turbo, benzin, dieselmotor
     `),
     instead: list(`
-      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, vielmehr, verlesen, hab mich verlesen, vertippt, falsch, doch, eigentlich, verschrieben
+      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, vielmehr, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, doch, eigentlich, verschrieben
     `),
     past: list(`
       gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche
@@ -227,8 +227,11 @@ export const deWords: Words = {
     present: list(`
       jetzt, heute, nun, aktuell, gerade, momentan, inzwischen, mittlerweile
     `),
+    expected: list(`
+      sollte, sollten, müsste, müssten, erwartet, statt, anstatt, normal wäre, normal wären
+    `),
     changes: list(`
-      fällt, fiel, gefallen, sinkt, sank, gesunken, sackt, sackte, geht, ging, bricht, brach, rutscht, rutschte, steigt, stieg, runter, herunter, hinunter, rauf, pendelt sich bei, pendelt sich auf, pendelt sich ein bei, einpendelt, stabilisiert sich bei, bleibt bei, bleibt dann bei, dann bei, eingebrochen, abgesackt, absackt, kommt
+      fällt, fiel, gefallen, sinkt, sank, gesunken, sackt, sackte, geht, ging, bricht, brach, rutscht, rutschte, steigt, stieg, runter, herunter, hinunter, rauf, pendelt sich bei, pendelt sich auf, pendelt sich ein bei, einpendelt, stabilisiert sich bei, bleibt bei, bleibt dann bei, dann bei, eingebrochen, abgesackt, absackt, kommt, runter auf, stürzt, stürzte
     `),
     from: list(`
       von
@@ -240,7 +243,10 @@ export const deWords: Words = {
       während, wenn, beim, als, sobald, wo, solange, derweil
     `),
     unread: list(`
-      ol, o l, überlauf, zeigt nichts, zeigt nichts an, zeigt gar nichts, zeigt gar nichts an, keine anzeige, nichts angezeigt, display leer, display bleibt leer, display ist leer, anzeige leer, anzeige bleibt leer, nichts auf dem display, kein wert, keinen wert, striche, nur striche, display schwarz, display dunkel, misst nichts, anzeige dunkel
+      ol, o l, überlauf, zeigt nichts, zeigt nichts an, zeigt gar nichts, zeigt gar nichts an, keine anzeige, nichts angezeigt, display leer, display bleibt leer, display ist leer, anzeige leer, anzeige bleibt leer, nichts auf dem display, kein wert, keinen wert, striche, nur striche, springt hin und her, springt rum, schwankt ständig, keine zahl, display schwarz, display dunkel, misst nichts, anzeige dunkel
+    `),
+    display: list(`
+      display, anzeige, messgerät, multimeter, voltmeter, gerät
     `),
     otherMeters: list(`
       säureheber, aräometer, säuredichte, dichte, hydrometer, säure, refraktometer

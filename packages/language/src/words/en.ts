@@ -157,7 +157,7 @@ export const enWords: Words = {
       engine, petrol, diesel, litre, liter, turbo, tdi, hdi, dci, gasoline, petrol engine, diesel engine, motor
     `),
     instead: list(`
-      no, no wait, wait, hang on, hold on, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, rather, actually, oops, my mistake, wrong, misread, read it wrong, er, erm, or rather, should be, nope, my bad
+      no, no wait, wait, hang on, hold on, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, rather, actually, oops, whoops, ups, my mistake, wrong, misread, read it wrong, er, erm, or rather, should be, nope, my bad
     `),
     past: list(`
       yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with
@@ -165,8 +165,11 @@ export const enWords: Words = {
     present: list(`
       now, today, tonight, right now, at the moment, currently, this morning it is, its now
     `),
+    expected: list(`
+      should be, should read, supposed to be, expecting, expected, expect, meant to be, ought to be, hoping for, instead of, rather than, normal is
+    `),
     changes: list(`
-      dropped, drops, drop, dropping, fell, falls, falling, fall, went, goes, going, gone, went down, dips, dipped, sank, sinks, sags, sagged, crashed, crashes, plummets, plummeted, tumbles, came down, comes down, rose, rises, climbed, climbs, came up, went up, changed, changes, settles at, settled at, settles to, settled to, settles on, settled on, settling at, stays at
+      dropped, drops, drop, dropping, fell, falls, falling, fall, went, goes, going, gone, went down, dips, dipped, sank, sinks, sags, sagged, crashed, crashes, plummets, plummeted, plunges, plunged, dives, dived, dove, slumps, slumped, slides, slid, sagging, down to, up to, tumbles, came down, comes down, rose, rises, climbed, climbs, came up, went up, changed, changes, settles at, settled at, settles to, settled to, settles on, settled on, settling at, stays at
     `),
     from: list(`
       from
@@ -178,13 +181,16 @@ export const enWords: Words = {
       while, when, as, whilst, during, with my, with the, with a, once
     `),
     unread: list(`
-      ol, o l, overload, over load, overrange, over range, no reading, no readings, nothing on the display, nothing on the screen, nothing on the meter, display is blank, screen is blank, blank display, blank screen, meter shows nothing, meter reads nothing, doesnt show anything, shows nothing, reads nothing, doesnt read anything, wont read, meter is dead, display stays blank, display is dead, dashes, just dashes, no figure, no number, not showing anything
+      ol, o l, overload, over load, overrange, over range, no reading, no readings, nothing on the display, nothing on the screen, nothing on the meter, display is blank, screen is blank, blank display, blank screen, meter shows nothing, meter reads nothing, doesnt show anything, shows nothing, reads nothing, doesnt read anything, wont read, meter is dead, display stays blank, display is dead, dashes, just dashes, keeps jumping, jumps around, jumping around, wont settle, all over the place, no figure, no number, not showing anything
+    `),
+    display: list(`
+      display, screen, meter, multimeter, voltmeter, dmm
     `),
     otherMeters: list(`
       hydrometer, specific gravity, gravity, density, sg, acid, refractometer
     `),
     label: list(`
-      label, label says, sticker, rated, rating, rated at, printed, on the case, written on it, stamped, spec, nameplate
+      label, label says, sticker, rated, rating, rated at, written on the battery, stamped, nameplate
     `),
     outOf: list(`
       out of, of, of a possible, from

@@ -121,6 +121,9 @@ export const esWords: Words = {
     cien: 100,
     ciento: 100,
     doscientos: 200,
+    doscientas: 200,
+    trescientas: 300,
+    cuatrocientas: 400,
     trescientos: 300,
     cuatrocientos: 400,
     quinientos: 500,
@@ -191,7 +194,7 @@ export const esWords: Words = {
       dc, volts dc, voltios cc
     `),
     mV: list(`
-      mv, milivoltio, milivoltios, milivolt, milivolts, mili voltios, mili volts
+      mv, milis, milivoltio, milivoltios, milivolt, milivolts, mili voltios, mili volts
     `),
     A: list(`
       a, amp, amps, amper, ampers, ampere, amperes, amperio, amperios, cca, a cca, a en, amperios
@@ -265,7 +268,7 @@ export const esWords: Words = {
   besideFigures: list(`
     a, al, o, u, e, en, con, de, del, por, para, entre, desde, según, como, sin, cuando, mientras,
     durante, después, antes, tras, luego, ahora, ahorita, hoy, aquí, acá, ahí, allí, allá, fuera,
-    afuera, pelado, pelados, pelao, redondos, rayando, exacto, exactos, exactas, justo, justos, fijo, fijos, estable, estables, clavados,
+    afuera, patatero, justitos, pelado, pelados, pelao, redondos, rayando, exacto, exactos, exactas, justo, justos, fijo, fijos, estable, estables, clavados,
     clavadas, y, pero, el, la, los, las, un, una, me, se, lo, le, yo, que, es, era, son, está,
     favor, gracias, solo, otra, vez, más, menos, pico, digamos, casi, aprox, aproximadamente,
     marca, da, dice, lee, mide, sale, indica, muestra, queda, lectura, medidor, multímetro,
@@ -282,7 +285,7 @@ export const esWords: Words = {
       motor, gasolina, diésel, diesel, litros, nafta, turbo, tdi, hdi, motor de, es un
     `),
     instead: list(`
-      perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, bueno, en realidad, disculpa, disculpe, ay no, rectifico, ojo, más bien, no no, no perdón, equivocado, leí mal
+      perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, bueno, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, más bien, no no, no perdón, equivocado, leí mal
     `),
     past: list(`
       ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer
@@ -290,8 +293,11 @@ export const esWords: Words = {
     present: list(`
       ahora, hoy, ahorita, actualmente, ya, en este momento
     `),
+    expected: list(`
+      debería, debería ser, debería dar, debería estar, debería marcar, tendría que, se supone, esperaba, en vez de, en lugar de, lo normal
+    `),
     changes: list(`
-      baja, bajó, bajo, cae, cayó, pasa, pasó, pasaba, va, fue, sube, subió, desciende, se va, se fue, se hunde, cambia, cambió, se estabiliza en, se queda en, se quedó en, queda en, quedó en, termina en, luego se estabiliza en, se viene abajo
+      baja, bajó, bajo, bajando, cayendo, hasta, cae, se cae, cayó, pasa, pasó, pasaba, va, fue, sube, subió, desciende, se va, se fue, se hunde, cambia, cambió, se estabiliza en, se queda en, se quedó en, queda en, quedó en, termina en, luego se estabiliza en, se viene abajo
     `),
     from: list(`
       de, desde
@@ -303,7 +309,10 @@ export const esWords: Words = {
       mientras, cuando, al, durante, con mi, con el, con la, con un, con una, en cuanto
     `),
     unread: list(`
-      ol, sobrecarga, no marca nada, no marca, no sale nada, no aparece nada, no muestra nada, no lee nada, no da nada, la pantalla está en blanco, pantalla en blanco, pantalla apagada, pantalla vacía, no da lectura, sin lectura, rayitas, puras rayas, guiones, no indica nada, nada en la pantalla, no enciende el tester
+      ol, sobrecarga, no marca nada, no marca, no sale nada, no aparece nada, no muestra nada, no lee nada, no da nada, la pantalla está en blanco, pantalla en blanco, pantalla apagada, pantalla vacía, no da lectura, sin lectura, rayitas, puras rayas, no se estabiliza, no para de saltar, salta mucho, no sale ningún número, ningún número, guiones, no indica nada, nada en la pantalla, no enciende el tester
+    `),
+    display: list(`
+      pantalla, tester, multímetro, polímetro, voltímetro, medidor, display
     `),
     otherMeters: list(`
       hidrómetro, densímetro, densidad, gravedad, pesa ácido, ácido, densimetro, pesaacidos

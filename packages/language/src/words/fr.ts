@@ -177,7 +177,7 @@ export const frWords: Words = {
       essence, diesel, moteur, litres, tdi, hdi, dci, turbo, gasoil, cylindrée
     `),
     instead: list(`
-      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, plutôt, oups, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux
+      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, plutôt, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux
     `),
     past: list(`
       hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait
@@ -185,8 +185,11 @@ export const frWords: Words = {
     present: list(`
       maintenant, aujourd hui, là, à présent, actuellement, ce matin, en ce moment
     `),
+    expected: list(`
+      devrait, censé, censée, au lieu de, normalement, attendais, attendait
+    `),
     changes: list(`
-      chute, chuté, tombe, tombé, descend, descendu, baisse, baissé, passe, passé, passait, va, monte, monté, remonte, plonge, s effondre, s écroule, dégringole, se stabilise à, stabilisé à, se stabilise, se cale à, s établit à, stabilise à, reste à, retombe à
+      chute, chuté, tombe, tombé, descend, descendu, baisse, baissé, passe, passé, passait, va, monte, monté, remonte, plonge, s effondre, s écroule, dégringole, se stabilise à, stabilisé à, se stabilise, se cale à, s établit à, stabilise à, reste à, retombe à, jusqu à, descendant, tombant
     `),
     from: list(`
       de, d
@@ -198,13 +201,16 @@ export const frWords: Words = {
       pendant, quand, lorsque, lorsqu, alors, tandis, au, en, avec mon, avec ma, avec le, avec la, dès
     `),
     unread: list(`
-      ol, o l, n affiche rien, affiche rien, rien ne s affiche, rien s affiche, rien à l écran, rien sur l écran, écran vide, écran noir, écran blanc, écran éteint, ne lit rien, ne montre rien, n indique rien, indique rien, aucune valeur, pas de valeur, aucune lecture, pas de lecture, des tirets, que des tirets, surcharge, hors gamme, dépassement
+      ol, o l, n affiche rien, affiche rien, rien ne s affiche, rien s affiche, rien à l écran, rien sur l écran, écran vide, écran noir, écran blanc, écran éteint, ne lit rien, ne montre rien, n indique rien, indique rien, aucune valeur, pas de valeur, aucune lecture, pas de lecture, des tirets, que des tirets, ça saute, n arrête pas de bouger, aucun chiffre, surcharge, hors gamme, dépassement
+    `),
+    display: list(`
+      écran, afficheur, multimètre, voltmètre, appareil, affichage
     `),
     otherMeters: list(`
       pèse-acide, pese acide, densimètre, densité, hydromètre, acide, réfractomètre
     `),
     label: list(`
-      étiquette, autocollant, nominal, nominale, inscrit, marqué dessus, écrit dessus, plaque
+      étiquette, autocollant, nominal, nominale, marqué dessus, écrit dessus, plaque
     `),
     outOf: list(`
       sur, de

@@ -63,6 +63,11 @@ export const plWords: Words = {
     jedenaście: 11,
     jedenastu: 11,
     dwanaście: 12,
+    dziewiątka: 9,
+    dziesiątka: 10,
+    jedenastka: 11,
+    dwunastka: 12,
+    trzynastka: 13,
     dwunastu: 12,
     trzynaście: 13,
     trzynastu: 13,
@@ -279,13 +284,16 @@ export const plWords: Words = {
       benzyna, diesel, silnik, silnika, litra, litrów, benzyniak, tdi, hdi, turbo, pojemność, pojemności
     `),
     instead: list(`
-      nie czekaj, czekaj, chwila, sorry, sory, przepraszam, znaczy, to znaczy, raczej, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, właściwie, a nie, jednak, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu
+      nie czekaj, czekaj, chwila, sorry, sory, przepraszam, znaczy, to znaczy, raczej, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, właściwie, jednak, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu
     `),
     past: list(`
       wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było
     `),
     present: list(`
       teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili
+    `),
+    expected: list(`
+      powinno, powinien, powinna, powinno być, zamiast, spodziewałem się, spodziewałam się, normalnie
     `),
     changes: list(`
       spada, spadło, spadł, spadła, spadek, siada, siadło, siadł, leci, zleciało, opada, opadło, schodzi, zeszło, zjeżdża, zjechało, idzie, poszło, rośnie, wzrosło, podskoczyło, skoczyło, stabilizuje się na, ustabilizowało się na, ustaliło się na, zatrzymuje się na, zostaje na, staje na, trzyma się na, wraca na, przechodzi
@@ -298,7 +306,10 @@ export const plWords: Words = {
       jak, gdy, kiedy, podczas, przy, w trakcie, w czasie, podczas gdy
     `),
     unread: list(`
-      ol, o l, nic nie pokazuje, nie pokazuje nic, nic nie wyświetla, nie wyświetla nic, nic na wyświetlaczu, pusty wyświetlacz, wyświetlacz pusty, ekran pusty, pusty ekran, nie pokazuje żadnej wartości, brak odczytu, brak wskazania, nie ma odczytu, kreski, same kreski, nic nie mierzy, nie mierzy, przeciążenie, poza zakresem, miernik nie działa, nie wskazuje nic, nic nie wskazuje
+      ol, o l, nic nie pokazuje, nie pokazuje nic, nic nie wyświetla, nie wyświetla nic, nic na wyświetlaczu, pusty wyświetlacz, wyświetlacz pusty, ekran pusty, pusty ekran, nie pokazuje żadnej wartości, brak odczytu, brak wskazania, nie ma odczytu, kreski, same kreski, ciągle skacze, cały czas skacze, nie stabilizuje się, nie ma żadnej liczby, żadnej liczby, nic nie mierzy, nie mierzy, przeciążenie, poza zakresem, miernik nie działa, nie wskazuje nic, nic nie wskazuje
+    `),
+    display: list(`
+      wyświetlacz, wyświetlaczu, ekran, ekranie, miernik, miernika, multimetr, woltomierz
     `),
     otherMeters: list(`
       areometr, areometrem, aerometr, aerometrem, gęstość, gęstości, kwas, kwasu, elektrolit, elektrolitu, kwasomierz

@@ -22,6 +22,8 @@ export interface Spelling {
   readonly letters?: readonly (readonly [typed: string, kept: string])[];
   /** Little words that are written on to the word behind them, longest first: `وال`, `ب`. */
   readonly attached?: readonly string[];
+  /** Article and prepositions that are written on to a number: the `ل` of `لستة`, to six. */
+  readonly beforeNumbers?: readonly string[];
   /** Negators that stand behind what they deny where nothing follows them: `klickt nicht`. */
   readonly denyBefore?: readonly string[];
   /** What is written before and behind a word to deny it: `ما` … `ش`. */
@@ -51,6 +53,8 @@ export interface FigureWords {
   /** What a figure was, and what it is: `yesterday`, `now`. */
   readonly past: readonly string[];
   readonly present: readonly string[];
+  /** What a figure ought to be: `should be`, `instead of`. */
+  readonly expected: readonly string[];
   /** A figure became another: `dropped`, `goes`; `from` stands before the former. */
   readonly changes: readonly string[];
   readonly from: readonly string[];
@@ -60,6 +64,8 @@ export interface FigureWords {
   readonly moments: readonly string[];
   /** The meter shows nothing that can be read: `OL`, `nothing on the display`. */
   readonly unread: readonly string[];
+  /** What the figures are read off: `display`, `meter`. */
+  readonly display: readonly string[];
   /** Figures of another instrument: `hydrometer`, `specific gravity`. */
   readonly otherMeters: readonly string[];
   /** What the battery's label is called, by which its rating is told: `label`, `rated`. */
@@ -82,11 +88,13 @@ const noFigureWords: FigureWords = {
   instead: [],
   past: [],
   present: [],
+  expected: [],
   changes: [],
   from: [],
   until: [],
   moments: [],
   unread: [],
+  display: [],
   otherMeters: [],
   label: [],
   outOf: [],
