@@ -65,7 +65,10 @@ export function createNumberWords(
     return joins.includes(split.at(-1) ?? '') ? undefined : split;
   };
 
+  const two = Object.keys(cardinals).find((said) => cardinals[said] === 2);
   const splitAttached = (word: string): readonly string[] | undefined => {
+    const one = Object.hasOwn(spelling.twoOf ?? {}, word) ? spelling.twoOf?.[word] : undefined;
+    if (one !== undefined && two !== undefined) return [two, one];
     const prefix = attached.find(
       (one) => word.startsWith(one) && parts.has(word.slice(one.length)),
     );

@@ -68,7 +68,7 @@ export function withoutDenied(
     return { kept: tokens, isDenied: false };
   const unit = lexicon.readUnit(tokens, at + 2);
   const end = at + 2 + (unit?.length ?? 0);
-  return { kept: [...tokens.slice(0, at), ...tokens.slice(end)], isDenied: true };
+  return { kept: [...tokens.slice(0, isAnd ? at - 1 : at), ...tokens.slice(end)], isDenied: true };
 }
 
 /** Every figure with the unit behind it; a number that belongs to a name is none. */

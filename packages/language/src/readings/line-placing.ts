@@ -156,6 +156,9 @@ function placeFigure(
   return only(fitting) ?? only(preferred(fitting, line, context));
 }
 
+/** V. What is told of a loss unasked is less, where another voltage is in hand. */
+const mostLost = 6;
+
 /** True where the figure can be the reading in hand, and none of those that the words name. */
 function isMomentOnly(
   figure: SaidFigure,
@@ -163,10 +166,15 @@ function isMomentOnly(
   context: LineContext,
 ): boolean {
   const { inHand } = context;
+  const { value, unit } = figure;
   if (inHand === undefined || line.taken.includes(inHand.id) || !isInHand(figure, context))
     return false;
+  // So much is lost nowhere: "12.1 between the socket and ground" is no loss on the ground side.
+  const isLoss = ({ check: { form } }: CheckPhrases): boolean =>
+    form.kind === 'reading' && form.range === 'drop';
+  const isTooMuch = !isLoss(inHand) && unit !== 'mV' && value > mostLost;
   const isReading = (entry: CheckPhrases): boolean =>
-    !('type' in judgeReading(entry, figure, context));
+    !('type' in judgeReading(entry, figure, context)) && !(isLoss(entry) && isTooMuch);
   return isReading(inHand) && !named.some(isReading);
 }
 

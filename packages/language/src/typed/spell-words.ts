@@ -57,12 +57,20 @@ export function spellWords(words: Words): Words {
 }
 
 function spellSpelling(spelling: Spelling, all: (texts: readonly string[]) => string[]): Spelling {
+  const one = (text: string): string => all([text])[0] ?? '';
   const { attached = [], beforeNumbers = [], denyBefore = [], around = [] } = spelling;
   return {
     ...spelling,
     attached: all(attached).sort((one, other) => other.length - one.length),
     beforeNumbers: all(beforeNumbers).sort((one, other) => other.length - one.length),
     denyBefore: all(denyBefore),
-    around: around.map(([before, behind]) => [all([before])[0] ?? '', all([behind])[0] ?? '']),
+    around: around.map(([before, behind]) => [one(before), one(behind)]),
+    ...(spelling.twoOf === undefined
+      ? {}
+      : {
+          twoOf: Object.fromEntries(
+            Object.entries(spelling.twoOf).map(([two, said]) => [one(two), one(said)]),
+          ),
+        }),
   };
 }

@@ -219,7 +219,7 @@ export const deWords: Words = {
       benziner, diesel, motor, tdi, hdi, liter, hubraum, turbo, benzin, dieselmotor
     `),
     instead: list(`
-      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, vielmehr, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, doch, eigentlich, verschrieben
+      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben
     `),
     past: list(`
       gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche

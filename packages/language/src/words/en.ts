@@ -157,7 +157,7 @@ export const enWords: Words = {
       engine, petrol, diesel, litre, liter, turbo, tdi, hdi, dci, gasoline, petrol engine, diesel engine, motor
     `),
     instead: list(`
-      no, no wait, wait, hang on, hold on, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, rather, actually, oops, whoops, ups, my mistake, wrong, misread, read it wrong, er, erm, or rather, should be, nope, my bad
+      no, no wait, wait, hang on, hold on, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, actually, oops, whoops, ups, my mistake, wrong, misread, read it wrong, er, erm, or rather, should be, nope, my bad
     `),
     past: list(`
       yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with

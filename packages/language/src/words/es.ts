@@ -285,7 +285,7 @@ export const esWords: Words = {
       motor, gasolina, diésel, diesel, litros, nafta, turbo, tdi, hdi, motor de, es un
     `),
     instead: list(`
-      perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, bueno, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, más bien, no no, no perdón, equivocado, leí mal
+      perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal
     `),
     past: list(`
       ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer

@@ -177,7 +177,7 @@ export const frWords: Words = {
       essence, diesel, moteur, litres, tdi, hdi, dci, turbo, gasoil, cylindrée
     `),
     instead: list(`
-      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, plutôt, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux
+      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux
     `),
     past: list(`
       hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait

@@ -284,7 +284,7 @@ export const plWords: Words = {
       benzyna, diesel, silnik, silnika, litra, litrów, benzyniak, tdi, hdi, turbo, pojemność, pojemności
     `),
     instead: list(`
-      nie czekaj, czekaj, chwila, sorry, sory, przepraszam, znaczy, to znaczy, raczej, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, właściwie, jednak, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu
+      nie czekaj, czekaj, chwila, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu
     `),
     past: list(`
       wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było

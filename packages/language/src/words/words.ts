@@ -30,6 +30,8 @@ export interface Spelling {
   readonly around?: readonly (readonly [before: string, behind: string])[];
   /** True where words are written together as one: `Batterieklemme`, `einhundertsiebzig`. */
   readonly compounds?: boolean;
+  /** Words that say two of something, and the word for one: `شهرين`, two months. */
+  readonly twoOf?: Readonly<Record<string, string>>;
   /** The word of a share in tenths: `ثمانية من عشرة`, eight of ten, which is asked back. */
   readonly outOf?: string;
   /** True where sixty and eighty are counted on from to nineteen: `soixante douze`. */
