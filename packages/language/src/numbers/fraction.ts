@@ -102,7 +102,7 @@ export function joinFraction(
   const { value } = whole.number;
   const part = partAt(tokens, whole.end, said);
   // "three quarters", "one half", but never "twelve half", which is twelve and a half.
-  if (part !== undefined && value > 0 && value < 10 && value * part < 1)
+  if (part !== undefined && value > 0 && value < 100 && value * part < 1)
     return { number: fractional(value * part), end: whole.end + 1 };
   const isJoined = words.joins.includes(join);
   const isLess = figureWordsOf(words).less.includes(join);

@@ -365,7 +365,13 @@ export function isVague(
     if (isRound && before?.kind === 'word' && vague.includes(before.text)) return true;
     const behind = textOf(tokens.slice(from, from + mostVagueWords));
     const isOpen = decimals === 0 && from === tokens.length - 1 && point.includes(behind);
-    return isOpen || vague.some((said) => behind === said || behind.startsWith(`${said} `));
+    // "9.3 for some 3 seconds" says it of the next.
+    const isOfNext = (said: string): boolean =>
+      tokens[from + said.split(' ').length]?.kind === 'number';
+    return (
+      isOpen ||
+      vague.some((said) => (behind === said || behind.startsWith(`${said} `)) && !isOfNext(said))
+    );
   });
 }
 

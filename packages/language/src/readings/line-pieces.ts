@@ -3,6 +3,8 @@ import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
 import { type LineContext, type SaidFigure, textOf } from './line-figures.ts';
 import type { Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
+import { figureWordsOf } from '../words/words.ts';
+import { endsWithPhrase } from './word-run.ts';
 
 /** One figure with the words about it. */
 export interface Piece {
@@ -119,7 +121,13 @@ export function namedChecks(
 ): CheckPhrases[] {
   const { reader, vocabulary, words } = lexicon;
   const heard = hear(reader.literally(withoutDeniedWords(tokens, words.negators)), vocabulary);
-  const typed = new Set(tokens.flatMap((token) => (token.kind === 'word' ? [token.text] : [])));
+  // What came before is not what goes on: "after cranking, 12.1".
+  const { after } = figureWordsOf(words);
+  const isBehind = (at: number): boolean =>
+    [at, at - 1].some((end) => endsWithPhrase(tokens, end, after));
+  const typed = new Set(
+    tokens.flatMap((token, at) => (token.kind === 'word' && !isBehind(at) ? [token.text] : [])),
+  );
   const ofOther = (entry: CheckPhrases, name: Terms): boolean => {
     if (inHand === undefined || entry === inHand) return true;
     if (name.length === 1 && !isTyped(entry, name, { typed, lexicon })) return false;
@@ -160,7 +168,7 @@ function isTyped(
     token?.kind === 'word' && more === undefined ? [token.text] : [],
   );
   const own = words.filter((word) => lexicon.reader.literally(word)[0] === name);
-  return own.length === 0 || own.some((word) => typed.has(word));
+  return own.some((word) => typed.has(word));
 }
 
 /** True where a term is one of the check's own, or the end of one: the "charge" of "recharge". */

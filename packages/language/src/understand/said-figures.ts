@@ -15,7 +15,7 @@ import { textOf } from '../readings/line-figures.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { readChoice, readClose } from './said-choice.ts';
-import { readVolunteered, readWordsBeside } from './said-unasked.ts';
+import { readSeveral, readVolunteered, readWordsBeside } from './said-unasked.ts';
 import { type Turn, cut, input, isAsked, optionsInHand, possibleOf, unclear } from './turn.ts';
 import type { HeardTalk, Hearing, Understood } from './understood.ts';
 
@@ -105,7 +105,9 @@ function readReadings(turn: Turn): Understood | undefined {
   if (hearing.awaiting === 'confirm') return unclear(turn, 'not-confirmed');
   // At a question answered in words a figure may be part of the words: "3 clicks".
   const isWords = optionsInHand(turn)?.check.form.kind === 'choice';
-  const chosen = isWords ? (readChoice(turn) ?? readClose(turn)) : tellsUnasked(turn, line);
+  const chosen = isWords
+    ? (readSeveral(turn) ?? readChoice(turn) ?? readClose(turn))
+    : tellsUnasked(turn, line);
   // One figure that is no reading is no answer either, and is said to be none.
   if (isWords && chosen === undefined && line.figures < 2) return undefined;
   return chosen ?? ofLine(turn, line);

@@ -165,8 +165,7 @@ export function readVolunteered(turn: Turn): Understood | undefined {
   const check = optionsInHand(turn);
   // "A few volts" is a figure that is not told, and no voltmeter; a blank display is no dash.
   const isReading = turn.inHand?.check.form.kind === 'reading';
-  if (isReading && (isVague(turn) || namesDisplay(turn.tokens, turn.listener.lexicon)))
-    return undefined;
+  if (isReading && (isVague(turn) || isAboutFigure(turn))) return undefined;
   // What denies an answer in hand is about the question in hand.
   if (check !== undefined && (isDenied(turn.heard, check) || isAbout(turn.heard, check)))
     return undefined;
@@ -221,6 +220,15 @@ const timesBeside: readonly string[] = [...durations, 'a'];
 
 function namesDisplay(tokens: readonly Token[], { words }: Lexicon): boolean {
   return hasPhrase(tokens, figureWordsOf(words).display);
+}
+
+/** Few terms with a word of change are about the figure: "it drops a lot". */
+const mostAboutFigure = 3;
+
+function isAboutFigure({ tokens, heard, listener: { lexicon } }: Turn): boolean {
+  const { changes } = figureWordsOf(lexicon.words);
+  const isShort = heard.terms.length <= mostAboutFigure;
+  return namesDisplay(tokens, lexicon) || (isShort && hasPhrase(tokens, changes));
 }
 
 /** What is told beside a reading is as likely as this to speak of some check. */

@@ -242,6 +242,9 @@ export const deWords: Words = {
     moments: list(`
       während, wenn, beim, als, sobald, wo, solange, derweil
     `),
+    after: list(`
+      nach, seit, nachdem
+    `),
     unread: list(`
       ol, o l, überlauf, zeigt nichts, zeigt nichts an, zeigt gar nichts, zeigt gar nichts an, keine anzeige, nichts angezeigt, display leer, display bleibt leer, display ist leer, anzeige leer, anzeige bleibt leer, nichts auf dem display, kein wert, keinen wert, striche, nur striche, springt hin und her, springt rum, schwankt ständig, keine zahl, display schwarz, display dunkel, misst nichts, anzeige dunkel
     `),

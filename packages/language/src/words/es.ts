@@ -308,6 +308,9 @@ export const esWords: Words = {
     moments: list(`
       mientras, cuando, al, durante, con mi, con el, con la, con un, con una, en cuanto
     `),
+    after: list(`
+      después de, tras, desde, desde que, luego de, después
+    `),
     unread: list(`
       ol, sobrecarga, no marca nada, no marca, no sale nada, no aparece nada, no muestra nada, no lee nada, no da nada, la pantalla está en blanco, pantalla en blanco, pantalla apagada, pantalla vacía, no da lectura, sin lectura, rayitas, puras rayas, no se estabiliza, no para de saltar, salta mucho, no sale ningún número, ningún número, guiones, no indica nada, nada en la pantalla, no enciende el tester
     `),

@@ -200,6 +200,9 @@ export const frWords: Words = {
     moments: list(`
       pendant, quand, lorsque, lorsqu, alors, tandis, au, en, avec mon, avec ma, avec le, avec la, dès
     `),
+    after: list(`
+      après, depuis, depuis que, après avoir
+    `),
     unread: list(`
       ol, o l, n affiche rien, affiche rien, rien ne s affiche, rien s affiche, rien à l écran, rien sur l écran, écran vide, écran noir, écran blanc, écran éteint, ne lit rien, ne montre rien, n indique rien, indique rien, aucune valeur, pas de valeur, aucune lecture, pas de lecture, des tirets, que des tirets, ça saute, n arrête pas de bouger, aucun chiffre, surcharge, hors gamme, dépassement
     `),

@@ -305,6 +305,9 @@ export const plWords: Words = {
     moments: list(`
       jak, gdy, kiedy, podczas, przy, w trakcie, w czasie, podczas gdy
     `),
+    after: list(`
+      po, od, odkąd
+    `),
     unread: list(`
       ol, o l, nic nie pokazuje, nie pokazuje nic, nic nie wyświetla, nie wyświetla nic, nic na wyświetlaczu, pusty wyświetlacz, wyświetlacz pusty, ekran pusty, pusty ekran, nie pokazuje żadnej wartości, brak odczytu, brak wskazania, nie ma odczytu, kreski, same kreski, ciągle skacze, cały czas skacze, nie stabilizuje się, nie ma żadnej liczby, żadnej liczby, nic nie mierzy, nie mierzy, przeciążenie, poza zakresem, miernik nie działa, nie wskazuje nic, nic nie wskazuje
     `),

@@ -64,6 +64,8 @@ export interface FigureWords {
   readonly until: readonly string[];
   /** Begins what goes on while a figure is read: `while`, `when`. */
   readonly moments: readonly string[];
+  /** Before what was over when the figure was read: `after`, `since`. */
+  readonly after: readonly string[];
   /** The meter shows nothing that can be read: `OL`, `nothing on the display`. */
   readonly unread: readonly string[];
   /** What the figures are read off: `display`, `meter`. */
@@ -95,6 +97,7 @@ const noFigureWords: FigureWords = {
   from: [],
   until: [],
   moments: [],
+  after: [],
   unread: [],
   display: [],
   otherMeters: [],
