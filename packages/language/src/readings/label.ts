@@ -29,11 +29,11 @@ export function readLabel(tokens: readonly Token[], context: LineContext): SaidL
   const hasLabel = hasPhrase(tokens, label);
   if (!hasLabel && !isAmperes(context)) return undefined;
   const figures = findFigures(tokens, context);
-  const said = wordsOfEach(figures, tokens, label, words);
+  const said = wordsOfEach(figures, tokens, { telling: label, words });
   const found = figures.flatMap((figure, index) => {
     const measured = figures[index - 1];
     if (!isRating(figure)) return [];
-    if (isOutOf(figure, measured, tokens, context))
+    if (isOutOf([measured, figure], tokens, context))
       return [{ rating: figure, from: measured?.end ?? figure.start }];
     return hasPhrase(said[index] ?? [], label) ? [{ rating: figure, from: figure.start }] : [];
   });
@@ -68,8 +68,7 @@ const mostBetween = 4;
 
 /** The 640 of "420 out of 640". */
 function isOutOf(
-  figure: SaidFigure,
-  measured: SaidFigure | undefined,
+  [measured, figure]: readonly [measured: SaidFigure | undefined, figure: SaidFigure],
   tokens: readonly Token[],
   context: LineContext,
 ): boolean {

@@ -207,7 +207,7 @@ function before(
   const [first] = figures;
   if (first === undefined || !figures.every((figure) => isOfOneKind(first, figure))) return [];
   const telling = [...past, ...present, ...expected];
-  const said = wordsOfEach(figures, tokens, telling, words);
+  const said = wordsOfEach(figures, tokens, { telling, words });
   const isExpected = said.map((own) => hasPhrase(own, expected));
   if (isExpected.includes(true) && isExpected.filter((one) => !one).length === 1)
     return figures.filter((_, index) => isExpected[index] === true);

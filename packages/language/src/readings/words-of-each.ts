@@ -7,9 +7,9 @@ import { hasPhrase } from './word-run.ts';
 export function wordsOfEach(
   figures: readonly SaidFigure[],
   tokens: readonly Token[],
-  telling: readonly string[],
-  { clauseBreaks, joins }: Pick<Words, 'clauseBreaks' | 'joins'>,
+  { telling, words }: { readonly telling: readonly string[]; readonly words: Words },
 ): readonly (readonly Token[])[] {
+  const { clauseBreaks, joins } = words;
   const isBefore = hasPhrase(tokens.slice(0, figures[0]?.start ?? 0), telling);
   const cuts = figures.slice(1).map((figure, index) => {
     const from = figures[index]?.end ?? 0;
