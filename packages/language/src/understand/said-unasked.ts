@@ -8,6 +8,9 @@ import type { Lexicon } from './lexicon.ts';
 import { cutClauses } from './talk.ts';
 import { factsIn } from './told-facts.ts';
 import { isVague } from './said-choice.ts';
+import { durations } from '../numbers/unit.ts';
+import { hasPhrase, phraseAt } from '../readings/word-run.ts';
+import { figureWordsOf } from '../words/words.ts';
 import { type Turn, answers, mostClauses, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';
 import { isSupported, spansOf, toldIn } from './spans.ts';
@@ -193,8 +196,9 @@ function joinedAnswer(
 /** What was said without being asked, in a text of one answer or several. */
 export function readVolunteered(turn: Turn): Understood | undefined {
   const check = optionsInHand(turn);
-  // "A few volts" is a figure that is not told, and no voltmeter.
-  if (turn.inHand?.check.form.kind === 'reading' && isVague(turn)) return undefined;
+  // "A few volts" is a figure that is not told, and no voltmeter; a blank display is no dash.
+  const isReading = turn.inHand?.check.form.kind === 'reading';
+  if (isReading && (isVague(turn) || isAboutFigure(turn))) return undefined;
   // What denies an answer in hand is about the question in hand.
   if (check !== undefined && (isDenied(turn.heard, check) || isAbout(turn.heard, check)))
     return undefined;
@@ -226,13 +230,60 @@ function isDenied(heard: Heard, check: FoundAnswer['check']): boolean {
   return fitOptions(heard, check).some(({ score }) => score < 0);
 }
 
-/** The clauses that hold no number, as answers beside the readings of the rest. */
+/**
+ * The clauses that hold no number, as answers beside the readings of the rest. What goes on while a
+ * figure is read is none: "9.85 V while she turns it".
+ */
 export function readWordsBeside(turn: Turn, tokens: readonly Token[]): readonly AnswerInput[] {
   const { lexicon } = turn.listener;
-  const clauses = cutClauses(tokens, lexicon).filter(
-    (clause) => !clause.some(({ kind }) => kind === 'number'),
+  // How long was waited for a figure is no answer either, nor what becomes of the meter.
+  const isOfTime = (clause: readonly Token[]): boolean =>
+    clause.some((_, at) => timesBeside.includes(lexicon.readUnit(clause, at)?.code ?? ''));
+  const clauses = cutClauses(withoutMoments(tokens, lexicon), lexicon).filter(
+    (clause) =>
+      !clause.some(({ kind }) => kind === 'number') &&
+      !isOfTime(clause) &&
+      !namesDisplay(clause, lexicon) &&
+      (turn.inHand === undefined || isPlainly(clause, lexicon)),
   );
   const comma: Token = { kind: 'mark', text: ',' };
   const words = clauses.flatMap((clause) => [...clause, comma]);
   return allTold(clauses.length === 0 ? [] : readClauses(turn, clauses).answers, turn, words);
+}
+
+const timesBeside: readonly string[] = [...durations, 'a'];
+
+function namesDisplay(tokens: readonly Token[], { words }: Lexicon): boolean {
+  return hasPhrase(tokens, figureWordsOf(words).display);
+}
+
+/** Few terms with a word of change are about the figure: "it drops a lot". */
+const mostAboutFigure = 3;
+
+function isAboutFigure({ tokens, heard, listener: { lexicon } }: Turn): boolean {
+  const { changes } = figureWordsOf(lexicon.words);
+  const isShort = heard.terms.length <= mostAboutFigure;
+  return namesDisplay(tokens, lexicon) || (isShort && hasPhrase(tokens, changes));
+}
+
+/** What is told beside a reading is as likely as this to speak of some check. */
+const sureTold = 0.7;
+
+function isPlainly(clause: readonly Token[], lexicon: Lexicon): boolean {
+  return !lexicon.isHeard || lexicon.subject()(hearTokens(clause, lexicon)).share >= sureTold;
+}
+
+/** Leaves out what is said of when a figure is read, up to the next mark. */
+function withoutMoments(tokens: readonly Token[], { words }: Lexicon): readonly Token[] {
+  const { moments } = figureWordsOf(words);
+  const kept: Token[] = [];
+  let isBehindFigure = false;
+  let isMoment = false;
+  tokens.forEach((token, at) => {
+    if (token.kind === 'mark') isMoment = isBehindFigure = false;
+    if (token.kind === 'number') isBehindFigure = true;
+    if (isBehindFigure && phraseAt(tokens, at, moments) > 0) isMoment = true;
+    if (!isMoment) kept.push(token);
+  });
+  return kept;
 }
