@@ -183,11 +183,15 @@ export function readLooseTalk(turn: Turn): Understood | undefined {
   return said === undefined ? undefined : input([{ type: 'talk', talk: said }], said);
 }
 
+/** No word is learned from that is as short as this. */
+const shortest = 2;
+
 /** The talk that a text plainly sounds like. */
 function talkLike(turn: Turn): TaughtTalk | undefined {
   const { heard, listener } = turn;
   const { isHeard, talkHeard } = listener.lexicon;
-  if (!isHeard) return undefined;
+  // A letter or two are told by the lists.
+  if (!isHeard || heard.terms.every((term) => term.length <= shortest)) return undefined;
   const { word, share } = talkHeard()(heard);
   const inPlace = optionsInHand(turn)?.taught()(heard).talk ?? 0;
   return Math.max(share, inPlace) >= sure ? word : undefined;

@@ -134,7 +134,7 @@ function answerShare(heard: Heard, check: CheckPhrases, id: string): number {
  * An answer told by the way has some words that give it as surely as this, where nothing was asked
  * and beside an answer to something else.
  */
-const leastSupport = 0.6;
+const leastSupport = 0.5;
 const leastBeside = 0.9;
 
 /**
