@@ -65,8 +65,8 @@ function loadIn(tokens: readonly Token[], context: LineContext): SaidFigure | un
   if (!spoken.some(isLoaded)) return undefined;
   const isOfOther = (words: readonly Token[]): boolean =>
     namedChecks(words, context).some(({ check }) => unitOf({ check }) === 'A');
-  const [load] = cutPieces(tokens, figures, context).flatMap(({ figures: [figure], words }) =>
-    figure !== undefined && isAmperes(figure) && !isOfOther(words) ? [figure] : [],
+  const [load] = cutPieces(tokens, figures, context).flatMap((piece) =>
+    isOfOther(piece.words) ? [] : piece.figures.filter(isAmperes),
   );
   return load;
 }

@@ -2,7 +2,7 @@
  * Everything that a text tells, a part at a time: "bought on 3 March 2026, only clicks, was fitted".
  * Nothing of it is left out without a word.
  */
-import type { AnswerInput } from '@keyturn/core';
+import { looksLikeDay, type AnswerInput } from '@keyturn/core';
 import type { Figure } from '../numbers/figures.ts';
 import { hearTokens, wordsOf } from '../typed/heard.ts';
 import { readTokens } from '../typed/read-tokens.ts';
@@ -180,16 +180,17 @@ function readRun(text: string, parts: readonly Part[], ear: Ear): Run {
 function withRest(run: Run, ear: Ear): Run {
   const [answer] = run.answers;
   const check = ear.listener.lexicon.checks.get(answer?.check ?? '');
-  if (check?.check.form.kind !== 'date') return run;
+  if (answer === undefined || check === undefined || 'value' in answer.value) return run;
+  if (!answer.value.some(looksLikeDay)) return run;
   const rest = wordsBesideDay(run.said, check, ear.listener);
-  if (isNothing(rest, ear)) return run;
-  const isSaid = rest.split(' ').filter(({ length }) => length > smallWord).length > 1;
+  const words = rest.split(' ').filter(({ length }) => length > smallWord);
+  if (words.length === 0) return run;
   const beside = readRun(rest, [{ from: 0, to: rest.length }], ear);
   const { left } = beside;
   return {
     ...run,
     answers: [...run.answers, ...beside.answers],
-    ...(left === undefined || !isSaid ? {} : { left }),
+    ...(left === undefined || words.length < 2 ? {} : { left }),
   };
 }
 

@@ -55,7 +55,7 @@ const css = `
 .how-to { display: grid; gap: .3rem; max-inline-size: 46rem; padding-inline-start: .9rem; border-inline-start: 3px solid var(--l); color: var(--i2); }
 .practice { display: grid; align-content: start; gap: .2rem; min-block-size: 4.2rem; padding: .6rem .9rem; border: 1px dashed var(--i2); font-size: 1.05em; }
 .invented { font-size: .85em; color: var(--i2); }
-.counter .notes, .counter .notes.empty { display: grid; align-content: end; gap: .3rem; min-block-size: 2.6rem; }
+.counter .notes, .counter .notes.empty { display: grid; align-content: end; gap: .3rem; min-block-size: 3.1rem; }
 .counter .notes.empty { border-color: transparent; }
 .counter .notes .notice { font-weight: 700; }
 .not-told { display: grid; gap: .3rem; padding: .7rem .9rem; border: 1px solid var(--l); border-inline-start: 3px solid var(--a); background: var(--p2); }
