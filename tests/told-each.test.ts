@@ -10,13 +10,20 @@ import { describe, expect, test } from 'vitest';
 type ReturnFlow = 'starter-return' | 'battery-return';
 
 /** What a sentence tells while a check is in hand: check to answer, and the parts that are left. */
-function told(flow: ReturnFlow, locale: string, check: string | null, text: string) {
+function told(
+  flow: ReturnFlow,
+  locale: string,
+  check: string | null,
+  text: string,
+): { readonly answers: object; readonly left: readonly string[] | undefined } {
   const each = hear(flow, locale, check, text);
-  const answers = each?.answers.map(({ check: id, value }) => [
-    id,
-    'value' in value ? value.value : value.join(),
-  ]);
-  return { answers: Object.fromEntries(answers ?? []), left: each?.left.map(({ said }) => said) };
+  const answers = (each?.answers ?? []).map(
+    ({ check: id, value }) => [id, 'value' in value ? value.value : value.join()] as const,
+  );
+  return {
+    answers: Object.fromEntries<string | number>(answers),
+    left: each?.left.map(({ said }) => said),
+  };
 }
 
 function hear(

@@ -214,10 +214,7 @@ function figureOf(here: Here, check: string, text: string): TypedFigure {
   if (understood.type !== 'input') return { ...blank, unclear: understood };
   const answer = answersIn(understood).find((one) => one.check === check && 'unit' in one.value);
   if (answer === undefined) return blank;
-  const load = wrongLoad(
-    here.sitting.case,
-    understood.type === 'input' ? understood.load : undefined,
-  );
+  const load = wrongLoad(here.sitting.case, understood.load);
   if (load !== undefined) return { ...blank, load };
   const messages = supposed(here, answer);
   const scale = messages.find((one) => one.kind === 'reading' && one.check === check);
