@@ -95,7 +95,11 @@ function readReadings(turn: Turn): Understood | undefined {
       const told = readWordsBeside(turn, spellNumbers(turn.tokens, listener.lexicon.numbers));
       const beside = told.filter((one) => !line.readings.some(({ check }) => check === one.check));
       const given: Input = { type: 'answers', answers: [...line.readings, ...beside] };
-      return input(isAt24 ? [{ type: 'context', set: { 'vehicle.nominal': 24 } }, given] : [given]);
+      const inputs: readonly Input[] = isAt24
+        ? [{ type: 'context', set: { 'vehicle.nominal': 24 } }, given]
+        : [given];
+      const { load } = line;
+      return { type: 'input', inputs, ...(load === undefined ? {} : { load }) };
     }
     const again = readLine(turn.tokens, lineContext(turn, lastReading(turn)));
     const corrected = again.type === 'readings' ? again.readings : line.readings;

@@ -21,6 +21,8 @@ export interface Listener {
   readonly unitSign: (unit: string) => string;
   /** A figure as the language writes it. */
   readonly formatQuantity: (figure: Figure) => string;
+  /** A day, ISO 8601, as a date. */
+  readonly formatDay: (day: string) => string;
   /** The unit in which a bare figure of a unit is meant. */
   readonly unitHere: (unit: string) => string;
   /** The names of the languages that there are, each in itself. */
