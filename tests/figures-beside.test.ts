@@ -223,7 +223,7 @@ describe('a text is said back as it was written', () => {
   };
 
   test('with its accents', () => {
-    expect(given('es', '12 piñas')).toBe('12 piñas');
+    expect(given('es', '12 montañas')).toBe('12 montañas');
   });
 
   test('and where it is cut, with a sign that it is', () => {

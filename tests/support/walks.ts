@@ -217,7 +217,7 @@ function contextMeanings(card: Card, check: string): readonly Value[] {
     .map(([choice]) => [choice]);
 }
 
-/** A reading that is told in round figures is still what was read. */
+/** A reading that is told in round figures is still what was read; an age by half of what it is counted in. */
 const roundly = 0.03;
 
 /** True where an answer is what the person meant. */
@@ -237,7 +237,8 @@ function isMeant(
     }
     if (!('value' in value)) return false;
     const own = inUnit(answer, value.unit);
-    return Math.abs(own - value.value) <= Math.max(0.005, roundly * Math.abs(value.value));
+    const coarse = value.unit === 'a' ? inUnit({ ...answer, value: 0.5 }, 'a') : 0;
+    return Math.abs(own - value.value) <= Math.max(0.005, coarse, roundly * Math.abs(value.value));
   });
 }
 

@@ -23,9 +23,12 @@ const leastBare = 100;
  * label 540", "420 out of 640".
  */
 export function readLabel(tokens: readonly Token[], context: LineContext): SaidLabel | undefined {
-  const { words } = context.lexicon;
+  const { words, checks } = context.lexicon;
   const { label } = figureWordsOf(words);
   if (!tokens.some(({ kind }) => kind === 'number')) return undefined;
+  // A flow that asks for the label's rating has it as an answer.
+  if ([...checks.values()].some(({ said }) => said.some((name) => hasPhrase(name, label))))
+    return undefined;
   const hasLabel = hasPhrase(tokens, label);
   if (!hasLabel && !isAmperes(context)) return undefined;
   const figures = findFigures(tokens, context);
