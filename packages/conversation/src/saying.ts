@@ -12,6 +12,7 @@ import {
 import type { Rendered, Speaker } from '@keyturn/language';
 import type { ChannelLimits, Key, Part } from './channel.ts';
 import { offerLetter } from './hear-line.ts';
+import type { VehicleSaid } from './hear-vehicle.ts';
 import {
   cutDraft,
   draftParts,
@@ -30,6 +31,8 @@ export interface Responding {
   readonly chart: Chart;
   readonly limits: ChannelLimits;
   readonly speakerOf: (locale: string) => Speaker;
+  /** What a text that is the code of a vehicle's case says; undefined where it is none. */
+  readonly vehicleOf?: (text: string) => VehicleSaid | undefined;
 }
 
 /** How a conversation and its case stand. */
