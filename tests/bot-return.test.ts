@@ -5,8 +5,12 @@
 import { fileURLToPath } from 'node:url';
 import type { OfferedFlow } from '@keyturn/conversation/kept';
 import { shippedFlow, shippedLocales, shippedTexts, shopTerms } from '@keyturn/flows';
-import { expect, onTestFinished, test } from 'vitest';
+import { encodeFindings } from '@keyturn/sheets';
+import { describe, expect, onTestFinished, test } from 'vitest';
+import { vehicleSaid } from '@keyturn/telegram';
 import { driver, startBot, type Driver } from './support/bot-driver.ts';
+import { noStart } from './support/no-start.ts';
+import { answers, open, take, type Answers } from './support/play.ts';
 
 const policy = shopTerms(fileURLToPath(new URL('../examples/shop-terms.yaml', import.meta.url)));
 
@@ -16,6 +20,8 @@ function offeredOn(terms: Pick<NonNullable<OfferedFlow['opening']>, 'policy'>): 
     texts: (locale) => shippedTexts(name, locale),
     locales: shippedLocales(name),
     opening: { context: { role: 'clerk' }, ...terms },
+    vehicleOf: (text) =>
+      vehicleSaid(noStart.chart, name === 'starter-return' ? 'starter' : 'battery', text),
   }));
 }
 
@@ -137,3 +143,60 @@ test.each([
   expect(said).toContain(told);
   expect(said.length).toBeGreaterThan(told.length + 200);
 });
+
+/** The code of a vehicle's case of the first of January 2026. */
+function codeOf(vehicle: Record<string, unknown>, found: Answers): string {
+  const { case: kase } = take(open(vehicle), answers(found));
+  return encodeFindings(noStart.chart.flow, kase);
+}
+
+/** A battery that is charged and a clamp that loses too much, so that it is not the starter. */
+const badClamp: Answers = { 'battery-rest': 12.6, 'drop-clamps': 1 };
+
+describe('the code of the vehicle’s case, typed into a return', () => {
+  const sold = ['ours', 'receipt', '2025-06-15'];
+
+  test('is taken, and what the vehicle says is not asked any more', async () => {
+    const code = codeOf({}, badClamp);
+    const grouped = code.replaceAll(/(.{4})/gu, '$1 ').toLowerCase();
+    const said = await play(
+      await clerk(),
+      '/starter_return 142.50',
+      ...sold,
+      `the code is ${grouped} thanks`,
+    );
+    expect(said).toContain('The case of the vehicle is of January 1, 2026');
+    expect(said).toContain('What the vehicle says: it points elsewhere.');
+  });
+
+  test.each([
+    ['older than the part', (code: string) => code, '2026-02-01', 'not later than the sale of'],
+    ['with a wrong letter', swapped, '2025-06-15', 'Letters of the code are wrong or missing'],
+  ])('that is %s changes nothing', async (_, typed, day, told) => {
+    const person = await clerk();
+    const lines = ['/starter_return 142.50', 'ours', 'receipt', day];
+    const said = await play(person, ...lines, typed(codeOf({}, badClamp)));
+    expect(said).toContain(told);
+    expect(said).not.toContain('What the vehicle says:');
+  });
+
+  test('and the day of the sale told afterwards shows that it is older', async () => {
+    const person = await clerk();
+    const code = codeOf({}, badClamp);
+    const said = await play(
+      person,
+      '/starter_return 142.50',
+      code,
+      'ours',
+      'receipt',
+      '2026-02-01',
+    );
+    expect(said).toContain('What the vehicle says: not measured, or only in part');
+  });
+});
+
+/** A code with its last two letters in each other's place, or another last one. */
+function swapped(code: string): string {
+  const [other, last] = [code.at(-2) ?? '', code.at(-1) ?? ''];
+  return code.slice(0, -2) + (other === last ? (last === 'A' ? 'BA' : 'AB') : last + other);
+}

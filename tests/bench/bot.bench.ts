@@ -3,27 +3,41 @@
  *
  * Baseline, in the same run and against the same server: a bare handler of the library that commits
  * one row of the size of a kept turn and replies, fetched and confirmed in the same way. Both are
- * driven by people who write again as soon as they are answered. The response times are those of a
- * thousand people who each take their time to think; their number, their time and the number of
- * updates over which memory is watched come from the environment: BENCH_CHATS, BENCH_THINK_SECONDS,
- * BENCH_UPDATES.
+ * driven by people who write again as soon as they are answered.
+ *
+ * Whoever answers as the one before finds reckoned already which check is worth most. So a second
+ * kind of people has the vehicles of the case cards, one after another, in all languages, and
+ * figures that nobody else reads; they go on to their verdict. What they do next is worked out from
+ * their case in the store, which counts against the bot.
+ *
+ * The response times are those of many people who each take their time to think; their number, their
+ * time and the number of updates over which memory is watched come from the environment:
+ * BENCH_CHATS, BENCH_THINK_SECONDS, BENCH_UPDATES.
  */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
-import { openSqliteStore } from '@keyturn/cases';
+import { openSqliteStore, readCase } from '@keyturn/cases';
+import { positionOf } from '@keyturn/core';
+import { shippedTexts } from '@keyturn/flows';
+import { createSpeaker, localeTags } from '@keyturn/language';
 import { pollUpdates } from '@keyturn/telegram';
 import { DatabaseSync } from '@photostructure/sqlite';
 import { Bot } from 'grammy';
 import { BotApi, token, type Sent, type Writer } from '../support/bot-api.ts';
-import { startBot } from '../support/bot-driver.ts';
+import { caseOf, startBot } from '../support/bot-driver.ts';
+import { nextActs, type Act, type Figure } from '../support/card-acts.ts';
+import { cards, noStart } from '../support/no-start.ts';
 
 const given = (name: string, otherwise: number): number => Number(process.env[name] ?? otherwise);
 const chats = given('BENCH_CHATS', 1000);
 const thinkSeconds = given('BENCH_THINK_SECONDS', 20);
 const updates = given('BENCH_UPDATES', 5000);
 const [rounds, sideBySide, turnsEach] = [5, 50, 8];
+
+/** So many have vehicles of their own at once: two for each language. */
+const ownAtOnce = 12;
 
 const folder = mkdtempSync(path.join(tmpdir(), 'bot-bench-'));
 const print = (line: string): boolean => process.stdout.write(`${line}\n`);
@@ -32,52 +46,118 @@ const quantile = (values: readonly number[], share: number): number =>
   sorted(values)[Math.min(values.length - 1, Math.floor(values.length * share))] ?? Number.NaN;
 const median = (values: readonly number[]): number => quantile(values, 0.5);
 
-/** What is written and tapped, over and over: a text, or `@` and the number of a key. */
-type Acts = readonly string[];
+/** What is written and tapped, over and over. */
+type Acts = readonly Act[];
 
-/**
- * A case up to the first checks that are chosen by their worth, then a new one. All answer alike, so
- * that what was reckoned for one is ready for the next, as it is of the commonest answers alone.
- */
-const whole: Acts = ['/new', '@3', '@0', '@0', '@2', '6 years', 'none', 'why'];
+const say = (text: string): Act => ({ type: 'say', text });
+const tap = (key: number): Act => ({ type: 'tap', key });
+
+/** A case up to the first checks that are chosen by their worth, then a new one. All answer alike. */
+const whole: Acts = [
+  ...[say('/new'), tap(3), tap(0), tap(0), tap(2)],
+  ...[say('6 years'), say('none'), say('why')],
+];
 
 /** The beginning of a case, where the next question stands in the flow. */
-const asWritten: Acts = ['/new', '@3', '@0', '@0'];
+const asWritten: Acts = [say('/new'), tap(3), tap(0), tap(0)];
+
+/** A server, and what is done with the next message with keys to each chat. */
+interface Line {
+  readonly api: BotApi;
+  readonly waiting: Map<number, (sent: Sent) => void>;
+}
 
 let lastPerson = 0;
 
-/** Somebody who goes through the acts; `ms` of each answer are noted. */
-async function person(
-  api: BotApi,
-  turns: number,
-  given: {
-    readonly acts: Acts;
-    readonly waiting: Map<number, (sent: Sent) => void>;
-    readonly think?: () => number;
-  },
-): Promise<number[]> {
-  const { acts } = given;
-  lastPerson += 1;
-  const writer: Writer = { person: lastPerson, language: 'en' };
-  const times: number[] = [];
-  let keyboard: Sent | undefined;
-  for (let turn = 0; turn < turns; turn += 1) {
-    if (given.think !== undefined) await sleep(given.think());
-    const act = acts[turn % acts.length] ?? '';
+/** Somebody who writes and taps; how long each answer took is noted in `times`. */
+class Person {
+  readonly writer: Writer;
+  readonly times: number[] = [];
+  readonly #line: Line;
+  readonly #think: () => number;
+  #keyboard: Sent | undefined;
+
+  constructor(line: Line, language: string, think: () => number = () => 0) {
+    lastPerson += 1;
+    this.writer = { person: lastPerson, language };
+    this.#line = line;
+    this.#think = think;
+  }
+
+  /** Does one thing, and waits for the answer. */
+  async act(act: Act): Promise<void> {
+    const { api, waiting } = this.#line;
+    const pause = this.#think();
+    if (pause > 0) await sleep(pause);
     const begin = performance.now();
     const sent = await new Promise<Sent>((resolve) => {
-      given.waiting.set(writer.person, resolve);
-      const key = act.startsWith('@') ? keyboard?.keys[Number(act.slice(1))] : undefined;
-      if (key !== undefined && keyboard !== undefined) api.tap(writer, keyboard, key);
-      else api.write(writer, act);
+      waiting.set(this.writer.person, resolve);
+      const on = this.#keyboard;
+      const key = act.type === 'tap' ? on && keyOf(on, act.key) : undefined;
+      if (on !== undefined && key !== undefined) api.tap(this.writer, on, key);
+      else api.write(this.writer, act.type === 'say' ? act.text : String(act.key));
     });
-    times.push(performance.now() - begin);
-    if (sent.keys.length === 0) continue;
-    if (keyboard !== undefined && keyboard !== sent) api.forget(keyboard);
-    keyboard = sent;
+    this.times.push(performance.now() - begin);
+    if (sent.keys.length === 0 || sent === this.#keyboard) return;
+    this.leave();
+    this.#keyboard = sent;
   }
-  if (keyboard !== undefined) api.forget(keyboard);
-  return times;
+
+  /** Nothing of what was sent is wanted any more. */
+  leave(): void {
+    if (this.#keyboard !== undefined) this.#line.api.forget(this.#keyboard);
+  }
+}
+
+function keyOf({ keys }: Sent, wanted: number | string): Sent['keys'][number] | undefined {
+  return typeof wanted === 'number'
+    ? keys[wanted]
+    : keys.find(({ text }) => text.replace('✓ ', '').startsWith(wanted));
+}
+
+/** So many acts of those given, again and again from the first. */
+async function alike(person: Person, acts: Acts, turns: number): Promise<number[]> {
+  for (let turn = 0; turn < turns; turn += 1) await person.act(acts[turn % acts.length] as Act);
+  person.leave();
+  return person.times;
+}
+
+/** More turns than any card takes. */
+const mostTurns = 100;
+
+const speakers = localeTags.map((locale) =>
+  createSpeaker({
+    locale,
+    flowTexts: shippedTexts('no-start', locale),
+    checks: noStart.chart.flow.checks,
+    role: 'driver',
+  }),
+);
+
+/** Somebody with the vehicle of a card, up to the verdict; `nth` of all, like nobody before. */
+async function ownVehicle(nth: number, think?: () => number): Promise<number[]> {
+  const card = cards[(nth * 31) % cards.length]!;
+  const spoken = speakers[nth % speakers.length]!;
+  const person = new Person(line, spoken.locale, think);
+  const asked: string[] = [];
+  await person.act(say('/new'));
+  for (let turn = 0; turn < mostTurns; turn += 1) {
+    const id = await caseOf(running.store, person.writer);
+    const kase = (await readCase(running.store, noStart.chart, id ?? ''))?.case;
+    if (kase === undefined || kase.state.verdict !== null) break;
+    const acts = nextActs(kase, { card, spoken, asked, read: (figure) => readBy(nth, figure) });
+    for (const act of acts) await person.act(act);
+    const position = positionOf(kase);
+    if (position.awaiting === 'answer') asked.push(position.check);
+  }
+  person.leave();
+  return person.times;
+}
+
+/** A figure within half a percent of that of the card, to a hundredth, as this person reads it. */
+function readBy(nth: number, figure: Figure): Figure {
+  const share = 1 + (((nth * 7919) % 1000) - 500) / 1e5;
+  return { ...figure, value: Math.round(figure.value * share * 100) / 100, resolution: 0.01 };
 }
 
 function listening(api: BotApi): Map<number, (sent: Sent) => void> {
@@ -85,6 +165,7 @@ function listening(api: BotApi): Map<number, (sent: Sent) => void> {
   api.onSent = (sent) => {
     // The server's own memory is not what is measured.
     api.sent.length = 0;
+    api.answered.length = 0;
     const resolve = waiting.get(sent.chat);
     // A caution is followed by its question, which is what is waited for.
     if (sent.keys.length === 0) api.forget(sent);
@@ -96,15 +177,9 @@ function listening(api: BotApi): Map<number, (sent: Sent) => void> {
 }
 
 /** Updates a second, of so many people at once who write as soon as they are answered. */
-async function rate(
-  api: BotApi,
-  waiting: Map<number, (sent: Sent) => void>,
-  acts: Acts = whole,
-): Promise<number> {
+async function rate(people: number, one: () => Promise<readonly number[]>): Promise<number> {
   const begin = performance.now();
-  const all = await Promise.all(
-    Array.from({ length: sideBySide }, () => person(api, turnsEach, { acts, waiting })),
-  );
+  const all = await Promise.all(Array.from({ length: people }, one));
   return all.flat().length / ((performance.now() - begin) / 1000);
 }
 
@@ -143,18 +218,31 @@ const bare = await startBare();
 const running = await startBot({
   store: await openSqliteStore(path.join(folder, 'cases.sqlite')),
 });
-const [bareWaiting, waiting] = [listening(bare.api), listening(running.api)];
+const bareLine: Line = { api: bare.api, waiting: listening(bare.api) };
+const line: Line = { api: running.api, waiting: listening(running.api) };
 
-const rates = { bare: [] as number[], asWritten: [] as number[], whole: [] as number[] };
-// Interleaved, so that a slow moment of the machine falls on both; the first round warms up.
+const rates = {
+  bare: [] as number[],
+  asWritten: [] as number[],
+  whole: [] as number[],
+  own: [] as number[],
+};
+let lastOwn = 0;
+// Interleaved, so that a slow moment of the machine falls on all; the first round warms up.
 for (let round = -1; round < rounds; round += 1) {
-  const ofBare = await rate(bare.api, bareWaiting);
-  const ofWritten = await rate(running.api, waiting, asWritten);
-  const ofWhole = await rate(running.api, waiting);
+  const ofBare = await rate(sideBySide, () =>
+    alike(new Person(bareLine, 'en'), [say('x')], turnsEach),
+  );
+  const ofWritten = await rate(sideBySide, () =>
+    alike(new Person(line, 'en'), asWritten, turnsEach),
+  );
+  const ofWhole = await rate(sideBySide, () => alike(new Person(line, 'en'), whole, turnsEach));
+  const ofOwn = await rate(ownAtOnce, () => ownVehicle((lastOwn += 1)));
   if (round < 0) continue;
   rates.bare.push(ofBare);
   rates.asWritten.push(ofWritten);
   rates.whole.push(ofWhole);
+  rates.own.push(ofOwn);
 }
 const ratio = (values: readonly number[]): string =>
   median(values.map((value, index) => value / (rates.bare[index] ?? 1))).toFixed(2);
@@ -165,26 +253,39 @@ print(
 );
 print(`the bot, where the next question stands in the flow: ${told(rates.asWritten)}`);
 print(`the bot, where it is chosen by its worth as well: ${told(rates.whole)} (at least 0.5 ×)`);
-
-const begun = performance.now();
-const responses = (
-  await Promise.all(
-    Array.from({ length: chats }, (_, index) =>
-      person(running.api, whole.length, {
-        acts: whole,
-        waiting,
-        // Spread evenly, the same in every run.
-        think: () => (((index * 7919 + lastPerson * 31) % 1000) / 500) * thinkSeconds * 1000,
-      }),
-    ),
-  )
-).flat();
-const perSecond = responses.length / ((performance.now() - begun) / 1000);
 print(
-  `${String(chats)} people at once who think for ${String(thinkSeconds)} s each ` +
-    `(${perSecond.toFixed(0)} updates/s): p50 ${quantile(responses, 0.5).toFixed(0)} ms, ` +
-    `p99 ${quantile(responses, 0.99).toFixed(0)} ms (at most 250 ms)`,
+  `the bot, with a vehicle and figures of everybody's own, up to the verdict: ${told(rates.own)}`,
 );
+
+/** The response times of so many people at once, each of whom does as given. */
+async function together(
+  who: string,
+  one: (think: () => number) => Promise<readonly number[]>,
+): Promise<void> {
+  const begun = performance.now();
+  const all = await Promise.all(
+    Array.from({ length: chats }, (_, index) => {
+      let act = 0;
+      // Spread evenly, the same in every run.
+      return one(() => {
+        act += 1;
+        return (((index * 7919 + act * 31) % 1000) / 500) * thinkSeconds * 1000;
+      });
+    }),
+  );
+  const responses = all.flat();
+  const perSecond = responses.length / ((performance.now() - begun) / 1000);
+  print(
+    `${String(chats)} people at once ${who} who think for ${String(thinkSeconds)} s each ` +
+      `(${perSecond.toFixed(0)} updates/s): p50 ${quantile(responses, 0.5).toFixed(0)} ms, ` +
+      `p99 ${quantile(responses, 0.99).toFixed(0)} ms (at most 250 ms)`,
+  );
+}
+
+await together('who answer alike', (think) =>
+  alike(new Person(line, 'en', think), whole, whole.length),
+);
+await together('with vehicles of their own', (think) => ownVehicle((lastOwn += 1), think));
 
 const heap = (): number => {
   (globalThis as { gc?: () => void }).gc?.();
@@ -198,7 +299,7 @@ for (let batch = 0; batch < batches; batch += 1) {
   const lane = async (): Promise<void> => {
     while (left > 0) {
       left -= 1;
-      await person(running.api, whole.length, { acts: whole, waiting });
+      await alike(new Person(line, 'en'), whole, whole.length);
     }
   };
   await Promise.all(Array.from({ length: sideBySide }, lane));

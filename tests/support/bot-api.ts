@@ -102,7 +102,8 @@ export class BotApi {
   readonly #server = createServer((request, response) => void this.#handle(request, response));
   readonly #chats = new Set<number>();
   readonly #threads = new Set<string>();
-  readonly #queries = new Map<string, 'open' | 'answered'>();
+  /** Those that wait for an answer. */
+  readonly #queries = new Set<string>();
   readonly #waiting = new Set<() => void>();
   readonly #files = new Map<string, Buffer>();
   #updates: Update[] = [];
@@ -159,7 +160,7 @@ export class BotApi {
   /** Somebody taps a key of a message. */
   tap(writer: Writer, on: Sent, key: InlineKeyboardButton.CallbackButton): Update {
     const id = `query ${String(this.#lastUpdate + 1)}`;
-    this.#queries.set(id, 'open');
+    this.#queries.add(id);
     const callback_query = {
       id,
       from: userOf(writer),
@@ -365,11 +366,11 @@ export class BotApi {
 
   #answerCallbackQuery({ callback_query_id: id, text }: Params): true {
     const query = String(id);
-    if (this.#queries.get(query) !== 'open') {
+    if (!this.#queries.has(query)) {
       bad('query is too old and response timeout expired or query ID is invalid');
     }
     if (typeof text === 'string' && text.length > 200) bad('MESSAGE_TOO_LONG');
-    this.#queries.set(query, 'answered');
+    this.#queries.delete(query);
     this.answered.push({ id: query, ...(typeof text === 'string' ? { text } : {}) });
     return true;
   }

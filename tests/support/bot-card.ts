@@ -2,20 +2,14 @@
  * A case card played through the bot: keys are tapped, readings are typed.
  */
 import { readCase, type CaseStore } from '@keyturn/cases';
-import {
-  expected,
-  positionOf,
-  repeat,
-  type AskMessage,
-  type Case,
-  type VerdictMessage,
-} from '@keyturn/core';
+import { positionOf, type VerdictMessage } from '@keyturn/core';
 import { shippedTexts } from '@keyturn/flows';
-import { createSpeaker, type Speaker } from '@keyturn/language';
+import { createSpeaker } from '@keyturn/language';
 import type { Card } from '@keyturn/terminal';
 import type { Writer } from './bot-api.ts';
-import { caseOf, driver, startBot, type Driver, type RunningBot } from './bot-driver.ts';
-import { noStart, speaker } from './no-start.ts';
+import { caseOf, driver, startBot, type RunningBot } from './bot-driver.ts';
+import { nextActs } from './card-acts.ts';
+import { noStart } from './no-start.ts';
 
 const { chart } = noStart;
 
@@ -53,51 +47,13 @@ export async function playCard(
     if (kase === undefined) throw new Error(`${card.id}: there is no case`);
     const { verdict } = kase.state;
     if (verdict !== null) return { verdict, asked, running };
-    await answer({ card, kase, person, spoken, asked });
+    const position = positionOf(kase);
+    for (const act of nextActs(kase, { card, spoken, asked })) {
+      await (act.type === 'tap' ? person.tap(act.key) : person.say(act.text));
+    }
+    if (position.awaiting === 'answer') asked.push(position.check);
   }
   throw new Error(`${card.id} never ends`);
-}
-
-interface Turn {
-  readonly card: Card;
-  readonly kase: Case;
-  readonly person: Driver;
-  readonly spoken: Speaker;
-  readonly asked: string[];
-}
-
-async function answer({ card, kase, person, spoken, asked }: Turn): Promise<void> {
-  const position = positionOf(kase);
-  if (position.awaiting !== 'answer') {
-    await person.tap(0);
-    return;
-  }
-  const { check } = position;
-  const time = asked.filter((one) => one === check).length;
-  asked.push(check);
-  const said = [card.answers[check]].flat()[time];
-  const ask = repeat(chart, kase).find((message): message is AskMessage => message.kind === 'ask');
-  const meant = said === undefined || ask === undefined ? undefined : meaningOf(said, ask, kase);
-  if (ask === undefined || meant === undefined) {
-    await person.tap(spoken.key('cannot'));
-  } else if (!Array.isArray(meant)) {
-    await person.say(spoken.formatQuantity(meant as { value: number; unit: string }));
-  } else {
-    const keys = ask.lamp.length > 0 ? ask.lamp : ask.options;
-    for (const option of meant) await person.tap(keys.indexOf(String(option)));
-    const isOpen = ask.form === 'choices' && !meant.includes('none');
-    if (isOpen) await person.tap(spoken.key('take'));
-  }
-}
-
-/** Choice ids, or a figure, as the card's words mean it; undefined where they are not understood. */
-function meaningOf(said: string, ask: AskMessage, kase: Case): unknown {
-  const parts = said.split(',').map((part) => part.trim());
-  if (parts.every((part) => ask.options.includes(part))) return parts;
-  const understood = speaker.understand(said, expected(chart, kase));
-  const [input] = understood.type === 'input' ? understood.inputs : [];
-  const [given] = input?.type === 'answers' ? input.answers : [];
-  return given?.check === ask.check ? given.value : undefined;
 }
 
 /** Checks that fill the context, but for those that the card answers: nobody is there to say it. */

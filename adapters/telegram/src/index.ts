@@ -6,5 +6,8 @@ export type { RateLimit } from './rate-limit.ts';
 export { pollUpdates, updateTypes } from './poll-updates.ts';
 export { serveWebhook } from './serve-webhook.ts';
 
+/** The code of a vehicle's case, for flows that take a part back. */
+export { vehicleSaid } from './vehicle-code.ts';
+
 /** Errors without the token. */
 export { describeError } from './describe-error.ts';

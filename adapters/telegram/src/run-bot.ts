@@ -25,6 +25,7 @@ import { pollUpdates, updateTypes } from './poll-updates.ts';
 import { commands, flowCommand } from './read-command.ts';
 import { serveWebhook } from './serve-webhook.ts';
 import { readSettings, type Settings } from './settings.ts';
+import { vehicleSaid } from './vehicle-code.ts';
 
 /** The world outside, as the bot meets it. */
 export interface Surroundings {
@@ -111,18 +112,23 @@ async function holdBot(
 
 /** The other flows, each begun by its own command; a part is taken back by a clerk on the terms. */
 function offeredFlows(policy: Policy | undefined): readonly OfferedFlow[] {
+  const vehicles = shippedFlow(usualFlow, 'en').chart;
   return shippedFlowNames()
     .filter((name) => name !== usualFlow)
     .map((name) => {
       const { chart } = shippedFlow(name, 'en');
+      const { part } = chart.flow;
       const terms = policy === undefined ? {} : { policy };
       return {
         chart,
         texts: (locale) => shippedTexts(name, locale),
         locales: shippedLocales(name),
-        ...(chart.flow.part === undefined
+        ...(part === undefined
           ? {}
-          : { opening: { context: { role: 'clerk' }, ...terms } }),
+          : {
+              opening: { context: { role: 'clerk' }, ...terms },
+              vehicleOf: (text: string) => vehicleSaid(vehicles, part, text),
+            }),
       };
     });
 }

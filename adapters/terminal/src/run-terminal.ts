@@ -249,7 +249,7 @@ function createHall(
         ...(isDemo ? [texts.demo] : []),
         ...(vehicleAt === undefined
           ? []
-          : [texts.vehicleCase(speaker.formatDay(vehicleAt.slice(0, 10)))]),
+          : [speaker.vehicle('taken', { day: speaker.formatDay(vehicleAt.slice(0, 10)) })]),
       ];
       if (!command.json) return beginCase(conversation, { opening, notices });
       if (isDemo) writeJson({ demo: true, notice: texts.demo });

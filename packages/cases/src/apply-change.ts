@@ -2,10 +2,11 @@
  * One change put into a database within a transaction that is already open. Everything is read and
  * judged before anything is written, so that a change that cannot be taken leaves no trace.
  */
-import type { CaseEvent } from '@keyturn/core';
-import type { Kysely, SelectQueryBuilder } from 'kysely';
+import { sql, type Kysely, type SelectQueryBuilder } from 'kysely';
 import type { CaseChange, Change, Committed, ConversationChange } from './change.ts';
 import { digestOf } from './digest.ts';
+import { keptEvents } from './reading.ts';
+import { forEachKind, statement } from './statement.ts';
 import type { Kind, Tables } from './tables.ts';
 
 type Db = Kysely<Tables>;
@@ -15,38 +16,51 @@ export async function applyChange(db: Db, kind: Kind, change: Change): Promise<C
   const refused = await refusalOf(db, kind, change);
   if (refused !== undefined) return refused;
   const at = Date.parse(change.at);
-  if (change.received !== undefined) {
-    await db.insertInto('received').values({ key: change.received, at }).execute();
-  }
+  if (change.received !== undefined) await insertReceived(db, { key: change.received, at });
   if (change.case !== undefined) await writeCase(db, change.case, at);
   if (change.conversation !== undefined) await writeConversation(db, change.conversation);
   for (const [field, value] of Object.entries(change.personal ?? {})) {
-    await db
-      .insertInto('personal')
-      .values({ case_id: change.case?.after.id ?? '', field, value })
-      .onConflict((conflict) => conflict.columns(['case_id', 'field']).doUpdateSet({ value }))
-      .execute();
+    await putPersonal(db, { id: change.case?.after.id ?? '', field, value });
   }
-  const outgoing = change.outgoing ?? [];
-  if (outgoing.length > 0) {
-    const rows = outgoing.map(({ to, body }) => ({
-      to,
-      body: JSON.stringify(body),
-      due_at: at,
-      attempts: 0,
-      taken_until: null,
-    }));
-    await db.insertInto('outgoing').values(rows).execute();
+  for (const { to, body } of change.outgoing ?? []) {
+    await insertOutgoing(db, { to, body: JSON.stringify(body), at });
   }
   for (const { conversation, name, dueAt } of change.timers ?? []) {
-    const timer = db.deleteFrom('timers').where('conversation', '=', conversation);
-    await timer.where('name', '=', name).execute();
+    await deleteTimer(db, { conversation, name });
     if (dueAt === undefined) continue;
-    const row = { conversation, name, due_at: Date.parse(dueAt), taken_until: null };
-    await db.insertInto('timers').values(row).execute();
+    await insertTimer(db, { conversation, name, dueAt: Date.parse(dueAt) });
   }
   return { type: 'kept' };
 }
+
+const insertReceived = statement(['key', 'at'], (db, { key, at }) =>
+  db.insertInto('received').values({ key, at }),
+);
+
+const putPersonal = statement(['id', 'field', 'value'], (db, { id, field, value }) =>
+  db
+    .insertInto('personal')
+    .values({ case_id: id, field, value })
+    .onConflict((conflict) => conflict.columns(['case_id', 'field']).doUpdateSet({ value })),
+);
+
+const insertOutgoing = statement(['to', 'body', 'at'], (db, { to, body, at }) =>
+  db
+    .insertInto('outgoing')
+    .values({ to, body, due_at: at, attempts: sql.lit(0), taken_until: sql.lit(null) }),
+);
+
+const deleteTimer = statement(['conversation', 'name'], (db, { conversation, name }) =>
+  db.deleteFrom('timers').where('conversation', '=', conversation).where('name', '=', name),
+);
+
+const insertTimer = statement(
+  ['conversation', 'name', 'dueAt'],
+  (db, { conversation, name, dueAt }) =>
+    db
+      .insertInto('timers')
+      .values({ conversation, name, due_at: dueAt, taken_until: sql.lit(null) }),
+);
 
 /**
  * Why a change cannot be taken; undefined where it can. What came in is looked up after the versions:
@@ -55,43 +69,35 @@ export async function applyChange(db: Db, kind: Kind, change: Change): Promise<C
 async function refusalOf(db: Db, kind: Kind, change: Change): Promise<Committed | undefined> {
   const conflict = await conflictOf(db, kind, change);
   if (change.received !== undefined) {
-    const known = db.selectFrom('received').select('key').where('key', '=', change.received);
-    if ((await known.executeTakeFirst()) !== undefined) return { type: 'repeated' };
+    const known = await selectReceived(db, { key: change.received });
+    if (known.length > 0) return { type: 'repeated' };
   }
   return conflict;
 }
+
+const selectReceived = statement(['key'], (db, { key }) =>
+  db.selectFrom('received').select('key').where('key', '=', key),
+);
 
 /** What another writer has changed in between; undefined where nobody has. */
 async function conflictOf(db: Db, kind: Kind, change: Change): Promise<Committed | undefined> {
   if (change.case !== undefined) {
     const { expected, after } = change.case;
-    const row = db.selectFrom('cases').select('version').where('id', '=', after.id);
-    const version = (await held(row, kind).executeTakeFirst())?.version ?? 0;
+    const [row] = await versionOfCase[kind](db, { id: after.id });
+    const version = row?.version ?? 0;
     if (version !== expected) {
-      const since = await db
-        .selectFrom('events')
-        .select('body')
-        .where('case_id', '=', after.id)
-        .where('number', '>', Math.min(expected, version))
-        .orderBy('number')
-        .execute();
-      return {
-        type: 'conflict',
-        over: 'case',
-        version,
-        since: since.map(({ body }) => JSON.parse(body) as CaseEvent),
-      };
+      const since = await keptEvents(db, after.id, Math.min(expected, version));
+      return { type: 'conflict', over: 'case', version, since };
     }
   }
   if (change.conversation !== undefined) {
     const { key, expected } = change.conversation;
-    const row = db.selectFrom('conversations').select('version').where('key', '=', key);
-    const version = (await held(row, kind).executeTakeFirst())?.version ?? 0;
+    const [row] = await versionOfConversation[kind](db, { key });
+    const version = row?.version ?? 0;
     if (version !== expected) return { type: 'conflict', over: 'conversation', version };
   }
   return undefined;
 }
-
 /** Where several write at once, nobody else may change the row until the transaction ends. */
 function held<Row>(
   row: SelectQueryBuilder<Tables, 'cases' | 'conversations', Row>,
@@ -100,29 +106,53 @@ function held<Row>(
   return kind === 'postgres' ? row.forUpdate() : row;
 }
 
+const versionOfCase = forEachKind((kind) =>
+  statement(['id'], (db, { id }) =>
+    held(db.selectFrom('cases').select('version').where('id', '=', id), kind),
+  ),
+);
+
+const versionOfConversation = forEachKind((kind) =>
+  statement(['key'], (db, { key }) =>
+    held(db.selectFrom('conversations').select('version').where('key', '=', key), kind),
+  ),
+);
+
 async function writeCase(db: Db, { expected, events, after }: CaseChange, at: number) {
   const snapshot = JSON.stringify(after);
-  const row = { version: after.events, snapshot, digest: digestOf(snapshot), changed_at: at };
-  if (expected === 0)
-    await db
-      .insertInto('cases')
-      .values({ id: after.id, ...row })
-      .execute();
-  else await db.updateTable('cases').set(row).where('id', '=', after.id).execute();
-  const bodies = events.map((event, index) => ({
-    case_id: after.id,
-    number: expected + index + 1,
-    body: JSON.stringify(event),
-  }));
-  await db.insertInto('events').values(bodies).execute();
+  const { id, events: version } = after;
+  const write = expected === 0 ? insertCase : updateCase;
+  await write(db, { id, version, snapshot, digest: digestOf(snapshot), at });
+  for (const [index, event] of events.entries()) {
+    await insertEvent(db, { id, number: expected + index + 1, body: JSON.stringify(event) });
+  }
 }
 
+const insertCase = statement(
+  ['id', 'version', 'snapshot', 'digest', 'at'],
+  (db, { id, version, snapshot, digest, at }) =>
+    db.insertInto('cases').values({ id, version, snapshot, digest, changed_at: at }),
+);
+
+const updateCase = statement(
+  ['id', 'version', 'snapshot', 'digest', 'at'],
+  (db, { id, version, snapshot, digest, at }) =>
+    db.updateTable('cases').set({ version, snapshot, digest, changed_at: at }).where('id', '=', id),
+);
+
+const insertEvent = statement(['id', 'number', 'body'], (db, { id, number, body }) =>
+  db.insertInto('events').values({ case_id: id, number, body }),
+);
+
 async function writeConversation(db: Db, { key, expected, body }: ConversationChange) {
-  const row = { version: expected + 1, body: JSON.stringify(body) };
-  if (expected === 0)
-    await db
-      .insertInto('conversations')
-      .values({ key, ...row })
-      .execute();
-  else await db.updateTable('conversations').set(row).where('key', '=', key).execute();
+  const write = expected === 0 ? insertConversation : updateConversation;
+  await write(db, { key, version: expected + 1, body: JSON.stringify(body) });
 }
+
+const insertConversation = statement(['key', 'version', 'body'], (db, { key, version, body }) =>
+  db.insertInto('conversations').values({ key, version, body }),
+);
+
+const updateConversation = statement(['key', 'version', 'body'], (db, { key, version, body }) =>
+  db.updateTable('conversations').set({ version, body }).where('key', '=', key),
+);

@@ -6,37 +6,45 @@ import type { Kysely } from 'kysely';
 import type { Damage, KeptCase, Conversation } from './case-store.ts';
 import type { Json } from './change.ts';
 import { isSound } from './read-case.ts';
+import { statement } from './statement.ts';
 import type { Tables } from './tables.ts';
 
 type Db = Kysely<Tables>;
 
 /** A case, or undefined. */
 export async function keptCase(db: Db, id: string): Promise<KeptCase | undefined> {
-  const columns = ['id', 'version', 'snapshot', 'digest'] as const;
-  return db.selectFrom('cases').select(columns).where('id', '=', id).executeTakeFirst();
+  const [row] = await selectCase(db, { id });
+  return row;
 }
+
+const selectCase = statement(['id'], (db, { id }) =>
+  db.selectFrom('cases').select(['id', 'version', 'snapshot', 'digest']).where('id', '=', id),
+);
 
 /** The events of a case after the first `after` ones. */
 export async function keptEvents(db: Db, id: string, after: number): Promise<CaseEvent[]> {
-  const rows = await db
+  const rows = await selectEvents(db, { id, after });
+  return rows.map(({ body }) => JSON.parse(body) as CaseEvent);
+}
+
+const selectEvents = statement(['id', 'after'], (db, { id, after }) =>
+  db
     .selectFrom('events')
     .select('body')
     .where('case_id', '=', id)
     .where('number', '>', after)
-    .orderBy('number')
-    .execute();
-  return rows.map(({ body }) => JSON.parse(body) as CaseEvent);
-}
+    .orderBy('number'),
+);
 
 /** A conversation, or undefined. */
 export async function keptConversation(db: Db, key: string): Promise<Conversation | undefined> {
-  const row = await db
-    .selectFrom('conversations')
-    .select(['version', 'body'])
-    .where('key', '=', key)
-    .executeTakeFirst();
+  const [row] = await selectConversation(db, { key });
   return row && { version: row.version, body: JSON.parse(row.body) as Json };
 }
+
+const selectConversation = statement(['key'], (db, { key }) =>
+  db.selectFrom('conversations').select(['version', 'body']).where('key', '=', key),
+);
 
 /** What is personal about a case. */
 export async function keptPersonal(db: Db, id: string): Promise<Record<string, string>> {

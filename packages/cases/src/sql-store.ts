@@ -15,7 +15,7 @@ import {
 } from './reading.ts';
 import { requireChange } from './require-change.ts';
 import type { Kind, Tables } from './tables.ts';
-import { takeDue, takeOutgoing } from './taking.ts';
+import { settle, takeDue, takeOutgoing } from './taking.ts';
 
 /** Work on a database, within a transaction or not as it is given. */
 export type Work<Result> = (db: Kysely<Tables>) => Promise<Result>;
@@ -58,20 +58,7 @@ export function createSqlStore(engine: Engine): CaseStore {
     events: (id, after = 0) => asked(() => keptEvents(db, id, after)),
     conversation: (key) => asked(() => keptConversation(db, key)),
     takeOutgoing: (taking) => asked(() => engine.within((trx) => takeOutgoing(trx, kind, taking))),
-    settle: (id, delivery) =>
-      asked(() =>
-        engine.write(async (trx) => {
-          if (delivery.type === 'over') {
-            await trx.deleteFrom('outgoing').where('id', '=', id).execute();
-            return;
-          }
-          await trx
-            .updateTable('outgoing')
-            .set({ due_at: Date.parse(delivery.notBefore), taken_until: null })
-            .where('id', '=', id)
-            .execute();
-        }),
-      ),
+    settle: (id, delivery) => asked(() => engine.write((trx) => settle(trx, id, delivery))),
     takeDue: (taking) => asked(() => engine.within((trx) => takeDue(trx, kind, taking))),
     nextDue: () =>
       asked(async () => {

@@ -26,6 +26,7 @@ import type { FlowTexts, Speaker } from '@keyturn/language';
 import { createSpeaker, localeTags } from '@keyturn/language';
 import type { ChannelLimits, Incoming, Part } from './channel.ts';
 import { dueOf } from './hear-line.ts';
+import type { VehicleSaid } from './hear-vehicle.ts';
 import { Recent, type Kept } from './recent.ts';
 import { respond, type Arrival } from './respond.ts';
 import type { Response } from './saying.ts';
@@ -44,6 +45,11 @@ export interface OfferedFlow {
    * @defaultValue what is known of those of the usual flow
    */
   readonly opening?: ConversationsOptions['opening'];
+  /**
+   * What a text that is the code of a vehicle's case says of the part that comes back; undefined
+   * where it is none.
+   */
+  readonly vehicleOf?: (text: string) => VehicleSaid | undefined;
 }
 
 /** What conversations are held with. */
@@ -131,6 +137,7 @@ export function createConversations(options: ConversationsOptions): Conversation
         chart: flow.chart,
         limits: options.limits,
         speakerOf: (locale) => speakerIn(flow, locale),
+        ...(flow.vehicleOf === undefined ? {} : { vehicleOf: flow.vehicleOf }),
       },
       kept,
       {

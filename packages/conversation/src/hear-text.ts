@@ -4,6 +4,7 @@
 import { expected, positionOf, type CaseEvent, type Input, type Message } from '@keyturn/core';
 import { heard } from './heard.ts';
 import { hearInputs, hearLine } from './hear-line.ts';
+import { hearVehicle } from './hear-vehicle.ts';
 import {
   saying,
   speakerFor,
@@ -28,10 +29,13 @@ export interface Typed {
 export function hearText(responding: Responding, held: HeldCase, typed: Typed): Response {
   const { chart } = responding;
   const { standing } = held;
+  const line = cleanText(typed.text);
+  const said = responding.vehicleOf?.(line);
+  if (said !== undefined) return hearVehicle(responding, held, { at: typed.at, said });
   const told = hearLine(
     { chart, speaker: speakerFor(responding, held) },
     { case: held.case, offers: standing.offers },
-    { at: typed.at, line: cleanText(typed.text) },
+    { at: typed.at, line },
   );
   const confirms = told.events.some(({ type }) => type === 'confirmed');
   if (confirms && isTooEarly(held, typed)) {

@@ -2,6 +2,7 @@
  * What was heard, answered; where nothing was taken it is asked back. Pure.
  */
 import { positionOf } from '@keyturn/core';
+import type { Rendered } from '@keyturn/language';
 import type { Heard } from './hear-line.ts';
 import type { DraftKey } from './parts.ts';
 import {
@@ -14,8 +15,12 @@ import {
 } from './saying.ts';
 import type { Standing } from './standing.ts';
 
-/** Answers what was heard. */
-export function heard(responding: Responding, held: HeldCase, told: Heard): Response {
+/** Answers what was heard; `notices` are said before that. */
+export function heard(
+  responding: Responding,
+  held: HeldCase,
+  told: Heard & { readonly notices?: readonly Rendered[] },
+): Response {
   const standing: Standing = {
     ...held.standing,
     locale: told.language ?? held.standing.locale,
@@ -46,6 +51,7 @@ export function heard(responding: Responding, held: HeldCase, told: Heard): Resp
   }
   const isOpen = positionOf(held.case).awaiting !== 'nothing';
   const said = saying(responding, after, {
+    rendered: told.notices ?? [],
     messages: told.messages,
     isEnd: isOpen && told.messages.at(-1)?.kind === 'done',
   });

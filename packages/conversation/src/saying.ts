@@ -12,6 +12,7 @@ import {
 import type { Rendered, Speaker } from '@keyturn/language';
 import type { ChannelLimits, Key, Part } from './channel.ts';
 import { offerLetter } from './hear-line.ts';
+import type { VehicleSaid } from './hear-vehicle.ts';
 import {
   cutDraft,
   draftParts,
@@ -30,6 +31,8 @@ export interface Responding {
   readonly chart: Chart;
   readonly limits: ChannelLimits;
   readonly speakerOf: (locale: string) => Speaker;
+  /** What a text that is the code of a vehicle's case says; undefined where it is none. */
+  readonly vehicleOf?: (text: string) => VehicleSaid | undefined;
 }
 
 /** How a conversation and its case stand. */
@@ -170,8 +173,7 @@ export function partsOf(
   const asking = drafts.findLast(({ taps }) => taps.length > 0);
   const flat = (asking?.taps ?? []).flat();
   // The same question once more, or with another pick, keeps its keys.
-  const isSame =
-    !isAnew && JSON.stringify(flat.map(({ tap }) => tap)) === JSON.stringify(standing.taps);
+  const isSame = !isAnew && areSame(flat, standing.taps);
   const asked = asking === undefined || isSame ? standing.asked : standing.asked + 1;
   const taps: readonly Tap[] = asking === undefined ? standing.taps : flat.map(({ tap }) => tap);
   const parts = drafts.flatMap((draft) => {
@@ -180,6 +182,13 @@ export function partsOf(
     return cutDraft(draft, { limits, locale: standing.locale, keys });
   });
   return { parts, standing: { ...standing, asked, taps } };
+}
+
+function areSame(keys: readonly DraftKey[], taps: readonly Tap[]): boolean {
+  return (
+    keys.length === taps.length &&
+    keys.every(({ tap }, index) => JSON.stringify(tap) === JSON.stringify(taps[index]))
+  );
 }
 
 function keysOf(

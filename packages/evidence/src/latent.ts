@@ -78,7 +78,7 @@ export function latentPosterior(
 ): LatentPosterior {
   const { hypotheses: count, owner, logWeights } = space;
   requireLength(logPriors, count, { what: 'the row of priors' });
-  const states = Float64Array.from(logWeights);
+  const states = logWeights.slice();
   for (const logs of findings) {
     requireLength(logs, states.length, { what: 'the row of a finding' });
     for (let state = 0; state < states.length; state += 1) {

@@ -12,7 +12,7 @@ import type { Rendered } from './rendered.ts';
 import { createSay } from './texts/create-say.ts';
 import type { en } from './texts/en.ts';
 import { createLanguageNames } from './understand/language-names.ts';
-import type { DrawingKey, SayDrawing } from './texts/text-key.ts';
+import type { DrawingKey, SayDrawing, SayVehicle, VehicleKey } from './texts/text-key.ts';
 import { understandEach, type ToldEach } from './understand/told-each.ts';
 import type { Listener } from './understand/turn.ts';
 import { understandText } from './understand/understand.ts';
@@ -78,6 +78,8 @@ export interface Speaker {
   readonly formatPercent: (share: number) => string;
   /** The words in a picture, and those that tell it to who cannot see it. */
   readonly drawing: SayDrawing;
+  /** What is said of the case of a vehicle that a part comes from. */
+  readonly vehicle: SayVehicle;
   /** Where a lead goes: "the battery’s plus post". Throws `text-missing`. */
   readonly probePlace: (place: string) => string;
 }
@@ -129,6 +131,7 @@ export function speakerOf(language: Locale, options: SpeakerOptions): Speaker {
     answerLabel: flow.answerLabel,
     direction: isRightToLeft(locale) ? 'rtl' : 'ltr',
     drawing: (name, ...values) => say(`drawing.${name}` as DrawingKey, ...(values as [never])),
+    vehicle: (name, ...values) => say(`vehicle.${name}` as VehicleKey, ...(values as [never])),
     probePlace: flow.probe,
   };
 }

@@ -8,8 +8,6 @@ export const de: TerminalTexts = {
   torn: 'Die letzte Zeile der Datei wurde beim Schreiben abgeschnitten, darum wird diese Antwort noch einmal gefragt.',
   demo: 'VORFÜHRUNG. Niemand antwortet, darum läuft ein erfundener Fall: Fahrzeug, Fehler und alle Zahlen sind erfunden. Rufen Sie das Programm in einem Terminal auf oder geben Sie ihm Zeilen zu lesen, um Ihren eigenen Fall zu haben.',
   demoEnd: 'Das war die Vorführung, mit erfundenem Fahrzeug und erfundenen Zahlen.',
-  vehicleCase: (day) =>
-    `Der Fall des Fahrzeugs ist vom ${day}. Er zählt, wenn es das Fahrzeug dieses Kunden ist und das Teil vor diesem Tag verkauft wurde. Sonst berichtigen Sie ihn: „Korrektur“, dann was das Fahrzeug sagt.`,
   kept: (file, command) => `Der Fall ist in ${file} aufbewahrt. Weiter geht es mit:\n${command}`,
   closedKept: (file) => `Der Fall ist in ${file} aufbewahrt.`,
   notKept: (reason) =>

@@ -8,8 +8,6 @@ export const en: TerminalTexts = {
   torn: 'The last line of the file was cut off while it was written, so that one answer is asked again.',
   demo: 'DEMONSTRATION. Nobody is answering, so an invented case is played: the vehicle, its fault and every figure are made up. Call it from a terminal, or give it lines to read, to have your own case.',
   demoEnd: 'That was the demonstration, with an invented vehicle and invented figures.',
-  vehicleCase: (day) =>
-    `The case of the vehicle is of ${day}. It counts where the vehicle is this customer’s and the part was sold before that day. Otherwise put it right: “correction”, then what the vehicle says.`,
   kept: (file, command) => `The case is kept in ${file}. Go on with it by:\n${command}`,
   closedKept: (file) => `The case is kept in ${file}.`,
   notKept: (reason) =>

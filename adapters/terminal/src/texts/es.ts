@@ -9,8 +9,6 @@ export const es: TerminalTexts = {
   torn: 'La última línea del archivo se cortó al escribirla, por eso se vuelve a preguntar esa respuesta.',
   demo: 'DEMOSTRACIÓN. Nadie responde, así que se presenta un caso inventado: el vehículo, su avería y todas las cifras son inventados. Ejecútelo desde una terminal, o dele líneas que leer, para tener su propio caso.',
   demoEnd: 'Esta fue la demostración, con un vehículo y unas cifras inventados.',
-  vehicleCase: (day) =>
-    `El caso del vehículo es del ${day}. Cuenta si el vehículo es de este cliente y la pieza se vendió antes de ese día. Si no, corríjalo: «corrección», y luego lo que dice el vehículo.`,
   kept: (file, command) => `El caso queda guardado en ${file}. Para continuarlo:\n${command}`,
   closedKept: (file) => `El caso queda guardado en ${file}.`,
   notKept: (reason) =>

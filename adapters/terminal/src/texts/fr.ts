@@ -8,8 +8,6 @@ export const fr: TerminalTexts = {
   torn: 'La dernière ligne du fichier a été coupée pendant l’écriture ; cette réponse est donc redemandée.',
   demo: 'DÉMONSTRATION. Personne ne répond ; un cas inventé est donc joué : le véhicule, sa panne et tous les chiffres sont inventés. Lancez-le dans un terminal, ou donnez-lui des lignes à lire, pour avoir votre propre dossier.',
   demoEnd: 'C’était la démonstration, avec un véhicule et des chiffres inventés.',
-  vehicleCase: (day) =>
-    `Le dossier du véhicule est du ${day}. Il compte si le véhicule est celui de ce client et si la pièce a été vendue avant ce jour. Sinon, corrigez-le : « correction », puis ce que dit le véhicule.`,
   kept: (file, command) => `Le dossier est conservé dans ${file}. Pour le reprendre :\n${command}`,
   closedKept: (file) => `Le dossier est conservé dans ${file}.`,
   notKept: (reason) =>

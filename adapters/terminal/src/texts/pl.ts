@@ -9,8 +9,6 @@ export const pl: TerminalTexts = {
   torn: 'Ostatni wiersz pliku został ucięty podczas zapisu, dlatego ta odpowiedź zostanie zadana ponownie.',
   demo: 'POKAZ. Nikt nie odpowiada, więc odtwarzana jest zmyślona sprawa: pojazd, jego usterka i wszystkie liczby są zmyślone. Aby mieć własną sprawę, należy uruchomić program w terminalu albo podać mu wiersze do czytania.',
   demoEnd: 'To był pokaz, ze zmyślonym pojazdem i zmyślonymi liczbami.',
-  vehicleCase: (day) =>
-    `Sprawa pojazdu jest z dnia ${day}. Liczy się, jeśli to pojazd tego klienta, a część sprzedano przed tym dniem. W przeciwnym razie należy ją poprawić: „poprawka”, a potem co mówi pojazd.`,
   kept: (file, command) => `Sprawa jest zapisana w ${file}. Dalszy ciąg poleceniem:\n${command}`,
   closedKept: (file) => `Sprawa jest zapisana w ${file}.`,
   notKept: (reason) =>

@@ -6,8 +6,6 @@ export interface TerminalTexts {
   readonly torn: string;
   readonly demo: string;
   readonly demoEnd: string;
-  /** Of which day the case of the vehicle is that a return is judged by. */
-  readonly vehicleCase: (day: string) => string;
   readonly kept: (file: string, command: string) => string;
   readonly closedKept: (file: string) => string;
   readonly notKept: (reason: string) => string;

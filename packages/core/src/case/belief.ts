@@ -2,7 +2,7 @@
  * How likely each fault is, from the flow's evidence and what has been found.
  */
 import { latentPosterior, temperedExponent, type LatentPosterior } from '@keyturn/evidence';
-import { holds, type Finding } from '../flow/condition.ts';
+import { holds, type Finding, type Known } from '../flow/condition.ts';
 import type { Flow } from '../flow/flow.ts';
 import { chancesOf, expectedAnswers, logsOfFinding } from './answer-evidence.ts';
 import { evidenceTables, type EvidenceTable } from './evidence-tables.ts';
@@ -89,9 +89,33 @@ export function ranked(flow: Flow, belief: Float64Array, least = 0): readonly We
 
 /** The ranking if a check, unanswered so far, were to give an answer. */
 export function rankWith(flow: Flow, findings: Findings, supposed: Finding): readonly Weighted[] {
-  const all = new Map(findings.all);
-  all.set(supposed.check, [supposed]);
-  return ranked(flow, beliefIn(flow, { ...findings, all }));
+  const { check } = supposed;
+  // An answer that shares its cause with others changes how much those count.
+  if (flow.commonCauses.some(({ checks }) => checks.includes(check))) {
+    const all = new Map(findings.all).set(check, [supposed]);
+    return ranked(flow, beliefIn(flow, { ...findings, all }));
+  }
+  const logs = logsOfFinding(flow, findings, supposed);
+  if (logs === undefined) return ranked(flow, beliefIn(flow, findings));
+  const found = [foundSoFar(flow, findings), { id: check, logs }];
+  return ranked(flow, beliefOf(flow, posteriorOf(flow, findings, found)));
+}
+
+const summedUp = new WeakMap<Findings, StateFinding>();
+
+/** All that has been found as one finding. */
+function foundSoFar(flow: Flow, findings: Findings): StateFinding {
+  const known = summedUp.get(findings);
+  if (known !== undefined) return known;
+  const logs = new Float64Array(hypothesesOf(flow, findings).space.owner.length);
+  for (const one of stateFindings(flow, findings)) {
+    for (let state = 0; state < logs.length; state += 1) {
+      logs[state] = (logs[state] ?? 0) + (one.logs[state] ?? 0);
+    }
+  }
+  const made: StateFinding = { id: '', logs };
+  summedUp.set(findings, made);
+  return made;
 }
 
 /**
@@ -192,15 +216,21 @@ function indexOfGreatest(values: Float64Array): number {
 
 /** What the context says of the faults: it multiplies the priors. */
 export function contextFindings(flow: Flow, findings: Findings): readonly StateFinding[] {
+  const known = fromContext.get(findings.known);
+  if (known !== undefined) return known;
   const { owner } = hypothesesOf(flow, findings).space;
-  return evidenceTables(flow)
+  const made = evidenceTables(flow)
     .factors.filter(({ when }) => holds(when, findings.known) === true)
     .map(({ logs }) => {
       const laid = new Float64Array(owner.length);
       for (let at = 0; at < laid.length; at += 1) laid[at] = logs[owner[at] ?? 0] ?? 0;
       return { id: 'context', logs: laid };
     });
+  fromContext.set(findings.known, made);
+  return made;
 }
+
+const fromContext = new WeakMap<Known, readonly StateFinding[]>();
 
 /** Every finding as the belief takes it: what the context says first, then the answers in order. */
 export function stateFindings(flow: Flow, findings: Findings): readonly StateFinding[] {

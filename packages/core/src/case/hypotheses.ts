@@ -52,19 +52,18 @@ const mostVehicles = 12;
 const mostRows = 200;
 
 const vehiclesOf = new WeakMap<Flow, Kept<Hypotheses>>();
-const found = new WeakMap<Findings, Hypotheses>();
+const found = new WeakMap<Known, Hypotheses>();
 
 /** The hypotheses on the vehicle of a case. */
 export function hypothesesOf(flow: Flow, findings: Findings): Hypotheses {
-  const known = found.get(findings);
-  if (known !== undefined) return known;
+  const { limits, known } = findings;
+  // What is only supposed to be found changes nothing of the vehicle.
+  const drawn = found.get(known);
+  if (drawn !== undefined) return drawn;
   const vehicles = vehiclesOf.get(flow) ?? new Kept<Hypotheses>(mostVehicles);
   vehiclesOf.set(flow, vehicles);
-  const { limits } = findings;
-  const made = vehicles.of(keyOf(flow, limits, findings.known), () =>
-    drawHypotheses(flow, limits, findings.known),
-  );
-  found.set(findings, made);
+  const made = vehicles.of(keyOf(flow, limits, known), () => drawHypotheses(flow, limits, known));
+  found.set(known, made);
   return made;
 }
 

@@ -70,7 +70,7 @@ const answer = z.strictObject({
 const answers = z.array(answer).check(z.minLength(1), z.maxLength(40));
 
 /** The schema of an input: shapes and lengths; meanings are checked against the flow afterwards. */
-export const inputSchema: z.ZodMiniType<Input> = z.union([
+export const inputSchema: z.ZodMiniType<Input> = z.discriminatedUnion('type', [
   z.strictObject({ type: z.literal('answers'), answers }),
   z.strictObject({ type: z.literal('correction'), answers }),
   z.strictObject({

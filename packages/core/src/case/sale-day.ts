@@ -7,8 +7,14 @@ import { isReading, isSaid, type CaseState } from './state.ts';
 
 /** The check that is answered with the day of the sale; undefined where a flow has none. */
 export function saleCheck(flow: Flow): string | undefined {
-  return Object.values(flow.checks).find(({ form }) => form.kind === 'date')?.id;
+  const known = saleChecks.get(flow);
+  if (known !== undefined) return known.check;
+  const check = Object.values(flow.checks).find(({ form }) => form.kind === 'date')?.id;
+  saleChecks.set(flow, { check });
+  return check;
 }
+
+const saleChecks = new WeakMap<Flow, { readonly check: string | undefined }>();
 
 /** The day of the sale, ISO 8601, where the case was told one. */
 export function saleDay(flow: Flow, state: CaseState): string | undefined {

@@ -1,4 +1,5 @@
 import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
+import type { Terms } from '../typed/terms.ts';
 import type { SaidNumber, Token } from '../typed/token.ts';
 import { durations } from '../numbers/unit.ts';
 import { bareUnit } from '../numbers/units-said.ts';
@@ -329,18 +330,30 @@ function noughtBehind(
 function numbersInNames(tokens: readonly Token[], { checks, reader }: Lexicon): Set<number> {
   const inside = new Set<number>();
   if (!tokens.some(({ kind }) => kind === 'number')) return inside;
-  const named = [...checks.values()].flatMap(({ names }) => names.filter(hasNumber));
+  const named = namesWithNumbers(checks);
   tokens.forEach((token, at) => {
     if (token.kind !== 'number') return;
     for (const name of named) {
       const index = name.indexOf(token.digits);
       const start = at - index;
-      const stretch = index < 0 || start < 0 ? [] : tokens.slice(start, start + name.length);
+      if (index < 0 || start < 0) continue;
+      const stretch = tokens.slice(start, start + name.length);
       if (reader.literally(stretch).join(' ') === name.join(' ') && stretch.length > 1)
         inside.add(at);
     }
   });
   return inside;
+}
+
+const numbered = new WeakMap<Lexicon['checks'], readonly Terms[]>();
+
+/** The names of checks that hold a number. */
+function namesWithNumbers(checks: Lexicon['checks']): readonly Terms[] {
+  const known = numbered.get(checks);
+  if (known !== undefined) return known;
+  const named = [...checks.values()].flatMap(({ names }) => names.filter(hasNumber));
+  numbered.set(checks, named);
+  return named;
 }
 
 function hasNumber(name: readonly string[]): boolean {

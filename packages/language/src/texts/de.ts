@@ -55,6 +55,19 @@ export const de = {
     commandStop: 'Den Fall beiseitelegen',
     commandHelp: 'Was man hier tun kann',
   },
+  vehicle: {
+    taken:
+      'Der Fall des Fahrzeugs ist vom {{day}}. Er zählt, wenn es das Fahrzeug dieses Kunden ist und das Teil vor diesem Tag verkauft wurde. Sonst berichtigen Sie ihn: „Korrektur“, dann was das Fahrzeug sagt.',
+    before:
+      'Dieser Fall ist vom {{day}}, nicht jünger als der Verkauf vom {{sold}}: Er sagt, worauf das Teil gekauft wurde, und nichts über das Teil selbst. Nichts wurde geändert.',
+    otherVolts:
+      'Dieser Fall ist von einem Fahrzeug mit {{found}} V, das Teil ist für {{part}} V. Er ist nicht von diesem Kunden und wurde weggelassen.',
+    damaged:
+      'Im Code sind Zeichen falsch oder fehlen. Bitte vom Blatt neu tippen. Nichts wurde geändert.',
+    tooNew: 'Diesen Code hat eine neuere Version geschrieben. Nichts wurde geändert.',
+    otherFlow:
+      'Der Code ist von einer anderen Art Fall. Erwartet: ein Startfall. Nichts wurde geändert.',
+  },
   wait: {
     until:
       'Warten Sie {{time}} bis zum nächsten Schritt: {{name}}. Sagen Sie „fertig“, wenn die Zeit schon um ist.',

@@ -56,6 +56,19 @@ export const en = {
     commandStop: 'Put the case aside',
     commandHelp: 'What can be done here',
   },
+  vehicle: {
+    taken:
+      'The case of the vehicle is of {{day}}. It counts where the vehicle is this customer’s and the part was sold before that day. Otherwise put it right: “correction”, then what the vehicle says.',
+    before:
+      'That case is of {{day}}, not later than the sale of {{sold}}: it tells on what the part was bought, and nothing of the part itself. Nothing was changed.',
+    otherVolts:
+      'That case is of a {{found}} V vehicle, and the part is for {{part}} V. It is not this customer’s, and was left out.',
+    damaged:
+      'Letters of the code are wrong or missing. Please type it anew from the sheet. Nothing was changed.',
+    tooNew: 'A newer version has written this code. Nothing was changed.',
+    otherFlow:
+      'The code is of another kind of case. Expected: a no-start case. Nothing was changed.',
+  },
   wait: {
     until: 'Wait {{time}} before the next step: {{name}}. Say “done” if the time is already up.',
   },

@@ -56,6 +56,19 @@ export const es = {
     commandStop: 'Dejar el caso a un lado',
     commandHelp: 'Qué se puede hacer aquí',
   },
+  vehicle: {
+    taken:
+      'El caso del vehículo es del {{day}}. Cuenta si el vehículo es de este cliente y la pieza se vendió antes de ese día. Si no, corríjalo: «corrección», y luego lo que dice el vehículo.',
+    before:
+      'Ese caso es del {{day}}, no posterior a la venta del {{sold}}: dice por qué se compró la pieza, y nada de la pieza misma. No se ha cambiado nada.',
+    otherVolts:
+      'Ese caso es de un vehículo de {{found}} V, y la pieza es para {{part}} V. No es de este cliente y se ha dejado fuera.',
+    damaged:
+      'Hay letras del código mal o que faltan. Escríbalo de nuevo desde la hoja. No se ha cambiado nada.',
+    tooNew: 'Este código lo escribió una versión más nueva. No se ha cambiado nada.',
+    otherFlow:
+      'El código es de otra clase de caso. Se esperaba un caso de arranque. No se ha cambiado nada.',
+  },
   wait: {
     until:
       'Espere {{time}} antes del siguiente paso: {{name}}. Diga «hecho» si el tiempo ya ha pasado.',

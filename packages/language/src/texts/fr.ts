@@ -59,6 +59,19 @@ export const fr = {
     commandStop: 'Mettre le dossier de côté',
     commandHelp: 'Ce que l’on peut faire ici',
   },
+  vehicle: {
+    taken:
+      'Le dossier du véhicule est du {{day}}. Il compte si le véhicule est celui de ce client et si la pièce a été vendue avant ce jour. Sinon, corrigez-le : « correction », puis ce que dit le véhicule.',
+    before:
+      'Ce dossier est du {{day}}, pas postérieur à la vente du {{sold}} : il dit sur quoi la pièce a été achetée, et rien de la pièce elle-même. Rien n’a été changé.',
+    otherVolts:
+      'Ce dossier est celui d’un véhicule de {{found}} V, et la pièce est pour {{part}} V. Il n’est pas de ce client et a été laissé de côté.',
+    damaged:
+      'Des lettres du code sont fausses ou manquent. Retapez-le depuis la feuille. Rien n’a été changé.',
+    tooNew: 'Une version plus récente a écrit ce code. Rien n’a été changé.',
+    otherFlow:
+      'Le code est d’une autre sorte de dossier. Attendu : un dossier de démarrage. Rien n’a été changé.',
+  },
   wait: {
     until:
       'Attendez {{time}} avant l’étape suivante : {{name}}. Dites « c’est fait » si le temps est déjà écoulé.',

@@ -60,6 +60,19 @@ export const pl = {
     commandStop: 'Odłóż sprawę',
     commandHelp: 'Co można tu zrobić',
   },
+  vehicle: {
+    taken:
+      'Sprawa pojazdu jest z dnia {{day}}. Liczy się, jeśli to pojazd tego klienta, a część sprzedano przed tym dniem. W przeciwnym razie należy ją poprawić: „poprawka”, a potem co mówi pojazd.',
+    before:
+      'Ta sprawa jest z dnia {{day}}, nie późniejsza niż sprzedaż z {{sold}}: mówi, na jakiej podstawie kupiono część, a o samej części nic. Nic nie zostało zmienione.',
+    otherVolts:
+      'Ta sprawa dotyczy pojazdu {{found}} V, a część jest na {{part}} V. Nie jest tego klienta i została pominięta.',
+    damaged:
+      'Litery kodu są błędne albo ich brakuje. Przepisz go jeszcze raz z kartki. Nic nie zostało zmienione.',
+    tooNew: 'Ten kod zapisała nowsza wersja. Nic nie zostało zmienione.',
+    otherFlow:
+      'To kod sprawy innego rodzaju. Oczekiwano sprawy rozruchu. Nic nie zostało zmienione.',
+  },
   wait: {
     until:
       'Czas oczekiwania przed następnym krokiem: {{time}}. Następny krok: {{name}}. Jeśli czas już minął, proszę napisać „gotowe”.',

@@ -54,6 +54,17 @@ type PlaceholdersOf<Key extends TextKey> = Key extends TextKey
 /** Says a general text: a wrong key or a missing placeholder does not compile. */
 export type Say = <Key extends TextKey>(key: Key, ...values: TextValues<Key>) => string;
 
+/** The key of a text of a vehicle's case. */
+export type VehicleKey = Extract<TextKey, `vehicle.${string}`>;
+
+type VehicleNameOf<Key> = Key extends `vehicle.${infer Name}` ? Name : never;
+
+/** Says a text of a vehicle's case: a wrong name or a missing placeholder does not compile. */
+export type SayVehicle = <Name extends VehicleNameOf<VehicleKey>>(
+  name: Name,
+  ...values: TextValues<`vehicle.${Name}`>
+) => string;
+
 /** The key of a text in a picture. */
 export type DrawingKey = Extract<TextKey, `drawing.${string}`>;
 

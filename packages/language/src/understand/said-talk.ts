@@ -147,12 +147,13 @@ export function readContext(turn: Turn): Understood | undefined {
   const { heard, listener, hearing, inHand } = turn;
   const { checks, kit } = listener.lexicon;
   const isKitAsked = inHand?.options.some(({ id }) => kit.some((item) => item.id === id)) === true;
+  if (isKitAsked) return undefined;
+  const stated = readStatement(heard, listener.lexicon, hearing.kit);
+  if (stated === undefined) return undefined;
   const isAnswer = [...checks.values()].some(
     ({ options }) => exactChoice(heard, options) !== undefined,
   );
-  if (isKitAsked || isAnswer) return undefined;
-  const stated = readStatement(heard, listener.lexicon, hearing.kit);
-  if (stated === undefined) return undefined;
+  if (isAnswer) return undefined;
   const meant = optionThatSets(inHand, stated.set);
   if (inHand !== undefined && meant !== undefined && optionsInHand(turn) !== undefined)
     return answers([{ check: inHand.id, value: [meant] }]);
