@@ -1,7 +1,16 @@
 import { createHash } from 'node:crypto';
 import { cpSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { built, bundle, copyTypeface, parsed, readFlows, root, textsIn } from './page-parts.mjs';
+import {
+  built,
+  bundle,
+  copyTypeface,
+  parsed,
+  readFlows,
+  root,
+  textsIn,
+  tighten,
+} from './page-parts.mjs';
 
 // The element as a page loads it: a small script with the first question, the script that takes a
 // case further with every flow compiled ahead, a script for each language, the typeface; and from
@@ -9,6 +18,7 @@ import { built, bundle, copyTypeface, parsed, readFlows, root, textsIn } from '.
 const element = path.join(root, 'adapters/element');
 const dist = path.join(element, 'dist');
 const site = path.join(dist, 'site');
+const scripts = ['keyturn.js', 'keyturn-further.js', 'keyturn-pictures.js'];
 
 const { compileFlow, openCase } = await built('packages/core/dist/index.js');
 const { createSpeaker, localeTags } = await built('packages/language/dist/index.js');
@@ -67,6 +77,7 @@ await bundle(
   path.join(dist, 'keyturn-pictures.js'),
   `export { drawCircuit, drawClamp, drawProbes } from '@keyturn/drawings';`,
 );
+for (const script of scripts) await tighten(path.join(dist, script));
 for (const tag of localeTags) await bundle(path.join(dist, `texts/${tag}.js`), pack(tag));
 copyTypeface(path.join(dist, 'fonts'));
 buildSite();
@@ -101,13 +112,7 @@ function firstCards() {
 function buildSite() {
   rmSync(site, { recursive: true, force: true });
   cpSync(path.join(element, 'pages'), site, { recursive: true });
-  for (const part of [
-    'keyturn.js',
-    'keyturn-further.js',
-    'keyturn-pictures.js',
-    'texts',
-    'fonts',
-  ]) {
+  for (const part of [...scripts, 'texts', 'fonts']) {
     cpSync(path.join(dist, part), path.join(site, 'element', part), { recursive: true });
   }
   const kept = ['driver', 'element'].flatMap((folder) =>
