@@ -102,7 +102,6 @@ export abstract class KeyturnCase extends HTMLElement {
     await this.#trying(page.begin());
     if (this.#picked !== undefined) page.answerFirst(...this.#picked);
     this.#picked = undefined;
-    this.dispatchEvent(new CustomEvent('keyturn-ready', { bubbles: true, composed: true }));
   }
 
   /** Waits; what goes wrong is said in the element and told to the page. */
