@@ -83,7 +83,11 @@ await bundle(
 import { CasePage } from './adapters/element/dist/case-page.js';
 import { createLanguages } from './adapters/element/dist/language-pack.js';
 const flows = ${parsed(Object.fromEntries(Object.entries(flows).map(([id, flow]) => [id, packFlow(flow)])))};
-const here = (file) => import(new URL(file, import.meta.url).href);
+// A browser remembers of an address that nothing could be loaded from it.
+const here = (file) => {
+  const { href } = new URL(file, import.meta.url);
+  return import(href).catch(() => import(href + '?' + Date.now()));
+};
 const languages = createLanguages(${JSON.stringify(localeTags)}, {
   pack: async (tag) => (await here(\`texts/\${tag}.js\`)).pack,
   said: async (tag) => (await here(\`said/\${tag}.js\`)).pack,

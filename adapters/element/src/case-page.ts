@@ -57,6 +57,7 @@ export class CasePage {
   readonly #languages: Languages;
   readonly #loadPictures: CasePageSetup['loadPictures'];
   #pictures: Pictures | undefined;
+  #picturing: Promise<void> = Promise.resolve();
   #chart: Chart | undefined;
   #sitting: Sitting | undefined;
   #strip: { readonly of: Case; readonly strip: Strip } | undefined;
@@ -154,7 +155,7 @@ export class CasePage {
     this.#root.replaceChildren(this.#box);
     this.#show(false);
     this.#learnWords();
-    this.#loadPictures().then(
+    this.#picturing = this.#loadPictures().then(
       (pictures) => {
         this.#pictures = pictures;
         this.#drawn = undefined;
@@ -199,8 +200,11 @@ export class CasePage {
     if (line !== undefined) this.say(line);
     // What words mean is worked out at the first line, which takes long: better before it comes.
     else takeLine({ chart, speaker: { understand } }, sitting, { at: now(), line: '' });
-    if (!this.#isReady) this.#dispatch('keyturn-ready', undefined);
+    if (this.#isReady) return;
     this.#isReady = true;
+    void this.#picturing.then(() => {
+      this.#dispatch('keyturn-ready', undefined);
+    });
   }
 
   /** Goes on with the case that was kept, or opens one. */
