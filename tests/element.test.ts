@@ -127,7 +127,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
   });
 
   /** A page of somebody else, where nothing keeps the element for a place without signal. */
-  async function elsewhere(prepared: (page: Page) => Promise<void>): Promise<Page> {
+  async function elsewhere(prepared: (page: Page) => Promise<unknown>): Promise<Page> {
     const context = await browser.newContext({ serviceWorkers: 'block' });
     onTestFinished(() => context.close());
     const page = await context.newPage();
