@@ -181,8 +181,8 @@ export class CasePage {
     this.#languages.loadUnderstanding(pack, { flow: chart.flow.id, teller }).then(
       (understand) => {
         setTimeout(() => {
-          const isStale = this.#speaker !== teller || this.#understand !== undefined;
-          if (!isStale) this.#canUnderstand(understand);
+          const isWanted = this.#speaker === teller && this.#understand === undefined;
+          if (isWanted && this.#sitting !== undefined) this.#canUnderstand(understand);
         });
       },
       () => {
