@@ -77,7 +77,7 @@ async function visit(browser: Browser, url: string, isSlow: boolean): Promise<re
   }
   await page.addInitScript(naming);
   await page.addInitScript(() => {
-    document.addEventListener('keyturn-ready', () => performance.mark('ready'));
+    document.addEventListener('keyturn-loaded', () => performance.mark('loaded'));
     const look = (): void => {
       const inside = document.querySelector('keyturn-case')?.shadowRoot;
       const has = (selector: string): boolean => Boolean(inside?.querySelector(selector));
@@ -90,11 +90,11 @@ async function visit(browser: Browser, url: string, isSlow: boolean): Promise<re
     requestAnimationFrame(look);
   });
   await page.goto(url);
-  await page.waitForFunction(() => performance.getEntriesByName('ready').length > 0, undefined, {
+  await page.waitForFunction(() => performance.getEntriesByName('loaded').length > 0, undefined, {
     timeout: 60_000,
   });
   const times = await page.evaluate(() =>
-    ['first', 'keys', 'ready'].map(
+    ['first', 'keys', 'loaded'].map(
       (name) => performance.getEntriesByName(name)[0]?.startTime ?? NaN,
     ),
   );
@@ -187,10 +187,10 @@ async function printTurns(browser: Browser, url: string): Promise<void> {
   const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
   await page.addInitScript(naming);
   await page.addInitScript(() => {
-    document.addEventListener('keyturn-ready', () => performance.mark('ready'));
+    document.addEventListener('keyturn-loaded', () => performance.mark('loaded'));
   });
   await page.goto(url);
-  await page.waitForFunction(() => performance.getEntriesByName('ready').length > 0);
+  await page.waitForFunction(() => performance.getEntriesByName('loaded').length > 0);
   const costs = await turns(page);
   const base = median(costs['redraw'] ?? []);
   print('\na turn in the page, understood, taken and drawn, ms   median   worst   x baseline');

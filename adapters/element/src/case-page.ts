@@ -76,7 +76,7 @@ export class CasePage {
   #understand: Understanding | undefined;
   /** A line that was typed before it could be understood. */
   #waiting: string | undefined;
-  #isReady = false;
+  #isLoaded = false;
   #unclear: Taken['unclear'];
   #notices: readonly string[] = [];
   #hand: Hand = emptyHand;
@@ -200,10 +200,10 @@ export class CasePage {
     if (line !== undefined) this.say(line);
     // What words mean is worked out at the first line, which takes long: better before it comes.
     else takeLine({ chart, speaker: { understand } }, sitting, { at: now(), line: '' });
-    if (this.#isReady) return;
-    this.#isReady = true;
+    if (this.#isLoaded) return;
+    this.#isLoaded = true;
     void this.#picturing.then(() => {
-      this.#dispatch('keyturn-ready', undefined);
+      this.#dispatch('keyturn-loaded', undefined);
     });
   }
 
