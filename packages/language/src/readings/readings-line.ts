@@ -11,6 +11,10 @@ import {
 import { cutPieces, strangeUnit } from './line-pieces.ts';
 import { type LineResult, placePieces, unclear } from './line-placing.ts';
 import { judgeFigure } from '@keyturn/core';
+import type { ReadingKind } from '@keyturn/electrics';
+import { withoutOthers } from './one-of-figures.ts';
+import { hasPhrase } from './word-run.ts';
+import { figureWordsOf } from '../words/words.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import type { Token } from '../typed/token.ts';
 
@@ -22,7 +26,8 @@ import type { Token } from '../typed/token.ts';
 export function readLine(typed: readonly Token[], context: LineContext): LineResult {
   if (typed.some(({ kind }) => kind === 'malformed')) return unclear('not-a-number', typed);
   const tokens = spellNumbers(typed, context.lexicon.numbers);
-  const { kept, isDenied } = withoutDenied(tokens, context);
+  if (speaksOfOther(tokens, context)) return unclear('unknown-unit', typed);
+  const { kept, isDenied } = withoutDenied(withoutOthers(tokens, context), context);
   const figures = findFigures(kept, context);
   if (figures.length === 0) return { type: 'none' };
   if (figures.length > mostFigures) return unclear('two-numbers', kept.slice(0, shownTokens));
@@ -41,6 +46,18 @@ export function readLine(typed: readonly Token[], context: LineContext): LineRes
   const was = speaksOfEarlier(kept, figures, context) ? 'was' : undefined;
   return placePieces(pieces, { kept, context, earlier: isDenied ? 'denied' : was });
 }
+
+/** True where the figures are those of another instrument: a hydrometer in the acid. */
+function speaksOfOther(tokens: readonly Token[], { inHand, lexicon }: LineContext): boolean {
+  const form = inHand?.check.form;
+  if (form?.kind === 'reading' && densities.includes(form.range)) return false;
+  return (
+    tokens.some(({ kind }) => kind === 'number') &&
+    hasPhrase(tokens, figureWordsOf(lexicon.words).otherMeters)
+  );
+}
+
+const densities: readonly ReadingKind[] = ['density', 'density-difference'];
 
 /** True where the only figure has decimals and can be the reading in hand, whatever follows it. */
 function isPlainReading(

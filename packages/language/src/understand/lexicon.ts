@@ -2,6 +2,7 @@ import type { Check } from '@keyturn/core';
 import type { CheckTexts, FlowTexts } from '../flow-texts.ts';
 import { type Heard, wordsOf } from '../typed/heard.ts';
 import { createTermReader, type TermReader, type Terms } from '../typed/terms.ts';
+import { collapseRepeats } from '../typed/normalise.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { spellWords } from '../typed/spell-words.ts';
 import type { Token } from '../typed/token.ts';
@@ -160,11 +161,11 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     readSpoken(phrases).map(({ terms }) => terms);
 
   const readUnit = createUnitReader(words);
-  const numbers = createNumberWords(words);
-  const smallTerms = new Set(words.fillers.flatMap(reader.literally));
+  const numbers = createNumberWords(words, (word) => typedWords.has(word));
+  const small = new Set(words.fillers.map(collapseRepeats));
   const isSmall = (name: string): boolean => {
-    const [term, more] = reader.literally(name);
-    return term !== undefined && more === undefined && smallTerms.has(term);
+    const [token, more] = readTokens(name, words);
+    return token?.kind === 'word' && more === undefined && small.has(collapseRepeats(token.text));
   };
   const isMoment = (name: string): boolean => {
     const tokens = readTokens(name, words);
@@ -252,6 +253,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   );
   const allTalk = once(() => [...talkLessons().values()].flat());
   const unclear = once(() => readHeard(Object.values(texts.heard?.unclear ?? {}).flat()));
+  const unclearTo = (check: string): Spoken[] => readHeard(texts.heard?.unclear[check] ?? []);
   const entries = checkTerms.map((entry): CheckPhrases => {
     const isOwn = (term: string): boolean =>
       holdersOf(term) <= mostHolders && (entry.check.at === 'memory' || !told.has(term));
@@ -267,7 +269,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
           answers: entry.options.map(spokenOf),
           talk: isWellHeard ? someOf(allTalk(), mostTalk) : [],
           other: [
-            ...(isWellHeard ? someOf(unclear(), mostUnclear) : []),
+            ...(isWellHeard ? [...unclearTo(entry.id), ...someOf(unclear(), mostUnclear)] : []),
             ...elsewhere(entry, checkTerms),
           ],
         }),
@@ -364,7 +366,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
               : [],
           ),
         ),
-        [...unclear(), ...someOf(allTalk(), mostTalk)],
+        [...someOf(unclear(), mostOfNothing), ...someOf(allTalk(), mostTalk)],
       ),
     ),
     talkHeard: once(() =>
@@ -383,20 +385,23 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   };
 }
 
-/** So much of what answers nothing anywhere is learned from for a check. */
+/** So much of what answers nothing anywhere is learned from for a check, beside what does not answer it. */
 const mostUnclear = 120;
 
+/** So much is learned from of what answers nothing, where it is told which check is spoken of. */
+const mostOfNothing = 400;
+
 /** So much is learned from of what is said to each check, where it is told which one is spoken of. */
-const mostOfSubject = 450;
+const mostOfSubject = 2000;
 
 /**
- * True for what is known, or seen from the seat, without kit. What came of trying something, which may
- * be that it starts, is no fact that is told beside others.
+ * True for what is known, or seen without kit from the seat or on opening the bonnet. What came of
+ * trying something, which may be that it starts, is no fact that is told beside others.
  */
 function isToldUnasked({ at, needs, does, form, like }: Check): boolean {
   const isTrial = form.kind === 'choice' && form.choices.includes('starts');
   return (
-    (at === 'memory' || at === 'seat') &&
+    (at === 'memory' || at === 'seat' || (at === 'bonnet' && does.length === 0)) &&
     like === undefined &&
     needs.length === 0 &&
     !does.includes('starter') &&

@@ -6,6 +6,7 @@ import { readYesNo } from './said-choice.ts';
 import { lineContext } from './said-figures.ts';
 import type { CheckPhrases } from './lexicon.ts';
 import { readStatement } from './statements.ts';
+import { tellsSomething } from './said-unasked.ts';
 import type { TaughtTalk } from './taught.ts';
 import { containsPlainTalk, findTalk, saysOver } from './talk.ts';
 import { type Turn, answers, input, isAsked, mostClauses, optionsInHand, unclear } from './turn.ts';
@@ -174,6 +175,8 @@ export function readLooseTalk(turn: Turn): Understood | undefined {
   const { heard, listener } = turn;
   const { lexicon } = listener;
   const meant = talkLike(turn) ?? looseTalk.find((word) => containsPlainTalk(heard, lexicon, word));
+  // "I can't turn the key" tells what is wrong.
+  if ((meant === 'cannot' || meant === 'dont-know') && tellsSomething(turn)) return undefined;
   if (meant === 'correction') return unclear(turn, 'which-check', meant);
   const asksWhy = lexicon.talk.why.said.some((phrase) => findPhrase(heard, phrase) === 0);
   const said = meant ?? (asksWhy ? 'why' : undefined);
