@@ -2,7 +2,7 @@ import { findLocale } from './locale.ts';
 import { speakerOf, type Speaker, type SpeakerOptions } from './speaker.ts';
 
 /**
- * Creates the speaker of one conversation. Synchronous.
+ * Creates the speaker of one conversation, with an i18next instance of its own. Synchronous.
  *
  * Throws `locale-unknown` where there are no texts for the locale.
  *

@@ -1,8 +1,6 @@
-import { createInstance } from 'i18next';
 import { describe, expect, test } from 'vitest';
 import { LanguageError } from '../language-error.ts';
 import { findLocale, localeTags } from '../locale.ts';
-import { isolationIn } from '../numbers/isolate.ts';
 import { createSay } from './create-say.ts';
 import { en } from './en.ts';
 import type { GeneralTexts } from './text-key.ts';
@@ -59,32 +57,6 @@ describe.each(localeTags)('the general texts in %s', (locale) => {
     const category = new Intl.PluralRules(locale).select(count);
     const text = texts[`ranking.heading_${category}`] ?? '';
     expect(say('ranking.heading', { count })).toBe(text.replace('{{count}}', String(count)));
-  });
-
-  // i18next is the reference for the form of the texts: places to be filled, and plurals.
-  test('are said as i18next says them, but for isolates', async () => {
-    const reference = createInstance();
-    await reference.init({
-      lng: locale,
-      resources: { [locale]: { translation: findLocale(locale).texts } },
-      fallbackLng: false,
-      interpolation: { escapeValue: false, skipOnVariables: true },
-    });
-    const say = createSay(locale, findLocale(locale).texts) as (...given: unknown[]) => string;
-    for (const [key, text] of Object.entries(texts)) {
-      const base = key.replace(plural, '');
-      const values = Object.fromEntries(
-        placeholders(text).map((name) => [name, `<${name}> & $t(x)`]),
-      );
-      const isolated = Object.fromEntries(
-        Object.entries(values).map(([name, value]) => [name, isolationIn(locale).words(value)]),
-      );
-      const counts = base === key ? [{}] : [0, 1, 2, 3, 11, 21, 100].map((count) => ({ count }));
-      for (const count of counts) {
-        const given = { ...values, ...count };
-        expect(say(base, given), key).toBe(reference.t(base, { ...isolated, ...count }));
-      }
-    }
   });
 });
 
