@@ -14,7 +14,7 @@ export type { VehicleProof } from './case/vehicle-proof.ts';
 export { saleCheck, soldNotBefore } from './case/sale-day.ts';
 export { judgeFigure } from './case/judge-figure.ts';
 export type { FigureJudgement } from './case/judge-figure.ts';
-export { isInput } from './case/input.ts';
+export { inputSchema } from './case/input.ts';
 export type { AnswerInput, Input, Talk } from './case/input.ts';
 export { contextFields, readContext } from './case/context.ts';
 export type {

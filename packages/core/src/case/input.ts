@@ -1,8 +1,8 @@
 /**
- * What comes into a turn, and the shape that it is held to before anything else is done. Written
- * out, since every page carries it.
+ * What comes into a turn, and the zod schema that it is held to before anything else is done.
  */
 import type { MeterAccuracy } from '@keyturn/electrics';
+import * as z from 'zod/mini';
 
 /** One check answered: choice ids, a reading, or `done` for work. */
 export interface AnswerInput {
@@ -20,18 +20,8 @@ export interface AnswerInput {
 }
 
 /** Talk that every user can always use. */
-export type Talk = (typeof talks)[number];
-
-const talks = [
-  'dont-know',
-  'cannot',
-  'why',
-  'numbers',
-  'back',
-  'repeat',
-  'person',
-  'stop',
-] as const;
+export type Talk =
+  'dont-know' | 'cannot' | 'why' | 'numbers' | 'back' | 'repeat' | 'person' | 'stop';
 
 /** What a channel hands to a turn. */
 export type Input =
@@ -58,98 +48,44 @@ export type Input =
   /** The wait in hand is over before its time, by the user's word. */
   | { readonly type: 'waited' };
 
-/**
- * Whether something has the shape and the lengths of an input; meanings are checked against the
- * flow afterwards. Fields that an input does not have make it none.
- */
-export function isInput(given: unknown): given is Input {
-  if (!isRecord(given)) return false;
-  const has = (...fields: readonly string[]): boolean => hasOnly(given, ['type', ...fields]);
-  switch (given['type']) {
-    case 'answers':
-    case 'correction':
-      return has('answers') && isList(given['answers'], 40, isAnswer);
-    case 'unanswered':
-      return (
-        has('check', 'talk') &&
-        isText(given['check'], 80) &&
-        isOneOf(given['talk'], ['dont-know', 'cannot'])
-      );
-    case 'talk':
-      return has('talk') && isOneOf(given['talk'], talks);
-    case 'interrupt':
-      return has('interrupt') && isText(given['interrupt'], 80);
-    case 'context':
-      return has('set') && isRecord(given['set']);
-    case 'confirm':
-    case 'resume':
-    case 'tick':
-    case 'waited':
-      return has();
-    default:
-      return false;
-  }
-}
+const answer = z.strictObject({
+  check: z.string().check(z.maxLength(80)),
+  value: z.union([
+    z.array(z.string().check(z.maxLength(80))).check(z.minLength(1), z.maxLength(20)),
+    z.strictObject({
+      value: z.number(),
+      unit: z.string().check(z.maxLength(20)),
+      resolution: z.optional(z.number().check(z.positive())),
+      meter: z.optional(
+        z.strictObject({
+          percent: z.number().check(z.nonnegative(), z.maximum(100)),
+          digits: z.number().check(z.nonnegative(), z.maximum(1000)),
+          counts: z.optional(z.number().check(z.positive())),
+        }),
+      ),
+    }),
+  ]),
+});
 
-function isAnswer(given: unknown): boolean {
-  if (!isRecord(given) || !hasOnly(given, ['check', 'value']) || !isText(given['check'], 80)) {
-    return false;
-  }
-  const { value } = given;
-  return isReading(value) || isList(value, 20, (choice) => isText(choice, 80));
-}
+const answers = z.array(answer).check(z.minLength(1), z.maxLength(40));
 
-function isReading(given: unknown): boolean {
-  return (
-    isRecord(given) &&
-    hasOnly(given, ['value', 'unit', 'resolution', 'meter']) &&
-    Number.isFinite(given['value']) &&
-    isText(given['unit'], 20) &&
-    (given['resolution'] === undefined || isAbove(given['resolution'], 0)) &&
-    (given['meter'] === undefined || isMeter(given['meter']))
-  );
-}
-
-function isMeter(given: unknown): boolean {
-  return (
-    isRecord(given) &&
-    hasOnly(given, ['percent', 'digits', 'counts']) &&
-    isWithin(given['percent'], 100) &&
-    isWithin(given['digits'], 1000) &&
-    (given['counts'] === undefined || isAbove(given['counts'], 0))
-  );
-}
-
-function isRecord(given: unknown): given is Readonly<Record<string, unknown>> {
-  return typeof given === 'object' && given !== null && !Array.isArray(given);
-}
-
-function hasOnly(record: object, fields: readonly string[]): boolean {
-  return Object.keys(record).every((field) => fields.includes(field));
-}
-
-function isOneOf(given: unknown, texts: readonly string[]): boolean {
-  return typeof given === 'string' && texts.includes(given);
-}
-
-function isText(given: unknown, most: number): boolean {
-  return typeof given === 'string' && given.length <= most;
-}
-
-/** A list of at least one item, none of them left out. */
-function isList(given: unknown, most: number, isItem: (item: unknown) => boolean): boolean {
-  return (
-    Array.isArray(given) &&
-    given.length >= 1 &&
-    given.length <= most &&
-    Array.from<unknown>(given).every(isItem)
-  );
-}
-
-function isAbove(given: unknown, least: number): boolean {
-  return Number.isFinite(given) && (given as number) > least;
-}
-
-function isWithin(given: unknown, most: number): boolean {
-  return Number.isFinite(given) && (given as number) >= 0 && (given as number) <= most;
-}
+/** The schema of an input: shapes and lengths; meanings are checked against the flow afterwards. */
+export const inputSchema: z.ZodMiniType<Input> = z.union([
+  z.strictObject({ type: z.literal('answers'), answers }),
+  z.strictObject({ type: z.literal('correction'), answers }),
+  z.strictObject({
+    type: z.literal('unanswered'),
+    check: z.string().check(z.maxLength(80)),
+    talk: z.enum(['dont-know', 'cannot']),
+  }),
+  z.strictObject({
+    type: z.literal('talk'),
+    talk: z.enum(['dont-know', 'cannot', 'why', 'numbers', 'back', 'repeat', 'person', 'stop']),
+  }),
+  z.strictObject({ type: z.literal('confirm') }),
+  z.strictObject({ type: z.literal('interrupt'), interrupt: z.string().check(z.maxLength(80)) }),
+  z.strictObject({ type: z.literal('resume') }),
+  z.strictObject({ type: z.literal('context'), set: z.record(z.string(), z.unknown()) }),
+  z.strictObject({ type: z.literal('tick') }),
+  z.strictObject({ type: z.literal('waited') }),
+]);

@@ -8,7 +8,7 @@ import { foldEvent, foldOpening, requireFit, type Case } from './case.ts';
 import { readContext } from './context.ts';
 import type { CaseEvent } from './event.ts';
 import { eventFormat } from './event.ts';
-import { isInput, type AnswerInput, type Input } from './input.ts';
+import { inputSchema, type AnswerInput, type Input } from './input.ts';
 import { interpret, refusal } from './interpret.ts';
 import type { Message } from './message.ts';
 import { limitFaults } from './part-limits.ts';
@@ -102,10 +102,11 @@ export function turn(
   given: { readonly at: string; readonly input: unknown },
 ): Step {
   requireFit(chart, kase);
-  const { input } = given;
-  if (!isInput(input) || !isInstant(given.at)) {
-    return refused(kase, refusal('not-an-input', input).refusal);
+  const parsed = inputSchema.safeParse(given.input);
+  if (!parsed.success || !isInstant(given.at)) {
+    return refused(kase, refusal('not-an-input', given.input).refusal);
   }
+  const input: Input = parsed.data;
   const meant = interpret(chart, kase, { at: given.at, input });
   if (meant.type === 'refused') return refused(kase, meant.refusal);
   const after = meant.events.reduce((before, event) => foldEvent(chart, before, event), kase);
