@@ -126,6 +126,70 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     expect(await printed(page)).toEqual(['Where the vehicle is: at home.']);
   });
 
+  /** A page of somebody else, where nothing keeps the element for a place without signal. */
+  async function elsewhere(prepared: (page: Page) => Promise<unknown>): Promise<Page> {
+    const context = await browser.newContext({ serviceWorkers: 'block' });
+    onTestFinished(() => context.close());
+    const page = await context.newPage();
+    await prepared(page);
+    await page.addInitScript(() => {
+      document.addEventListener('keyturn-loaded', () => (document.title = 'loaded'));
+    });
+    await page.goto(`${site.url}driver/?lang=en`);
+    await page.locator('keyturn-case #asked').waitFor();
+    return page;
+  }
+  const type = async (page: Page, line: string): Promise<void> => {
+    await page.locator('keyturn-case input[name=line]').fill(line);
+    await page.keyboard.press('Enter');
+  };
+
+  test('goes by its keys before it can read, and then reads what was typed meanwhile', async () => {
+    let letGo = (): void => undefined;
+    const held = new Promise<void>((resolve) => {
+      letGo = resolve;
+    });
+    const page = await elsewhere((to) =>
+      to.route('**/keyturn-understanding.js', async (route) => {
+        await held;
+        await route.continue();
+      }),
+    );
+    await page.locator('keyturn-case').getByText('at home').click();
+    await page.locator('keyturn-case .line').waitFor();
+    await type(page, 'yes, safe');
+    expect(await page.locator('keyturn-case .notes').innerText()).toBe('One moment …');
+    letGo();
+    await page.locator('keyturn-case .line').nth(1).waitFor();
+    expect(await printed(page)).toHaveLength(2);
+    await page.waitForFunction(() => document.title === 'loaded');
+  });
+
+  test('keeps what was typed where it cannot be read without signal, until there is some', async () => {
+    const page = await elsewhere((to) =>
+      to.route(/said\/en\.js/, (route) => route.abort('internetdisconnected')),
+    );
+    await type(page, 'at home');
+    await page.getByText('once there is signal again').waitFor();
+    expect(await printed(page)).toEqual([]);
+    await page.unroute(/said\/en\.js/);
+    await page.context().setOffline(true);
+    await page.context().setOffline(false);
+    await page.locator('keyturn-case .line').waitFor();
+    expect(await printed(page)).toEqual(['Where the vehicle is: at home.']);
+  });
+
+  test('has all it needs once it is loaded, also where the signal is lost then', async () => {
+    const page = await elsewhere(() => Promise.resolve());
+    await page.waitForFunction(() => document.title === 'loaded');
+    await page.context().setOffline(true);
+    for (const line of ['at home', 'yes, safe', 'it clicks once', 'battery at rest 12.45 V']) {
+      await type(page, line);
+    }
+    expect(await printed(page)).toHaveLength(4);
+    await page.locator('keyturn-case .picture svg').first().waitFor({ state: 'attached' });
+  });
+
   test('takes a reading from the pad and prints it as a ruler', async () => {
     const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
     const { page } = await driver({ kept });

@@ -1,18 +1,34 @@
 import { createHash } from 'node:crypto';
 import { cpSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { built, bundle, copyTypeface, parsed, readFlows, root, textsIn } from './page-parts.mjs';
+import {
+  built,
+  bundle,
+  copyTypeface,
+  parsed,
+  readFlows,
+  root,
+  textsIn,
+  tighten,
+} from './page-parts.mjs';
 
-// The element as a page loads it: a small script with the first question, the script that takes a
-// case further with every flow compiled ahead, a script for each language, the typeface; and from
-// these the pages, as a folder to be served.
+// The element as a page loads it: a small script with the first question; the script that takes a
+// case further by its keys, with every flow compiled ahead, and what is told in each language; then
+// what is typed and drawn; the typeface. From these the pages, as a folder to be served.
 const element = path.join(root, 'adapters/element');
 const dist = path.join(element, 'dist');
 const site = path.join(dist, 'site');
+const scripts = [
+  'keyturn.js',
+  'keyturn-further.js',
+  'keyturn-understanding.js',
+  'keyturn-pictures.js',
+];
 
 const { compileFlow, openCase } = await built('packages/core/dist/index.js');
 const { createSpeaker, localeTags } = await built('packages/language/dist/index.js');
 const { packFlow } = await built('adapters/element/dist/case/packed-flow.js');
+const { partTexts } = await built('adapters/element/dist/case/parted-texts.js');
 
 const pageWords = Object.fromEntries(
   await Promise.all(
@@ -26,10 +42,20 @@ const pageWords = Object.fromEntries(
 const carried = 'no-start';
 const flows = { [carried]: (await readFlows())[carried] };
 
-const pack = (tag) => `
-import { ${tag} as language } from '@keyturn/language/locales/${tag}';
+const language = (tag) => {
+  const { told, said } = partTexts(textsIn(tag)[carried]);
+  return {
+    told: `
+import { texts } from '@keyturn/language/locales/${tag}';
 import { ${tag} as page } from './adapters/element/dist/words/${tag}.js';
-export const pack = { tag: '${tag}', language, page, flows: ${parsed({ [carried]: textsIn(tag)[carried] })} };`;
+export const pack = {
+  tag: '${tag}', texts, page, flows: ${parsed({ [carried]: told })},
+};`,
+    said: `
+import { words } from '@keyturn/language/locales/${tag}';
+export const pack = { words, flows: ${parsed({ [carried]: said })} };`,
+  };
+};
 
 await bundle(
   path.join(dist, 'keyturn.js'),
@@ -57,17 +83,34 @@ await bundle(
 import { CasePage } from './adapters/element/dist/case-page.js';
 import { createLanguages } from './adapters/element/dist/language-pack.js';
 const flows = ${parsed(Object.fromEntries(Object.entries(flows).map(([id, flow]) => [id, packFlow(flow)])))};
-const languages = createLanguages(${JSON.stringify(localeTags)}, async (tag) =>
-  (await import(new URL(\`texts/\${tag}.js\`, import.meta.url).href)).pack);
-const loadPictures = () => import(new URL('keyturn-pictures.js', import.meta.url).href);
+// A browser remembers of an address that nothing could be loaded from it.
+const here = (file) => {
+  const { href } = new URL(file, import.meta.url);
+  return import(href).catch(() => import(href + '?' + Date.now()));
+};
+const languages = createLanguages(${JSON.stringify(localeTags)}, {
+  pack: async (tag) => (await here(\`texts/\${tag}.js\`)).pack,
+  said: async (tag) => (await here(\`said/\${tag}.js\`)).pack,
+  understanding: () => here('keyturn-understanding.js'),
+});
+const loadPictures = () => here('keyturn-pictures.js');
 export const createCasePage = (place) =>
   new CasePage({ ...place, flows, languages, loadPictures });`,
+);
+await bundle(
+  path.join(dist, 'keyturn-understanding.js'),
+  `export { understandingOf } from '@keyturn/language';`,
 );
 await bundle(
   path.join(dist, 'keyturn-pictures.js'),
   `export { drawCircuit, drawClamp, drawProbes } from '@keyturn/drawings';`,
 );
-for (const tag of localeTags) await bundle(path.join(dist, `texts/${tag}.js`), pack(tag));
+for (const script of scripts) await tighten(path.join(dist, script));
+for (const tag of localeTags) {
+  const { told, said } = language(tag);
+  await bundle(path.join(dist, `texts/${tag}.js`), told);
+  await bundle(path.join(dist, `said/${tag}.js`), said);
+}
 copyTypeface(path.join(dist, 'fonts'));
 buildSite();
 
@@ -101,13 +144,7 @@ function firstCards() {
 function buildSite() {
   rmSync(site, { recursive: true, force: true });
   cpSync(path.join(element, 'pages'), site, { recursive: true });
-  for (const part of [
-    'keyturn.js',
-    'keyturn-further.js',
-    'keyturn-pictures.js',
-    'texts',
-    'fonts',
-  ]) {
+  for (const part of [...scripts, 'texts', 'said', 'fonts']) {
     cpSync(path.join(dist, part), path.join(site, 'element', part), { recursive: true });
   }
   const kept = ['driver', 'element'].flatMap((folder) =>

@@ -5,7 +5,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { stdout } from 'node:process';
-import { gzipSync } from 'node:zlib';
+import { brotliCompressSync, gzipSync } from 'node:zlib';
 import type { Browser, Page } from 'playwright-core';
 import { servePages } from '../../tools/pages.mjs';
 import { root } from '../../tools/prepare.mjs';
@@ -16,48 +16,49 @@ const slow = { bytesPerSecond: 50_000, latencyMs: 400, cpu: 4 };
 
 const print = (line: string): void => void stdout.write(`${line}\n`);
 const gzip = (data: string | Buffer): number => gzipSync(data, { level: 9 }).length / 1000;
+const brotli = (data: string | Buffer): number => brotliCompressSync(data).length / 1000;
 const built = (file: string): Buffer =>
   readFileSync(path.join(root, 'adapters/element/dist', file));
 const median = (numbers: readonly number[]): number =>
   numbers.toSorted((one, other) => one - other)[Math.floor(numbers.length / 2)] ?? NaN;
 
+/** What a page loads in English, in the order in which it does. */
+const steps: readonly (readonly [string, readonly string[]])[] = [
+  ['until the first question', ['keyturn.js']],
+  ['then, to take a case further by its keys', ['keyturn-further.js', 'texts/en.js']],
+  ['then, to read what is typed', ['keyturn-understanding.js', 'said/en.js']],
+  ['then, to draw', ['keyturn-pictures.js']],
+];
+
 function printSizes(): void {
-  const texts = gzip(
+  const texts = Buffer.from(
     JSON.stringify(
       JSON.parse(readFileSync(path.join(root, 'flows/no-start/texts/en.json'), 'utf8')),
     ),
   );
-  const [first, further, english] = [
-    gzip(built('keyturn.js')),
-    gzip(built('keyturn-further.js')),
-    gzip(built('texts/en.js')),
-  ];
-  const whole = first + further + english;
-  print('size, kB gzip -9                              kB   x baseline');
-  print(`  the flow's English texts alone (baseline) ${texts.toFixed(1).padStart(6)}         1.0`);
-  print(
-    `  until the first question                  ${first.toFixed(1).padStart(6)}   ${(first / texts).toFixed(1).padStart(9)}`,
-  );
-  print(
-    `  to take a case further                    ${further.toFixed(1).padStart(6)}   ${(further / texts).toFixed(1).padStart(9)}`,
-  );
-  print(
-    `  all words in English                      ${english.toFixed(1).padStart(6)}   ${(english / texts).toFixed(1).padStart(9)}`,
-  );
-  print(
-    `  in all, one language                      ${whole.toFixed(1).padStart(6)}   ${(whole / texts).toFixed(1).padStart(9)}`,
+  const row = (name: string, parts: readonly Buffer[]): void => {
+    const [packed, smaller] = [gzip, brotli].map((pack) =>
+      parts.map(pack).reduce((sum, one) => sum + one, 0),
+    ) as [number, number];
+    const ratio = (packed / gzip(texts)).toFixed(1);
+    print(
+      `  ${name.padEnd(42)} ${packed.toFixed(1).padStart(7)} ${smaller.toFixed(1).padStart(7)} ${ratio.padStart(12)}`,
+    );
+  };
+  print('size, kB                                       gzip  brotli   x baseline');
+  row('the flow’s English texts alone (baseline)', [texts]);
+  for (const [name, files] of steps) row(name, files.map(built));
+  row(
+    'in all, one language',
+    steps.flatMap(([, files]) => files.map(built)),
   );
 }
 
 /** The runner names functions through a call that a page does not know. */
 const naming = { content: 'globalThis.__name = (named) => named;' };
 
-/** Milliseconds from the start of the visit until the first question, and until all is loaded. */
-async function visit(
-  browser: Browser,
-  url: string,
-  isSlow: boolean,
-): Promise<readonly [number, number]> {
+/** Milliseconds from the start of the visit until the first question, its keys, and all of it. */
+async function visit(browser: Browser, url: string, isSlow: boolean): Promise<readonly number[]> {
   const context = await browser.newContext({
     viewport: { width: 390, height: 844 },
     serviceWorkers: 'block',
@@ -76,39 +77,48 @@ async function visit(
   }
   await page.addInitScript(naming);
   await page.addInitScript(() => {
-    document.addEventListener('keyturn-ready', () => performance.mark('ready'));
+    document.addEventListener('keyturn-loaded', () => performance.mark('loaded'));
     const look = (): void => {
-      if (document.querySelector('keyturn-case')?.shadowRoot?.querySelector('.card h2'))
+      const inside = document.querySelector('keyturn-case')?.shadowRoot;
+      const has = (selector: string): boolean => Boolean(inside?.querySelector(selector));
+      if (has('.card h2') && performance.getEntriesByName('first').length === 0)
         performance.mark('first');
+      // The first question alone has no place to type in.
+      if (has('input[name=line]')) performance.mark('keys');
       else requestAnimationFrame(look);
     };
     requestAnimationFrame(look);
   });
   await page.goto(url);
-  await page.waitForFunction(() => performance.getEntriesByName('ready').length > 0, undefined, {
+  await page.waitForFunction(() => performance.getEntriesByName('loaded').length > 0, undefined, {
     timeout: 60_000,
   });
   const times = await page.evaluate(() =>
-    ['first', 'ready'].map((name) => performance.getEntriesByName(name)[0]?.startTime ?? NaN),
+    ['first', 'keys', 'loaded'].map(
+      (name) => performance.getEntriesByName(name)[0]?.startTime ?? NaN,
+    ),
   );
   await context.close();
-  return [times[0] ?? NaN, times[1] ?? NaN];
+  return times;
 }
 
 async function printLoading(browser: Browser, url: string): Promise<void> {
-  const rows: (readonly [string, readonly (readonly [number, number])[]])[] = [];
+  const rows: (readonly [string, readonly (readonly number[])[]])[] = [];
   for (const isSlow of [false, true]) {
     const runs = [];
     for (let count = 0; count < 3; count += 1) runs.push(await visit(browser, url, isSlow));
     rows.push([isSlow ? 'slow phone (400 kbit/s, 400 ms, 4x CPU)' : 'not slowed (baseline)', runs]);
   }
-  const base = median((rows[0]?.[1] ?? []).map(([first]) => first));
-  print('\nloading, ms (median of 3)                 first question   all   x baseline');
+  const at = (runs: readonly (readonly number[])[], mark: number): number =>
+    median(runs.map((times) => times[mark] ?? NaN));
+  const base = at(rows[0]?.[1] ?? [], 0);
+  print(
+    '\nloading, ms (median of 3)                 first question   by keys     all   x baseline',
+  );
   for (const [name, runs] of rows) {
-    const first = median(runs.map(([one]) => one));
-    const ready = median(runs.map(([, all]) => all));
+    const [first, keys, all] = [0, 1, 2].map((mark) => at(runs, mark)) as [number, number, number];
     print(
-      `  ${name.padEnd(40)} ${first.toFixed(0).padStart(13)} ${ready.toFixed(0).padStart(5)}   ${(first / base).toFixed(1).padStart(9)}`,
+      `  ${name.padEnd(40)} ${first.toFixed(0).padStart(13)} ${keys.toFixed(0).padStart(9)} ${all.toFixed(0).padStart(7)}   ${(first / base).toFixed(1).padStart(10)}`,
     );
   }
 }
@@ -177,10 +187,10 @@ async function printTurns(browser: Browser, url: string): Promise<void> {
   const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
   await page.addInitScript(naming);
   await page.addInitScript(() => {
-    document.addEventListener('keyturn-ready', () => performance.mark('ready'));
+    document.addEventListener('keyturn-loaded', () => performance.mark('loaded'));
   });
   await page.goto(url);
-  await page.waitForFunction(() => performance.getEntriesByName('ready').length > 0);
+  await page.waitForFunction(() => performance.getEntriesByName('loaded').length > 0);
   const costs = await turns(page);
   const base = median(costs['redraw'] ?? []);
   print('\na turn in the page, understood, taken and drawn, ms   median   worst   x baseline');

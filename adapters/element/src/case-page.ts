@@ -14,10 +14,11 @@ import {
 import { circuitOf, isClampInHand, probesInHand } from '@keyturn/drawings';
 import {
   localeNames,
-  speakerOf,
-  type FlowTexts,
+  tellerOf,
   type Rendered,
-  type Speaker,
+  type Teller,
+  type ToldTexts,
+  type Understanding,
 } from '@keyturn/language';
 import { dueOf } from '@keyturn/conversation';
 import { render } from 'lit-html';
@@ -56,21 +57,26 @@ export class CasePage {
   readonly #languages: Languages;
   readonly #loadPictures: CasePageSetup['loadPictures'];
   #pictures: Pictures | undefined;
+  #picturing: Promise<void> = Promise.resolve();
   #chart: Chart | undefined;
   #sitting: Sitting | undefined;
   #strip: { readonly of: Case; readonly strip: Strip } | undefined;
   #drawn:
     | {
         readonly of: Case;
-        readonly by: Speaker;
+        readonly by: Teller;
         readonly theme: 'light' | 'dark';
         readonly pictures: Shown['pictures'];
       }
     | undefined;
   #pack: LanguagePack | undefined;
-  #flowTexts: FlowTexts | undefined;
+  #flowTexts: ToldTexts | undefined;
   #locale = 'en';
-  #speaker: Speaker | undefined;
+  #speaker: Teller | undefined;
+  #understand: Understanding | undefined;
+  /** A line that was typed before it could be understood. */
+  #waiting: string | undefined;
+  #isLoaded = false;
   #unclear: Taken['unclear'];
   #notices: readonly string[] = [];
   #hand: Hand = emptyHand;
@@ -83,6 +89,7 @@ export class CasePage {
     this.#languages = languages;
     this.#loadPictures = loadPictures;
     root.addEventListener('keydown', this.#press);
+    addEventListener('online', this.#learnWords);
   }
 
   /** Every event of the case in hand: with them it can be gone on with elsewhere. */
@@ -90,10 +97,19 @@ export class CasePage {
     return this.#sitting?.events ?? [];
   }
 
-  /** Takes a line as if it had been typed. */
+  /** Takes a line as if it had been typed, once it can be understood. */
   say(line: string): void {
-    const { chart, speaker, sitting } = this.#inHand();
-    this.#apply(takeLine({ chart, speaker }, sitting, { at: now(), line }));
+    const { chart, sitting } = this.#inHand();
+    const understand = this.#understand;
+    if (understand === undefined) {
+      this.#waiting = line;
+      this.#hand = emptyHand;
+      this.#notices = [this.#texts.loading];
+      this.#show(true);
+      this.#learnWords();
+      return;
+    }
+    this.#apply(takeLine({ chart, speaker: { understand } }, sitting, { at: now(), line }));
   }
 
   /** Forgets the case in hand, on this device too, and begins a new one. */
@@ -122,6 +138,7 @@ export class CasePage {
     clearInterval(this.#clock);
     this.#clock = undefined;
     this.#root.removeEventListener('keydown', this.#press);
+    removeEventListener('online', this.#learnWords);
   }
 
   /** Shows the case that was kept, or a new one. Rejects where the attributes make no sense. */
@@ -138,7 +155,7 @@ export class CasePage {
     this.#root.replaceChildren(this.#box);
     this.#show(false);
     this.#learnWords();
-    this.#loadPictures().then(
+    this.#picturing = this.#loadPictures().then(
       (pictures) => {
         this.#pictures = pictures;
         this.#drawn = undefined;
@@ -156,11 +173,37 @@ export class CasePage {
     this.#learnWords();
   }
 
-  /** What words mean is worked out at the first line, which takes long: better before it comes. */
-  #learnWords(): void {
-    setTimeout(() => {
-      const { chart, speaker, sitting } = this.#inHand();
-      takeLine({ chart, speaker }, sitting, { at: now(), line: '' });
+  /** Loads what people say, the last of all: until then the keys take the case further. */
+  readonly #learnWords = (): void => {
+    const [chart, teller, pack] = [this.#chart, this.#speaker, this.#pack];
+    if (this.#understand !== undefined) return;
+    if (chart === undefined || teller === undefined || pack === undefined) return;
+    this.#languages.loadUnderstanding(pack, { flow: chart.flow.id, teller }).then(
+      (understand) => {
+        setTimeout(() => {
+          const isWanted = this.#speaker === teller && this.#understand === undefined;
+          if (isWanted && this.#sitting !== undefined) this.#canUnderstand(understand);
+        });
+      },
+      () => {
+        if (this.#waiting === undefined) return;
+        this.#notices = [this.#texts.noWords];
+        this.#show(false);
+      },
+    );
+  };
+
+  #canUnderstand(understand: Understanding): void {
+    const { chart, sitting } = this.#inHand();
+    this.#understand = understand;
+    const line = this.#waiting;
+    if (line !== undefined) this.say(line);
+    // What words mean is worked out at the first line, which takes long: better before it comes.
+    else takeLine({ chart, speaker: { understand } }, sitting, { at: now(), line: '' });
+    if (this.#isLoaded) return;
+    this.#isLoaded = true;
+    void this.#picturing.then(() => {
+      this.#dispatch('keyturn-loaded', undefined);
     });
   }
 
@@ -199,7 +242,8 @@ export class CasePage {
     if (flowTexts === undefined) throw new Error(`“${id}” has no texts in ${this.#pack.tag}`);
     this.#flowTexts = flowTexts;
     this.#locale = pack === undefined ? this.#pack.tag : wanted;
-    this.#speaker = speakerOf(this.#pack.language, {
+    this.#understand = undefined;
+    this.#speaker = tellerOf(this.#pack.texts, {
       locale: this.#locale,
       flowTexts,
       checks,
@@ -211,6 +255,7 @@ export class CasePage {
   #apply(taken: Taken): void {
     const before = this.#sitting;
     this.#sitting = taken.sitting;
+    this.#waiting = undefined;
     this.#unclear = taken.unclear;
     this.#hand = emptyHand;
     if (taken.language !== undefined) {
@@ -309,7 +354,7 @@ export class CasePage {
     return drawn;
   }
 
-  #askedBack(speaker: Speaker): readonly Rendered[] {
+  #askedBack(speaker: Teller): readonly Rendered[] {
     return this.#unclear === undefined ? [] : speaker.askBack(this.#unclear);
   }
 
@@ -402,7 +447,7 @@ export class CasePage {
     this.#root.querySelector<HTMLButtonElement>(`.card [data-key="${event.key}"]`)?.click();
   };
 
-  #inHand(isWhole = true): { chart: Chart; speaker: Speaker; sitting: Sitting } {
+  #inHand(isWhole = true): { chart: Chart; speaker: Teller; sitting: Sitting } {
     const [chart, speaker, sitting] = [this.#chart, this.#speaker, this.#sitting];
     if (chart === undefined || speaker === undefined || (isWhole && sitting === undefined)) {
       throw new Error('the element has not begun yet; wait for it to be in the page');

@@ -21,8 +21,8 @@ export interface ElementSetup {
 
 /**
  * A no-start case in a page. Attributes: `lang`, `flow`, `person`, `keep`, `theme`, `context`;
- * events: `keyturn-turn`, `keyturn-verdict`, `keyturn-done`, `keyturn-aside`, `keyturn-clear`,
- * `keyturn-error`.
+ * events: `keyturn-ready`, `keyturn-loaded`, `keyturn-turn`, `keyturn-verdict`, `keyturn-done`,
+ * `keyturn-aside`, `keyturn-clear`, `keyturn-error`.
  */
 export abstract class KeyturnCase extends HTMLElement {
   /** The attributes that are heeded when they change. */

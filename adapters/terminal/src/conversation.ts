@@ -7,7 +7,6 @@ import {
   hearLine,
   offerLetter,
   type Heard,
-  type Listener,
   type LineStanding,
 } from '@keyturn/conversation';
 import {
@@ -18,6 +17,7 @@ import {
   repeat,
   type Case,
   type CaseEvent,
+  type Chart,
   type Message,
   type Opening,
 } from '@keyturn/core';
@@ -39,7 +39,8 @@ export interface Spoken {
 }
 
 /** What a conversation is held with. */
-export interface Conversation extends Listener, Spoken {
+export interface Conversation extends Spoken {
+  readonly chart: Chart;
   readonly spokenIn: (locale: string) => Spoken;
   readonly lines: Lines;
   /** True where the lines are not seen as they are typed, so that they are written out. */

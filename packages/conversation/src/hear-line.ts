@@ -41,7 +41,7 @@ export type Unclear = Extract<Understood, { type: 'offers' | 'unclear' }>;
 /** What a line is heard with. */
 export interface Listener {
   readonly chart: Chart;
-  readonly speaker: Speaker;
+  readonly speaker: Pick<Speaker, 'understand'>;
 }
 
 /** The letter by which an offer is picked: a, b, c. */

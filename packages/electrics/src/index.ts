@@ -45,7 +45,8 @@ export { bandWeights } from './conformance/band-weights.ts';
 export { normalProbability } from './conformance/normal-probability.ts';
 
 // Limits: the named bounds between the bands of a reading, computed for a vehicle.
-export { isLimitName, limit, limitNames, limitParts, type LimitName } from './limits/limit.ts';
+export { isLimitName, limit, limitNames, type LimitName } from './limits/limit.ts';
+export { limitParts } from './limits/limit-parts.ts';
 export {
   limitsReport,
   referenceVehicle,

@@ -120,3 +120,8 @@ export interface FlowTexts {
   /** Where there is any. */
   readonly heard?: HeardTexts;
 }
+
+/** The texts of a flow so far as they are told: how people say things may be missing. */
+export type ToldTexts = Omit<FlowTexts, 'interrupts'> & {
+  readonly interrupts: Readonly<Record<string, Omit<InterruptTexts, 'said'>>>;
+};

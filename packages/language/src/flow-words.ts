@@ -2,10 +2,9 @@ import type {
   AnswerTexts,
   CheckTexts,
   DecisionTexts,
-  FlowTexts,
-  InterruptTexts,
   ReasonTexts,
   RemedyTexts,
+  ToldTexts,
 } from './flow-texts.ts';
 import { LanguageError } from './language-error.ts';
 import type { Say } from './texts/text-key.ts';
@@ -18,7 +17,7 @@ export type CheckLikes = Readonly<Record<string, { readonly like?: string }>>;
  * as `checks.dash.answers.dim.label`; nothing is ever put in its place.
  */
 export interface FlowWords {
-  readonly texts: FlowTexts;
+  readonly texts: ToldTexts;
   /** A check's words, its own before those of the check that it is like. */
   readonly check: (id: string) => CheckTexts;
   /** The name of a check or of a computed reading. */
@@ -36,7 +35,7 @@ export interface FlowWords {
   readonly fault: (id: string) => string;
   readonly caution: (id: string) => string;
   readonly stop: (id: string) => string;
-  readonly interrupt: (id: string) => InterruptTexts;
+  readonly interrupt: (id: string) => ToldTexts['interrupts'][string];
   readonly root: (id: string) => string;
   readonly remedy: (id: string) => RemedyTexts;
   readonly send: (id: string) => string;
@@ -52,7 +51,7 @@ function pick<Item>(items: Readonly<Record<string, Item>> | undefined, key: stri
 }
 
 /** The words of one flow; `likes` says whose words a check shares. */
-export function createFlowWords(texts: FlowTexts, likes: CheckLikes, say: Say): FlowWords {
+export function createFlowWords(texts: ToldTexts, likes: CheckLikes, say: Say): FlowWords {
   const check = (id: string): CheckTexts => {
     const like = Object.hasOwn(likes, id) ? likes[id]?.like : undefined;
     if (like === undefined) return pick(texts.checks, `checks.${id}`);

@@ -1,6 +1,8 @@
 /** Speaking and understanding. */
 export { createSpeaker } from './create-speaker.ts';
-export { speakerOf, type KeyName, type Speaker, type SpeakerOptions } from './speaker.ts';
+export { speakerOf, type Speaker, type SpeakerOptions } from './speaker.ts';
+export { tellerOf, type KeyName, type Teller, type TellerOptions } from './teller.ts';
+export { understandingOf, type Understanding } from './understand/understanding.ts';
 export { generalTexts, localeTags } from './locale.ts';
 export { localeNames, type Locale } from './locale-names.ts';
 export type { Spelling, Words } from './words/words.ts';
@@ -30,6 +32,7 @@ export type {
   InterruptTexts,
   ReasonTexts,
   RemedyTexts,
+  ToldTexts,
 } from './flow-texts.ts';
 
 /** Figures, and the one error. */

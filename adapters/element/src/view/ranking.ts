@@ -1,11 +1,11 @@
 /**
  * The faults as bars, each with where it stood a turn before.
  */
-import type { RenderedFault, Speaker } from '@keyturn/language';
+import type { RenderedFault, Teller } from '@keyturn/language';
 import { html, type TemplateResult } from 'lit-html';
 
 /** Draws the ranking; the share is said in words beside each bar. */
-export function ranking(faults: readonly RenderedFault[], speaker: Speaker): TemplateResult {
+export function ranking(faults: readonly RenderedFault[], speaker: Teller): TemplateResult {
   return html`<ul class="ranking">
     ${faults.map(
       ({ name, share, before }) =>

@@ -3,7 +3,7 @@
  */
 import type { ReadingMessage } from '@keyturn/core';
 import { convert } from '@keyturn/electrics';
-import type { Speaker } from '@keyturn/language';
+import type { Teller } from '@keyturn/language';
 import { html, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit-html';
 
 /** Units of the drawing; the page scales it. */
@@ -24,7 +24,7 @@ export function ruler(
     text,
     bandLabels,
   }: {
-    readonly speaker: Speaker;
+    readonly speaker: Teller;
     readonly text: string;
     readonly bandLabels: readonly string[];
   },
@@ -67,7 +67,7 @@ function bands({ bounds, band, bands: ids }: ReadingMessage, labels: readonly st
 /** Each bound with its figure; one that would stand in another's is left out. */
 function boundMarks(
   { bounds, unit }: ReadingMessage,
-  { at, speaker }: { readonly at: At; readonly speaker: Speaker },
+  { at, speaker }: { readonly at: At; readonly speaker: Teller },
 ): readonly SVGTemplateResult[] {
   let taken = -Infinity;
   return bounds.map(({ low, high }) => {

@@ -2,7 +2,7 @@
  * All that a view is made from, and all that it can do.
  */
 import type { CasePosition, Chart, Input, Strip } from '@keyturn/core';
-import type { FlowTexts, Rendered, Speaker } from '@keyturn/language';
+import type { Rendered, Teller, ToldTexts } from '@keyturn/language';
 import type { Sitting } from '../case/sitting.ts';
 import type { PageWords } from '../words/page-words.ts';
 
@@ -45,8 +45,8 @@ export interface Actions {
 export interface Shown {
   readonly chart: Chart;
   readonly texts: PageWords;
-  readonly flowTexts: FlowTexts;
-  readonly speaker: Speaker;
+  readonly flowTexts: ToldTexts;
+  readonly speaker: Teller;
   /** BCP 47 tag. */
   readonly locale: string;
   readonly locales: Readonly<Record<string, string>>;

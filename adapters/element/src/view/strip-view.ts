@@ -2,7 +2,7 @@
  * The strip: a printed line for every finding, the oldest first, as a chart recorder prints.
  */
 import type { StripLine } from '@keyturn/core';
-import type { Rendered, Speaker } from '@keyturn/language';
+import type { Rendered, Teller } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { pickedBefore } from '../case/picked-before.ts';
 import { picture } from './pictures.ts';
@@ -65,7 +65,7 @@ function printed(line: StripLine, number: number, shown: Shown): TemplateResult 
 }
 
 /** What a line of the strip says: a reading on its ruler, an observation in its words. */
-export function finding({ check, message }: StripLine, speaker: Speaker): TemplateResult {
+export function finding({ check, message }: StripLine, speaker: Teller): TemplateResult {
   const [rendered] = speaker.render([message]);
   if (message.kind === 'reading' && rendered?.kind === 'scale') {
     const { bandLabels, text } = rendered;

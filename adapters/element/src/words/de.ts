@@ -37,6 +37,7 @@ export const de: PageWords = {
   unfit:
     'Ein früher gespeicherter Fall lässt sich mit dieser Version nicht fortsetzen. Eine Kopie bleibt auf diesem Gerät.',
   noLanguage: 'Diese Sprache lässt sich ohne Empfang nicht laden. Wir machen in dieser weiter.',
+  noWords: 'Das Getippte wird gelesen, sobald wieder Empfang da ist. Die Tasten gehen auch ohne.',
   loading: 'Einen Moment …',
   howTo: 'So geht es',
 };

@@ -34,6 +34,7 @@ export const en = {
   unfit:
     'A case kept earlier cannot be gone on with in this version. A copy of it stays on this device.',
   noLanguage: 'That language cannot be loaded without signal. We go on in this one.',
+  noWords: 'What you typed will be read once there is signal again. The keys work without it.',
   loading: 'One moment …',
   howTo: 'How to do it',
 } as const;

@@ -36,6 +36,7 @@ export const es: PageWords = {
   unfit:
     'Un caso guardado antes no puede seguir en esta versión. Queda una copia en este dispositivo.',
   noLanguage: 'Ese idioma no se puede cargar sin señal. Seguimos en este.',
+  noWords: 'Lo escrito se leerá cuando vuelva a haber señal. Las teclas funcionan sin ella.',
   loading: 'Un momento …',
   howTo: 'Cómo se hace',
 };

@@ -36,6 +36,7 @@ export const fr: PageWords = {
   unfit:
     'Un dossier gardé plus tôt ne peut pas continuer dans cette version. Une copie reste sur cet appareil.',
   noLanguage: 'Cette langue ne peut pas être chargée sans réseau. Nous continuons dans celle-ci.',
+  noWords: 'Ce texte sera lu dès que le réseau reviendra. Les touches marchent sans lui.',
   loading: 'Un instant …',
   howTo: 'Comment faire',
 };

@@ -36,6 +36,7 @@ export const pl: PageWords = {
   unfit:
     'Zapisanej wcześniej sprawy nie można kontynuować w tej wersji. Kopia zostaje na tym urządzeniu.',
   noLanguage: 'Tego języka nie można wczytać bez zasięgu. Kontynuujemy w tym.',
+  noWords: 'To, co napisano, zostanie odczytane, gdy wróci zasięg. Przyciski działają bez niego.',
   loading: 'Chwileczkę …',
   howTo: 'Jak to zrobić',
 };

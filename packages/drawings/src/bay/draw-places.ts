@@ -1,4 +1,4 @@
-import type { Speaker } from '@keyturn/language';
+import type { Teller } from '@keyturn/language';
 import { drawLegend } from '../svg/legend.ts';
 import type { Box } from '../svg/hatch.ts';
 import { lineHeight, type Pen, type Point } from '../svg/pen.ts';
@@ -41,7 +41,7 @@ export function drawPlaces(options: DrawingOptions): string {
   );
 }
 
-function bay(pen: Pen, speaker: Speaker): string[] {
+function bay(pen: Pen, speaker: Teller): string[] {
   const { palette } = pen;
   const rim = { stroke: palette.line, 'stroke-width': 1.5 };
   const box = (outline: Box, fill: string): string =>

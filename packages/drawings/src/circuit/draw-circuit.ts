@@ -1,5 +1,5 @@
 import type { Quantity } from '@keyturn/electrics';
-import type { Speaker } from '@keyturn/language';
+import type { Teller } from '@keyturn/language';
 import { drawLegend, type LegendRow } from '../svg/legend.ts';
 import { lineHeight, type Pen, type Point } from '../svg/pen.ts';
 import { frame, penFor, type DrawingOptions } from '../svg/picture.ts';
@@ -56,7 +56,7 @@ export interface CircuitView {
 /** All that the parts of the picture go by. */
 interface Drawing extends CircuitView {
   readonly pen: Pen;
-  readonly speaker: Speaker;
+  readonly speaker: Teller;
 }
 
 /**

@@ -1,7 +1,7 @@
 import type { Probes } from '../circuit/draw-circuit.ts';
 import { drawLegend, type LegendRow } from '../svg/legend.ts';
 import { element } from '../svg/element.ts';
-import type { Speaker } from '@keyturn/language';
+import type { Teller } from '@keyturn/language';
 import { frame, margin, penFor, pictureWidth, type DrawingOptions } from '../svg/picture.ts';
 import {
   heldLead,
@@ -96,7 +96,7 @@ function drawHold(lead: Lead, hold: Hold | HoldBoth | undefined, drawn: Drawn): 
 }
 
 /** What the sign of a place says: the colour of its lead, or which of two batteries it is. */
-function signText(lead: Lead, place: string, speaker: Speaker): string {
+function signText(lead: Lead, place: string, speaker: Teller): string {
   const hold = sceneOf(place).places[place];
   return speaker.drawing(hold !== undefined && isBoth(hold) ? hold.says : lead);
 }

@@ -1,5 +1,5 @@
 import type { Pen, Point } from '../svg/pen.ts';
-import type { Speaker } from '@keyturn/language';
+import type { Teller } from '@keyturn/language';
 import type { Lead } from '../svg/tags.ts';
 
 /** A lead held to a place of a scene: its tip, and where its tag has room. */
@@ -18,6 +18,6 @@ export interface HoldBoth extends Readonly<Record<Lead, Hold>> {
 /** Part of the vehicle seen close to, so large that a place on it cannot be mistaken. */
 export interface Scene {
   readonly height: number;
-  readonly draw: (pen: Pen, speaker: Speaker) => string[];
+  readonly draw: (pen: Pen, speaker: Teller) => string[];
   readonly places: Readonly<Record<string, Hold | HoldBoth>>;
 }

@@ -1,4 +1,4 @@
-import type { Rendered, RenderedFault, Speaker } from '@keyturn/language';
+import type { Rendered, RenderedFault, Teller } from '@keyturn/language';
 import { lineHeight, textSize, textWidth, type Pen } from '../svg/pen.ts';
 import { frame, margin, penFor, pictureWidth, type DrawingOptions } from '../svg/picture.ts';
 import { wrap } from '../text/wrap.ts';
@@ -14,7 +14,7 @@ const figure = { size: textSize, weight: 'bold' } as const;
 /** All that the rows go by. */
 interface Drawing {
   readonly pen: Pen;
-  readonly speaker: Speaker;
+  readonly speaker: Teller;
   /** The longest a bar can be. */
   readonly track: number;
   /** The x of a distance from the side where the language begins. */

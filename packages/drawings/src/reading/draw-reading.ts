@@ -1,6 +1,6 @@
 import { convert } from '@keyturn/electrics';
 import type { ReadingMessage } from '@keyturn/core';
-import type { Rendered, Speaker } from '@keyturn/language';
+import type { Rendered, Teller } from '@keyturn/language';
 import { hatch } from '../svg/hatch.ts';
 import { round } from '../svg/element.ts';
 import { lineHeight, pathThrough, textSize, textWidth, type Pen, type Point } from '../svg/pen.ts';
@@ -29,7 +29,7 @@ interface Laid {
   readonly value: number;
   readonly halfWidth: number;
   readonly markX: number;
-  readonly speaker: Speaker;
+  readonly speaker: Teller;
   readonly pen: Pen;
 }
 

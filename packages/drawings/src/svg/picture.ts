@@ -1,4 +1,4 @@
-import type { Speaker } from '@keyturn/language';
+import type { Teller } from '@keyturn/language';
 import type { Theme } from '../theme.ts';
 import { element, escapeText } from './element.ts';
 import { createPen, type Pen } from './pen.ts';
@@ -6,7 +6,7 @@ import { createPen, type Pen } from './pen.ts';
 /** How a picture is drawn. */
 export interface DrawingOptions {
   /** Whose language and words it is in. */
-  readonly speaker: Speaker;
+  readonly speaker: Teller;
   /** @defaultValue light */
   readonly theme?: Theme;
 }

@@ -2,7 +2,7 @@
  * The small signs that stand in several pictures: tags of the two leads, figures, and the sign of
  * what is under suspicion. None of them says by colour alone what it is.
  */
-import type { Speaker } from '@keyturn/language';
+import type { Teller } from '@keyturn/language';
 import { textWidth, type Pen, type Point } from './pen.ts';
 
 /** One of a meter's two leads. */
@@ -12,7 +12,7 @@ const tagText = { size: 12, weight: 'bold' } as const;
 const tagHeight = 18;
 
 /** How wide the tag of a lead is. */
-export function leadTagWidth(lead: Lead, speaker: Speaker): number {
+export function leadTagWidth(lead: Lead, speaker: Teller): number {
   return textWidth(speaker.drawing(lead), tagText) + 14;
 }
 
@@ -43,7 +43,7 @@ export function leadTag(lead: Lead, [x, y]: Point, { pen, speaker }: Drawn): str
 }
 
 /** How wide the tag of the first or second of two places is. */
-export function ordinalTagWidth(which: 'first' | 'second', speaker: Speaker): number {
+export function ordinalTagWidth(which: 'first' | 'second', speaker: Teller): number {
   return textWidth(speaker.drawing(which), tagText) + 12;
 }
 
@@ -72,7 +72,7 @@ export function ordinalTag(
 /** What a sign is drawn with. */
 export interface Drawn {
   readonly pen: Pen;
-  readonly speaker: Speaker;
+  readonly speaker: Teller;
 }
 
 /** A lead held to a place: its tip there, its tag where there is room. */

@@ -4,7 +4,8 @@ import { bandWeights } from '../conformance/band-weights.ts';
 import type { Bound } from '../conformance/bound.ts';
 import { freezingPoint } from '../battery/electrolyte.ts';
 import type { LimitContext } from './limit-context.ts';
-import { isLimitName, limit, limitNames, limitParts, type LimitName } from './limit.ts';
+import { limitParts } from './limit-parts.ts';
+import { isLimitName, limit, limitNames, type LimitName } from './limit.ts';
 import type { Meter } from '../quantity/meter.ts';
 import type { UnitCode } from '../quantity/unit.ts';
 

@@ -1,5 +1,6 @@
 import type { LimitContext } from './limit-context.ts';
-import { limit, limitNames, limitParts, type LimitName } from './limit.ts';
+import { limitParts } from './limit-parts.ts';
+import { limit, limitNames, type LimitName } from './limit.ts';
 import type { LimitResult } from './limit-result.ts';
 
 /** A field of what limits may depend on. */

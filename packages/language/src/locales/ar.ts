@@ -4,3 +4,6 @@ import { arWords as words } from '../words/ar.ts';
 
 /** Arabic. */
 export const ar: Locale = { texts, words };
+
+/** Its two parts, for a page that loads one after the other. */
+export { texts, words };

@@ -4,3 +4,6 @@ import { deWords as words } from '../words/de.ts';
 
 /** German. */
 export const de: Locale = { texts, words };
+
+/** Its two parts, for a page that loads one after the other. */
+export { texts, words };

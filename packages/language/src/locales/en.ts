@@ -4,3 +4,6 @@ import { enWords as words } from '../words/en.ts';
 
 /** English. */
 export const en: Locale = { texts, words };
+
+/** Its two parts, for a page that loads one after the other. */
+export { texts, words };

@@ -4,3 +4,6 @@ import { esWords as words } from '../words/es.ts';
 
 /** Spanish. */
 export const es: Locale = { texts, words };
+
+/** Its two parts, for a page that loads one after the other. */
+export { texts, words };

@@ -4,3 +4,6 @@ import { frWords as words } from '../words/fr.ts';
 
 /** French. */
 export const fr: Locale = { texts, words };
+
+/** Its two parts, for a page that loads one after the other. */
+export { texts, words };

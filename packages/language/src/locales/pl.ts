@@ -4,3 +4,6 @@ import { plWords as words } from '../words/pl.ts';
 
 /** Polish. */
 export const pl: Locale = { texts, words };
+
+/** Its two parts, for a page that loads one after the other. */
+export { texts, words };
