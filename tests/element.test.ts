@@ -224,6 +224,76 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     expect(await seen(page, '.drawer .key >> nth=0')).toBe(true);
   });
 
+  /** How far the first thing that fits a selector lies below the head, in pixels. */
+  const belowHead = (page: Page, selector: string) =>
+    page.locator('keyturn-case .page').evaluate((all, wanted) => {
+      const bottom = (all.querySelector('.top') as Element).getBoundingClientRect().bottom;
+      const top = (all.querySelector(wanted) as Element).getBoundingClientRect().top;
+      return top < innerHeight ? Math.round(top - bottom) : -Infinity;
+    }, selector);
+  const say = async (page: Page, line: string): Promise<void> => {
+    await page.locator('keyturn-case input[name=line]').fill(line);
+    await page.keyboard.press('Enter');
+  };
+  /** A driver at the hard shoulder with one question left, from memory, before help is named. */
+  const shoulder = {
+    context: { place: 'shoulder', kit: ['helper'] },
+    choices: {
+      scene: ['safe'],
+      drive: ['petrol'],
+      complaint: ['rapid-clicking'],
+      when: ['soon-after-stopping'],
+      history: ['none'],
+      headlamps: ['dim'],
+    },
+  };
+
+  test.each([
+    [320, 'de', ['auf dem Parkplatz', 'ja', 'Diesel', '7']],
+    [320, 'ar', ['في موقف سيارات', '1', 'ديزل', '7']],
+    [390, 'fr', ['sur un parking', 'oui', 'diesel', '7']],
+    [360, 'pl', ['na parkingu', 'tak', 'diesel', '7']],
+  ] as const)(
+    'shows each question whole below the head, %i pixels wide in “%s”',
+    async (width, lang, lines) => {
+      const viewport = { width, height: 844 };
+      const { page } = await driver({ viewport, reducedMotion: 'reduce' }, lang);
+      for (const line of lines) {
+        await say(page, line);
+        expect(await belowHead(page, '#asked')).toBeGreaterThanOrEqual(0);
+      }
+      expect(await page.locator('keyturn-case .line').count()).toBe(lines.length);
+    },
+  );
+
+  test('shows what was wrong with an answer below the head, and not under it', async () => {
+    const kept = playUntil(chart, asks('scene'), flat);
+    const { page } = await driver({ kept, reducedMotion: 'reduce' });
+    await say(page, '12.4');
+    expect(await belowHead(page, '.refused')).toBeGreaterThanOrEqual(0);
+  });
+
+  test('shows a new verdict from its first line, and again after a reload', async () => {
+    const kept = playUntil(chart, asks('charge-lamp'), shoulder);
+    const { page } = await driver({ kept, reducedMotion: 'reduce' });
+    await say(page, 'yes');
+    expect(await belowHead(page, '.verdict h2')).toBeGreaterThanOrEqual(0);
+    await page.reload();
+    await page.locator('keyturn-case .verdict').waitFor();
+    expect(await belowHead(page, '.verdict h2')).toBeGreaterThanOrEqual(0);
+  });
+
+  test('shows the caution that is to be confirmed, and not the verdict that stands already', async () => {
+    const isThere = (kase: Case) => awaits('confirm')(kase) && kase.state.verdict !== null;
+    const kept = playUntil(chart, isThere, flat);
+    const { page } = await driver({ kept, reducedMotion: 'reduce' });
+    await say(page, 'it has started');
+    expect(await page.locator('keyturn-case .card .sign .word').innerText()).toBe('NOTICE');
+    await page.locator('keyturn-case .card .keys .key').first().click();
+    expect(await page.locator('keyturn-case .card .hold').count()).toBe(1);
+    expect(await belowHead(page, '.card')).toBeGreaterThanOrEqual(0);
+  });
+
   test('covers nothing that has the focus, as WCAG 2.4.11 asks', async () => {
     const kept = playUntil(chart, ({ state }) => state.verdict !== null, flat);
     const { page } = await driver({ kept });

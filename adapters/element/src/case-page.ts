@@ -75,6 +75,9 @@ export class CasePage {
   #notices: readonly string[] = [];
   #hand: Hand = emptyHand;
   #clock: ReturnType<typeof setInterval> | undefined;
+  readonly #edges = new ResizeObserver(() => {
+    this.#measureEdges();
+  });
 
   constructor({ host, root, flows, languages, loadPictures }: CasePageSetup) {
     this.#host = host;
@@ -105,9 +108,10 @@ export class CasePage {
     this.#show(true);
   }
 
-  /** Scrolls the step in hand into sight. */
+  /** Scrolls the step in hand into sight; where the case has ended, what came of it. */
   showStep(): void {
-    this.#root.querySelector('.card')?.scrollIntoView({ block: 'end' });
+    const { state } = this.#inHand().sitting.case;
+    this.#bringToSight(state.outcome !== null && state.verdict !== null ? '.verdict' : '.card');
   }
 
   /** Answers the first question of a new case, which may have been shown before this was loaded. */
@@ -121,6 +125,7 @@ export class CasePage {
   stop(): void {
     clearInterval(this.#clock);
     this.#clock = undefined;
+    this.#edges.disconnect();
     this.#root.removeEventListener('keydown', this.#press);
   }
 
@@ -137,6 +142,7 @@ export class CasePage {
     // Takes the place of the first question that may have been shown before.
     this.#root.replaceChildren(this.#box);
     this.#show(false);
+    for (const edge of this.#root.querySelectorAll('.top, .foot')) this.#edges.observe(edge);
     this.#learnWords();
     this.#loadPictures().then(
       (pictures) => {
@@ -219,8 +225,7 @@ export class CasePage {
     }
     const isKept = this.#key === '' || keepSitting(this.#place, this.#key, taken.sitting);
     this.#notices = isKept ? [] : [this.#texts.notKept];
-    const isNewVerdict = taken.sitting.case.state.verdict !== before?.case.state.verdict;
-    this.#show(true, isNewVerdict ? '.verdict' : '.card');
+    this.#show(true, saysOtherwise(before, taken.sitting) ? '.verdict' : '.card');
     this.#tell(before, taken);
   }
 
@@ -373,21 +378,45 @@ export class CasePage {
 
   /** Moves what is asked, or a new verdict, into sight and under the fingers. */
   #bringToHand(place: string): void {
-    const near = this.#root.querySelector(place) ?? this.#root.querySelector('.card');
+    const near = this.#part(place) ?? this.#part('.card');
     const target =
       near?.querySelector<HTMLElement>('.pad input') ??
       near?.querySelector<HTMLElement>('[tabindex="-1"]');
     target?.focus({ preventScroll: true });
     const isStill = matchMedia('(prefers-reduced-motion: reduce)').matches;
-    near?.scrollIntoView({
-      block: near.clientHeight < innerHeight * 0.8 ? 'end' : 'start',
-      behavior: isStill ? 'auto' : 'smooth',
-    });
+    this.#bringToSight(place, isStill ? 'auto' : 'smooth');
+  }
+
+  /** Scrolls so that what is read first lies below the head: with the foot, where both have room. */
+  #bringToSight(place: string, behavior: ScrollBehavior = 'auto'): void {
+    const near = this.#part(place) ?? this.#part('.card');
+    if (near === null) return;
+    const { head, foot } = this.#measureEdges();
+    const isWhole = head + near.clientHeight + foot <= innerHeight;
+    near.scrollIntoView({ block: isWhole && near.matches('.card') ? 'end' : 'start', behavior });
+  }
+
+  #part(selector: string): HTMLElement | null {
+    return this.#root.querySelector(selector);
+  }
+
+  /**
+   * The heights of head and foot in pixels, by which whatever is scrolled to is kept clear of them.
+   * They differ by language and width.
+   */
+  #measureEdges(): { readonly head: number; readonly foot: number } {
+    const [top, bottom] = [this.#part('.top'), this.#part('.foot')];
+    const isSticky = top !== null && getComputedStyle(top).position === 'sticky';
+    const edges = { head: isSticky ? top.offsetHeight : 0, foot: bottom?.offsetHeight ?? 0 };
+    for (const [edge, height] of Object.entries(edges)) {
+      this.#box.style.setProperty(`--${edge}`, `${height}px`);
+    }
+    return edges;
   }
 
   /** Where the head scrolls away, its drawer opens out of sight. */
   #bringDrawerToHand(): void {
-    const drawer = this.#root.querySelector<HTMLElement>('.drawer');
+    const drawer = this.#part('.drawer');
     if (drawer === null || drawer.getBoundingClientRect().top >= 0) return;
     drawer.scrollIntoView({ block: 'start' });
     drawer.focus({ preventScroll: true });
@@ -432,6 +461,17 @@ export class CasePage {
       return undefined;
     }
   }
+}
+
+/** True where there is a verdict that says something else than the one before. */
+function saysOtherwise(before: Sitting | undefined, after: Sitting): boolean {
+  const said = (sitting: Sitting | undefined): string => {
+    const verdict = sitting?.case.state.verdict ?? null;
+    if (verdict === null) return '';
+    const { fault, strength, remedy, send, waits, also, stops } = verdict;
+    return JSON.stringify([fault, strength, remedy, send, waits, also?.fault, stops]);
+  };
+  return said(after) !== '' && said(after) !== said(before);
 }
 
 function now(): string {
