@@ -321,6 +321,81 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     },
   );
 
+  /** A case that has ended at the hard shoulder, where help has to come. */
+  const ended = () => playUntil(chart, awaits('nothing'), shoulder);
+
+  test('tells a driver who wants a person that nobody was told, with the note to read out', async () => {
+    const { page } = await driver({
+      kept: ended(),
+      permissions: ['clipboard-write', 'clipboard-read'],
+    });
+    await key(page, 'More').click();
+    await key(page, 'Talk to a person').click();
+    const drawer = page.locator('keyturn-case .drawer');
+    expect(await drawer.innerText()).toMatch(/has told nobody.*emergency number/s);
+    expect(await page.locator('keyturn-case .page').innerText()).not.toContain(
+      'takes over from here.',
+    );
+    await key(page, 'Copy it').click();
+    await page.locator('keyturn-case .drawer').getByText('Copied.').waitFor();
+    const copied = await page.evaluate(() => navigator.clipboard.readText());
+    expect(copied).toContain('What happens at start: fast clicking.');
+    expect(copied).toContain('Most likely at fault: ');
+    expect(await violations(page)).toEqual([]);
+  });
+
+  test('leaves it to the page around where that brings somebody', async () => {
+    const { page } = await driver({ kept: playUntil(chart, asks('scene'), flat) });
+    await page.evaluate(() => {
+      document.addEventListener('keyturn-aside', (event) => {
+        event.preventDefault();
+      });
+    });
+    await key(page, 'More').click();
+    await key(page, 'Talk to a person').click();
+    expect(await page.locator('keyturn-case .drawer').count()).toBe(0);
+    expect(await page.locator('keyturn-case .notes').innerText()).toContain('A person takes over');
+  });
+
+  test('gives the note at the end, and says nowhere that somebody has it', async () => {
+    const { page } = await driver({ kept: ended() });
+    expect(await question(page)).toMatch(/Show or send/);
+    await key(page, 'Note to pass on').click();
+    const note = await page.locator('keyturn-case .drawer .note').innerText();
+    expect(note).toContain('What happens at start: fast clicking.');
+    await key(page, 'More').click();
+    expect(await key(page, 'Stop here for now').count()).toBe(0);
+  });
+
+  test('keeps what was ticked in sight where “none” is pressed beside it', async () => {
+    const kept = playUntil(chart, asks('history'), flat);
+    const { page } = await driver({ kept });
+    const asked = await question(page);
+    const picks = page.locator('keyturn-case .pick');
+    const ticked = () => page.locator('keyturn-case .pick[aria-pressed=true]').allInnerTexts();
+    await picks.first().click();
+    await picks.last().click();
+    expect(await question(page)).toBe(asked);
+    expect(await ticked()).toEqual([expect.stringContaining('none of these')]);
+    await picks.first().click();
+    expect(await ticked()).toEqual([expect.stringContaining('something was left on')]);
+    await picks.first().click();
+    await picks.last().click();
+    expect(await question(page)).not.toBe(asked);
+  });
+
+  test('asks whoever says that it runs to go on, and names it under no danger', async () => {
+    const { page } = await driver({ kept: playUntil(chart, asks('battery-rest'), flat) });
+    await key(page, 'Danger here').click();
+    expect(await key(page, 'It has started').count()).toBe(0);
+    await key(page, 'More').click();
+    await key(page, 'It has started').click();
+    await key(page, 'Go on').click();
+    expect(
+      await page.locator('keyturn-case .card .sign, keyturn-case .card h2').count(),
+    ).toBeGreaterThan(0);
+  });
+
   test('takes an answer back as not known', async () => {
     const kept = playUntil(chart, asks('battery-rest'), flat);
     const { page } = await driver({ kept });

@@ -25,6 +25,7 @@ import { messagesInHand } from './case/in-hand.ts';
 import { findSitting, forgetSitting, keepSitting, type KeptPlace } from './case/kept-sitting.ts';
 import { unpackFlow, type PackedFlow } from './case/packed-flow.ts';
 import { openSitting, takeInputs, takeLine, type Sitting, type Taken } from './case/sitting.ts';
+import { passOn } from './device/pass-on.ts';
 import { canListen, listenOnce } from './device/speech.ts';
 import { timeIsUp } from './device/time-is-up.ts';
 import { keptUnder, themeOf, wantedLanguage } from './host.ts';
@@ -216,21 +217,31 @@ export class CasePage {
 
   #apply(taken: Taken): void {
     const before = this.#sitting;
-    this.#sitting = taken.sitting;
+    const isCall = taken.talk === 'person' && this.#isCallLeft();
+    // Nobody takes over where nobody was told.
+    const sitting = isCall ? { ...taken.sitting, said: [] } : taken.sitting;
+    this.#sitting = sitting;
     this.#unclear = taken.unclear;
-    this.#hand = emptyHand;
+    this.#hand = isCall ? { ...emptyHand, open: 'note' } : emptyHand;
     if (taken.language !== undefined) {
       this.#host.lang = taken.language;
       return;
     }
-    const isKept = this.#key === '' || keepSitting(this.#place, this.#key, taken.sitting);
+    const isKept = this.#key === '' || keepSitting(this.#place, this.#key, sitting);
     this.#notices = isKept ? [] : [this.#texts.notKept];
-    this.#show(true, saysOtherwise(before, taken.sitting) ? '.verdict' : '.card');
+    if (taken.talk === 'stop') this.#dispatch('keyturn-aside', { talk: 'stop' });
+    this.#show(!isCall, saysOtherwise(before, sitting) ? '.verdict' : '.card');
+    if (isCall) this.#bringDrawerToHand();
     this.#tell(before, taken);
   }
 
+  /** Somebody is asked for: true unless the page around sees to it, by `preventDefault`. */
+  #isCallLeft(): boolean {
+    return this.#dispatch('keyturn-aside', { talk: 'person' }, true);
+  }
+
   /** Tells the page what happened. */
-  #tell(before: Sitting | undefined, { sitting, events, talk }: Taken): void {
+  #tell(before: Sitting | undefined, { sitting, events }: Taken): void {
     const { verdict, outcome } = sitting.case.state;
     if (events.length > 0) {
       const { awaiting } = positionOf(sitting.case);
@@ -247,11 +258,12 @@ export class CasePage {
     if (outcome !== null && outcome !== before?.case.state.outcome) {
       this.#dispatch('keyturn-done', { outcome });
     }
-    if (talk === 'person' || talk === 'stop') this.#dispatch('keyturn-aside', { talk });
   }
 
-  #dispatch(name: string, detail: unknown): void {
-    this.#host.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
+  /** False where the page took it upon itself, by `preventDefault`. */
+  #dispatch(name: string, detail: unknown, cancelable = false): boolean {
+    const event = new CustomEvent(name, { detail, bubbles: true, composed: true, cancelable });
+    return this.#host.dispatchEvent(event);
   }
 
   #show(isAnswered: boolean, place = '.card'): void {
@@ -330,12 +342,17 @@ export class CasePage {
       const isAnother = change.correcting !== undefined;
       this.#hand = { ...this.#hand, ...change };
       this.#show(isAnother);
-      if (change.open === 'danger') this.#bringDrawerToHand();
+      if (change.open === 'danger' || change.open === 'note') this.#bringDrawerToHand();
     },
     speakIn: canListen() ? () => this.#listen() : undefined,
     language: (tag) => {
       this.#hand = emptyHand;
       this.#host.lang = tag;
+    },
+    passOn: (note) => {
+      void passOn(note).then((copied) => {
+        if (copied !== undefined) this.#actions.hand({ copied });
+      });
     },
     clear: () => {
       this.clear();
@@ -414,11 +431,11 @@ export class CasePage {
     return edges;
   }
 
-  /** Where the head scrolls away, its drawer opens out of sight. */
+  /** Moves the open drawer under the fingers; where the head scrolls away, it opens out of sight. */
   #bringDrawerToHand(): void {
     const drawer = this.#part('.drawer');
-    if (drawer === null || drawer.getBoundingClientRect().top >= 0) return;
-    drawer.scrollIntoView({ block: 'start' });
+    if (drawer === null) return;
+    if (drawer.getBoundingClientRect().top < 0) drawer.scrollIntoView({ block: 'start' });
     drawer.focus({ preventScroll: true });
   }
 
