@@ -63,6 +63,8 @@ export class DeskPage {
   #lying: Lying | undefined;
   /** The cases whose answer is being worked on. */
   readonly #busy = new Set<string>();
+  /** What was typed for each case and not taken yet: one caller's words are never another's. */
+  readonly #drafts = new Map<string, string>();
   #hand = emptyHand;
   #screen: Shown['screen'] = 'desk';
   #hasKeys = true;
@@ -329,6 +331,7 @@ export class DeskPage {
       said: saidLast(lying, this.#voice.speaker),
       isBusy: this.#busy.has(kase.id),
       invented: inventedCaller(kase.practice),
+      draft: this.#drafts.get(kase.id) ?? '',
     };
   }
 
@@ -349,6 +352,10 @@ export class DeskPage {
     say: (line) => {
       const locale = this.#voice.tag;
       void this.#turn((sitting) => this.#setup.engine.say(sitting, { at: now(), line, locale }));
+    },
+    draft: (line) => {
+      const id = this.#lying?.id;
+      if (id !== undefined) this.#drafts.set(id, line);
     },
     hand: (change) => {
       const isMoved = 'asking' in change || 'open' in change || 'goesOn' in change;

@@ -1,7 +1,7 @@
 /**
  * The step in hand: its cautions first, the sentence to say, the answers.
  */
-import { positionOf, type AnswerInput } from '@keyturn/core';
+import { isReading, isSaid, positionOf, type AnswerInput } from '@keyturn/core';
 import { askAgain } from '@keyturn/element/sittings';
 import { sections, sign, waitClock } from '@keyturn/element/pieces';
 import type { Rendered } from '@keyturn/language';
@@ -133,7 +133,9 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
     act.take(answering(inHand.kase.sitting.case, check, value));
   };
   if (entry === 'reading' && options.length === 0) {
-    return html`<p class="hint">${words.figureHint}</p>
+    return html`<p class="hint">
+        ${words.figureHint} ${question.unit === undefined ? nothing : html`<b>${question.unit}</b>`}
+      </p>
       ${changesList(shown, inHand)}`;
   }
   if (entry === 'choices') {
@@ -163,11 +165,13 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
       })}
     </div>`;
   }
+  const stands = hand.asking === null ? [] : saidOf(inHand, check);
   return html`<div class="keys">
     ${options.map(({ id, key, label }) =>
       keyView({
         label,
         ...byNumber(key),
+        ...(stands.includes(id) ? { isPicked: true } : {}),
         more: moreOf(shown, inHand, { check, id }),
         press: () => {
           give([id]);
@@ -175,6 +179,12 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
       }),
     )}
   </div>`;
+}
+
+/** What was answered before, where that can be picked. */
+function saidOf({ kase }: InHand, check: string): readonly string[] {
+  const answer = kase.sitting.case.state.answers[check]?.at(-1);
+  return isSaid(answer) && !isReading(answer) ? answer : [];
 }
 
 /** The number by which an answer is picked; one digit is all that a key can be. */
@@ -276,7 +286,7 @@ function interrupted(shown: Shown, inHand: InHand, id: string): TemplateResult {
     ${sentence(words.ask, after)}
     ${numbered([
       {
-        label: speaker.key('over'),
+        label: flow.interrupts[id]?.word === 'notice' ? words.goOn : speaker.key('over'),
         press: () => {
           act.take({ type: 'resume' });
         },
