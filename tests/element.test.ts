@@ -414,10 +414,12 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     expect(await question(page)).toBe(asked);
   });
 
-  test('puts an answer right where it is printed', async () => {
+  test('puts an answer right where it is printed, beginning with what stands', async () => {
     const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
     const { page } = await driver({ kept });
     await key(page, 'Correct: What happens at start').click();
+    const stands = page.locator('keyturn-case .card .key[aria-pressed=true]');
+    expect(await stands.allInnerTexts()).toEqual([expect.stringContaining('it turns slowly')]);
     await page.locator('keyturn-case [data-key="1"]').click();
     expect(await printed(page)).toContainEqual(expect.stringContaining('nothing at all'));
   });
@@ -579,6 +581,24 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     );
     expect(['H2', 'INPUT']).toContain(focused);
   });
+
+  test.each([
+    ['de-AT', 'Bevor Sie einen Anlasser kaufen', 'Wo steht das Fahrzeug jetzt?', 'Deutsch'],
+    ['ar-EG', 'قبل أن تشتري بادئ حركة', 'أين تقف المركبة الآن؟', 'العربية'],
+  ])(
+    'speaks %s in the invented shop, the page and the element alike',
+    async (locale, title, asked, name) => {
+      const { page } = await open(`${site.url}shop/`, { locale });
+      expect(await page.locator('main > h1').innerText()).toBe(title);
+      expect(await question(page)).toBe(asked);
+      expect(await page.locator('#banner p').last().innerText()).not.toContain('invented');
+      await page.locator('keyturn-case .head-key').last().click();
+      const picked = page.locator('keyturn-case .language option:checked');
+      expect(await picked.innerText()).toBe(name);
+      await page.locator('keyturn-case .language select').selectOption('en');
+      await page.getByRole('heading', { name: 'Before you buy a starter' }).waitFor();
+    },
+  );
 
   test('stands whole in a page whose style is hostile', async () => {
     const plain = await driver();

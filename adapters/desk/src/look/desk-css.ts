@@ -184,7 +184,8 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
 .others-list b { font-weight: 400; }
 .others-list .danger b, .others-list .danger .state { font-weight: 700; }
 .others-list .danger .state::before { content: '▲ '; }
-.others-list .call-back .state { font-weight: 700; }
+.others-list .traffic .state::before { content: '△ '; }
+.others-list :is(.traffic, .call-back) .state { font-weight: 700; }
 .report { padding: 1.5rem; display: grid; gap: 1rem; max-inline-size: 52rem; }
 .report h2 { font-weight: 700; font-size: 1.6rem; }
 .report table { border-collapse: collapse; }

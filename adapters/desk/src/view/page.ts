@@ -38,8 +38,8 @@ function desk(shown: Shown): TemplateResult {
   const { inHand } = shown;
   return html`<div class=${inHand === undefined ? 'sheet bare' : 'sheet'}>
     <section class="card" aria-labelledby="asked" aria-busy=${String(inHand?.isBusy === true)}>
-      ${inHand === undefined ? nothing : html`<p class="whose" dir="auto">${nameOf(shown, inHand)}</p>`}
       ${inHand === undefined ? nothing : practice(shown, inHand)} ${notes(shown, inHand)}
+      ${inHand === undefined ? nothing : html`<p class="whose" dir="auto">${nameOf(shown, inHand)}</p>`}
       ${inHand === undefined ? empty(shown) : card(shown, inHand)}
       ${
         inHand === undefined

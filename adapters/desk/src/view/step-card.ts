@@ -1,8 +1,8 @@
 /**
  * The step in hand: its cautions first, the sentence to say, the answers.
  */
-import { isReading, isSaid, positionOf, type AnswerInput } from '@keyturn/core';
-import { askAgain } from '@keyturn/element/sittings';
+import { positionOf, type AnswerInput } from '@keyturn/core';
+import { askAgain, pickedBefore } from '@keyturn/element/sittings';
 import { sections, sign, waitClock } from '@keyturn/element/pieces';
 import type { Rendered } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
@@ -165,7 +165,7 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
       })}
     </div>`;
   }
-  const stands = hand.asking === null ? [] : saidOf(inHand, check);
+  const stands = hand.asking === null ? [] : pickedBefore(inHand.kase.sitting.case, check);
   return html`<div class="keys">
     ${options.map(({ id, key, label }) =>
       keyView({
@@ -179,12 +179,6 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
       }),
     )}
   </div>`;
-}
-
-/** What was answered before, where that can be picked. */
-function saidOf({ kase }: InHand, check: string): readonly string[] {
-  const answer = kase.sitting.case.state.answers[check]?.at(-1);
-  return isSaid(answer) && !isReading(answer) ? answer : [];
 }
 
 /** The number by which an answer is picked; one digit is all that a key can be. */

@@ -64,9 +64,10 @@ button, input, select { font: inherit; color: inherit; letter-spacing: inherit; 
   padding: .5rem 1rem;
   border-block-end: 2px solid var(--i);
 }
-.head h1 { flex: 1 1 4.5rem; min-inline-size: 0; font-weight: 700; font-size: .9em; line-height: 1.15; }
+.head h1 { flex: 1 1 4.5rem; min-inline-size: 0; font-weight: 700; line-height: 1.15; }
 /* Where there is little width, the two keys need it more than the title, which is read out all the same. */
 .top { container-type: inline-size; }
+@container (max-width: 26em) { .head h1 { font-size: .9em; } }
 @container (max-width: 21em) {
   .head h1 { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
   .head-key { flex: 1; }

@@ -4,6 +4,7 @@
 import type { AnswerInput } from '@keyturn/core';
 import type { Rendered } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { pickedBefore } from '../case/picked-before.ts';
 import { pad } from './pad.ts';
 import type { Shown } from './shown.ts';
 
@@ -31,11 +32,19 @@ export function answerKeys(
       },
     });
   }
-  return entry === 'choices' ? severalKeys(shown, question, give) : singleKeys(question, give);
+  return entry === 'choices'
+    ? severalKeys(shown, question, give)
+    : singleKeys(question, pickedToCorrect(shown, check), give);
+}
+
+/** What stands where an answer is put right; nothing where it is asked for the first time. */
+function pickedToCorrect({ hand, sitting }: Shown, check: string): readonly string[] {
+  return hand.correcting === check ? pickedBefore(sitting.case, check) : [];
 }
 
 function singleKeys(
   { options, entry }: Question,
+  stands: readonly string[],
   give: (value: readonly string[]) => void,
 ): TemplateResult {
   return html`<div class="keys">
@@ -43,8 +52,9 @@ function singleKeys(
       ({ id, key, label }) =>
         html`<button
           type="button"
-          class="key"
+          class="key pick"
           data-key=${key}
+          aria-pressed=${stands.includes(id) ? 'true' : nothing}
           @click=${() => {
             give([id]);
           }}

@@ -4,6 +4,7 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { summaryDraft } from '@keyturn/conversation';
 import { canShare } from '../device/pass-on.ts';
+import { fittingTag } from '../host.ts';
 import type { Shown } from './shown.ts';
 
 /** The head of the strip: what this is, danger, and more. */
@@ -112,6 +113,7 @@ export function noteKey({ texts, act }: Shown): TemplateResult {
 function more(shown: Shown): TemplateResult {
   const { texts, act, hand, locale, locales, position, sitting } = shown;
   const isOpen = position.awaiting !== 'nothing';
+  const chosen = fittingTag(locale, Object.keys(locales));
   const talk = (word: 'numbers' | 'person' | 'stop', label: string) =>
     html`<button
       type="button"
@@ -140,7 +142,7 @@ function more(shown: Shown): TemplateResult {
         <select @change=${changed}>
           ${Object.entries(locales).map(
             ([tag, name]) =>
-              html`<option value=${tag} lang=${tag} ?selected=${tag === locale}>${name}</option>`,
+              html`<option value=${tag} lang=${tag} ?selected=${tag === chosen}>${name}</option>`,
           )}
         </select>
       </label>
