@@ -101,8 +101,9 @@ button, input, select { font: inherit; color: inherit; letter-spacing: inherit; 
 .head-key[aria-expanded='true'] { text-decoration: underline; text-underline-offset: .2em; }
 .drawer { padding: 1rem; border-block-end: 2px solid var(--i); background: var(--p2); }
 .drawer h2 { font-weight: 700; margin-block-end: .75rem; }
+.drawer .keys + h2 { margin-block-start: .75rem; }
 .drawer .call { margin-block-end: .75rem; }
-.drawer .note { display: grid; gap: .25rem; margin-block-end: .75rem; user-select: text; }
+.drawer .note { display: grid; gap: .25rem; user-select: text; }
 .language { display: flex; flex-wrap: wrap; align-items: center; gap: .25rem 1rem; min-block-size: 48px; }
 .language select {
   flex: 1 1 10rem;

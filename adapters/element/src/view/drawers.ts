@@ -78,8 +78,6 @@ function note(shown: Shown): TemplateResult {
   const [title, ...lines] = summaryDraft(sitting.case, speaker).lines.map(({ text }) => text);
   return html`<section class="drawer" tabindex="-1" aria-label=${texts.note}>
     <p class="call">${texts.callHelp}</p>
-    <h2>${title}</h2>
-    <div class="note">${lines.map((line) => html`<p>${line}</p>`)}</div>
     <div class="keys">
       <button
         type="button"
@@ -94,6 +92,8 @@ function note(shown: Shown): TemplateResult {
         ${hand.copied === null ? '' : hand.copied ? texts.copied : texts.notCopied}
       </p>
     </div>
+    <h2>${title}</h2>
+    <div class="note">${lines.map((line) => html`<p>${line}</p>`)}</div>
   </section>`;
 }
 
