@@ -15,6 +15,7 @@ import { inOrder } from './case/urgency.ts';
 import { playEvening } from './demo/play.ts';
 import { firstCaller, inventedCaller, type InventedCaller } from './demo/town.ts';
 import { DeskVoice, type LoadPack } from './desk-pack.ts';
+import { copyText } from './device/copy-text.ts';
 import { DeskClock, later, now, waitOver } from './device/clock.ts';
 import { listenToKeys, type KeyActions } from './device/key-listener.ts';
 import { rememberedInHand, rememberInHand } from './device/in-hand.ts';
@@ -354,8 +355,7 @@ export class DeskPage {
       void this.#turn((sitting) => this.#setup.engine.say(sitting, { at: now(), line, locale }));
     },
     draft: (line) => {
-      const id = this.#lying?.id;
-      if (id !== undefined) this.#drafts.set(id, line);
+      this.#drafts.set(this.#lying?.id ?? '', line);
     },
     hand: (change) => {
       const isMoved = 'asking' in change || 'open' in change || 'goesOn' in change;
@@ -492,12 +492,7 @@ export class DeskPage {
   }
 
   async #copy(text: string): Promise<void> {
-    try {
-      await navigator.clipboard.writeText(text);
-      this.#notices = [this.#words.copied];
-    } catch {
-      this.#notices = [this.#words.notCopied];
-    }
+    this.#notices = [(await copyText(text)) ? this.#words.copied : this.#words.notCopied];
     this.#show(false);
   }
 

@@ -39,13 +39,21 @@ export function others(shown: Shown): TemplateResult | typeof nothing {
   </nav>`;
 }
 
-/** What a caller is called: by name, by place, or by when they called, told from any other. */
-export function nameOf(
-  shown: Pick<Shown, 'words' | 'locale' | 'others' | 'inHand'>,
-  { kase, caller }: Pick<Other, 'kase' | 'caller'>,
-): string {
-  if (isNamed(caller)) return [caller.name, caller.where].filter(Boolean).join(' · ');
-  const { words, locale, others: all, inHand } = shown;
+/** What a caller is called: by name and place, or by when they called, told from any other. */
+export function nameOf(shown: Calling, other: Pick<Other, 'kase' | 'caller'>): string {
+  const { name, where } = other.caller;
+  return [name, where].filter(Boolean).join(' · ') || timeName(shown, other.kase);
+}
+
+/** The same in a sentence: by name, else by place. */
+export function shortNameOf(shown: Calling, other: Pick<Other, 'kase' | 'caller'>): string {
+  const { name, where } = other.caller;
+  return name || where || timeName(shown, other.kase);
+}
+
+type Calling = Pick<Shown, 'words' | 'locale' | 'others' | 'inHand'>;
+
+function timeName({ words, locale, others: all, inHand }: Calling, kase: DeskCase): string {
   const minute = minuteOf(kase);
   const isAlike = [...all, ...(inHand === undefined ? [] : [inHand])].some(
     (one) => one.kase.id !== kase.id && !isNamed(one.caller) && minuteOf(one.kase) === minute,

@@ -8,7 +8,7 @@ import { keyed } from 'lit-html/directives/keyed.js';
 import { besideFigure, keyOf } from '../keys.ts';
 import { calibration } from './calibration.ts';
 import { keyView, numbered } from './key.ts';
-import { nameOf, others, waitOf } from './others.ts';
+import { nameOf, others, shortNameOf, waitOf } from './others.ts';
 import { paper } from './paper.ts';
 import { cardOf, helpOf } from './card.ts';
 import { causeCard, helpCard, sendCard, underWayCard } from './send-card.ts';
@@ -243,13 +243,13 @@ function summary(shown: Shown): string {
           fill(words.inDanger, {
             who: inDanger
               .slice(0, 3)
-              .map((other) => nameOf(shown, other))
+              .map((other) => shortNameOf(shown, other))
               .join(' · '),
           }),
         ];
   if (longest === undefined) return [words.othersNone, ...danger].join(' ');
   const values = {
-    who: nameOf(shown, longest),
+    who: shortNameOf(shown, longest),
     time: waitOf(shown, longest.kase.touchedAt),
     count: shown.others.length,
   };
