@@ -252,6 +252,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   );
   const allTalk = once(() => [...talkLessons().values()].flat());
   const unclear = once(() => readHeard(Object.values(texts.heard?.unclear ?? {}).flat()));
+  const unclearTo = (check: string): Spoken[] => readHeard(texts.heard?.unclear[check] ?? []);
   const entries = checkTerms.map((entry): CheckPhrases => {
     const isOwn = (term: string): boolean =>
       holdersOf(term) <= mostHolders && (entry.check.at === 'memory' || !told.has(term));
@@ -267,7 +268,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
           answers: entry.options.map(spokenOf),
           talk: isWellHeard ? someOf(allTalk(), mostTalk) : [],
           other: [
-            ...(isWellHeard ? someOf(unclear(), mostUnclear) : []),
+            ...(isWellHeard ? [...unclearTo(entry.id), ...someOf(unclear(), mostUnclear)] : []),
             ...elsewhere(entry, checkTerms),
           ],
         }),
@@ -383,20 +384,20 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   };
 }
 
-/** So much of what answers nothing anywhere is learned from for a check. */
+/** So much of what answers nothing anywhere is learned from for a check, beside what does not answer it. */
 const mostUnclear = 120;
 
 /** So much is learned from of what is said to each check, where it is told which one is spoken of. */
-const mostOfSubject = 450;
+const mostOfSubject = 2000;
 
 /**
- * True for what is known, or seen from the seat, without kit. What came of trying something, which may
- * be that it starts, is no fact that is told beside others.
+ * True for what is known, or seen without kit from the seat or on opening the bonnet. What came of
+ * trying something, which may be that it starts, is no fact that is told beside others.
  */
 function isToldUnasked({ at, needs, does, form, like }: Check): boolean {
   const isTrial = form.kind === 'choice' && form.choices.includes('starts');
   return (
-    (at === 'memory' || at === 'seat') &&
+    (at === 'memory' || at === 'seat' || (at === 'bonnet' && does.length === 0)) &&
     like === undefined &&
     needs.length === 0 &&
     !does.includes('starter') &&

@@ -6,6 +6,7 @@ import { readYesNo } from './said-choice.ts';
 import { lineContext } from './said-figures.ts';
 import type { CheckPhrases } from './lexicon.ts';
 import { readStatement } from './statements.ts';
+import { tellsSomething } from './said-unasked.ts';
 import type { TaughtTalk } from './taught.ts';
 import { containsPlainTalk, findTalk, saysOver } from './talk.ts';
 import { type Turn, answers, input, isAsked, mostClauses, optionsInHand, unclear } from './turn.ts';
@@ -173,6 +174,8 @@ const sure = 0.7;
 export function readLooseTalk(turn: Turn): Understood | undefined {
   const { heard, listener } = turn;
   const { lexicon } = listener;
+  // "I can't turn the key" tells what is wrong.
+  if (tellsSomething(turn)) return undefined;
   const meant = talkLike(turn) ?? looseTalk.find((word) => containsPlainTalk(heard, lexicon, word));
   if (meant === 'correction') return unclear(turn, 'which-check', meant);
   const asksWhy = lexicon.talk.why.said.some((phrase) => findPhrase(heard, phrase) === 0);

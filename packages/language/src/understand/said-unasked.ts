@@ -10,6 +10,7 @@ import { factsIn } from './told-facts.ts';
 import { isVague } from './said-choice.ts';
 import { type Turn, answers, mostClauses, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';
+import { isSupported, spansOf, toldIn } from './spans.ts';
 import { volunteered } from './volunteered.ts';
 
 /** From here on a text is one answer, commas and all. */
@@ -29,13 +30,39 @@ export function readSeveral(turn: Turn): Understood | undefined {
   if (check?.check.form.kind === 'choice' && check.check.form.several) return undefined;
   const whole: Choice = check === undefined ? { type: 'none' } : chooseOption(heard, check);
   if (whole.type === 'one' && whole.fit.coverage >= wholeCoverage) return undefined;
-  const told = withFacts(readClauses(turn, clauses).answers, turn);
+  const told = allTold(readClauses(turn, clauses).answers, turn);
   return told.length < 2 ? undefined : answers(told);
 }
 
-/** What is told, with the facts that are told by the way where nothing was asked. */
+/**
+ * What is told where nothing was asked: by its clauses, by what is told in one breath, by facts told
+ * by the way; each only where some words of the text say it by themselves.
+ */
+function allTold(
+  clauses: readonly AnswerInput[],
+  turn: Turn,
+  tokens: readonly Token[] = turn.tokens,
+): readonly AnswerInput[] {
+  const { inHand } = turn;
+  const { lexicon } = turn.listener;
+  if (inHand !== undefined && clauses.every(({ check }) => check === inHand.id)) return clauses;
+  const spans = spansOf(tokens, lexicon);
+  const isSaid = (one: AnswerInput): boolean =>
+    isSupported(one, spans, { lexicon, isAsked: inHand !== undefined });
+  if (inHand !== undefined) return clauses.filter((one) => one.check === inHand.id || isSaid(one));
+  const inOneBreath = toldIn(tokens, spans, lexicon);
+  const told = clauses.filter(isSaid);
+  const more = inOneBreath.filter((one) => !told.some(({ check }) => check === one.check));
+  return withFacts([...told, ...more], turn).filter(isSaid);
+}
+
+/** True where a text that answers no question tells something all the same. */
+export function tellsSomething({ tokens, inHand, listener: { lexicon } }: Turn): boolean {
+  return inHand === undefined && toldIn(tokens, spansOf(tokens, lexicon), lexicon).length > 0;
+}
+
+/** What is told, with the facts that are told by the way. */
 function withFacts(told: readonly AnswerInput[], turn: Turn): readonly AnswerInput[] {
-  if (turn.inHand !== undefined) return told;
   const facts = factsIn(turn.heard, turn).filter(
     ({ answer, terms }) =>
       !told.some((one) => one.check === answer.check || isSaidBy(terms, one, turn)),
@@ -169,11 +196,11 @@ export function readVolunteered(turn: Turn): Understood | undefined {
   const [only, more] = whole;
   if (only !== undefined && more === undefined)
     return answers(
-      withFacts([{ check: only.check.id, value: [only.fit.id] }, ...besideWhole(only, turn)], turn),
+      allTold([{ check: only.check.id, value: [only.fit.id] }, ...besideWhole(only, turn)], turn),
     );
   if (check === undefined) {
     const told = readClauses(turn, turn.clauses);
-    const all = withFacts(told.answers, turn);
+    const all = allTold(told.answers, turn);
     if (all.length > 0) return answers(all);
     if (told.unsure.length > 0) return offersOf(told.unsure);
   }
@@ -199,5 +226,7 @@ export function readWordsBeside(turn: Turn, tokens: readonly Token[]): readonly 
   const clauses = cutClauses(tokens, lexicon).filter(
     (clause) => !clause.some(({ kind }) => kind === 'number'),
   );
-  return withFacts(clauses.length === 0 ? [] : readClauses(turn, clauses).answers, turn);
+  const comma: Token = { kind: 'mark', text: ',' };
+  const words = clauses.flatMap((clause) => [...clause, comma]);
+  return allTold(clauses.length === 0 ? [] : readClauses(turn, clauses).answers, turn, words);
 }

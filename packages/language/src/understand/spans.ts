@@ -1,0 +1,162 @@
+import type { AnswerInput } from '@keyturn/core';
+import { type Heard, hearTokens } from '../typed/heard.ts';
+import type { Token } from '../typed/token.ts';
+import { chooseOption, chooseSeveral } from './choices.ts';
+import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import { cutClauses } from './talk.ts';
+import type { SubjectHeard } from './taught.ts';
+
+/** Some words of a text that stand together, with the check that they sound like. */
+interface Span {
+  /** The first of its tokens, and the one after its last. */
+  readonly from: number;
+  readonly to: number;
+  readonly words: number;
+  readonly marks: number;
+  readonly heard: Heard;
+  readonly subject: ReturnType<SubjectHeard>;
+}
+
+/** No span is longer than so many tokens, and no text is cut into spans beyond so many. */
+const longestSpan = 12;
+const mostTokens = 40;
+
+/** Each span of the text that starts and ends with a word; none where nothing was learned. */
+export function spansOf(given: readonly Token[], lexicon: Lexicon): readonly Span[] {
+  if (!lexicon.isHeard) return [];
+  const tokens = given.slice(0, mostTokens);
+  const isMark = ({ kind }: Token): boolean => kind === 'mark';
+  const spans: Span[] = [];
+  for (let from = 0; from < tokens.length; from += 1) {
+    for (let to = from + 1; to <= Math.min(tokens.length, from + longestSpan); to += 1) {
+      const own = tokens.slice(from, to);
+      if (own.slice(0, 1).some(isMark) || own.slice(-1).some(isMark)) continue;
+      const heard = hearTokens(own, lexicon);
+      if (heard.at.length === 0) continue;
+      const marks = own.filter(isMark).length;
+      const subject = lexicon.subject()(heard);
+      spans.push({ from, to, words: own.length - marks, marks, heard, subject });
+    }
+  }
+  return spans;
+}
+
+/**
+ * What is lost by the logarithm where a word belongs to no answer, where a text is cut once more,
+ * and where an answer goes on over a comma; set on texts that tell several things.
+ */
+const [noAnswer, cutOnceMore, overComma] = [0.5, 0.3, 0.5].map(Math.log) as [
+  number,
+  number,
+  number,
+];
+
+/** Less likely of one check than this no span is. */
+const leastShare = 0.3;
+
+/** An answer that a span gives is as sure as this, of its check and of itself. */
+const sureTold = 0.6;
+
+/**
+ * What a text tells without having been asked, several things in one breath: cut where its parts
+ * are, all together, likeliest to speak of one check each (the best path over all ways to cut it).
+ */
+export function toldIn(
+  tokens: readonly Token[],
+  spans: readonly Span[],
+  lexicon: Lexicon,
+): AnswerInput[] {
+  const { checks, words } = lexicon;
+  const end = Math.min(tokens.length, mostTokens);
+  const isDenial = (token: Token | undefined): boolean =>
+    token?.kind === 'word' && words.negators.includes(token.text);
+  // A part does not begin behind the word that denies it.
+  const parts = spans.filter(
+    ({ from, subject }) => subject.share >= leastShare && !isDenial(tokens[from - 1]),
+  );
+  const best = [0];
+  const cameBy: (Span | undefined)[] = [];
+  for (let to = 1; to <= end; to += 1) {
+    const skipped = tokens[to - 1]?.kind === 'mark' ? 0 : noAnswer;
+    best[to] = (best[to - 1] ?? 0) + skipped;
+    for (const span of parts) {
+      if (span.to !== to) continue;
+      const told = span.words * Math.log(span.subject.share) + cutOnceMore + span.marks * overComma;
+      const whole = (best[span.from] ?? 0) + told;
+      if (whole > (best[to] ?? 0)) {
+        best[to] = whole;
+        cameBy[to] = span;
+      }
+    }
+  }
+  const told = new Map<string, Set<string>>();
+  for (let to = end; to > 0; to = cameBy[to]?.from ?? to - 1) {
+    const span = cameBy[to];
+    const check = span === undefined ? undefined : checks.get(span.subject.check);
+    if (span === undefined || check === undefined) continue;
+    const given = answersOf(span, check, { tokens, lexicon });
+    if (given.length > 0) told.set(check.id, new Set([...given, ...(told.get(check.id) ?? [])]));
+  }
+  return [...told]
+    .reverse()
+    .filter(([id, given]) => given.size === 1 || mayBeSeveral(checks.get(id)))
+    .map(([id, given]) => ({ check: id, value: [...given] }));
+}
+
+function mayBeSeveral(check: CheckPhrases | undefined): boolean {
+  return check?.check.form.kind === 'choice' && check.check.form.several;
+}
+
+/** The answers that a span gives plainly; "nothing" is said of what was asked. */
+function answersOf(
+  span: Span,
+  check: CheckPhrases,
+  { tokens, lexicon }: { readonly tokens: readonly Token[]; readonly lexicon: Lexicon },
+): readonly string[] {
+  if (mayBeSeveral(check)) {
+    const parts = cutClauses(tokens.slice(span.from, span.to), lexicon);
+    const heard = parts.map((part) => hearTokens(part, lexicon));
+    return span.subject.share < sureTold
+      ? []
+      : chooseSeveral(heard, check).filter((id) => id !== 'none');
+  }
+  const choice = chooseOption(span.heard, check);
+  if (choice.type !== 'one' || choice.fit.id === 'none') return [];
+  const isSure = span.subject.share * answerShare(span, check, choice.fit.id) >= sureTold;
+  return isSure ? [choice.fit.id] : [];
+}
+
+function answerShare({ heard }: Span, check: CheckPhrases, id: string): number {
+  return check.taught()(heard).answers[check.options.findIndex((one) => one.id === id)] ?? 0;
+}
+
+/**
+ * An answer told by the way has some words that give it as surely as this, where nothing was asked
+ * and beside an answer to something else.
+ */
+const leastSupport = 0.6;
+const leastBeside = 0.9;
+
+/**
+ * True where some words of the text, on their own, say the answer: more than one, but for what the
+ * vehicle is ("diesel"). Nothing is said against a check of which nothing was learned.
+ */
+export function isSupported(
+  { check: id, value }: AnswerInput,
+  spans: readonly Span[],
+  { lexicon, isAsked }: { readonly lexicon: Lexicon; readonly isAsked: boolean },
+): boolean {
+  const { checks } = lexicon;
+  const least = isAsked ? leastBeside : leastSupport;
+  const check = checks.get(id);
+  if (check === undefined || 'value' in value || spans.length === 0) return true;
+  const isOfVehicle = Object.keys(check.check.sets).length > 0;
+  return value.every((answer) =>
+    spans.some((span) => {
+      const share = span.subject.shareOf(id);
+      if (share === undefined) return true;
+      if (share < least || (span.words < 2 && !isOfVehicle)) return false;
+      return share * answerShare(span, check, answer) >= least;
+    }),
+  );
+}
