@@ -742,6 +742,19 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     expect(await violations(page)).toEqual([]);
   });
 
+  test('shows the sign of a danger where colours are forced', async () => {
+    const kept = playUntil(chart, awaits('confirm'), { context: { place: 'shoulder' } });
+    const { page } = await driver({ kept, forcedColors: 'active' });
+    const [sign, paper] = await page
+      .locator('keyturn-case .sign .alert path')
+      .first()
+      .evaluate((path) => [
+        getComputedStyle(path).fill,
+        getComputedStyle(path.closest('.sign') as Element).backgroundColor,
+      ]);
+    expect(sign).not.toBe(paper);
+  });
+
   test('moves nothing for whoever wants no motion', async () => {
     const kept = playUntil(chart, asks('battery-rest'), flat);
     const { page } = await driver({ kept, reducedMotion: 'reduce' });

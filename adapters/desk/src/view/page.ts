@@ -39,7 +39,7 @@ function desk(shown: Shown): TemplateResult {
   return html`<div class=${inHand === undefined ? 'sheet bare' : 'sheet'}>
     <section class="card" aria-labelledby="asked" aria-busy=${String(inHand?.isBusy === true)}>
       ${inHand === undefined ? nothing : practice(shown, inHand)} ${notes(shown, inHand)}
-      ${inHand === undefined ? nothing : html`<p class="whose" dir="auto">${nameOf(shown, inHand)}</p>`}
+      ${inHand === undefined ? nothing : html`<p class="whose"><bdi>${nameOf(shown, inHand)}</bdi></p>`}
       ${inHand === undefined ? empty(shown) : card(shown, inHand)}
       ${
         inHand === undefined

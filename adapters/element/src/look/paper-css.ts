@@ -120,7 +120,7 @@ button, input, select { font: inherit; color: inherit; letter-spacing: inherit; 
   .ruler .axis, .ruler .expected { stroke: CanvasText; }
   .ruler .band, .ruler .band.odd, .bar .rail { fill: Canvas; stroke: CanvasText; }
   .ruler .band.here, .bar .share { fill: Highlight; stroke: CanvasText; }
-  .ruler .mark, .ruler .zone, .bar .before, .alert path { fill: CanvasText; }
-  .alert .mark { fill: Canvas; }
+  .ruler .mark, .ruler .zone, .bar .before, .page .sign .alert path { fill: CanvasText; }
+  .page .sign .alert .mark { fill: Canvas; }
 }
 `;
