@@ -98,7 +98,87 @@ describe('the next check', () => {
   });
 });
 
+describe('a full charge', () => {
+  const worn = {
+    scene: 'safe',
+    complaint: 'rapid-clicking',
+    history: 'jumped-recently',
+    'battery-age': 12,
+    selector: 'park-neutral',
+    terminals: 'clean-tight',
+    'battery-look': 'sound',
+    dash: 'dim',
+    'battery-rest': 12.3,
+    'battery-lamps': 11.48,
+    'drop-clamps': 0.01,
+  } as const;
+  const charged = { 'battery-recharged': 12.5, 'battery-load-test': 8.2 } as const;
+  const charger = { ...mechanic, kit: [...mechanic.kit, 'charger'] };
+
+  test('is not waited for where nothing could be tested after it', () => {
+    const { names } = askedUntilVerdict(charger, worn, charged);
+    expect(names).not.toContain('battery-recharged');
+  });
+
+  test('is made before a battery is condemned that can be loaded after it', () => {
+    const loading = { ...charger, kit: [...charger.kit, 'load-tester'] };
+    const { names, verdict } = askedUntilVerdict(loading, worn, charged);
+    expect(names).toContain('battery-recharged');
+    expect(verdict).toMatchObject({ fault: 'battery-worn', remedy: 'fit-battery' });
+    expect(verdict?.strength).toBe('proved');
+  });
+});
+
 describe('the verdict', () => {
+  test('fits nothing dear in an open case: somebody comes who looks for himself', () => {
+    const silent = { scene: 'safe', complaint: 'silent', when: 'soon-after-stopping' } as const;
+    const alone = { ...mechanic, place: 'workshop', kit: ['voltmeter', 'boost-source'] };
+    const { verdict } = askedUntilVerdict(alone, silent, {
+      history: 'none',
+      dash: 'stays-bright',
+      boost: 'silent',
+      selector: 'park-neutral',
+      clutch: 'down',
+      'steering-wheel': 'no-change',
+      'security-lamp': 'normal',
+      'starter-fuse': 'intact',
+      'relay-swap': 'no-change',
+      'battery-look': 'sound',
+      'battery-age': 1,
+      'battery-rest': 12.59,
+    });
+    expect(verdict).toMatchObject({ strength: 'open', remedy: 'technician-visit' });
+    const starters = ['starter-motor', 'solenoid'];
+    expect(starters).toContain(verdict?.fault);
+    const share = (verdict?.ranking ?? [])
+      .filter(([fault]) => starters.includes(fault))
+      .reduce((sum, [, one]) => sum + one, 0);
+    // Together they are likely enough for a starter, but not for what it costs where it is wrong.
+    expect(share).toBeGreaterThan(0.5);
+  });
+
+  test('finds no contacts burnt by what they show while the solenoid chatters', () => {
+    const chatter = { ...slow, complaint: 'rapid-clicking' } as const;
+    const clamped = { ...mechanic, kit: [...mechanic.kit, 'clamp-meter'] };
+    const found = {
+      dash: 'dim',
+      selector: 'park-neutral',
+      terminals: 'clean-tight',
+      'battery-look': 'sound',
+      'battery-rest': 12.56,
+      'battery-lamps': 12.3,
+      'battery-crank': 12.17,
+      'drop-clamps': 0.02,
+      'drop-positive': 0.19,
+      'drop-contacts': 4.67,
+      'crank-current': 147,
+    } as const;
+    const { verdict } = askedUntilVerdict(clamped, chatter, found);
+    expect(verdict?.strength).not.toBe('proved');
+    const ground = askedUntilVerdict(clamped, chatter, { ...found, 'drop-ground': 5.87 });
+    expect(ground.verdict).toMatchObject({ fault: 'ground-cable' });
+  });
+
   test('says what each finding weighs for it and against it, the heaviest first', () => {
     const later = { 'battery-rest': 12.6, 'battery-crank': 8.1, 'battery-lamps': 10.2 } as const;
     let step = take(open(mechanic), answers(slow));

@@ -136,6 +136,59 @@ const good: Given = {
   'warm-repeat': 'same',
 };
 
+const { chart: battery } = shippedFlow('battery-return', 'en');
+
+/** A battery with every figure that a bench can take of it, and the shop's longest terms. */
+const batteryTerms: Policy = {
+  ...policy,
+  warranty: {
+    battery: {
+      months: 36,
+      'pro-rata': [
+        { from: 0, to: 12, percent: 100 },
+        { from: 12, to: 24, percent: 60 },
+        { from: 24, to: 36, percent: 30 },
+      ],
+    },
+  },
+  'exchange-deposit': { battery: 1000 },
+};
+const batteryContext = {
+  role: 'clerk',
+  kit: ['voltmeter', 'charger', 'load-tester', 'electronic-tester', 'hydrometer', 'thermometer'],
+  part: { battery: { technology: 'flooded', rating: 640, standard: 'en' } },
+  sale: { price: 11_990, oldUnit: 'owed' },
+};
+const charged: Given = {
+  'part-number': 'matches-sale',
+  'sale-proof': 'shown',
+  'sale-date': '2025-01-10',
+  claim: 'goes-flat',
+  handling: 'fitted',
+  'battery-look': 'sound',
+  posts: 'sound',
+  'suits-vehicle': 'suits',
+  electrolyte: 'covered',
+  'case-temperature': 20,
+  'received-volts': 12.05,
+  'charge-take': 'takes',
+  'battery-recharged': 12.72,
+  'cell-spread': 0.015,
+  'battery-load-test': 8.7,
+  'battery-tester': 330,
+  'stand-loss': 0.04,
+  'vehicle-proof': 'incomplete',
+};
+const playBattery = (given: Given): Case =>
+  playFlow(battery, { context: batteryContext, policy: batteryTerms }, given);
+const tired = playBattery(charged);
+const disputed = playBattery({
+  ...charged,
+  'battery-load-test': 10.3,
+  'battery-tester': 600,
+  'vehicle-proof': 'points-elsewhere',
+});
+
 function blockOf(sheet: Sheet, id: string): Block | undefined {
   return sheet.blocks.find((block) => block.id === id);
 }
@@ -358,6 +411,26 @@ describe.skipIf(whyNoBrowser !== undefined)('printed', () => {
     for (const kase of [taken, play(good, policy)]) {
       const pdf = await printSheet(slip(kase, locale), { browser, paper: 'A4' });
       expect(await pdfPages(pdf)).toHaveLength(1);
+    }
+  });
+
+  test.each(localesOf('battery-return'))('a battery’s slip in %s is one page', async (locale) => {
+    const { texts } = shippedFlow('battery-return', locale);
+    const speaker = createSpeaker({ locale, flowTexts: texts, checks: battery.flow.checks });
+    for (const kase of [tired, disputed]) {
+      const sold = { name: 'Battery 64 Ah 640 A', number: 'BT-0640', receipt: 'W-09815' };
+      const made = {
+        chart: battery,
+        case: kase,
+        speaker,
+        made: at,
+        sold,
+        timeZone: 'Europe/Berlin',
+      };
+      for (const paper of ['A4', 'Letter'] as const) {
+        const pdf = await printSheet(sheetOf(made), { browser, paper });
+        expect(await pdfPages(pdf), paper).toHaveLength(1);
+      }
     }
   });
 

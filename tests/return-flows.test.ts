@@ -162,6 +162,9 @@ describe('a starter', () => {
           const first = judged.asked.findIndex((check) => ran.includes(check));
           expect(judged.asked.slice(0, first)).toEqual(expect.arrayContaining(['stud', 'housing']));
           expect([...judged.cautions]).toContain('bench-jump');
+          // What smells or looks burnt may smoke or burn once it is fed.
+          const isBurnt = last(part, 'heat-marks') === 'burnt';
+          expect(judged.cautions.has('burnt-winding')).toBe(isBurnt);
         }
       }),
       { numRuns: 800 },

@@ -82,7 +82,7 @@ describe('a word that is used of other things as well is no fact of the vehicle'
     ['de', null, 'dreht super langsam', 'complaint=slow-crank'],
     ['fr', 'drive', 'super', 'drive=petrol'],
     ['de', 'drive', 'Super', 'drive=petrol'],
-    ['de', null, 'Akku leer, klickt nur', 'complaint=rapid-clicking'],
+    ['de', null, 'Akku leer, klackert nur', 'complaint=rapid-clicking'],
     ['en', null, 'diesel van, just clicks', 'complaint=rapid-clicking, drive=diesel'],
     ['fr', 'place', 'essence', 'asked back'],
     ['en', 'place', 'petrol', 'asked back'],

@@ -48,8 +48,12 @@ export async function plain(locator: Locator): Promise<string> {
   return (await locator.innerText()).replaceAll(/[\u2066-\u2069]/gu, '').replaceAll('\u00a0', ' ');
 }
 
-/** Presses a key and waits until something else is asked. */
+/** So long after a question is put a key is one that bounces, and answers nothing; milliseconds. */
+const settled = 400;
+
+/** Reads what is asked, presses keys and waits until something else is asked. */
 export async function press(page: Page, ...keys: readonly string[]): Promise<void> {
+  await page.waitForTimeout(settled);
   const before = await asked(page);
   for (const key of keys) await page.keyboard.press(key, { delay: 60 });
   await page.waitForFunction((said) => {

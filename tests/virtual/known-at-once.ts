@@ -5,7 +5,7 @@
  */
 import { openCase, type Chart } from '@keyturn/core';
 import { assess } from '../../packages/core/src/case/assessment.ts';
-import { remedyFor, sendFor } from '../../packages/core/src/case/verdict.ts';
+import { remedyFor, sendFor } from '../../packages/core/src/case/remedy.ts';
 import type { Chooser } from './measure.ts';
 
 /** Knows the fault; of two at once that which is put right first. */

@@ -20,6 +20,7 @@ import { DeskClock, later, now, waitOver } from './device/clock.ts';
 import { listenToKeys, type KeyActions } from './device/key-listener.ts';
 import { rememberedInHand, rememberInHand } from './device/in-hand.ts';
 import { saveFile } from './device/save-file.ts';
+import { settleMs } from './device/settle.ts';
 import type { Engine, Laid, Turned } from './engine/engine.ts';
 import type { Command } from './keys.ts';
 import { DeskBook } from './store/desk-book.ts';
@@ -43,9 +44,6 @@ export interface DeskSetup {
   readonly isKept: boolean;
   readonly loadPack: LoadPack;
 }
-
-/** A key that answered the last question and bounces sends nobody: so long it does nothing. */
-const settleMs = 400;
 
 /** The case in hand, as it lies there. */
 interface Lying {

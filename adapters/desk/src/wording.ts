@@ -23,6 +23,13 @@ export function timeOfDay(at: string | number, locale: string, hasSeconds = fals
   return new Intl.DateTimeFormat(locale, how).format(new Date(at));
 }
 
+/** The day of the week with its date, and the time: Thursday, November 26, 14:05. */
+export function dayAndTime(at: string, locale: string): string {
+  const how = { weekday: 'short', day: 'numeric', month: 'short' } as const;
+  const day = new Intl.DateTimeFormat(locale, how).format(new Date(at));
+  return `${day}, ${timeOfDay(at, locale)}`;
+}
+
 /** A duration in words: 4 minutes, 1 hour 5 minutes. Whole minutes, at least one. */
 export function duration(minutes: number, locale: string): string {
   const whole = Math.max(1, Math.round(minutes));

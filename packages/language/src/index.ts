@@ -18,6 +18,7 @@ export type {
   UnclearCode,
   Understood,
 } from './understand/understood.ts';
+export type { LeftPart, ToldEach } from './understand/told-each.ts';
 
 /** The texts of a flow. */
 export type {

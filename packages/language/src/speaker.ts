@@ -13,6 +13,8 @@ import { createSay } from './texts/create-say.ts';
 import type { en } from './texts/en.ts';
 import { createLanguageNames } from './understand/language-names.ts';
 import type { DrawingKey, SayDrawing } from './texts/text-key.ts';
+import { understandEach, type ToldEach } from './understand/told-each.ts';
+import type { Listener } from './understand/turn.ts';
 import { understandText } from './understand/understand.ts';
 import type { Hearing, Understood } from './understand/understood.ts';
 import type { Voice } from './voice.ts';
@@ -41,6 +43,11 @@ export interface Speaker {
   readonly render: (messages: readonly Message[]) => Rendered[];
   /** What a typed text means. Pure; never throws. */
   readonly understand: (text: string, hearing: Hearing) => Understood;
+  /**
+   * All that a typed text tells, part by part, and the parts that were not understood; undefined
+   * where it tells no answers. Pure; never throws.
+   */
+  readonly understandEach: (text: string, hearing: Hearing) => ToldEach | undefined;
   /** Asks back after what was not understood; nothing for what was. */
   readonly askBack: (understood: Understood) => Rendered[];
   /** A figure with its unit's sign: "12.40 V". Throws `unit-unknown`. */
@@ -89,22 +96,24 @@ export function speakerOf(language: Locale, options: SpeakerOptions): Speaker {
 
   const lexiconOf = (all: Readonly<Record<string, Check>>): Lexicon =>
     keptLexicon({ words, texts: flowTexts, checks: all });
+  const listenerFor = ({ checks: all }: Hearing): Listener => ({
+    locale,
+    lexicon: lexiconOf(all),
+    formatQuantity: figures.formatQuantity,
+    formatDay: figures.formatDay,
+    unitHere: figures.unitHere,
+    unitSign: figures.unitSign,
+    languages: Object.values(localeNames),
+    locales: Object.keys(localeNames),
+    languageNamed,
+  });
   const numbers = (decimals: number): Intl.NumberFormat =>
     new Intl.NumberFormat(locale, { maximumFractionDigits: decimals });
   return {
     locale,
     render: (messages) => messages.flatMap((message) => renderMessage(message, voice)),
-    understand: (text, hearing) =>
-      understandText(text, hearing, {
-        locale,
-        lexicon: lexiconOf(hearing.checks),
-        formatQuantity: figures.formatQuantity,
-        unitHere: figures.unitHere,
-        unitSign: figures.unitSign,
-        languages: Object.values(localeNames),
-        locales: Object.keys(localeNames),
-        languageNamed,
-      }),
+    understand: (text, hearing) => understandText(text, hearing, listenerFor(hearing)),
+    understandEach: (text, hearing) => understandEach(text, hearing, listenerFor(hearing)),
     askBack: (understood) => askBack(understood, voice),
     formatQuantity: figures.formatQuantity,
     formatMoney: figures.formatMoney,

@@ -12,6 +12,7 @@ import { CounterVoice } from './counter-voice.ts';
 import { CounterWork } from './counter-work.ts';
 import { canReadCodes, watchForCode } from './device/camera.ts';
 import { listenToKeystrokes } from './device/keystrokes.ts';
+import { settleMs } from '../device/settle.ts';
 import type { CounterEngine } from './engine/counter-engine.ts';
 import { readKey, type CounterCommand } from './keys.ts';
 import { lookUp } from './shop/scanned.ts';
@@ -45,9 +46,19 @@ export class CounterPage {
   /** The day whose list is shown; empty: today. */
   #day = '';
   #hasKeys = true;
+  /** Since when the sentence stands that is to be answered now, in milliseconds of the epoch. */
+  #askedSince = 0;
   #endCamera: (() => void) | undefined;
   #endKeys: () => void = () => undefined;
   #endWatch: () => void = () => undefined;
+  readonly #onClick = (event: Event): void => {
+    // The second half of a double click was meant for the question before.
+    const isSecond = event instanceof MouseEvent && event.detail > 1 && this.#isHasty;
+    const isKey = event
+      .composedPath()
+      .some((at) => at instanceof Element && at.matches('.card .key'));
+    if (isSecond && isKey) event.stopImmediatePropagation();
+  };
 
   constructor(setup: CounterSetup) {
     this.#setup = setup;
@@ -70,6 +81,7 @@ export class CounterPage {
     await this.#voice.speak(wanted);
     await this.#book.read();
     this.#setup.root.replaceChildren(this.#box);
+    this.#box.addEventListener('click', this.#onClick, true);
     this.#endKeys = listenToKeystrokes({
       hasKeys: () => this.#hasKeys,
       pressed: (key) => {
@@ -105,7 +117,9 @@ export class CounterPage {
   }
 
   #show(isMoved: boolean): void {
+    const before = this.#find('#asked')?.textContent;
     render(page(this.#shown()), this.#box);
+    if (this.#find('#asked')?.textContent !== before) this.#askedSince = Date.now();
     this.#runCamera();
     if (isMoved) this.#bringToHand();
   }
@@ -228,8 +242,14 @@ export class CounterPage {
     caseFile: (file) => {
       void this.#work.caseFile(file);
     },
-    useCase: (isThis) => {
-      void this.#work.useCase(isThis);
+    useCase: (which) => {
+      void this.#work.useCase(which);
+    },
+    takeTold: () => {
+      void this.#work.takeTold();
+    },
+    putAside: () => {
+      void this.#putAside();
     },
     intoList: () => {
       void this.#work.intoList();
@@ -282,18 +302,30 @@ export class CounterPage {
     if (await this.#work.writeSlipNow()) window.print();
   }
 
+  /** The slip says since when it waits and what follows; then another can begin. */
+  async #putAside(): Promise<void> {
+    if (!(await this.#work.putAside())) return;
+    window.print();
+    this.#work.layAside(true);
+  }
+
   #pressed(key: string): void {
     const meant = readKey(key);
     if (meant === undefined) return;
+    const isAnswer = typeof meant !== 'string' || ['take', 'dont-know', 'cannot'].includes(meant);
+    if (isAnswer && (this.#isHasty || this.#work.inHand?.isBusy === true)) return;
     if (typeof meant === 'string') this.#command(meant);
-    else if (this.#work.inHand?.isBusy !== true) {
-      this.#find(`.card [data-key="${meant.number}"]`)?.click();
-    }
+    else this.#find(`.card [data-key="${meant.number}"]`)?.click();
+  }
+
+  /** True while what is pressed can only be meant for a sentence that stood there before. */
+  get #isHasty(): boolean {
+    return Date.now() - this.#askedSince < settleMs;
   }
 
   /** A digit that is pressed where figures or a day are asked for goes into the first empty field. */
   #fieldFor(key: string): HTMLInputElement | undefined {
-    if (!/^\p{Nd}$/u.test(key)) return undefined;
+    if (!/^\p{Nd}$/u.test(key) || this.#isHasty) return undefined;
     const fields = [
       ...this.#setup.root.querySelectorAll<HTMLInputElement>(
         '.figures input:not([type=file]), .day-entry input',
@@ -337,8 +369,9 @@ export class CounterPage {
 
   get #isAsked(): boolean {
     const back = this.#work.back;
-    const { asking, open, offered } = this.#work.hand;
-    if (back === undefined || asking !== null || open !== null || offered !== null) return false;
+    const { asking, open, told, offered } = this.#work.hand;
+    const isBegun = [asking, open, told, offered].some((one) => one !== null);
+    if (back === undefined || isBegun) return false;
     return this.#work.screen === 'counter' && positionOf(back.sitting.case).awaiting === 'answer';
   }
 

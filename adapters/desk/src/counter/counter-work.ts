@@ -5,7 +5,7 @@
 import { minorUnits, type Flow, type Input } from '@keyturn/core';
 import { rememberedInHand, rememberInHand } from '../device/in-hand.ts';
 import { answering, type Laid, type Turned } from '../engine/engine.ts';
-import { fill } from '../wording.ts';
+import { fill, listed, timeOfDay } from '../wording.ts';
 import type { CounterVoice } from './counter-voice.ts';
 import { inventedReturns } from './demo/invented-shop.ts';
 import type { CounterEngine } from './engine/counter-engine.ts';
@@ -23,9 +23,17 @@ import { answersOf, contextOf, labelsOf, openReturn, type KnownPart } from './re
 import { lookUp } from './shop/scanned.ts';
 import type { CounterBook } from './store/counter-book.ts';
 import { faultWords, misfitWords } from './vehicle/case-words.ts';
-import { caseTaken, olderCase } from './vehicle/case-taken.ts';
+import { caseTaken, ofAnotherPart, olderCase } from './vehicle/case-taken.ts';
+import { looksLikeCase } from './vehicle/read-vehicle-case.ts';
 import { misfitOf } from './vehicle/fit-of-case.ts';
-import { emptyHand, type Hand, type InHand, type PartField, type Shown } from './view/shown.ts';
+import {
+  emptyHand,
+  type Hand,
+  type InHand,
+  type PartField,
+  type Shown,
+  type WhoseCase,
+} from './view/shown.ts';
 import { figuresInHand } from './view/step-card.ts';
 import type { CounterWords } from './words/counter-words.ts';
 
@@ -177,6 +185,11 @@ export class CounterWork {
   async enter(text: string, how: 'typed' | 'scanned'): Promise<void> {
     const scanned = lookUp(text, this.#book.shop);
     const back = this.back;
+    const lying = this.#book.onCounterBy(text);
+    if (lying !== undefined && (scanned.type === 'case' || scanned.type === 'unknown')) {
+      await this.choose(lying.id);
+      return;
+    }
     switch (scanned.type) {
       case 'sale':
         await this.#known({ part: scanned.part.part, shelf: scanned.part, sale: scanned.sale });
@@ -189,18 +202,54 @@ export class CounterWork {
         else await this.#offerCase(scanned.text);
         return;
       case 'unknown': {
-        const locale = this.#voice.tag;
-        const lying = this.#book.onCounterBy(text);
-        if (lying !== undefined) await this.choose(lying.id);
-        else if (back === undefined || how === 'scanned') {
+        if (back === undefined || how === 'scanned') {
           this.notice(fill(this.#words.unknownScan, { text: text.slice(0, 60) }));
         } else {
-          await this.#turn((sitting) =>
-            this.#setup.engine.say(sitting, { at: now(), line: text, locale }),
-          );
+          await this.#hear(text);
         }
       }
     }
+  }
+
+  /** Takes a line: at once where it says one thing plainly, else once it was shown what it tells. */
+  async #hear(line: string): Promise<void> {
+    const back = this.back;
+    if (back === undefined || this.#busy.has(back.id)) return;
+    const locale = this.#voice.tag;
+    await this.trying(async () => {
+      const { sitting } = back;
+      const told = await this.#setup.engine.hear(sitting, { at: now(), line, locale });
+      if (this.back?.sitting !== sitting) return;
+      const isPlain =
+        told === undefined ||
+        (told.answers.length === 1 && told.left.length + told.refused.length === 0);
+      if (isPlain) {
+        await this.#turn((one) => this.#setup.engine.say(one, { at: now(), line, locale }));
+        return;
+      }
+      this.#hand = { ...emptyHand, told };
+      this.#dropErrors();
+      this.#show(true);
+    });
+  }
+
+  /** Takes what a line told; what was not understood of it stays said. */
+  async takeTold(): Promise<void> {
+    const { told } = this.#hand;
+    const back = this.back;
+    if (told === null || back === undefined) return;
+    this.#hand = emptyHand;
+    await this.take(
+      ...told.answers.map(({ check, value }) => answering(back.sitting.case, check, value)),
+    );
+    const left = told.left.map(({ said }) => said);
+    if (left.length === 0) return;
+    const said = listed(
+      left.map((one) => fill(this.#words.quoted, { said: one })),
+      this.#voice.tag,
+    );
+    this.#notices = [...this.#notices, fill(this.#words.stillLeft, { said })];
+    this.#show(false);
   }
 
   /** A part that the shop knows: told of the return in hand where nothing is known of that yet. */
@@ -255,16 +304,19 @@ export class CounterWork {
   }
 
   /** The case that was offered is this vehicle's, or it is left out. */
-  async useCase(isThis: boolean): Promise<void> {
+  async useCase(which: WhoseCase): Promise<void> {
     const { offered } = this.#hand;
     const [back, flow] = [this.back, this.#flow];
     this.#hand = emptyHand;
-    if (offered === null || back === undefined || flow === undefined || !isThis) {
+    if (offered === null || back === undefined || flow === undefined || which === 'other-vehicle') {
       this.notice(this.#words.caseLeft);
       this.#show(true);
       return;
     }
-    const { change, inputs } = caseTaken(flow, offered, back);
+    const { change, inputs } =
+      which === 'this-part'
+        ? caseTaken(flow, offered, back)
+        : { change: ofAnotherPart(offered), inputs: [] };
     this.alter(change);
     if (inputs.length === 0) this.#show(true);
     else await this.take(...inputs);
@@ -299,13 +351,19 @@ export class CounterWork {
       this.#busy.delete(id);
       const before = this.#book.open(id);
       if (before === undefined) return;
-      const next = { ...before, sitting: laid.sitting, typed: stillTyped(before, events) };
+      const isOn = events.length > 0;
+      const next = {
+        ...before,
+        sitting: laid.sitting,
+        typed: stillTyped(before, events),
+        aside: isOn ? null : before.aside,
+      };
       this.#book.hold(next);
       const isInHand = this.#lying?.id === id;
       if (isInHand) this.#lie({ id, laid, unclear, figures: {} });
       // Kept before anything else is waited for: what is typed meanwhile goes on from there.
       await Promise.all([
-        events.length > 0 ? this.keep({ ...next, version: next.version + 1 }) : undefined,
+        isOn ? this.keep({ ...next, version: next.version + 1 }) : undefined,
         isInHand ? this.#weigh().then(() => this.#show(true)) : undefined,
       ]);
       if (language !== undefined) this.#setup.goOnIn(language);
@@ -360,13 +418,15 @@ export class CounterWork {
   /** Writes the slip of a decision as it is printed. */
   async #writeSlip(): Promise<void> {
     const back = this.back;
-    if (back === undefined || back.sitting.case.state.decision === null) return;
+    if (back === undefined) return;
+    if (back.sitting.case.state.decision === null && back.aside === null) return;
     const { timeZone: here } = new Intl.DateTimeFormat().resolvedOptions();
     const sheet = await this.#setup.engine.slip(back.sitting, {
       made: now(),
       locale: this.#voice.tag,
       timeZone: this.#book.shop?.policy['time-zone'] ?? here,
       sold: { name: back.name, number: back.number, receipt: back.receipt },
+      ...(back.aside === null ? {} : { aside: back.aside }),
     });
     const lying = this.#lying;
     if (lying?.id !== back.id || this.back?.sitting !== back.sitting) return;
@@ -386,6 +446,11 @@ export class CounterWork {
 
   /** Takes the figures that were typed. Gives the check of the first that cannot be taken. */
   async takeFigures(): Promise<string | undefined> {
+    const code = this.#codeTyped();
+    if (code !== undefined) {
+      await this.#offerCase(code);
+      return undefined;
+    }
     await this.trying(() => this.#weigh());
     const inHand = this.inHand;
     if (inHand === undefined) return undefined;
@@ -402,6 +467,17 @@ export class CounterWork {
       await this.take(answering(back.sitting.case, only.check, only.value));
     } else await this.take({ type: 'answers', answers });
     return undefined;
+  }
+
+  /** A code of a case that was typed where a figure is asked for; the field is emptied again. */
+  #codeTyped(): string | undefined {
+    const inHand = this.inHand;
+    if (inHand === undefined) return undefined;
+    const { typed } = inHand.back;
+    const check = figuresInHand(this.#hand, inHand).find((one) => looksLikeCase(typed[one] ?? ''));
+    if (check === undefined) return undefined;
+    this.alter({ typed: { ...typed, [check]: '' } });
+    return typed[check];
   }
 
   /** The hand begins something, or goes on with it. */
@@ -431,9 +507,24 @@ export class CounterWork {
   }
 
   /** The return in hand waits on the counter; another can begin. */
-  layAside(): void {
+  layAside(isSaid = false): void {
+    const since = isSaid ? this.back?.aside : null;
+    const time = timeOfDay(since ?? now(), this.#voice.tag);
     this.#screen = 'counter';
-    this.#leaveReturn();
+    this.#leaveReturn(isSaid ? fill(this.#words.asideDone, { time }) : undefined);
+  }
+
+  /** The part waits from now on, on the charger or for whatever is asked next. False where that fails. */
+  async putAside(): Promise<boolean> {
+    const back = this.back;
+    if (back === undefined || this.#busy.has(back.id)) return false;
+    let isPut = false;
+    await this.trying(async () => {
+      await this.keep({ ...back, aside: now(), version: back.version + 1 });
+      await this.#writeSlip();
+      isPut = this.back?.aside !== null;
+    });
+    return isPut;
   }
 
   /** A figure as it is being typed. */
@@ -446,6 +537,10 @@ export class CounterWork {
   async day(check: string, text: string): Promise<void> {
     const back = this.back;
     if (back === undefined) return;
+    if (looksLikeCase(text)) {
+      await this.#offerCase(text);
+      return;
+    }
     await this.trying(async () => {
       const { sitting } = back;
       const typed = await this.#setup.engine.day(sitting, { check, locale: this.#voice.tag, text });

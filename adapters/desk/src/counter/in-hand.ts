@@ -41,6 +41,7 @@ export function inHandOf(
     texts: voice.textsFor(back.part),
     figures: lying.figures,
     sheet: lying.sheet,
+    offers: lying.unclear?.type === 'offers' ? lying.unclear.offers : [],
     said: saidLast(lying, speaker),
     isBusy,
     invented: inventedReturns.find(({ id }) => id === back.practice),

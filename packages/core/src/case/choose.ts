@@ -14,10 +14,11 @@ import type { Findings } from './findings.ts';
 import { firstOpen, isAskable, isPossible, openChecks } from './open-checks.ts';
 import { nextAgain, nextByTable } from './judge.ts';
 import { planOf, type PlannedCheck } from './plan.ts';
-import { covers, hasKit } from './possible.ts';
+import { bearsOn, covers, hasKit } from './possible.ts';
 import { outcomeOf, provesRepair } from './repair-proof.ts';
 import type { CaseState, Next } from './state.ts';
-import { leadingFault, nobody, remedyFor, sendFor } from './verdict.ts';
+import { nobody, remedyFor, sendFor } from './remedy.ts';
+import { leadingFault } from './verdict.ts';
 import { minutesOf, mostTelling, planFrom, weigh, type WeighedCase } from './worth.ts';
 
 /** A leading fault this likely that can no longer be proved ends the questions. */
@@ -154,7 +155,7 @@ function gateOf(flow: Flow, check: Check, open: readonly PlannedCheck[]): Planne
 const proofMinutes = 30;
 
 /** Nobody waits for hours to have a fault this likely proved, if it changes nothing. */
-const beyondDoubt = 0.98;
+const beyondDoubt = 0.99;
 
 /**
  * A check that takes the leading fault nearer to its proof: of the proofs still open the one that
@@ -205,10 +206,7 @@ function checkForProof(
       ({ proof, checks, takes }) =>
         takes <= proofMinutes ||
         ((changes || share < beyondDoubt) &&
-          takes <=
-            mistake *
-              share *
-              chanceToProve(flow, findings, { fault, proof, check: longestOf(checks)?.id ?? '' })),
+          takes <= mistake * share * chanceToProve(flow, findings, { fault, proof, checks })),
     )
     .sort((one, other) => one.takes - other.takes);
   return missing[0]?.checks
@@ -216,18 +214,19 @@ function checkForProof(
     .toSorted((one, other) => minutesOf(one) - minutesOf(other))[0]?.id;
 }
 
-function longestOf(checks: readonly Check[]): Check | undefined {
-  return checks.toSorted((one, other) => minutesOf(other) - minutesOf(one))[0];
-}
-
-/** How likely it is, with a fault, that a check answers so that a proof of it may still come about. */
+/**
+ * How likely it is, with a fault, that the longest of the checks that a proof of it lacks answers so
+ * that the proof may still come about, and the others can then be made.
+ */
 function chanceToProve(
   flow: Flow,
   findings: Findings,
-  sought: { readonly fault: Fault; readonly proof: Condition; readonly check: string },
+  sought: { readonly fault: Fault; readonly proof: Condition; readonly checks: readonly Check[] },
 ): number {
-  const { fault, proof, check } = sought;
+  const { fault, proof, checks } = sought;
   const { known } = findings;
+  const [longest, ...others] = checks.toSorted((one, other) => minutesOf(other) - minutesOf(one));
+  const check = longest?.id ?? '';
   const position = Object.keys(flow.faults).indexOf(fault.id);
   const rows = answerRows(flow, findings, check);
   if (rows === undefined) return 1;
@@ -240,7 +239,9 @@ function chanceToProve(
       raised: (interrupt) => known.raised(interrupt),
       limit: (name) => known.limit(name),
     };
-    return holds(proof, then) === false ? sum : sum + (row[position] ?? 0);
+    const isPossibleThen =
+      holds(proof, then) !== false && others.every((other) => bearsOn(other, then));
+    return isPossibleThen ? sum + (row[position] ?? 0) : sum;
   }, 0);
 }
 

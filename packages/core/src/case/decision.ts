@@ -6,7 +6,8 @@ import { certain, checksOf, type Finding } from '../flow/condition.ts';
 import { fieldsFilled } from '../flow/fields-filled.ts';
 import type { Check, DecisionLine, Flow } from '../flow/flow.ts';
 import { optionsOf } from '../flow/options-of.ts';
-import { refundOf, type Refund } from '../policy/refund.ts';
+import type { SoldPart } from '../policy/policy.ts';
+import { lackingFor, refundOf, type Lacking, type Refund, type Sale } from '../policy/refund.ts';
 import { shopDay } from '../policy/term.ts';
 import { assess } from './assessment.ts';
 import { findingsWith, likeliest } from './findings.ts';
@@ -19,6 +20,7 @@ import type { CaseState } from './state.ts';
 export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
   const line = lineOf(flow, state);
   const refund = refundBy(flow, state, line);
+  const lacking = refund === undefined ? lackingOf(flow, state, line) : [];
   return {
     kind: 'decision',
     called: flow.endsIn,
@@ -31,6 +33,7 @@ export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
     stops: assess(flow, state).stops.map(({ id }) => id),
     again: line.again,
     ...(refund === undefined ? {} : { refund }),
+    ...(lacking.length === 0 ? {} : { lacking }),
   };
 }
 
@@ -94,15 +97,31 @@ function isFact(check: Check | undefined): boolean {
   return check?.form.kind === 'choice' && fieldsFilled(check).length > 0;
 }
 
+/** What an amount lacks on a line that pays one and takes the part back. */
+function lackingOf(flow: Flow, state: CaseState, line: DecisionLine): readonly Lacking[] {
+  if (line.pays === undefined || line.decide !== 'accept' || flow.part === undefined) return [];
+  return lackingFor(line.pays, { policy: state.policy, ...soldOf(flow, state, flow.part) });
+}
+
+function soldOf(
+  flow: Flow,
+  state: CaseState,
+  part: SoldPart,
+): Pick<Sale, 'part' | 'price' | 'sold'> {
+  return {
+    part,
+    price: state.context['sale.price'] as number | undefined,
+    sold: saleDay(flow, state),
+  };
+}
+
 /** What the shop's terms pay back on a line; undefined where they, or the sale, do not say. */
 function refundBy(flow: Flow, state: CaseState, { pays }: DecisionLine): Refund | undefined {
   const { policy, context } = state;
   if (pays === undefined || policy === null || flow.part === undefined) return undefined;
   return refundOf(pays, {
     policy,
-    part: flow.part,
-    price: context['sale.price'] as number | undefined,
-    sold: saleDay(flow, state),
+    ...soldOf(flow, state, flow.part),
     day: shopDay(policy, state.opened),
     isDepositHeld: context['sale.oldUnit'] === 'owed',
   });

@@ -3,7 +3,7 @@
  */
 import type { CircuitLosses, Quantity, Source, UnitCode } from '@keyturn/electrics';
 import type { SignalWord } from '../flow/flow.ts';
-import type { Refund } from '../policy/refund.ts';
+import type { Lacking, Refund } from '../policy/refund.ts';
 
 /** A share of one, for each of several ids. */
 export type Weighted = readonly [id: string, share: number];
@@ -217,6 +217,8 @@ export interface DecisionMessage {
   readonly again: readonly string[];
   /** What is paid back, where the shop's terms and the sale say so. */
   readonly refund?: Refund;
+  /** What an amount lacks that would be paid back; absent where nothing is lacking. */
+  readonly lacking?: readonly Lacking[];
 }
 
 /** An interrupt has been raised. */

@@ -2,19 +2,15 @@
  * Which part is at fault, how surely, and what is to be done.
  */
 import { checksOf, holds, type Condition } from '../flow/condition.ts';
-import type { Fault, Flow, Remedy } from '../flow/flow.ts';
+import type { Fault, Flow } from '../flow/flow.ts';
+import { actionOf, actionsFor, expectedCost } from './action.ts';
 import { assess, type Assessment } from './assessment.ts';
 import { leadingPair } from './belief.ts';
 import { likeliest } from './findings.ts';
 import type { Strength, VerdictMessage } from './message.ts';
-import { bearsOn, forbiddenActivities, lackingKit, mayWork } from './possible.ts';
+import { bearsOn, lackingKit, mayWork } from './possible.ts';
+import { likelyFrom, nobody, remedyFor, sendFor, type Judged } from './remedy.ts';
 import type { CaseState } from './state.ts';
-
-/** An unproved fault is likely when it is likelier than all others together; else the case is open. */
-const likelyFrom = 0.5;
-
-/** What is sent where the caller needs no help. */
-export const nobody = 'nothing';
 
 /** How many faults of the ranking a verdict carries. */
 const rankedFaults = 8;
@@ -62,57 +58,6 @@ function strengthOf(fault: Fault, probability: number, isProved: boolean): Stren
   return fault.best !== 'open' && probability >= likelyFrom ? 'likely' : 'open';
 }
 
-/** What is known of a fault when its remedy is chosen. */
-export interface Judged {
-  readonly flow: Flow;
-  readonly fault: Fault;
-  readonly strength: Strength;
-}
-
-/**
- * True where the verdict is strong enough for a remedy. What faults have in common is as likely as
- * they are together: two bad cables, of which one is, ask for a cable.
- */
-function isStrongEnough(
-  { do: what, from }: { readonly do: string; readonly from: Remedy['from'] },
-  { flow, strength }: Judged,
-  { ranking }: Assessment,
-): boolean {
-  if (from === undefined || strength === 'proved') return true;
-  if (from === 'proved') return false;
-  const shared = ranking
-    .filter(([id]) => flow.faults[id]?.remedies.some(({ remedy }) => remedy === what))
-    .reduce((sum, [, share]) => sum + share, 0);
-  return strength === 'likely' || shared >= likelyFrom;
-}
-
-/**
- * The first remedy that no stop forbids, that the verdict is strong enough for, and whose condition
- * is known to hold or that has none.
- */
-function remedyOf(judged: Judged, assessment: Assessment): Remedy | undefined {
-  const { known } = assessment.findings;
-  const forbidden = forbiddenActivities(assessment.stops);
-  const allowed = judged.fault.remedies.filter(
-    ({ remedy, does, from }) =>
-      !does.some((activity) => forbidden.includes(activity)) &&
-      isStrongEnough({ do: remedy, from }, judged, assessment),
-  );
-  return (
-    allowed.find(({ when }) => when === undefined || holds(when, known) === true) ?? allowed.at(-1)
-  );
-}
-
-/** What a fault asks for as things stand, when it is judged so surely. */
-export function remedyFor(judged: Judged, assessment: Assessment): string {
-  return remedyOf(judged, assessment)?.remedy ?? '';
-}
-
-/** Whom a fault asks for as things stand, when it is judged so surely. */
-export function sendFor(judged: Judged, assessment: Assessment): string {
-  return remedyOf(judged, assessment)?.send ?? judged.fault.send;
-}
-
 /** A verdict that stands, with what is to be done now that other stops are in force. */
 export function withPresentRemedy(
   flow: Flow,
@@ -135,12 +80,36 @@ function helpFor(
   const instead = stops.find((stop) => stop.instead !== undefined)?.instead;
   // What is done instead is meant for whoever is there.
   if (instead !== undefined) return { ...instead, waits: false };
-  const send = sendFor(judged, assessment);
+  const done = isHandedOn(judged, assessment) ? handingOn(judged) : judged;
+  const send = sendFor(done, assessment);
   return {
-    remedy: remedyFor(judged, assessment),
+    remedy: remedyFor(done, assessment),
     send,
     waits: send !== nobody && !mayWork(judged.flow, stops),
   };
+}
+
+/** Whoever comes where the fault is none of those listed looks for himself, whatever it is. */
+function handingOn({ flow, fault, strength }: Judged): Judged {
+  const unlisted = Object.values(flow.faults).find(({ best }) => best === 'open');
+  return { flow, fault: unlisted ?? fault, strength };
+}
+
+/**
+ * True where an open case is too unsure for what its leading fault asks for: with the mistake that it
+ * may be, that would be dearer than to have somebody come who looks for himself.
+ */
+function isHandedOn(judged: Judged, assessment: Assessment): boolean {
+  const { flow, strength } = judged;
+  const { costs } = flow;
+  if (costs === undefined || strength !== 'open') return false;
+  const actions = actionsFor({ flow, costs }, assessment, Object.keys(flow.faults));
+  const [own, other] = [judged, handingOn(judged)].map((one) => {
+    const wanted = actionOf(one, assessment);
+    return actions.find(({ id }) => id === wanted);
+  });
+  if (own === undefined || other === undefined) return false;
+  return expectedCost(other, assessment) < expectedCost(own, assessment);
 }
 
 /** A fault less likely than this is no reason to speak of a check that was left out. */

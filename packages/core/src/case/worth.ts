@@ -3,15 +3,15 @@
  * least expected cost, for the planner of `evidence`.
  */
 import { defineProblem, planNext, type DiagnosisProblem, type Plan } from '@keyturn/evidence';
-import type { Check, Costs, Flow } from '../flow/flow.ts';
-import { assess, type Assessment } from './assessment.ts';
+import type { Check, Flow } from '../flow/flow.ts';
+import { actionsFor } from './action.ts';
+import { assess } from './assessment.ts';
 import { answerRows, beliefIn } from './belief.ts';
 import { evidenceTables } from './evidence-tables.ts';
 import type { Worth } from './message.ts';
 import { openChecks } from './open-checks.ts';
 import { planOf, type PlannedCheck } from './plan.ts';
 import type { CaseState } from './state.ts';
-import { remedyFor, sendFor } from './verdict.ts';
 
 /** Minutes that a check takes: the vehicle stands while it waits, whatever else is done. */
 export function minutesOf({ minutes }: Check): number {
@@ -43,11 +43,11 @@ export function weigh(
   const problem = defineProblem({
     mode: 'terminal',
     faults: kept.map((index) => ({ id: model.hypotheses[index] ?? '', prior: all[index] ?? 0 })),
-    verdicts: verdictsOf(flow, costs, {
-      state,
+    verdicts: actionsFor(
+      { flow, costs },
       assessment,
-      faults: kept.map((index) => model.hypotheses[index] ?? ''),
-    }),
+      kept.map((index) => model.hypotheses[index] ?? ''),
+    ),
     setups: Object.entries(costs.setups).map(([id, cost]) => ({ id, cost })),
     checks: open.flatMap(({ check }) => {
       const rows = answerRows(flow, assessment.findings, check.id);
@@ -177,41 +177,6 @@ function severalShares(row: readonly number[]): readonly number[] {
 function shares(row: readonly number[]): readonly number[] {
   const sum = row.reduce((total, one) => total + one, 0);
   return row.map((one) => one / sum);
-}
-
-/** What can be done in the end: a remedy, or for a dispatcher someone to send. */
-function verdictsOf(
-  flow: Flow,
-  costs: Costs,
-  scope: {
-    readonly state: CaseState;
-    readonly assessment: Assessment;
-    readonly faults: readonly string[];
-  },
-) {
-  const { role } = scope.state.context;
-  const isSending = role === 'dispatcher';
-  const acting = isSending ? costs.sends : costs.remedies;
-  const dearer = (typeof role === 'string' ? costs.wrongTimes[role] : undefined) ?? 1;
-  const fixes = new Map<string, string[]>();
-  for (const id of scope.faults) {
-    const fault = flow.faults[id];
-    if (fault === undefined) continue;
-    const judged = { flow, fault, strength: 'likely' } as const;
-    const verdict = isSending
-      ? sendFor(judged, scope.assessment)
-      : remedyFor(judged, scope.assessment);
-    fixes.set(verdict, [...(fixes.get(verdict) ?? []), id]);
-  }
-  for (const [id, { always }] of Object.entries(acting)) {
-    if (always) fixes.set(id, [...scope.faults]);
-  }
-  return [...fixes].flatMap(([id, faults]) => {
-    const one = acting[id];
-    return one === undefined
-      ? []
-      : [{ id, cost: one.cost, wrongPenalty: one.wrong * dearer, fixes: faults }];
-  });
 }
 
 /** Where one must be for a check, and the kit that must be fetched for it. */

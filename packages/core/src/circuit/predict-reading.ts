@@ -119,8 +119,13 @@ export function predictReading(
       return sagging(loaded, loadTestSag * kind.series);
     }
     case 'tester': {
-      const amperes = (measured.label ?? figures.rating) * conductance(state, measured);
-      return { mean: amperes, load: amperes, swing: 0 };
+      const label = measured.label ?? figures.rating;
+      return anyOf(
+        testersAllowances.map((allowance) => {
+          const amperes = label * conductance(state, measured, allowance);
+          return { mean: amperes, load: amperes, swing: 0 };
+        }),
+      );
     }
     case 'recharged':
       return steady(rechargedBattery(state).emfV);
@@ -247,10 +252,21 @@ function drop(
   return { ...shown, load, swing: Math.hypot(shown.swing, undrawn.parts[part] * load) };
 }
 
+/**
+ * What testers make up for of what a low charge hides, of equally many testers: nothing, or all of it,
+ * as those do that call a battery good and to be charged. For a battery that was drained beyond empty
+ * none of them does. Common practice, no source.
+ */
+const testersAllowances = [0, 1];
+
 /** Part of the label that an electronic tester finds: it conducts less as it is worn and empty. */
-function conductance({ figures }: CircuitState, { isRecharged }: Measured): number {
+function conductance(
+  { figures }: CircuitState,
+  { isRecharged }: Measured,
+  allowance: number,
+): number {
   const charge = isRecharged ? figures.taken : figures.charge;
-  const charged = 0.55 + 0.45 * Math.min(1, charge / 75);
+  const charged = 1 - (1 - allowance) * 0.45 * (1 - Math.min(1, charge / 75));
   const drained = isRecharged ? 1 : 1 / (1 + 2 * figures.emptied);
   return (figures.health * charged * drained) / (1 + 0.3 * figures['dead-cells']);
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Policy } from './policy.ts';
-import { payments, refundOf, type Payment, type Sale } from './refund.ts';
+import { lackingFor, payments, refundOf, type Payment, type Sale } from './refund.ts';
 
 const policy: Policy = {
   shop: 'Corner Parts',
@@ -127,4 +127,24 @@ test('the lines add up to the total, and nobody gets more than was paid', () => 
       },
     ),
   );
+});
+
+describe('what an amount lacks is named', () => {
+  const known = { policy, part: 'battery', price: 9999, sold: '2025-10-01' } as const;
+  test.each([
+    ['nothing', 'warranty', {}, []],
+    ['the terms', 'warranty', { policy: null, price: undefined }, ['terms']],
+    ['the price', 'price', { price: undefined }, ['price']],
+    ['the day, by which the part of the price goes', 'warranty', { sold: undefined }, ['day']],
+    ['no day, where the whole price is paid', 'price', { sold: undefined }, []],
+    ['price and day', 'warranty', { price: undefined, sold: undefined }, ['price', 'day']],
+    [
+      'terms of warranty for the part',
+      'warranty',
+      { policy: { ...policy, warranty: {} } },
+      ['warranty'],
+    ],
+  ] as const)('%s', (_, payment, changed, lacking) => {
+    expect(lackingFor(payment, { ...known, ...changed })).toEqual(lacking);
+  });
 });

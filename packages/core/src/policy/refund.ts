@@ -33,6 +33,9 @@ export interface Refund {
   readonly total: number;
 }
 
+/** What the amount hangs on and is not known: no terms at all, none for the part, the price, the day. */
+export type Lacking = 'terms' | 'warranty' | 'price' | 'day';
+
 /** What is known of the sale. */
 export interface Sale {
   readonly policy: Policy;
@@ -60,6 +63,23 @@ export function refundOf(payment: Payment, sale: Sale): Refund | undefined {
   const lines = [...paid, ...back];
   const total = lines.reduce((sum, { amount }) => sum + amount, 0);
   return { currency: policy.currency, lines, total };
+}
+
+/** What is lacking for an amount; empty where nothing is. */
+export function lackingFor(
+  payment: Payment,
+  sale: Pick<Sale, 'part' | 'price' | 'sold'> & { readonly policy: Policy | null },
+): readonly Lacking[] {
+  const { policy, part, price, sold } = sale;
+  if (policy === null) return ['terms'];
+  if (payment === 'deposit') return [];
+  const terms = policy.warranty[part];
+  const isByTime = payment === 'warranty' && terms?.['pro-rata'] !== undefined;
+  return [
+    ...(payment === 'warranty' && terms === undefined ? (['warranty'] as const) : []),
+    ...(price === undefined ? (['price'] as const) : []),
+    ...(isByTime && sold === undefined ? (['day'] as const) : []),
+  ];
 }
 
 function partOfPrice(

@@ -71,8 +71,9 @@ function add(
     none: true,
     scale: value < 1000,
     hundreds: value < 100,
+    // Where a unit stands before its ten, "zwanzig fünfundzwanzig" is two numbers.
     tens:
-      isUnit ||
+      (isUnit && (isLinked || spelling.unitsFirst !== true)) ||
       (spelling.vigesimal === true &&
         (count.value === 60 || count.value === 80) &&
         value > 0 &&
@@ -82,6 +83,7 @@ function add(
       isLinked &&
       count.value > 0 &&
       count.value < 10 &&
+      count.group % 100 === count.value &&
       value >= 20 &&
       value % 10 === 0 &&
       value < 100,

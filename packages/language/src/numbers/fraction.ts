@@ -2,6 +2,7 @@ import type { Token } from '../typed/token.ts';
 import { readCardinal } from './cardinal.ts';
 import { type Found, fractional, wordAt } from './found-number.ts';
 import type { NumberWords } from './number-words.ts';
+import { figureWordsOf } from '../words/words.ts';
 
 /** A number in figures, where "1/2" is one number and so is "12 1/2". */
 export function readFigure(tokens: readonly Token[], at: number): Found | undefined {
@@ -50,14 +51,34 @@ export function readFraction(
   if (part === undefined || part * count >= 1) return undefined;
   at += 1;
   const article = wordAt(tokens, at);
-  if (article !== undefined && articles.includes(article)) at += 1;
+  if (article !== undefined && articles.includes(article)) {
+    // "La moitié d'un volt": one of what is halved.
+    const isOne = said.words.cardinals[wordAt(tokens, at + 1) ?? ''] === 1;
+    at += isOne ? 2 : 1;
+  }
   return { number: fractional(part * count), end: at };
 }
 
-/** So many parts: one to nine. */
+/** "Four out of ten" behind a whole number, where a language says tenths so. */
+export function readTenths(
+  tokens: readonly Token[],
+  start: number,
+  said: NumberWords,
+): Found | undefined {
+  const { outOf } = said.words.spelling ?? {};
+  const count = readFigure(tokens, start) ?? readCardinal(tokens, start, said);
+  if (outOf === undefined || count === undefined || wordAt(tokens, count.end) !== outOf)
+    return undefined;
+  const ten = readFigure(tokens, count.end + 1) ?? readCardinal(tokens, count.end + 1, said);
+  const { value } = count.number;
+  const isTenths = ten?.number.value === 10 && value > 0 && value < 10 && Number.isInteger(value);
+  return isTenths ? { number: fractional(value / 10), end: ten.end } : undefined;
+}
+
+/** So many parts: "sixty five hundredths". */
 function readCount(tokens: readonly Token[], at: number, said: NumberWords): Found | undefined {
   const found = readCardinal(tokens, at, said);
-  return found !== undefined && found.number.value > 0 && found.number.value < 10
+  return found !== undefined && found.number.value > 0 && found.number.value < 100
     ? found
     : undefined;
 }
@@ -81,12 +102,16 @@ export function joinFraction(
   const { value } = whole.number;
   const part = partAt(tokens, whole.end, said);
   // "three quarters", "one half", but never "twelve half", which is twelve and a half.
-  if (part !== undefined && value > 0 && value < 10 && value * part < 1)
+  if (part !== undefined && value > 0 && value < 100 && value * part < 1)
     return { number: fractional(value * part), end: whole.end + 1 };
   const isJoined = words.joins.includes(join);
-  if (!isJoined && part === undefined && !words.articles.includes(join)) return undefined;
-  const fraction = readFraction(tokens, isJoined ? whole.end + 1 : whole.end, said);
+  const isLess = figureWordsOf(words).less.includes(join);
+  if (!isJoined && !isLess && part === undefined && !words.articles.includes(join))
+    return undefined;
+  const from = isJoined || isLess ? whole.end + 1 : whole.end;
+  const fraction =
+    (isJoined ? readTenths(tokens, from, said) : undefined) ?? readFraction(tokens, from, said);
   if (fraction === undefined) return undefined;
-  const sign = value < 0 ? -1 : 1;
+  const sign = value < 0 === isLess ? 1 : -1;
   return { number: fractional(value + sign * fraction.number.value), end: fraction.end };
 }

@@ -20,11 +20,19 @@ const longestCompound = 40;
 /** A shorter word is not taken for a mistyped number: "there" is not "three". */
 const shortestMistyped = 6;
 
+/** Shorter number words are other words where something is written on: `لست`, I am not. */
+const shortestWrittenOn = 3;
+
+type Mistyped = { readonly value: number; readonly length: number } | undefined;
+
 /** So many words that are no numbers are remembered. */
 const mostKept = 2000;
 
-/** Makes the number words of one language ready. */
-export function createNumberWords(words: Words): NumberWords {
+/** Makes the number words of one language ready; a word that is known is no mistyped number. */
+export function createNumberWords(
+  words: Words,
+  isKnown: (word: string) => boolean = () => false,
+): NumberWords {
   const { cardinals, scales, fractions, joins, point, spelling = {} } = words;
   const longest = Math.max(1, ...Object.keys(cardinals).map((said) => said.split(' ').length));
   const parts = new Set(
@@ -35,8 +43,10 @@ export function createNumberWords(words: Words): NumberWords {
   const joined = new Set([...parts, ...joins, ...point]);
   const attached = (spelling.attached ?? []).filter((prefix) => joins.includes(prefix));
 
+  // Where words are not usually written together, a short one is no number.
+  const shortest = spelling.compounds === true ? 0 : shortestMistyped;
   const splitCompound = (word: string): readonly string[] | undefined => {
-    if (word.length > longestCompound) return undefined;
+    if (word.length > longestCompound || word.length < shortest) return undefined;
     // From the end: which number words the rest of the word is made of, the longest first.
     const rests: (readonly string[] | undefined)[] = new Array<undefined>(word.length + 1);
     rests[word.length] = [];
@@ -50,23 +60,49 @@ export function createNumberWords(words: Words): NumberWords {
       }
     }
     const split = rests[0];
-    return split !== undefined && split.length > 1 && parts.has(split[0] ?? '') ? split : undefined;
+    if (split === undefined || split.length < 2 || !parts.has(split[0] ?? '')) return undefined;
+    // "Stoi" is no hundred and.
+    return joins.includes(split.at(-1) ?? '') ? undefined : split;
   };
 
+  const two = Object.keys(cardinals).find((said) => cardinals[said] === 2);
   const splitAttached = (word: string): readonly string[] | undefined => {
+    const one = Object.hasOwn(spelling.twoOf ?? {}, word) ? spelling.twoOf?.[word] : undefined;
+    if (one !== undefined && two !== undefined) return [two, one];
     const prefix = attached.find(
       (one) => word.startsWith(one) && parts.has(word.slice(one.length)),
     );
     return prefix === undefined ? undefined : [prefix, word.slice(prefix.length)];
   };
 
+  const longestOf = (
+    said: readonly string[],
+    numbers: Readonly<Record<string, number>>,
+  ): Mistyped => {
+    for (let length = said.length; length > 0; length -= 1) {
+      const phrase = said.slice(0, length).join(' ');
+      const value = Object.hasOwn(numbers, phrase) ? numbers[phrase] : undefined;
+      if (value !== undefined) return { value, length };
+    }
+    return undefined;
+  };
+  const writtenOn = ([first = '', ...more]: readonly string[]): Mistyped => {
+    const prefix = (spelling.beforeNumbers ?? []).find(
+      (one) => first.startsWith(one) && first.length - one.length >= shortestWrittenOn,
+    );
+    if (prefix === undefined) return undefined;
+    const found = longestOf([first.slice(prefix.length), ...more], cardinals);
+    return found !== undefined && found.value > 1 ? found : undefined;
+  };
+
   const long = Object.keys(cardinals).filter(
     (said) => said.length >= shortestMistyped && !said.includes(' '),
   );
-  type Mistyped = { readonly value: number; readonly length: number } | undefined;
   const keptMistyped = new Map<string, { readonly found: Mistyped }>();
   const mistyped = (word: string | undefined): Mistyped => {
     if (word === undefined || word.length < shortestMistyped || parts.has(word)) return undefined;
+    if (words.vague.includes(word) || Object.hasOwn(words.ordinals, word)) return undefined;
+    if (isKnown(word)) return undefined;
     const known = keptMistyped.get(word);
     if (known !== undefined) return known.found;
     const values = long.filter((said) => isNear(word, said)).map((said) => cardinals[said]);
@@ -86,19 +122,13 @@ export function createNumberWords(words: Words): NumberWords {
         if (token?.kind !== 'word') break;
         said.push(token.text);
       }
-      for (let length = said.length; length > 0; length -= 1) {
-        const phrase = said.slice(0, length).join(' ');
-        const value = Object.hasOwn(cardinals, phrase) ? cardinals[phrase] : undefined;
-        if (value !== undefined) return { value, length };
-      }
-      return mistyped(said[0]);
+      return longestOf(said, cardinals) ?? writtenOn(said) ?? mistyped(said[0]);
     },
     takeApart: (tokens) => {
-      if (spelling.compounds !== true && attached.length === 0) return tokens;
+      const apart = attached.length > 0 ? splitAttached : splitCompound;
       return tokens.flatMap((token): readonly Token[] => {
         if (token.kind !== 'word' || parts.has(token.text)) return [token];
-        const split =
-          spelling.compounds === true ? splitCompound(token.text) : splitAttached(token.text);
+        const split = apart(token.text);
         return split?.map((text) => ({ kind: 'word', text })) ?? [token];
       });
     },

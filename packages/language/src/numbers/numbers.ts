@@ -1,7 +1,7 @@
 import type { Token } from '../typed/token.ts';
 import { readCardinal } from './cardinal.ts';
 import { type Found, integer, wordAt } from './found-number.ts';
-import { joinFraction, readFigure, readFraction } from './fraction.ts';
+import { joinFraction, readFigure, readFraction, readTenths } from './fraction.ts';
 import type { NumberWords } from './number-words.ts';
 
 /**
@@ -40,6 +40,10 @@ function readNumber(tokens: readonly Token[], at: number, said: NumberWords): Fo
 }
 
 function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): Found | undefined {
+  const tenths = readTenths(tokens, at, said);
+  const behind = tenths === undefined ? undefined : wordAt(tokens, tenths.end);
+  // With its unit only: "eight of ten" alone is a share.
+  if (behind !== undefined && said.words.units['V']?.includes(behind) === true) return tenths;
   const whole = readFigure(tokens, at) ?? readSaid(tokens, at, said);
   if (whole === undefined)
     return (
@@ -69,23 +73,30 @@ function standsAlone(tokens: readonly Token[], at: number, { words }: NumberWord
     words.point.includes(next) ||
     Object.hasOwn(words.fractions, next) ||
     words.bareUnits.includes(next) ||
-    (words.cardinals[next] ?? 0) >= leastTens ||
+    (words.cardinals[next] ?? 0) >= leastBehindOne ||
+    (words.below ?? []).some((said) => said === next || said.startsWith(`${next} `)) ||
     Object.values(words.units).some((said) => said.includes(next))
   );
 }
 
-/** "One eighty": a one before the tens is a hundred. */
-const leastTens = 20;
+/** "One eighty" and "eins zwei": a one before another number is none of the little words. */
+const leastBehindOne = 2;
+
+/** So many marks may stand before the point. */
+const mostMarks = 3;
 
 /** More decimals than any meter shows. */
 const mostDecimals = 8;
 
 /** The decimals behind a "point": figures, digits one by one, or a number in words. */
 function readPoint(whole: Found, tokens: readonly Token[], said: NumberWords): Found | undefined {
-  const point = wordAt(tokens, whole.end);
+  // "Twelve... point four".
+  let at = whole.end;
+  while (at > 0 && tokens[at]?.kind === 'mark' && at < whole.end + mostMarks) at += 1;
+  const point = wordAt(tokens, at);
   if (point === undefined || !said.words.point.includes(point) || whole.number.decimals > 0)
     return undefined;
-  const decimals = readDecimals(tokens, whole.end + 1, said);
+  const decimals = readDecimals(tokens, at + 1, said);
   if (decimals === undefined || decimals.digits.length > mostDecimals) return undefined;
   const digits = `${whole.number.digits}.${decimals.digits}`;
   const value = (whole.number.value < 0 ? -1 : 1) * Number(digits);

@@ -39,9 +39,16 @@ export function createUnitReader(words: Words): UnitReader {
     for (let length = said.length; length > 0; length -= 1) {
       const word = said.slice(0, length).join(' ');
       const code = units.get(word);
+      const next = tokens[at + 1];
       const isArticle =
-        words.articles.includes(word) && ['word', 'number'].includes(tokens[at + 1]?.kind ?? '');
-      if (code !== undefined && !isArticle) return { code, length };
+        words.articles.includes(word) && ['word', 'number'].includes(next?.kind ?? '');
+      // The c of "12,1 c'est bas" is no degree.
+      const isSmall =
+        word.length === 1 &&
+        words.fillers.includes(word) &&
+        next?.kind === 'word' &&
+        words.fillers.includes(next.text);
+      if (code !== undefined && !isArticle && !isSmall) return { code, length };
     }
     return undefined;
   };

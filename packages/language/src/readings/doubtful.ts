@@ -53,6 +53,9 @@ export function judgeReading(
     const meant = readingOf(check, { value: pointed, decimals: digits.length - 1 }, unit);
     return { type: 'doubtful', readings: [meant] };
   }
+  // A meter out of its range shows a lone 1, and a hydrometer 1.265.
+  if (said === undefined && form.range === 'battery-voltage' && isNoVoltage(value, decimals))
+    return { type: 'doubtful', readings: decimals === 0 ? [reading] : [] };
   if (judged.type !== 'implausible') return reading;
   if (
     other !== undefined &&
@@ -69,6 +72,10 @@ export function judgeReading(
         : [{ check: check.id, value: { value: likely.value, unit: likely.unit } }],
     doubt: { check: check.id, given: reading.value, range, isRightAt24 },
   };
+}
+
+function isNoVoltage(value: number, decimals: number): boolean {
+  return (value === 1 && decimals === 0) || (decimals === 3 && value > 1 && value < 1.4);
 }
 
 /**

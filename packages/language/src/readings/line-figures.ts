@@ -2,6 +2,7 @@ import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
 import type { SaidNumber, Token } from '../typed/token.ts';
 import { durations } from '../numbers/unit.ts';
 import { bareUnit } from '../numbers/units-said.ts';
+import { figureWordsOf } from '../words/words.ts';
 
 /** A figure that was, or a figure put in the place of one that is denied. */
 export type Earlier = 'was' | 'denied';
@@ -50,16 +51,24 @@ export function withoutDenied(
   { lexicon }: LineContext,
 ): { kept: readonly Token[]; isDenied: boolean } {
   const numbers = tokens.filter(({ kind }) => kind === 'number').length;
+  const { negators, talk, clauseBreaks } = lexicon.words;
   const at = tokens.findIndex(
     (token, index) =>
       token.kind === 'word' &&
-      lexicon.words.negators.includes(token.text) &&
+      negators.includes(token.text) &&
       tokens[index + 1]?.kind === 'number',
   );
   if (at < 0 || numbers < 2) return { kept: tokens, isDenied: false };
+  // "12.3 no 12.5": which of the two is denied nobody can tell.
+  const negator = tokens[at];
+  const before = tokens[at - 1];
+  const isAnd = before?.kind === 'word' && clauseBreaks.includes(before.text);
+  const isEither = negator?.kind === 'word' && talk.no.includes(negator.text) && !isAnd;
+  if (isEither && tokens.slice(0, at).some(({ kind }) => kind === 'number'))
+    return { kept: tokens, isDenied: false };
   const unit = lexicon.readUnit(tokens, at + 2);
   const end = at + 2 + (unit?.length ?? 0);
-  return { kept: [...tokens.slice(0, at), ...tokens.slice(end)], isDenied: true };
+  return { kept: [...tokens.slice(0, isAnd ? at - 1 : at), ...tokens.slice(end)], isDenied: true };
 }
 
 /** Every figure with the unit behind it; a number that belongs to a name is none. */
@@ -72,18 +81,22 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
     const unit = lexicon.readUnit(tokens, start + 1);
     const end = start + 1 + (unit?.length ?? 0);
     const half = fractionBehind(tokens, end, lexicon);
-    const minus = minusBehind(tokens, half?.end ?? end, lexicon);
+    const behind = half?.end ?? end;
+    const nought = noughtBehind(tokens, behind, lexicon);
     const value = token.value + (half?.value ?? 0);
+    const isBare = unit === undefined || unit.code === bareUnit;
+    // Only a temperature is above or below nought.
+    const bare = nought?.isNamed === true ? context.unitHere('Cel') : undefined;
     return [
       {
-        value: minus > 0 ? -Math.abs(value) : value,
+        value: nought?.isBelow === true ? -Math.abs(value) : value,
         decimals: half === undefined ? token.decimals : 1,
         digits: token.digits,
         ...(token.other === undefined ? {} : { other: token.other }),
         ...(token.inWords === undefined ? {} : { inWords: token.inWords }),
-        unit: unit === undefined || unit.code === bareUnit ? undefined : unit.code,
+        unit: isBare ? bare : unit.code,
         start,
-        end: (half?.end ?? end) + minus,
+        end: behind + (nought?.length ?? 0),
       },
     ];
   });
@@ -123,7 +136,7 @@ function withUnitBefore(
 }
 
 /** Units of which one is said without a number. */
-const countedAlone = ['a', 'V'];
+const countedAlone = ['a', 'V', 'h'];
 
 /** How many of a smaller unit of time one of a larger has, where people say both: a year, months. */
 function partsOf(unit: string | undefined, smaller: string | undefined): number | undefined {
@@ -145,8 +158,9 @@ function joinFigures(
       before === undefined
         ? undefined
         : (joinTimes([before, figure], tokens, { inHand, lexicon }) ??
-          joinDecimals(before, figure, inHand) ??
-          joinHundreds(before, figure, inHand));
+          joinDecimals([before, figure], tokens, { inHand, lexicon }) ??
+          joinFraction(before, figure) ??
+          joinHundreds([before, figure], tokens, { inHand, lexicon }));
     if (one === undefined) joined.push(figure);
     else joined.splice(-1, 1, one);
   }
@@ -173,49 +187,71 @@ function joinTimes(
 
 /** Whole volts and their decimals: behind the unit, or both in words. */
 function joinDecimals(
-  before: SaidFigure,
-  figure: SaidFigure,
-  inHand: CheckPhrases | undefined,
+  [before, figure]: readonly [SaidFigure, SaidFigure],
+  tokens: readonly Token[],
+  { inHand, lexicon }: Pick<LineContext, 'inHand' | 'lexicon'>,
 ): SaidFigure | undefined {
-  const isVolts = inHand?.check.form.kind === 'reading' && inHand.check.form.unit === 'V';
-  const isApart = isVolts && before.end === figure.start && before.decimals === 0;
+  const form = inHand?.check.form;
+  if (form?.kind !== 'reading' || form.unit !== 'V') return undefined;
+  // "Twelve nought five" becomes 12.0 first.
+  const isOpen = before.decimals === 0 || (before.inWords === true && before.digits.endsWith('.0'));
   const isDecimals = figure.decimals === 0 && figure.value >= 0 && figure.digits.length <= 2;
-  if (!isApart || !isDecimals || before.value < leastVolts) return undefined;
-  const isBehindUnit = before.unit === 'V' && figure.unit === undefined;
-  const isInWords =
-    before.inWords === true &&
-    figure.inWords === true &&
-    before.unit === undefined &&
-    (figure.unit ?? 'V') === 'V' &&
-    (figure.value < 10 || figure.value >= 20);
-  if (!isBehindUnit && !isInWords) return undefined;
-  const digits = `${before.digits}.${figure.digits}`;
+  if (!isOpen || !isDecimals) return undefined;
+  const between = tokens.slice(before.end, figure.start);
+  const isOh = isOnly(between, lexicon.words.decimalZero) && figure.digits.length === 1;
+  const isJoined =
+    lexicon.words.spelling?.joinsDecimals === true && isOnly(between, lexicon.words.joins);
+  if (between.length > 0 && !isOh && !isJoined) return undefined;
+  const isBehindUnit = before.unit === 'V' && figure.unit === undefined && !isJoined;
+  const isBare = before.unit === undefined && (figure.unit ?? 'V') === 'V';
+  const isInWords = before.inWords === true && figure.inWords === true;
+  // "Nought two" is so many tenths where less than a volt is read.
+  const isVolts = before.value >= leastVolts || (before.value === 0 && form.range === 'drop');
+  const isNoTeen = figure.value < 10 || figure.value >= 20;
+  if (!isBehindUnit && !(isBare && isVolts && isNoTeen && (isInWords || isJoined)))
+    return undefined;
+  const digits = `${before.digits}${before.decimals > 0 ? '' : '.'}${isOh ? '0' : ''}${figure.digits}`;
   return {
     ...figure,
     value: Number(digits),
-    decimals: figure.digits.length,
+    decimals: digits.length - digits.indexOf('.') - 1,
     digits,
     unit: 'V',
     start: before.start,
   };
 }
 
+function isOnly([token, more]: readonly Token[], words: readonly string[]): boolean {
+  return token?.kind === 'word' && more === undefined && words.includes(token.text);
+}
+
 /** Below that, two numbers in words are two numbers. */
 const leastVolts = 8;
 
-/** "One eighty", "two fifty": hundreds of amperes and the rest, in words. */
+/** "Zwölf dreiviertel": a whole number and a part of one, both in words. */
+function joinFraction(before: SaidFigure, figure: SaidFigure): SaidFigure | undefined {
+  const isPart = figure.inWords === true && figure.value > 0 && figure.value < 1;
+  const isWhole = before.inWords === true && before.decimals === 0 && before.value >= leastVolts;
+  if (!isPart || !isWhole || before.end !== figure.start || before.unit !== undefined)
+    return undefined;
+  return { ...figure, value: before.value + figure.value, start: before.start };
+}
+
+/** "One eighty", "two fifty": hundreds of amperes or millivolts and the rest, in words. */
 function joinHundreds(
-  before: SaidFigure,
-  figure: SaidFigure,
-  inHand: CheckPhrases | undefined,
+  [before, figure]: readonly [SaidFigure, SaidFigure],
+  tokens: readonly Token[],
+  { inHand, lexicon }: Pick<LineContext, 'inHand' | 'lexicon'>,
 ): SaidFigure | undefined {
   const isAmperes = inHand?.check.form.kind === 'reading' && inHand.check.form.unit === 'A';
   const isInWords = before.inWords === true && figure.inWords === true;
-  const isNext = before.end === figure.start && before.unit === undefined;
+  const between = tokens.slice(before.end, figure.start);
+  const isOh = isOnly(between, lexicon.words.decimalZero) && figure.value > 0;
+  const isNext = (before.end === figure.start || isOh) && before.unit === undefined;
   const isWhole = before.decimals === 0 && figure.decimals === 0;
-  if (!isAmperes || !isInWords || !isNext || !isWhole) return undefined;
-  if (before.value < 1 || before.value > 9 || figure.value < 10 || figure.value > 99)
-    return undefined;
+  if (!(isAmperes || figure.unit === 'mV') || !isInWords || !isNext || !isWhole) return undefined;
+  const isRest = isOh ? figure.value < 10 : figure.value >= 10 && figure.value <= 99;
+  if (before.value < 1 || before.value > 9 || !isRest) return undefined;
   const value = before.value * 100 + figure.value;
   return { ...figure, value, digits: String(value), start: before.start };
 }
@@ -250,20 +286,43 @@ function isPartOfAnother(tokens: readonly Token[], at: number, { words }: Lexico
 function isOfBelow(tokens: readonly Token[], at: number, lexicon: Lexicon): boolean {
   const [figure] = tokens.slice(at, at + 1);
   if (figure?.kind !== 'number' || figure.value !== 0) return false;
-  return [at - 1, at - 2, at - 3].some((from) => from + minusBehind(tokens, from, lexicon) > at);
+  return [at - 1, at - 2, at - 3].some(
+    (from) =>
+      from + (noughtBehind(tokens, from, lexicon)?.length ?? 0) > at &&
+      [tokens[from - 1], tokens[from - 2]].some((token) => token?.kind === 'number'),
+  );
 }
 
-/** How many words behind a figure put it below zero: "8 degrees below", "8 bajo cero". */
-function minusBehind(tokens: readonly Token[], at: number, { words }: Lexicon): number {
-  const said = (words.below ?? []).map((phrase) => phrase.split(' '));
-  const found = said.find((phrase) =>
-    phrase.every((word, index) => {
-      const token = tokens[at + index];
-      if (token?.kind === 'number') return token.value === 0 && words.cardinals[word] === 0;
-      return token?.kind === 'word' && token.text === word;
-    }),
-  );
-  return found?.length ?? 0;
+/** Words behind a figure that say on which side of nought it is. */
+interface Nought {
+  readonly length: number;
+  readonly isBelow: boolean;
+  /** True where they name the nought: "bajo cero", but not "degrees below". */
+  readonly isNamed: boolean;
+}
+
+function noughtBehind(
+  tokens: readonly Token[],
+  at: number,
+  { words }: Lexicon,
+): Nought | undefined {
+  const isNought = (word: string): boolean => words.cardinals[word] === 0;
+  const longest = (phrases: readonly string[]): readonly string[] =>
+    phrases
+      .map((phrase) => phrase.split(' '))
+      .filter((phrase) =>
+        phrase.every((word, index) => {
+          const token = tokens[at + index];
+          if (token?.kind === 'number') return token.value === 0 && isNought(word);
+          return token?.kind === 'word' && token.text === word;
+        }),
+      )
+      .reduce<readonly string[]>((one, other) => (other.length > one.length ? other : one), []);
+  const below = longest(words.below ?? []);
+  const above = longest(figureWordsOf(words).above);
+  const said = below.length > above.length ? below : above;
+  if (said.length === 0) return undefined;
+  return { length: said.length, isBelow: said === below, isNamed: said.some(isNought) };
 }
 
 /** Where numbers belong to a name, as in "terminal 50: 9.5". */
@@ -294,12 +353,25 @@ export function isVague(
   figures: readonly SaidFigure[],
   { lexicon }: LineContext,
 ): boolean {
-  const { vague, point } = lexicon.words;
-  return figures.some(({ end, decimals }) => {
+  const { vague, point, scales } = lexicon.words;
+  return figures.some(({ start, end, decimals }) => {
     const from = tokens[end]?.kind === 'mark' ? end + 1 : end;
+    // "A couple hundred".
+    const [before, hundred] = tokens.slice(Math.max(start - 1, 0), start + 1);
+    const isRound =
+      hundred?.kind === 'number' &&
+      hundred.inWords === true &&
+      Object.values(scales).includes(hundred.value);
+    if (isRound && before?.kind === 'word' && vague.includes(before.text)) return true;
     const behind = textOf(tokens.slice(from, from + mostVagueWords));
     const isOpen = decimals === 0 && from === tokens.length - 1 && point.includes(behind);
-    return isOpen || vague.some((said) => behind === said || behind.startsWith(`${said} `));
+    // "9.3 for some 3 seconds" says it of the next.
+    const isOfNext = (said: string): boolean =>
+      tokens[from + said.split(' ').length]?.kind === 'number';
+    return (
+      isOpen ||
+      vague.some((said) => (behind === said || behind.startsWith(`${said} `)) && !isOfNext(said))
+    );
   });
 }
 
@@ -326,11 +398,14 @@ export function hasBoundOnly(
 ): boolean {
   const before = figures.map(({ start }) => textOf(tokens.slice(Math.max(start - 4, 0), start)));
   const { boundsOnly, nearly } = lexicon.words;
+  const { changes, until } = figureWordsOf(lexicon.words);
   const isBound = (said: string, word: string): boolean => {
     if (said === word) return true;
     if (!said.endsWith(` ${word}`)) return false;
     const rest = said.slice(0, -word.length - 1);
-    return !nearly.some((one) => rest === one || rest.endsWith(` ${one}`));
+    // "It drops as far as 9.8".
+    const near = until.includes(word) ? [...nearly, ...changes] : nearly;
+    return !near.some((one) => rest === one || rest.endsWith(` ${one}`));
   };
   return before.some((said) => boundsOnly.some((word) => isBound(said, word)));
 }

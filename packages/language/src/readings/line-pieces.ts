@@ -1,7 +1,10 @@
 import { findPhrase, hear } from '../typed/heard.ts';
 import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
 import { type LineContext, type SaidFigure, textOf } from './line-figures.ts';
+import type { Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
+import { figureWordsOf } from '../words/words.ts';
+import { endsWithPhrase } from './word-run.ts';
 
 /** One figure with the words about it. */
 export interface Piece {
@@ -107,18 +110,35 @@ function isKnownBeside(word: string, { words, reader, checks }: Lexicon): boolea
   );
 }
 
-/** The readings that these words name, those with the longest name only. */
+/**
+ * The readings that these words name, those with the longest name only. What is denied is not named
+ * ("no load"), and neither is another reading than the one in hand by a word that is its own as well,
+ * or by a unit that stands apart from the figure: "a year old, it says 12.4".
+ */
 export function namedChecks(
   tokens: readonly Token[],
   { lexicon, inHand }: LineContext,
 ): CheckPhrases[] {
-  const heard = hear(lexicon.reader.literally(tokens), lexicon.vocabulary);
+  const { reader, vocabulary, words } = lexicon;
+  const heard = hear(reader.literally(withoutDeniedWords(tokens, words.negators)), vocabulary);
+  // What came before is not what goes on: "after cranking, 12.1".
+  const { after } = figureWordsOf(words);
+  const isBehind = (at: number): boolean =>
+    [at, at - 1].some((end) => endsWithPhrase(tokens, end, after));
+  const typed = new Set(
+    tokens.flatMap((token, at) => (token.kind === 'word' && !isBehind(at) ? [token.text] : [])),
+  );
+  const ofOther = (entry: CheckPhrases, name: Terms): boolean => {
+    if (inHand === undefined || entry === inHand) return true;
+    if (name.length === 1 && !isTyped(entry, name, { typed, lexicon })) return false;
+    return !name.every((term) => isOwn(term, inHand)) && !isUnitName(name, lexicon);
+  };
   let longest = 1;
   let named: CheckPhrases[] = [];
   for (const entry of lexicon.checks.values()) {
     if (entry.check.form.kind !== 'reading') continue;
     const names = inHand === undefined ? [...entry.names, ...entry.moments] : entry.names;
-    const found = names.filter((name) => findPhrase(heard, name) >= 0);
+    const found = names.filter((name) => findPhrase(heard, name) >= 0 && ofOther(entry, name));
     const length = Math.max(0, ...found.map((name) => name.length));
     if (length > longest) named = [];
     if (length >= longest) {
@@ -127,4 +147,38 @@ export function namedChecks(
     }
   }
   return named;
+}
+
+function withoutDeniedWords(
+  tokens: readonly Token[],
+  negators: readonly string[],
+): readonly Token[] {
+  const isNegator = (token: Token | undefined): boolean =>
+    token?.kind === 'word' && negators.includes(token.text);
+  return tokens.filter((_, at) => !isNegator(tokens[at - 1]));
+}
+
+/** True where a name of one word is typed as it is written: "charged" is not "charging". */
+function isTyped(
+  { said }: CheckPhrases,
+  [name = '']: Terms,
+  { typed, lexicon }: { readonly typed: ReadonlySet<string>; readonly lexicon: Lexicon },
+): boolean {
+  const words = said.flatMap(([token, more]) =>
+    token?.kind === 'word' && more === undefined ? [token.text] : [],
+  );
+  const own = words.filter((word) => lexicon.reader.literally(word)[0] === name);
+  return own.some((word) => typed.has(word));
+}
+
+/** True where a term is one of the check's own, or the end of one: the "charge" of "recharge". */
+function isOwn(term: string, { topic, names }: CheckPhrases): boolean {
+  return [...topic, ...names.flat()].some((own) => own.endsWith(term));
+}
+
+/** True for a name that is no more than a unit: "years". */
+function isUnitName(name: Terms, { words, reader }: Lexicon): boolean {
+  return Object.values(words.units).some((said) =>
+    said.some((unit) => reader.literally(unit).join(' ') === name.join(' ')),
+  );
 }

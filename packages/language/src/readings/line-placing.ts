@@ -3,6 +3,7 @@ import { type Earlier, type LineContext, type SaidFigure, textOf } from './line-
 import { type Doubtful, judgeReading, meantByFigures, type SaidReading } from './doubtful.ts';
 import { type Piece, namedChecks } from './line-pieces.ts';
 import type { Token } from '../typed/token.ts';
+import type { Figure } from '../numbers/figures.ts';
 import type { UnclearCode } from '../understand/understood.ts';
 import { isAlike } from '../numbers/unit.ts';
 
@@ -13,6 +14,8 @@ export type LineResult =
       readonly readings: readonly SaidReading[];
       /** How the line speaks of an earlier answer: "rest was 12.1", "not 12.5, 12.1". */
       readonly earlier: Earlier | undefined;
+      /** The amperes of the load under which a voltage was read, where the line tells them. */
+      readonly load?: Figure;
     }
   | {
       readonly type: 'unclear';
@@ -32,7 +35,8 @@ export function unclear(code: UnclearCode, tokens: readonly Token[]): LineResult
   return { type: 'unclear', code, pieces: [textOf(tokens)], names: [], figures };
 }
 
-function unitOf({ check }: Pick<CheckPhrases, 'check'>): string {
+/** The unit of a reading; empty for what is answered in words. */
+export function unitOf({ check }: Pick<CheckPhrases, 'check'>): string {
   return check.form.kind === 'reading' ? check.form.unit : '';
 }
 
@@ -125,11 +129,16 @@ function placeFigure(
   const { unit } = figure;
   const fitsUnit = (entry: CheckPhrases): boolean =>
     unit === undefined || isAlike(unit, unitOf(entry));
-  const own = line.named[line.index] ?? [];
+  // An age has its unit: "the battery, 12.4" tells none.
+  const own = (line.named[line.index] ?? []).filter(
+    (entry) => inHand === undefined || entry === inHand || unit !== undefined || !isAge(entry),
+  );
   const named = own.filter(fitsUnit);
   const [first] = named;
   if (first !== undefined) {
     if (inHand !== undefined && named.includes(inHand)) return inHand;
+    // "0.15 with the helper cranking" is no voltage of the battery.
+    if (isMomentOnly(figure, { named, line }, context)) return inHand;
     return named.length === 1 ? first : only(preferred(named, line, context));
   }
   if (own.length > 0 && unit === undefined) return undefined;
@@ -138,7 +147,10 @@ function placeFigure(
   if (inHandIsFree && fitsUnit(inHand)) return inHand;
   const fitting = readingsOf(figure, context).filter(
     (entry) =>
-      !line.taken.includes(entry.id) && (!isAge(entry) || isSpokenOf(entry, line, context)),
+      !line.taken.includes(entry.id) &&
+      (!isAge(entry) ||
+        isSpokenOf(entry, line, context) ||
+        line.named.some((those) => those.includes(entry))),
   );
   const isOnly = line.named.length === 1;
   // A wrong unit for the only reading meant is for the case to refuse, which says what would fit.
@@ -146,6 +158,28 @@ function placeFigure(
   // A single figure in another unit is no answer to another question, unless the kit says so.
   if (inHand !== undefined && isOnly && context.kit.length === 0) return undefined;
   return only(fitting) ?? only(preferred(fitting, line, context));
+}
+
+/** V. What is told of a loss unasked is less, where another voltage is in hand. */
+const mostLost = 6;
+
+/** True where the figure can be the reading in hand, and none of those that the words name. */
+function isMomentOnly(
+  figure: SaidFigure,
+  { named, line }: { readonly named: readonly CheckPhrases[]; readonly line: Line },
+  context: LineContext,
+): boolean {
+  const { inHand } = context;
+  const { value, unit } = figure;
+  if (inHand === undefined || line.taken.includes(inHand.id) || !isInHand(figure, context))
+    return false;
+  // So much is lost nowhere: "12.1 between the socket and ground" is no loss on the ground side.
+  const isLoss = ({ check: { form } }: CheckPhrases): boolean =>
+    form.kind === 'reading' && form.range === 'drop';
+  const isTooMuch = !isLoss(inHand) && unit !== 'mV' && value > mostLost;
+  const isReading = (entry: CheckPhrases): boolean =>
+    !('type' in judgeReading(entry, figure, context)) && !(isLoss(entry) && isTooMuch);
+  return isReading(inHand) && !named.some(isReading);
 }
 
 /** The readings that a figure may be by its unit. */

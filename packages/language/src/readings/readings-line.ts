@@ -8,9 +8,14 @@ import {
   speaksOfEarlier,
   withoutDenied,
 } from './line-figures.ts';
-import { cutPieces, strangeUnit } from './line-pieces.ts';
-import { type LineResult, placePieces, unclear } from './line-placing.ts';
+import { cutPieces, namedChecks, strangeUnit } from './line-pieces.ts';
+import { type LineResult, placePieces, unclear, unitOf } from './line-placing.ts';
 import { judgeFigure } from '@keyturn/core';
+import type { ReadingKind } from '@keyturn/electrics';
+import { withoutOthers } from './one-of-figures.ts';
+import { hasPhrase } from './word-run.ts';
+import { figureWordsOf } from '../words/words.ts';
+import type { CheckPhrases } from '../understand/lexicon.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import type { Token } from '../typed/token.ts';
 
@@ -20,9 +25,20 @@ import type { Token } from '../typed/token.ts';
  * A line of which anything cannot be placed is taken not at all.
  */
 export function readLine(typed: readonly Token[], context: LineContext): LineResult {
-  if (typed.some(({ kind }) => kind === 'malformed')) return unclear('not-a-number', typed);
   const tokens = spellNumbers(typed, context.lexicon.numbers);
-  const { kept, isDenied } = withoutDenied(tokens, context);
+  const load = loadIn(tokens, context);
+  if (load === undefined) return readKept(tokens, context);
+  const without = tokens.filter((_, index) => index < load.start || index >= load.end);
+  const line = readKept(without, context);
+  if (line.type !== 'readings') return line;
+  const { value, decimals, unit = 'A' } = load;
+  return { ...line, load: { value, unit, resolution: 10 ** -decimals } };
+}
+
+function readKept(typed: readonly Token[], context: LineContext): LineResult {
+  if (typed.some(({ kind }) => kind === 'malformed')) return unclear('not-a-number', typed);
+  if (speaksOfOther(typed, context)) return unclear('unknown-unit', typed);
+  const { kept, isDenied } = withoutDenied(withoutOthers(typed, context), context);
   const figures = findFigures(kept, context);
   if (figures.length === 0) return { type: 'none' };
   if (figures.length > mostFigures) return unclear('two-numbers', kept.slice(0, shownTokens));
@@ -40,6 +56,48 @@ export function readLine(typed: readonly Token[], context: LineContext): LineRes
   }
   const was = speaksOfEarlier(kept, figures, context) ? 'was' : undefined;
   return placePieces(pieces, { kept, context, earlier: isDenied ? 'denied' : was });
+}
+
+/** True where the figures are those of another instrument: a hydrometer in the acid. */
+function speaksOfOther(tokens: readonly Token[], { inHand, lexicon }: LineContext): boolean {
+  const form = inHand?.check.form;
+  if (form?.kind === 'reading' && densities.includes(form.range)) return false;
+  return (
+    tokens.some(({ kind }) => kind === 'number') &&
+    hasPhrase(tokens, figureWordsOf(lexicon.words).otherMeters)
+  );
+}
+
+const densities: readonly ReadingKind[] = ['density', 'density-difference'];
+
+/**
+ * The amperes of a load beside the voltage that is read under it, which are no reading of their own:
+ * "9.2 V at 270 A load".
+ */
+function loadIn(tokens: readonly Token[], context: LineContext): SaidFigure | undefined {
+  const figures = findFigures(tokens, context);
+  const { inHand } = context;
+  if (figures.length < 2) return undefined;
+  const spoken = [...namedChecks(tokens, context), ...(inHand === undefined ? [] : [inHand])];
+  if (!spoken.some(isLoaded)) return undefined;
+  const isOfOther = (words: readonly Token[]): boolean =>
+    namedChecks(words, context).some(({ check }) => unitOf({ check }) === 'A');
+  const [load] = cutPieces(tokens, figures, context).flatMap((piece) =>
+    isOfOther(piece.words) ? [] : piece.figures.filter(isAmperes),
+  );
+  return load;
+}
+
+/** True for a voltage that is read under load. */
+function isLoaded({ check }: CheckPhrases): boolean {
+  return unitOf({ check }) === 'V' && check.does.includes('load');
+}
+
+/** No battery has so many volts under load: a figure without a unit above it is one of amperes. */
+const mostVolts = 36;
+
+function isAmperes({ unit, value }: SaidFigure): boolean {
+  return unit === undefined ? value > mostVolts : unit === 'A';
 }
 
 /** True where the only figure has decimals and can be the reading in hand, whatever follows it. */

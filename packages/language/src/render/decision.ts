@@ -72,10 +72,14 @@ function changeLines({ changes }: DecisionMessage, voice: Voice): string[] {
   );
 }
 
-function refundSection({ refund }: DecisionMessage, voice: Voice): RenderedSection {
+function refundSection({ refund, lacking }: DecisionMessage, voice: Voice): RenderedSection {
   const { say, figures } = voice;
   const [id, heading] = ['refund', say('refund.heading')];
-  if (refund === undefined) return { id, heading, lines: [] };
+  if (refund === undefined) {
+    if (lacking === undefined) return { id, heading, lines: [] };
+    const what = figures.listAll(lacking.map((one) => say(`lacking.${one}`)));
+    return { id, heading, lines: [say('refund.lacks', { what })] };
+  }
   const { currency, lines, total } = refund;
   const money = (amount: number): string => figures.formatMoney(amount, currency);
   return {

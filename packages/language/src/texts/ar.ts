@@ -171,6 +171,13 @@ export const ar = {
     usedMonths: '{{amount}}: عدد أشهر الاستعمال {{months}}، والأشهر الباقية {{left}} من {{of}}',
     deposit: '{{amount}} تأمين القطعة القديمة',
     total: '{{amount}} المجموع',
+    lacks: 'لا يمكن ذكر مبلغ؛ الناقص: {{what}}',
+  },
+  lacking: {
+    terms: 'شروط المتجر',
+    warranty: 'شروط الضمان لهذه القطعة',
+    price: 'الثمن المدفوع',
+    day: 'يوم البيع',
   },
   interrupt: {
     heading: '{{name}}.',

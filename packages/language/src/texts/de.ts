@@ -173,6 +173,13 @@ export const de = {
       '{{amount}}: nach {{months}} Monaten Nutzung sind {{left}} von {{of}} Monaten übrig',
     deposit: '{{amount}} Pfand für das Altteil',
     total: '{{amount}} insgesamt',
+    lacks: 'Es lässt sich kein Betrag nennen; es fehlt: {{what}}',
+  },
+  lacking: {
+    terms: 'die Bedingungen des Geschäfts',
+    warranty: 'Garantiebedingungen für dieses Teil',
+    price: 'der bezahlte Preis',
+    day: 'der Tag des Kaufs',
   },
   interrupt: {
     heading: '{{name}}.',

@@ -168,6 +168,13 @@ export const en = {
     usedMonths: '{{amount}}: after {{months}} months of use, {{left}} of {{of}} months are left',
     deposit: '{{amount}} deposit for the old unit',
     total: '{{amount}} in all',
+    lacks: 'No amount can be told; it lacks: {{what}}',
+  },
+  lacking: {
+    terms: 'the terms of the shop',
+    warranty: 'terms of warranty for this part',
+    price: 'the price paid',
+    day: 'the day of sale',
   },
   interrupt: {
     heading: '{{name}}.',

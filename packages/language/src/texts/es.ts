@@ -173,6 +173,13 @@ export const es = {
     usedMonths: '{{amount}}: tras {{months}} meses de uso quedan {{left}} de {{of}} meses',
     deposit: '{{amount}} de depósito por la pieza vieja (casco)',
     total: '{{amount}} en total',
+    lacks: 'No se puede indicar ningún importe; falta: {{what}}',
+  },
+  lacking: {
+    terms: 'las condiciones de la tienda',
+    warranty: 'condiciones de garantía para esta pieza',
+    price: 'el precio pagado',
+    day: 'el día de la venta',
   },
   interrupt: {
     heading: '{{name}}.',

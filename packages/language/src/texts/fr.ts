@@ -176,6 +176,13 @@ export const fr = {
     usedMonths: '{{amount}} : après {{months}} mois d’usage, il reste {{left}} mois sur {{of}}',
     deposit: '{{amount}} de consigne pour l’ancienne pièce',
     total: '{{amount}} en tout',
+    lacks: 'Aucun montant ne peut être indiqué ; il manque : {{what}}',
+  },
+  lacking: {
+    terms: 'les conditions du magasin',
+    warranty: 'des conditions de garantie pour cette pièce',
+    price: 'le prix payé',
+    day: 'le jour de la vente',
   },
   interrupt: {
     heading: '{{name}}.',

@@ -177,6 +177,13 @@ export const pl = {
     usedMonths: '{{amount}}: po {{months}} mies. używania pozostało {{left}} z {{of}} mies.',
     deposit: '{{amount}}: kaucja za starą część',
     total: '{{amount}} razem',
+    lacks: 'Nie można podać kwoty; brakuje: {{what}}',
+  },
+  lacking: {
+    terms: 'warunków sklepu',
+    warranty: 'warunków gwarancji na tę część',
+    price: 'zapłaconej ceny',
+    day: 'dnia sprzedaży',
   },
   interrupt: {
     heading: '{{name}}.',

@@ -12,9 +12,11 @@ export function spellWords(words: Words): Words {
   ];
   const keys = <Value>(record: Readonly<Record<string, Value>>): Record<string, Value> =>
     Object.fromEntries(Object.entries(record).map(([text, value]) => [spell(text), value]));
-  const lists = <Lists extends Readonly<Record<string, readonly string[]>>>(record: Lists): Lists =>
+  const lists = <Lists extends Readonly<Record<keyof Lists, readonly string[]>>>(
+    record: Lists,
+  ): Lists =>
     Object.fromEntries(
-      Object.entries(record).map(([key, texts]) => [key, all(texts)]),
+      Object.entries<readonly string[]>(record).map(([key, texts]) => [key, all(texts)]),
     ) as unknown as Lists;
   const { spelling } = words;
   return {
@@ -36,6 +38,7 @@ export function spellWords(words: Words): Words {
     nearly: all(words.nearly),
     vague: all(words.vague),
     besideFigures: all(words.besideFigures),
+    ...(words.figureWords === undefined ? {} : { figureWords: lists(words.figureWords) }),
     courtesies: all(words.courtesies ?? []),
     negators: all(words.negators),
     clauseBreaks: all(words.clauseBreaks),
@@ -54,11 +57,20 @@ export function spellWords(words: Words): Words {
 }
 
 function spellSpelling(spelling: Spelling, all: (texts: readonly string[]) => string[]): Spelling {
-  const { attached = [], denyBefore = [], around = [] } = spelling;
+  const one = (text: string): string => all([text])[0] ?? '';
+  const { attached = [], beforeNumbers = [], denyBefore = [], around = [] } = spelling;
   return {
     ...spelling,
     attached: all(attached).sort((one, other) => other.length - one.length),
+    beforeNumbers: all(beforeNumbers).sort((one, other) => other.length - one.length),
     denyBefore: all(denyBefore),
-    around: around.map(([before, behind]) => [all([before])[0] ?? '', all([behind])[0] ?? '']),
+    around: around.map(([before, behind]) => [one(before), one(behind)]),
+    ...(spelling.twoOf === undefined
+      ? {}
+      : {
+          twoOf: Object.fromEntries(
+            Object.entries(spelling.twoOf).map(([two, said]) => [one(two), one(said)]),
+          ),
+        }),
   };
 }

@@ -2,6 +2,7 @@ import type { Check } from '@keyturn/core';
 import type { CheckTexts, FlowTexts } from '../flow-texts.ts';
 import { type Heard, wordsOf } from '../typed/heard.ts';
 import { createTermReader, type TermReader, type Terms } from '../typed/terms.ts';
+import { collapseRepeats } from '../typed/normalise.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { spellWords } from '../typed/spell-words.ts';
 import type { Token } from '../typed/token.ts';
@@ -160,11 +161,11 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     readSpoken(phrases).map(({ terms }) => terms);
 
   const readUnit = createUnitReader(words);
-  const numbers = createNumberWords(words);
-  const smallTerms = new Set(words.fillers.flatMap(reader.literally));
+  const numbers = createNumberWords(words, (word) => typedWords.has(word));
+  const small = new Set(words.fillers.map(collapseRepeats));
   const isSmall = (name: string): boolean => {
-    const [term, more] = reader.literally(name);
-    return term !== undefined && more === undefined && smallTerms.has(term);
+    const [token, more] = readTokens(name, words);
+    return token?.kind === 'word' && more === undefined && small.has(collapseRepeats(token.text));
   };
   const isMoment = (name: string): boolean => {
     const tokens = readTokens(name, words);
@@ -365,7 +366,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
               : [],
           ),
         ),
-        [...unclear(), ...someOf(allTalk(), mostTalk)],
+        [...someOf(unclear(), mostOfNothing), ...someOf(allTalk(), mostTalk)],
       ),
     ),
     talkHeard: once(() =>
@@ -386,6 +387,9 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
 
 /** So much of what answers nothing anywhere is learned from for a check, beside what does not answer it. */
 const mostUnclear = 120;
+
+/** So much is learned from of what answers nothing, where it is told which check is spoken of. */
+const mostOfNothing = 400;
 
 /** So much is learned from of what is said to each check, where it is told which one is spoken of. */
 const mostOfSubject = 2000;

@@ -1,6 +1,7 @@
 import { optionsOf } from '@keyturn/core';
 import { chooseOption, chooseSeveral, exactChoice } from './choices.ts';
 import { hearTokens } from '../typed/heard.ts';
+import { hasPhrase } from '../readings/word-run.ts';
 import { normalise } from '../typed/normalise.ts';
 import { readKeys } from './option-keys.ts';
 import { offersOf } from './found-answer.ts';
@@ -81,8 +82,7 @@ export function readChoice(turn: Turn): Understood | undefined {
 
 /** True where something is said to be a few, or a couple. */
 export function isVague({ tokens, listener }: Turn): boolean {
-  const { vague } = listener.lexicon.words;
-  return tokens.some((token) => token.kind === 'word' && vague.includes(token.text));
+  return hasPhrase(tokens, listener.lexicon.words.vague);
 }
 
 /** The answers in hand that the text comes close to. */

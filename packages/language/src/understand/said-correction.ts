@@ -2,6 +2,8 @@ import type { AnswerInput } from '@keyturn/core';
 import { chooseOption } from './choices.ts';
 import { type Heard, findPhrase, hear, hearTokens, means } from '../typed/heard.ts';
 import type { Lexicon } from './lexicon.ts';
+import { hasPhrase } from '../readings/word-run.ts';
+import { figureWordsOf } from '../words/words.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { lastReading, lineContext, ofDoubt, ofLine } from './said-figures.ts';
 import { volunteered } from './volunteered.ts';
@@ -13,6 +15,10 @@ import type { Understood } from './understood.ts';
 export function readCorrection(turn: Turn): Understood | undefined {
   const { heard, tokens, listener, hearing } = turn;
   const { lexicon } = listener;
+  // "It should be 12.6 but is 12.2" corrects nothing.
+  const { expected } = figureWordsOf(lexicon.words);
+  const figures = tokens.filter(({ kind }) => kind === 'number');
+  if (figures.length > 1 && hasPhrase(tokens, expected)) return undefined;
   // "no, I meant 12.1": a word may stand before it.
   const ends = lexicon.corrections
     .map((phrase) => ({ at: findPhrase(heard, phrase), length: phrase.length }))

@@ -1,7 +1,9 @@
 import type { AnswerInput } from '@keyturn/core';
+import { findPhrase } from '../typed/heard.ts';
 import { normalise } from '../typed/normalise.ts';
+import { readTokens } from '../typed/read-tokens.ts';
 import type { CheckPhrases } from './lexicon.ts';
-import { type Turn, input, isAsked, unclear } from './turn.ts';
+import { type Listener, type Turn, input, isAsked, unclear } from './turn.ts';
 import type { Understood } from './understood.ts';
 
 /**
@@ -15,8 +17,9 @@ export function readDay(turn: Turn): Understood | undefined {
   const { listener, text, hearing } = turn;
   const plain = normalise(text, listener.lexicon.words.spelling);
   const found = isoDay(plain) ?? figureDay(plain, listener.locale) ?? namedDay(plain, listener);
-  if (found === undefined) return undefined;
-  if (found === either) return unclear(turn, 'not-a-day');
+  if (found === undefined)
+    return isPartOfDay(plain, check, turn) ? unclear(turn, 'not-a-day') : undefined;
+  if (typeof found !== 'string') return eitherDay(check, found, turn);
   const answers: readonly AnswerInput[] = [{ check: check.id, value: [found] }];
   const isInHand = check === turn.inHand && isAsked(turn);
   return !isInHand && hearing.answered.includes(check.id)
@@ -40,13 +43,29 @@ function isoDay(text: string): string | undefined {
   return dayOf(year, month, date);
 }
 
-/** A text that is no day: which figure is the month nobody can tell. */
-const either = 'either';
+/** Two days that a text may be: which figure is the month nobody can tell. */
+type Either = readonly [one: string, other: string];
+
+/** Asks which of two days is meant. */
+function eitherDay({ id }: CheckPhrases, days: Either, { listener }: Turn): Understood {
+  const offers = days.map((day) => ({ check: id, value: day, label: listener.formatDay(day) }));
+  return { type: 'offers', offers };
+}
+
+/** A month without its day, said of the sale: "bought in March". It is no day, and no term either. */
+function isPartOfDay(
+  text: string,
+  check: CheckPhrases,
+  { listener, inHand, heard }: Turn,
+): boolean {
+  const isNamed = check.names.some((name) => findPhrase(heard, name) >= 0);
+  return (check === inHand || isNamed) && monthIn(text, listener) >= 0;
+}
 
 const figures = /(?<!\d)(\d\d?)\s?([./-])\s?(\d\d?)\s?\2\s?(\d{4}|\d\d)(?!\d)/u;
 
-/** "20.12.2025", "20/12/2025"; where either may be the month and the region is not told, `either`. */
-function figureDay(text: string, locale: string): string | undefined {
+/** "20.12.2025", "20/12/2025"; both where either may be the month and the region is not told. */
+function figureDay(text: string, locale: string): string | Either | undefined {
   const [, first, mark, second, year] = figures.exec(text) ?? [];
   if (first === undefined || second === undefined) return undefined;
   const order = new Intl.Locale(locale);
@@ -55,20 +74,36 @@ function figureDay(text: string, locale: string): string | undefined {
   if (mark === '.' || Number(first) > 12 || order.language !== 'en') return dateFirst;
   if (Number(second) > 12 || order.region === 'US') return monthFirst;
   if (order.region !== undefined || first === second) return dateFirst;
-  return either;
+  return monthFirst === undefined || dateFirst === undefined ? undefined : [monthFirst, dateFirst];
 }
 
 /** "20 December 2025", "Dec 20th, 2025". */
-function namedDay(text: string, { locale, lexicon }: Turn['listener']): string | undefined {
-  const { spelling } = lexicon.words;
-  const words: readonly string[] = text.match(/[\p{L}\p{M}]+/gu) ?? [];
-  const month = monthNames(locale).findIndex((names) =>
-    names.some((name) => words.includes(normalise(name, spelling).replace(/\.$/u, ''))),
-  );
+function namedDay(text: string, listener: Listener): string | undefined {
+  const month = monthIn(text, listener);
   const numbers: readonly string[] = text.match(/\d+/gu) ?? [];
   const year = numbers.find((number) => number.length === 4);
   const date = numbers.find((number) => number.length < 3);
   return month < 0 ? undefined : dayOf(year, String(month + 1), date);
+}
+
+/** The month that a text names, from 0; below 0 where it names none. */
+function monthIn(text: string, { locale, lexicon }: Listener): number {
+  const { spelling } = lexicon.words;
+  const words: readonly string[] = text.match(/[\p{L}\p{M}]+/gu) ?? [];
+  return monthNames(locale).findIndex((names) =>
+    names.some((name) => words.includes(normalise(name, spelling).replace(/\.$/u, ''))),
+  );
+}
+
+/** The words of a text that neither are of a day in it nor name the check that asks for one. */
+export function wordsBesideDay(text: string, { names }: CheckPhrases, listener: Listener): string {
+  const { reader, words } = listener.lexicon;
+  const named = new Set(names.flat());
+  return readTokens(text, words)
+    .flatMap((token) => (token.kind === 'word' ? [token.text] : []))
+    .filter((word) => monthIn(word, listener) < 0)
+    .filter((word) => !reader.literally(word).some((term) => named.has(term)))
+    .join(' ');
 }
 
 /** The twelve months, each as it stands in a date and alone, whole and cut short. */

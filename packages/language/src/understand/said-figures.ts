@@ -7,10 +7,15 @@ import { spellNumbers } from '../numbers/numbers.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { isAlike } from '../numbers/unit.ts';
 import type { LineResult } from '../readings/line-placing.ts';
+import { readLabel } from '../readings/label.ts';
+import { endsWithPhrase, hasPhrase, phraseAt } from '../readings/word-run.ts';
+import { figureWordsOf } from '../words/words.ts';
 import type { Token } from '../typed/token.ts';
+import { textOf } from '../readings/line-figures.ts';
 import { readLine } from '../readings/readings-line.ts';
+import { readTokens } from '../typed/read-tokens.ts';
 import { readChoice, readClose } from './said-choice.ts';
-import { readVolunteered, readWordsBeside } from './said-unasked.ts';
+import { readSeveral, readVolunteered, readWordsBeside } from './said-unasked.ts';
 import { type Turn, cut, input, isAsked, optionsInHand, possibleOf, unclear } from './turn.ts';
 import type { HeardTalk, Hearing, Understood } from './understood.ts';
 
@@ -60,6 +65,21 @@ function namesOf24(lexicon: Lexicon): readonly Terms[] {
 
 /** Readings: of the check in hand, of others that are named, or a correction of earlier ones. */
 export function readFigures(turn: Turn): Understood | undefined {
+  if (isUnread(turn)) return unclear(turn, 'not-a-number');
+  const label = readLabel(
+    spellNumbers(turn.tokens, turn.listener.lexicon.numbers),
+    lineContext(turn, turn.inHand),
+  );
+  if (label === undefined) return readReadings(turn);
+  const told: Input = { type: 'context', set: label.set };
+  const hasMore = label.rest.some(({ kind }) => kind === 'number');
+  const understood = hasMore ? readReadings({ ...turn, tokens: label.rest }) : input([]);
+  return understood?.type === 'input'
+    ? input([told, ...understood.inputs], understood.talk)
+    : understood;
+}
+
+function readReadings(turn: Turn): Understood | undefined {
   const { hearing, listener } = turn;
   const plain = readFigureLine(turn, hearing.nominal);
   // A figure that fits no other vehicle than the lorry that is spoken of is one of 24 V.
@@ -75,7 +95,11 @@ export function readFigures(turn: Turn): Understood | undefined {
       const told = readWordsBeside(turn, spellNumbers(turn.tokens, listener.lexicon.numbers));
       const beside = told.filter((one) => !line.readings.some(({ check }) => check === one.check));
       const given: Input = { type: 'answers', answers: [...line.readings, ...beside] };
-      return input(isAt24 ? [{ type: 'context', set: { 'vehicle.nominal': 24 } }, given] : [given]);
+      const inputs: readonly Input[] = isAt24
+        ? [{ type: 'context', set: { 'vehicle.nominal': 24 } }, given]
+        : [given];
+      const { load } = line;
+      return { type: 'input', inputs, ...(load === undefined ? {} : { load }) };
     }
     const again = readLine(turn.tokens, lineContext(turn, lastReading(turn)));
     const corrected = again.type === 'readings' ? again.readings : line.readings;
@@ -85,10 +109,22 @@ export function readFigures(turn: Turn): Understood | undefined {
   if (hearing.awaiting === 'confirm') return unclear(turn, 'not-confirmed');
   // At a question answered in words a figure may be part of the words: "3 clicks".
   const isWords = optionsInHand(turn)?.check.form.kind === 'choice';
-  const chosen = isWords ? (readChoice(turn) ?? readClose(turn)) : tellsUnasked(turn, line);
+  const chosen = isWords
+    ? (readSeveral(turn) ?? readChoice(turn) ?? readClose(turn))
+    : tellsUnasked(turn, line);
   // One figure that is no reading is no answer either, and is said to be none.
   if (isWords && chosen === undefined && line.figures < 2) return undefined;
   return chosen ?? ofLine(turn, line);
+}
+
+/** True where a reading is in hand and the meter shows none: "it says OL", "nothing on the display". */
+function isUnread({ tokens, inHand, listener }: Turn): boolean {
+  const { lexicon } = listener;
+  return (
+    inHand?.check.form.kind === 'reading' &&
+    !spellNumbers(tokens, lexicon.numbers).some(({ kind }) => kind === 'number') &&
+    hasPhrase(tokens, figureWordsOf(lexicon.words).unread)
+  );
 }
 
 /** What a first message tells in words, where its figures are no reading: "parked for six weeks". */
@@ -102,21 +138,37 @@ function tellsUnasked(
   return told?.type === 'input' ? told : undefined;
 }
 
-/** A span of time that is named without its number is one: "a year", "سنة". */
+/** A span of time that is named without its number is one: "fitted it a year ago", "سنة". */
 function readOneUnit({ tokens, inHand, listener }: Turn): Understood | undefined {
   const form = inHand?.check.form;
   if (inHand === undefined || form?.kind !== 'reading' || form.unit !== 'a') return undefined;
   const { lexicon } = listener;
-  const isVague = (token: Token): boolean =>
-    token.kind === 'word' && lexicon.words.vague.includes(token.text);
-  if (tokens.some(isVague)) return undefined;
+  const { words, readUnit } = lexicon;
+  if (hasPhrase(tokens, words.vague) || hasBound(tokens, words)) return undefined;
+  const spans = tokens.flatMap((_, at) => {
+    const unit = readUnit(tokens, at);
+    return unit !== undefined && isAlike(unit.code, form.unit) ? [{ ...unit, at }] : [];
+  });
+  const { oneBefore, oneBehind } = figureWordsOf(words);
+  const isOne = ({ at, length }: (typeof spans)[number]): boolean =>
+    endsWithPhrase(tokens, at, [...words.articles, ...oneBefore]) ||
+    phraseAt(tokens, at + length, oneBehind) > 0;
+  const ones = spans.filter(isOne);
+  const [span, more] = ones.length > 0 ? ones : spans;
+  if (span === undefined || more !== undefined) return undefined;
   const said = tokens.filter(
     (token) => token.kind !== 'mark' && !(token.kind === 'word' && isSmall(token.text, lexicon)),
   );
-  const unit = lexicon.readUnit(said, 0);
-  if (unit?.length !== said.length || !isAlike(unit.code, form.unit)) return undefined;
-  const value = { value: 1, unit: unit.code, resolution: 1 };
+  if (ones.length === 0 && readUnit(said, 0)?.length !== said.length) return undefined;
+  const value = { value: 1, unit: span.code, resolution: 1 };
   return input([{ type: 'answers', answers: [{ check: inHand.id, value }] }]);
+}
+
+/** True for less than something, or more: "just over" is close to it. */
+function hasBound(tokens: readonly Token[], { boundsOnly, nearly }: Lexicon['words']): boolean {
+  return tokens.some(
+    (_, at) => phraseAt(tokens, at, boundsOnly) > 0 && !endsWithPhrase(tokens, at, nearly),
+  );
 }
 
 function isSmall(word: string, { words }: Lexicon): boolean {
@@ -224,16 +276,32 @@ export function ofLine(
   line: Extract<LineResult, { type: 'unclear' }>,
   talk?: HeardTalk,
 ): Understood {
-  const given = cut(line.pieces.map((piece) => `“${piece}”`).join(', '));
+  const pieces = line.pieces.map((piece) => quoted(piece, turn));
+  const given = cut([...new Set(pieces)].map((piece) => `“${piece}”`).join(', '));
   const isNames = line.code === 'which-check';
   const possible = isNames ? line.names.slice(0, mostNames) : possibleOf(turn);
   const said = {
     type: 'unclear',
     code: line.code,
-    given: isNames ? given : cut(line.pieces.join(', ')),
+    given: isNames ? given : cut([...new Set(pieces)].join(', ')),
     possible,
   } as const;
   return talk === undefined ? said : { ...said, talk };
+}
+
+/** The words of a text that were read as this piece, as they were written; else the whole of it. */
+function quoted(piece: string, { text, listener }: Turn): string {
+  const written = text.trim().split(/\s+/);
+  const spelled = written.flatMap((word, at) =>
+    readTokens(word, listener.lexicon.words).map((token) => ({ said: textOf([token]), at })),
+  );
+  const wanted = piece.split(' ');
+  const start = spelled.findIndex((_, from) =>
+    wanted.every((said, index) => spelled[from + index]?.said === said),
+  );
+  const [first, last] = [spelled[start], spelled[start + wanted.length - 1]];
+  if (first === undefined || last === undefined) return text.trim();
+  return written.slice(first.at, last.at + 1).join(' ');
 }
 
 /** A list longer than this is no help. */

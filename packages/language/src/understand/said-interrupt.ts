@@ -2,8 +2,8 @@ import type { Input } from '@keyturn/core';
 import { startsNow } from './alarms.ts';
 import { chooseOption } from './choices.ts';
 import type { Fit } from './fit.ts';
-import { findPhrase, hear, isPhrase, says } from '../typed/heard.ts';
-import type { Lexicon } from './lexicon.ts';
+import { findPhrase, hear, hearTokens, isPhrase, says } from '../typed/heard.ts';
+import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { findInterrupt, findJoined, findTalk, saysOver } from './talk.ts';
 import { type Turn, input, optionsInHand } from './turn.ts';
 import { volunteered } from './volunteered.ts';
@@ -53,18 +53,36 @@ export function readInterrupt(turn: Turn): Understood | undefined {
   if (!isPlain && choice.type === 'close' && (choice.fits[0]?.coverage ?? 0) >= wholeCoverage)
     return undefined;
   if (choice.type !== 'one') return input([raised], interrupt);
-  // What only sounds like an interrupt is the answer that it plainly is.
-  if (!isPlain) return undefined;
   const answer: Input = {
     type: 'answers',
     answers: [{ check: check.id, value: [choice.fit.id] }],
   };
+  // What only sounds like an interrupt is the answer that it plainly is, or both in two breaths.
+  if (!isPlain)
+    return !isCalm && isRaisedBeside(interrupt, check, turn)
+      ? input([answer, raised], interrupt)
+      : undefined;
   if (isTold(interrupt, choice.fit, turn)) return input([answer]);
   if (isCalm && starts < surelyStarted && saysMore(interrupt, choice.fit, turn))
     return input([answer]);
   return findPhrase(heard, choice.fit.phrase) < 0
     ? input([raised], interrupt)
     : input([answer, raised], interrupt);
+}
+
+/** A part of a text that is as sure of the danger as this, and less sure of any answer than that. */
+const [sureRaised, notAnswered] = [0.8, 0.85];
+
+/** True where a part of the text sounds like the danger more than like any answer in hand. */
+function isRaisedBeside(interrupt: string, check: CheckPhrases, turn: Turn): boolean {
+  const { lexicon } = turn.listener;
+  const parts = [turn.heard, ...turn.clauses.map((clause) => hearTokens(clause, lexicon))];
+  return parts.some((part) => {
+    if (part.at.length < 2) return false;
+    const alarm = lexicon.alarmed()(part);
+    if (alarm.interrupt !== interrupt || alarm.share < sureRaised) return false;
+    return Math.max(...check.taught()(part).answers) < notAnswered;
+  });
 }
 
 /**

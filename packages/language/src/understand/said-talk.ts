@@ -174,20 +174,24 @@ const sure = 0.7;
 export function readLooseTalk(turn: Turn): Understood | undefined {
   const { heard, listener } = turn;
   const { lexicon } = listener;
-  // "I can't turn the key" tells what is wrong.
-  if (tellsSomething(turn)) return undefined;
   const meant = talkLike(turn) ?? looseTalk.find((word) => containsPlainTalk(heard, lexicon, word));
+  // "I can't turn the key" tells what is wrong.
+  if ((meant === 'cannot' || meant === 'dont-know') && tellsSomething(turn)) return undefined;
   if (meant === 'correction') return unclear(turn, 'which-check', meant);
   const asksWhy = lexicon.talk.why.said.some((phrase) => findPhrase(heard, phrase) === 0);
   const said = meant ?? (asksWhy ? 'why' : undefined);
   return said === undefined ? undefined : input([{ type: 'talk', talk: said }], said);
 }
 
+/** No word is learned from that is as short as this. */
+const shortest = 2;
+
 /** The talk that a text plainly sounds like. */
 function talkLike(turn: Turn): TaughtTalk | undefined {
   const { heard, listener } = turn;
   const { isHeard, talkHeard } = listener.lexicon;
-  if (!isHeard) return undefined;
+  // A letter or two are told by the lists.
+  if (!isHeard || heard.terms.every((term) => term.length <= shortest)) return undefined;
   const { word, share } = talkHeard()(heard);
   const inPlace = optionsInHand(turn)?.taught()(heard).talk ?? 0;
   return Math.max(share, inPlace) >= sure ? word : undefined;

@@ -8,6 +8,9 @@ import type { Lexicon } from './lexicon.ts';
 import { cutClauses } from './talk.ts';
 import { factsIn } from './told-facts.ts';
 import { isVague } from './said-choice.ts';
+import { durations } from '../numbers/unit.ts';
+import { hasPhrase, phraseAt } from '../readings/word-run.ts';
+import { figureWordsOf } from '../words/words.ts';
 import { type Turn, answers, mostClauses, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';
 import { isSupported, spansOf, toldIn } from './spans.ts';
@@ -47,13 +50,14 @@ function allTold(
   const { lexicon } = turn.listener;
   if (inHand !== undefined && clauses.every(({ check }) => check === inHand.id)) return clauses;
   const spans = spansOf(tokens, lexicon);
-  const isSaid = (one: AnswerInput): boolean =>
-    isSupported(one, spans, { lexicon, isAsked: inHand !== undefined });
+  const isSaid = (one: AnswerInput, leastWords = 2): boolean =>
+    isSupported(one, spans, { lexicon, isAsked: inHand !== undefined, leastWords });
   if (inHand !== undefined) return clauses.filter((one) => one.check === inHand.id || isSaid(one));
-  const inOneBreath = toldIn(tokens, spans, lexicon);
-  const told = clauses.filter(isSaid);
-  const more = inOneBreath.filter((one) => !told.some(({ check }) => check === one.check));
-  return withFacts([...told, ...more], turn).filter(isSaid);
+  const told = clauses.filter((one) => isSaid(one));
+  const more = toldIn(tokens, spans, lexicon).filter((one) => !isAmong(one, told));
+  const all = [...told, ...more];
+  // A fact may be told in one word: "diesel".
+  return [...all, ...factsBeside(all, turn).filter((one) => isSaid(one, 1))];
 }
 
 /** True where a text that answers no question tells something all the same. */
@@ -61,13 +65,18 @@ export function tellsSomething({ tokens, inHand, listener: { lexicon } }: Turn):
   return inHand === undefined && toldIn(tokens, spansOf(tokens, lexicon), lexicon).length > 0;
 }
 
-/** What is told, with the facts that are told by the way. */
-function withFacts(told: readonly AnswerInput[], turn: Turn): readonly AnswerInput[] {
-  const facts = factsIn(turn.heard, turn).filter(
-    ({ answer, terms }) =>
-      !told.some((one) => one.check === answer.check || isSaidBy(terms, one, turn)),
-  );
-  return [...told, ...facts.map(({ answer }) => answer)];
+function isAmong({ check }: AnswerInput, told: readonly AnswerInput[]): boolean {
+  return told.some((one) => one.check === check);
+}
+
+/** The facts that are told by the way, beside what is told. */
+function factsBeside(told: readonly AnswerInput[], turn: Turn): readonly AnswerInput[] {
+  return factsIn(turn.heard, turn)
+    .filter(
+      ({ answer, terms }) =>
+        !isAmong(answer, told) && !told.some((one) => isSaidBy(terms, one, turn)),
+    )
+    .map(({ answer }) => answer);
 }
 
 /** True where an answer is said by these words itself: the key that is stuck. */
@@ -187,8 +196,9 @@ function joinedAnswer(
 /** What was said without being asked, in a text of one answer or several. */
 export function readVolunteered(turn: Turn): Understood | undefined {
   const check = optionsInHand(turn);
-  // "A few volts" is a figure that is not told, and no voltmeter.
-  if (turn.inHand?.check.form.kind === 'reading' && isVague(turn)) return undefined;
+  // "A few volts" is a figure that is not told, and no voltmeter; a blank display is no dash.
+  const isReading = turn.inHand?.check.form.kind === 'reading';
+  if (isReading && (isVague(turn) || isAboutFigure(turn))) return undefined;
   // What denies an answer in hand is about the question in hand.
   if (check !== undefined && (isDenied(turn.heard, check) || isAbout(turn.heard, check)))
     return undefined;
@@ -220,13 +230,60 @@ function isDenied(heard: Heard, check: FoundAnswer['check']): boolean {
   return fitOptions(heard, check).some(({ score }) => score < 0);
 }
 
-/** The clauses that hold no number, as answers beside the readings of the rest. */
+/**
+ * The clauses that hold no number, as answers beside the readings of the rest. What goes on while a
+ * figure is read is none: "9.85 V while she turns it".
+ */
 export function readWordsBeside(turn: Turn, tokens: readonly Token[]): readonly AnswerInput[] {
   const { lexicon } = turn.listener;
-  const clauses = cutClauses(tokens, lexicon).filter(
-    (clause) => !clause.some(({ kind }) => kind === 'number'),
+  // How long was waited for a figure is no answer either, nor what becomes of the meter.
+  const isOfTime = (clause: readonly Token[]): boolean =>
+    clause.some((_, at) => timesBeside.includes(lexicon.readUnit(clause, at)?.code ?? ''));
+  const clauses = cutClauses(withoutMoments(tokens, lexicon), lexicon).filter(
+    (clause) =>
+      !clause.some(({ kind }) => kind === 'number') &&
+      !isOfTime(clause) &&
+      !namesDisplay(clause, lexicon) &&
+      (turn.inHand === undefined || isPlainly(clause, lexicon)),
   );
   const comma: Token = { kind: 'mark', text: ',' };
   const words = clauses.flatMap((clause) => [...clause, comma]);
   return allTold(clauses.length === 0 ? [] : readClauses(turn, clauses).answers, turn, words);
+}
+
+const timesBeside: readonly string[] = [...durations, 'a'];
+
+function namesDisplay(tokens: readonly Token[], { words }: Lexicon): boolean {
+  return hasPhrase(tokens, figureWordsOf(words).display);
+}
+
+/** Few terms with a word of change are about the figure: "it drops a lot". */
+const mostAboutFigure = 3;
+
+function isAboutFigure({ tokens, heard, listener: { lexicon } }: Turn): boolean {
+  const { changes } = figureWordsOf(lexicon.words);
+  const isShort = heard.terms.length <= mostAboutFigure;
+  return namesDisplay(tokens, lexicon) || (isShort && hasPhrase(tokens, changes));
+}
+
+/** What is told beside a reading is as likely as this to speak of some check. */
+const sureTold = 0.7;
+
+function isPlainly(clause: readonly Token[], lexicon: Lexicon): boolean {
+  return !lexicon.isHeard || lexicon.subject()(hearTokens(clause, lexicon)).share >= sureTold;
+}
+
+/** Leaves out what is said of when a figure is read, up to the next mark. */
+function withoutMoments(tokens: readonly Token[], { words }: Lexicon): readonly Token[] {
+  const { moments } = figureWordsOf(words);
+  const kept: Token[] = [];
+  let isBehindFigure = false;
+  let isMoment = false;
+  tokens.forEach((token, at) => {
+    if (token.kind === 'mark') isMoment = isBehindFigure = false;
+    if (token.kind === 'number') isBehindFigure = true;
+    if (isBehindFigure && phraseAt(tokens, at, moments) > 0) isMoment = true;
+    if (!isMoment) kept.push(token);
+  });
+  return kept;
 }

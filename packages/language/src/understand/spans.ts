@@ -1,7 +1,7 @@
 import type { AnswerInput } from '@keyturn/core';
 import { type Heard, hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
-import { chooseOption, chooseSeveral } from './choices.ts';
+import { chooseOption } from './choices.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { cutClauses } from './talk.ts';
 import type { SubjectHeard } from './taught.ts';
@@ -70,9 +70,10 @@ export function toldIn(
   const end = Math.min(tokens.length, mostTokens);
   const isDenial = (token: Token | undefined): boolean =>
     token?.kind === 'word' && words.negators.includes(token.text);
-  // A part does not begin behind the word that denies it.
+  // A word alone is a fact told by the way, or nothing; no part begins behind the word that denies it.
   const parts = spans.filter(
-    ({ from, subject }) => subject.share >= leastShare && !isDenial(tokens[from - 1]),
+    ({ from, words: count, subject }) =>
+      count > 1 && subject.share >= leastShare && !isDenial(tokens[from - 1]),
   );
   const best = [0];
   const cameBy: (Span | undefined)[] = [];
@@ -113,20 +114,19 @@ function answersOf(
   check: CheckPhrases,
   { tokens, lexicon }: { readonly tokens: readonly Token[]; readonly lexicon: Lexicon },
 ): readonly string[] {
-  if (mayBeSeveral(check)) {
-    const parts = cutClauses(tokens.slice(span.from, span.to), lexicon);
-    const heard = parts.map((part) => hearTokens(part, lexicon));
-    return span.subject.share < sureTold
-      ? []
-      : chooseSeveral(heard, check).filter((id) => id !== 'none');
-  }
-  const choice = chooseOption(span.heard, check);
-  if (choice.type !== 'one' || choice.fit.id === 'none') return [];
-  const isSure = span.subject.share * answerShare(span, check, choice.fit.id) >= sureTold;
-  return isSure ? [choice.fit.id] : [];
+  const parts = mayBeSeveral(check)
+    ? cutClauses(tokens.slice(span.from, span.to), lexicon).map((part) => hearTokens(part, lexicon))
+    : [span.heard];
+  return parts.flatMap((heard) => {
+    const choice = chooseOption(heard, check);
+    if (choice.type !== 'one' || choice.fit.id === 'none') return [];
+    const { id } = choice.fit;
+    const share = lexicon.subject()(heard).shareOf(check.id) ?? 0;
+    return share * answerShare(heard, check, id) >= sureTold ? [id] : [];
+  });
 }
 
-function answerShare({ heard }: Span, check: CheckPhrases, id: string): number {
+function answerShare(heard: Heard, check: CheckPhrases, id: string): number {
   return check.taught()(heard).answers[check.options.findIndex((one) => one.id === id)] ?? 0;
 }
 
@@ -134,29 +134,28 @@ function answerShare({ heard }: Span, check: CheckPhrases, id: string): number {
  * An answer told by the way has some words that give it as surely as this, where nothing was asked
  * and beside an answer to something else.
  */
-const leastSupport = 0.6;
+const leastSupport = 0.5;
 const leastBeside = 0.9;
 
 /**
- * True where some words of the text, on their own, say the answer: more than one, but for what the
- * vehicle is ("diesel"). Nothing is said against a check of which nothing was learned.
+ * True where some words of the text, so many at least, say the answer on their own. Nothing is said
+ * against a check of which nothing was learned.
  */
 export function isSupported(
   { check: id, value }: AnswerInput,
   spans: readonly Span[],
-  { lexicon, isAsked }: { readonly lexicon: Lexicon; readonly isAsked: boolean },
+  by: { readonly lexicon: Lexicon; readonly isAsked: boolean; readonly leastWords: number },
 ): boolean {
-  const { checks } = lexicon;
+  const { lexicon, isAsked, leastWords } = by;
   const least = isAsked ? leastBeside : leastSupport;
-  const check = checks.get(id);
+  const check = lexicon.checks.get(id);
   if (check === undefined || 'value' in value || spans.length === 0) return true;
-  const isOfVehicle = Object.keys(check.check.sets).length > 0;
   return value.every((answer) =>
     spans.some((span) => {
       const share = span.subject.shareOf(id);
       if (share === undefined) return true;
-      if (share < least || (span.words < 2 && !isOfVehicle)) return false;
-      return share * answerShare(span, check, answer) >= least;
+      if (share < least || span.words < leastWords) return false;
+      return share * answerShare(span.heard, check, answer) >= least;
     }),
   );
 }

@@ -168,12 +168,11 @@ export function findInterrupt(
       ({ terms, literal: small }) =>
         small === undefined && terms.length > 1 && standsClose(asSaid, terms),
     );
+    const isInOneRow = ({ terms }: Pick<InterruptPhrase, 'terms'>): boolean =>
+      findPhrase(heard, terms) >= 0 || findPhrase(asSaid, terms) >= 0;
     // "Freezing cold out here" is not "out cold".
     const isInOrder = ({ interrupt, terms }: InterruptPhrase): boolean =>
-      terms.length !== 2 ||
-      hasSign(terms, interrupt, lexicon) ||
-      findPhrase(heard, terms) >= 0 ||
-      findPhrase(asSaid, terms) >= 0;
+      terms.length !== 2 || hasSign(terms, interrupt, lexicon) || isInOneRow({ terms });
     const found = [...new Set([...interruptsIn(heard), ...inWords])].filter((phrase) => {
       if (!possible.includes(phrase.interrupt) || !isInOrder(phrase)) return false;
       if (inWords.includes(phrase)) return true;
@@ -185,10 +184,16 @@ export function findInterrupt(
     if (found.length === 0) {
       const spoken = hasFigures ? undefined : speaksOf(heard, lexicon, possible);
       if (spoken !== undefined) return { interrupt: spoken, isPlain: false };
-      const alike = hasFigures ? undefined : soundsLike(heard, lexicon, possible);
+      const alike = soundsLike(heard, lexicon, { possible, hasFigures });
       if (alike !== undefined) return { interrupt: alike, isPlain: false };
     }
-    const first = found.find(({ terms }) => !found.some((other) => isPartOf(terms, other.terms)));
+    const first = found.find(
+      (phrase) =>
+        !found.some((other) => isPartOf(phrase.terms, other.terms)) &&
+        (phrase.interrupt === startsNow ||
+          (isInOneRow(phrase) && phrase.terms.length > heard.terms.length * smallPart) ||
+          mayRaise(heard, phrase.interrupt, lexicon)),
+    );
     if (first !== undefined) return { interrupt: first.interrupt, isPlain: true };
   }
   return undefined;
@@ -280,6 +285,23 @@ function speaksOf(
 const soundsSigned = 0.6;
 const soundsSure = 0.85;
 
+/** From here on it is one whatever it denies, and beside figures: "they pass at 120, I can't get out". */
+const soundsBeyondDoubt = 0.93;
+
+/**
+ * A phrase of an interrupt that is no more than this part of its clause, or that stands in another
+ * order, raises nothing where the clause sounds less like the interrupt than that: "the 20 scale" is
+ * no scald, and an engine that "refuses to fire" not on fire.
+ */
+const [smallPart, soundsLeast] = [0.5, 0.03];
+
+/** True where a clause may sound like the interrupt. */
+function mayRaise(heard: Heard, interrupt: string, { alarmed, isHeard }: Lexicon): boolean {
+  if (!isHeard) return true;
+  const like = alarmed()(heard);
+  return like.interrupt === interrupt ? like.share >= soundsLeast : like.share >= soundsSigned;
+}
+
 /** In a longer text than this an interrupt stands somewhere, and the rest is something else. */
 const longestAlarm = 7;
 
@@ -290,21 +312,22 @@ const longestAlarm = 7;
 function soundsLike(
   heard: Heard,
   lexicon: Lexicon,
-  possible: readonly string[],
+  { possible, hasFigures }: { readonly possible: readonly string[]; readonly hasFigures: boolean },
 ): string | undefined {
   const { alarmed, alarms } = lexicon;
   // One word is either a phrase or nothing.
   if (heard.terms.length < 2) return undefined;
   for (const stretch of stretchesOf(heard)) {
     const { interrupt, share } = alarmed()(stretch);
-    if (share < soundsSigned || !possible.includes(interrupt)) continue;
+    const least = hasFigures ? soundsBeyondDoubt : soundsSigned;
+    if (share < least || !possible.includes(interrupt)) continue;
     const { terms, signs } = alarms.find((alarm) => alarm.interrupt === interrupt) ?? {};
     const isSigned = signs !== undefined && stretch.at.some((said) => isSign(said, signs));
     if (!isSigned && share < soundsSure) continue;
     const isDenied = stretch.terms.some(
       (term) => term.startsWith('!') && terms?.has(term.slice(1)) === true,
     );
-    if (!isDenied) return interrupt;
+    if (!isDenied || share >= soundsBeyondDoubt) return interrupt;
   }
   return undefined;
 }

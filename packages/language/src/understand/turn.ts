@@ -21,6 +21,8 @@ export interface Listener {
   readonly unitSign: (unit: string) => string;
   /** A figure as the language writes it. */
   readonly formatQuantity: (figure: Figure) => string;
+  /** A day, ISO 8601, as a date. */
+  readonly formatDay: (day: string) => string;
   /** The unit in which a bare figure of a unit is meant. */
   readonly unitHere: (unit: string) => string;
   /** The names of the languages that there are, each in itself. */
@@ -47,9 +49,15 @@ export interface Turn {
 /** One way of understanding a text; undefined leaves it to the next. */
 export type Reading = (turn: Turn) => Understood | undefined;
 
-/** A text as it is said back: cut to 80 characters. */
+/** A text as it is said back: where it is longer than 80 characters, cut, with a sign that it is. */
 export function cut(text: string): string {
-  return text.trim().slice(0, longestGiven);
+  const whole = Array.from(text.trim());
+  return whole.length <= longestGiven
+    ? whole.join('')
+    : `${whole
+        .slice(0, longestGiven - 1)
+        .join('')
+        .trimEnd()}…`;
 }
 
 /** Understood as these inputs. */

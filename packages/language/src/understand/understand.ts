@@ -10,7 +10,8 @@ import { readAwaited, readContext, readLooseTalk, readTalk, readWorkDone } from 
 import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { cutClauses } from './talk.ts';
 import { readTokens } from '../typed/read-tokens.ts';
-import { type Listener, type Reading, type Turn, cut, unclear } from './turn.ts';
+import { toldVehicle } from './told-vehicle.ts';
+import { type Listener, type Reading, type Turn, cut, input, unclear } from './turn.ts';
 import type { Hearing, Understood } from './understood.ts';
 
 /** The longest text that is taken in, in UTF-16 code units. */
@@ -28,14 +29,29 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
   if (text.length > longestText)
     return { type: 'unclear', code: 'too-long', given: cut(text), possible: [] };
   const tokens = lexicon.mend(readTokens(text, lexicon.words));
-  const turn: Turn = {
+  const vehicle = toldVehicle(tokens, lexicon);
+  if (vehicle === undefined) return understandTokens({ text, tokens, hearing, listener });
+  const { told, nominal, rest } = vehicle;
+  const understood = understandTokens({
     text,
-    tokens,
+    tokens: rest,
+    hearing: { ...hearing, nominal },
+    listener,
+  });
+  if (understood.type === 'input') return input([told, ...understood.inputs], understood.talk);
+  return rest.every(({ kind }) => kind === 'mark') ? input([told]) : understood;
+}
+
+function understandTokens(
+  given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>,
+): Understood {
+  const { text, tokens, hearing, listener } = given;
+  const { lexicon } = listener;
+  const turn: Turn = {
+    ...given,
     clauses: cutClauses(tokens, lexicon),
     heard: hearTokens(tokens, lexicon, mostTerms),
     literal: hear(lexicon.reader.literally(tokens).slice(0, mostTerms), lexicon.vocabulary),
-    hearing,
-    listener,
     inHand: hearing.check === null ? undefined : lexicon.checks.get(hearing.check),
   };
   if (!tokens.some(({ kind }) => kind !== 'mark')) {

@@ -48,7 +48,13 @@ export interface Doubt {
 /** What a typed text means. */
 export type Understood =
   /** To be given to the turn, in this order. */
-  | { readonly type: 'input'; readonly inputs: readonly Input[]; readonly talk?: HeardTalk }
+  | {
+      readonly type: 'input';
+      readonly inputs: readonly Input[];
+      readonly talk?: HeardTalk;
+      /** The amperes of the load under which the voltage was read: "9.2 V at 270 A". */
+      readonly load?: Figure;
+    }
   /** To go on in another language; nothing but the words changes. */
   | { readonly type: 'language'; readonly locale: string; readonly talk: 'language' }
   /** Close, but not certain: up to three answers to pick from; none for a figure beyond guessing. */

@@ -79,6 +79,7 @@ export const deWords: Words = {
   articles: ['einer', 'eines', 'einem'],
   fractions: {
     zehntel: 1 / 10,
+    hundertstel: 1 / 100,
     halb: 1 / 2,
     halbe: 1 / 2,
     halben: 1 / 2,
@@ -172,7 +173,7 @@ export const deWords: Words = {
     wk: ['woche', 'wochen'],
     mo: ['monat', 'monate', 'monaten'],
     a: list(`
-      jahr, jahre, jahren, jahre alt, jahr alt, j
+      jahr, jahre, jahren, jahre alt, jahr alt, jährchen, j
     `),
     Hz: ['hz', 'hertz'],
     '/min': list(`
@@ -205,8 +206,69 @@ export const deWords: Words = {
     waren, wird, und, aber, dann, der, die, das, den, dem, jetzt, bitte, danke, nur, wieder, so,
     ab, noch, eben, grad, gerade, sage, habe, hab, gemessen, abgelesen, angezeigt, zeigt, steht, stehen, liegt, liegen, an,
     rest, messung, messgerät, multimeter, voltmeter, gerät, insgesamt, alt, plus, ungefähr, circa,
-    ca, etwa, rund
+    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht
   `),
+  figureWords: {
+    asideBefore: list(`
+      pin, pins, klemme, kl, um halb, halb, um viertel nach, um viertel vor, messbereich, bereich, baujahr, bj, zylinder, zelle, spitze, in der spitze, spitzenwert, auf stellung, eingestellt auf, gekostet
+    `),
+    asideBehind: list(`
+      uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich
+    `),
+    engine: list(`
+      benziner, diesel, motor, tdi, hdi, liter, hubraum, turbo, benzin, dieselmotor
+    `),
+    instead: list(`
+      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben
+    `),
+    past: list(`
+      gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche
+    `),
+    present: list(`
+      jetzt, heute, nun, aktuell, gerade, momentan, inzwischen, mittlerweile
+    `),
+    expected: list(`
+      sollte, sollten, müsste, müssten, erwartet, statt, anstatt, normal wäre, normal wären
+    `),
+    changes: list(`
+      fällt, fiel, gefallen, sinkt, sank, gesunken, sackt, sackte, geht, ging, bricht, brach, rutscht, rutschte, steigt, stieg, runter, herunter, hinunter, rauf, pendelt sich bei, pendelt sich auf, pendelt sich ein bei, einpendelt, stabilisiert sich bei, bleibt bei, bleibt dann bei, dann bei, eingebrochen, abgesackt, absackt, kommt, runter auf, stürzt, stürzte
+    `),
+    from: list(`
+      von
+    `),
+    until: list(`
+      bis zu
+    `),
+    moments: list(`
+      während, wenn, beim, als, sobald, wo, solange, derweil
+    `),
+    after: list(`
+      nach, seit, nachdem
+    `),
+    unread: list(`
+      ol, o l, überlauf, zeigt nichts, zeigt nichts an, zeigt gar nichts, zeigt gar nichts an, keine anzeige, nichts angezeigt, display leer, display bleibt leer, display ist leer, anzeige leer, anzeige bleibt leer, nichts auf dem display, kein wert, keinen wert, striche, nur striche, springt hin und her, springt rum, schwankt ständig, keine zahl, display schwarz, display dunkel, misst nichts, anzeige dunkel
+    `),
+    display: list(`
+      display, anzeige, messgerät, multimeter, voltmeter, gerät
+    `),
+    otherMeters: list(`
+      säureheber, aräometer, säuredichte, dichte, hydrometer, säure, refraktometer
+    `),
+    label: list(`
+      etikett, aufkleber, typenschild, nennwert, aufdruck, steht drauf, draufsteht, schild, kälteprüfstrom
+    `),
+    outOf: list(`
+      von, aus
+    `),
+    above: list(`
+      über null, plus, über dem gefrierpunkt
+    `),
+    less: [],
+    oneBefore: list(`
+      vor einem, seit einem, einem, ein
+    `),
+    oneBehind: [],
+  },
   negators: list(`
     nicht, nichts, nix, nie, niemals, niemand, kein, keine, keinen, keinem, keiner, keines, keins,
     ohne, weder, net, ned, nit, nid, nöd, koa, koan, nimmer

@@ -5,6 +5,8 @@ import type { Words } from './words.ts';
 export const enWords: Words = {
   cardinals: {
     zero: 0,
+    zilch: 0,
+    nil: 0,
     nought: 0,
     naught: 0,
     one: 1,
@@ -36,14 +38,16 @@ export const enWords: Words = {
     eighty: 80,
     ninety: 90,
   },
-  scales: { hundred: 100, thousand: 1000 },
+  scales: { hundred: 100, thousand: 1000, dozen: 12 },
   decimalZero: ['oh', 'o'],
   point: ['point', 'pt', 'dot', 'decimal'],
-  joins: ['and', 'n'],
+  joins: ['and', 'n', 'an'],
   articles: ['a', 'an'],
   fractions: {
     tenth: 1 / 10,
     tenths: 1 / 10,
+    hundredth: 1 / 100,
+    hundredths: 1 / 100,
     half: 1 / 2,
     halves: 1 / 2,
     quarter: 1 / 4,
@@ -77,7 +81,8 @@ export const enWords: Words = {
       'milli volts',
     ],
     A: list(`
-      a, amp, amps, ampere, amperes, cca, amps cca, a cca, a en
+      a, amp, amps, ampere, amperes, cca, amps cca, a cca, a en, a on, a at, a when, a with, a in, a
+      during, a from, a cranking, a peak, a max, a sae, a din, a jis, amps en, amps sae, amps din
     `),
     mA: ['ma', 'milliamp', 'milliamps', 'milliampere', 'milliamperes'],
     'A.h': ['ah', 'amp hours', 'ampere hours'],
@@ -130,17 +135,78 @@ export const enWords: Words = {
     least, at most, up to, not even
   `),
   nearly: list(`
-    just, bit, slightly, little, touch, hair, barely, fraction, marginally, shade, smidge, tad, whisker, only just, tiny bit
+    just, coming, getting, close, bit, slightly, little, touch, hair, barely, fraction, marginally, shade, smidge, tad, whisker, only just, tiny bit
   `),
   vague: list(`
-    few, couple, several, and a bit, and a half bit, and something, and some, and change, something, point something, odd, and a little, and a fraction, and a bit more, dot something
+    few, couple, several, and a bit, and a half bit, and something, and some, and change, something, point something, twelves, elevens, tens, nines, teens, twenties, thirties, forties, digits, odd, and a little, and a fraction, and a bit more, dot something
   `),
   besideFigures: list(`
     mate, dead, flat, pal, buddy, guys, sir, bro, love, man, lol, thx, cheers, ta, to, or, on, at, in, with, while, when, during, after, before, across, from, for, of, as, by, here,
     there, today, outside, exactly, steady, i, it, is, was, were, and, but, then, the, now,
     please, thanks, thank, only, again, ish, or so, say, rest, reading, meter, multimeter,
-    voltmeter, total
+    voltmeter, total, whole, full, flat, morning, evening, ok, low, high, good, bad, max, min, peak
   `),
+  figureWords: {
+    asideBefore: list(`
+      pin, pins, terminal, terminals, set to, set it to, range of, past, quarter to, cylinder, cylinders, cell, cells, number, model, year, peak, peaked at, peaks at, spiked at, spikes to, spike of, cost me, paid
+    `),
+    asideBehind: list(`
+      am, pm, o clock, oclock, this morning, this afternoon, this evening, in the morning, in the afternoon, in the evening, at night, tries, try, times, time, attempts, attempt, goes, cell, cells, cylinder, cylinders, pot, range, scale, setting, dc range, volt range, quid, euro, euros, pounds, dollars, bucks, dollar, big studs, big, large, door, doors, miles, km, metre, metres, meters, feet, foot, measurements, readings, turns, people, leads, wires, studs, digit, digits, counts, amp fuse, a fuse
+    `),
+    engine: list(`
+      engine, petrol, diesel, litre, liter, turbo, tdi, hdi, dci, gasoline, petrol engine, diesel engine, motor
+    `),
+    instead: list(`
+      no, no wait, wait, hang on, hold on, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, actually, oops, whoops, ups, my mistake, wrong, misread, read it wrong, er, erm, or rather, should be, nope, my bad
+    `),
+    past: list(`
+      yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with
+    `),
+    present: list(`
+      now, today, tonight, right now, at the moment, currently, this morning it is, its now
+    `),
+    expected: list(`
+      should be, should read, supposed to be, expecting, expected, expect, meant to be, ought to be, hoping for, instead of, rather than, normal is
+    `),
+    changes: list(`
+      dropped, drops, drop, dropping, fell, falls, falling, fall, went, goes, going, gone, went down, dips, dipped, sank, sinks, sags, sagged, crashed, crashes, plummets, plummeted, plunges, plunged, dives, dived, dove, slumps, slumped, slides, slid, sagging, down to, up to, tumbles, came down, comes down, rose, rises, climbed, climbs, came up, went up, changed, changes, settles at, settled at, settles to, settled to, settles on, settled on, settling at, stays at
+    `),
+    from: list(`
+      from
+    `),
+    until: list(`
+      up to
+    `),
+    moments: list(`
+      while, when, as, whilst, during, with my, with the, with a, once
+    `),
+    after: list(`
+      after, since, following
+    `),
+    unread: list(`
+      ol, o l, overload, over load, overrange, over range, no reading, no readings, nothing on the display, nothing on the screen, nothing on the meter, display is blank, screen is blank, blank display, blank screen, meter shows nothing, meter reads nothing, doesnt show anything, shows nothing, reads nothing, doesnt read anything, wont read, meter is dead, display stays blank, display is dead, dashes, just dashes, keeps jumping, jumps around, jumping around, wont settle, all over the place, no figure, no number, not showing anything
+    `),
+    display: list(`
+      display, screen, meter, multimeter, voltmeter, dmm
+    `),
+    otherMeters: list(`
+      hydrometer, specific gravity, gravity, density, sg, acid, refractometer
+    `),
+    label: list(`
+      label, label says, sticker, rated, rating, rated at, written on the battery, stamped, nameplate
+    `),
+    outOf: list(`
+      out of, of, of a possible, from
+    `),
+    above: list(`
+      above zero, above freezing, above, plus
+    `),
+    less: [],
+    oneBefore: list(`
+      about a, one, a full, a whole
+    `),
+    oneBehind: [],
+  },
   negators: list(`
     no, not, isnt, arent, wasnt, werent, dont, doesnt, didnt, wont, wouldnt, cant, cannot,
     couldnt, hasnt, havent, hadnt, aint, never, nothing, none, neither, nor, without, nobody

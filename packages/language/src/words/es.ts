@@ -54,6 +54,7 @@ export const esWords: Words = {
       ].map((word): [string, string] => [`no se ${word}`, `no sabria ${word}`]),
       // No minus: "mas o menos 9,8".
       ['mas o menos', 'aprox'],
+      ['por ciento', '%'],
       ['no lo se ', 'no lo sabria '],
       ['no se ', 'no '],
       ['ni se ', 'ni '],
@@ -73,6 +74,9 @@ export const esWords: Words = {
     'un amperio': 1,
     'un ampere': 1,
     'un grado': 1,
+    'una docena': 12,
+    'una decena': 10,
+    'una veintena': 20,
     'un cuarto': 1 / 4,
     // As they are heard in Latin America.
     sero: 0,
@@ -117,6 +121,9 @@ export const esWords: Words = {
     cien: 100,
     ciento: 100,
     doscientos: 200,
+    doscientas: 200,
+    trescientas: 300,
+    cuatrocientas: 400,
     trescientos: 300,
     cuatrocientos: 400,
     quinientos: 500,
@@ -140,6 +147,9 @@ export const esWords: Words = {
     cuartos: 1 / 4,
     décima: 1 / 10,
     décimas: 1 / 10,
+    centésima: 1 / 100,
+    centésimas: 1 / 100,
+    mitad: 1 / 2,
   },
   // No "negativo": it names a side of the battery.
   below: ['bajo cero', 'negativos'],
@@ -184,7 +194,7 @@ export const esWords: Words = {
       dc, volts dc, voltios cc
     `),
     mV: list(`
-      mv, milivoltio, milivoltios, milivolt, milivolts, mili voltios, mili volts
+      mv, milis, milivoltio, milivoltios, milivolt, milivolts, mili voltios, mili volts
     `),
     A: list(`
       a, amp, amps, amper, ampers, ampere, amperes, amperio, amperios, cca, a cca, a en, amperios
@@ -253,17 +263,80 @@ export const esWords: Words = {
     poco, pelín por, poco por, poquito por, pelo por, justo por, ligeramente por, algo por, poquito, pelín, pelo, algo, ligeramente, justo, apenas, tantito, pizca, nada, casi
   `),
   vague: list(`
-    unos, unas, cuantos, cuantas, pocos, y pico, y algo, algo, coma algo, punto algo, y tantos, y un poco, con algo, y un poquito, y monedas, coma y pico
+    unos, unas, par, varios, varias, cuantos, cuantas, pocos, y pico, y algo, algo, coma algo, punto algo, y tantos, y un poco, con algo, y un poquito, y monedas, coma y pico
   `),
   besideFigures: list(`
     a, al, o, u, e, en, con, de, del, por, para, entre, desde, según, como, sin, cuando, mientras,
     durante, después, antes, tras, luego, ahora, ahorita, hoy, aquí, acá, ahí, allí, allá, fuera,
-    afuera, exacto, exactos, exactas, justo, justos, fijo, fijos, estable, estables, clavados,
+    afuera, patatero, justitos, pelado, pelados, pelao, redondos, rayando, exacto, exactos, exactas, justo, justos, fijo, fijos, estable, estables, clavados,
     clavadas, y, pero, el, la, los, las, un, una, me, se, lo, le, yo, que, es, era, son, está,
     favor, gracias, solo, otra, vez, más, menos, pico, digamos, casi, aprox, aproximadamente,
     marca, da, dice, lee, mide, sale, indica, muestra, queda, lectura, medidor, multímetro,
     voltímetro, polímetro, tester, probador, pinza, pantalla, total, ambos, ambas, cada, prueba
   `),
+  figureWords: {
+    asideBefore: list(`
+      pin, pines, borne, bornes, terminal, terminales, a las, las, a la, escala de, rango de, escala, posición de, calibre de, modelo, año, cilindro, pico de, pico, llega a un pico de, costó, pagué, celda, vaso
+    `),
+    asideBehind: list(`
+      de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas
+    `),
+    engine: list(`
+      motor, gasolina, diésel, diesel, litros, nafta, turbo, tdi, hdi, motor de, es un
+    `),
+    instead: list(`
+      perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal
+    `),
+    past: list(`
+      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer
+    `),
+    present: list(`
+      ahora, hoy, ahorita, actualmente, ya, en este momento
+    `),
+    expected: list(`
+      debería, debería ser, debería dar, debería estar, debería marcar, tendría que, se supone, esperaba, en vez de, en lugar de, lo normal
+    `),
+    changes: list(`
+      baja, bajó, bajo, bajando, cayendo, hasta, cae, se cae, cayó, pasa, pasó, pasaba, va, fue, sube, subió, desciende, se va, se fue, se hunde, cambia, cambió, se estabiliza en, se queda en, se quedó en, queda en, quedó en, termina en, luego se estabiliza en, se viene abajo
+    `),
+    from: list(`
+      de, desde
+    `),
+    until: list(`
+      hasta
+    `),
+    moments: list(`
+      mientras, cuando, al, durante, con mi, con el, con la, con un, con una, en cuanto
+    `),
+    after: list(`
+      después de, tras, desde, desde que, luego de, después
+    `),
+    unread: list(`
+      ol, sobrecarga, no marca nada, no marca, no sale nada, no aparece nada, no muestra nada, no lee nada, no da nada, la pantalla está en blanco, pantalla en blanco, pantalla apagada, pantalla vacía, no da lectura, sin lectura, rayitas, puras rayas, no se estabiliza, no para de saltar, salta mucho, no sale ningún número, ningún número, guiones, no indica nada, nada en la pantalla, no enciende el tester
+    `),
+    display: list(`
+      pantalla, tester, multímetro, polímetro, voltímetro, medidor, display
+    `),
+    otherMeters: list(`
+      hidrómetro, densímetro, densidad, gravedad, pesa ácido, ácido, densimetro, pesaacidos
+    `),
+    label: list(`
+      etiqueta, pegatina, nominal, nominales, placa, calcomanía, pone en la batería, rótulo
+    `),
+    outOf: list(`
+      de, sobre, de los
+    `),
+    above: list(`
+      sobre cero, por encima de cero, encima de cero
+    `),
+    less: list(`
+      menos
+    `),
+    oneBefore: list(`
+      hace un, un, tiene un, hará un, cosa de un, como un
+    `),
+    oneBehind: [],
+  },
   negators: list(`
     no, nop, nada, ni, nunca, jamás, tampoco, sin, ningún, ninguna, ninguno, nadie
   `),

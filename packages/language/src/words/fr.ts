@@ -3,7 +3,12 @@ import type { Words } from './words.ts';
 
 /** French as it is typed at the roadside in France, Belgium, Switzerland, Québec and the Maghreb. */
 export const frWords: Words = {
-  spelling: { elides: true, denyBefore: ['pas', 'jamais'], vigesimal: true },
+  spelling: {
+    letters: [['pour cent', '%']],
+    elides: true,
+    denyBefore: ['pas', 'jamais'],
+    vigesimal: true,
+  },
   cardinals: {
     zéro: 0,
     un: 1,
@@ -11,6 +16,14 @@ export const frWords: Words = {
     'un demi': 1 / 2,
     'une demie': 1 / 2,
     'un quart': 1 / 4,
+    'une dizaine': 10,
+    'une douzaine': 12,
+    'une quinzaine': 15,
+    'une vingtaine': 20,
+    'une trentaine': 30,
+    'une quarantaine': 40,
+    'une cinquantaine': 50,
+    'une centaine': 100,
     deux: 2,
     trois: 3,
     quatre: 4,
@@ -49,6 +62,9 @@ export const frWords: Words = {
   fractions: {
     dixième: 1 / 10,
     dixièmes: 1 / 10,
+    centième: 1 / 100,
+    centièmes: 1 / 100,
+    moitié: 1 / 2,
     demi: 1 / 2,
     demie: 1 / 2,
     demis: 1 / 2,
@@ -150,6 +166,67 @@ export const frWords: Words = {
     mesurés, lus, affiché, affichés, multimètre, voltmètre, appareil, pince, total, continu, dc,
     aux bornes, chaque, fois, que, qui
   `),
+  figureWords: {
+    asideBefore: list(`
+      broche, broches, borne, bornes, calibre, calibre de, gamme, position, cylindre, élément, pic à, pointe à, pointe de, pic de, pic, modèle, année, payé, payée, payer
+    `),
+    asideBehind: list(`
+      heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points
+    `),
+    engine: list(`
+      essence, diesel, moteur, litres, tdi, hdi, dci, turbo, gasoil, cylindrée
+    `),
+    instead: list(`
+      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux
+    `),
+    past: list(`
+      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait
+    `),
+    present: list(`
+      maintenant, aujourd hui, là, à présent, actuellement, ce matin, en ce moment
+    `),
+    expected: list(`
+      devrait, censé, censée, au lieu de, normalement, attendais, attendait
+    `),
+    changes: list(`
+      chute, chuté, tombe, tombé, descend, descendu, baisse, baissé, passe, passé, passait, va, monte, monté, remonte, plonge, s effondre, s écroule, dégringole, se stabilise à, stabilisé à, se stabilise, se cale à, s établit à, stabilise à, reste à, retombe à, jusqu à, descendant, tombant
+    `),
+    from: list(`
+      de, d
+    `),
+    until: list(`
+      jusqu à, jusqu a
+    `),
+    moments: list(`
+      pendant, quand, lorsque, lorsqu, alors, tandis, au, en, avec mon, avec ma, avec le, avec la, dès
+    `),
+    after: list(`
+      après, depuis, depuis que, après avoir
+    `),
+    unread: list(`
+      ol, o l, n affiche rien, affiche rien, rien ne s affiche, rien s affiche, rien à l écran, rien sur l écran, écran vide, écran noir, écran blanc, écran éteint, ne lit rien, ne montre rien, n indique rien, indique rien, aucune valeur, pas de valeur, aucune lecture, pas de lecture, des tirets, que des tirets, ça saute, n arrête pas de bouger, aucun chiffre, surcharge, hors gamme, dépassement
+    `),
+    display: list(`
+      écran, afficheur, multimètre, voltmètre, appareil, affichage
+    `),
+    otherMeters: list(`
+      pèse-acide, pese acide, densimètre, densité, hydromètre, acide, réfractomètre
+    `),
+    label: list(`
+      étiquette, autocollant, nominal, nominale, marqué dessus, écrit dessus, plaque
+    `),
+    outOf: list(`
+      sur, de
+    `),
+    above: list(`
+      au dessus de zéro, au-dessus de zéro, positif
+    `),
+    less: [],
+    oneBefore: list(`
+      il y a un, un, une, environ un, environ une
+    `),
+    oneBehind: [],
+  },
   negators: list(`
     pas, ne, n, rien, jamais, aucun, aucune, aucuns, nul, nulle, ni, sans
   `),

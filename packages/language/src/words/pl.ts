@@ -27,6 +27,7 @@ export const plWords: Words = {
     // Without its ending "rano", in the morning, would be "ranny", hurt.
     letters: [['rano', 'ranek']],
     denyBefore: ['nie', 'brak'],
+    joinsDecimals: true,
   },
   cardinals: {
     zero: 0,
@@ -62,6 +63,11 @@ export const plWords: Words = {
     jedenaście: 11,
     jedenastu: 11,
     dwanaście: 12,
+    dziewiątka: 9,
+    dziesiątka: 10,
+    jedenastka: 11,
+    dwunastka: 12,
+    trzynastka: 13,
     dwunastu: 12,
     trzynaście: 13,
     trzynastu: 13,
@@ -128,6 +134,9 @@ export const plWords: Words = {
     ćwierć: 1 / 4,
     dziesiątych: 1 / 10,
     dziesiąte: 1 / 10,
+    czwarte: 1 / 4,
+    czwarta: 1 / 4,
+    setna: 1 / 100,
     setnych: 1 / 100,
     setne: 1 / 100,
   },
@@ -262,8 +271,69 @@ export const plWords: Words = {
     tylko, znowu, znów, jest, było, mam, wyszło, wychodzi, pokazuje, pokazał, pokazało, wskazuje,
     wskazuje mi, odczyt, wynik, miernik, multimetr, woltomierz, na mierniku, spadło, spada, spadł,
     skacze, trzyma, stoi, zmierzone, zmierzyłem, zmierzyłam, dziękuję, dzięki, proszę, razem, reszta,
-    zatrzymało, na zewnątrz, na dworze, na polu
+    rano, wieczorem, równe, okrągłe, zatrzymało, na zewnątrz, na dworze, na polu
   `),
+  figureWords: {
+    asideBefore: list(`
+      pin, pinie, pinu, zacisk, zacisku, styk, styku, o, o godzinie, godzina, godz, na zakresie, zakres, zakresie, rocznik, cylinder, cela, w piku, szczyt, w szczycie, za, kosztował, kosztowała, pik, pik poboru
+    `),
+    asideBehind: list(`
+      rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie
+    `),
+    engine: list(`
+      benzyna, diesel, silnik, silnika, litra, litrów, benzyniak, tdi, hdi, turbo, pojemność, pojemności
+    `),
+    instead: list(`
+      nie czekaj, czekaj, chwila, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu
+    `),
+    past: list(`
+      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było
+    `),
+    present: list(`
+      teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili
+    `),
+    expected: list(`
+      powinno, powinien, powinna, powinno być, zamiast, spodziewałem się, spodziewałam się, normalnie
+    `),
+    changes: list(`
+      spada, spadło, spadł, spadła, spadek, siada, siadło, siadł, leci, zleciało, opada, opadło, schodzi, zeszło, zjeżdża, zjechało, idzie, poszło, rośnie, wzrosło, podskoczyło, skoczyło, stabilizuje się na, ustabilizowało się na, ustaliło się na, zatrzymuje się na, zostaje na, staje na, trzyma się na, wraca na, przechodzi
+    `),
+    from: list(`
+      z, ze
+    `),
+    until: [],
+    moments: list(`
+      jak, gdy, kiedy, podczas, przy, w trakcie, w czasie, podczas gdy
+    `),
+    after: list(`
+      po, od, odkąd
+    `),
+    unread: list(`
+      ol, o l, nic nie pokazuje, nie pokazuje nic, nic nie wyświetla, nie wyświetla nic, nic na wyświetlaczu, pusty wyświetlacz, wyświetlacz pusty, ekran pusty, pusty ekran, nie pokazuje żadnej wartości, brak odczytu, brak wskazania, nie ma odczytu, kreski, same kreski, ciągle skacze, cały czas skacze, nie stabilizuje się, nie ma żadnej liczby, żadnej liczby, nic nie mierzy, nie mierzy, przeciążenie, poza zakresem, miernik nie działa, nie wskazuje nic, nic nie wskazuje
+    `),
+    display: list(`
+      wyświetlacz, wyświetlaczu, ekran, ekranie, miernik, miernika, multimetr, woltomierz
+    `),
+    otherMeters: list(`
+      areometr, areometrem, aerometr, aerometrem, gęstość, gęstości, kwas, kwasu, elektrolit, elektrolitu, kwasomierz
+    `),
+    label: list(`
+      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, tabliczka, tabliczce, nadruk, nominalnie, na obudowie
+    `),
+    outOf: list(`
+      z, na
+    `),
+    above: list(`
+      na plusie, powyżej zera, ciepła, plus
+    `),
+    less: [],
+    oneBefore: list(`
+      ma, od, po, przez, około, jakiś, jakieś, z, minął, prawie, chyba, będzie, to
+    `),
+    oneBehind: list(`
+      temu, ma, będzie, minie, minął, wstecz
+    `),
+  },
   negators: list(`
     nie, nic, niczego, bez, brak, ani, żaden, żadna, żadne, żadnego, żadnej, żadnych, żadnym, żadną,
     nigdy, nikt, nikogo

@@ -22,18 +22,96 @@ export interface Spelling {
   readonly letters?: readonly (readonly [typed: string, kept: string])[];
   /** Little words that are written on to the word behind them, longest first: `وال`, `ب`. */
   readonly attached?: readonly string[];
+  /** Article and prepositions that are written on to a number: the `ل` of `لستة`, to six. */
+  readonly beforeNumbers?: readonly string[];
   /** Negators that stand behind what they deny where nothing follows them: `klickt nicht`. */
   readonly denyBefore?: readonly string[];
   /** What is written before and behind a word to deny it: `ما` … `ش`. */
   readonly around?: readonly (readonly [before: string, behind: string])[];
   /** True where words are written together as one: `Batterieklemme`, `einhundertsiebzig`. */
   readonly compounds?: boolean;
+  /** Words that say two of something, and the word for one: `شهرين`, two months. */
+  readonly twoOf?: Readonly<Record<string, string>>;
   /** The word of a share in tenths: `ثمانية من عشرة`, eight of ten, which is asked back. */
   readonly outOf?: string;
   /** True where sixty and eighty are counted on from to nineteen: `soixante douze`. */
   readonly vigesimal?: boolean;
+  /** True where whole number and decimals are joined as others join two numbers: `dwanaście i cztery`. */
+  readonly joinsDecimals?: boolean;
   /** True where a unit may stand before its ten: `خمسة وعشرون`, `fünf und zwanzig`. */
   readonly unitsFirst?: boolean;
+}
+
+/** What is said about figures: by it the one that is read is told from others beside it. */
+export interface FigureWords {
+  /** Right before a figure that is no reading: `pin`, `set to`. */
+  readonly asideBefore: readonly string[];
+  /** Right behind one: `tries`, `euros`, `o clock`. */
+  readonly asideBehind: readonly string[];
+  /** Beside the size of an engine: `engine`, `petrol`. */
+  readonly engine: readonly string[];
+  /** Puts the figure behind it in the place of the one before: `no wait`, `I mean`. */
+  readonly instead: readonly string[];
+  /** What a figure was, and what it is: `yesterday`, `now`. */
+  readonly past: readonly string[];
+  readonly present: readonly string[];
+  /** What a figure ought to be: `should be`, `instead of`. */
+  readonly expected: readonly string[];
+  /** A figure became another: `dropped`, `goes`; `from` stands before the former. */
+  readonly changes: readonly string[];
+  readonly from: readonly string[];
+  /** A bound that, behind a change, is where it ended: baja `hasta`. */
+  readonly until: readonly string[];
+  /** Begins what goes on while a figure is read: `while`, `when`. */
+  readonly moments: readonly string[];
+  /** Before what was over when the figure was read: `after`, `since`. */
+  readonly after: readonly string[];
+  /** The meter shows nothing that can be read: `OL`, `nothing on the display`. */
+  readonly unread: readonly string[];
+  /** What the figures are read off: `display`, `meter`. */
+  readonly display: readonly string[];
+  /** Figures of another instrument: `hydrometer`, `specific gravity`. */
+  readonly otherMeters: readonly string[];
+  /** What the battery's label is called, by which its rating is told: `label`, `rated`. */
+  readonly label: readonly string[];
+  /** Between what was measured and what it is rated for: 420 `out of` 640. */
+  readonly outOf: readonly string[];
+  /** Behind a temperature that is not below zero: `above zero`. */
+  readonly above: readonly string[];
+  /** Takes a fraction from the number before it: `إلا` ربع. */
+  readonly less: readonly string[];
+  /** Before, or behind, a span of time of which there is one: `من` سنة, rok `temu`. */
+  readonly oneBefore: readonly string[];
+  readonly oneBehind: readonly string[];
+}
+
+const noFigureWords: FigureWords = {
+  asideBefore: [],
+  asideBehind: [],
+  engine: [],
+  instead: [],
+  past: [],
+  present: [],
+  expected: [],
+  changes: [],
+  from: [],
+  until: [],
+  moments: [],
+  after: [],
+  unread: [],
+  display: [],
+  otherMeters: [],
+  label: [],
+  outOf: [],
+  above: [],
+  less: [],
+  oneBefore: [],
+  oneBehind: [],
+};
+
+/** What is said about figures in a language, nothing where it has none of it yet. */
+export function figureWordsOf({ figureWords }: Pick<Words, 'figureWords'>): FigureWords {
+  return figureWords ?? noFigureWords;
 }
 
 /**
@@ -76,6 +154,8 @@ export interface Words {
   readonly vague: readonly string[];
   /** Words that may follow a figure without being a unit. */
   readonly besideFigures: readonly string[];
+  /** What is said about figures; nothing where a language has none of it yet. */
+  readonly figureWords?: FigureWords;
   /** Words that turn round what follows: `not`. */
   readonly negators: readonly string[];
   /** Words at which a negation ends: `but`. */

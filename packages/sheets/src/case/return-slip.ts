@@ -2,6 +2,7 @@
  * The return slip: what was decided of a part that came back, and why, on one page for the customer
  * to take away.
  */
+import { positionOf, repeat } from '@keyturn/core';
 import type { Block, Fact, Sheet } from '../sheet.ts';
 import { customerChanges } from './customer-changes.ts';
 import { plainReadings, seenFacts } from './plain-findings.ts';
@@ -22,6 +23,7 @@ export function returnSlip(options: SheetOptions): Sheet {
   const told = tellCase(options);
   const { words, verdict, cautions } = told;
   const blocks: readonly Block[] = [
+    { kind: 'rows', id: 'aside', heading: words.aside, rows: asideRows(told) },
     ...sectionBlocks(told, ['refund']),
     { kind: 'lines', id: 'reasons', heading: words.reasons, lines: reasonLines(told) },
     ...sectionBlocks(told, ['do', 'stops', 'measure']),
@@ -62,6 +64,28 @@ function headOf({ case: kase, sold = {}, speaker, words, timeZone = 'UTC' }: Tol
     fact('receipt', words.receipt, sold.receipt),
     fact('day', words.day, day.format(new Date(at))),
   ].filter(({ text }) => text !== '');
+}
+
+/** Since when a part that is put aside waits, and what follows. */
+function asideRows(told: ToldCase): Extract<Block, { kind: 'rows' }>['rows'] {
+  const { aside, speaker, words, timeZone = 'UTC' } = told;
+  if (aside === undefined) return [];
+  const how = { dateStyle: 'full', timeStyle: 'short', timeZone } as const;
+  const since = new Intl.DateTimeFormat(speaker.locale, how).format(new Date(aside));
+  return [
+    { id: 'since', label: words.asideSince, lines: [since] },
+    { id: 'follows', label: words.asideNext, lines: nextSteps(told) },
+  ];
+}
+
+/** The question that waits, and how it is found out. */
+function nextSteps({ chart, case: kase, speaker }: ToldCase): readonly string[] {
+  const position = positionOf(kase);
+  if (!('check' in position)) return [];
+  const question = speaker.render(repeat(chart, kase)).find((one) => one.kind === 'question');
+  return question === undefined
+    ? [speaker.checkName(position.check)]
+    : [question.text, ...question.how];
 }
 
 /** What is known of the part, and what was seen and told. */

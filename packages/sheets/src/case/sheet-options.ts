@@ -26,4 +26,6 @@ export interface SheetOptions {
   readonly link?: string;
   /** Stands at the head of a return slip. */
   readonly sold?: Sold;
+  /** Since when the part is put aside, ISO 8601 with its zone; stands on a return slip. */
+  readonly aside?: string;
 }

@@ -24,7 +24,7 @@ export function sheetCss(
   const belongsTo = kind === 'return' ? title : `${title} · ${isolated(kase.id, direction)}`;
   return `
 *{box-sizing:border-box;margin:0;padding:0}
-@page{margin:${kind === 'return' ? '9mm 13mm 13mm' : '12mm 14mm 15mm'};
+@page{margin:${kind === 'return' ? '8mm 13mm 11mm' : '12mm 14mm 15mm'};
 @bottom-${begin}{content:'${escapeCss(belongsTo)}';font:8pt ${familyNames(typefaces)};color:#3f3a33}
 @bottom-${end}{content:${pageOfPages(direction)};font:8pt ${familyNames(typefaces)};color:#3f3a33}}
 body{font:9.5pt/1.35 ${familyNames(typefaces)};color:#000;background:#fff;font-variant-ligatures:no-contextual;overflow-wrap:anywhere;-webkit-print-color-adjust:exact;print-color-adjust:exact}
@@ -77,27 +77,32 @@ footer{margin-block-start:5mm;border-block-start:.3mm solid #8a8377;padding-bloc
 .rows dt{grid-row:1/99;font-weight:700;color:#000}
 .rows dd{grid-column:2}
 .rows .measured dd{font-variant-numeric:tabular-nums}
-.return{font-size:8.5pt;line-height:1.27}
-.return section{margin-block-start:2mm}
+.return{font-size:8.2pt;line-height:1.2}
+.return section{margin-block-start:1.3mm}
 .return h1{font-size:17pt}
 .return h2{font-size:9.6pt;margin-block-end:.4mm}
-.return header{padding-block-end:1.5mm}
+.return header{padding-block-end:1mm}
 .return header dl{columns:2;column-gap:8mm;margin-block-start:1.5mm}
 .return header div{flex:1}
 .return header dd,.return .refund li:last-child{font-weight:700}
-.return .code{inline-size:30mm;font-size:6.5pt}
-.return .lead{padding:1.4mm 3.5mm}
+.return .code{inline-size:22mm;font-size:6pt}
+.return .lead{padding:1mm 3.5mm}
 .return .lead h2{font-size:14pt}
-.return .terms,.return .seen{font-size:8pt;line-height:1.22}
-.return .terms dl{columns:3}
-.return .strip ol>li{padding-block:.3mm}
+.return .terms,.return .seen{font-size:7.6pt;line-height:1.18}
+.return .terms dl,.return .seen dl{columns:3;column-gap:5mm}
+.return .strip ol>li{padding-block:.2mm}
 .return .strip ol>li.read{grid-template-columns:6mm 1fr 62mm}
-.return .strip svg{max-block-size:17mm}
-.return .notes{margin-block-start:.3mm}
+.return .strip svg{max-block-size:10.5mm}
+.return .strip .drawn{margin:0}
+.return .read b{font-size:9.6pt}
+.return .strip li>div{line-height:1.2}
+.return .notes{margin-block-start:.2mm;font-size:7pt;line-height:1.2}
+[dir=ltr] .return .notes li{display:inline}
+[dir=ltr] .return .notes li+li{margin-inline-start:3mm}
 .return .fields{display:grid;grid-template-columns:1fr 1fr;gap:0 8mm}
 .return .fields h2{grid-column:1/3}
-.return .field{min-block-size:7.5mm}
+.return .field{min-block-size:6.5mm}
 .return .field .line{min-inline-size:20mm}
-.return footer{margin-block-start:2.5mm;padding-block-start:1mm;font-size:7pt}
+.return footer{margin-block-start:1.8mm;padding-block-start:1mm;font-size:7pt}
 `;
 }

@@ -50,6 +50,8 @@ export function listenToKeystrokes(to: Keystrokes): () => void {
   const down = (event: KeyboardEvent): void => {
     if (event.ctrlKey || event.altKey || event.metaKey || event.isComposing) return;
     const { key, timeStamp: at } = event;
+    // A key that is held down says it once.
+    if (event.repeat && fieldOf(event) === undefined) return;
     const field = fieldOf(event);
     const isFast = run !== undefined && at - run.at <= scannerGapMs;
     if (key === 'Enter' && run !== undefined && isFast && run.text.length >= shortest) {

@@ -14,8 +14,9 @@ import {
   type ReadingMessage,
 } from '@keyturn/core';
 import type { Sitting } from '@keyturn/element/sittings';
-import type { Speaker, Understood } from '@keyturn/language';
+import type { Speaker, ToldEach, Understood } from '@keyturn/language';
 import { returnSlip, type Sheet, type Sold } from '@keyturn/sheets';
+import { wrongLoad, type WrongLoad } from './wrong-load.ts';
 import { createEngine, type Engine, type Laid, type Turned } from '../../engine/engine.ts';
 import { readVehicleCase, type VehicleReading } from '../vehicle/read-vehicle-case.ts';
 
@@ -29,6 +30,20 @@ export interface TypedFigure {
   readonly refused: readonly Message[];
   /** What was not understood of it. */
   readonly unclear: Turned['unclear'] | null;
+  /** The load under which it was read, where that is not the one of the test. */
+  readonly load: WrongLoad | null;
+}
+
+/** What a line tells of a return. */
+export interface HeardLine extends Pick<ToldEach, 'left'> {
+  /** What can be taken of it. */
+  readonly answers: readonly AnswerInput[];
+  /** What was understood and cannot be taken, with why. */
+  readonly refused: readonly {
+    readonly answer: AnswerInput;
+    readonly refused: readonly Message[];
+    readonly load: WrongLoad | null;
+  }[];
 }
 
 /** A day as it was typed: ISO 8601, or what was not understood of it. */
@@ -43,6 +58,14 @@ export interface CounterEngine {
   readonly lay: (sitting: Sitting) => Promise<Laid>;
   readonly take: Engine['take'];
   readonly say: Engine['say'];
+  /**
+   * All that a typed line tells of a return, in the language of a BCP 47 tag; undefined where it
+   * tells no answers. Nothing is taken.
+   */
+  readonly hear: (
+    sitting: Sitting,
+    given: { readonly at: string; readonly line: string; readonly locale: string },
+  ) => Promise<HeardLine | undefined>;
   /** Figures that are being typed in the language of a BCP 47 tag, by check; nothing is taken. */
   readonly figures: (
     sitting: Sitting,
@@ -66,6 +89,8 @@ export interface CounterEngine {
       readonly locale: string;
       readonly timeZone: string;
       readonly sold: Sold;
+      /** Since when it is put aside, ISO 8601. */
+      readonly aside?: string;
     },
   ) => Promise<Sheet>;
 }
@@ -76,6 +101,7 @@ export const counterCalls = [
   'lay',
   'take',
   'say',
+  'hear',
   'figures',
   'day',
   'readCase',
@@ -107,6 +133,11 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
     lay: (sitting) => of(sitting).lay(sitting),
     take: (sitting, given) => of(sitting).take(sitting, given),
     say: (sitting, given) => of(sitting).say(sitting, given),
+    hear: async (sitting, { at, line, locale }) => {
+      const flow = sitting.case.flow.id;
+      const speaker = await speakerFor(flow, locale);
+      return heardLine({ chart: chartOf(flow), speaker, sitting, at }, line);
+    },
     figures: async (sitting, { at, locale, typed }) => {
       const flow = sitting.case.flow.id;
       const speaker = await speakerFor(flow, locale);
@@ -123,6 +154,8 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
         .flatMap(({ value }) => (Array.isArray(value) ? (value as readonly string[]) : []))
         .find(looksLikeDay);
       if (day !== undefined) return { type: 'day', day };
+      // A day that reads two ways is asked back with both.
+      if (understood.type === 'offers') return { type: 'unclear', unclear: understood };
       const unclear = { type: 'unclear', code: 'not-a-day', given: text, possible: [] } as const;
       return { type: 'unclear', unclear };
     },
@@ -134,6 +167,32 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
   };
 }
 
+/** What a line tells that can be taken, and what of it cannot. */
+function heardLine(here: Here, line: string): HeardLine | undefined {
+  const { chart, speaker, sitting } = here;
+  const waiting = expected(chart, sitting.case);
+  const check = waiting.awaiting === 'answer' ? waiting.check : null;
+  const told = speaker.understandEach(line, { ...waiting, check });
+  if (told === undefined) return undefined;
+  const wrong = wrongLoad(sitting.case, told.load, told.answers);
+  const judged = told.answers.map((answer) => {
+    const refused = supposed(here, answer).filter(({ kind }) => kind === 'refused');
+    const isWrong = wrong !== undefined && isLoaded(chart, answer);
+    return { answer, refused, load: isWrong ? wrong : null };
+  });
+  const isTaken = ({ refused, load }: (typeof judged)[number]): boolean =>
+    refused.length === 0 && load === null;
+  return {
+    answers: judged.filter(isTaken).map(({ answer }) => answer),
+    refused: judged.filter((one) => !isTaken(one)),
+    left: told.left,
+  };
+}
+
+function isLoaded({ flow }: Chart, { check }: AnswerInput): boolean {
+  return flow.checks[check]?.does.includes('load') === true;
+}
+
 interface Here {
   readonly chart: Chart;
   readonly speaker: Speaker;
@@ -142,13 +201,21 @@ interface Here {
 }
 
 function figureOf(here: Here, check: string, text: string): TypedFigure {
-  const blank = { scale: bareScale(here, check), answer: null, refused: [], unclear: null };
+  const blank = {
+    scale: bareScale(here, check),
+    answer: null,
+    refused: [],
+    unclear: null,
+    load: null,
+  };
   if (text.trim() === '') return blank;
   const understood = understoodOf(here, check, text);
   if (understood.type === 'language') return blank;
   if (understood.type !== 'input') return { ...blank, unclear: understood };
   const answer = answersIn(understood).find((one) => one.check === check && 'unit' in one.value);
   if (answer === undefined) return blank;
+  const load = wrongLoad(here.sitting.case, understood.load);
+  if (load !== undefined) return { ...blank, load };
   const messages = supposed(here, answer);
   const scale = messages.find((one) => one.kind === 'reading' && one.check === check);
   const refused = messages.filter(({ kind }) => kind === 'refused');

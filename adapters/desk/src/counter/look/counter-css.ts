@@ -53,15 +53,20 @@ const css = `
 .counter h3 { font-weight: 700; color: var(--i2); font-size: .95em; }
 .sure { font-size: 1.15em; max-inline-size: 46rem; }
 .how-to { display: grid; gap: .3rem; max-inline-size: 46rem; padding-inline-start: .9rem; border-inline-start: 3px solid var(--l); color: var(--i2); }
-.practice { display: grid; gap: .2rem; padding: .6rem .9rem; border: 1px dashed var(--i2); font-size: 1.05em; }
+.practice { display: grid; align-content: start; gap: .2rem; min-block-size: 4.2rem; padding: .6rem .9rem; border: 1px dashed var(--i2); font-size: 1.05em; }
 .invented { font-size: .85em; color: var(--i2); }
-.notes .notice { font-weight: 700; }
+.counter .notes, .counter .notes.empty { display: grid; align-content: end; gap: .3rem; min-block-size: 3.1rem; }
+.counter .notes.empty { border-color: transparent; }
+.counter .notes .notice { font-weight: 700; }
+.not-told { display: grid; gap: .3rem; padding: .7rem .9rem; border: 1px solid var(--l); border-inline-start: 3px solid var(--a); background: var(--p2); }
 .to-do { display: grid; gap: .3rem; max-inline-size: 46rem; }
 .to-do li { padding-inline-start: 1rem; position: relative; }
 .to-do li::before { content: ''; position: absolute; inset-inline-start: 0; inset-block-start: .6em; inline-size: .45rem; block-size: .15rem; background: var(--i2); }
 .figures { display: grid; gap: 1.1rem; }
 .figure { display: grid; grid-template-columns: minmax(9rem, 14rem) minmax(0, 1fr); gap: .2rem 1.25rem; align-items: center; }
-.figure label { grid-column: 1 / -1; font-weight: 700; }
+.figure label, .figure .how-to { grid-column: 1 / -1; }
+.figure label { font-weight: 700; }
+.figure .how-to { margin-block-end: .3rem; }
 .counter .display { border-width: 1px; padding-inline: .6rem; align-self: start; }
 .counter .display input { min-block-size: 54px; font-size: 2rem; }
 .counter .display .unit { font-size: 1.3rem; }
@@ -71,6 +76,7 @@ const css = `
 .bench-ruler { display: block; inline-size: 100%; max-inline-size: 30rem; block-size: auto; overflow: visible; direction: ltr; }
 .bench-ruler text { font-size: 14px; fill: var(--i2); font-family: inherit; font-variant-numeric: tabular-nums lining-nums; }
 .bench-ruler .label.here { fill: var(--i); font-weight: 700; }
+.bench-ruler .lead { stroke: var(--i2); stroke-width: .75; stroke-dasharray: 1.5 2.5; }
 .bench-ruler .axis { stroke: var(--i); stroke-width: 1.5; }
 .bench-ruler .band { fill: var(--p2); stroke: var(--i2); stroke-width: .75; }
 .bench-ruler .band.odd { fill: var(--odd); }
@@ -179,6 +185,7 @@ const css = `
   .counter .card, .others-list, .report { padding-inline: 1rem; }
   .ledger, [dir='rtl'] .ledger { padding-inline: 1rem; }
   .others-list button, .figure { grid-template-columns: minmax(0, 1fr); }
+  .figure .means { min-block-size: 2.8em; }
   .slip { padding-inline: 1.6rem; }
 }
 @media (max-width: 24rem) { .fields { grid-template-columns: 1fr; } }

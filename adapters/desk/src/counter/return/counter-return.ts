@@ -66,6 +66,8 @@ export interface CounterReturn {
   /** The case that speaks of this part. */
   readonly vehicle: VehicleCase | null;
   readonly diagnosis: Diagnosis;
+  /** Since when it is put aside, ISO 8601; null while it is worked on. */
+  readonly aside: string | null;
   /** The lead who takes it back as goodwill, by name; null where nobody does. */
   readonly goodwill: string | null;
   /** The invented part, where it is practice. */

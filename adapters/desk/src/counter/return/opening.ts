@@ -49,6 +49,7 @@ export async function openReturn(
     typed: {},
     vehicle: null,
     diagnosis: { by: 'not-told' },
+    aside: null,
     goodwill: null,
     practice,
     closed: null,

@@ -15,7 +15,7 @@ export interface CaseTaken {
 export function caseTaken(flow: Flow, offered: VehicleCase, back: CounterReturn): CaseTaken {
   const { code, proof } = offered;
   if (soldNotBefore(flow, back.sitting.case.state, offered.at) !== undefined) {
-    return { change: { diagnosis: boughtOn(offered) }, inputs: [] };
+    return { change: ofAnotherPart(offered), inputs: [] };
   }
   // A code beyond what a context holds is kept with the return alone.
   const told: readonly Input[] =
@@ -24,6 +24,11 @@ export function caseTaken(flow: Flow, offered: VehicleCase, back: CounterReturn)
     change: { vehicle: offered },
     inputs: [...told, answering(back.sitting.case, 'vehicle-proof', [proof[back.part]])],
   };
+}
+
+/** A case of the vehicle with another part in it tells on what this one was bought, and no more. */
+export function ofAnotherPart(offered: VehicleCase): Partial<CounterReturn> {
+  return { diagnosis: boughtOn(offered) };
 }
 
 /** A case that a day of sale told afterwards shows to be older than the part. */

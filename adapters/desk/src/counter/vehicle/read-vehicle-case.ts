@@ -17,15 +17,15 @@ export type VehicleReading =
   | { readonly type: 'case'; readonly case: VehicleCase }
   | { readonly type: 'fault'; readonly fault: CodeError['code'] | 'broken-file' | 'other-version' };
 
-/** A code wherever it stands in a text, as behind the address of a page. */
-const anyCode = /\bKT\d[\dA-Z]{16,}/iu;
+/** A code wherever it stands in a text, as behind the address of a page; whole or not. */
+const anyCode = /(?<![\dA-Z])KT\d[\dA-Z]*/iu;
 
 /** Characters of a file that are read; no case comes near so many. */
 const longestFile = 2_000_000;
 
 /** True for a text that can only be meant as a case of a vehicle. */
 export function looksLikeCase(text: string): boolean {
-  return anyCode.test(text.replaceAll(/[\s-]/gu, '')) || isFile(text);
+  return anyCode.test(text) || isFile(text);
 }
 
 /** Reads a case. `chart` is that of the no-start flow. Never throws for a text, whatever it is. */
@@ -68,7 +68,8 @@ function isJson(line: string): boolean {
 }
 
 function caseOfCode(chart: Chart, text: string): Case {
-  const close = text.replaceAll(/[\s-]/gu, '');
+  const begins = anyCode.exec(text)?.index ?? 0;
+  const close = text.slice(begins).replaceAll(/[\s-]/gu, '');
   const [code] = anyCode.exec(close) ?? [close];
   return replayFindings(chart, decodeFindings([chart.flow], code)).case;
 }

@@ -9,18 +9,19 @@ import { html, nothing, svg, type TemplateResult } from 'lit-html';
 /** Units of the drawing; the page scales it. */
 const [width, axis] = [400, 40];
 
-/** What a letter of a label is wide, and what lies between two labels at least. */
-const [letter, gap] = [6.6, 6];
+/** What a letter of a label is wide at most, and what lies between two labels at least. */
+const [letter, gap] = [7.4, 8];
 
-/** How much higher the row is in which what has no room beside its neighbours is named. */
-const rise = 17;
+/** How much higher each row is in which what has no room beside its neighbours is named. */
+const rise = 18;
 
 /** Two standard uncertainties: the true value is in there 19 times out of 20. */
 const coverage = 2;
 
 /**
  * Draws a scale. Its ends lie so that every band has room; a figure beyond them is marked at the
- * end. `isTyped` is false while there is no figure.
+ * end. Every band is named, and nothing but the mark moves while a figure is typed. `isTyped` is
+ * false while there is none.
  */
 export function benchRuler(
   scale: ReadingMessage,
@@ -32,7 +33,7 @@ export function benchRuler(
 ): TemplateResult {
   const at = placeOn(scale);
   const drawn = bandsOf(scale, given, at);
-  const top = drawn.some(({ row }) => row === 1) ? -rise : 0;
+  const top = -rise * Math.max(0, ...drawn.map(({ row }) => row));
   return html`<svg class="bench-ruler" viewBox="0 ${top} ${width} ${70 - top}" aria-hidden="true">
     ${drawn.map(band)}
     <line class="axis" x1="0" x2=${width} y1=${axis} y2=${axis} />
@@ -42,19 +43,18 @@ export function benchRuler(
 
 type At = (value: number) => number;
 
-/** A band as it is drawn, its label in the row above the scale or one row higher. */
+/** A band as it is drawn, its label in the row above the scale or in a higher one. */
 interface DrawnBand {
   readonly x: number;
   readonly end: number;
   readonly label: string;
   readonly middle: number;
-  /** Undefined where it has room in neither. */
-  readonly row: 0 | 1 | undefined;
+  readonly row: number;
   readonly isHere: boolean;
   readonly isOdd: boolean;
 }
 
-/** The band in which the figure lies is named first, then each of the others where there is room. */
+/** Each label stands in the lowest row in which it has room. */
 function bandsOf(
   { bounds: between, bands: ids, band: found }: ReadingMessage,
   { bandLabels, isTyped }: { readonly bandLabels: readonly string[]; readonly isTyped: boolean },
@@ -62,28 +62,32 @@ function bandsOf(
 ): readonly DrawnBand[] {
   const edges = [0, ...between.map(({ low, high }) => at((low + high) / 2)), width];
   const taken: (readonly [row: number, from: number, to: number])[] = [];
-  const place = (id: string, index: number): DrawnBand => {
+  return ids.map((id, index) => {
     const [x, end] = [edges[index] ?? 0, edges[index + 1] ?? width];
     const label = bandLabels[index] ?? '';
-    const half = (label.length * letter) / 2;
+    const half = Math.min(width, label.length * letter) / 2;
     const middle = Math.min(width - half, Math.max(half, (x + end) / 2));
-    const isHere = isTyped && id === found;
-    const fits = isHere || 2 * half < end - x - gap;
     const isFree = (row: number): boolean =>
       taken.every(([of, from, to]) => of !== row || middle + half < from || middle - half > to);
-    const row = fits && isFree(0) ? 0 : isFree(1) ? 1 : undefined;
-    if (row !== undefined) taken.push([row, middle - half - gap, middle + half + gap]);
+    let row = 0;
+    while (!isFree(row)) row += 1;
+    taken.push([row, middle - half - gap, middle + half + gap]);
+    const isHere = isTyped && id === found;
     return { x, end, label, middle, row, isHere, isOdd: index % 2 === 1 };
-  };
-  const here = isTyped ? ids.indexOf(found) : -1;
-  const first = here < 0 ? undefined : place(found, here);
-  return ids.map((id, index) => (index === here && first ? first : place(id, index)));
+  });
 }
 
 function band({ x, end, label, middle, row, isHere, isOdd }: DrawnBand) {
+  const base = 14 - row * rise;
+  const place = (x + end) / 2;
+  // A label that stands higher is led to its band.
+  const lead =
+    row === 0
+      ? nothing
+      : svg`<line class="lead" x1=${place} x2=${place} y1=${base + 4} y2=${axis - 8} />`;
   return svg`<rect class=${isHere ? 'band here' : isOdd ? 'band odd' : 'band'}
       x=${x} width=${Math.max(0, end - x)} y=${axis} height="12" />
-    ${row === undefined ? nothing : svg`<text class=${isHere ? 'label here' : 'label'} x=${middle} y=${14 - row * rise} text-anchor="middle">${label}</text>`}`;
+    ${lead}<text class=${isHere ? 'label here' : 'label'} x=${middle} y=${base} text-anchor="middle">${label}</text>`;
 }
 
 function bounds({ bounds: all, unit }: ReadingMessage, speaker: Speaker, at: At) {

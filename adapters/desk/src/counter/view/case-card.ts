@@ -33,13 +33,23 @@ export function caseCard(shown: Shown, inHand: InHand, offered: VehicleCase): Te
       {
         label: sold === undefined ? words.caseYes : words.caseYesBefore,
         press: () => {
-          act.useCase(true);
+          act.useCase('this-part');
         },
       },
+      ...(sold === undefined
+        ? [
+            {
+              label: words.caseOtherPart,
+              press: () => {
+                act.useCase('other-part');
+              },
+            },
+          ]
+        : []),
       {
         label: words.caseNo,
         press: () => {
-          act.useCase(false);
+          act.useCase('other-vehicle');
         },
       },
     ])}`;

@@ -10,6 +10,8 @@ import { keyView } from '../../view/key.ts';
 import { keyOf } from '../keys.ts';
 import { benchRuler } from './bench-ruler.ts';
 import type { InHand, Shown } from './shown.ts';
+import { how } from './step-card.ts';
+import { wrongLoadWords } from './told-card.ts';
 
 /** Draws the figures that are asked for. */
 export function figures(shown: Shown, inHand: InHand, checks: readonly string[]): TemplateResult {
@@ -27,7 +29,7 @@ export function figures(shown: Shown, inHand: InHand, checks: readonly string[])
     ${repeat(
       checks,
       (check) => `${back.id} ${check}`,
-      (check) => figure(shown, inHand, check),
+      (check) => figure(shown, inHand, { check, isOneOfSeveral: checks.length > 1 }),
     )}
     <div class="keys row">
       ${keyView({
@@ -49,7 +51,12 @@ function firstEmpty(form: HTMLFormElement): HTMLInputElement | undefined {
   return isFilled ? fields.find(({ value }) => value.trim() === '') : undefined;
 }
 
-function figure({ act }: Shown, inHand: InHand, check: string): TemplateResult {
+function figure(
+  shown: Shown,
+  inHand: InHand,
+  { check, isOneOfSeveral }: { readonly check: string; readonly isOneOfSeveral: boolean },
+): TemplateResult {
+  const { act } = shown;
   const { flow, speaker, back } = inHand;
   const asked = askAgain({ flow }, check);
   const [question] = asked === undefined ? [] : speaker.render([asked]);
@@ -58,6 +65,7 @@ function figure({ act }: Shown, inHand: InHand, check: string): TemplateResult {
   const id = `figure-${check}`;
   return html`<div class="figure">
     <label for=${id}>${speaker.checkName(check)}</label>
+    ${isOneOfSeveral && question?.kind === 'question' ? how(question) : nothing}
     <span class="display">
       <input
         id=${id}
@@ -74,12 +82,12 @@ function figure({ act }: Shown, inHand: InHand, check: string): TemplateResult {
       />
       <span class="unit">${unit}</span>
     </span>
-    ${scale(inHand, check)}
+    ${scale(shown, inHand, check)}
   </div>`;
 }
 
 /** The scale, and in words what the figure means or why it is none. */
-function scale({ figures: all, speaker }: InHand, check: string): TemplateResult {
+function scale({ words }: Shown, { figures: all, speaker }: InHand, check: string): TemplateResult {
   const typed = all[check];
   const reading = typed?.scale ?? null;
   const isTyped = typed !== undefined && typed.answer !== null && typed.refused.length === 0;
@@ -88,6 +96,7 @@ function scale({ figures: all, speaker }: InHand, check: string): TemplateResult
     ...(typed?.unclear ? speaker.askBack(typed.unclear) : []),
     ...speaker.render(typed?.refused ?? []),
   ].flatMap((one) => ('text' in one ? [one.text] : []));
+  if (typed?.load) wrong.push(wrongLoadWords(words, speaker, typed.load));
   return html`${
       reading === null || rendered?.kind !== 'scale'
         ? nothing

@@ -14,7 +14,7 @@ export function guide(shown: Shown): TemplateResult | typeof nothing {
   const line =
     inHand === undefined
       ? ''
-      : hand.asking === null && hand.open === null && hand.offered === null
+      : hand.asking === null && hand.open === null && hand.told === null && hand.offered === null
         ? lineFor(shown, inHand)
         : '';
   return html`<aside class="practice" aria-label=${words.practice}>

@@ -6,7 +6,7 @@ import { directionOf } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import { keyView, numbered } from '../../view/key.ts';
-import { fill, timeOfDay } from '../../wording.ts';
+import { dayAndTime, fill, timeOfDay } from '../../wording.ts';
 import { keyOf, type CounterCommand } from '../keys.ts';
 import type { CounterReturn } from '../return/counter-return.ts';
 import { nameOf } from '../return/part-name.ts';
@@ -19,6 +19,7 @@ import { keysHelp } from './keys-help.ts';
 import { ledger } from './ledger.ts';
 import { shopTerms } from './shop-terms.ts';
 import type { InHand, Shown } from './shown.ts';
+import { toldCard } from './told-card.ts';
 import { askingCard, dangerCard, isTypedInto, sentence, stepCard } from './step-card.ts';
 
 /** Draws the counter. */
@@ -60,6 +61,7 @@ function counter(shown: Shown): TemplateResult {
 /** The card by what the hand has begun and where the return stands. */
 function card(shown: Shown, inHand: InHand): TemplateResult {
   const { hand } = shown;
+  if (hand.told !== null) return toldCard(shown, inHand, hand.told);
   if (hand.offered !== null) return caseCard(shown, inHand, hand.offered);
   if (hand.open === 'danger') return dangerCard(shown, inHand);
   if (hand.open === 'goodwill') return goodwillCard(shown);
@@ -138,7 +140,7 @@ function camera({ words, act }: Shown): TemplateResult {
 /** What was said last, and answers that a line may have meant. */
 function notes({ notices, words, act, inHand }: Shown): TemplateResult {
   const said = inHand?.said ?? [];
-  const offers = inHand?.back.sitting.offers ?? [];
+  const offers = inHand?.offers ?? [];
   const isBusy = inHand?.isBusy === true;
   const isEmpty = notices.length + said.length + offers.length === 0 && !isBusy;
   return html`<div class=${isEmpty ? 'notes empty' : 'notes'} role="status">
@@ -195,6 +197,7 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
     awaiting === 'answer' &&
     hand.asking === null &&
     hand.open === null &&
+    hand.told === null &&
     hand.offered === null &&
     back.goodwill === null;
   const isTyping = isTypedInto(shown, inHand);
@@ -228,6 +231,7 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
           })
         : nothing
     }
+    ${isAsked ? keyView({ label: words.putAside, isSmall: true, press: act.putAside }) : nothing}
     ${keyView({ label: hand.removing ? words.removeSure : words.remove, isSmall: true, press: act.remove })}
   </div>`;
 }
@@ -258,15 +262,19 @@ function waiting(shown: Shown): TemplateResult | typeof nothing {
                 ></b
               >
               <span>${stateOf(shown, back)}</span>
-              <span class="more"
-                >${fill(words.since, { time: timeOfDay(back.openedAt, shown.locale) })}</span
-              >
+              <span class="more">${sinceWords(shown, back)}</span>
             </button>
           </li>`;
         },
       )}
     </ol>
   </nav>`;
+}
+
+function sinceWords({ words, locale }: Shown, { aside, openedAt }: CounterReturn): string {
+  return aside === null
+    ? fill(words.since, { time: timeOfDay(openedAt, locale) })
+    : fill(words.asideSince, { time: dayAndTime(aside, locale) });
 }
 
 function stateOf(shown: Shown, { part, sitting }: CounterReturn): string {

@@ -2,12 +2,12 @@
  * All that a view is made from, and all that it can do.
  */
 import type { Flow, Input } from '@keyturn/core';
-import type { FlowTexts, Rendered, Speaker } from '@keyturn/language';
+import type { FlowTexts, Offer, Rendered, Speaker } from '@keyturn/language';
 import type { Sheet } from '@keyturn/sheets';
 import type { Laid } from '../../engine/engine.ts';
 import type { VehicleNames } from '../counter-pack.ts';
 import type { InventedReturn } from '../demo/invented-shop.ts';
-import type { TypedFigure } from '../engine/counter-engine.ts';
+import type { HeardLine, TypedFigure } from '../engine/counter-engine.ts';
 import type { CounterCommand } from '../keys.ts';
 import type { CounterReturn, Diagnosis, VehicleCase } from '../return/counter-return.ts';
 import type { Shop, ShopFault } from '../shop/shop.ts';
@@ -21,6 +21,8 @@ export interface Hand {
   readonly asking: string | null;
   /** What lies over the step in hand. */
   readonly open: 'danger' | 'goodwill' | 'camera' | null;
+  /** What a line told, of which it is asked whether it is meant so. */
+  readonly told: HeardLine | null;
   /** A case of a vehicle of which it is asked whether it is the right one. */
   readonly offered: VehicleCase | null;
   /** True after the first of the two presses that take a part off the counter. */
@@ -32,6 +34,7 @@ export const emptyHand: Hand = {
   picked: [],
   asking: null,
   open: null,
+  told: null,
   offered: null,
   removing: false,
 };
@@ -47,6 +50,8 @@ export interface InHand {
   readonly figures: Readonly<Record<string, TypedFigure>>;
   /** The slip as it is printed, once there is a decision and it has been written. */
   readonly sheet: Sheet | undefined;
+  /** Answers that the last line or day may have meant. */
+  readonly offers: readonly Offer[];
   /** What was said last and has no place of its own. */
   readonly said: readonly Rendered[];
   readonly isBusy: boolean;
@@ -55,6 +60,9 @@ export interface InHand {
 
 /** What is known of the part and can be written by hand. */
 export type PartField = 'name' | 'number' | 'receipt';
+
+/** Whose case of a vehicle it is. */
+export type WhoseCase = 'this-part' | 'other-part' | 'other-vehicle';
 
 /** What a view can do. */
 export interface Actions {
@@ -74,7 +82,12 @@ export interface Actions {
   readonly oldUnit: (told: 'returned' | 'owed') => void;
   readonly boughtOn: (by: Exclude<Diagnosis['by'], 'case'>) => void;
   readonly caseFile: (file: File) => void;
-  readonly useCase: (isThis: boolean) => void;
+  /** Whose the offered case is: measured with this part in the vehicle, with another, or not its. */
+  readonly useCase: (which: WhoseCase) => void;
+  /** What a line told is meant so. */
+  readonly takeTold: () => void;
+  /** The part waits, and its slip says since when. */
+  readonly putAside: () => void;
   readonly intoList: () => void;
   /** A lead takes it back, by name; null: not after all. */
   readonly goodwill: (name: string | null) => void;

@@ -62,17 +62,10 @@ export function slip(shown: Shown, inHand: InHand): TemplateResult {
     </article>`;
 }
 
-function body(shown: Shown, { back, laid, speaker }: InHand, decided: Decided): TemplateResult {
+function body(shown: Shown, { laid, speaker }: InHand, decided: Decided): TemplateResult {
   const { words } = shown;
   const readings = laid.strip.findings.filter(({ message }) => message.kind === 'reading');
-  const pays = back.sitting.case.state.decision;
-  const isPaid = pays?.refund !== undefined;
   return html`${sections(sectionsOf(decided, printed))}
-    ${
-      isPaid || pays?.decide !== 'accept' || back.goodwill !== null
-        ? nothing
-        : html`<p class="hint">${words.noAmount}</p>`
-    }
     ${
       readings.length === 0
         ? nothing

@@ -111,17 +111,7 @@ function asked(shown: Shown, inHand: InHand): TemplateResult {
   const together = figuresInHand(shown.hand, inHand);
   const text = together.length > 1 ? shown.words.figuresAsk : question.text;
   return html`${cautions(inHand)} ${sentence(stageOf(inHand, question.check), text)}
-  ${answers(shown, inHand, question)}
-  ${together.length > 1 ? together.map((check) => howTo(inHand, check)) : how(question)}`;
-}
-
-/** How one of several figures is read. */
-function howTo({ flow, speaker }: InHand, check: string): TemplateResult | typeof nothing {
-  const message = askAgain({ flow }, check);
-  const [question] = message === undefined ? [] : speaker.render([message]);
-  if (question?.kind !== 'question') return nothing;
-  return html`<h3>${speaker.checkName(check)}</h3>
-    ${how(question)}`;
+  ${together.length > 1 ? nothing : how(question)} ${answers(shown, inHand, question)}`;
 }
 
 /** A check asked out of its turn, to put its answer right. */
@@ -129,7 +119,8 @@ export function askingCard(shown: Shown, inHand: InHand): TemplateResult {
   const { words, act } = shown;
   const question = questionOf(shown, inHand);
   if (question === undefined) return html``;
-  return html`${sentence(words.correcting, question.text)} ${answers(shown, inHand, question)}
+  return html`${sentence(words.correcting, question.text)} ${how(question)}
+    ${answers(shown, inHand, question)}
     <div class="keys row">
       ${keyView({
         label: words.leave,
@@ -139,8 +130,7 @@ export function askingCard(shown: Shown, inHand: InHand): TemplateResult {
           act.hand({ asking: null, picked: [] });
         },
       })}
-    </div>
-    ${how(question)}`;
+    </div>`;
 }
 
 /** What the step belongs to: whose part it is, what it looks like. */
@@ -149,7 +139,8 @@ function stageOf({ flow, texts }: InHand, check: string): string {
   return texts.stages[stage?.id ?? ''] ?? '';
 }
 
-function how({ how: lines }: Question): TemplateResult | typeof nothing {
+/** How it is found out, and what is to be minded: before it is done. */
+export function how({ how: lines }: Question): TemplateResult | typeof nothing {
   if (lines.length === 0) return nothing;
   return html`<div class="how-to">${lines.map((line) => html`<p>${line}</p>`)}</div>`;
 }

@@ -23,6 +23,19 @@ export const de: CounterWords = {
     'Die Kamera ist nicht zu benutzen: {{reason}}. Den Code tippen oder einen Scanner nehmen.',
   unknownScan:
     'Hier gibt es kein „{{text}}“: keinen Beleg, kein Teil, keinen Fall eines Fahrzeugs. Nichts wurde geändert.',
+  told: 'Was Sie gesagt haben',
+  toldAsk: 'Haben Sie das so gefunden?',
+  toldNothing: 'Davon lässt sich nichts übernehmen',
+  toldLeft: 'Nicht übernommen:',
+  toldTake: 'Ja, übernehmen',
+  toldLeave: 'Nein, nichts davon übernehmen',
+  quoted: '„{{said}}“',
+  stillLeft: 'Nicht verstanden und nicht übernommen: {{said}}.',
+  loadWrong:
+    'Belastet wurde mit {{load}}. Die Hälfte der {{rating}} vom Etikett sind {{half}}: Stellen Sie das ein und belasten Sie noch einmal.',
+  putAside: 'Zurückstellen, mit Zettel',
+  asideSince: 'zurückgestellt seit {{time}}',
+  asideDone: 'Zurückgestellt seit {{time}}. Das Teil liegt unten, bis jemand damit weitermacht.',
   whatIsIt: 'Was ist zurückgekommen?',
   whatHint:
     'Das Teil kommt zuerst. Ein gescannter Beleg oder ein Etikett trägt ein, was das Geschäft davon weiß.',
@@ -77,6 +90,7 @@ export const de: CounterWords = {
   caseBefore:
     'Er ist nicht jünger als der Verkauf vom {{sold}}: Er sagt, worauf das Teil gekauft wurde, und nichts über das Teil selbst.',
   caseYes: 'Ja: dieses Fahrzeug, gemessen mit diesem Teil',
+  caseOtherPart: 'Ja, dieses Fahrzeug, aber mit einem anderen Teil darin gemessen',
   caseYesBefore: 'Ja, dieses Fahrzeug',
   caseNo: 'Nein, ein anderes: weglassen',
   caseLeft: 'Der Fall wurde weggelassen. Nichts wurde geändert.',
@@ -117,7 +131,6 @@ export const de: CounterWords = {
   goodwillReason: 'Kulanz',
   goodwillUndo: 'Doch nicht aus Kulanz',
   byName: 'durch {{name}}',
-  noAmount: 'Kein Betrag: Bedingungen des Geschäfts, Preis oder Tag des Verkaufs geben keinen her.',
   law: 'Das Verbraucherrecht am Ort geht den Bedingungen des Geschäfts vor.',
   customer: 'Kunde oder Kundin',
   forShop: 'Für das Geschäft',

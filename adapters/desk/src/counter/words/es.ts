@@ -23,6 +23,19 @@ export const es: CounterWords = {
     'No se puede usar la cámara: {{reason}}. Escriba el código o use un lector de códigos.',
   unknownScan:
     'Aquí no hay «{{text}}»: ni recibo, ni pieza, ni caso de un vehículo. No se ha cambiado nada.',
+  told: 'Lo que ha dicho',
+  toldAsk: '¿Es eso lo que ha encontrado?',
+  toldNothing: 'No se puede tomar nada de eso',
+  toldLeft: 'No se toma:',
+  toldTake: 'Sí, tomarlo',
+  toldLeave: 'No, no tomar nada',
+  quoted: '«{{said}}»',
+  stillLeft: 'No entendido, y no tomado: {{said}}.',
+  loadWrong:
+    'Se cargó con {{load}}. La mitad de los {{rating}} de la etiqueta son {{half}}: ajústelo y cargue otra vez.',
+  putAside: 'Apartarla, con un resguardo',
+  asideSince: 'apartada desde {{time}}',
+  asideDone: 'Apartada desde {{time}}. Queda abajo hasta que alguien siga con ella.',
   whatIsIt: '¿Qué han devuelto?',
   whatHint:
     'Primero la pieza. Un recibo o una etiqueta escaneados rellenan lo que la tienda sabe de ella.',
@@ -79,6 +92,7 @@ export const es: CounterWords = {
   caseBefore:
     'No es posterior a la venta del {{sold}}: dice por qué se compró la pieza, y nada de la pieza misma.',
   caseYes: 'Sí: este vehículo, medido con esta pieza puesta',
+  caseOtherPart: 'Sí, este vehículo, pero medido con otra pieza',
   caseYesBefore: 'Sí, este vehículo',
   caseNo: 'No, otro: dejarlo fuera',
   caseLeft: 'El caso se ha dejado fuera. No se ha cambiado nada.',
@@ -118,7 +132,6 @@ export const es: CounterWords = {
   goodwillReason: 'atención comercial',
   goodwillUndo: 'Al final no como atención comercial',
   byName: 'por {{name}}',
-  noAmount: 'Sin importe: las condiciones de la tienda, el precio o el día de la venta no lo dan.',
   law: 'La ley de consumo del lugar va antes que las condiciones de la tienda.',
   customer: 'Cliente',
   forShop: 'Por la tienda',

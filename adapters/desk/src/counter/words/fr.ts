@@ -23,6 +23,20 @@ export const fr: CounterWords = {
     'La caméra ne peut pas être utilisée : {{reason}}. Tapez le code, ou prenez un lecteur de codes.',
   unknownScan:
     'Il n’y a pas de « {{text}} » ici : ni ticket, ni pièce, ni cas d’un véhicule. Rien n’a été changé.',
+  told: 'Ce que vous avez dit',
+  toldAsk: 'Est-ce bien ce que vous avez trouvé ?',
+  toldNothing: 'Rien de cela ne peut être pris',
+  toldLeft: 'Pas pris :',
+  toldTake: 'Oui, prendre',
+  toldLeave: 'Non, ne rien en prendre',
+  quoted: '« {{said}} »',
+  stillLeft: 'Pas compris, et pas pris : {{said}}.',
+  loadWrong:
+    'La charge était de {{load}}. La moitié des {{rating}} de l’étiquette fait {{half}} : réglez cela, et chargez encore une fois.',
+  putAside: 'Mettre de côté, avec un bulletin',
+  asideSince: 'mis de côté depuis {{time}}',
+  asideDone:
+    'Mis de côté depuis {{time}}. La pièce reste ci-dessous jusqu’à ce que quelqu’un continue.',
   whatIsIt: 'Qu’est-ce qui est revenu ?',
   whatHint:
     'La pièce d’abord. Un ticket ou une étiquette scannés remplissent ce que le magasin en sait.',
@@ -78,6 +92,7 @@ export const fr: CounterWords = {
   caseBefore:
     'Il n’est pas postérieur à la vente du {{sold}} : il dit sur quoi la pièce a été achetée, et rien de la pièce elle-même.',
   caseYes: 'Oui : ce véhicule, mesuré avec cette pièce',
+  caseOtherPart: 'Oui, ce véhicule, mais mesuré avec une autre pièce',
   caseYesBefore: 'Oui, ce véhicule',
   caseNo: 'Non, un autre : le laisser de côté',
   caseLeft: 'Le cas a été laissé de côté. Rien n’a été changé.',
@@ -118,8 +133,6 @@ export const fr: CounterWords = {
   goodwillReason: 'geste commercial',
   goodwillUndo: 'Finalement pas à titre commercial',
   byName: 'par {{name}}',
-  noAmount:
-    'Pas de montant : les conditions du magasin, le prix ou le jour de la vente n’en donnent aucun.',
   law: 'Le droit de la consommation du lieu passe avant les conditions du magasin.',
   customer: 'Client ou cliente',
   forShop: 'Pour le magasin',

@@ -1,0 +1,268 @@
+import { figureWordsOf } from '../words/words.ts';
+import type { Token } from '../typed/token.ts';
+import { isAlike } from '../numbers/unit.ts';
+import { type LineContext, type SaidFigure, findFigures } from './line-figures.ts';
+import { namedChecks } from './line-pieces.ts';
+import { wordsOfEach } from './words-of-each.ts';
+import { endsWithPhrase, hasPhrase, phraseAt } from './word-run.ts';
+
+/** Tokens that are left out, the end not included. */
+interface Stretch {
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A text is gone through as often as this. */
+const mostRounds = 4;
+
+/** With more figures than this nothing is told apart. */
+const mostFigures = 6;
+
+/**
+ * Leaves out the figures that are not what was read: the time of day, a price, the number of tries;
+ * the one that is taken back ("12.3, no wait 12.5"), the one that was ("12.4 yesterday, now 11.9")
+ * and the one that became another ("dropped from 12.5 to 9.8"). Where nothing tells, all are kept.
+ */
+export function withoutOthers(tokens: readonly Token[], context: LineContext): readonly Token[] {
+  let kept = tokens;
+  for (let round = 0; round < mostRounds; round += 1) {
+    const figures = findFigures(kept, context);
+    if (figures.length < 2 || figures.length > mostFigures) return kept;
+    const found = othersOf(figures, kept, context);
+    if (found.length === 0) return kept;
+    kept = without(kept, found);
+  }
+  return kept;
+}
+
+function othersOf(
+  figures: readonly SaidFigure[],
+  tokens: readonly Token[],
+  context: LineContext,
+): readonly Stretch[] {
+  const ways = [takenBack, before, became, asides, repeated];
+  for (const way of ways) {
+    const found = way(figures, tokens, context);
+    if (found.length > 0) return found;
+  }
+  return [];
+}
+
+/** A comma is left in their place, so that what stood before and behind is not one. */
+function without(tokens: readonly Token[], stretches: readonly Stretch[]): Token[] {
+  return tokens.flatMap((token, at): Token[] => {
+    if (stretches.some(({ start }) => start === at)) return [{ kind: 'mark', text: ',' }];
+    return stretches.some(({ start, end }) => at >= start && at < end) ? [] : [token];
+  });
+}
+
+/** Figures of something else, where another is left that is not. */
+function asides(
+  figures: readonly SaidFigure[],
+  tokens: readonly Token[],
+  context: LineContext,
+): readonly Stretch[] {
+  const hasDecimals = figures.some(({ decimals, inWords }) => decimals > 0 && inWords !== true);
+  const found = figures.filter(
+    (figure) => isAside(figure, tokens, context) || (hasDecimals && isPartSaid(figure, tokens)),
+  );
+  return found.length < figures.length ? found : [];
+}
+
+function isAside(figure: SaidFigure, tokens: readonly Token[], context: LineContext): boolean {
+  const { start, end, unit, decimals, value } = figure;
+  const { asideBefore, asideBehind, engine } = figureWordsOf(context.lexicon.words);
+  if (unit !== undefined && !isOfReading(unit, context)) return true;
+  const isBefore = (phrases: readonly string[]): boolean => endsWithPhrase(tokens, start, phrases);
+  const isBehind = (phrases: readonly string[]): boolean => phraseAt(tokens, end, phrases) > 0;
+  const isMarked = [tokens[start - 1], tokens[end]].some(
+    (token) => token?.kind === 'mark' && currencies.includes(token.text),
+  );
+  if (isMarked || isYear(figure) || isClock(figure, tokens)) return true;
+  if (unit === undefined && isPin(figure, context)) return true;
+  if (unit !== undefined && isStanding(unit, tokens, context)) return true;
+  if (unit !== undefined && isLoad(unit, context)) return true;
+  if (decimals === 0 && (isBefore(asideBefore) || isBehind(asideBehind))) return true;
+  const isEngine = value >= smallestEngine && value <= largestEngine && decimals <= 1;
+  return unit === undefined && isEngine && (isBefore(engine) || isBehind(engine));
+}
+
+const currencies = '£$€¥';
+
+/** Litres. */
+const smallestEngine = 0.6;
+const largestEngine = 8.5;
+
+/** True for a unit in which some reading of the flow is given. */
+function isOfReading(unit: string, { lexicon }: LineContext): boolean {
+  return [...lexicon.checks.values()].some(
+    ({ check: { form } }) => form.kind === 'reading' && isAlike(unit, form.unit),
+  );
+}
+
+function isYear({ value, decimals, unit, digits }: SaidFigure): boolean {
+  const isBare = unit === undefined || unit === 'a';
+  return isBare && decimals === 0 && digits.length === 4 && value >= 1950 && value < 2100;
+}
+
+/** "Half dead", "halb acht": no figure beside one. */
+function isPartSaid(
+  { value, inWords, unit, start }: SaidFigure,
+  tokens: readonly Token[],
+): boolean {
+  const isPart = (one: number): boolean => one > 0 && one < 1;
+  const before = tokens[start - 1];
+  if (inWords !== true || unit !== undefined) return false;
+  return isPart(value) || (before?.kind === 'number' && isPart(before.value));
+}
+
+/** What a load is set to is no reading beside its own: "9.9 V with 300 A". */
+function isLoad(unit: string, { inHand }: LineContext): boolean {
+  const { form, does } = inHand?.check ?? {};
+  return form?.kind === 'reading' && does?.includes('load') === true && !isAlike(unit, form.unit);
+}
+
+/** "8:15". */
+function isClock({ start, end }: SaidFigure, tokens: readonly Token[]): boolean {
+  const isColon = (token: Token | undefined): boolean =>
+    token?.kind === 'mark' && token.text === ':';
+  return (
+    (isColon(tokens[end]) && tokens[end + 1]?.kind === 'number') ||
+    (isColon(tokens[start - 1]) && tokens[start - 2]?.kind === 'number')
+  );
+}
+
+/** True for how long it stood: days and weeks, where no age is spoken of. */
+function isStanding(unit: string, tokens: readonly Token[], context: LineContext): boolean {
+  if (!standing.includes(unit)) return false;
+  const { inHand } = context;
+  if (inHand?.check.form.kind === 'reading' && isAlike(unit, inHand.check.form.unit)) return false;
+  const words = tokens.filter(({ kind }) => kind !== 'number');
+  return !namedChecks(words, context).some(
+    ({ check: { form } }) => form.kind === 'reading' && isAlike(unit, form.unit),
+  );
+}
+
+const standing: readonly string[] = ['d', 'wk'];
+
+/** Terminals of a relay and a starter. Source: DIN 72552, from memory. */
+const pins: readonly string[] = ['15', '30', '50', '85', '86', '87'];
+
+function isPin({ digits, inWords }: SaidFigure, { inHand }: LineContext): boolean {
+  const form = inHand?.check.form;
+  if (form?.kind !== 'reading' || form.range !== 'signal-voltage') return false;
+  return inWords !== true && pins.includes(digits);
+}
+
+/** True where two figures may be of one reading. */
+function isOfOneKind(one: SaidFigure, other: SaidFigure): boolean {
+  return one.unit === undefined || other.unit === undefined || isAlike(one.unit, other.unit);
+}
+
+/** "12.3, no wait 12.5": the first of two, where what stands between takes it back. */
+function takenBack(
+  figures: readonly SaidFigure[],
+  tokens: readonly Token[],
+  context: LineContext,
+): readonly Stretch[] {
+  return figures.flatMap((figure, index): Stretch[] => {
+    const next = figures[index + 1];
+    if (next === undefined || !isOfOneKind(figure, next)) return [];
+    const between = tokens.slice(figure.end, next.start);
+    return takesBack(between, context) ? [{ start: figure.start, end: next.start }] : [];
+  });
+}
+
+function takesBack(between: readonly Token[], { lexicon: { words } }: LineContext): boolean {
+  const { instead } = figureWordsOf(words);
+  const small = [words.fillers, words.besideFigures, words.clauseBreaks, words.courtesies ?? []];
+  // "No" may deny the figure behind it, where nothing parts them.
+  const isNo = (at: number): boolean => {
+    const [word, next] = between.slice(at, at + 2);
+    if (word?.kind !== 'word' || !words.talk.no.includes(word.text)) return false;
+    const isTwice = next?.kind === 'word' && next.text === word.text;
+    return next?.kind === 'mark' || isTwice || phraseAt(between, at + 1, instead) > 0;
+  };
+  let isSaid = false;
+  let at = 0;
+  while (at < between.length) {
+    const token = between[at];
+    const length = phraseAt(between, at, instead);
+    const isSmall = token?.kind === 'word' && small.some((list) => list.includes(token.text));
+    const isAgain = isSaid && token?.kind === 'word' && words.talk.no.includes(token.text);
+    if (length > 0 || isNo(at)) isSaid = true;
+    else if (token?.kind !== 'mark' && !isSmall && !isAgain) return false;
+    at += Math.max(length, 1);
+  }
+  return isSaid;
+}
+
+/** "12.4 yesterday, now 11.9": those that were, where one is. */
+function before(
+  figures: readonly SaidFigure[],
+  tokens: readonly Token[],
+  { lexicon: { words } }: LineContext,
+): readonly Stretch[] {
+  const { past, present, expected } = figureWordsOf(words);
+  const [first] = figures;
+  if (first === undefined || !figures.every((figure) => isOfOneKind(first, figure))) return [];
+  const telling = [...past, ...present, ...expected];
+  const said = wordsOfEach(figures, tokens, { telling, words });
+  const isExpected = said.map((own) => hasPhrase(own, expected));
+  if (isExpected.includes(true) && isExpected.filter((one) => !one).length === 1)
+    return figures.filter((_, index) => isExpected[index] === true);
+  const isNow = said.map((own) => hasPhrase(own, present));
+  const was = said.map((own) => hasPhrase(own, past) || hasPhrase(own, words.earlier));
+  if (isNow.filter((one) => one).length !== 1) return [];
+  const isPlain = figures.every((_, index) => isNow[index] === true || was[index] === true);
+  return isPlain ? figures.filter((_, index) => isNow[index] !== true) : [];
+}
+
+/** "Dropped from 12.5 to 9.8": what it was before; of two checks each has its own. */
+function became(
+  figures: readonly SaidFigure[],
+  tokens: readonly Token[],
+  context: LineContext,
+): readonly Stretch[] {
+  const [was, is, more] = figures;
+  if (was === undefined || is === undefined || more !== undefined || !isOfOneKind(was, is))
+    return [];
+  const { changes, from } = figureWordsOf(context.lexicon.words);
+  const lead = tokens.slice(0, was.start);
+  const between = tokens.slice(was.end, is.start);
+  const isFrom = endsWithPhrase(tokens, was.start, from);
+  const isChange = (isFrom && hasPhrase(lead, changes)) || hasPhrase(between, changes);
+  if (!isChange) return [];
+  const { inHand } = context;
+  const words = [...lead, ...between, ...tokens.slice(is.end)].filter(
+    ({ kind }) => kind !== 'number',
+  );
+  const named = namedChecks(words, context);
+  const former = { start: isFrom ? was.start - 1 : was.start, end: was.end };
+  if (inHand === undefined) return named.length === 1 ? [former] : [];
+  if (named.length === 0 || named.includes(inHand)) return [former];
+  // What it was before anything was done is what is asked; the other has a name of its own.
+  const isUndone = inHand.check.does.length === 0;
+  const isDone = named.every(({ check }) => check.does.length > 0);
+  const isApart = between.some(({ kind }) => kind === 'mark');
+  return isUndone && isDone && !isApart && between.length > 0
+    ? [{ start: was.end, end: was.end + 1 }]
+    : [];
+}
+
+/** The same figure said twice is one, where the words name no other reading. */
+function repeated(
+  figures: readonly SaidFigure[],
+  tokens: readonly Token[],
+  context: LineContext,
+): readonly Stretch[] {
+  const [first, ...more] = figures;
+  if (first === undefined || context.inHand === undefined) return [];
+  const isAgain = more.every(
+    (figure) => figure.value === first.value && isOfOneKind(first, figure),
+  );
+  const words = tokens.filter(({ kind }) => kind !== 'number');
+  return isAgain && namedChecks(words, context).every((check) => check === context.inHand)
+    ? more
+    : [];
+}

@@ -1,0 +1,32 @@
+import type { Token } from '../typed/token.ts';
+import { textOf } from './line-figures.ts';
+
+/** A phrase of this language has so many words at most. */
+const longestPhrase = 5;
+
+/** True where one of the phrases ends right before this place. */
+export function endsWithPhrase(
+  tokens: readonly Token[],
+  end: number,
+  phrases: readonly string[],
+): boolean {
+  const before = textOf(tokens.slice(Math.max(end - longestPhrase, 0), end));
+  return phrases.some((phrase) => before === phrase || before.endsWith(` ${phrase}`));
+}
+
+/** How many tokens the longest of the phrases takes that begins at this place; 0 for none. */
+export function phraseAt(
+  tokens: readonly Token[],
+  start: number,
+  phrases: readonly string[],
+): number {
+  for (let length = Math.min(longestPhrase, tokens.length - start); length > 0; length -= 1) {
+    if (phrases.includes(textOf(tokens.slice(start, start + length)))) return length;
+  }
+  return 0;
+}
+
+/** True where one of the phrases stands somewhere among the tokens. */
+export function hasPhrase(tokens: readonly Token[], phrases: readonly string[]): boolean {
+  return tokens.some((_, at) => phraseAt(tokens, at, phrases) > 0);
+}

@@ -1,0 +1,234 @@
+/**
+ * The one figure that was read, told from others in the same text: those that are taken back, that
+ * were, that ought to be, and those of the clock, the price, the label and the vehicle. What cannot
+ * be told is asked back. Common practice, no source.
+ */
+import { createSpeaker, localeTags, type Understood } from '@keyturn/language';
+import { shippedFlow } from '@keyturn/terminal';
+import { describe, expect, test } from 'vitest';
+
+/** What was understood as one line: `battery-rest=12.65 V`, `label 540 A en`, `24 V vehicle`. */
+function show(understood: Understood): string {
+  if (understood.type === 'offers') return 'offered';
+  if (understood.type !== 'input') return 'asked back';
+  const said = understood.inputs.flatMap((input): string[] => {
+    if (input.type === 'context') {
+      const { 'vehicle.nominal': nominal, 'vehicle.battery.rating': rating } = input.set;
+      const { value } = (rating ?? {}) as { value?: number };
+      const standard = input.set['vehicle.battery.standard'];
+      if (value === undefined) return [`${String(nominal)} V vehicle`];
+      return [`label ${String(value)} A${typeof standard === 'string' ? ` ${standard}` : ''}`];
+    }
+    if (input.type !== 'answers') return [input.type];
+    return input.answers.map(({ check, value }) =>
+      'value' in value
+        ? `${check}=${String(value.value)} ${value.unit}`
+        : `${check}=${value.join('+')}`,
+    );
+  });
+  return said.toSorted().join(', ');
+}
+
+const understandIn = Object.fromEntries(
+  localeTags.map((locale) => {
+    const { chart, texts } = shippedFlow('no-start', locale);
+    const { checks, interrupts } = chart.flow;
+    const speaker = createSpeaker({ locale, flowTexts: texts, checks });
+    const understand = (check: string | null, text: string): Understood =>
+      speaker.understand(text, {
+        awaiting: 'answer',
+        check,
+        checks,
+        interrupts: Object.keys(interrupts),
+        answered: [],
+        kit: [],
+        nominal: 12,
+        lamp: false,
+      });
+    return [locale, understand];
+  }),
+);
+
+type Row = readonly [locale: string, check: string | null, text: string, means: string];
+
+function hold(rows: readonly Row[]): void {
+  test.each(rows)('%s, at %s "%s" is %s', (locale, check, text, means) => {
+    expect(show(understandIn[locale]!(check, text))).toBe(means);
+  });
+}
+
+const rest = (value: number): string => `battery-rest=${String(value)} V`;
+
+describe('a figure that is taken back gives way to the one behind it', () => {
+  hold([
+    ['en', 'battery-rest', '12.3, no wait 12.5', rest(12.5)],
+    ['en', 'battery-rest', '12.3... scratch that, 12.5', rest(12.5)],
+    ['es', 'battery-rest', '12,3 digo 12,5', rest(12.5)],
+    ['de', 'battery-rest', '12,3 Quatsch 12,5', rest(12.5)],
+    ['fr', 'battery-rest', '12,3 euh non 12,5', rest(12.5)],
+    ['pl', 'battery-rest', '12,3 znaczy 12,5', rest(12.5)],
+    ['ar', 'battery-rest', '12.3 قصدي 12.5', rest(12.5)],
+    ['ar', 'battery-rest', '12.3 لا لا 12.5', rest(12.5)],
+  ]);
+});
+
+describe('which of two is denied cannot be told where "no" may be either', () => {
+  hold([
+    ['es', 'battery-rest', '12,3 no 12,5', 'offered'],
+    ['pl', 'battery-rest', '12,3 nie 12,5', 'offered'],
+    ['en', 'battery-rest', '12.4 or maybe 12.1', 'offered'],
+  ]);
+});
+
+describe('what a figure was, and what it ought to be, is not what it is', () => {
+  hold([
+    ['en', 'battery-rest', 'was 12.4 yesterday, now 11.9', rest(11.9)],
+    ['en', 'battery-rest', '12.2, was expecting more like 12.6', rest(12.2)],
+    ['es', 'battery-rest', 'ayer 12,4 y hoy 11,9', rest(11.9)],
+    ['de', 'battery-rest', 'sollte 12,6 sein, ist aber 12,2', rest(12.2)],
+    ['fr', 'battery-rest', "c'était 12,4 hier, maintenant 11,9", rest(11.9)],
+    ['pl', 'battery-rest', 'wczoraj było 12,4 a teraz 11,9', rest(11.9)],
+    ['ar', 'battery-rest', 'أمس كانت 12.4 واليوم 11.9', rest(11.9)],
+    ['en', 'battery-rest', 'first 12.6 then 12.2', 'offered'],
+  ]);
+});
+
+describe('a figure that fell is read where it ended, and a range is asked back', () => {
+  const crank = 'battery-crank=9.8 V';
+  hold([
+    ['en', 'battery-crank', 'dropped from 12.5 to 9.8 when cranking', crank],
+    ['en', 'battery-rest', 'dropped from 12.5 to 9.8 when cranking', `${crank}, ${rest(12.5)}`],
+    ['es', 'battery-crank', 'baja de 12,5 a 9,8', crank],
+    ['de', 'battery-crank', 'sackt von 12,5 auf 9,8 ab', crank],
+    ['fr', 'battery-crank', 'ça passe de 12,5 à 9,8', crank],
+    ['pl', 'battery-crank', 'spada z 12,5 na 9,8', crank],
+    ['ar', 'battery-crank', 'نزلت من 12.5 ل 9.8', crank],
+    ['en', 'battery-crank', 'from nine to ten', 'offered'],
+    ['en', 'crank-current', 'peaked at 600 then settled at 175', 'crank-current=175 A'],
+  ]);
+});
+
+describe('the time, the price, the tries, the range of the meter and the engine are no voltage', () => {
+  hold([
+    ['en', 'battery-rest', 'measured it at 7 this morning, 12.4', rest(12.4)],
+    ['en', 'battery-rest', 'on the 20V range it says 12.4', rest(12.4)],
+    ['en', 'battery-rest', 'its a 2012 car and the meter says 12.4', rest(12.4)],
+    ['es', 'battery-rest', 'lo medí tres veces y siempre 12,4', rest(12.4)],
+    ['es', 'battery-rest', '12,4 con un polímetro de 10 euros', rest(12.4)],
+    ['de', 'battery-rest', '1,6 Liter Benziner, Batterie 12,4', rest(12.4)],
+    ['de', 'battery-rest', '12,4 um halb acht', rest(12.4)],
+    ['fr', 'battery-rest', '12,2 soit 50 pour cent', rest(12.2)],
+    ['fr', 'battery-rest', 'sur le calibre 20 V ça donne 12,4', rest(12.4)],
+    ['pl', 'battery-rest', 'auto z 2012 roku, miernik pokazuje 12,4', rest(12.4)],
+    ['pl', 'battery-rest', 'stoi od 3 dni, 12,4', rest(12.4)],
+    ['ar', 'battery-rest', 'الساعة ٨ طلعت ١٢٫٤', rest(12.4)],
+    ['en', 'relay-command', 'zero volts on 86', 'relay-command=0 V'],
+    ['en', 'battery-load-test', '9.9 volts at 15 s with 300 amps', 'battery-load-test=9.9 V'],
+  ]);
+});
+
+describe('the rating on the label is told beside what was measured, or alone', () => {
+  const tester = 'battery-tester=420 A';
+  hold([
+    ['en', 'battery-tester', '420 out of 640', `${tester}, label 640 A`],
+    ['en', 'battery-tester', 'says 420A, label says 640A EN', `${tester}, label 640 A en`],
+    ['en', 'battery-rest', 'it says 540 CCA on the label', 'label 540 A'],
+    ['es', 'battery-tester', 'da 420, en la etiqueta pone 640', `${tester}, label 640 A`],
+    ['de', 'battery-tester', 'zeigt 420 A, auf dem Etikett stehen 640', `${tester}, label 640 A`],
+    ['fr', 'battery-tester', "420 A, l'étiquette indique 640", `${tester}, label 640 A`],
+    ['pl', 'battery-tester', '420 A, na etykiecie 640', `${tester}, label 640 A`],
+    ['ar', 'battery-tester', '420 أمبير والملصق 640', `${tester}, label 640 A`],
+    ['en', 'battery-tester', 'the tester printed 388 A', 'battery-tester=388 A'],
+  ]);
+});
+
+describe('a vehicle of 24 V is told beside anything else, and its volts are no reading', () => {
+  hold([
+    ['en', null, '24 V lorry and nothing happens', '24 V vehicle, complaint=silent'],
+    ['en', 'battery-rest', '24v system, 25.1', `24 V vehicle, ${rest(25.1)}`],
+    ['es', 'kit', 'camión de 24 voltios', '24 V vehicle'],
+    ['fr', 'battery-rest', "24,8 c'est un camion", `24 V vehicle, ${rest(24.8)}`],
+  ]);
+});
+
+describe('a meter that shows nothing, or another instrument, gives no voltage', () => {
+  hold([
+    ['en', 'battery-rest', 'meter shows OL', 'asked back'],
+    ['en', 'battery-rest', 'nothing on the display', 'asked back'],
+    ['en', 'battery-rest', 'it just shows 1', 'offered'],
+    ['en', 'battery-rest', '1.265', 'offered'],
+    ['en', 'battery-rest', 'twelve sixty five on the hydrometer', 'asked back'],
+    ['es', 'battery-rest', 'no marca nada', 'asked back'],
+    ['es', 'battery-rest', '1,265', 'offered'],
+    ['de', 'battery-rest', 'Display bleibt dunkel', 'asked back'],
+    ['fr', 'battery-rest', "l'écran reste noir", 'asked back'],
+    ['pl', 'battery-rest', 'wyświetlacz jest pusty', 'asked back'],
+    ['ar', 'battery-rest', 'ما يعطي شي', 'asked back'],
+  ]);
+});
+
+describe('a span of time without its number is one', () => {
+  const year = 'battery-age=1 a';
+  hold([
+    ['en', 'battery-age', 'fitted it a year ago', year],
+    ['en', 'battery-age', 'a month ago', 'battery-age=1 mo'],
+    ['de', 'battery-age', 'vor einem Jahr eingebaut', year],
+    ['pl', 'battery-age', 'wymieniałem rok temu', year],
+    ['ar', 'battery-age', 'مركبة من سنة', year],
+    ['ar', 'battery-age', 'من شهرين', 'battery-age=2 mo'],
+    ['en', 'battery-age', 'less than a year', 'battery-age=new'],
+    ['ar', 'battery-age', 'كذا سنة', 'asked back'],
+  ]);
+});
+
+describe('what goes on while a figure is read is no other answer', () => {
+  hold([
+    ['en', 'battery-crank', '9.85V while she turns it', 'battery-crank=9.85 V'],
+    ['es', 'battery-crank', '9,85 V mientras ella gira la llave', 'battery-crank=9.85 V'],
+    ['en', 'drop-ground', '0.15 with the helper cranking', 'drop-ground=0.15 V'],
+    ['de', 'relay-feed', '12,1 zwischen 30 und Masse', 'relay-feed=12.1 V'],
+    ['en', 'battery-rest', 'no load, 12.6', rest(12.6)],
+    ['en', 'battery-rest', 'after cranking it reads 12.1', rest(12.1)],
+    ['de', 'battery-rest', '12,7 seit dem Laden gestern Abend', rest(12.7)],
+    ['de', 'battery-recharged', '12,7 nach 8 Stunden laden', 'battery-recharged=12.7 V'],
+  ]);
+});
+
+describe('numbers as they are said', () => {
+  hold([
+    ['en', 'battery-rest', 'twelve oh five', rest(12.05)],
+    ['en', 'crank-current', 'three oh five', 'crank-current=305 A'],
+    ['en', 'drop-positive', 'three fifty millivolts', 'drop-positive=350 mV'],
+    ['en', 'battery-rest', 'twelvepoint four', rest(12.4)],
+    ['en', 'crank-current', 'a couple hundred', 'asked back'],
+    ['en', 'battery-rest', 'somewhere in the twelves', 'asked back'],
+    ['de', 'battery-rest', 'zwölf ein Viertel', rest(12.25)],
+    ['de', 'air-temperature', 'so zwanzig fünfundzwanzig', 'offered'],
+    ['fr', 'drop-positive', "la moitié d'un volt", 'drop-positive=0.5 V'],
+    ['fr', 'drop-positive', 'un volt cinq', 'drop-positive=1.5 V'],
+    ['pl', 'battery-rest', 'dwanaście i cztery', rest(12.4)],
+    ['pl', 'battery-rest', 'dwanaście i sześćdziesiąt pięć setnych', rest(12.65)],
+    ['pl', 'air-temperature', 'pięć na plusie', 'air-temperature=5 Cel'],
+    ['ar', 'battery-rest', 'تلتاشر الا ربع', rest(12.75)],
+    ['ar', 'battery-rest', 'اتناشر واربعة من عشرة', rest(12.4)],
+    ['ar', 'battery-rest', 'الاثني عشر', rest(12)],
+    ['ar', 'battery-crank', 'بينزل لستة فولت', 'battery-crank=6 V'],
+  ]);
+});
+
+describe('a text is said back as it was written', () => {
+  const given = (locale: string, text: string): string => {
+    const understood = understandIn[locale]!('battery-rest', text);
+    return understood.type === 'unclear' ? understood.given : show(understood);
+  };
+
+  test('with its accents', () => {
+    expect(given('es', '12 piñas')).toBe('12 piñas');
+  });
+
+  test('and where it is cut, with a sign that it is', () => {
+    const said = given('en', `less than 12 ${'and so on '.repeat(20)}`);
+    expect(said).toHaveLength(80);
+    expect(said).toMatch(/…$/);
+  });
+});
