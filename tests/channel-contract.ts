@@ -277,7 +277,7 @@ export function holdChannel({ name, open }: TestedChannel): void {
     test('a closed case is begun anew', async ({ skip }) => {
       if (session.again === undefined) return skip('the program ends with the case');
       const said = await through(['1', 'yes', '1']);
-      expect(said).toMatch(/closed|Handed over/);
+      expect(said).toMatch(/closed|person takes over/);
       expect(said).toContain('Summary for the workshop');
       const anew = await session.say('1');
       expect(anew).toContain('Where is the vehicle standing now?');

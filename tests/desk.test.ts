@@ -462,26 +462,130 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     expect(await inside(page, '.briefing').innerText()).toMatch(/bare metal.*Boost it only if/s);
   });
 
-  test.each(['complaint', 'history'])(
-    'keeps every key of the question “%s” in sight on a screen of 1440 by 900',
-    async (check) => {
-      const { page } = await desk();
+  test.each([
+    ['complaint', 'en'],
+    ['history', 'en'],
+    ['complaint', 'de'],
+    ['complaint', 'ar'],
+  ])(
+    'shows every answer to “%s” whole, and danger, on a screen of 1440 by 900 in “%s”',
+    async (check, lang) => {
+      const { page } = await desk({}, lang);
       await seed(page, [deskCase(played(asks(check)))]);
       await press(page, '/');
       await inside(page, '.more').first().waitFor();
-      const hidden = await inside(page, '.card .key').evaluateAll((keys) => {
-        const bar = keys[0]?.closest('.card')?.querySelector('.reach')?.getBoundingClientRect().top;
-        return keys
-          .map((key) => ({
-            bottom: key.getBoundingClientRect().bottom,
-            most: key.closest('.reach') === null ? (bar ?? 0) : innerHeight,
-            is: key.textContent,
-          }))
-          .filter(({ bottom, most }) => bottom > most);
-      });
+      const hidden = await inside(page, '.card > .keys .key, .head-key.danger').evaluateAll(
+        (keys) =>
+          keys
+            .filter((key) => {
+              const { left, top, bottom } = key.getBoundingClientRect();
+              const over = (key.getRootNode() as ShadowRoot).elementFromPoint(
+                left + 20,
+                bottom - 4,
+              );
+              return top < 0 || bottom > innerHeight || over === null || !key.contains(over);
+            })
+            .map((key) => key.textContent),
+      );
       expect(hidden).toEqual([]);
+      expect(await inside(page, '.head-key.danger').count()).toBe(1);
     },
   );
+
+  test('covers nothing of what is to be sent, nor of what has the focus', async () => {
+    const { page } = await desk({ viewport: { width: 1440, height: 700 } });
+    await seed(page, [deskCase(played(hasVerdict))]);
+    await press(page, '/');
+    const steps = await inside(page, ':is(button, input, select)').count();
+    for (const way of ['Tab', 'Shift+Tab']) {
+      for (let step = 0; step < steps; step += 1) {
+        await page.keyboard.press(way);
+        const covered = await page.evaluate(() => {
+          const root = document.querySelector('keyturn-desk')?.shadowRoot;
+          const focused = root?.activeElement;
+          if (!root || !focused) return '';
+          const { left, top, bottom } = focused.getBoundingClientRect();
+          const isSeen = [top + 4, bottom - 4].every((y) => {
+            const over = root.elementFromPoint(left + 12, y);
+            return over !== null && (focused.contains(over) || over.contains(focused));
+          });
+          return isSeen ? '' : focused.outerHTML;
+        });
+        expect(covered).toBe('');
+      }
+    }
+  });
+
+  test('keeps what was typed for one caller out of the line of another', async () => {
+    const { page } = await desk();
+    await press(page, '+');
+    await page.keyboard.type('smell of petrol');
+    await page.keyboard.press('Escape');
+    const line = inside(page, 'input[name=line]');
+    await page.keyboard.press('+');
+    await page.waitForFunction(
+      () =>
+        document.querySelector('keyturn-desk')?.shadowRoot?.querySelectorAll('.others-list li')
+          .length === 1,
+    );
+    expect(await line.inputValue()).toBe('');
+    await page.keyboard.press('/');
+    await page.waitForFunction(
+      () =>
+        document
+          .querySelector('keyturn-desk')
+          ?.shadowRoot?.querySelector<HTMLInputElement>('input[name=line]')?.value !== '',
+    );
+    expect(await line.inputValue()).toBe('smell of petrol');
+  });
+
+  test('takes its keys where the line has the focus and nothing in it', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(asks('battery-age')))]);
+    await press(page, '/');
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('-5');
+    expect(await inside(page, 'input[name=line]').inputValue()).toBe('-5');
+    for (const key of ['Backspace', 'Backspace']) await page.keyboard.press(key);
+    await press(page, '?');
+    expect(await inside(page, '.found').innerText()).toContain('Age of the battery: not known');
+  });
+
+  test('tells two callers of the same minute apart, and says whose case is in hand', async () => {
+    const { page } = await desk();
+    const openedAt = (second: string) => `2026-11-02T14:46:${second}.000Z`;
+    await seed(page, [
+      deskCase(played(asks('scene')), { openedAt: openedAt('05') }),
+      deskCase(played(asks('complaint')), { id: 'b', openedAt: openedAt('40') }),
+    ]);
+    await press(page, '/');
+    const names = [await inside(page, '.whose').innerText(), ...(await others(page))];
+    expect(names.map((name) => /:46:(05|40)/u.exec(name)?.[1]).toSorted()).toEqual(['05', '40']);
+  });
+
+  test('tells a caller in a traffic lane who is not safe what to do until help is there', async () => {
+    const { page } = await desk();
+    const lane = {
+      context: { role: 'dispatcher', place: 'live-lane' },
+      choices: { scene: ['unsafe'] },
+    };
+    await seed(page, [deskCase(played(asks('scene'), lane))]);
+    await press(page, '/');
+    await press(page, '2');
+    await press(page, '=');
+    await press(page, '1');
+    const told = await inside(page, '.briefing').innerText();
+    expect(told).toMatch(/Stay away from traffic.*stay in with seat belts on.*Help is on its way/s);
+  });
+
+  test('shows which answer stands where it is put right', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(asks('drive')))]);
+    await press(page, '/');
+    await press(page, '-');
+    const stands = inside(page, '.card .key[aria-pressed=true] .label');
+    expect(await stands.allInnerTexts()).toEqual([expect.stringContaining('yes, safe')]);
+  });
 
   test('shows how sure it was, practice apart from calls', async () => {
     const { page } = await desk();

@@ -15,6 +15,7 @@ import { inOrder } from './case/urgency.ts';
 import { playEvening } from './demo/play.ts';
 import { firstCaller, inventedCaller, type InventedCaller } from './demo/town.ts';
 import { DeskVoice, type LoadPack } from './desk-pack.ts';
+import { copyText } from './device/copy-text.ts';
 import { DeskClock, later, now, waitOver } from './device/clock.ts';
 import { listenToKeys, type KeyActions } from './device/key-listener.ts';
 import { rememberedInHand, rememberInHand } from './device/in-hand.ts';
@@ -61,6 +62,8 @@ export class DeskPage {
   #lying: Lying | undefined;
   /** The cases whose answer is being worked on. */
   readonly #busy = new Set<string>();
+  /** What was typed for each case and not taken yet: one caller's words are never another's. */
+  readonly #drafts = new Map<string, string>();
   #hand = emptyHand;
   #screen: Shown['screen'] = 'desk';
   #hasKeys = true;
@@ -327,6 +330,7 @@ export class DeskPage {
       said: saidLast(lying, this.#voice.speaker),
       isBusy: this.#busy.has(kase.id),
       invented: inventedCaller(kase.practice),
+      draft: this.#drafts.get(kase.id) ?? '',
     };
   }
 
@@ -347,6 +351,9 @@ export class DeskPage {
     say: (line) => {
       const locale = this.#voice.tag;
       void this.#turn((sitting) => this.#setup.engine.say(sitting, { at: now(), line, locale }));
+    },
+    draft: (line) => {
+      this.#drafts.set(this.#lying?.id ?? '', line);
     },
     hand: (change) => {
       const isMoved = 'asking' in change || 'open' in change || 'goesOn' in change;
@@ -483,12 +490,7 @@ export class DeskPage {
   }
 
   async #copy(text: string): Promise<void> {
-    try {
-      await navigator.clipboard.writeText(text);
-      this.#notices = [this.#words.copied];
-    } catch {
-      this.#notices = [this.#words.notCopied];
-    }
+    this.#notices = [(await copyText(text)) ? this.#words.copied : this.#words.notCopied];
     this.#show(false);
   }
 

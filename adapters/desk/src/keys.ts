@@ -67,6 +67,14 @@ export const besideFigure: Readonly<Record<'dont-know' | 'cannot', string>> = {
   cannot: 'Del',
 };
 
+/** Signs that begin no sentence and no figure; a minus begins one below zero. */
+const besideText = ['+', '/', '*', '=', '!', '?'];
+
+/** Reads a key that was pressed in the line with nothing in it; undefined where it is typed. */
+export function readEmptyLine(key: string): Command | undefined {
+  return besideText.includes(key) ? commands[key] : undefined;
+}
+
 /** Reads a key that was pressed outside a field; undefined where it is the browser's own. */
 export function readKey(key: string, { entry }: Pressing): Pressed | undefined {
   // A figure may begin with any of these, and is typed.

@@ -12,9 +12,14 @@ export function fill(text: string, values: Readonly<Record<string, string | numb
   );
 }
 
-/** The time of day: 14:05. */
-export function timeOfDay(at: string | number, locale: string): string {
-  const how = { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' } as const;
+/** The time of day: 14:05, or 14:05:32. */
+export function timeOfDay(at: string | number, locale: string, hasSeconds = false): string {
+  const how = {
+    hour: '2-digit',
+    minute: '2-digit',
+    ...(hasSeconds ? ({ second: '2-digit' } as const) : {}),
+    hourCycle: 'h23',
+  } as const;
   return new Intl.DateTimeFormat(locale, how).format(new Date(at));
 }
 

@@ -26,6 +26,7 @@ import { messagesInHand } from './case/in-hand.ts';
 import { findSitting, forgetSitting, keepSitting, type KeptPlace } from './case/kept-sitting.ts';
 import { unpackFlow, type PackedFlow } from './case/packed-flow.ts';
 import { openSitting, takeInputs, takeLine, type Sitting, type Taken } from './case/sitting.ts';
+import { passOn } from './device/pass-on.ts';
 import { canListen, listenOnce } from './device/speech.ts';
 import { timeIsUp } from './device/time-is-up.ts';
 import { keptUnder, themeOf, wantedLanguage } from './host.ts';
@@ -81,6 +82,9 @@ export class CasePage {
   #notices: readonly string[] = [];
   #hand: Hand = emptyHand;
   #clock: ReturnType<typeof setInterval> | undefined;
+  readonly #edges = new ResizeObserver(() => {
+    this.#measureEdges();
+  });
 
   constructor({ host, root, flows, languages, loadPictures }: CasePageSetup) {
     this.#host = host;
@@ -121,9 +125,10 @@ export class CasePage {
     this.#show(true);
   }
 
-  /** Scrolls the step in hand into sight. */
+  /** Scrolls the step in hand into sight; where the case has ended, what came of it. */
   showStep(): void {
-    this.#root.querySelector('.card')?.scrollIntoView({ block: 'end' });
+    const { state } = this.#inHand().sitting.case;
+    this.#bringToSight(state.outcome !== null && state.verdict !== null ? '.verdict' : '.card');
   }
 
   /** Answers the first question of a new case, which may have been shown before this was loaded. */
@@ -137,6 +142,7 @@ export class CasePage {
   stop(): void {
     clearInterval(this.#clock);
     this.#clock = undefined;
+    this.#edges.disconnect();
     this.#root.removeEventListener('keydown', this.#press);
     removeEventListener('online', this.#learnWords);
   }
@@ -154,6 +160,7 @@ export class CasePage {
     // Takes the place of the first question that may have been shown before.
     this.#root.replaceChildren(this.#box);
     this.#show(false);
+    for (const edge of this.#root.querySelectorAll('.top, .foot')) this.#edges.observe(edge);
     this.#learnWords();
     this.#picturing = this.#loadPictures().then(
       (pictures) => {
@@ -254,23 +261,32 @@ export class CasePage {
 
   #apply(taken: Taken): void {
     const before = this.#sitting;
-    this.#sitting = taken.sitting;
+    const isCall = taken.talk === 'person' && this.#isCallLeft();
+    // Nobody takes over where nobody was told.
+    const sitting = isCall ? { ...taken.sitting, said: [] } : taken.sitting;
+    this.#sitting = sitting;
     this.#waiting = undefined;
     this.#unclear = taken.unclear;
-    this.#hand = emptyHand;
+    this.#hand = isCall ? { ...emptyHand, open: 'note' } : emptyHand;
     if (taken.language !== undefined) {
       this.#host.lang = taken.language;
       return;
     }
-    const isKept = this.#key === '' || keepSitting(this.#place, this.#key, taken.sitting);
+    const isKept = this.#key === '' || keepSitting(this.#place, this.#key, sitting);
     this.#notices = isKept ? [] : [this.#texts.notKept];
-    const isNewVerdict = taken.sitting.case.state.verdict !== before?.case.state.verdict;
-    this.#show(true, isNewVerdict ? '.verdict' : '.card');
+    if (taken.talk === 'stop') this.#dispatch('keyturn-aside', { talk: 'stop' });
+    this.#show(!isCall, saysOtherwise(before, sitting) ? '.verdict' : '.card');
+    if (isCall) this.#bringDrawerToHand();
     this.#tell(before, taken);
   }
 
+  /** Somebody is asked for: true unless the page around sees to it, by `preventDefault`. */
+  #isCallLeft(): boolean {
+    return this.#dispatch('keyturn-aside', { talk: 'person' }, true);
+  }
+
   /** Tells the page what happened. */
-  #tell(before: Sitting | undefined, { sitting, events, talk }: Taken): void {
+  #tell(before: Sitting | undefined, { sitting, events }: Taken): void {
     const { verdict, outcome } = sitting.case.state;
     if (events.length > 0) {
       const { awaiting } = positionOf(sitting.case);
@@ -287,11 +303,12 @@ export class CasePage {
     if (outcome !== null && outcome !== before?.case.state.outcome) {
       this.#dispatch('keyturn-done', { outcome });
     }
-    if (talk === 'person' || talk === 'stop') this.#dispatch('keyturn-aside', { talk });
   }
 
-  #dispatch(name: string, detail: unknown): void {
-    this.#host.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
+  /** False where the page took it upon itself, by `preventDefault`. */
+  #dispatch(name: string, detail: unknown, cancelable = false): boolean {
+    const event = new CustomEvent(name, { detail, bubbles: true, composed: true, cancelable });
+    return this.#host.dispatchEvent(event);
   }
 
   #show(isAnswered: boolean, place = '.card'): void {
@@ -370,12 +387,17 @@ export class CasePage {
       const isAnother = change.correcting !== undefined;
       this.#hand = { ...this.#hand, ...change };
       this.#show(isAnother);
-      if (change.open === 'danger') this.#bringDrawerToHand();
+      if (change.open === 'danger' || change.open === 'note') this.#bringDrawerToHand();
     },
     speakIn: canListen() ? () => this.#listen() : undefined,
     language: (tag) => {
       this.#hand = emptyHand;
       this.#host.lang = tag;
+    },
+    passOn: (note) => {
+      void passOn(note).then((copied) => {
+        if (copied !== undefined) this.#actions.hand({ copied });
+      });
     },
     clear: () => {
       this.clear();
@@ -418,23 +440,47 @@ export class CasePage {
 
   /** Moves what is asked, or a new verdict, into sight and under the fingers. */
   #bringToHand(place: string): void {
-    const near = this.#root.querySelector(place) ?? this.#root.querySelector('.card');
+    const near = this.#part(place) ?? this.#part('.card');
     const target =
       near?.querySelector<HTMLElement>('.pad input') ??
       near?.querySelector<HTMLElement>('[tabindex="-1"]');
     target?.focus({ preventScroll: true });
     const isStill = matchMedia('(prefers-reduced-motion: reduce)').matches;
-    near?.scrollIntoView({
-      block: near.clientHeight < innerHeight * 0.8 ? 'end' : 'start',
-      behavior: isStill ? 'auto' : 'smooth',
-    });
+    this.#bringToSight(place, isStill ? 'auto' : 'smooth');
   }
 
-  /** Where the head scrolls away, its drawer opens out of sight. */
+  /** Scrolls so that what is read first lies below the head: with the foot, where both have room. */
+  #bringToSight(place: string, behavior: ScrollBehavior = 'auto'): void {
+    const near = this.#part(place) ?? this.#part('.card');
+    if (near === null) return;
+    const { head, foot } = this.#measureEdges();
+    const isWhole = head + near.clientHeight + foot <= innerHeight;
+    near.scrollIntoView({ block: isWhole && near.matches('.card') ? 'end' : 'start', behavior });
+  }
+
+  #part(selector: string): HTMLElement | null {
+    return this.#root.querySelector(selector);
+  }
+
+  /**
+   * The heights of head and foot in pixels, by which whatever is scrolled to is kept clear of them.
+   * They differ by language and width.
+   */
+  #measureEdges(): { readonly head: number; readonly foot: number } {
+    const [top, bottom] = [this.#part('.top'), this.#part('.foot')];
+    const isSticky = top !== null && getComputedStyle(top).position === 'sticky';
+    const edges = { head: isSticky ? top.offsetHeight : 0, foot: bottom?.offsetHeight ?? 0 };
+    for (const [edge, height] of Object.entries(edges)) {
+      this.#box.style.setProperty(`--${edge}`, `${height}px`);
+    }
+    return edges;
+  }
+
+  /** Moves the open drawer under the fingers; where the head scrolls away, it opens out of sight. */
   #bringDrawerToHand(): void {
-    const drawer = this.#root.querySelector<HTMLElement>('.drawer');
-    if (drawer === null || drawer.getBoundingClientRect().top >= 0) return;
-    drawer.scrollIntoView({ block: 'start' });
+    const drawer = this.#part('.drawer');
+    if (drawer === null) return;
+    if (drawer.getBoundingClientRect().top < 0) drawer.scrollIntoView({ block: 'start' });
     drawer.focus({ preventScroll: true });
   }
 
@@ -477,6 +523,17 @@ export class CasePage {
       return undefined;
     }
   }
+}
+
+/** True where there is a verdict that says something else than the one before. */
+function saysOtherwise(before: Sitting | undefined, after: Sitting): boolean {
+  const said = (sitting: Sitting | undefined): string => {
+    const verdict = sitting?.case.state.verdict ?? null;
+    if (verdict === null) return '';
+    const { fault, strength, remedy, send, waits, also, stops } = verdict;
+    return JSON.stringify([fault, strength, remedy, send, waits, also?.fault, stops]);
+  };
+  return said(after) !== '' && said(after) !== said(before);
 }
 
 function now(): string {

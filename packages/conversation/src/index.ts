@@ -4,6 +4,9 @@ export type { ChannelLimits, Content, Incoming, Key, Line, Part, PartKind } from
 
 export type { Picture } from './picture.ts';
 
+/** What was found, to be passed on as it is. */
+export { summaryDraft } from './summary.ts';
+
 /** A typed line taken through a case, without a store. */
 export { dueOf, hearInputs, hearLine, offerLetter } from './hear-line.ts';
 export type { Heard, Listener, Standing as LineStanding, Unclear } from './hear-line.ts';

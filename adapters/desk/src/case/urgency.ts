@@ -2,7 +2,7 @@
  * Who has to be seen to first: those in danger, then those who are to be called back, then whoever
  * has waited longest.
  */
-import { positionOf, type Flow } from '@keyturn/core';
+import { positionOf, type Case, type Flow } from '@keyturn/core';
 import type { DeskCase } from './desk-case.ts';
 
 /** Why a case is where it is among the others, the most urgent first. */
@@ -16,15 +16,25 @@ export function minutesSince(at: string, now: number): number {
   return Math.max(0, (now - Date.parse(at)) / 60_000);
 }
 
+/** True where the caller said that somebody is not safe. */
+export function isUnsafe({ state }: Case): boolean {
+  const scene = state.answers['scene']?.at(-1);
+  return Array.isArray(scene) && scene.includes('unsafe');
+}
+
+/** True where traffic passes close by. */
+export function isByTraffic({ state }: Case): boolean {
+  return state.context['place'] === 'live-lane' || state.context['place'] === 'shoulder';
+}
+
 /** How urgent a case is at a time, in milliseconds of the epoch. */
 function urgencyOf({ sitting, sent }: DeskCase, flow: Flow, now: number): Urgency {
-  const { context, answers } = sitting.case.state;
+  const { context } = sitting.case.state;
   const position = positionOf(sitting.case);
   const interrupt =
     position.awaiting === 'resume' ? flow.interrupts[position.interrupt]?.word : undefined;
-  const scene = answers['scene']?.at(-1);
-  const isUnsafe = Array.isArray(scene) && scene.includes('unsafe');
-  if (isUnsafe || (interrupt !== undefined && interrupt !== 'notice')) return 'danger';
+  if (isUnsafe(sitting.case) || (interrupt !== undefined && interrupt !== 'notice'))
+    return 'danger';
   // Whoever is being helped is no longer alone, but stands where they stood.
   if (context['place'] === 'live-lane') return 'danger';
   if (sent !== null) return Date.parse(sent.callBackAt) <= now ? 'call-back' : 'under-way';

@@ -1,7 +1,7 @@
 /**
  * The keyboard, wherever in the page the focus is; not while something is typed.
  */
-import { readKey, type Command, type Pressing } from '../keys.ts';
+import { readEmptyLine, readKey, type Command, type Pressing } from '../keys.ts';
 
 /** What the keys lead to. */
 export interface KeyActions {
@@ -22,7 +22,13 @@ export function listenToKeys(to: KeyActions): () => void {
     if (event.repeat) return;
     const [target] = event.composedPath();
     if (target instanceof HTMLInputElement || target instanceof HTMLSelectElement) {
-      if (event.key === 'Escape') to.command('leave');
+      const isEmptyLine = target.name === 'line' && target.value === '' && to.hasKeys();
+      const command = isEmptyLine ? readEmptyLine(event.key) : undefined;
+      if (command !== undefined) {
+        event.preventDefault();
+        to.command(command);
+      } else if (event.key === 'Escape') to.command('leave');
+      else if (event.key === 'F2') to.command('caller');
       return;
     }
     if (!to.hasKeys() && event.key.length === 1) return;

@@ -12,12 +12,19 @@ const css = `
 /* Where there is room, whoever is in danger elsewhere stays in sight. */
 @media (min-width: 64.01rem) and (min-height: 40rem) {
   .desk .head { position: sticky; inset-block-start: 0; z-index: 1; background: var(--p); }
+  .desk :is(button, input, select) { scroll-margin-block: 7rem 1rem; }
+  .desk .low-danger { display: none; }
+}
+@media not ((min-width: 64.01rem) and (min-height: 40rem)) {
+  .desk .head-key.danger { display: none; }
 }
 .desk .head h1 { flex: 0 0 auto; font-size: 1.05em; }
 .desk .summary { flex: 1 1 22rem; min-inline-size: 0; }
 .desk .head-keys { display: flex; flex-wrap: wrap; align-items: center; gap: .4rem; }
 .desk .head-key { border-width: 1px; font-weight: 400; padding-inline: .7rem; }
 .desk .head-key[aria-pressed='true'] { background: var(--i); color: var(--p); }
+.desk .head-key.danger { border-color: #a83a00; font-weight: 700; }
+.desk .head-key.danger .at { color: inherit; }
 .desk .language { margin-inline-start: .6rem; }
 .desk .language span { color: var(--i2); }
 .desk .language select { flex: 0 1 auto; background: var(--p2); border-width: 1px; }
@@ -62,19 +69,8 @@ const css = `
 .desk h3 { font-weight: 700; color: var(--i2); font-size: .95em; }
 /* On this page "!" is a key. */
 .desk .notes .refused::before { content: none; }
-.reach { display: grid; gap: .6rem; }
-/* Where there is room, what can always be said stays in sight; what has the focus is scrolled clear of it. */
-@media (min-width: 64.01rem) and (min-height: 40rem) {
-  .reach {
-    position: sticky;
-    inset-block-end: 0;
-    margin-block-end: -1rem;
-    padding-block: .6rem 1rem;
-    background: var(--p);
-    border-block-start: 1px solid var(--l);
-  }
-  .desk .card :is(.key, select) { scroll-margin-block: 6rem 11rem; }
-}
+.reach { display: grid; gap: .6rem; padding-block-start: .6rem; border-block-start: 1px solid var(--l); }
+.whose { font-size: .95em; color: var(--i2); margin-block-end: -.6rem; }
 .desk .keys { grid-template-columns: repeat(auto-fill, minmax(min(100%, 15rem), 1fr)); gap: .55rem; }
 .desk .keys.row { display: flex; flex-wrap: wrap; }
 .desk .key { min-block-size: 48px; align-items: center; padding: .45rem .8rem; border-width: 1px; border-block-end-width: 3px; }
@@ -188,7 +184,8 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
 .others-list b { font-weight: 400; }
 .others-list .danger b, .others-list .danger .state { font-weight: 700; }
 .others-list .danger .state::before { content: '▲ '; }
-.others-list .call-back .state { font-weight: 700; }
+.others-list .traffic .state::before { content: '△ '; }
+.others-list :is(.traffic, .call-back) .state { font-weight: 700; }
 .report { padding: 1.5rem; display: grid; gap: 1rem; max-inline-size: 52rem; }
 .report h2 { font-weight: 700; font-size: 1.6rem; }
 .report table { border-collapse: collapse; }

@@ -5,6 +5,7 @@
 import { positionOf } from '@keyturn/core';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
+import type { Caller, DeskCase } from '../case/desk-case.ts';
 import { helpWords } from '../case/help.ts';
 import { minutesSince } from '../case/urgency.ts';
 import type { Other, Shown } from './shown.ts';
@@ -38,14 +39,34 @@ export function others(shown: Shown): TemplateResult | typeof nothing {
   </nav>`;
 }
 
-/** What a caller is called: by name, by place, or by when they called. */
-export function nameOf(
-  { words, locale }: Pick<Shown, 'words' | 'locale'>,
-  { kase, caller }: Other,
-): string {
-  const named = [caller.name, caller.where].filter((text) => text !== undefined && text !== '');
-  if (named.length > 0) return named.join(' · ');
-  return fill(words.noName, { time: timeOfDay(kase.openedAt, locale) });
+/** What a caller is called: by name and place, or by when they called, told from any other. */
+export function nameOf(shown: Calling, other: Pick<Other, 'kase' | 'caller'>): string {
+  const { name, where } = other.caller;
+  return [name, where].filter(Boolean).join(' · ') || timeName(shown, other.kase);
+}
+
+/** The same in a sentence: by name, else by place. */
+export function shortNameOf(shown: Calling, other: Pick<Other, 'kase' | 'caller'>): string {
+  const { name, where } = other.caller;
+  return name || where || timeName(shown, other.kase);
+}
+
+type Calling = Pick<Shown, 'words' | 'locale' | 'others' | 'inHand'>;
+
+function timeName({ words, locale, others: all, inHand }: Calling, kase: DeskCase): string {
+  const minute = minuteOf(kase);
+  const isAlike = [...all, ...(inHand === undefined ? [] : [inHand])].some(
+    (one) => one.kase.id !== kase.id && !isNamed(one.caller) && minuteOf(one.kase) === minute,
+  );
+  return fill(words.noName, { time: timeOfDay(kase.openedAt, locale, isAlike) });
+}
+
+function isNamed({ name = '', where = '' }: Caller): boolean {
+  return name !== '' || where !== '';
+}
+
+function minuteOf({ openedAt }: DeskCase): number {
+  return Math.floor(Date.parse(openedAt) / 60_000);
 }
 
 /** Whoever was spoken to less than this ago does not wait yet. */

@@ -4,10 +4,11 @@
 import { positionOf } from '@keyturn/core';
 import { directionOf } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { keyed } from 'lit-html/directives/keyed.js';
 import { besideFigure, keyOf } from '../keys.ts';
 import { calibration } from './calibration.ts';
 import { keyView, numbered } from './key.ts';
-import { nameOf, others, waitOf } from './others.ts';
+import { nameOf, others, shortNameOf, waitOf } from './others.ts';
 import { paper } from './paper.ts';
 import { cardOf, helpOf } from './card.ts';
 import { causeCard, helpCard, sendCard, underWayCard } from './send-card.ts';
@@ -38,11 +39,12 @@ function desk(shown: Shown): TemplateResult {
   return html`<div class=${inHand === undefined ? 'sheet bare' : 'sheet'}>
     <section class="card" aria-labelledby="asked" aria-busy=${String(inHand?.isBusy === true)}>
       ${inHand === undefined ? nothing : practice(shown, inHand)} ${notes(shown, inHand)}
+      ${inHand === undefined ? nothing : html`<p class="whose"><bdi>${nameOf(shown, inHand)}</bdi></p>`}
       ${inHand === undefined ? empty(shown) : card(shown, inHand)}
       ${
         inHand === undefined
           ? nothing
-          : html`<div class="reach">${line(shown)} ${always(shown, inHand)}</div>`
+          : html`<div class="reach">${line(shown, inHand)} ${always(shown, inHand)}</div>`
       }
     </section>
     ${inHand === undefined ? nothing : paper(shown, inHand)} ${others(shown)}
@@ -69,8 +71,8 @@ function card(shown: Shown, inHand: InHand): TemplateResult {
   }
 }
 
-/** The line, for whole sentences. */
-function line({ words, act, inHand }: Shown): TemplateResult {
+/** The line, for whole sentences. Another case has a line of its own, with what was typed for it. */
+function line({ words, act }: Shown, { kase, draft, isBusy }: InHand): unknown {
   const send = (event: Event): void => {
     event.preventDefault();
     const input = (event.currentTarget as HTMLFormElement).elements.namedItem(
@@ -79,22 +81,28 @@ function line({ words, act, inHand }: Shown): TemplateResult {
     const text = input.value.replaceAll(/\s+/g, ' ').trim();
     if (text === '') return;
     input.value = '';
+    act.draft('');
     act.say(text);
   };
-  return html`<form class="line-entry" @submit=${send}>
-    <input
-      name="line"
-      dir="auto"
-      maxlength="400"
-      autocomplete="off"
-      enterkeyhint="send"
-      aria-label=${words.line}
-      placeholder=${words.line}
-    />
-    <button type="submit" class="key small" ?disabled=${inHand?.isBusy === true}>
-      ${words.take}
-    </button>
-  </form>`;
+  return keyed(
+    kase.id,
+    html`<form class="line-entry" @submit=${send}>
+      <input
+        name="line"
+        dir="auto"
+        maxlength="400"
+        autocomplete="off"
+        enterkeyhint="send"
+        aria-label=${words.line}
+        placeholder=${words.line}
+        .value=${draft}
+        @input=${(event: Event) => {
+          act.draft((event.currentTarget as HTMLInputElement).value);
+        }}
+      />
+      <button type="submit" class="key small" ?disabled=${isBusy}>${words.take}</button>
+    </form>`,
+  );
 }
 
 /** What can always be done with a case. */
@@ -135,7 +143,7 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
     ${isAnswered ? small('correct', words.correct) : nothing}
     ${isAsked ? small('words', hasMoreWords ? words.fewerWords : words.moreWords) : nothing}
     ${kind === 'step' ? small('send-now', words.sendNow) : nothing}
-    ${kind === 'danger' ? nothing : small('danger', words.dangerKey)}
+    ${kind === 'danger' ? nothing : html`<span class="low-danger">${small('danger', words.dangerKey)}</span>`}
   </div>`;
 }
 
@@ -178,9 +186,15 @@ function head(shown: Shown): TemplateResult {
   const changed = (event: Event): void => {
     act.language((event.currentTarget as HTMLSelectElement).value);
   };
-  const headKey = (label: string, at: string | undefined, press: () => void): TemplateResult =>
-    html`<button type="button" class="head-key" @click=${press}>
-      ${at === undefined ? nothing : html`<kbd class="at" aria-hidden="true">${at}</kbd>`} ${label}
+  const headKey = (command: 'new' | 'next' | 'danger', label: string): TemplateResult =>
+    html`<button
+      type="button"
+      class="head-key ${command}"
+      @click=${() => {
+        act.command(command);
+      }}
+    >
+      <kbd class="at" aria-hidden="true">${keyOf[command]}</kbd> ${label}
     </button>`;
   const toggle = (to: 'calibration' | 'keys', label: string): TemplateResult =>
     html`<button
@@ -197,16 +211,9 @@ function head(shown: Shown): TemplateResult {
     <h1>${words.title}</h1>
     <p class="summary">${summary(shown)}</p>
     <div class="head-keys">
-      ${headKey(words.newCase, keyOf.new, () => {
-        act.command('new');
-      })}
-      ${
-        shown.others.length === 0
-          ? nothing
-          : headKey(words.nextCase, keyOf.next, () => {
-              act.command('next');
-            })
-      }
+      ${shown.inHand === undefined || screen !== 'desk' ? nothing : headKey('danger', words.dangerKey)}
+      ${headKey('new', words.newCase)}
+      ${shown.others.length === 0 ? nothing : headKey('next', words.nextCase)}
       ${toggle('calibration', words.howSure)} ${toggle('keys', words.keysHelp)}
       <label class="language">
         <span>${words.language}</span>
@@ -236,13 +243,13 @@ function summary(shown: Shown): string {
           fill(words.inDanger, {
             who: inDanger
               .slice(0, 3)
-              .map((other) => nameOf(shown, other))
+              .map((other) => shortNameOf(shown, other))
               .join(' · '),
           }),
         ];
   if (longest === undefined) return [words.othersNone, ...danger].join(' ');
   const values = {
-    who: nameOf(shown, longest),
+    who: shortNameOf(shown, longest),
     time: waitOf(shown, longest.kase.touchedAt),
     count: shown.others.length,
   };

@@ -2,11 +2,12 @@
  * What to send: which help, how surely, what it brings, what is said to the caller and to the
  * technician, and when to call back.
  */
-import { positionOf, type VerdictMessage } from '@keyturn/core';
+import { positionOf, type Message, type VerdictMessage } from '@keyturn/core';
 import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { helpShares, helpWords, isForFault } from '../case/help.ts';
 import { technicianSlip } from '../case/slip.ts';
+import { isByTraffic, isUnsafe } from '../case/urgency.ts';
 import { keyOf } from '../keys.ts';
 import { keyView, leaveKey, numbered } from './key.ts';
 import type { InHand, Shown } from './shown.ts';
@@ -60,9 +61,17 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
       </div>
       <section>
         <h3>${words.tellCaller}</h3>
-        ${isVerdict && stop === undefined ? callerCautions(shown, inHand) : nothing}
+        ${
+          isVerdict
+            ? stop === undefined
+              ? callerCautions(shown, inHand.laid.strip.cautions)
+              : nothing
+            : callerCautions(shown, spotCautions(shown, inHand))
+        }
         <ul>
-          ${isVerdict ? callerLines(shown, verdict).map((line) => html`<li>${line}</li>`) : nothing}
+          ${(isVerdict ? callerLines(shown, verdict) : untilHelp(shown, inHand)).map(
+            (line) => html`<li>${line}</li>`,
+          )}
           ${help === 'nothing' || (isVerdict && verdict.waits) ? nothing : html`<li>${words.tellStay}</li>`}
         </ul>
       </section>
@@ -113,16 +122,29 @@ function callerLines({ texts, speaker }: Shown, verdict: VerdictMessage): readon
 }
 
 /** Before what the caller may do, what can hurt. */
-function callerCautions({ flow, speaker }: Shown, { laid }: InHand): TemplateResult {
+function callerCautions({ flow, speaker }: Shown, said: readonly Message[]): TemplateResult {
   return html`<div class="signs small">
     ${speaker
-      .render(laid.strip.cautions)
+      .render(said)
       .map((one) =>
         one.kind === 'caution'
           ? sign(flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text)
           : nothing,
       )}
   </div>`;
+}
+
+/** What can hurt where nothing was found yet: traffic that passes close by. */
+function spotCautions({ flow }: Shown, { kase }: InHand): readonly Message[] {
+  const caution = flow.cautions['traffic'];
+  if (caution === undefined || !isByTraffic(kase.sitting.case)) return [];
+  const { id, word, confirm } = caution;
+  return [{ kind: 'caution', caution: id, word, confirm }];
+}
+
+/** What a caller does until help is there who said that somebody is not safe. */
+function untilHelp({ texts }: Shown, { kase }: InHand): readonly string[] {
+  return isUnsafe(kase.sitting.case) ? (texts.checks['scene']?.how ?? []) : [];
 }
 
 /** The technician's note, to be copied and printed. */
@@ -166,11 +188,9 @@ function noteView(shown: Shown, inHand: InHand, help: string): TemplateResult {
 /** Every kind of help, the likeliest first; in danger, whoever makes the spot safe. */
 export function helpCard(shown: Shown, inHand: InHand): TemplateResult {
   const { words, texts, flow, speaker, act } = shown;
-  const { verdict, leaders, answers } = inHand.kase.sitting.case.state;
-  const scene = answers['scene']?.at(-1);
-  const isUnsafe = Array.isArray(scene) && scene.includes('unsafe');
+  const { verdict, leaders } = inHand.kase.sitting.case.state;
   const shares = helpShares(flow, Object.keys(texts.send), verdict?.ranking ?? leaders);
-  const ordered = isUnsafe
+  const ordered = isUnsafe(inHand.kase.sitting.case)
     ? shares.toSorted(([one], [other]) => Number(other === 'police') - Number(one === 'police'))
     : shares;
   return html`${sentence(words.toSend, words.whichHelp)}

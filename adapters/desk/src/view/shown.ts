@@ -60,6 +60,8 @@ export interface InHand {
   /** True while an answer is being worked on. */
   readonly isBusy: boolean;
   readonly invented: InventedCaller | undefined;
+  /** Typed into the line and not taken yet. */
+  readonly draft: string;
 }
 
 /** Another case. */
@@ -73,6 +75,8 @@ export interface Other {
 export interface Actions {
   readonly take: (...inputs: readonly Input[]) => void;
   readonly say: (line: string) => void;
+  /** What has been typed into the line of the case in hand and not been taken yet. */
+  readonly draft: (line: string) => void;
   readonly hand: (change: Partial<Hand>) => void;
   /** Asks a check out of its turn; what was ticked of it is ticked. */
   readonly ask: (check: string) => void;

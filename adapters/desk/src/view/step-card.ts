@@ -2,7 +2,7 @@
  * The step in hand: its cautions first, the sentence to say, the answers.
  */
 import { positionOf, type AnswerInput } from '@keyturn/core';
-import { askAgain } from '@keyturn/element/sittings';
+import { askAgain, pickedBefore } from '@keyturn/element/sittings';
 import { sections, sign, waitClock } from '@keyturn/element/pieces';
 import type { Rendered } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
@@ -133,7 +133,9 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
     act.take(answering(inHand.kase.sitting.case, check, value));
   };
   if (entry === 'reading' && options.length === 0) {
-    return html`<p class="hint">${words.figureHint}</p>
+    return html`<p class="hint">
+        ${words.figureHint} ${question.unit === undefined ? nothing : html`<b>${question.unit}</b>`}
+      </p>
       ${changesList(shown, inHand)}`;
   }
   if (entry === 'choices') {
@@ -163,11 +165,13 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
       })}
     </div>`;
   }
+  const stands = hand.asking === null ? [] : pickedBefore(inHand.kase.sitting.case, check);
   return html`<div class="keys">
     ${options.map(({ id, key, label }) =>
       keyView({
         label,
         ...byNumber(key),
+        ...(stands.includes(id) ? { isPicked: true } : {}),
         more: moreOf(shown, inHand, { check, id }),
         press: () => {
           give([id]);
@@ -276,7 +280,7 @@ function interrupted(shown: Shown, inHand: InHand, id: string): TemplateResult {
     ${sentence(words.ask, after)}
     ${numbered([
       {
-        label: speaker.key('over'),
+        label: flow.interrupts[id]?.word === 'notice' ? words.goOn : speaker.key('over'),
         press: () => {
           act.take({ type: 'resume' });
         },

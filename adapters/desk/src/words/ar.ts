@@ -89,6 +89,7 @@ export const ar: DeskWords = {
   callBackNow: 'عاود الاتصال الآن: كان الموعد {{time}}.',
   later: 'تمت معاودة الاتصال. مرة أخرى بعد {{time}}',
   askOn: 'متابعة الأسئلة',
+  goOn: 'تابع',
   reallyKey: 'ماذا كان السبب حقًا؟',
   closeUnknown: 'إغلاق الحالة؛ السبب غير معروف',
   closeSure: 'اضغط مرة أخرى: تُغلق الحالة',

@@ -91,6 +91,7 @@ export const de: DeskWords = {
   callBackNow: 'Jetzt zurückrufen: vorgesehen war {{time}}.',
   later: 'Zurückgerufen. Noch einmal in {{time}}',
   askOn: 'Weiter fragen',
+  goOn: 'Weiter',
   reallyKey: 'Was war es wirklich?',
   closeUnknown: 'Den Fall schließen; die Ursache ist nicht bekannt',
   closeSure: 'Noch einmal drücken: Der Fall wird geschlossen',

@@ -87,6 +87,7 @@ export const en = {
   callBackNow: 'Call back now: it was to be at {{time}}.',
   later: 'Called back. Again in {{time}}',
   askOn: 'Go on asking',
+  goOn: 'Go on',
   reallyKey: 'What was it really?',
   closeUnknown: 'Close the case; the cause is not known',
   closeSure: 'Press once more: it is closed',

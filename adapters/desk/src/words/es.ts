@@ -89,6 +89,7 @@ export const es: DeskWords = {
   callBackNow: 'Vuelva a llamar ya: estaba previsto a las {{time}}.',
   later: 'Llamada hecha. Otra vez en {{time}}',
   askOn: 'Seguir preguntando',
+  goOn: 'Seguir',
   reallyKey: '¿Qué era en realidad?',
   closeUnknown: 'Cerrar el caso; no se sabe la causa',
   closeSure: 'Pulse otra vez: el caso se cierra',

@@ -92,6 +92,7 @@ export const fr: DeskWords = {
   callBackNow: 'Rappelez maintenant : c’était prévu à {{time}}.',
   later: 'Rappelé. De nouveau dans {{time}}',
   askOn: 'Continuer les questions',
+  goOn: 'Continuer',
   reallyKey: 'Qu’était-ce vraiment ?',
   closeUnknown: 'Fermer le cas ; la cause n’est pas connue',
   closeSure: 'Appuyez encore : le dossier est fermé',

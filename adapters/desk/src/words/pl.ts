@@ -89,6 +89,7 @@ export const pl: DeskWords = {
   callBackNow: 'Oddzwoń teraz: miało być o {{time}}.',
   later: 'Oddzwoniono. Znowu za {{time}}',
   askOn: 'Pytać dalej',
+  goOn: 'Dalej',
   reallyKey: 'Co to było naprawdę?',
   closeUnknown: 'Zamknij sprawę; przyczyna nieznana',
   closeSure: 'Naciśnij jeszcze raz: sprawa zostanie zamknięta',

@@ -64,7 +64,14 @@ button, input, select { font: inherit; color: inherit; letter-spacing: inherit; 
   padding: .5rem 1rem;
   border-block-end: 2px solid var(--i);
 }
-.head h1 { flex: 1 1 7rem; font-weight: 700; line-height: 1.15; }
+.head h1 { flex: 1 1 4.5rem; min-inline-size: 0; font-weight: 700; line-height: 1.15; }
+/* Where there is little width, the two keys need it more than the title, which is read out all the same. */
+.top { container-type: inline-size; }
+@container (max-width: 26em) { .head h1 { font-size: .9em; } }
+@container (max-width: 21em) {
+  .head h1 { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+  .head-key { flex: 1; }
+}
 /* Danger stays within reach of a thumb; where there is little height, text needs it more. */
 @media (min-height: 34rem) {
   .top {
@@ -76,7 +83,7 @@ button, input, select { font: inherit; color: inherit; letter-spacing: inherit; 
     max-block-size: calc(100dvh - var(--keyturn-top, 0px));
     overflow-y: auto;
   }
-  .page :is(button, input, select, summary, [tabindex]) { scroll-margin-block: calc(var(--keyturn-top, 0px) + 6.5rem) 1rem; }
+  .page :is(button, input, select, summary, [tabindex]) { scroll-margin-block: calc(var(--keyturn-top, 0px) + var(--head, 4rem) + .75rem) 1rem; }
   .top :is(button, select) { scroll-margin-block: 0; }
   .foot .low-danger { display: none; }
 }
@@ -94,6 +101,9 @@ button, input, select { font: inherit; color: inherit; letter-spacing: inherit; 
 .head-key[aria-expanded='true'] { text-decoration: underline; text-underline-offset: .2em; }
 .drawer { padding: 1rem; border-block-end: 2px solid var(--i); background: var(--p2); }
 .drawer h2 { font-weight: 700; margin-block-end: .75rem; }
+.drawer .keys + h2 { margin-block-start: .75rem; }
+.drawer .call { margin-block-end: .75rem; }
+.drawer .note { display: grid; gap: .25rem; user-select: text; }
 .language { display: flex; flex-wrap: wrap; align-items: center; gap: .25rem 1rem; min-block-size: 48px; }
 .language select {
   flex: 1 1 10rem;
@@ -110,7 +120,7 @@ button, input, select { font: inherit; color: inherit; letter-spacing: inherit; 
   .ruler .axis, .ruler .expected { stroke: CanvasText; }
   .ruler .band, .ruler .band.odd, .bar .rail { fill: Canvas; stroke: CanvasText; }
   .ruler .band.here, .bar .share { fill: Highlight; stroke: CanvasText; }
-  .ruler .mark, .ruler .zone, .bar .before, .alert path { fill: CanvasText; }
-  .alert .mark { fill: Canvas; }
+  .ruler .mark, .ruler .zone, .bar .before, .page .sign .alert path { fill: CanvasText; }
+  .page .sign .alert .mark { fill: Canvas; }
 }
 `;

@@ -4,6 +4,7 @@
 import type { AnswerInput } from '@keyturn/core';
 import type { Rendered } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { pickedBefore } from '../case/picked-before.ts';
 import { pad } from './pad.ts';
 import type { Shown } from './shown.ts';
 
@@ -31,11 +32,19 @@ export function answerKeys(
       },
     });
   }
-  return entry === 'choices' ? severalKeys(shown, question, give) : singleKeys(question, give);
+  return entry === 'choices'
+    ? severalKeys(shown, question, give)
+    : singleKeys(question, pickedToCorrect(shown, check), give);
+}
+
+/** What stands where an answer is put right; nothing where it is asked for the first time. */
+function pickedToCorrect({ hand, sitting }: Shown, check: string): readonly string[] {
+  return hand.correcting === check ? pickedBefore(sitting.case, check) : [];
 }
 
 function singleKeys(
   { options, entry }: Question,
+  stands: readonly string[],
   give: (value: readonly string[]) => void,
 ): TemplateResult {
   return html`<div class="keys">
@@ -43,8 +52,9 @@ function singleKeys(
       ({ id, key, label }) =>
         html`<button
           type="button"
-          class="key"
+          class="key pick"
           data-key=${key}
+          aria-pressed=${stands.includes(id) ? 'true' : nothing}
           @click=${() => {
             give([id]);
           }}
@@ -60,49 +70,45 @@ function severalKeys(
   { options }: Question,
   give: (value: readonly string[]) => void,
 ): TemplateResult {
+  const { picked } = hand;
   const pick = (id: string): void => {
-    const { picked } = hand;
-    act.hand({
-      picked: picked.includes(id) ? picked.filter((one) => one !== id) : [...picked, id],
-    });
+    // “None” beside something ticked is a slip of one or the other: it is seen before it is taken.
+    if (id === 'none' && picked.length === 0) give([id]);
+    else act.hand({ picked: pickedWith(picked, id) });
   };
   return html`<div class="keys">
-    ${options.map(({ id, key, label }) =>
-      id === 'none'
-        ? html`<button
-            type="button"
-            class="key"
-            data-key=${key}
-            @click=${() => {
-              give([id]);
-            }}
-          >
-            ${number(key)}<span class="label">${label}</span>
-          </button>`
-        : html`<button
-            type="button"
-            class="key pick"
-            data-key=${key}
-            aria-pressed=${String(hand.picked.includes(id))}
-            @click=${() => {
-              pick(id);
-            }}
-          >
-            ${number(key)}<span class="label">${label}</span>
-            <span class="tick" aria-hidden="true">${hand.picked.includes(id) ? '✓' : ''}</span>
-          </button>`,
+    ${options.map(
+      ({ id, key, label }) =>
+        html`<button
+          type="button"
+          class="key pick"
+          data-key=${key}
+          aria-pressed=${id === 'none' && picked.length === 0 ? nothing : String(picked.includes(id))}
+          @click=${() => {
+            pick(id);
+          }}
+        >
+          ${number(key)}<span class="label">${label}</span>
+          <span class="tick" aria-hidden="true">${picked.includes(id) ? '✓' : ''}</span>
+        </button>`,
     )}
     <button
       type="button"
       class="key take"
-      ?disabled=${hand.picked.length === 0}
+      ?disabled=${picked.length === 0}
       @click=${() => {
-        give(hand.picked);
+        give(picked);
       }}
     >
       <span class="label">${speaker.key('take')}</span>
     </button>
   </div>`;
+}
+
+/** What is ticked after one more press: nothing stands beside “none”. */
+function pickedWith(picked: readonly string[], id: string): readonly string[] {
+  if (picked.includes(id)) return picked.filter((one) => one !== id);
+  return id === 'none' ? [id] : [...picked.filter((one) => one !== 'none'), id];
 }
 
 function number(key: string): TemplateResult {

@@ -6,6 +6,7 @@ import type { Rendered } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { askAgain } from '../case/ask-again.ts';
 import { answerKeys } from './answer-keys.ts';
+import { noteKey } from './drawers.ts';
 import { holdKey } from './hold.ts';
 import { sections } from './strip-view.ts';
 import { sign } from './sign.ts';
@@ -147,12 +148,19 @@ function step(shown: Shown): TemplateResult {
               act.take({ type: 'resume' });
             }}
           >
-            <span class="label">${speaker.key('over')}</span>
+            <span class="label">
+              ${
+                shown.chart.flow.interrupts[position.interrupt]?.word === 'notice'
+                  ? texts.goOn
+                  : speaker.key('over')
+              }
+            </span>
           </button>
         </div>`;
     case 'nothing':
       return html`${heading(now.find((one) => one.kind === 'done')?.text ?? '')}
         <div class="keys">
+          ${noteKey(shown)}
           <button
             type="button"
             class="key"

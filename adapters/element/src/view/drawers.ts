@@ -2,6 +2,9 @@
  * What is always within reach: danger, own words, back, and the rest in a drawer.
  */
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { summaryDraft } from '@keyturn/conversation';
+import { canShare } from '../device/pass-on.ts';
+import { fittingTag } from '../host.ts';
 import type { Shown } from './shown.ts';
 
 /** The head of the strip: what this is, danger, and more. */
@@ -24,34 +27,93 @@ export function head(shown: Shown): TemplateResult {
       <h1>${flowTexts.name}</h1>
       ${toggle('danger', texts.danger)} ${toggle('more', texts.menu)}
     </header>
-    <div id="drawer">
-      ${hand.open === 'danger' ? danger(shown) : hand.open === 'more' ? more(shown) : nothing}
-    </div>
+    <div id="drawer">${drawer(shown)}</div>
   </div>`;
 }
 
-function danger({ chart, flowTexts, texts, act }: Shown): TemplateResult {
+function drawer(shown: Shown): TemplateResult | typeof nothing {
+  switch (shown.hand.open) {
+    case 'danger':
+      return danger(shown);
+    case 'more':
+      return more(shown);
+    case 'note':
+      return note(shown);
+    case null:
+      return nothing;
+  }
+}
+
+function danger(shown: Shown): TemplateResult {
+  const { texts } = shown;
   return html`<section class="drawer" tabindex="-1" aria-label=${texts.dangerAsk}>
     <h2>${texts.dangerAsk}</h2>
-    <div class="keys">
-      ${Object.keys(chart.flow.interrupts).map(
-        (id) =>
-          html`<button
-            type="button"
-            class="key"
-            @click=${() => {
-              act.take({ type: 'interrupt', interrupt: id });
-            }}
-          >
-            <span class="label">${flowTexts.interrupts[id]?.name ?? id}</span>
-          </button>`,
-      )}
-    </div>
+    <div class="keys">${interruptKeys(shown, ({ word }) => word !== 'notice')}</div>
   </section>`;
 }
 
+function interruptKeys(
+  { chart, flowTexts, act }: Shown,
+  isWanted: (interrupt: Shown['chart']['flow']['interrupts'][string]) => boolean,
+): readonly TemplateResult[] {
+  return Object.values(chart.flow.interrupts)
+    .filter(isWanted)
+    .map(
+      ({ id }) =>
+        html`<button
+          type="button"
+          class="key"
+          @click=${() => {
+            act.take({ type: 'interrupt', interrupt: id });
+          }}
+        >
+          <span class="label">${flowTexts.interrupts[id]?.name ?? id}</span>
+        </button>`,
+    );
+}
+
+/** What was found, as text for whoever comes or is called. */
+function note(shown: Shown): TemplateResult {
+  const { texts, act, hand, sitting, speaker } = shown;
+  const [title, ...lines] = summaryDraft(sitting.case, speaker).lines.map(({ text }) => text);
+  return html`<section class="drawer" tabindex="-1" aria-label=${texts.note}>
+    <p class="call">${texts.callHelp}</p>
+    <div class="keys">
+      <button
+        type="button"
+        class="key take"
+        @click=${() => {
+          act.passOn([title, ...lines].join('\n'));
+        }}
+      >
+        <span class="label">${canShare() ? texts.passOn : texts.copy}</span>
+      </button>
+      <p role="status">
+        ${hand.copied === null ? '' : hand.copied ? texts.copied : texts.notCopied}
+      </p>
+    </div>
+    <h2>${title}</h2>
+    <div class="note">${lines.map((line) => html`<p>${line}</p>`)}</div>
+  </section>`;
+}
+
+/** Opens the note. */
+export function noteKey({ texts, act }: Shown): TemplateResult {
+  return html`<button
+    type="button"
+    class="key"
+    @click=${() => {
+      act.hand({ open: 'note', copied: null });
+    }}
+  >
+    <span class="label">${texts.note}</span>
+  </button>`;
+}
+
 function more(shown: Shown): TemplateResult {
-  const { texts, act, hand, locale, locales } = shown;
+  const { texts, act, hand, locale, locales, position, sitting } = shown;
+  const isOpen = position.awaiting !== 'nothing';
+  const chosen = fittingTag(locale, Object.keys(locales));
   const talk = (word: 'numbers' | 'person' | 'stop', label: string) =>
     html`<button
       type="button"
@@ -71,13 +133,16 @@ function more(shown: Shown): TemplateResult {
   };
   return html`<section class="drawer" aria-label=${texts.menu}>
     <div class="keys">
-      ${talk('numbers', texts.numbers)} ${talk('person', texts.person)} ${talk('stop', texts.stop)}
+      ${isOpen ? interruptKeys(shown, ({ word }) => word === 'notice') : nothing}
+      ${sitting.case.state.order.length === 0 ? nothing : noteKey(shown)}
+      ${isOpen ? talk('numbers', texts.numbers) : nothing} ${talk('person', texts.person)}
+      ${isOpen ? talk('stop', texts.stop) : nothing}
       <label class="language">
         <span>${texts.language}</span>
         <select @change=${changed}>
           ${Object.entries(locales).map(
             ([tag, name]) =>
-              html`<option value=${tag} lang=${tag} ?selected=${tag === locale}>${name}</option>`,
+              html`<option value=${tag} lang=${tag} ?selected=${tag === chosen}>${name}</option>`,
           )}
         </select>
       </label>

@@ -15,7 +15,9 @@ export interface Hand {
   /** The check whose answer is being put right. */
   readonly correcting: string | null;
   /** Which drawer is open. */
-  readonly open: 'danger' | 'more' | null;
+  readonly open: 'danger' | 'more' | 'note' | null;
+  /** Whether the note was copied; null before that was tried. */
+  readonly copied: boolean | null;
   /** True after the first of the two presses by which a keyboard holds. */
   readonly armed: 'confirm' | 'clear' | null;
   readonly isListening: boolean;
@@ -27,6 +29,7 @@ export const emptyHand: Hand = {
   picked: [],
   correcting: null,
   open: null,
+  copied: null,
   armed: null,
   isListening: false,
 };
@@ -38,6 +41,8 @@ export interface Actions {
   readonly hand: (change: Partial<Hand>) => void;
   readonly speakIn: (() => void) | undefined;
   readonly language: (tag: string) => void;
+  /** Gives the note to another program of the device, or copies it. */
+  readonly passOn: (note: string) => void;
   readonly clear: () => void;
 }
 

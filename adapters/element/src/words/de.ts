@@ -32,6 +32,14 @@ export const de: PageWords = {
   clear: 'Diesen Fall von diesem Gerät löschen',
   clearSure: 'Wirklich löschen: nichts davon bleibt',
   begin: 'Einen neuen Fall beginnen',
+  goOn: 'Weiter',
+  note: 'Notiz zum Weitergeben',
+  passOn: 'Weitergeben',
+  copy: 'Kopieren',
+  copied: 'Kopiert.',
+  notCopied: 'Dieser Browser lässt die Seite nicht kopieren: Text markieren und selbst kopieren.',
+  callHelp:
+    'Diese Seite hat niemanden verständigt. Rufen Sie Ihren Pannendienst oder jemanden an, dem Sie vertrauen, bei Gefahr den Notruf; lesen Sie die Notiz vor oder schicken Sie sie.',
   notKept:
     'Dieser Browser speichert nichts. Der Fall geht verloren, wenn die Seite geschlossen wird.',
   unfit:

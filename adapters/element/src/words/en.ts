@@ -30,6 +30,14 @@ export const en = {
   clear: 'Clear this case from this device',
   clearSure: 'Really clear it: nothing of it stays',
   begin: 'Begin a new case',
+  goOn: 'Go on',
+  note: 'Note to pass on',
+  passOn: 'Pass it on',
+  copy: 'Copy it',
+  copied: 'Copied.',
+  notCopied: 'This browser does not let the page copy: select the text and copy it yourself.',
+  callHelp:
+    'This page has told nobody. Call your breakdown service or somebody you trust, in danger the emergency number; read the note out, or send it.',
   notKept: 'This browser keeps nothing. The case is lost when the page is closed.',
   unfit:
     'A case kept earlier cannot be gone on with in this version. A copy of it stays on this device.',

@@ -32,6 +32,14 @@ export const es: PageWords = {
   clear: 'Borrar este caso de este dispositivo',
   clearSure: 'Borrarlo de verdad: no queda nada',
   begin: 'Empezar un caso nuevo',
+  goOn: 'Seguir',
+  note: 'Nota para entregar',
+  passOn: 'Enviarla',
+  copy: 'Copiarla',
+  copied: 'Copiado.',
+  notCopied: 'Este navegador no deja copiar a la página: seleccione el texto y cópielo usted.',
+  callHelp:
+    'Esta página no ha avisado a nadie. Llame a su servicio de asistencia o a alguien de confianza y, si hay peligro, al número de emergencias; lea la nota o envíela.',
   notKept: 'Este navegador no guarda nada. El caso se pierde al cerrar la página.',
   unfit:
     'Un caso guardado antes no puede seguir en esta versión. Queda una copia en este dispositivo.',

@@ -32,6 +32,15 @@ export const fr: PageWords = {
   clear: 'Effacer ce dossier de cet appareil',
   clearSure: 'Effacer vraiment : il n’en reste rien',
   begin: 'Commencer un nouveau dossier',
+  goOn: 'Continuer',
+  note: 'Note à transmettre',
+  passOn: 'La transmettre',
+  copy: 'La copier',
+  copied: 'Copié.',
+  notCopied:
+    'Ce navigateur ne laisse pas la page copier : sélectionnez le texte et copiez-le vous-même.',
+  callHelp:
+    'Cette page n’a prévenu personne. Appelez votre service de dépannage ou quelqu’un de confiance et, en cas de danger, le numéro d’urgence ; lisez la note ou envoyez-la.',
   notKept: 'Ce navigateur ne garde rien. Le dossier est perdu quand la page est fermée.',
   unfit:
     'Un dossier gardé plus tôt ne peut pas continuer dans cette version. Une copie reste sur cet appareil.',

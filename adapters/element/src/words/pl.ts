@@ -32,6 +32,15 @@ export const pl: PageWords = {
   clear: 'Usuń tę sprawę z tego urządzenia',
   clearSure: 'Naprawdę usuń: nic nie zostanie',
   begin: 'Zacznij nową sprawę',
+  goOn: 'Dalej',
+  note: 'Notatka do przekazania',
+  passOn: 'Przekaż',
+  copy: 'Skopiuj',
+  copied: 'Skopiowano.',
+  notCopied:
+    'Ta przeglądarka nie pozwala stronie kopiować: zaznacz tekst i skopiuj go samodzielnie.',
+  callHelp:
+    'Ta strona nikogo nie powiadomiła. Zadzwoń po pomoc drogową lub do zaufanej osoby, a w niebezpieczeństwie na numer alarmowy; przeczytaj notatkę lub ją wyślij.',
   notKept: 'Ta przeglądarka niczego nie zapisuje. Sprawa przepadnie po zamknięciu strony.',
   unfit:
     'Zapisanej wcześniej sprawy nie można kontynuować w tej wersji. Kopia zostaje na tym urządzeniu.',

@@ -19,6 +19,7 @@ export interface Figures {
   readonly unitSign: (unit: string) => string;
   /** A share of one as whole percent; short of certainty it is never shown as 100 %. */
   readonly formatShare: (share: number) => string;
+  /** A duration: "20 minutes"; less than a minute in steps of ten seconds, "10 seconds". */
   readonly formatMinutes: (minutes: number) => string;
   /** A day, ISO 8601, as a date. */
   readonly formatDay: (day: string) => string;
@@ -115,15 +116,15 @@ export function createFigures(locale: string, say: Say): Figures {
     },
     formatShare: (share) =>
       isolate(percent.format(Math.min(share > 0.99 && share < 1 ? 0.99 : share, 1))),
-    formatMinutes: (minutes) =>
-      isolate(
-        formatOf({
-          style: 'unit',
-          unit: 'minute',
-          unitDisplay: 'long',
-          maximumFractionDigits: 1,
-        }).format(minutes),
-      ),
+    formatMinutes: (minutes) => {
+      const isShort = minutes > 0 && minutes < 1;
+      const how = { style: 'unit', unitDisplay: 'long', maximumFractionDigits: 0 } as const;
+      return isolate(
+        isShort
+          ? formatOf({ ...how, unit: 'second' }).format(Math.max(1, Math.round(minutes * 6)) * 10)
+          : formatOf({ ...how, unit: 'minute' }).format(minutes),
+      );
+    },
     formatDay: (day) => isolate(days.format(new Date(`${day}T00:00:00Z`))),
     formatMoney: (minor, currency) => {
       const decimals = decimalsOfCurrency(currency);

@@ -62,7 +62,7 @@ export function renderWhy(message: WhyMessage, voice: Voice): Rendered[] {
 /** Why this check comes now. */
 function worth({ worth: now }: WhyMessage, { say, figures }: Voice): string[] {
   if (now === undefined) return [];
-  const minutes = figures.formatMinutes(Math.round(now.minutes * 10) / 10);
+  const minutes = figures.formatMinutes(now.minutes);
   return now.saves >= 0.5
     ? [say('why.worth', { minutes, saves: figures.formatMinutes(Math.round(now.saves)) })]
     : [say('why.proves', { minutes })];

@@ -287,6 +287,24 @@ describe('the faults', () => {
     expect(say({ kind: 'ranking', faults: [['worn', 1]], before: [] })[0]).toBe('What fits best');
   });
 
+  test.each([
+    [0.15, 'it takes 10 seconds,'],
+    [0.6, 'it takes 40 seconds,'],
+    [3.4, 'it takes 3 minutes,'],
+  ])(
+    'are why a check of %f minutes comes now, in a time that anybody can picture',
+    (minutes, said) => {
+      const [, worth] = say({
+        kind: 'why',
+        check: 'rest',
+        outcomes: [],
+        bounds: [],
+        worth: { minutes, saves: 7 },
+      });
+      expect(worth).toContain(said);
+    },
+  );
+
   test('are why a check is asked, with the sources of its bounds', () => {
     expect(
       say({

@@ -221,7 +221,8 @@ export const de = {
     unproved: 'Fertig, aber nicht bewiesen: Eine der Nachweisprüfungen fehlt oder ist nicht gut.',
     'still-failing':
       'Es geht noch immer nicht, der Fehler ist also noch nicht gefunden. Lassen Sie als Nächstes eine Fachkraft nachsehen.',
-    'handed-over': 'Übergeben. Wer übernimmt, sieht jede Antwort und jeden Messwert.',
+    'handed-over':
+      'Ab hier übernimmt ein Mensch. Zeigen oder schicken Sie ihm, was gefunden wurde, damit niemand von vorn anfängt.',
     ended: 'Dieser Fall ist abgeschlossen. Passen Sie auf sich auf.',
     decided:
       'Das ist die Entscheidung nach jetzigem Stand. Was sich später findet, kann jederzeit angegeben werden und wird dann mit abgewogen.',

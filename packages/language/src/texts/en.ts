@@ -214,7 +214,8 @@ export const en = {
     'proved-repaired': 'Done: it starts, and the measurements prove the repair.',
     unproved: 'Done, but not proved: one of the proving checks is missing or not good.',
     'still-failing': 'It still fails, so the fault is not found yet. Have a technician look next.',
-    'handed-over': 'Handed over. The person who takes over sees every answer and reading.',
+    'handed-over':
+      'This is where a person takes over. Show or send them what was found, so that nobody starts again from nothing.',
     ended: 'This case is closed. Stay safe.',
     decided:
       'That is the decision as things stand. Whatever is found later can be given at any time, and is then weighed with the rest.',

@@ -223,7 +223,8 @@ export const es = {
     unproved: 'Terminado, pero sin probar: falta una de las comprobaciones o no ha salido bien.',
     'still-failing':
       'Sigue fallando; el fallo todavía no se ha encontrado. Lo siguiente es que lo mire un técnico.',
-    'handed-over': 'Entregado. Quien lo recibe ve todas las respuestas y lecturas.',
+    'handed-over':
+      'Desde aquí sigue una persona. Muéstrele o envíele lo hallado, para que nadie empiece de cero.',
     ended: 'Este caso está cerrado. Cuídese.',
     decided:
       'Esa es la decisión tal como están las cosas. Lo que se averigüe después puede decirse en cualquier momento y entonces se valora con lo demás.',

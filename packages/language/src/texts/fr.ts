@@ -228,7 +228,7 @@ export const fr = {
     'still-failing':
       'La panne est toujours là, le défaut n’est donc pas encore trouvé. Faites regarder un technicien.',
     'handed-over':
-      'Transmis. La personne qui prend le relais voit chaque réponse et chaque mesure.',
+      'À partir d’ici, une personne prend le relais. Montrez-lui ou envoyez-lui ce qui a été constaté, pour que personne ne reparte de zéro.',
     ended: 'Ce cas est clos. Restez prudent.',
     decided:
       'Voilà la décision en l’état. Ce qui sera trouvé plus tard peut être donné à tout moment et sera alors pesé avec le reste.',

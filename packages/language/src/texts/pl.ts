@@ -228,7 +228,8 @@ export const pl = {
       'Gotowe, ale niedowiedzione: brakuje jednego z pomiarów sprawdzających albo jego wynik nie jest dobry.',
     'still-failing':
       'Nadal nie odpala, więc usterka nie jest jeszcze znaleziona. Dalej powinien szukać technik.',
-    'handed-over': 'Przekazane. Osoba przejmująca widzi każdą odpowiedź i każdy odczyt.',
+    'handed-over':
+      'Odtąd zajmie się tym człowiek. Pokaż mu lub wyślij to, co ustalono, żeby nikt nie zaczynał od zera.',
     ended: 'Ta sprawa jest zamknięta. Bezpiecznej drogi.',
     decided:
       'Taka jest decyzja przy tym, co teraz wiadomo. To, co okaże się później, można podać w każdej chwili i zostanie wtedy wzięte pod uwagę.',
