@@ -2,11 +2,11 @@
  * What was found, on one page that can be passed on as it is: the verdict or decision and every answer.
  */
 import { isReading, isSaid, type Case } from '@keyturn/core';
-import type { Speaker } from '@keyturn/language';
+import type { Teller } from '@keyturn/language';
 import { listed, titled, type Draft } from './parts.ts';
 
 /** The summary of a case. It holds what was answered and nothing personal. */
-export function summaryDraft({ state }: Case, speaker: Speaker): Draft {
+export function summaryDraft({ state }: Case, speaker: Teller): Draft {
   const end = state.verdict ?? state.decision;
   const found = (end === null ? [] : speaker.render([end])).flatMap((one) =>
     one.kind === 'verdict' ? [one.title, one.strength] : [],

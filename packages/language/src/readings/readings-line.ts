@@ -11,7 +11,6 @@ import {
 import { cutPieces, namedChecks, strangeUnit } from './line-pieces.ts';
 import { type LineResult, placePieces, unclear, unitOf } from './line-placing.ts';
 import { judgeFigure } from '@keyturn/core';
-import type { ReadingKind } from '@keyturn/electrics';
 import { withoutOthers } from './one-of-figures.ts';
 import { hasPhrase } from './word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
@@ -68,7 +67,7 @@ function speaksOfOther(tokens: readonly Token[], { inHand, lexicon }: LineContex
   );
 }
 
-const densities: readonly ReadingKind[] = ['density', 'density-difference'];
+const densities: readonly string[] = ['density', 'density-difference'];
 
 /**
  * The amperes of a load beside the voltage that is read under it, which are no reading of their own:
