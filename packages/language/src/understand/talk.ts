@@ -10,10 +10,10 @@ import {
 } from '../typed/heard.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import { type InterruptPhrase, startsNow } from './alarms.ts';
+import type { Spoken } from './learned.ts';
 import type { Lexicon, TalkPhrases } from './lexicon.ts';
 import { again, type Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
-import type { Meanings } from '../typed/vocabulary.ts';
 import type { TalkWord } from '../words/words.ts';
 
 /** The talk that a whole text is, if it is any of these: word for word first. */
@@ -231,7 +231,9 @@ export function findJoined(
   );
   if (found !== undefined) return { interrupt: found.interrupt, isPlain: true };
   if (spelled.some(({ kind }) => kind === 'number')) return undefined;
-  const spoken = speaksOf(heard, lexicon, possible);
+  const spoken =
+    speaksOf(heard, lexicon, possible) ??
+    soundsLike(heard, lexicon, { possible, hasFigures: false });
   return spoken === undefined ? undefined : { interrupt: spoken, isPlain: false };
 }
 
@@ -281,12 +283,8 @@ function speaksOf(
   return undefined;
 }
 
-/** A text that sounds as much like an interrupt as this is one, with a sign of that danger or without. */
-const soundsSigned = 0.6;
-const soundsSure = 0.85;
-
-/** From here on it is one whatever it denies, and beside figures: "they pass at 120, I can't get out". */
-const soundsBeyondDoubt = 0.93;
+/** A text that sounds as much like an interrupt as this is one; beside figures, as much as that. */
+const [sounds, soundsBeyondDoubt] = [0.6, 0.93];
 
 /**
  * A phrase of an interrupt that is no more than this part of its clause, or that stands in another
@@ -299,54 +297,39 @@ const [smallPart, soundsLeast] = [0.5, 0.03];
 function mayRaise(heard: Heard, interrupt: string, { alarmed, isHeard }: Lexicon): boolean {
   if (!isHeard) return true;
   const like = alarmed()(heard);
-  return like.interrupt === interrupt ? like.share >= soundsLeast : like.share >= soundsSigned;
+  return like.interrupt === interrupt ? like.share >= soundsLeast : like.share >= sounds;
 }
 
 /** In a longer text than this an interrupt stands somewhere, and the rest is something else. */
 const longestAlarm = 7;
 
-/**
- * The interrupt that some stretch of the text sounds like, if no word that tells of it is denied. A
- * word that is a sign of that danger makes up for a weaker likeness.
- */
+/** A text of so many terms is looked at as a whole as well. */
+const longestWhole = 12;
+
+/** The interrupt that some stretch of the text sounds like. */
 function soundsLike(
   heard: Heard,
-  lexicon: Lexicon,
+  { alarmed }: Lexicon,
   { possible, hasFigures }: { readonly possible: readonly string[]; readonly hasFigures: boolean },
 ): string | undefined {
-  const { alarmed, alarms } = lexicon;
   // One word is either a phrase or nothing.
   if (heard.terms.length < 2) return undefined;
-  for (const stretch of stretchesOf(heard)) {
-    const { interrupt, share } = alarmed()(stretch);
-    const least = hasFigures ? soundsBeyondDoubt : soundsSigned;
-    if (share < least || !possible.includes(interrupt)) continue;
-    const { terms, signs } = alarms.find((alarm) => alarm.interrupt === interrupt) ?? {};
-    const isSigned = signs !== undefined && stretch.at.some((said) => isSign(said, signs));
-    if (!isSigned && share < soundsSure) continue;
-    const isDenied = stretch.terms.some(
-      (term) => term.startsWith('!') && terms?.has(term.slice(1)) === true,
-    );
-    if (!isDenied || share >= soundsBeyondDoubt) return interrupt;
-  }
-  return undefined;
+  const least = hasFigures ? soundsBeyondDoubt : sounds;
+  return stretchesOf(heard)
+    .map((stretch) => alarmed()(stretch))
+    .find(({ interrupt, share }) => share >= least && possible.includes(interrupt))?.interrupt;
 }
 
-/** A mistyped sign is as much like the right one as this. */
-const signLikeness = 0.6;
-
-function isSign(said: Meanings, signs: ReadonlySet<string>): boolean {
-  return [...said].some(([term, likeness]) => likeness >= signLikeness && signs.has(term));
-}
-
-/** The text, or so many words of it at a time. */
-function stretchesOf({ terms, words, at: said }: Heard): Pick<Heard, 'terms' | 'words' | 'at'>[] {
-  if (terms.length <= longestAlarm) return [{ terms, words, at: said }];
-  return terms.flatMap((_, at) => {
+/** The text, and so many words of it at a time. */
+function stretchesOf({ terms, words }: Heard): Spoken[] {
+  const whole = terms.length <= longestWhole ? [{ terms, words }] : [];
+  if (terms.length <= longestAlarm) return whole;
+  const parts = terms.flatMap((_, at): Spoken[] => {
     if (at % 3 !== 0 || at + 3 > terms.length) return [];
     const stretch = terms.slice(at, at + longestAlarm);
-    return [{ terms: stretch, words: stretch, at: said.slice(at, at + longestAlarm) }];
+    return [{ terms: stretch, words: stretch }];
   });
+  return [...whole, ...parts];
 }
 
 /** How many other words may stand between those of an interrupt. */
