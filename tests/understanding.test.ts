@@ -34,7 +34,9 @@ describe.each(localeTags)('in %s', (locale) => {
 
   test('of the interrupts that were looked at one is missed at most, and few others', () => {
     const missed = seen.filter((one) => one.kind === 'interrupt' && one.outcome !== 'right');
-    expect(missed.length, missed.map(({ phrase }) => phrase.text).join('\n')).toBeLessThanOrEqual(1);
+    expect(missed.length, missed.map(({ phrase }) => phrase.text).join('\n')).toBeLessThanOrEqual(
+      1,
+    );
     expect(part(fresh, 'interrupt', 'right')).toBeGreaterThanOrEqual(0.9);
   });
 

@@ -4,6 +4,7 @@
 import { mkdirSync } from 'node:fs';
 import path from 'node:path';
 import { env, platform, arch } from 'node:process';
+import { setTimeout } from 'node:timers/promises';
 import { chromium, type Browser } from 'playwright-core';
 
 const root = path.join(import.meta.dirname, '../..');
@@ -14,10 +15,24 @@ export const whyNoBrowser: string | undefined =
     ? undefined
     : `the browser that the registry has runs on Linux x64 only, and this is ${platform} ${arch}`;
 
+/** So often a start is tried again while another process still unpacks, and so long between, ms. */
+const [mostTries, pause] = [20, 500];
+
 /** Starts the browser. Its first start unpacks it, which takes some seconds. */
-export async function startBrowser(): Promise<Browser> {
+export async function startBrowser(tries = 1): Promise<Browser> {
+  try {
+    return await launch(await unpacked());
+  } catch (error) {
+    // The program is still held open for writing.
+    if (tries >= mostTries || !String(error).includes('ETXTBSY')) throw error;
+    await setTimeout(pause);
+    return startBrowser(tries + 1);
+  }
+}
+
+function launch(executablePath: string): Promise<Browser> {
   return chromium.launch({
-    executablePath: await unpacked(),
+    executablePath,
     headless: true,
     // Those of the package let a second context hang, and hide faults of the policy.
     args: [

@@ -26,7 +26,7 @@ import type { FlowTexts, Speaker } from '@keyturn/language';
 import { createSpeaker, localeTags } from '@keyturn/language';
 import type { ChannelLimits, Incoming, Part } from './channel.ts';
 import { dueOf } from './hear-line.ts';
-import type { VehicleSaid } from './hear-vehicle.ts';
+import type { VehicleSaid } from './vehicle-said.ts';
 import { Recent, type Kept } from './recent.ts';
 import { respond, type Arrival } from './respond.ts';
 import type { Response } from './saying.ts';

@@ -1,7 +1,7 @@
 /**
  * What comes of the case of a vehicle that a part comes from. Pure.
  */
-import { soldNotBefore, type Input, type VehicleProof } from '@keyturn/core';
+import { soldNotBefore, type Input } from '@keyturn/core';
 import { hearInputs } from './hear-line.ts';
 import { heard } from './heard.ts';
 import {
@@ -12,20 +12,7 @@ import {
   type Responding,
   type Response,
 } from './saying.ts';
-
-/** What a text that is the code of a vehicle's case says of the part. */
-export type VehicleSaid =
-  | {
-      readonly type: 'case';
-      readonly code: string;
-      /** When the vehicle was measured last, ISO 8601. */
-      readonly measured: string;
-      /** What the vehicle is rated for, in volts, where that is known. */
-      readonly nominal: number | undefined;
-      readonly proof: VehicleProof;
-    }
-  /** Its letters are wrong, a newer version wrote it, or it is of another kind of case. */
-  | { readonly type: 'damaged' | 'too-new' | 'other-flow' };
+import type { VehicleSaid } from './vehicle-said.ts';
 
 /** The check that the case of a vehicle answers. */
 const proofCheck = 'vehicle-proof';

@@ -12,7 +12,7 @@ import {
 import type { Rendered, Speaker } from '@keyturn/language';
 import type { ChannelLimits, Key, Part } from './channel.ts';
 import { offerLetter } from './hear-line.ts';
-import type { VehicleSaid } from './hear-vehicle.ts';
+import type { VehicleSaid } from './vehicle-said.ts';
 import {
   cutDraft,
   draftParts,

@@ -27,8 +27,14 @@ export function readLabel(tokens: readonly Token[], context: LineContext): SaidL
   const { label } = figureWordsOf(words);
   if (!tokens.some(({ kind }) => kind === 'number')) return undefined;
   // A flow that asks for the label's rating has it as an answer.
-  if ([...checks.values()].some(({ said }) => said.some((name) => hasPhrase(name, label))))
-    return undefined;
+  const isAsked = [...checks.values()].some(
+    ({ check: { form, needs }, said }) =>
+      form.kind === 'reading' &&
+      form.unit === 'A' &&
+      needs.length === 0 &&
+      said.some((name) => hasPhrase(name, label)),
+  );
+  if (isAsked) return undefined;
   const hasLabel = hasPhrase(tokens, label);
   if (!hasLabel && !isAmperes(context)) return undefined;
   const figures = findFigures(tokens, context);

@@ -1,8 +1,8 @@
 import type { Input } from '@keyturn/core';
-import { startsNow } from './alarms.ts';
+import { startsNow, type InterruptPhrase } from './alarms.ts';
 import { chooseOption } from './choices.ts';
 import type { Fit } from './fit.ts';
-import { findPhrase, hear, hearTokens, isPhrase, says } from '../typed/heard.ts';
+import { findPhrase, hear, hearTokens, isPhrase, says, type Heard } from '../typed/heard.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { findInterrupt, findJoined, findTalk, saysOver } from './talk.ts';
 import { type Turn, input, optionsInHand } from './turn.ts';
@@ -49,6 +49,9 @@ export function readInterrupt(turn: Turn): Understood | undefined {
   // Word for word an answer, if of more than one.
   if (check.options.some(({ phrasesIn }) => phrasesIn(heard).some((one) => isPhrase(heard, one))))
     return undefined;
+  // Word for word that it starts, and so no "starts, then stops".
+  if (isCalm && isPlain && lexicon.interrupts.some((one) => isWhole(one, interrupt, heard)))
+    return input([raised], interrupt);
   const choice = chooseOption(heard, check);
   if (!isPlain && choice.type === 'close' && (choice.fits[0]?.coverage ?? 0) >= wholeCoverage)
     return undefined;
@@ -83,6 +86,10 @@ function isRaisedBeside(interrupt: string, check: CheckPhrases, turn: Turn): boo
     if (alarm.interrupt !== interrupt || alarm.share < sureRaised) return false;
     return Math.max(...check.taught()(part).answers) < notAnswered;
   });
+}
+
+function isWhole(phrase: InterruptPhrase, interrupt: string, heard: Heard): boolean {
+  return phrase.interrupt === interrupt && isPhrase(heard, phrase.terms);
 }
 
 /**

@@ -184,7 +184,7 @@ export function findInterrupt(
     if (found.length === 0) {
       const spoken = hasFigures ? undefined : speaksOf(heard, lexicon, possible);
       if (spoken !== undefined) return { interrupt: spoken, isPlain: false };
-      const alike = soundsLike(heard, lexicon, { possible, hasFigures });
+      const alike = hasFigures ? undefined : soundsLike(heard, lexicon, possible);
       if (alike !== undefined) return { interrupt: alike, isPlain: false };
     }
     const first = found.find(
@@ -231,9 +231,7 @@ export function findJoined(
   );
   if (found !== undefined) return { interrupt: found.interrupt, isPlain: true };
   if (spelled.some(({ kind }) => kind === 'number')) return undefined;
-  const spoken =
-    speaksOf(heard, lexicon, possible) ??
-    soundsLike(heard, lexicon, { possible, hasFigures: false });
+  const spoken = speaksOf(heard, lexicon, possible) ?? soundsLike(heard, lexicon, possible);
   return spoken === undefined ? undefined : { interrupt: spoken, isPlain: false };
 }
 
@@ -283,8 +281,8 @@ function speaksOf(
   return undefined;
 }
 
-/** A text that sounds as much like an interrupt as this is one; beside figures, as much as that. */
-const [sounds, soundsBeyondDoubt] = [0.6, 0.93];
+/** A text that sounds as much like an interrupt as this is one. */
+const sounds = 0.6;
 
 /**
  * A phrase of an interrupt that is no more than this part of its clause, or that stands in another
@@ -310,14 +308,13 @@ const longestWhole = 12;
 function soundsLike(
   heard: Heard,
   { alarmed }: Lexicon,
-  { possible, hasFigures }: { readonly possible: readonly string[]; readonly hasFigures: boolean },
+  possible: readonly string[],
 ): string | undefined {
   // One word is either a phrase or nothing.
   if (heard.terms.length < 2) return undefined;
-  const least = hasFigures ? soundsBeyondDoubt : sounds;
   return stretchesOf(heard)
     .map((stretch) => alarmed()(stretch))
-    .find(({ interrupt, share }) => share >= least && possible.includes(interrupt))?.interrupt;
+    .find(({ interrupt, share }) => share >= sounds && possible.includes(interrupt))?.interrupt;
 }
 
 /** The text, and so many words of it at a time. */

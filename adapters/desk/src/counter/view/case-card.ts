@@ -8,7 +8,7 @@ import { fill } from '../../wording.ts';
 import type { VehicleCase } from '../return/counter-return.ts';
 import { caseLines } from './ledger.ts';
 import type { InHand, Shown } from './shown.ts';
-import { sentence } from './step-card.ts';
+import { sentence } from './sentence.ts';
 
 /** Draws what the case tells, and asks. */
 export function caseCard(shown: Shown, inHand: InHand, offered: VehicleCase): TemplateResult {

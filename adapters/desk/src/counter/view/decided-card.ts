@@ -6,7 +6,7 @@ import { keyView, numbered, type KeyLook } from '../../view/key.ts';
 import { keyOf } from '../keys.ts';
 import { decisionOf, type Decided } from './slip.ts';
 import type { InHand, Shown } from './shown.ts';
-import { sentence } from './step-card.ts';
+import { sentence } from './sentence.ts';
 
 /** The decision, where nothing more is asked. */
 export function decidedCard(shown: Shown, inHand: InHand): TemplateResult {

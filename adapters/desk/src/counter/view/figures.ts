@@ -10,7 +10,7 @@ import { keyView } from '../../view/key.ts';
 import { keyOf } from '../keys.ts';
 import { benchRuler } from './bench-ruler.ts';
 import type { InHand, Shown } from './shown.ts';
-import { how } from './step-card.ts';
+import { how } from './sentence.ts';
 import { wrongLoadWords } from './told-card.ts';
 
 /** Draws the figures that are asked for. */

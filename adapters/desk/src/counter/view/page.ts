@@ -20,7 +20,8 @@ import { ledger } from './ledger.ts';
 import { shopTerms } from './shop-terms.ts';
 import type { InHand, Shown } from './shown.ts';
 import { toldCard } from './told-card.ts';
-import { askingCard, dangerCard, isTypedInto, sentence, stepCard } from './step-card.ts';
+import { sentence } from './sentence.ts';
+import { askingCard, dangerCard, isTypedInto, stepCard } from './step-card.ts';
 
 /** Draws the counter. */
 export function page(shown: Shown): TemplateResult {

@@ -4,7 +4,6 @@
 import { positionOf, type AnswerInput } from '@keyturn/core';
 import { askAgain } from '@keyturn/element/sittings';
 import { sign } from '@keyturn/element/pieces';
-import type { Rendered } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyed } from 'lit-html/directives/keyed.js';
 import { answering } from '../../engine/engine.ts';
@@ -13,9 +12,8 @@ import { fill } from '../../wording.ts';
 import { keyOf } from '../keys.ts';
 import { figures } from './figures.ts';
 import { figuresAsked } from './figures-asked.ts';
+import { how, sentence, type Question } from './sentence.ts';
 import type { InHand, Shown } from './shown.ts';
-
-type Question = Extract<Rendered, { kind: 'question' }>;
 
 /** The question that is to be answered now: that of the step, or one that is put right. */
 export function questionOf({ hand }: Shown, { flow, speaker, laid }: InHand): Question | undefined {
@@ -99,12 +97,6 @@ export function stepCard(shown: Shown, inHand: InHand): TemplateResult {
   }
 }
 
-/** The large sentence, under what it belongs to. */
-export function sentence(tag: string, text: string): TemplateResult {
-  return html`<p class="tag">${tag}</p>
-    <h2 id="asked" class="sentence" tabindex="-1">${text}</h2>`;
-}
-
 function asked(shown: Shown, inHand: InHand): TemplateResult {
   const question = questionOf(shown, inHand);
   if (question === undefined) return html``;
@@ -137,12 +129,6 @@ export function askingCard(shown: Shown, inHand: InHand): TemplateResult {
 function stageOf({ flow, texts }: InHand, check: string): string {
   const stage = flow.stages.find(({ checks }) => checks.includes(check));
   return texts.stages[stage?.id ?? ''] ?? '';
-}
-
-/** How it is found out, and what is to be minded: before it is done. */
-export function how({ how: lines }: Question): TemplateResult | typeof nothing {
-  if (lines.length === 0) return nothing;
-  return html`<div class="how-to">${lines.map((line) => html`<p>${line}</p>`)}</div>`;
 }
 
 /** The cautions of the step; what waits for its confirmation is said again after a reload. */

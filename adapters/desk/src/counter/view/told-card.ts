@@ -8,7 +8,7 @@ import { fill } from '../../wording.ts';
 import type { HeardLine } from '../engine/counter-engine.ts';
 import type { WrongLoad } from '../engine/wrong-load.ts';
 import { emptyHand, type InHand, type Shown } from './shown.ts';
-import { sentence } from './step-card.ts';
+import { sentence } from './sentence.ts';
 
 /** Draws what was told, and asks whether it is meant so. */
 export function toldCard(shown: Shown, inHand: InHand, told: HeardLine): TemplateResult {

@@ -1,0 +1,20 @@
+/**
+ * What is said above the answers of a step: the sentence, and how it is found out.
+ */
+import type { Rendered } from '@keyturn/language';
+import { html, nothing, type TemplateResult } from 'lit-html';
+
+/** A question in words. */
+export type Question = Extract<Rendered, { kind: 'question' }>;
+
+/** The large sentence, under what it belongs to. */
+export function sentence(tag: string, text: string): TemplateResult {
+  return html`<p class="tag">${tag}</p>
+    <h2 id="asked" class="sentence" tabindex="-1">${text}</h2>`;
+}
+
+/** How it is found out, and what is to be minded: before it is done. */
+export function how({ how: lines }: Question): TemplateResult | typeof nothing {
+  if (lines.length === 0) return nothing;
+  return html`<div class="how-to">${lines.map((line) => html`<p>${line}</p>`)}</div>`;
+}
