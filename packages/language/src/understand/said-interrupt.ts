@@ -30,12 +30,16 @@ export function readInterrupt(turn: Turn): Understood | undefined {
   const { interrupt, isPlain } = found;
   const isCalm = interrupt === startsNow;
   const starts = isCalm ? soundsStarted(turn) : 0;
-  if (isCalm && starts < (isPlain ? leastPlain : leastStarted)) return undefined;
+  // Word for word that it starts, and so no "starts, then stops".
+  const isWhole =
+    isCalm && isPlain && lexicon.interrupts.some((one) => isSaidAlone(one, interrupt, heard));
+  if (isCalm && !isWhole && starts < (isPlain ? leastPlain : leastStarted)) return undefined;
   // What only sounds like an interrupt is the talk that it is word for word.
   if (!isPlain && findTalk(turn, lexicon, plainTalk) !== undefined) return undefined;
   const raised: Input = { type: 'interrupt', interrupt };
   const check = optionsInHand(turn);
   if (check === undefined) {
+    if (isWhole) return input([raised], interrupt);
     const [told] = volunteered(heard, turn);
     const isAnswer =
       told !== undefined &&
@@ -49,9 +53,7 @@ export function readInterrupt(turn: Turn): Understood | undefined {
   // Word for word an answer, if of more than one.
   if (check.options.some(({ phrasesIn }) => phrasesIn(heard).some((one) => isPhrase(heard, one))))
     return undefined;
-  // Word for word that it starts, and so no "starts, then stops".
-  if (isCalm && isPlain && lexicon.interrupts.some((one) => isWhole(one, interrupt, heard)))
-    return input([raised], interrupt);
+  if (isWhole) return input([raised], interrupt);
   const choice = chooseOption(heard, check);
   if (!isPlain && choice.type === 'close' && (choice.fits[0]?.coverage ?? 0) >= wholeCoverage)
     return undefined;
@@ -88,7 +90,7 @@ function isRaisedBeside(interrupt: string, check: CheckPhrases, turn: Turn): boo
   });
 }
 
-function isWhole(phrase: InterruptPhrase, interrupt: string, heard: Heard): boolean {
+function isSaidAlone(phrase: InterruptPhrase, interrupt: string, heard: Heard): boolean {
   return phrase.interrupt === interrupt && isPhrase(heard, phrase.terms);
 }
 
