@@ -15,6 +15,7 @@ import {
   plain,
   press,
   scan,
+  settled,
   typeSlowly,
   type OpenedCounter,
 } from './support/counter-page.ts';
@@ -150,6 +151,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await typeSlowly(page, '12.1');
     await press(page, 'Enter');
     await press(page, '1');
+    await page.waitForTimeout(settled);
     await page.keyboard.press('.');
     await inside(page, '.standing').waitFor();
     expect(await plain(inside(page, '.standing'))).toContain('so it has to be charged first');

@@ -49,7 +49,7 @@ export async function plain(locator: Locator): Promise<string> {
 }
 
 /** So long after a question is put a key is one that bounces, and answers nothing; milliseconds. */
-const settled = 400;
+export const settled = 400;
 
 /** Reads what is asked, presses keys and waits until something else is asked. */
 export async function press(page: Page, ...keys: readonly string[]): Promise<void> {
