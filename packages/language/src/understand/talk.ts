@@ -231,7 +231,7 @@ export function findJoined(
   );
   if (found !== undefined) return { interrupt: found.interrupt, isPlain: true };
   if (spelled.some(({ kind }) => kind === 'number')) return undefined;
-  const spoken = speaksOf(heard, lexicon, possible) ?? soundsLike(heard, lexicon, possible);
+  const spoken = speaksOf(heard, lexicon, possible);
   return spoken === undefined ? undefined : { interrupt: spoken, isPlain: false };
 }
 
