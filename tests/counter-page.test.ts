@@ -427,6 +427,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await eventually(async () => {
       expect(await plain(inside(page, '.card .to-do'))).toContain('not later than the sale');
     });
+    await page.waitForTimeout(settled);
     await page.keyboard.press('1', { delay: 60 });
     await eventually(async () => {
       expect(await plain(inside(page, '.facts'))).toContain('measured');
