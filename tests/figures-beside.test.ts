@@ -3,9 +3,9 @@
  * were, that ought to be, and those of the clock, the price, the label and the vehicle. What cannot
  * be told is asked back. Common practice, no source.
  */
-import { createSpeaker, localeTags, type Understood } from '@keyturn/language';
-import { shippedFlow } from '@keyturn/terminal';
+import type { Understood } from '@keyturn/language';
 import { describe, expect, test } from 'vitest';
+import { understandIn } from './support/understand-in.ts';
 
 /** What was understood as one line: `battery-rest=12.65 V`, `label 540 A en`, `24 V vehicle`. */
 function show(understood: Understood): string {
@@ -28,26 +28,6 @@ function show(understood: Understood): string {
   });
   return said.toSorted().join(', ');
 }
-
-const understandIn = Object.fromEntries(
-  localeTags.map((locale) => {
-    const { chart, texts } = shippedFlow('no-start', locale);
-    const { checks, interrupts } = chart.flow;
-    const speaker = createSpeaker({ locale, flowTexts: texts, checks });
-    const understand = (check: string | null, text: string): Understood =>
-      speaker.understand(text, {
-        awaiting: 'answer',
-        check,
-        checks,
-        interrupts: Object.keys(interrupts),
-        answered: [],
-        kit: [],
-        nominal: 12,
-        lamp: false,
-      });
-    return [locale, understand];
-  }),
-);
 
 type Row = readonly [locale: string, check: string | null, text: string, means: string];
 

@@ -267,10 +267,10 @@ function isAboutFigure({ tokens, heard, listener: { lexicon } }: Turn): boolean 
 }
 
 /** What is told beside a reading is as likely as this to speak of some check. */
-const sureTold = 0.7;
+const plainSubject = 0.7;
 
 function isPlainly(clause: readonly Token[], lexicon: Lexicon): boolean {
-  return !lexicon.isHeard || lexicon.subject()(hearTokens(clause, lexicon)).share >= sureTold;
+  return !lexicon.isHeard || lexicon.subject()(hearTokens(clause, lexicon)).share >= plainSubject;
 }
 
 /** Leaves out what is said of when a figure is read, up to the next mark. */
