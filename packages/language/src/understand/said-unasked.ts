@@ -13,6 +13,7 @@ import { hasPhrase, phraseAt } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { type Turn, answers, mostClauses, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';
+import { namedBeside } from './named-beside.ts';
 import { isSupported, spansOf, toldIn } from './spans.ts';
 import { volunteered } from './volunteered.ts';
 
@@ -29,6 +30,8 @@ interface Told {
 export function readSeveral(turn: Turn): Understood | undefined {
   const { clauses, heard } = turn;
   if (clauses.length < 2) return undefined;
+  const named = namedBeside(turn);
+  if (named !== undefined) return answers(named);
   const check = optionsInHand(turn);
   if (check?.check.form.kind === 'choice' && check.check.form.several) return undefined;
   const whole: Choice = check === undefined ? { type: 'none' } : chooseOption(heard, check);
