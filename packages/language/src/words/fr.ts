@@ -230,6 +230,7 @@ export const frWords: Words = {
   negators: list(`
     pas, ne, n, rien, jamais, aucun, aucune, aucuns, nul, nulle, ni, sans
   `),
+  likewise: ['aussi', 'pareil', 'de même', 'même chose', 'idem', 'également', 'non plus', 'la même chose', 'pareillement', 'tout pareil'],
   clauseBreaks: list(`
     mais, et, quand, lorsque, lorsqu, si, car, parce, puisque, pourtant, cependant, sinon, tandis,
     pendant, sauf, or

@@ -338,6 +338,7 @@ export const plWords: Words = {
     nie, nic, niczego, bez, brak, ani, żaden, żadna, żadne, żadnego, żadnej, żadnych, żadnym, żadną,
     nigdy, nikt, nikogo
   `),
+  likewise: ['też', 'także', 'również', 'tak samo', 'to samo', 'podobnie', 'tyż', 'i'],
   clauseBreaks: list(`
     ale, lecz, a, i, oraz, potem, następnie, kiedy, gdy, jeśli, jeżeli, bo, ponieważ, choć, chociaż,
     natomiast, zanim

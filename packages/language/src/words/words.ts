@@ -158,6 +158,8 @@ export interface Words {
   readonly figureWords?: FigureWords;
   /** Words that turn round what follows: `not`. */
   readonly negators: readonly string[];
+  /** Says of another thing what was just said: `too`, `the same`. */
+  readonly likewise?: readonly string[];
   /** Words at which a negation ends: `but`. */
   readonly clauseBreaks: readonly string[];
   /** Words that carry no meaning of their own, hedges among them: `about`. */
