@@ -9,7 +9,7 @@ import { factsIn } from './told-facts.ts';
 import { type Turn, mostClauses, optionsInHand } from './turn.ts';
 
 /** What is said of a thing that it names is as sure as this of its answer. */
-const sureNamed = 0.8;
+const sureNamed = 0.65;
 
 /** A fact told beside is less likely than this to answer the question in hand. */
 const notInHand = 0.2;
@@ -21,6 +21,8 @@ interface Beside {
   readonly check: string;
   readonly values: readonly string[];
   readonly length: number;
+  /** The answer in hand that it says as well: who is at home is safe. */
+  readonly also?: string | undefined;
 }
 
 /**
@@ -51,7 +53,8 @@ export function namedBeside(turn: Turn): readonly AnswerInput[] | undefined {
   if (beside.length === 0 || own.length === 0) return undefined;
   const values = chosen(own, check, lexicon);
   if (values.length === 0) return undefined;
-  return [{ check: check.id, value: values }, ...plain(beside, lexicon)];
+  const agreeing = beside.filter(({ also }) => also === undefined || values.includes(also));
+  return [{ check: check.id, value: values }, ...plain(agreeing, lexicon)];
 }
 
 /** Of two answers to a check that has one neither is taken. */
@@ -127,7 +130,7 @@ function toldOf(
   const told = namedIn(first, inHand, lexicon).flatMap(({ check, name }) => {
     if (isNameAlone(first, name, lexicon)) return [];
     const { id, share } = mostLikely(heard, check);
-    return share < sureNamed || id === undefined || id === 'none'
+    return share < sureNamed || id === undefined || isOfSeveral(check)
       ? []
       : [{ check: check.id, values: [id], length: clauses.length, share }];
   });
@@ -182,7 +185,7 @@ function factOf(
   const { at } = inHand.check;
   const heard = hearTokens(clause, lexicon);
   if (at !== 'memory' && at !== 'seat') return undefined;
-  if (mostLikely(heard, inHand).share >= notInHand) return undefined;
+  const answered = mostLikely(heard, inHand);
   const usual = new Set(inHand.options.flatMap(({ usual: own }) => [...own()]));
   const fact = factsIn(heard, turn).find(({ answer, terms }) => {
     const check = lexicon.checks.get(answer.check)?.check;
@@ -191,7 +194,12 @@ function factOf(
   });
   return fact === undefined
     ? undefined
-    : { check: fact.answer.check, values: fact.answer.value, length: 1 };
+    : {
+        check: fact.answer.check,
+        values: fact.answer.value,
+        length: 1,
+        also: answered.share < notInHand ? undefined : answered.id,
+      };
 }
 
 /** A name that stands in this much of what says one answer to a check is no name of another there. */
