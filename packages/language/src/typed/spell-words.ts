@@ -41,6 +41,7 @@ export function spellWords(words: Words): Words {
     ...(words.figureWords === undefined ? {} : { figureWords: lists(words.figureWords) }),
     courtesies: all(words.courtesies ?? []),
     negators: all(words.negators),
+    subjects: all(words.subjects ?? []),
     likewise: all(words.likewise ?? []),
     clauseBreaks: all(words.clauseBreaks),
     fillers: all(words.fillers),

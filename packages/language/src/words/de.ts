@@ -273,7 +273,21 @@ export const deWords: Words = {
     nicht, nichts, nix, nie, niemals, niemand, kein, keine, keinen, keinem, keiner, keines, keins,
     ohne, weder, net, ned, nit, nid, nöd, koa, koan, nimmer
   `),
-  likewise: ['auch', 'genauso', 'ebenso', 'ebenfalls', 'genau so', 'auch so', 'gleich', 'dasselbe', 'das gleiche', 'gleichfalls', 'aa', 'au'],
+  subjects: list(`ich, wir, er, sie, es, der, das, man`),
+  likewise: [
+    'auch',
+    'genauso',
+    'ebenso',
+    'ebenfalls',
+    'genau so',
+    'auch so',
+    'gleich',
+    'dasselbe',
+    'das gleiche',
+    'gleichfalls',
+    'aa',
+    'au',
+  ],
   clauseBreaks: list(`
     aber, und, dann, wenn, während, weil, obwohl, sondern, jedoch, danach, bevor, sobald
   `),

@@ -211,7 +211,28 @@ export const enWords: Words = {
     no, not, isnt, arent, wasnt, werent, dont, doesnt, didnt, wont, wouldnt, cant, cannot,
     couldnt, hasnt, havent, hadnt, aint, never, nothing, none, neither, nor, without, nobody
   `),
-  likewise: ['too', 'as well', 'also', 'so do', 'so does', 'so is', 'so are', 'the same', 'same', 'likewise', 'same with', 'same for', 'same goes for', 'both', 'do the same', 'does the same', 'all the same'],
+  subjects: list(
+    `i, im, ive, we, were, weve, he, hes, she, shes, it, its, they, theyre, theyve, theres, thats, everyone, everybody`,
+  ),
+  likewise: [
+    'too',
+    'as well',
+    'also',
+    'so do',
+    'so does',
+    'so is',
+    'so are',
+    'the same',
+    'same',
+    'likewise',
+    'same with',
+    'same for',
+    'same goes for',
+    'both',
+    'do the same',
+    'does the same',
+    'all the same',
+  ],
   clauseBreaks: list(`
     but, and, then, when, while, if, because, though, although, yet, instead
   `),

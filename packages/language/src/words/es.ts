@@ -340,7 +340,18 @@ export const esWords: Words = {
   negators: list(`
     no, nop, nada, ni, nunca, jamás, tampoco, sin, ningún, ninguna, ninguno, nadie
   `),
-  likewise: ['también', 'tambien', 'igual', 'lo mismo', 'tampoco', 'asimismo', 'igualmente', 'hacen lo mismo', 'hace lo mismo', 'iguales'],
+  likewise: [
+    'también',
+    'tambien',
+    'igual',
+    'lo mismo',
+    'tampoco',
+    'asimismo',
+    'igualmente',
+    'hacen lo mismo',
+    'hace lo mismo',
+    'iguales',
+  ],
   clauseBreaks: list(`
     y, pero, entonces, luego, cuando, mientras, porque, aunque, sino, pues
   `),

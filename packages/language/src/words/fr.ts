@@ -230,7 +230,19 @@ export const frWords: Words = {
   negators: list(`
     pas, ne, n, rien, jamais, aucun, aucune, aucuns, nul, nulle, ni, sans
   `),
-  likewise: ['aussi', 'pareil', 'de même', 'même chose', 'idem', 'également', 'non plus', 'la même chose', 'pareillement', 'tout pareil'],
+  subjects: list(`je, j, on, il, elle, ils, elles, ça, ca, nous, c, y`),
+  likewise: [
+    'aussi',
+    'pareil',
+    'de même',
+    'même chose',
+    'idem',
+    'également',
+    'non plus',
+    'la même chose',
+    'pareillement',
+    'tout pareil',
+  ],
   clauseBreaks: list(`
     mais, et, quand, lorsque, lorsqu, si, car, parce, puisque, pourtant, cependant, sinon, tandis,
     pendant, sauf, or

@@ -158,6 +158,8 @@ export interface Words {
   readonly figureWords?: FigureWords;
   /** Words that turn round what follows: `not`. */
   readonly negators: readonly string[];
+  /** Words that begin what is said anew where there is no comma: `we` of "nobody hurt we are safe". */
+  readonly subjects?: readonly string[];
   /** Says of another thing what was just said: `too`, `the same`. */
   readonly likewise?: readonly string[];
   /** Words at which a negation ends: `but`. */
