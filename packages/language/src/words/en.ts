@@ -209,7 +209,7 @@ export const enWords: Words = {
   },
   negators: list(`
     no, not, isnt, arent, wasnt, werent, dont, doesnt, didnt, wont, wouldnt, cant, cannot,
-    couldnt, hasnt, havent, hadnt, aint, never, nothing, none, neither, nor, without, nobody
+    couldnt, hasnt, havent, hadnt, aint, never, nothing, none, neither, nor, without, nobody, nobodys, noones
   `),
   subjects: list(
     `i, im, ive, we, were, weve, he, hes, she, shes, it, its, they, theyre, theyve, theres, thats, everyone, everybody`,
