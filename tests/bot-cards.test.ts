@@ -11,7 +11,7 @@ import { afterAll, describe, expect, test, vi } from 'vitest';
 import { playCard } from './support/bot-card.ts';
 import { cards, noStart, speaker } from './support/no-start.ts';
 
-vi.setConfig({ testTimeout: 60_000 });
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const folder = mkdtempSync(path.join(tmpdir(), 'bot-cards-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -30,7 +30,7 @@ const english = [
 ];
 const elsewhere = ['starter-fuse-feed-side', 'tank-empty-driver'];
 
-/** `CARDS=all` plays every card in every language, which takes some ten minutes. */
+/** `CARDS=all` plays every card in every language, which takes some twenty minutes. */
 const played =
   process.env['CARDS'] === 'all'
     ? localeTags.flatMap((tag) => cards.map(({ id }) => [id, tag] as const))

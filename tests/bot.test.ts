@@ -210,8 +210,9 @@ describe('updates', () => {
     const folder = mkdtempSync(path.join(tmpdir(), 'bot-full-'));
     const file = path.join(folder, 'cases.sqlite');
     await (await openSqliteStore(file)).close();
-    const db = openDatabase(file);
-    const running = await startBot({ store: createSqliteStore(db, file) });
+    const database = openDatabase(file);
+    const { kysely: db } = database;
+    const running = await startBot({ store: createSqliteStore(database, file) });
     onTestFinished(async () => {
       await running.stop();
       rmSync(folder, { recursive: true });

@@ -3,21 +3,25 @@
  *
  * Baseline, in the same run and against the same server: a bare handler of the library that commits
  * one row of the size of a kept turn and replies, fetched and confirmed in the same way. Both are
- * driven by people who write again as soon as they are answered.
+ * driven by people who write again as soon as they are answered, and measured in turn: bare, bot,
+ * bot, bare, so that neither gains by its place.
  *
  * Whoever answers as the one before finds reckoned already which check is worth most. So a second
  * kind of people has the vehicles of the case cards, one after another, in all languages, and
  * figures that nobody else reads; they go on to their verdict. What they do next is worked out from
  * their case in the store, which counts against the bot.
  *
- * The response times are those of many people who each take their time to think; their number, their
- * time and the number of updates over which memory is watched come from the environment:
- * BENCH_CHATS, BENCH_THINK_SECONDS, BENCH_UPDATES.
+ * The response times are those of many people at once, each of whom takes their time to think, and
+ * begins a new case once one is over; those of the first minutes count, as many as are given. The
+ * number of people, their time, the minutes, and the number of updates over which memory is watched
+ * come from the environment: BENCH_CHATS, BENCH_THINK_SECONDS, BENCH_MINUTES, BENCH_UPDATES.
  */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 import { openSqliteStore, readCase } from '@keyturn/cases';
 import { positionOf } from '@keyturn/core';
 import { shippedTexts } from '@keyturn/flows';
@@ -32,12 +36,16 @@ import { cards, noStart } from '../support/no-start.ts';
 
 const given = (name: string, otherwise: number): number => Number(process.env[name] ?? otherwise);
 const chats = given('BENCH_CHATS', 1000);
-const thinkSeconds = given('BENCH_THINK_SECONDS', 20);
-const updates = given('BENCH_UPDATES', 5000);
-const [rounds, sideBySide, turnsEach] = [5, 50, 8];
+const thinkSeconds = given('BENCH_THINK_SECONDS', 10);
+const minutes = given('BENCH_MINUTES', 5);
+const updates = given('BENCH_UPDATES', 100_000);
+const [rounds, ownRounds, sideBySide, turnsEach] = [8, 4, 50, 8];
 
 /** So many have vehicles of their own at once: two for each language. */
 const ownAtOnce = 12;
+
+setFlagsFromString('--expose-gc');
+const collect = runInNewContext('gc') as () => void;
 
 const folder = mkdtempSync(path.join(tmpdir(), 'bot-bench-'));
 const print = (line: string): boolean => process.stdout.write(`${line}\n`);
@@ -69,10 +77,17 @@ interface Line {
 
 let lastPerson = 0;
 
-/** Somebody who writes and taps; how long each answer took is noted in `times`. */
-class Person {
+/** How long each answer took, and whether the person left before the end. */
+interface Ended {
+  readonly times: readonly number[];
+  readonly isLeft: boolean;
+}
+
+/** Somebody who writes and taps; one whose time to think never ends has left. */
+class Person implements Ended {
   readonly writer: Writer;
   readonly times: number[] = [];
+  isLeft = false;
   readonly #line: Line;
   readonly #think: () => number;
   #keyboard: Sent | undefined;
@@ -88,6 +103,8 @@ class Person {
   async act(act: Act): Promise<void> {
     const { api, waiting } = this.#line;
     const pause = this.#think();
+    this.isLeft ||= pause === Number.POSITIVE_INFINITY;
+    if (this.isLeft) return;
     if (pause > 0) await sleep(pause);
     const begin = performance.now();
     const sent = await new Promise<Sent>((resolve) => {
@@ -116,10 +133,12 @@ function keyOf({ keys }: Sent, wanted: number | string): Sent['keys'][number] | 
 }
 
 /** So many acts of those given, again and again from the first. */
-async function alike(person: Person, acts: Acts, turns: number): Promise<number[]> {
-  for (let turn = 0; turn < turns; turn += 1) await person.act(acts[turn % acts.length] as Act);
+async function alike(person: Person, acts: Acts, turns: number): Promise<Ended> {
+  for (let turn = 0; turn < turns && !person.isLeft; turn += 1) {
+    await person.act(acts[turn % acts.length] as Act);
+  }
   person.leave();
-  return person.times;
+  return person;
 }
 
 /** More turns than any card takes. */
@@ -135,13 +154,13 @@ const speakers = localeTags.map((locale) =>
 );
 
 /** Somebody with the vehicle of a card, up to the verdict; `nth` of all, like nobody before. */
-async function ownVehicle(nth: number, think?: () => number): Promise<number[]> {
+async function ownVehicle(nth: number, think?: () => number): Promise<Ended> {
   const card = cards[(nth * 31) % cards.length]!;
   const spoken = speakers[nth % speakers.length]!;
   const person = new Person(line, spoken.locale, think);
   const asked: string[] = [];
   await person.act(say('/new'));
-  for (let turn = 0; turn < mostTurns; turn += 1) {
+  for (let turn = 0; turn < mostTurns && !person.isLeft; turn += 1) {
     const id = await caseOf(running.store, person.writer);
     const kase = (await readCase(running.store, noStart.chart, id ?? ''))?.case;
     if (kase === undefined || kase.state.verdict !== null) break;
@@ -151,7 +170,7 @@ async function ownVehicle(nth: number, think?: () => number): Promise<number[]> 
     if (position.awaiting === 'answer') asked.push(position.check);
   }
   person.leave();
-  return person.times;
+  return person;
 }
 
 /** A figure within half a percent of that of the card, to a hundredth, as this person reads it. */
@@ -177,10 +196,10 @@ function listening(api: BotApi): Map<number, (sent: Sent) => void> {
 }
 
 /** Updates a second, of so many people at once who write as soon as they are answered. */
-async function rate(people: number, one: () => Promise<readonly number[]>): Promise<number> {
+async function rate(people: number, one: () => Promise<Ended>): Promise<number> {
   const begin = performance.now();
   const all = await Promise.all(Array.from({ length: people }, one));
-  return all.flat().length / ((performance.now() - begin) / 1000);
+  return all.flatMap(({ times }) => times).length / ((performance.now() - begin) / 1000);
 }
 
 /** The bare handler. */
@@ -221,63 +240,78 @@ const running = await startBot({
 const bareLine: Line = { api: bare.api, waiting: listening(bare.api) };
 const line: Line = { api: running.api, waiting: listening(running.api) };
 
-const rates = {
-  bare: [] as number[],
-  asWritten: [] as number[],
-  whole: [] as number[],
-  own: [] as number[],
-};
-let lastOwn = 0;
-// Interleaved, so that a slow moment of the machine falls on all; the first round warms up.
-for (let round = -1; round < rounds; round += 1) {
-  const ofBare = await rate(sideBySide, () =>
-    alike(new Person(bareLine, 'en'), [say('x')], turnsEach),
+const bareRate = (): Promise<number> =>
+  rate(sideBySide, () => alike(new Person(bareLine, 'en'), [say('x')], turnsEach));
+const botRate = (acts: Acts): Promise<number> =>
+  rate(sideBySide, () => alike(new Person(line, 'en'), acts, turnsEach));
+
+/** How fast the bot is next to the bare handler, each measured before and after the other. */
+async function compare(acts: Acts): Promise<string> {
+  const all = { bare: [] as number[], bot: [] as number[], ratio: [] as number[] };
+  // The first round warms up.
+  for (let round = -1; round < rounds; round += 1) {
+    const [bareBefore, bot, botAgain, bareAfter] = [
+      await bareRate(),
+      await botRate(acts),
+      await botRate(acts),
+      await bareRate(),
+    ];
+    if (round < 0) continue;
+    all.bare.push(bareBefore, bareAfter);
+    all.bot.push(bot, botAgain);
+    all.ratio.push(bot / bareBefore, botAgain / bareAfter);
+  }
+  const { bare, bot, ratio } = all;
+  return (
+    `${median(bot).toFixed(0)} updates/s, ${median(ratio).toFixed(2)} × the ` +
+    `${median(bare).toFixed(0)} of a bare handler that commits one row and replies`
   );
-  const ofWritten = await rate(sideBySide, () =>
-    alike(new Person(line, 'en'), asWritten, turnsEach),
-  );
-  const ofWhole = await rate(sideBySide, () => alike(new Person(line, 'en'), whole, turnsEach));
-  const ofOwn = await rate(ownAtOnce, () => ownVehicle((lastOwn += 1)));
-  if (round < 0) continue;
-  rates.bare.push(ofBare);
-  rates.asWritten.push(ofWritten);
-  rates.whole.push(ofWhole);
-  rates.own.push(ofOwn);
 }
-const ratio = (values: readonly number[]): string =>
-  median(values.map((value, index) => value / (rates.bare[index] ?? 1))).toFixed(2);
-const told = (values: readonly number[]): string =>
-  `${median(values).toFixed(0)} updates/s, ${ratio(values)} × that`;
+
+print(`the bot, where the next question stands in the flow: ${await compare(asWritten)}`);
+print(`the bot, where it is chosen by its worth as well: ${await compare(whole)} (at least 0.5 ×)`);
+let lastOwn = 0;
+const ownRates: number[] = [];
+for (let round = 0; round < ownRounds; round += 1) {
+  ownRates.push(await rate(ownAtOnce, () => ownVehicle((lastOwn += 1))));
+}
 print(
-  `a bare handler that commits one row and replies: ${median(rates.bare).toFixed(0)} updates/s`,
-);
-print(`the bot, where the next question stands in the flow: ${told(rates.asWritten)}`);
-print(`the bot, where it is chosen by its worth as well: ${told(rates.whole)} (at least 0.5 ×)`);
-print(
-  `the bot, with a vehicle and figures of everybody's own, up to the verdict: ${told(rates.own)}`,
+  `the bot, with a vehicle and figures of everybody's own, up to the verdict: ` +
+    `${median(ownRates).toFixed(0)} updates/s`,
 );
 
-/** The response times of so many people at once, each of whom does as given. */
-async function together(
-  who: string,
-  one: (think: () => number) => Promise<readonly number[]>,
-): Promise<void> {
-  const begun = performance.now();
-  const all = await Promise.all(
-    Array.from({ length: chats }, (_, index) => {
-      let act = 0;
-      // Spread evenly, the same in every run.
-      return one(() => {
-        act += 1;
-        return (((index * 7919 + act * 31) % 1000) / 500) * thinkSeconds * 1000;
-      });
-    }),
-  );
-  const responses = all.flat();
+/** How far into their time to think each person is at each act; the same in every run. */
+function thinking(index: number): () => number {
+  let act = 0;
+  return () => {
+    act += 1;
+    return (((index * 7919 + act * 31) % 1000) / 500) * thinkSeconds * 1000;
+  };
+}
+
+/** The response times of so many people at once, each of whom does one thing after another. */
+async function together(who: string, one: (think: () => number) => Promise<Ended>): Promise<void> {
+  const [begun, ends] = [performance.now(), performance.now() + minutes * 60_000];
+  const responses: number[] = [];
+  let cases = 0;
+  const oneAfterAnother = async (index: number): Promise<void> => {
+    const think = thinking(index);
+    const pause = (): number => {
+      const ms = think();
+      return performance.now() + ms < ends ? ms : Number.POSITIVE_INFINITY;
+    };
+    for (let ended: Ended | undefined; ended?.isLeft !== true;) {
+      ended = await one(pause);
+      responses.push(...ended.times);
+      cases += ended.isLeft ? 0 : 1;
+    }
+  };
+  await Promise.all(Array.from({ length: chats }, (_, index) => oneAfterAnother(index)));
   const perSecond = responses.length / ((performance.now() - begun) / 1000);
   print(
-    `${String(chats)} people at once ${who} who think for ${String(thinkSeconds)} s each ` +
-      `(${perSecond.toFixed(0)} updates/s): p50 ${quantile(responses, 0.5).toFixed(0)} ms, ` +
+    `${String(chats)} people at once ${who} who think for ${String(thinkSeconds)} s each, ` +
+      `in ${String(minutes)} minutes (${perSecond.toFixed(0)} updates/s, ${String(cases)} cases to ` +
+      `their end): p50 ${quantile(responses, 0.5).toFixed(0)} ms, ` +
       `p99 ${quantile(responses, 0.99).toFixed(0)} ms (at most 250 ms)`,
   );
 }
@@ -287,9 +321,11 @@ await together('who answer alike', (think) =>
 );
 await together('with vehicles of their own', (think) => ownVehicle((lastOwn += 1), think));
 
+/** What is still wanted, MB: what is not is collected first. */
 const heap = (): number => {
-  (globalThis as { gc?: () => void }).gc?.();
-  return process.memoryUsage().heapUsed / 1e6;
+  collect();
+  const { heapUsed, arrayBuffers } = process.memoryUsage();
+  return (heapUsed + arrayBuffers) / 1e6;
 };
 const batches = 10;
 const memory: number[] = [];
@@ -307,10 +343,7 @@ for (let batch = 0; batch < batches; batch += 1) {
 }
 print(
   `heap after each tenth of ${String(updates)} updates: ` +
-    `${memory.map((value) => value.toFixed(0)).join(', ')} MB` +
-    (typeof (globalThis as { gc?: unknown }).gc === 'function'
-      ? ''
-      : ' (not collected first: run node with --expose-gc for that)'),
+    `${memory.map((value) => value.toFixed(0)).join(', ')} MB`,
 );
 await running.stop();
 await bare.stop();

@@ -1,11 +1,11 @@
 /**
  * The bot as a plugin: it can live in a bot that does other things as well.
  */
-import { randomUUID } from 'node:crypto';
 import type { CaseStore, Json } from '@keyturn/cases';
 import type { Part } from '@keyturn/conversation';
 import { createConversations, type ConversationsOptions } from '@keyturn/conversation/kept';
 import { Composer, type Bot, type Context } from 'grammy';
+import { newCaseId } from './case-id.ts';
 import { limits } from './message-of.ts';
 import { createOrdered } from './ordered.ts';
 import { startOutbox, type Outbox } from './outbox.ts';
@@ -69,7 +69,7 @@ export function keyturn(options: KeyturnOptions): Keyturn {
     offered,
     limits,
     opening: { context: { role: 'driver' }, ...options.opening },
-    newId: randomUUID,
+    newId: () => newCaseId(now()),
   });
   const ordered = createOrdered();
   const allowances = createRateLimit(options.rateLimit ?? { burst: 30, perSecond: 0.5 });

@@ -8,7 +8,7 @@ test('changes of one moment are kept together, in their order', async () => {
   const groups: (string | undefined)[][] = [];
   const group = createGroupCommit((changes: readonly Change[]) => {
     groups.push(changes.map(({ received }) => received));
-    return Promise.resolve(changes.map((): Committed => ({ type: 'kept' })));
+    return changes.map((): Committed => ({ type: 'kept' }));
   });
   await Promise.all(['a', 'b', 'c'].map((key) => group.commit(change(key))));
   await group.commit(change('d'));
@@ -17,20 +17,17 @@ test('changes of one moment are kept together, in their order', async () => {
 
 test('each is told what became of it alone', async () => {
   const group = createGroupCommit((changes: readonly Change[]) =>
-    Promise.resolve(
-      changes.map(({ received }): Committed => ({ type: received === 'b' ? 'repeated' : 'kept' })),
-    ),
+    changes.map(({ received }): Committed => ({ type: received === 'b' ? 'repeated' : 'kept' })),
   );
   const types = await Promise.all(['a', 'b'].map((key) => group.commit(change(key))));
   expect(types).toEqual([{ type: 'kept' }, { type: 'repeated' }]);
 });
 
 test('one that cannot be kept does not take the others with it', async () => {
-  const group = createGroupCommit((changes: readonly Change[]) =>
-    changes.some(({ received }) => received === 'b')
-      ? Promise.reject(new Error('no room'))
-      : Promise.resolve(changes.map((): Committed => ({ type: 'kept' }))),
-  );
+  const group = createGroupCommit((changes: readonly Change[]) => {
+    if (changes.some(({ received }) => received === 'b')) throw new Error('no room');
+    return changes.map((): Committed => ({ type: 'kept' }));
+  });
   const all = ['a', 'b', 'c'].map((key) => group.commit(change(key)));
   const settled = await Promise.allSettled(all);
   expect(settled.map(({ status }) => status)).toEqual(['fulfilled', 'rejected', 'fulfilled']);

@@ -25,26 +25,26 @@ const mostAtOnce = 200;
  * given, all or none, and gives what became of each.
  */
 export function createGroupCommit<Work, Result>(
-  keepAll: (all: readonly Work[]) => Promise<readonly Result[]>,
+  keepAll: (all: readonly Work[]) => readonly Result[],
 ): GroupCommit<Work, Result> {
   const waiting: Waiting<Work, Result>[] = [];
   let running: Promise<void> | undefined;
 
-  const keepGroup = async (group: readonly Waiting<Work, Result>[]): Promise<void> => {
+  const keepGroup = (group: readonly Waiting<Work, Result>[]): void => {
     try {
-      const results = await keepAll(group.map(({ work }) => work));
+      const results = keepAll(group.map(({ work }) => work));
       group.forEach(({ resolve }, index) => resolve(results[index] as Result));
     } catch (error) {
       const [only] = group;
       if (group.length === 1) only?.reject(error);
       // One that cannot be kept must not take the others with it.
-      else for (const one of group) await keepGroup([one]);
+      else for (const one of group) keepGroup([one]);
     }
   };
 
   const run = async (): Promise<void> => {
     await new Promise((resolve) => setImmediate(resolve));
-    while (waiting.length > 0) await keepGroup(waiting.splice(0, mostAtOnce));
+    while (waiting.length > 0) keepGroup(waiting.splice(0, mostAtOnce));
     running = undefined;
   };
 

@@ -3,12 +3,11 @@
  */
 import { Kysely, PostgresDialect } from 'kysely';
 import pg from 'pg';
-import { applyChange } from './apply-change.ts';
 import type { CaseStore } from './case-store.ts';
-import type { Change, Committed } from './change.ts';
 import { migrate } from './migrations.ts';
 import { postgresError } from './postgres-error.ts';
 import { createSqlStore } from './sql-store.ts';
+import type { Work } from './statement.ts';
 import type { Tables } from './tables.ts';
 
 /** Two that wrote the same key at once: the one that lost reads it on its second try. */
@@ -41,23 +40,31 @@ export async function openPostgresStore(url: string): Promise<CaseStore> {
     await db.destroy();
     throw postgresError(error);
   }
-  const commitOnce = (change: Change): Promise<Committed> =>
-    db.transaction().execute((trx) => applyChange(trx, 'postgres', change));
+  const within = <Result>(work: () => Work<Result>): Promise<Result> =>
+    db.transaction().execute((transaction) => done(transaction, work()));
   return createSqlStore({
-    kind: 'postgres',
-    db,
-    within: (work) => db.transaction().execute(work),
-    write: (work) => work(db),
-    errorOf: postgresError,
-    commit: async (change) => {
+    read: (work) => done(db, work()),
+    write: (work) => done(db, work()),
+    within: async (work) => {
       try {
-        return await commitOnce(change);
+        return await within(work);
       } catch (error) {
         if ((error as { readonly code?: string }).code !== uniqueViolation) throw error;
-        return commitOnce(change);
+        return within(work);
       }
     },
+    errorOf: postgresError,
     inspect: () => Promise.resolve([]),
     close: () => db.destroy(),
   });
+}
+
+/** Does work on the server, one statement after the other. */
+async function done<Result>(db: Kysely<Tables>, work: Work<Result>): Promise<Result> {
+  let step = work.next([]);
+  while (step.done !== true) {
+    const { rows } = await db.executeQuery(step.value('postgres'));
+    step = work.next(rows);
+  }
+  return step.value;
 }

@@ -2,18 +2,14 @@
  * What is read from a database of either kind.
  */
 import type { CaseEvent } from '@keyturn/core';
-import type { Kysely } from 'kysely';
 import type { Damage, KeptCase, Conversation } from './case-store.ts';
 import type { Json } from './change.ts';
 import { isSound } from './read-case.ts';
-import { statement } from './statement.ts';
-import type { Tables } from './tables.ts';
-
-type Db = Kysely<Tables>;
+import { statement, type Work } from './statement.ts';
 
 /** A case, or undefined. */
-export async function keptCase(db: Db, id: string): Promise<KeptCase | undefined> {
-  const [row] = await selectCase(db, { id });
+export function* keptCase(id: string): Work<KeptCase | undefined> {
+  const [row] = yield* selectCase({ id });
   return row;
 }
 
@@ -22,8 +18,8 @@ const selectCase = statement(['id'], (db, { id }) =>
 );
 
 /** The events of a case after the first `after` ones. */
-export async function keptEvents(db: Db, id: string, after: number): Promise<CaseEvent[]> {
-  const rows = await selectEvents(db, { id, after });
+export function* keptEvents(id: string, after: number): Work<CaseEvent[]> {
+  const rows = yield* selectEvents({ id, after });
   return rows.map(({ body }) => JSON.parse(body) as CaseEvent);
 }
 
@@ -37,8 +33,8 @@ const selectEvents = statement(['id', 'after'], (db, { id, after }) =>
 );
 
 /** A conversation, or undefined. */
-export async function keptConversation(db: Db, key: string): Promise<Conversation | undefined> {
-  const [row] = await selectConversation(db, { key });
+export function* keptConversation(key: string): Work<Conversation | undefined> {
+  const [row] = yield* selectConversation({ key });
   return row && { version: row.version, body: JSON.parse(row.body) as Json };
 }
 
@@ -47,49 +43,39 @@ const selectConversation = statement(['key'], (db, { key }) =>
 );
 
 /** What is personal about a case. */
-export async function keptPersonal(db: Db, id: string): Promise<Record<string, string>> {
-  const rows = await db
-    .selectFrom('personal')
-    .select(['field', 'value'])
-    .where('case_id', '=', id)
-    .orderBy('field')
-    .execute();
+export function* keptPersonal(id: string): Work<Record<string, string>> {
+  const rows = yield* selectPersonal({ id });
   return Object.fromEntries(rows.map(({ field, value }) => [field, value]));
 }
 
+const selectPersonal = statement(['id'], (db, { id }) =>
+  db.selectFrom('personal').select(['field', 'value']).where('case_id', '=', id).orderBy('field'),
+);
+
 /** The earliest time of a timer or of something to be sent, milliseconds since 1970. */
-export async function earliestDue(db: Db): Promise<number | undefined> {
-  const times = await Promise.all(
-    (['timers', 'outgoing'] as const).map((table) =>
-      db
-        .selectFrom(table)
-        .select((row) => row.fn.min('due_at').as('due'))
-        .executeTakeFirst(),
-    ),
-  );
-  const due = times.flatMap((row) => (row?.due ? [row.due] : []));
+export function* earliestDue(): Work<number | undefined> {
+  const rows = [...(yield* selectTimerDue({})), ...(yield* selectOutgoingDue({}))];
+  const due = rows.flatMap((row) => row.due ?? []);
   return due.length === 0 ? undefined : Math.min(...due);
 }
+
+const selectTimerDue = statement([], (db) =>
+  db.selectFrom('timers').select((row) => row.fn.min<number | null>('due_at').as('due')),
+);
+
+const selectOutgoingDue = statement([], (db) =>
+  db.selectFrom('outgoing').select((row) => row.fn.min<number | null>('due_at').as('due')),
+);
 
 /** Cases at a time that are looked through for damage. */
 const page = 500;
 
 /** Cases whose events have gaps, or whose snapshot is not what was kept. */
-export async function damagedCases(db: Db): Promise<Damage[]> {
+export function* damagedCases(): Work<Damage[]> {
   const damages: Damage[] = [];
   let last = '';
   for (;;) {
-    const rows = await db
-      .selectFrom('cases')
-      .leftJoin('events', 'events.case_id', 'cases.id')
-      .select(['cases.id', 'cases.version', 'cases.snapshot', 'cases.digest'])
-      .select((row) => [row.fn.count('events.number').as('count')])
-      .select((row) => [row.fn.max('events.number').as('last')])
-      .where('cases.id', '>', last)
-      .groupBy(['cases.id', 'cases.version', 'cases.snapshot', 'cases.digest'])
-      .orderBy('cases.id')
-      .limit(page)
-      .execute();
+    const rows = yield* selectCounted({ last });
     for (const row of rows) {
       const has = `${String(row.count)} events up to number ${String(row.last)}`;
       if (Number(row.count) !== row.version || row.last !== row.version) {
@@ -106,3 +92,16 @@ export async function damagedCases(db: Db): Promise<Damage[]> {
     last = rows.at(-1)?.id ?? '';
   }
 }
+
+const selectCounted = statement(['last'], (db, { last }) =>
+  db
+    .selectFrom('cases')
+    .leftJoin('events', 'events.case_id', 'cases.id')
+    .select(['cases.id', 'cases.version', 'cases.snapshot', 'cases.digest'])
+    .select((row) => [row.fn.count('events.number').as('count')])
+    .select((row) => [row.fn.max('events.number').as('last')])
+    .where('cases.id', '>', last)
+    .groupBy(['cases.id', 'cases.version', 'cases.snapshot', 'cases.digest'])
+    .orderBy('cases.id')
+    .limit(page),
+);

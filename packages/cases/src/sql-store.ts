@@ -1,10 +1,10 @@
 /**
- * A store over a database of either kind; how a transaction is made is the kind's own.
+ * A store over a database of either kind; how work is done on it is the kind's own.
  */
-import type { Kysely } from 'kysely';
+import { applyChange } from './apply-change.ts';
 import type { CaseStore, Damage } from './case-store.ts';
 import { CasesError } from './cases-error.ts';
-import type { Change, Committed } from './change.ts';
+import { erasePersonal, forgetReceived } from './erasing.ts';
 import {
   damagedCases,
   earliestDue,
@@ -14,21 +14,17 @@ import {
   keptPersonal,
 } from './reading.ts';
 import { requireChange } from './require-change.ts';
-import type { Kind, Tables } from './tables.ts';
+import type { Work } from './statement.ts';
 import { settle, takeDue, takeOutgoing } from './taking.ts';
 
-/** Work on a database, within a transaction or not as it is given. */
-export type Work<Result> = (db: Kysely<Tables>) => Promise<Result>;
-
-/** What one kind of database does in its own way. */
+/** What one kind of database does in its own way. Work may be begun anew where it failed. */
 export interface Engine {
-  readonly kind: Kind;
-  readonly db: Kysely<Tables>;
-  readonly commit: (change: Change) => Promise<Committed>;
-  /** Runs work that writes, all or nothing. */
-  readonly within: <Result>(work: Work<Result>) => Promise<Result>;
-  /** Runs one statement that writes. */
-  readonly write: <Result>(work: Work<Result>) => Promise<Result>;
+  /** Does work that only reads. */
+  readonly read: <Result>(work: () => Work<Result>) => Promise<Result>;
+  /** Does work of one statement that writes. */
+  readonly write: <Result>(work: () => Work<Result>) => Promise<Result>;
+  /** Does work that writes, all or nothing. */
+  readonly within: <Result>(work: () => Work<Result>) => Promise<Result>;
   /** Damage of the database as a whole. */
   readonly inspect: () => Promise<readonly Damage[]>;
   /** What a failure means for whoever uses the store. */
@@ -38,7 +34,6 @@ export interface Engine {
 
 /** A store over an engine. */
 export function createSqlStore(engine: Engine): CaseStore {
-  const { db, kind } = engine;
   let isClosed = false;
   const asked = async <Result>(work: () => Promise<Result>): Promise<Result> => {
     if (isClosed) throw new CasesError('closed', 'the store has been closed');
@@ -48,37 +43,32 @@ export function createSqlStore(engine: Engine): CaseStore {
       throw engine.errorOf(error);
     }
   };
+  const read = <Result>(work: () => Work<Result>): Promise<Result> =>
+    asked(() => engine.read(work));
+  const write = <Result>(work: () => Work<Result>): Promise<Result> =>
+    asked(() => engine.write(work));
+  const within = <Result>(work: () => Work<Result>): Promise<Result> =>
+    asked(() => engine.within(work));
   return {
     commit: (change) =>
-      asked(async () => {
+      asked(() => {
         requireChange(change);
-        return engine.commit(change);
+        return engine.within(() => applyChange(change));
       }),
-    read: (id) => asked(() => keptCase(db, id)),
-    events: (id, after = 0) => asked(() => keptEvents(db, id, after)),
-    conversation: (key) => asked(() => keptConversation(db, key)),
-    takeOutgoing: (taking) => asked(() => engine.within((trx) => takeOutgoing(trx, kind, taking))),
-    settle: (id, delivery) => asked(() => engine.write((trx) => settle(trx, id, delivery))),
-    takeDue: (taking) => asked(() => engine.within((trx) => takeDue(trx, kind, taking))),
-    nextDue: () =>
-      asked(async () => {
-        const due = await earliestDue(db);
-        return due === undefined ? undefined : new Date(due).toISOString();
-      }),
-    personal: (id) => asked(() => keptPersonal(db, id)),
-    erasePersonal: (id) =>
-      asked(() =>
-        engine.write(async (trx) => {
-          await trx.deleteFrom('personal').where('case_id', '=', id).execute();
-        }),
-      ),
-    forgetReceived: (before) =>
-      asked(() =>
-        engine.write(async (trx) => {
-          await trx.deleteFrom('received').where('at', '<', Date.parse(before)).execute();
-        }),
-      ),
-    inspect: () => asked(async () => [...(await engine.inspect()), ...(await damagedCases(db))]),
+    read: (id) => read(() => keptCase(id)),
+    events: (id, after = 0) => read(() => keptEvents(id, after)),
+    conversation: (key) => read(() => keptConversation(key)),
+    takeOutgoing: (taking) => within(() => takeOutgoing(taking)),
+    settle: (id, delivery) => write(() => settle(id, delivery)),
+    takeDue: (taking) => within(() => takeDue(taking)),
+    nextDue: async () => {
+      const due = await read(earliestDue);
+      return due === undefined ? undefined : new Date(due).toISOString();
+    },
+    personal: (id) => read(() => keptPersonal(id)),
+    erasePersonal: (id) => write(() => erasePersonal(id)),
+    forgetReceived: (before) => write(() => forgetReceived(before)),
+    inspect: async () => [...(await asked(engine.inspect)), ...(await read(damagedCases))],
     close: async () => {
       if (isClosed) return;
       isClosed = true;

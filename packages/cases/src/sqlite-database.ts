@@ -1,18 +1,41 @@
 /**
- * A database in one file, as the query builder wants it.
+ * A database in one file.
  */
 import { DatabaseSync, type DatabaseSyncInstance } from '@photostructure/sqlite';
 import { Kysely, SqliteDialect, type SqliteDatabase, type SqliteStatement } from 'kysely';
 import type { Tables } from './tables.ts';
 
+/** A statement and the values that it leaves open. */
+export interface Asked {
+  readonly sql: string;
+  readonly parameters: readonly unknown[];
+}
+
+/** A database that is open. */
+export interface Database {
+  /** Runs a statement, and gives the rows that it reads. */
+  readonly rowsOf: (asked: Asked) => readonly unknown[];
+  /** The same database for the query builder, which puts the tables up; ends it as well. */
+  readonly kysely: Kysely<Tables>;
+}
+
 /** How long to wait for another program that writes, milliseconds. */
 const busyMs = 5000;
 
 /** Opens a file, or makes it. What is committed outlives a loss of power. */
-export function openDatabase(file: string): Kysely<Tables> {
-  const database = new DatabaseSync(file, { timeout: busyMs, enableForeignKeyConstraints: true });
-  database.exec('pragma journal_mode = wal; pragma synchronous = full');
-  return new Kysely<Tables>({ dialect: new SqliteDialect({ database: withStatements(database) }) });
+export function openDatabase(file: string): Database {
+  const opened = new DatabaseSync(file, { timeout: busyMs, enableForeignKeyConstraints: true });
+  opened.exec('pragma journal_mode = wal; pragma synchronous = full');
+  const database = withStatements(opened);
+  return {
+    kysely: new Kysely<Tables>({ dialect: new SqliteDialect({ database }) }),
+    rowsOf: ({ sql, parameters }) => {
+      const prepared = database.prepare(sql);
+      if (prepared.reader) return prepared.all(parameters);
+      prepared.run(parameters);
+      return [];
+    },
+  };
 }
 
 /** Preparing a statement costs as much as running it, so each is prepared once. */

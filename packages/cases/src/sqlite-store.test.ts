@@ -9,14 +9,13 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { sql, type Kysely } from 'kysely';
+import { sql } from 'kysely';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { Change } from './change.ts';
 import { migrate } from './migrations.ts';
 import { openSqliteStore } from './open-sqlite.ts';
-import { openDatabase } from './sqlite-database.ts';
+import { openDatabase, type Database } from './sqlite-database.ts';
 import { createSqliteStore } from './sqlite-store.ts';
-import type { Tables } from './tables.ts';
 
 const at = '2026-01-05T08:00:00.000Z';
 
@@ -36,10 +35,10 @@ const saying = (key: string, length = 10): Change => ({
   conversation: { key, expected: 0, body: 'x'.repeat(length) },
 });
 
-async function migrated(): Promise<Kysely<Tables>> {
-  const db = openDatabase(file);
-  await migrate(db, 'sqlite', () => Promise.resolve());
-  return db;
+async function migrated(): Promise<Database> {
+  const database = openDatabase(file);
+  await migrate(database.kysely, 'sqlite', () => Promise.resolve());
+  return database;
 }
 
 describe('a store in a file', () => {
@@ -64,8 +63,9 @@ describe('a store in a file', () => {
   });
 
   test('on a full disk refuses, loses nothing, and goes on when there is room', async () => {
-    const db = await migrated();
-    const store = createSqliteStore(db, file);
+    const database = await migrated();
+    const store = createSqliteStore(database, file);
+    const db = database.kysely;
     await store.commit(saying('before'));
     await sql`pragma max_page_count = 60`.execute(db);
     await expect(store.commit(saying('large', 400_000))).rejects.toMatchObject({
@@ -81,8 +81,9 @@ describe('a store in a file', () => {
   });
 
   test('of several changes at once keeps those that have room', async () => {
-    const db = await migrated();
-    const store = createSqliteStore(db, file);
+    const database = await migrated();
+    const store = createSqliteStore(database, file);
+    const db = database.kysely;
     await sql`pragma max_page_count = 60`.execute(db);
     const asked = [saying('small 1'), saying('large', 400_000), saying('small 2')];
     const settled = await Promise.allSettled(asked.map((change) => store.commit(change)));
@@ -91,8 +92,9 @@ describe('a store in a file', () => {
   });
 
   test('that may only be read says so and is still read', async () => {
-    const db = await migrated();
-    const store = createSqliteStore(db, file);
+    const database = await migrated();
+    const store = createSqliteStore(database, file);
+    const db = database.kysely;
     await store.commit(saying('before'));
     await sql`pragma query_only = on`.execute(db);
     await expect(store.commit(saying('after'))).rejects.toMatchObject({ code: 'read-only' });
@@ -134,7 +136,7 @@ describe('a store in a file', () => {
 
 describe('a store of another version', () => {
   test('of an older one is brought up to date, and a copy is left', async () => {
-    const db = await migrated();
+    const { kysely: db } = await migrated();
     await db.insertInto('cases').values(caseRow).execute();
     for (const table of ['conversations', 'received', 'outgoing', 'timers'] as const) {
       await db.schema.dropTable(table).execute();
@@ -146,13 +148,13 @@ describe('a store of another version', () => {
     expect(await store.commit(saying('chat 1'))).toEqual({ type: 'kept' });
     await store.close();
     expect(readdirSync(folder)).toContain('cases.sqlite.before-0002-conversations');
-    const copy = openDatabase(`${file}.before-0002-conversations`);
+    const { kysely: copy } = openDatabase(`${file}.before-0002-conversations`);
     expect(await copy.selectFrom('cases').selectAll().execute()).toEqual([caseRow]);
     await copy.destroy();
   });
 
   test('of a newer one is refused, naming the step that is not known', async () => {
-    const db = await migrated();
+    const { kysely: db } = await migrated();
     await sql`insert into kysely_migration values ('9999-later', ${at})`.execute(db);
     await db.destroy();
     await expect(openSqliteStore(file)).rejects.toMatchObject({

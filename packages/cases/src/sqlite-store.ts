@@ -1,47 +1,58 @@
 /**
  * A store over the database of one file.
  */
-import { sql, type Kysely } from 'kysely';
-import { applyChange } from './apply-change.ts';
 import type { CaseStore } from './case-store.ts';
 import { createGroupCommit } from './group-commit.ts';
-import { createSqlStore, type Work } from './sql-store.ts';
+import { createSqlStore } from './sql-store.ts';
+import type { Asked, Database } from './sqlite-database.ts';
 import { sqliteError } from './sqlite-error.ts';
-import type { Tables } from './tables.ts';
+import type { Work } from './statement.ts';
 
 /** A store over an open database; `file` is what it is called in errors. */
-export function createSqliteStore(db: Kysely<Tables>, file: string): CaseStore {
-  const group = createGroupCommit<Work<unknown>, unknown>((works) =>
-    db.connection().execute(async (connection) => {
-      // A transaction that reads before it writes could not go on where another writes meanwhile.
-      await sql`begin immediate`.execute(connection);
-      try {
-        const results = [];
-        for (const work of works) results.push(await work(connection));
-        await sql`commit`.execute(connection);
-        return results;
-      } catch (error) {
-        await sql`rollback`.execute(connection).catch(() => undefined);
-        throw error;
-      }
-    }),
-  );
-  const within = <Result>(work: Work<Result>): Promise<Result> =>
+export function createSqliteStore({ kysely, rowsOf }: Database, file: string): CaseStore {
+  const done = <Result>(work: Work<Result>): Result => {
+    let step = work.next([]);
+    while (step.done !== true) step = work.next(rowsOf(step.value('sqlite')));
+    return step.value;
+  };
+  const group = createGroupCommit<() => Work<unknown>, unknown>((works) => {
+    // A transaction that reads before it writes could not go on where another writes meanwhile.
+    rowsOf(begin);
+    try {
+      const results = works.map((work) => done(work()));
+      rowsOf(commit);
+      return results;
+    } catch (error) {
+      rollBack();
+      throw error;
+    }
+  });
+  const rollBack = (): void => {
+    try {
+      rowsOf(rollback);
+    } catch {
+      // What failed has ended the transaction.
+    }
+  };
+  const within = <Result>(work: () => Work<Result>): Promise<Result> =>
     group.commit(work) as Promise<Result>;
   return createSqlStore({
-    kind: 'sqlite',
-    db,
     within,
     write: within,
+    read: (work) => Promise.resolve(done(work())),
     errorOf: (error) => sqliteError(file, error),
-    commit: (change) => within((connection) => applyChange(connection, 'sqlite', change)),
-    inspect: async () => {
-      const { rows } = await sql<{ integrity_check: string }>`pragma integrity_check`.execute(db);
-      return rows.flatMap(({ integrity_check: what }) => (what === 'ok' ? [] : [{ what }]));
+    inspect: () => {
+      const rows = rowsOf(integrityCheck) as { readonly integrity_check: string }[];
+      const wrong = rows.flatMap(({ integrity_check: what }) => (what === 'ok' ? [] : [{ what }]));
+      return Promise.resolve(wrong);
     },
     close: async () => {
       await group.finish();
-      await db.destroy();
+      await kysely.destroy();
     },
   });
 }
+
+const alone = (sql: string): Asked => ({ sql, parameters: [] });
+const [begin, commit, rollback] = [alone('begin immediate'), alone('commit'), alone('rollback')];
+const integrityCheck = alone('pragma integrity_check');

@@ -2,29 +2,24 @@
  * Work taken from a database by one of several that share it. On PostgreSQL what another is just
  * taking is passed over (`SKIP LOCKED`), so that nobody waits.
  */
-import { sql, type Kysely, type RawBuilder } from 'kysely';
+import { sql, type RawBuilder } from 'kysely';
 import type { Delivery, DueTimer, Outgoing, Taking } from './case-store.ts';
 import type { Json } from './change.ts';
-import { forEachKind, statement } from './statement.ts';
-import type { Kind, Tables } from './tables.ts';
-
-type Db = Kysely<Tables>;
+import { builtAnew, statement, type Work } from './statement.ts';
 
 /** Takes what is to be sent: for each address the oldest, where that is due and nobody has it. */
-export async function takeOutgoing(db: Db, kind: Kind, taking: Taking): Promise<Outgoing[]> {
+export function* takeOutgoing(taking: Taking): Work<Outgoing[]> {
   const now = Date.parse(taking.now);
   const { of = '', limit, forMs } = taking;
-  const rows = await oldestOutgoing[kind](db, { now, of, ofLength: lengthOf(of), limit });
+  const rows = yield* oldestOutgoing({ now, of, ofLength: lengthOf(of), limit });
   if (rows.length === 0) return [];
-  await db
-    .updateTable('outgoing')
-    .set((row) => ({ attempts: row('attempts', '+', 1), taken_until: now + forMs }))
-    .where(
-      'id',
-      'in',
-      rows.map(({ id }) => id),
-    )
-    .execute();
+  const ids = rows.map(({ id }) => id);
+  yield* builtAnew((db) =>
+    db
+      .updateTable('outgoing')
+      .set((row) => ({ attempts: row('attempts', '+', 1), taken_until: now + forMs }))
+      .where('id', 'in', ids),
+  );
   return rows.map(({ id, to, body, attempts, taken_until }) => ({
     id,
     to,
@@ -34,8 +29,9 @@ export async function takeOutgoing(db: Db, kind: Kind, taking: Taking): Promise<
   }));
 }
 
-const oldestOutgoing = forEachKind((kind) =>
-  statement(['now', 'of', 'ofLength', 'limit'], (db, { now, of, ofLength, limit }) => {
+const oldestOutgoing = statement(
+  ['now', 'of', 'ofLength', 'limit'],
+  (db, { now, of, ofLength, limit }, kind) => {
     const oldest = db
       .selectFrom('outgoing')
       .select(['id', 'to', 'body', 'attempts', 'taken_until'])
@@ -56,13 +52,13 @@ const oldestOutgoing = forEachKind((kind) =>
       .orderBy('id')
       .limit(limit);
     return kind === 'postgres' ? oldest.forUpdate().skipLocked() : oldest;
-  }),
+  },
 );
 
 /** Says what became of something that was taken. */
-export async function settle(db: Db, id: number, delivery: Delivery): Promise<void> {
-  if (delivery.type === 'over') await deleteOutgoing(db, { id });
-  else await postponeOutgoing(db, { id, notBefore: Date.parse(delivery.notBefore) });
+export function* settle(id: number, delivery: Delivery): Work<void> {
+  if (delivery.type === 'over') yield* deleteOutgoing({ id });
+  else yield* postponeOutgoing({ id, notBefore: Date.parse(delivery.notBefore) });
 }
 
 const deleteOutgoing = statement(['id'], (db, { id }) =>
@@ -77,12 +73,12 @@ const postponeOutgoing = statement(['id', 'notBefore'], (db, { id, notBefore }) 
 );
 
 /** Takes timers that are due and that nobody has. */
-export async function takeDue(db: Db, kind: Kind, taking: Taking): Promise<DueTimer[]> {
+export function* takeDue(taking: Taking): Work<DueTimer[]> {
   const now = Date.parse(taking.now);
   const { of = '', limit, forMs } = taking;
-  const rows = await dueTimers[kind](db, { now, of, ofLength: lengthOf(of), limit });
+  const rows = yield* dueTimers({ now, of, ofLength: lengthOf(of), limit });
   for (const { conversation, name } of rows) {
-    await takeTimer(db, { conversation, name, until: now + forMs });
+    yield* takeTimer({ conversation, name, until: now + forMs });
   }
   return rows.map(({ conversation, name, due_at }) => ({
     conversation,
@@ -91,8 +87,9 @@ export async function takeDue(db: Db, kind: Kind, taking: Taking): Promise<DueTi
   }));
 }
 
-const dueTimers = forEachKind((kind) =>
-  statement(['now', 'of', 'ofLength', 'limit'], (db, { now, of, ofLength, limit }) => {
+const dueTimers = statement(
+  ['now', 'of', 'ofLength', 'limit'],
+  (db, { now, of, ofLength, limit }, kind) => {
     const due = db
       .selectFrom('timers')
       .select(['conversation', 'name', 'due_at'])
@@ -104,7 +101,7 @@ const dueTimers = forEachKind((kind) =>
       .orderBy('name')
       .limit(limit);
     return kind === 'postgres' ? due.forUpdate().skipLocked() : due;
-  }),
+  },
 );
 
 const takeTimer = statement(

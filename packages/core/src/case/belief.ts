@@ -87,35 +87,37 @@ export function ranked(flow: Flow, belief: Float64Array, least = 0): readonly We
   return likely.sort((a, b) => b[1] - a[1]);
 }
 
-/** The ranking if a check, unanswered so far, were to give an answer. */
-export function rankWith(flow: Flow, findings: Findings, supposed: Finding): readonly Weighted[] {
-  const { check } = supposed;
-  // An answer that shares its cause with others changes how much those count.
-  if (flow.commonCauses.some(({ checks }) => checks.includes(check))) {
-    const all = new Map(findings.all).set(check, [supposed]);
-    return ranked(flow, beliefIn(flow, { ...findings, all }));
+/** The ranking if a check were to give an answer, for each of these answers. */
+export function rankingsWith(
+  flow: Flow,
+  findings: Findings,
+  asked: { readonly check: string; readonly answers: readonly string[] },
+): readonly (readonly Weighted[])[] {
+  const { check, answers } = asked;
+  // An answer that shares its cause with others changes how much those count, and one that may hold
+  // beside others says as well that those do not.
+  const isEntangled =
+    flow.commonCauses.some(({ checks }) => checks.includes(check)) ||
+    evidenceTables(flow).several.has(check);
+  if (isEntangled) {
+    return answers.map((answer) => {
+      const all = new Map(findings.all).set(check, [{ check, weights: { [answer]: 1 } }]);
+      return ranked(flow, beliefIn(flow, { ...findings, all }));
+    });
   }
-  const logs = logsOfFinding(flow, findings, supposed);
-  if (logs === undefined) return ranked(flow, beliefIn(flow, findings));
-  const found = [foundSoFar(flow, findings), { id: check, logs }];
-  return ranked(flow, beliefOf(flow, posteriorOf(flow, findings, found)));
+  const belief = beliefIn(flow, findings);
+  const rows = answerRows(flow, findings, check);
+  return answers.map((answer) => {
+    const row = rows?.get(answer);
+    return ranked(flow, row === undefined ? belief : weighedBy(belief, row));
+  });
 }
 
-const summedUp = new WeakMap<Findings, StateFinding>();
-
-/** All that has been found as one finding. */
-function foundSoFar(flow: Flow, findings: Findings): StateFinding {
-  const known = summedUp.get(findings);
-  if (known !== undefined) return known;
-  const logs = new Float64Array(hypothesesOf(flow, findings).space.owner.length);
-  for (const one of stateFindings(flow, findings)) {
-    for (let state = 0; state < logs.length; state += 1) {
-      logs[state] = (logs[state] ?? 0) + (one.logs[state] ?? 0);
-    }
-  }
-  const made: StateFinding = { id: '', logs };
-  summedUp.set(findings, made);
-  return made;
+/** A belief after a finding that is as likely with each fault as the row says. */
+function weighedBy(belief: Float64Array, row: Float64Array): Float64Array {
+  const joint = belief.map((share, fault) => share * (row[fault] ?? 0));
+  const sum = total(joint);
+  return joint.map((share) => share / sum);
 }
 
 /**

@@ -157,7 +157,7 @@ function likelyDensities(
   const measured = measuredFor(model, flow, findings);
   const name = JSON.stringify([check, value, uncertainty, measured]);
   const row = hypotheses.densities.of(name, () =>
-    densitiesOf(model, hypotheses.states, { value, uncertainty, measured }),
+    densitiesOf(model, hypotheses.states(), { value, uncertainty, measured }),
   );
   return { name, row };
 }
@@ -206,7 +206,7 @@ export function answerChances(
   const measured = measuredFor(known.model, flow, findings);
   const name = JSON.stringify([check, bounds.map(({ low, high }) => [low, high]), measured]);
   return hypotheses.chances.of(name, () => {
-    const rows = bandRows(known, hypotheses.states, { bounds, measured });
+    const rows = bandRows(known, hypotheses.states(), { bounds, measured });
     return {
       name,
       rows: new Map(bands.map(({ id }, index) => [id, rows[index] ?? new Float64Array()])),

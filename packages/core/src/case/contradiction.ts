@@ -32,7 +32,7 @@ function oddReading(flow: Flow, findings: Findings): string | undefined {
   const { open } = evidenceTables(flow);
   const { hypotheses, states } = posteriorIn(flow, findings);
   // A cause that nobody listed may give any figure, and would explain each away.
-  const listed = new Float64Array(found.states.length);
+  const listed = new Float64Array(found.failing.length);
   let whole = 0;
   for (let state = 0; state < states.length; state += 1) {
     const of = owner[state] ?? 0;

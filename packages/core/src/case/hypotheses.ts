@@ -1,6 +1,8 @@
 /**
  * What is believed in: each fault with each hidden state of the vehicle's starting circuit. Drawn
- * and solved once for a vehicle and kept.
+ * and solved once for a vehicle and kept; of a vehicle that others have followed, only what was
+ * worked out from its states, which takes a quarter of the room. They are drawn again, the same as
+ * before, where more is to be worked out from them.
  */
 import { defineLatentSpace, type LatentSpace } from '@keyturn/evidence';
 import { normalProbability, type LimitContext } from '@keyturn/electrics';
@@ -30,7 +32,7 @@ export interface AnswerChances {
 export interface Hypotheses {
   readonly space: LatentSpace;
   /** The solved states of every set, one set after the other; none where the flow has no circuit. */
-  readonly states: readonly CircuitState[];
+  readonly states: () => readonly CircuitState[];
   /** For each solved state whether it is of a fault whose circuit is why the engine won't start. */
   readonly failing: readonly boolean[];
   /** For each state of the space which solved state it is. */
@@ -45,13 +47,22 @@ export interface Hypotheses {
   readonly logs: Kept<Float64Array>;
 }
 
-/** Vehicles whose states are kept for each flow. */
-const mostVehicles = 12;
+/** Vehicles of which what was worked out is kept for each flow, some 0.4 MB each. */
+const mostVehicles = 300;
+
+/** Vehicles whose states are kept as well, some 1.3 MB each. */
+const mostDrawn = 24;
 
 /** What is kept of one vehicle: some cases' worth of answers. */
 const mostRows = 200;
 
-const vehiclesOf = new WeakMap<Flow, Kept<Hypotheses>>();
+/** What is kept for a flow. */
+interface KeptOfFlow {
+  readonly vehicles: Kept<Hypotheses>;
+  readonly drawn: Kept<readonly DrawnSet[]>;
+}
+
+const flows = new WeakMap<Flow, KeptOfFlow>();
 const found = new WeakMap<Known, Hypotheses>();
 
 /** The hypotheses on the vehicle of a case. */
@@ -60,9 +71,15 @@ export function hypothesesOf(flow: Flow, findings: Findings): Hypotheses {
   // What is only supposed to be found changes nothing of the vehicle.
   const drawn = found.get(known);
   if (drawn !== undefined) return drawn;
-  const vehicles = vehiclesOf.get(flow) ?? new Kept<Hypotheses>(mostVehicles);
-  vehiclesOf.set(flow, vehicles);
-  const made = vehicles.of(keyOf(flow, limits, known), () => drawHypotheses(flow, limits, known));
+  const kept = flows.get(flow) ?? { vehicles: new Kept(mostVehicles), drawn: new Kept(mostDrawn) };
+  flows.set(flow, kept);
+  const key = keyOf(flow, limits, known);
+  const sets = (): readonly DrawnSet[] =>
+    kept.drawn.of(key, () => drawSets(flow, vehicleOf(limits), known));
+  const made = kept.vehicles.of(key, () => ({
+    ...hypothesesFrom(flow, sets()),
+    states: () => sets().flatMap(({ states }) => states),
+  }));
   found.set(known, made);
   return made;
 }
@@ -92,37 +109,25 @@ function isMet(when: Condition | undefined, known: Known): boolean {
   return when === undefined || holds(when, known) === true;
 }
 
-function drawHypotheses(flow: Flow, limits: LimitContext, known: Known): Hypotheses {
+/** The states that were drawn, as those of each fault. */
+function hypothesesFrom(flow: Flow, sets: readonly DrawnSet[]): Omit<Hypotheses, 'states'> {
   const faults = Object.keys(flow.faults);
   const { circuit } = flow;
   if (circuit === undefined) {
     const space = defineLatentSpace(faults.map(() => [1]));
-    return {
-      space,
-      states: [],
-      failing: [],
-      solved: new Int32Array(faults.length),
-      ...nothingKept(),
-    };
+    return { space, failing: [], solved: new Int32Array(faults.length), ...nothingKept() };
   }
-  const pairs = pairsOf(flow);
-  const setsOfPairs = pairs.map(({ first, second }) =>
-    setOfPair(setOf(circuit, faults[first]), setOf(circuit, faults[second])),
-  );
-  const all = [...circuit.sets, ...setsOfPairs];
-  const sets = drawSets({ ...circuit, sets: all }, vehicleOf(limits), known);
   const starts = sets.map((_, index) =>
     sets.slice(0, index).reduce((sum, { states }) => sum + states.length, 0),
   );
   const positions = [
     ...faults.map((fault) => circuit.setOf[fault] ?? 0),
-    ...pairs.map((_, index) => circuit.sets.length + index),
+    ...pairsOf(flow).map((_, index) => circuit.sets.length + index),
   ];
   const weights = positions.map((position) => sets[position]?.weights ?? []);
   return {
     space: defineLatentSpace(weights),
-    states: sets.flatMap(({ states }) => states),
-    failing: sets.flatMap(({ states }, index) => states.map(() => all[index]?.fails === true)),
+    failing: sets.flatMap(({ states, fails }) => states.map(() => fails)),
     solved: Int32Array.from(
       positions.flatMap((position) =>
         (sets[position]?.states ?? []).map((_, index) => (starts[position] ?? 0) + index),
@@ -194,15 +199,30 @@ function failing(state: CircuitState): number {
   return 1 - (1 - least) * normalProbability((held.body / kind.series - volts) / spread);
 }
 
-function drawSets(circuit: CircuitEvidence, context: LimitContext, known: Known) {
+/** The states of a set, solved. */
+interface DrawnSet {
+  readonly fails: boolean;
+  readonly states: readonly CircuitState[];
+  readonly weights: readonly number[];
+}
+
+/** Draws the states of every set, those of pairs last; none where the flow has no circuit. */
+function drawSets(flow: Flow, context: LimitContext, known: Known): readonly DrawnSet[] {
+  const { circuit } = flow;
+  if (circuit === undefined) return [];
+  const faults = Object.keys(flow.faults);
+  const setsOfPairs = pairsOf(flow).map(({ first, second }) =>
+    setOfPair(setOf(circuit, faults[first]), setOf(circuit, faults[second])),
+  );
   const declared = circuit.usual
     .filter(({ when }) => isMet(when, known))
     .reduce<FigureRanges>((all, { figures }) => ({ ...all, ...figures }), {});
   const usual = usualFigures(context, declared);
-  return circuit.sets.map(({ fails, states, modes }) => {
+  return [...circuit.sets, ...setsOfPairs].map(({ fails, states, modes }) => {
     const met = modes.filter(({ when }) => isMet(when, known));
     const drawn = statesOfSet(met, states, { context, usual });
     return {
+      fails,
       states: drawn.map(({ state }) => state),
       weights: drawn.map(({ state, weight }) => (fails ? weight * failing(state) : weight)),
     };
@@ -225,7 +245,7 @@ export function choiceChances(
   choice: CircuitChoice,
 ): AnswerChances {
   return chances.of(choice, () => {
-    const seen = states.map((state, index): Chances => {
+    const seen = states().map((state, index): Chances => {
       const said = predictChoice(state, choice);
       return choice === 'complaint' && failing[index] === true ? heardFailing(said) : said;
     });

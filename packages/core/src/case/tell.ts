@@ -5,7 +5,7 @@ import type { Chart } from '../chart/compile.ts';
 import type { Caution, Check, Fault, Flow, Stop } from '../flow/flow.ts';
 import { optionsOf } from '../flow/options-of.ts';
 import { assess } from './assessment.ts';
-import { rankWith } from './belief.ts';
+import { rankingsWith } from './belief.ts';
 import type { Case } from './case.ts';
 import type { ContextValue } from './context.ts';
 import type { LaterEvent } from './event.ts';
@@ -188,10 +188,7 @@ export function tellWhy(chart: Chart, kase: Case): readonly Message[] {
   const why: WhyMessage = {
     kind: 'why',
     check: check.id,
-    outcomes: (form.kind === 'work' ? [] : optionsOf(check)).map((answer) => ({
-      answer,
-      ...outcomeOfAnswer(flow, kase.state, { check: check.id, answer }),
-    })),
+    outcomes: form.kind === 'work' ? [] : outcomesOf(flow, kase.state, check),
     bounds: (bounds ?? []).map(scaleBound),
     ...(expectedValue === undefined ? {} : { expected: expectedValue }),
     ...(form.kind === 'reading' ? { unit: form.unit } : {}),
@@ -201,21 +198,19 @@ export function tellWhy(chart: Chart, kase: Case): readonly Message[] {
   return verdict === null ? [why] : [why, weightsMessage(flow, kase.state, verdict.fault)];
 }
 
-/** What an answer would make likely, or where a table would go on from it. */
-function outcomeOfAnswer(
-  flow: Flow,
-  state: CaseState,
-  given: { readonly check: string; readonly answer: string },
-): Omit<WhyMessage['outcomes'][number], 'answer'> {
+/** What each answer would make likely, or where a table would go on from it. */
+function outcomesOf(flow: Flow, state: CaseState, check: Check): WhyMessage['outcomes'] {
+  const answers = optionsOf(check);
   if (flow.decisions.length > 0) {
-    const line = whatIf(flow, state, given);
-    return line === undefined
-      ? { faults: [] }
-      : { faults: [], decision: { decide: line.decide, reason: line.reason } };
+    return answers.map((answer) => {
+      const line = whatIf(flow, state, { check: check.id, answer });
+      return line === undefined
+        ? { answer, faults: [] }
+        : { answer, faults: [], decision: { decide: line.decide, reason: line.reason } };
+    });
   }
-  const { findings } = assess(flow, state);
-  const { check, answer } = given;
-  return { faults: rankWith(flow, findings, { check, weights: { [answer]: 1 } }).slice(0, 3) };
+  const rankings = rankingsWith(flow, assess(flow, state).findings, { check: check.id, answers });
+  return answers.map((answer, index) => ({ answer, faults: (rankings[index] ?? []).slice(0, 3) }));
 }
 
 /** What a check is worth, where it was chosen by that. */
