@@ -313,6 +313,33 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     expect(await asked(page)).toContain('under way');
   });
 
+  test.each([
+    ['12.1', 90],
+    ['12.1', 240],
+    ['2 children', 120],
+    ['.5 V', 120],
+  ])('answers nothing by the digits of a text: %s, a key every %i ms', async (text, delay) => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(asks('complaint')))]);
+    await press(page, '/');
+    const question = await asked(page);
+    await page.waitForTimeout(450);
+    await page.keyboard.type(text, { delay });
+    await page.waitForTimeout(500);
+    expect(await asked(page)).toBe(question);
+    expect(await inside(page, 'input[name=line]').inputValue()).toBe(text);
+  });
+
+  test('takes a number that Enter was pressed behind once', async () => {
+    const { page } = await desk();
+    await press(page, '+');
+    await press(page, '3', 'Enter');
+    expect(await asked(page)).toContain('is everyone safe');
+    expect(await inside(page, 'input[name=line]').evaluate((line) => line.matches(':focus'))).toBe(
+      false,
+    );
+  });
+
   test('holds a danger until it is over', async () => {
     const { page } = await desk();
     await seed(page, [deskCase(played(asks('complaint')))]);
