@@ -110,12 +110,12 @@ export const asked = (page: Page): Promise<string> =>
   page.locator('keyturn-desk #asked').innerText();
 
 /** So long after something is put to be said, no digit answers it. */
-const settleMs = 450;
+export const settled = 450;
 
 /** Reads what is to be said, presses a key that answers, and waits until something else is to be. */
 export async function press(page: Page, ...keys: readonly string[]): Promise<void> {
   const before = await asked(page);
-  await page.waitForTimeout(settleMs);
+  await page.waitForTimeout(settled);
   for (const key of keys) await page.keyboard.press(key);
   await page.waitForFunction((said) => {
     const desk = document.querySelector('keyturn-desk')?.shadowRoot;

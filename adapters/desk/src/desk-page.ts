@@ -503,10 +503,8 @@ export class DeskPage {
       this.#find(`.card [data-key="${key}"]`)?.click();
     },
     line: (begun) => {
-      if (begun !== '') {
-        this.#actions.draft(begun);
-        this.#show(false);
-      }
+      if (begun !== '') this.#actions.draft(begun);
+      this.#show(false);
       this.#find('input[name=line]')?.focus();
     },
     command: (command) => {
