@@ -15,6 +15,7 @@ import {
   type Message,
 } from '@keyturn/core';
 import type { Offer, Speaker, Understood } from '@keyturn/language';
+import { hearParts } from './told-beside.ts';
 
 /** Where a dialogue stands. */
 export interface Standing {
@@ -69,10 +70,7 @@ export function hearLine(
   if (byKey !== undefined) {
     return hearInputs(chart, standing.case, { at: given.at, inputs: [byKey] });
   }
-  const understood = speaker.understand(given.line, {
-    ...expected(chart, standing.case),
-    answered: standing.case.state.order,
-  });
+  const understood = hearParts(speaker, expected(chart, standing.case), given.line);
   if (understood.type === 'input') {
     return hearInputs(chart, standing.case, { at: given.at, inputs: understood.inputs });
   }

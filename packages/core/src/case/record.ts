@@ -6,7 +6,7 @@ import { assess } from './assessment.ts';
 import { saidWithQuestion } from './cautions.ts';
 import type { Context } from './context.ts';
 import { planOf } from './plan.ts';
-import { bearsOn } from './possible.ts';
+import { bearsOn, coversAll } from './possible.ts';
 import { contextOf, fillsContext, saysOf } from './said-context.ts';
 import { isSaid, type Answer, type CaseState } from './state.ts';
 
@@ -143,9 +143,17 @@ export function withCorrection(
   order.splice(place < 0 ? order.length : place, 0, given.check);
   return setAside(
     flow,
-    reopened(flow, { ...replaced, order, cautioned: [] }, given.check),
+    reopened(flow, { ...replaced, order, cautioned: ofEverything(flow, replaced) }, given.check),
     given.check,
   );
+}
+
+/**
+ * The cautions that still stand after a correction: what holds wherever one goes on, such as traffic
+ * close by, was read; that the lever is in neutral may no longer be so.
+ */
+function ofEverything(flow: Flow, { cautioned }: CaseState): readonly string[] {
+  return cautioned.filter((id) => flow.cautions[id]?.before.some(coversAll));
 }
 
 /** Takes out, one after another, answers to checks that no longer bear on the case. */

@@ -156,7 +156,8 @@ function placeFigure(
   // A wrong unit for the only reading meant is for the case to refuse, which says what would fit.
   if (fitting.length === 0 && isOnly && !readingsOf(figure, context).some(isAge)) return inHand;
   // A single figure in another unit is no answer to another question, unless the kit says so.
-  if (inHand !== undefined && isOnly && context.kit.length === 0) return undefined;
+  if (inHand !== undefined && isOnly && !fitting.some((entry) => isInKit(entry, context)))
+    return undefined;
   return only(fitting) ?? only(preferred(fitting, line, context));
 }
 
@@ -190,6 +191,11 @@ function readingsOf({ unit }: SaidFigure, { lexicon }: LineContext): CheckPhrase
   );
 }
 
+/** True where the kit is known to have what a reading needs. */
+function isInKit({ check }: CheckPhrases, { kit }: Pick<LineContext, 'kit'>): boolean {
+  return kit.length > 0 && check.needs.every((any) => any.some((one) => kit.includes(one)));
+}
+
 /** An age must be named: people tell how long they waited and how long it stood. */
 function isAge(entry: CheckPhrases): boolean {
   return unitOf(entry) === 'a';
@@ -220,8 +226,7 @@ function preferred(
     });
   const shared = new Set(named.flatMap((those) => those.flatMap(({ names }) => names.flat())));
   const narrowings: readonly ((entry: CheckPhrases) => boolean)[] = [
-    ({ check }) =>
-      kit.length === 0 || check.needs.every((any) => any.some((one) => kit.includes(one))),
+    (entry) => kit.length === 0 || isInKit(entry, { kit }),
     isUnitName,
     ({ names }) => names.flat().some((term) => shared.has(term) && !isGeneral(term, lexicon)),
   ];
