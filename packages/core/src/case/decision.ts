@@ -21,6 +21,7 @@ export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
   const line = lineOf(flow, state);
   const refund = refundBy(flow, state, line);
   const lacking = refund === undefined ? lackingOf(flow, state, line) : [];
+  const voids = line.voids.filter((check) => state.answers[check] !== undefined);
   return {
     kind: 'decision',
     called: flow.endsIn,
@@ -32,6 +33,7 @@ export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
     measure: line.measure,
     stops: assess(flow, state).stops.map(({ id }) => id),
     again: line.again,
+    ...(voids.length === 0 ? {} : { voids }),
     ...(refund === undefined ? {} : { refund }),
     ...(lacking.length === 0 ? {} : { lacking }),
   };

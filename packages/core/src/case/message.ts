@@ -215,6 +215,8 @@ export interface DecisionMessage {
   readonly stops: readonly string[];
   /** Checks to be answered once more; until then the case stays open. */
   readonly again: readonly string[];
+  /** Checks that were answered, do not count, and are asked anew after those; absent where none. */
+  readonly voids?: readonly string[];
   /** What is paid back, where the shop's terms and the sale say so. */
   readonly refund?: Refund;
   /** What an amount lacks that would be paid back; absent where nothing is lacking. */

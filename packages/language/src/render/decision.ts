@@ -43,8 +43,11 @@ export function sayDecision(
   });
 }
 
-function doLines({ reason, again }: DecisionMessage, { say, flow, figures }: Voice): string[] {
-  const names = again.map(flow.checkName);
+function doLines(
+  { reason, again, voids = [] }: DecisionMessage,
+  { say, flow, figures }: Voice,
+): string[] {
+  const names = [...again, ...voids].map(flow.checkName);
   return [
     ...(flow.reason(reason).do ?? []),
     ...(names.length === 0 ? [] : [say('decision.again', { names: figures.listAll(names) })]),
