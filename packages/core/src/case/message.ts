@@ -4,6 +4,7 @@
 import type { CircuitLosses, Quantity, Source, UnitCode } from '@keyturn/electrics';
 import type { SignalWord } from '../flow/flow.ts';
 import type { Lacking, Refund } from '../policy/refund.ts';
+import type { WrongLoad } from './wrong-load.ts';
 
 /** A share of one, for each of several ids. */
 export type Weighted = readonly [id: string, share: number];
@@ -239,6 +240,8 @@ export type RefusalCode =
   | 'wrong-unit'
   | 'not-a-number'
   | 'implausible'
+  /** A voltage read under another load than that of the test. */
+  | 'wrong-load'
   /** A text in the form of a day that the calendar does not have. */
   | 'no-such-day'
   /** A day after that of the case. */
@@ -276,6 +279,8 @@ export interface RefusedMessage {
   readonly likely?: Quantity;
   /** `nominal-24` where it would be right for a 24 V system. */
   readonly hint?: 'nominal-24';
+  /** The load that was told, of `wrong-load`. */
+  readonly load?: WrongLoad;
 }
 
 /** Answers set aside since they no longer hold after a correction. */

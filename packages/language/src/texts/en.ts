@@ -227,6 +227,8 @@ export const en = {
     'wrong-unit': '“{{given}}” has a unit that does not fit {{name}}. {{possible}}',
     'not-a-number': '“{{given}}” is not a figure. {{possible}}',
     implausible: '{{given}} cannot be right for {{name}}: {{range}}. {{help}}',
+    'wrong-load':
+      'It was loaded with {{load}}. Half of the {{rating}} on the label is {{half}}: set that, and load it once more.',
     'no-such-day':
       '“{{given}}” is no day of the calendar. Give {{name}} as year, month and day, as in 2026-01-31, or one of these. {{possible}}',
     'day-to-come':

@@ -29,8 +29,6 @@ export const ar: CounterWords = {
   toldLeave: 'لا، لا تقبل شيئًا منه',
   quoted: '«{{said}}»',
   stillLeft: 'لم يُفهم ولم يُقبل: {{said}}.',
-  loadWrong:
-    'كان الحمل {{load}}. نصف {{rating}} المكتوبة على الملصق هو {{half}}: اضبطه على ذلك وحمّل مرة أخرى.',
   putAside: 'وضعها جانبًا مع قسيمة',
   asideSince: 'موضوعة جانبًا منذ {{time}}',
   asideDone: 'وُضعت جانبًا منذ {{time}}. تبقى في الأسفل حتى يتابعها أحد.',

@@ -31,8 +31,6 @@ export const de: CounterWords = {
   toldLeave: 'Nein, nichts davon übernehmen',
   quoted: '„{{said}}“',
   stillLeft: 'Nicht verstanden und nicht übernommen: {{said}}.',
-  loadWrong:
-    'Belastet wurde mit {{load}}. Die Hälfte der {{rating}} vom Etikett sind {{half}}: Stellen Sie das ein und belasten Sie noch einmal.',
   putAside: 'Zurückstellen, mit Zettel',
   asideSince: 'zurückgestellt seit {{time}}',
   asideDone: 'Zurückgestellt seit {{time}}. Das Teil liegt unten, bis jemand damit weitermacht.',

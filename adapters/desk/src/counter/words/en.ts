@@ -28,8 +28,6 @@ export const en = {
   toldLeave: 'No, take nothing of it',
   quoted: '“{{said}}”',
   stillLeft: 'Not understood, and not taken: {{said}}.',
-  loadWrong:
-    'It was loaded with {{load}}. Half of the {{rating}} on the label is {{half}}: set that, and load it once more.',
   putAside: 'Put it aside, with a slip',
   asideSince: 'put aside since {{time}}',
   asideDone: 'Put aside since {{time}}. It lies below until somebody goes on with it.',

@@ -31,8 +31,6 @@ export const es: CounterWords = {
   toldLeave: 'No, no tomar nada',
   quoted: '«{{said}}»',
   stillLeft: 'No entendido, y no tomado: {{said}}.',
-  loadWrong:
-    'Se cargó con {{load}}. La mitad de los {{rating}} de la etiqueta son {{half}}: ajústelo y cargue otra vez.',
   putAside: 'Apartarla, con un resguardo',
   asideSince: 'apartada desde {{time}}',
   asideDone: 'Apartada desde {{time}}. Queda abajo hasta que alguien siga con ella.',

@@ -31,8 +31,6 @@ export const fr: CounterWords = {
   toldLeave: 'Non, ne rien en prendre',
   quoted: '« {{said}} »',
   stillLeft: 'Pas compris, et pas pris : {{said}}.',
-  loadWrong:
-    'La charge était de {{load}}. La moitié des {{rating}} de l’étiquette fait {{half}} : réglez cela, et chargez encore une fois.',
   putAside: 'Mettre de côté, avec un bulletin',
   asideSince: 'mis de côté depuis {{time}}',
   asideDone:

@@ -30,8 +30,6 @@ export const pl: CounterWords = {
   toldLeave: 'Nie, nic nie przyjmuj',
   quoted: '„{{said}}”',
   stillLeft: 'Nie zrozumiano i nie przyjęto: {{said}}.',
-  loadWrong:
-    'Obciążono prądem {{load}}. Połowa z {{rating}} na etykiecie to {{half}}: proszę to ustawić i obciążyć jeszcze raz.',
   putAside: 'Odłóż, z kwitem',
   asideSince: 'odłożone od {{time}}',
   asideDone: 'Odłożone od {{time}}. Część leży niżej, aż ktoś się nią zajmie.',
