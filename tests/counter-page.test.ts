@@ -489,6 +489,32 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     expect(await inside(page, '#figure-bench-supply').inputValue()).toBe('11.6');
   });
 
+  test('says of a receipt that has come back before where that is listed', async () => {
+    const page = await practising();
+    await scan(page, 'W-10240');
+    await eventually(async () => {
+      expect(await plain(inside(page, '.notes'))).toMatch(
+        /W-10240 is in the list of .* taken back/u,
+      );
+    });
+    await scan(page, 'W-10377');
+    await eventually(async () => {
+      expect(await inside(page, '.field input').nth(2).inputValue()).toBe('W-10377');
+    });
+    expect(await inside(page, '.notes p').count()).toBe(0);
+  });
+
+  test('leaves one thing out of a sentence that was not meant so', async () => {
+    const page = await practising();
+    await press(page, '+');
+    await press(page, '1');
+    await say(page, 'only clicks, studs fine');
+    await inside(page, '.told .fix').first().click();
+    expect(await inside(page, '.told li').count()).toBe(1);
+    await press(page, '1');
+    expect(await inside(page, '.found .line').count()).toBe(1);
+  });
+
   test('no sign of a code answers a question, however slowly the scanner types', async () => {
     const page = await practising();
     await follow(page, asks(page, 'How does the pinion turn by hand?'));

@@ -164,7 +164,9 @@ export class CounterPage {
     to?.focus({ preventScroll: true });
     // What was refused is typed anew.
     if (to instanceof HTMLInputElement && to.closest('.day-entry') !== null) to.select();
-    this.#find('#asked')?.scrollIntoView({ block: 'nearest' });
+    // A decision that stands above what is asked further is read first.
+    for (const one of ['#asked', '.standing'])
+      this.#find(one)?.scrollIntoView({ block: 'nearest' });
   }
 
   /** Looks for a code as long as the camera is open. */

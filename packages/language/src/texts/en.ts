@@ -166,7 +166,7 @@ export const en = {
     borderline: 'too close to call',
     unanswered: 'could not be found out',
     change: 'What would have changed it',
-    changed: '{{name}}: with “{{answers}}” it would have been {{decision}}.',
+    changed: '{{name}}: with “{{answers}}” the decision would have been: {{decision}}.',
     measure: 'Measure on the vehicle before another part is fitted',
     rights: 'Your rights',
     law: 'Consumer law where you live comes first: nothing said here takes away a right that it gives.',

@@ -81,7 +81,29 @@ function figure(
       />
       <span class="unit">${unit}</span>
     </span>
-    ${scale(inHand, check)}
+    ${scale(inHand, check)} ${offered(shown, inHand, check)}
+  </div>`;
+}
+
+/** What the figure may have been meant as, to be taken at once. */
+function offered(
+  { act }: Shown,
+  { figures: all }: InHand,
+  check: string,
+): TemplateResult | typeof nothing {
+  const unclear = all[check]?.unclear;
+  if (unclear?.type !== 'offers' || unclear.offers.length === 0) return nothing;
+  return html`<div class="keys row">
+    ${unclear.offers.map(({ check: of, value, label }) =>
+      keyView({
+        label,
+        isSmall: true,
+        press: () => {
+          const answer = typeof value === 'string' ? [value] : value;
+          act.take({ type: 'answers', answers: [{ check: of, value: answer }] });
+        },
+      }),
+    )}
   </div>`;
 }
 

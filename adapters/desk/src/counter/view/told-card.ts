@@ -23,7 +23,10 @@ export function toldCard(shown: Shown, inHand: InHand, told: HeardLine): Templat
   const isAny = told.answers.length > 0;
   return html`${sentence(words.told, isAny ? words.toldAsk : words.toldNothing)}
     <ul class="to-do told">
-      ${told.answers.map((answer) => html`<li>${answerLine(inHand, answer)}</li>`)}
+      ${told.answers.map(
+        (answer) =>
+          html`<li>${answerLine(inHand, answer)} ${without(shown, inHand, { told, answer })}</li>`,
+      )}
     </ul>
     ${
       left.length === 0
@@ -40,6 +43,27 @@ export function toldCard(shown: Shown, inHand: InHand, told: HeardLine): Templat
 
 function answerLine({ speaker }: InHand, answer: AnswerInput): TemplateResult {
   return html`${speaker.checkName(answer.check)}: <b>${valueIn(speaker, answer)}</b>`;
+}
+
+/** Leaves one thing out that was not meant so; the only one is refused with all of it. */
+function without(
+  { words, act }: Shown,
+  { speaker }: InHand,
+  { told, answer }: { readonly told: HeardLine; readonly answer: AnswerInput },
+): TemplateResult | typeof nothing {
+  if (told.answers.length < 2) return nothing;
+  const label = fill(words.toldWithout, { what: speaker.checkName(answer.check) });
+  return html`<button
+    type="button"
+    class="fix"
+    aria-label=${label}
+    title=${label}
+    @click=${() => {
+      act.hand({ told: { ...told, answers: told.answers.filter((one) => one !== answer) } });
+    }}
+  >
+    ×
+  </button>`;
 }
 
 function valueIn(speaker: InHand['speaker'], { check, value }: AnswerInput): string {

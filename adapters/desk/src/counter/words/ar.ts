@@ -23,6 +23,7 @@ export const ar: CounterWords = {
   unknownScan: 'لا يوجد هنا «{{text}}»: لا إيصال ولا قطعة ولا حالة مركبة. لم يتغير شيء.',
   told: 'ما قلته',
   toldAsk: 'أهذا ما وجدته؟',
+  toldWithout: 'استبعاد: {{what}}',
   toldNothing: 'لا يمكن قبول شيء من ذلك',
   toldLeft: 'لم يُقبل:',
   toldTake: 'نعم، اقبله',
@@ -109,6 +110,8 @@ export const ar: CounterWords = {
   slipOpen: 'تُكتب أثناء الحكم على القطعة.',
   printSlip: 'طباعة القسيمة',
   intoList: 'إلى قائمة اليوم',
+  listedBefore:
+    'الإيصال {{receipt}} موجود من قبل في قائمة {{day}}: {{decision}}. راجعها قبل دفع أي شيء.',
   listed: 'صار في قائمة اليوم.',
   goodwill: 'المسؤول يقبلها على سبيل المجاملة',
   goodwillAsk: 'من يقبلها على سبيل المجاملة؟',

@@ -25,6 +25,7 @@ export const es: CounterWords = {
     'Aquí no hay «{{text}}»: ni recibo, ni pieza, ni caso de un vehículo. No se ha cambiado nada.',
   told: 'Lo que ha dicho',
   toldAsk: '¿Es eso lo que ha encontrado?',
+  toldWithout: 'Dejar fuera: {{what}}',
   toldNothing: 'No se puede tomar nada de eso',
   toldLeft: 'No se toma:',
   toldTake: 'Sí, tomarlo',
@@ -119,6 +120,8 @@ export const es: CounterWords = {
   slipOpen: 'Se escribe mientras se juzga la pieza.',
   printSlip: 'Imprimir el justificante',
   intoList: 'A la lista del día',
+  listedBefore:
+    'El recibo {{receipt}} ya está en la lista del {{day}}: {{decision}}. Mírelo allí antes de pagar nada.',
   listed: 'Está en la lista del día.',
   goodwill: 'Un responsable la acepta como atención comercial',
   goodwillAsk: '¿Quién la acepta como atención comercial?',

@@ -24,6 +24,7 @@ export const pl: CounterWords = {
     'Nie ma tu „{{text}}”: ani paragonu, ani części, ani sprawy pojazdu. Nic nie zostało zmienione.',
   told: 'Co powiedziano',
   toldAsk: 'Czy tak to wygląda?',
+  toldWithout: 'Pomiń: {{what}}',
   toldNothing: 'Nic z tego nie da się przyjąć',
   toldLeft: 'Nie przyjęto:',
   toldTake: 'Tak, przyjmij',
@@ -114,6 +115,8 @@ export const pl: CounterWords = {
   slipOpen: 'Powstaje, gdy część jest oceniana.',
   printSlip: 'Drukuj kwit',
   intoList: 'Na listę dnia',
+  listedBefore:
+    'Paragon {{receipt}} jest już na liście z {{day}}: {{decision}}. Proszę tam zajrzeć, zanim coś zostanie wypłacone.',
   listed: 'Jest na liście dnia.',
   goodwill: 'Kierownik przyjmuje ją w geście dobrej woli',
   goodwillAsk: 'Kto przyjmuje ją w geście dobrej woli?',
