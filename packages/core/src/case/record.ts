@@ -17,6 +17,8 @@ export function withAnswer(
   given: { readonly check: string; readonly answer: Answer },
 ): CaseState {
   const { check, answer } = given;
+  const counting = withoutVoid(flow, state, given);
+  if (counting !== state) return withAnswer(flow, counting, given);
   // V8 keeps garbage for long after a spread that gains a key; not so after an assignment.
   const answers = Object.assign({}, state.answers, {
     [check]: [...(state.answers[check] ?? []), answer],
@@ -31,6 +33,18 @@ export function withAnswer(
   };
   const told = unsettled(flow, next, check);
   return fillsContext(flow.checks[check]) ? refilled(flow, told) : told;
+}
+
+/** What a decision voids goes with the first answer that it asks for once more. */
+function withoutVoid(
+  flow: Flow,
+  state: CaseState,
+  { check, answer }: { readonly check: string; readonly answer: Answer },
+): CaseState {
+  const { decision } = state;
+  if (decision === null || !decision.again.includes(check) || !isSaid(answer)) return state;
+  const { voids = [] } = decision;
+  return voids.reduce((before, id) => withoutCheck(flow, before, id), state);
 }
 
 /** A decision gives way to what is found after it; that nothing is known leaves it as it is. */

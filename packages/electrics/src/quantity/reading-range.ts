@@ -31,8 +31,7 @@ export type ReadingRange = { readonly low: number; readonly high: number; readon
  * reaches; one that is charged the wrong way round reads below 0; drops and signals may be 0 and
  * slightly negative; a clamp meter has an offset. Across an open path stands all that the battery
  * gives, with the engine off at most what a freshly charged one does.
- * The amperes on a starting battery's label are more than the ampere-hours beside them, which are up
- * to 110 of a car's.
+ * The amperes on a starting battery's label begin with those of a small motorcycle's.
  */
 export function readingRange(kind: ReadingKind, nominal: 12 | 24): ReadingRange {
   const series = nominal / 12;
@@ -48,7 +47,7 @@ export function readingRange(kind: ReadingKind, nominal: 12 | 24): ReadingRange 
     case 'current':
       return { low: -5, high: 2000, unit: 'A' };
     case 'rating':
-      return { low: 120, high: 2000, unit: 'A' };
+      return { low: 30, high: 2000, unit: 'A' };
     case 'torque':
       return { low: 0.5, high: 500, unit: 'N.m' };
     case 'temperature':

@@ -3,7 +3,6 @@ import { type Earlier, type LineContext, type SaidFigure, textOf } from './line-
 import { type Doubtful, judgeReading, meantByFigures, type SaidReading } from './doubtful.ts';
 import { type Piece, namedChecks } from './line-pieces.ts';
 import type { Token } from '../typed/token.ts';
-import type { Figure } from '../numbers/figures.ts';
 import type { UnclearCode } from '../understand/understood.ts';
 import { isAlike } from '../numbers/unit.ts';
 
@@ -14,8 +13,6 @@ export type LineResult =
       readonly readings: readonly SaidReading[];
       /** How the line speaks of an earlier answer: "rest was 12.1", "not 12.5, 12.1". */
       readonly earlier: Earlier | undefined;
-      /** The amperes of the load under which a voltage was read, where the line tells them. */
-      readonly load?: Figure;
     }
   | {
       readonly type: 'unclear';

@@ -30,8 +30,14 @@ export function readLine(typed: readonly Token[], context: LineContext): LineRes
   const without = tokens.filter((_, index) => index < load.start || index >= load.end);
   const line = readKept(without, context);
   if (line.type !== 'readings') return line;
-  const { value, decimals, unit = 'A' } = load;
-  return { ...line, load: { value, unit, resolution: 10 ** -decimals } };
+  const { value, unit = 'A' } = load;
+  const { checks } = context.lexicon;
+  const readings = line.readings.map((reading) => {
+    const check = checks.get(reading.check);
+    if (check === undefined || !isLoaded(check)) return reading;
+    return { ...reading, value: { ...reading.value, under: { value, unit } } };
+  });
+  return { ...line, readings };
 }
 
 function readKept(typed: readonly Token[], context: LineContext): LineResult {
