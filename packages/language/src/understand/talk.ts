@@ -263,11 +263,7 @@ function isPartOf(phrase: Terms, other: Terms): boolean {
  * The interrupt of whose phrases two words stand close together, one of them no word of any answer:
  * "petrol … dripping", whichever phrases they come from.
  */
-function speaksOf(
-  heard: Heard,
-  lexicon: Lexicon,
-  possible: readonly string[],
-): string | undefined {
+function speaksOf(heard: Heard, lexicon: Lexicon, possible: readonly string[]): string | undefined {
   const { at } = heard;
   for (const { interrupt, terms, own } of lexicon.alarms) {
     if (!possible.includes(interrupt) || !mayRaise(heard, interrupt, lexicon)) continue;
