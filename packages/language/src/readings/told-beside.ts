@@ -48,6 +48,9 @@ export function withoutBeside(tokens: readonly Token[], context: LineContext): T
     const reading = readingOf(given, said[index] ?? [], { asked: inHand, context });
     return reading === undefined ? [] : [reading];
   });
+  // On a line of several readings what is not plain is placed by what is left of the others.
+  const others = isOwn.filter((own) => !own).length;
+  if (figures.length - others > 1 && told.length < others) return nothing;
   const kept = figures.flatMap((_, index) =>
     isOwn[index] === true ? [comma, ...tokens.slice(starts[index], starts[index + 1])] : [],
   );
