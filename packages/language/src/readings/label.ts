@@ -3,7 +3,7 @@ import type { Token } from '../typed/token.ts';
 import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { type LineContext, type SaidFigure, findFigures } from './line-figures.ts';
-import { hasPhrase } from './word-run.ts';
+import { endsWithPhrase, hasPhrase } from './word-run.ts';
 import { wordsOfEach } from './words-of-each.ts';
 
 /** What a battery's label says, and the tokens that tell the rest. */
@@ -34,12 +34,16 @@ export function readLabel(tokens: readonly Token[], context: LineContext): SaidL
   if (!hasLabel && !isAmperes(context)) return undefined;
   const figures = findFigures(tokens, context);
   const said = wordsOfEach(figures, tokens, { telling: label, words });
+  // "295 A, label 600": the word right before a figure is its own.
+  const isNext = figures.map(({ start }) => endsWithPhrase(tokens, start, label));
+  const isLabelled = (index: number): boolean =>
+    isNext.includes(true) ? isNext[index] === true : hasPhrase(said[index] ?? [], label);
   const found = figures.flatMap((figure, index) => {
     const measured = figures[index - 1];
     if (!isRating(figure)) return [];
     if (isOutOf([measured, figure], tokens, context))
       return [{ rating: figure, from: measured?.end ?? figure.start }];
-    return hasPhrase(said[index] ?? [], label) ? [{ rating: figure, from: figure.start }] : [];
+    return isLabelled(index) ? [{ rating: figure, from: figure.start }] : [];
   });
   const [only, more] = found;
   if (only === undefined || more !== undefined) return undefined;

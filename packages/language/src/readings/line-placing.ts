@@ -1,10 +1,12 @@
+import { hasPhrase, textOf } from './word-run.ts';
 import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
-import { type Earlier, type LineContext, type SaidFigure, textOf } from './line-figures.ts';
+import { type Earlier, type LineContext, type SaidFigure, isCount } from './line-figures.ts';
 import { type Doubtful, judgeReading, meantByFigures, type SaidReading } from './doubtful.ts';
 import { type Piece, namedChecks } from './line-pieces.ts';
 import type { Token } from '../typed/token.ts';
 import type { UnclearCode } from '../understand/understood.ts';
 import { isAlike } from '../numbers/unit.ts';
+import { figureWordsOf } from '../words/words.ts';
 
 /** What a line of readings means. */
 export type LineResult =
@@ -130,6 +132,8 @@ function placeFigure(
   const own = (line.named[line.index] ?? []).filter(
     (entry) => inHand === undefined || entry === inHand || unit !== undefined || !isAge(entry),
   );
+  // "There are two clamps" counts them.
+  if (inHand === undefined && isCount(figure)) return undefined;
   const named = own.filter(fitsUnit);
   const [first] = named;
   if (first !== undefined) {
@@ -155,11 +159,13 @@ function placeFigure(
   // A single figure in another unit is no answer to another question, unless the kit says so.
   if (inHand !== undefined && isOnly && !fitting.some((entry) => isInKit(entry, context)))
     return undefined;
-  return only(fitting) ?? only(preferred(fitting, line, context));
+  // An ampere is printed on a fuse as well: with nothing named it is no reading unasked.
+  const isTold = inHand !== undefined || line.named.some((those) => those.length > 0);
+  return only(fitting) ?? (isTold ? only(preferred(fitting, line, context)) : undefined);
 }
 
 /** V. What is told of a loss unasked is less, where another voltage is in hand. */
-const mostLost = 6;
+export const mostLost = 6;
 
 /** True where the figure can be the reading in hand, and none of those that the words name. */
 function isMomentOnly(
@@ -198,8 +204,16 @@ function isAge(entry: CheckPhrases): boolean {
   return unitOf(entry) === 'a';
 }
 
-function isSpokenOf({ topic }: CheckPhrases, { words }: Line, { lexicon }: LineContext): boolean {
-  return lexicon.reader.fromTokens(words).some((term) => topic.has(term));
+/** True where the words speak of what has the age: the battery. */
+export function isSpokenOf(
+  { topic }: CheckPhrases,
+  { words }: Pick<Line, 'words'>,
+  { lexicon }: LineContext,
+): boolean {
+  const { battery } = figureWordsOf(lexicon.words);
+  return (
+    lexicon.reader.fromTokens(words).some((term) => topic.has(term)) || hasPhrase(words, battery)
+  );
 }
 
 function only(entries: readonly CheckPhrases[]): CheckPhrases | undefined {

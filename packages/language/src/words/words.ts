@@ -83,6 +83,19 @@ export interface FigureWords {
   /** Before, or behind, a span of time of which there is one: `من` سنة, rok `temu`. */
   readonly oneBefore: readonly string[];
   readonly oneBehind: readonly string[];
+  /** Stems of what says that the starter turns, and of what says that the vehicle stood. */
+  readonly cranking: readonly string[];
+  readonly standing: readonly string[];
+  /** What the vehicle is called, whose age is not the battery's: `car`. */
+  readonly vehicle: readonly string[];
+  /** What the battery is called beside its own name: `akku`. */
+  readonly battery: readonly string[];
+  /** The greater of two losses: `worst`. */
+  readonly worse: readonly string[];
+  /** Before the time of day, of which nothing is read: son `las`. */
+  readonly clock: readonly string[];
+  /** What a figure does not do, said of the highest that it came to: won't `go` above. */
+  readonly climbs: readonly string[];
 }
 
 const noFigureWords: FigureWords = {
@@ -107,6 +120,13 @@ const noFigureWords: FigureWords = {
   less: [],
   oneBefore: [],
   oneBehind: [],
+  cranking: [],
+  standing: [],
+  vehicle: [],
+  battery: [],
+  worse: [],
+  clock: [],
+  climbs: [],
 };
 
 /** What is said about figures in a language, nothing where it has none of it yet. */
