@@ -15,7 +15,6 @@ import {
   type Message,
 } from '@keyturn/core';
 import type { Offer, Speaker, Understood } from '@keyturn/language';
-import { hearParts } from './told-beside.ts';
 
 /** Where a dialogue stands. */
 export interface Standing {
@@ -70,7 +69,7 @@ export function hearLine(
   if (byKey !== undefined) {
     return hearInputs(chart, standing.case, { at: given.at, inputs: [byKey] });
   }
-  const understood = hearParts(speaker, expected(chart, standing.case), given.line);
+  const understood = speaker.understand(given.line, expected(chart, standing.case));
   if (understood.type === 'input') {
     return hearInputs(chart, standing.case, { at: given.at, inputs: understood.inputs });
   }

@@ -1,34 +1,38 @@
-/**
- * What a line tells beside its answer: "in a car park, petrol, nothing happens at all". Pure.
- */
-import type { AnswerInput, Expected, Input } from '@keyturn/core';
-import type { Speaker, Understood } from '@keyturn/language';
+import type { AnswerInput, Input } from '@keyturn/core';
+import type { Hearing, Understood } from './understood.ts';
 
 /** Marks between two parts of a line; one within a figure is none. */
 const marks = /[,;.!?،؛؟]\s/u;
 
+/** A part without a letter is a figure, or a number of the list. */
+const words = /\p{L}/u;
+
 /** More parts than this are a letter, and heard as a whole. */
 const mostParts = 8;
 
-/** What a line means, with all that its parts tell beyond the question in hand. */
+/**
+ * What a line means, with all that its parts tell beyond the question in hand: "in a car park,
+ * petrol, nothing happens at all". For a flow of which only lists are known: where it is known what
+ * people say, that tells what stands beside an answer.
+ */
 export function hearParts(
-  speaker: Pick<Speaker, 'understand'>,
-  hearing: Expected,
+  understand: (text: string, hearing: Hearing) => Understood,
+  hearing: Hearing,
   line: string,
 ): Understood {
-  const whole = speaker.understand(line, hearing);
+  const whole = understand(line, hearing);
   const { check, awaiting, answered } = hearing;
-  const parts = line.split(marks).filter((part) => part.trim() !== '');
+  const parts = line.split(marks).filter((part) => words.test(part));
   if (awaiting !== 'answer' || check === null || !isTelling(whole)) return whole;
   if (parts.length < 2 || parts.length > mostParts) return whole;
   const given = inputsOf(whole);
   const taken = answersIn(given);
   const unasked = { ...hearing, check: null };
   const told = parts.flatMap((part) => {
-    const own = inputsOf(speaker.understand(part, hearing));
+    const own = inputsOf(understand(part, hearing));
     // The question in hand is answered once: what seems to say otherwise tells something else.
     const isOther = answersIn(own).some((one) => taken.some((given) => contradicts(one, given)));
-    return own.length > 0 && !isOther ? own : inputsOf(speaker.understand(part, unasked));
+    return own.length > 0 && !isOther ? own : inputsOf(understand(part, unasked));
   });
   const answers = answersIn(told);
   const known = [...answered, ...taken.map((one) => one.check)];
