@@ -93,7 +93,7 @@ export class CounterPage {
         lookUp(text, this.#book.shop).type !== 'unknown' ||
         this.#book.onCounterBy(text) !== undefined,
       scanned: (text) => {
-        void this.#work.enter(text, 'scanned');
+        void this.#work.entry.enter(text, 'scanned');
       },
     });
     this.#endWatch = this.#book.watch(() => void this.#work.readAgain());
@@ -184,7 +184,7 @@ export class CounterPage {
     };
     const found = (text: string): void => {
       this.#work.holdNothing();
-      void this.#work.enter(text, 'scanned');
+      void this.#work.entry.enter(text, 'scanned');
     };
     watchForCode(video, found).then(
       (end) => {
@@ -204,7 +204,7 @@ export class CounterPage {
       void this.#work.take(...inputs);
     },
     enter: (text) => {
-      void this.#work.enter(text, 'typed');
+      void this.#work.entry.enter(text, 'typed');
     },
     hand: (change) => {
       this.#work.hold(change);
@@ -243,13 +243,13 @@ export class CounterPage {
       this.#work.alter({ diagnosis: { by } });
     },
     caseFile: (file) => {
-      void this.#work.caseFile(file);
+      void this.#work.evidence.caseFile(file);
     },
     useCase: (which) => {
-      void this.#work.useCase(which);
+      void this.#work.evidence.useCase(which);
     },
     takeTold: () => {
-      void this.#work.takeTold();
+      void this.#work.entry.takeTold();
     },
     putAside: () => {
       void this.#putAside();

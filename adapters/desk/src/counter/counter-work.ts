@@ -5,7 +5,8 @@
 import { minorUnits, type Flow, type Input } from '@keyturn/core';
 import { rememberedInHand, rememberInHand } from '../device/in-hand.ts';
 import { answering, type Laid, type Turned } from '../engine/engine.ts';
-import { fill, listed, timeOfDay } from '../wording.ts';
+import { fill, timeOfDay } from '../wording.ts';
+import { CounterEntry } from './counter-entry.ts';
 import type { CounterVoice } from './counter-voice.ts';
 import { inventedReturns } from './demo/invented-shop.ts';
 import type { CounterEngine } from './engine/counter-engine.ts';
@@ -19,21 +20,11 @@ import {
 } from './return/counter-return.ts';
 import { shopDayOf } from './return/day.ts';
 import { writtenPrice } from './return/written-price.ts';
-import { answersOf, contextOf, labelsOf, openReturn, type KnownPart } from './return/opening.ts';
-import { lookUp } from './shop/scanned.ts';
+import { openReturn, type KnownPart } from './return/opening.ts';
 import type { CounterBook } from './store/counter-book.ts';
-import { faultWords, misfitWords } from './vehicle/case-words.ts';
-import { caseTaken, ofAnotherPart, olderCase } from './vehicle/case-taken.ts';
+import { CounterEvidence } from './vehicle/counter-evidence.ts';
 import { looksLikeCase } from './vehicle/read-vehicle-case.ts';
-import { misfitOf } from './vehicle/fit-of-case.ts';
-import {
-  emptyHand,
-  type Hand,
-  type InHand,
-  type PartField,
-  type Shown,
-  type WhoseCase,
-} from './view/shown.ts';
+import { emptyHand, type Hand, type InHand, type PartField, type Shown } from './view/shown.ts';
 import { figuresInHand } from './view/step-card.ts';
 import type { CounterWords } from './words/counter-words.ts';
 
@@ -55,6 +46,10 @@ export class CounterWork {
   readonly #setup: CounterWorkSetup;
   readonly #voice: CounterVoice;
   readonly #book: CounterBook;
+  /** The line, and what is scanned. */
+  readonly entry: CounterEntry;
+  /** The case of the vehicle. */
+  readonly evidence: CounterEvidence;
   #lying: Lying | undefined;
   /** The returns whose answer is being worked on. */
   readonly #busy = new Set<string>();
@@ -66,6 +61,8 @@ export class CounterWork {
     this.#setup = setup;
     this.#voice = setup.voice;
     this.#book = setup.book;
+    this.entry = new CounterEntry({ ...setup, work: this });
+    this.evidence = new CounterEvidence({ ...setup, work: this });
   }
 
   /** The return in hand, as it is kept. */
@@ -75,15 +72,28 @@ export class CounterWork {
 
   /** All of the return in hand that is shown. */
   get inHand(): InHand | undefined {
-    const [lying, back, flow] = [this.#lying, this.back, this.#flow];
+    const [lying, back, flow] = [this.#lying, this.back, this.flow];
     if (lying === undefined || back === undefined || flow === undefined) return undefined;
     return inHandOf(lying, { back, flow, voice: this.#voice, isBusy: this.#busy.has(back.id) });
   }
 
   /** The flow of the return in hand. */
-  get #flow(): Flow | undefined {
+  get flow(): Flow | undefined {
     const { back } = this;
     return back === undefined ? undefined : this.#setup.flows[flowOf[back.part]];
+  }
+
+  /** Whether an answer of the return in hand is being worked on. */
+  get isBusy(): boolean {
+    return this.#lying !== undefined && this.#busy.has(this.#lying.id);
+  }
+
+  /** Waits for something about a return, and takes nothing of it meanwhile. */
+  async whileBusy<Result>(id: string, wait: () => Promise<Result>): Promise<Result> {
+    this.#busy.add(id);
+    this.#notices = [];
+    this.#show(false);
+    return wait().finally(() => this.#busy.delete(id));
   }
 
   /** What the hand has begun. */
@@ -177,183 +187,17 @@ export class CounterWork {
     await this.trying(async () => {
       const back = await openReturn(this.#setup.engine, this.#book.shop, { ...known, at: now() });
       await this.keep(back);
-      await this.choose(back.id, this.#listedBefore(known));
+      await this.choose(back.id, this.entry.listedBefore(known));
     });
-  }
-
-  /** That a sale has come back before and is in a day's list; undefined where it is in none. */
-  #listedBefore({ sale }: KnownPart): string | undefined {
-    const before = sale === undefined ? undefined : this.#book.endedWith(sale.receipt);
-    if (before?.closed == null) return undefined;
-    const { at, decide } = before.closed;
-    const how = { dateStyle: 'medium', timeZone: this.#book.shop?.policy['time-zone'] } as const;
-    return fill(this.#words.listedBefore, {
-      receipt: before.receipt,
-      day: new Intl.DateTimeFormat(this.#voice.tag, how).format(new Date(at)),
-      decision: this.#voice.textsFor(before.part).decisions?.[decide]?.name ?? decide,
-    });
-  }
-
-  /** What was scanned, or typed into the line: a sale, a part, a case, a return here, or words. */
-  async enter(text: string, how: 'typed' | 'scanned'): Promise<void> {
-    const scanned = lookUp(text, this.#book.shop);
-    const back = this.back;
-    const lying = this.#book.onCounterBy(text);
-    if (lying !== undefined && (scanned.type === 'case' || scanned.type === 'unknown')) {
-      await this.choose(lying.id);
-      return;
-    }
-    switch (scanned.type) {
-      case 'sale':
-        await this.#known({ part: scanned.part.part, shelf: scanned.part, sale: scanned.sale });
-        return;
-      case 'part':
-        await this.#known({ part: scanned.part.part, shelf: scanned.part });
-        return;
-      case 'case':
-        if (back === undefined) this.notice(this.#words.caseNeedsPart);
-        else await this.#offerCase(scanned.text);
-        return;
-      case 'unknown': {
-        if (back === undefined || how === 'scanned') {
-          this.notice(fill(this.#words.unknownScan, { text: text.slice(0, 60) }));
-        } else {
-          await this.#hear(text);
-        }
-      }
-    }
-  }
-
-  /** Takes a line: at once where it says one thing plainly, else once it was shown what it tells. */
-  async #hear(line: string): Promise<void> {
-    const back = this.back;
-    if (back === undefined || this.#busy.has(back.id)) return;
-    const locale = this.#voice.tag;
-    await this.trying(async () => {
-      const { sitting } = back;
-      const told = await this.#setup.engine.hear(sitting, { at: now(), line, locale });
-      if (this.back?.sitting !== sitting) return;
-      const isPlain =
-        told === undefined ||
-        (told.answers.length === 1 && told.left.length + told.refused.length === 0);
-      if (isPlain) {
-        await this.#turn((one) => this.#setup.engine.say(one, { at: now(), line, locale }));
-        return;
-      }
-      this.#hand = { ...emptyHand, told };
-      this.#dropErrors();
-      this.#show(true);
-    });
-  }
-
-  /** Takes what a line told; what was not understood of it stays said. */
-  async takeTold(): Promise<void> {
-    const { told } = this.#hand;
-    const back = this.back;
-    if (told === null || back === undefined) return;
-    this.#hand = emptyHand;
-    await this.take(
-      ...told.answers.map(({ check, value }) => answering(back.sitting.case, check, value)),
-    );
-    const left = told.left.map(({ said }) => said);
-    if (left.length === 0) return;
-    const said = listed(
-      left.map((one) => fill(this.#words.quoted, { said: one })),
-      this.#voice.tag,
-    );
-    this.#notices = [...this.#notices, fill(this.#words.stillLeft, { said })];
-    this.#show(false);
-  }
-
-  /** A part that the shop knows: told of the return in hand where nothing is known of that yet. */
-  async #known(known: KnownPart): Promise<void> {
-    const back = this.back;
-    const isBare =
-      back?.receipt === '' && (back.number === '' || back.number === known.shelf?.number);
-    if (back === undefined || !isBare || back.part !== known.part) {
-      await this.open(known);
-      return;
-    }
-    this.alter({ ...labelsOf(known) });
-    const answers = answersOf(known.sale);
-    await this.take(
-      { type: 'context', set: contextOf(known) },
-      ...(answers.length === 0 ? [] : [{ type: 'answers', answers } as const]),
-    );
-    const before = this.#listedBefore(known);
-    if (before !== undefined) this.notice(before);
-  }
-
-  /** A case of a vehicle from its file. */
-  async caseFile(file: File): Promise<void> {
-    await this.trying(async () => {
-      await this.#offerCase(await file.text());
-    });
-  }
-
-  /** Reads a case of a vehicle; whether it is this customer's is asked. */
-  async #offerCase(text: string): Promise<void> {
-    const id = this.back?.id ?? '';
-    this.#busy.add(id);
-    this.#notices = [];
-    this.#show(false);
-    await this.trying(async () => {
-      const reading = await this.#setup.engine.readCase(text).finally(() => this.#busy.delete(id));
-      const back = this.back;
-      if (back === undefined) return;
-      if (reading.type === 'fault') {
-        this.notice(faultWords(this.#words, reading.fault));
-        return;
-      }
-      const sale = this.#book.shop?.sales.find(({ receipt }) => receipt === back.receipt);
-      const others = this.#book.all;
-      const misfit = misfitOf(reading.case, { back, sale, others });
-      if (misfit !== undefined) {
-        this.notice(misfitWords(misfit, this.#voice));
-        return;
-      }
-      this.#hand = { ...emptyHand, offered: reading.case };
-      this.#notices = [];
-      this.#show(true);
-    });
-  }
-
-  /** The case that was offered is this vehicle's, or it is left out. */
-  async useCase(which: WhoseCase): Promise<void> {
-    const { offered } = this.#hand;
-    const [back, flow] = [this.back, this.#flow];
-    this.#hand = emptyHand;
-    if (offered === null || back === undefined || flow === undefined || which === 'other-vehicle') {
-      this.notice(this.#words.caseLeft);
-      this.#show(true);
-      return;
-    }
-    const { change, inputs } =
-      which === 'this-part'
-        ? caseTaken(flow, offered, back)
-        : { change: ofAnotherPart(offered), inputs: [] };
-    this.alter(change);
-    if (inputs.length === 0) this.#show(true);
-    else await this.take(...inputs);
-  }
-
-  /** A day of sale told afterwards may show that the case is older than the part. */
-  async #dropOlderCase(): Promise<void> {
-    const [back, flow] = [this.back, this.#flow];
-    const older = back === undefined || flow === undefined ? undefined : olderCase(flow, back);
-    if (older === undefined) return;
-    this.alter(older.change);
-    await this.take(...older.inputs);
-    this.notice(fill(this.#words.caseBefore, { sold: older.sold }));
   }
 
   /** Takes answers and other inputs for the return in hand. */
   take(...inputs: readonly Input[]): Promise<void> {
-    return this.#turn((sitting) => this.#setup.engine.take(sitting, { at: now(), inputs }));
+    return this.turn((sitting) => this.#setup.engine.take(sitting, { at: now(), inputs }));
   }
 
   /** Takes what came in for the return in hand, one at a time. */
-  async #turn(work: (sitting: Laid['sitting']) => Promise<Turned>): Promise<void> {
+  async turn(work: (sitting: Laid['sitting']) => Promise<Turned>): Promise<void> {
     const id = this.back?.id;
     if (id === undefined || this.#busy.has(id)) return;
     this.#busy.add(id);
@@ -382,7 +226,7 @@ export class CounterWork {
         isInHand ? this.#weigh().then(() => this.#show(true)) : undefined,
       ]);
       if (language !== undefined) this.#setup.goOnIn(language);
-      await this.#dropOlderCase();
+      await this.evidence.dropOlder();
       await this.#writeSlip();
     });
     this.#busy.delete(id);
@@ -463,7 +307,7 @@ export class CounterWork {
   async takeFigures(): Promise<string | undefined> {
     const code = this.#codeTyped();
     if (code !== undefined) {
-      await this.#offerCase(code);
+      await this.evidence.offer(code);
       return undefined;
     }
     await this.trying(() => this.#weigh());
@@ -553,7 +397,7 @@ export class CounterWork {
     const back = this.back;
     if (back === undefined) return;
     if (looksLikeCase(text)) {
-      await this.#offerCase(text);
+      await this.evidence.offer(text);
       return;
     }
     await this.trying(async () => {
@@ -645,8 +489,9 @@ export class CounterWork {
     }
   }
 
-  notice(text: string): void {
-    this.#notices = [text];
+  /** Says something, alone or beside what was said last. */
+  notice(text: string, isBeside = false): void {
+    this.#notices = isBeside ? [...this.#notices, text] : [text];
     this.#show(false);
   }
 

@@ -181,8 +181,8 @@ const css = `
   .counter .head-keys { display: contents; }
   .counter .language { grid-column: 2; grid-row: 1 / span 2; margin: 0; }
   .counter .language span { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
-  .counter .head-list { grid-column: 1 / -1; display: grid; grid-template-columns: repeat(4, minmax(0, 1fr)); gap: .3rem; }
-  .counter .head-key { padding: .2rem; font-size: .85em; line-height: 1.15; hyphens: auto; overflow-wrap: anywhere; }
+  .counter .head-list { grid-column: 1 / -1; display: flex; flex-wrap: wrap; gap: .3rem; }
+  .counter .head-key { flex: 1 1 4.4rem; min-inline-size: min-content; padding: .2rem; font-size: .85em; line-height: 1.15; overflow-wrap: normal; }
   .counter .notes.empty { display: none; }
   .counter .notes { min-block-size: 0; }
   .counter .line-entry { gap: .4rem; }

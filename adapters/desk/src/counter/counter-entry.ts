@@ -1,0 +1,145 @@
+/**
+ * What is typed into the line of the counter, or scanned anywhere: a sale, a part, the case of a
+ * vehicle, a return that lies here, or the clerk's own words.
+ */
+import { answering } from '../engine/engine.ts';
+import { fill, listed } from '../wording.ts';
+import type { CounterVoice } from './counter-voice.ts';
+import type { CounterWork } from './counter-work.ts';
+import type { CounterEngine } from './engine/counter-engine.ts';
+import { answersOf, contextOf, labelsOf, type KnownPart } from './return/opening.ts';
+import { lookUp } from './shop/scanned.ts';
+import type { CounterBook } from './store/counter-book.ts';
+import { emptyHand } from './view/shown.ts';
+import type { CounterWords } from './words/counter-words.ts';
+
+/** What the line works with. */
+export interface CounterEntrySetup {
+  readonly engine: CounterEngine;
+  readonly book: CounterBook;
+  readonly voice: CounterVoice;
+  readonly work: CounterWork;
+}
+
+/** The line of one counter. */
+export class CounterEntry {
+  readonly #engine: CounterEngine;
+  readonly #book: CounterBook;
+  readonly #voice: CounterVoice;
+  readonly #work: CounterWork;
+
+  constructor({ engine, book, voice, work }: CounterEntrySetup) {
+    this.#engine = engine;
+    this.#book = book;
+    this.#voice = voice;
+    this.#work = work;
+  }
+
+  /** That a sale has come back before and is in a day's list; undefined where it is in none. */
+  listedBefore({ sale }: KnownPart): string | undefined {
+    const before = sale === undefined ? undefined : this.#book.endedWith(sale.receipt);
+    if (before === undefined || before.closed === null) return undefined;
+    const { at, decide } = before.closed;
+    const how = { dateStyle: 'medium', timeZone: this.#book.shop?.policy['time-zone'] } as const;
+    return fill(this.#words.listedBefore, {
+      receipt: before.receipt,
+      day: new Intl.DateTimeFormat(this.#voice.tag, how).format(new Date(at)),
+      decision: this.#voice.textsFor(before.part).decisions?.[decide]?.name ?? decide,
+    });
+  }
+
+  /** What was scanned, or typed into the line: a sale, a part, a case, a return here, or words. */
+  async enter(text: string, how: 'typed' | 'scanned'): Promise<void> {
+    const scanned = lookUp(text, this.#book.shop);
+    const back = this.#work.back;
+    const lying = this.#book.onCounterBy(text);
+    if (lying !== undefined && (scanned.type === 'case' || scanned.type === 'unknown')) {
+      await this.#work.choose(lying.id);
+      return;
+    }
+    switch (scanned.type) {
+      case 'sale':
+        await this.#known({ part: scanned.part.part, shelf: scanned.part, sale: scanned.sale });
+        return;
+      case 'part':
+        await this.#known({ part: scanned.part.part, shelf: scanned.part });
+        return;
+      case 'case':
+        if (back === undefined) this.#work.notice(this.#words.caseNeedsPart);
+        else await this.#work.evidence.offer(scanned.text);
+        return;
+      case 'unknown': {
+        if (back === undefined || how === 'scanned') {
+          this.#work.notice(fill(this.#words.unknownScan, { text: text.slice(0, 60) }));
+        } else {
+          await this.#hear(text);
+        }
+      }
+    }
+  }
+
+  /** Takes a line: at once where it says one thing plainly, else once it was shown what it tells. */
+  async #hear(line: string): Promise<void> {
+    const back = this.#work.back;
+    if (back === undefined || this.#work.isBusy) return;
+    const locale = this.#voice.tag;
+    await this.#work.trying(async () => {
+      const { sitting } = back;
+      const told = await this.#engine.hear(sitting, { at: now(), line, locale });
+      if (this.#work.back?.sitting !== sitting) return;
+      const isPlain =
+        told === undefined ||
+        (told.answers.length === 1 && told.left.length + told.refused.length === 0);
+      if (isPlain) {
+        await this.#work.turn((one) => this.#engine.say(one, { at: now(), line, locale }));
+        return;
+      }
+      this.#work.hold({ ...emptyHand, told });
+    });
+  }
+
+  /** Takes what a line told; what was not understood of it stays said. */
+  async takeTold(): Promise<void> {
+    const { told } = this.#work.hand;
+    const back = this.#work.back;
+    if (told === null || back === undefined) return;
+    this.#work.hold(emptyHand);
+    await this.#work.take(
+      ...told.answers.map(({ check, value }) => answering(back.sitting.case, check, value)),
+    );
+    const left = told.left.map(({ said }) => said);
+    if (left.length === 0) return;
+    const said = listed(
+      left.map((one) => fill(this.#words.quoted, { said: one })),
+      this.#voice.tag,
+    );
+    this.#work.notice(fill(this.#words.stillLeft, { said }), true);
+  }
+
+  /** A part that the shop knows: told of the return in hand where nothing is known of that yet. */
+  async #known(known: KnownPart): Promise<void> {
+    const back = this.#work.back;
+    const isBare =
+      back?.receipt === '' && (back.number === '' || back.number === known.shelf?.number);
+    if (back === undefined || !isBare || back.part !== known.part) {
+      await this.#work.open(known);
+      return;
+    }
+    this.#work.alter({ ...labelsOf(known) });
+    const answers = answersOf(known.sale);
+    await this.#work.take(
+      { type: 'context', set: contextOf(known) },
+      ...(answers.length === 0 ? [] : [{ type: 'answers', answers } as const]),
+    );
+    const before = this.listedBefore(known);
+    if (before !== undefined) this.#work.notice(before);
+  }
+
+  get #words(): CounterWords {
+    return this.#voice.words;
+  }
+}
+
+function now(): string {
+  return new Date().toISOString();
+}
