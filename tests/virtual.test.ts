@@ -329,6 +329,10 @@ describe('what a verdict costs', () => {
       outcomeOf({ remedy: 'bring-fuel', send, minutes: 2 }, dispatched);
     expect(sent('fuel-van').isWrongHelp).toBe(false);
     expect(sent('boost-van').isWrongHelp).toBe(true);
+    // Nothing that is done costs less than the least that is right, or handing on.
+    expect(sent('fuel-van').least).toBe(sent('fuel-van').cost - 2);
+    const handed = outcomeOf({ remedy: 'technician-visit', send: '', minutes: 0 }, truth);
+    expect(handed.least).toBeLessThanOrEqual(handed.cost);
     expect(sent('boost-van').cost).toBeGreaterThan(sent('fuel-van').cost);
   });
 });
@@ -345,6 +349,7 @@ test('a report sums what was played', () => {
     best: { truth: 0.95, first: ['fuel-empty', 0.95], error: 0 },
     isWrongPart: false,
     isWrongHelp: false,
+    least: 10,
     cost: 10,
     ...more,
   });

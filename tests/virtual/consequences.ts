@@ -134,6 +134,8 @@ export type Outcome = {
   readonly isWrongHelp: boolean;
   /** Minutes, with the asking. */
   readonly cost: number;
+  /** The least that anything right costs, or handing on: no way of asking costs less. */
+  readonly least: number;
 };
 
 /** What following a verdict costs on a vehicle with these faults. */
@@ -153,8 +155,9 @@ export function outcomeOf(
   const isRightHelp = rightSends(faults).includes(send);
   if (role === 'dispatcher') {
     const help = sendMinutes[send] ?? 75;
+    const least = Math.min(...rightSends(faults).map((one) => sendMinutes[one] ?? 75));
     const again = isRightHelp ? 0 : againMinutes.dispatcher + (sendMinutes['technician-van'] ?? 75);
-    return { isWrongPart: false, isWrongHelp: !isRightHelp, cost: asking + help + again };
+    return { isWrongPart: false, isWrongHelp: !isRightHelp, cost: asking + help + again, least };
   }
   const isRight = cures.includes(remedy);
   const done = remedyMinutes[remedy] ?? 90;
@@ -163,6 +166,7 @@ export function outcomeOf(
     isWrongPart: parts.includes(remedy) && !isRight,
     isWrongHelp: false,
     cost: asking + done + again,
+    least: Math.min(cheapest, ...workshop.map((one) => remedyMinutes[one] ?? 90)),
   };
 }
 

@@ -121,6 +121,8 @@ export type Figures = {
   /** Of the dispatchers' cases. */
   readonly wrongHelp: number;
   readonly cost: number;
+  /** The least that anything right costs, were every fault known at once. */
+  readonly least: number;
   readonly logLoss: number;
   /** The same answers by the independent posterior; null where it was not asked for. */
   readonly best: BestFigures | null;
@@ -171,6 +173,7 @@ function figuresOf(played: readonly PlayedVehicle[]): Figures {
     wrongParts: shareWhere(hands, ({ isWrongPart }) => isWrongPart),
     wrongHelp: shareWhere(dispatched, ({ isWrongHelp }) => isWrongHelp),
     cost: mean(played.map(({ cost }) => cost)),
+    least: mean(played.map(({ least }) => least)),
     logLoss: mean(played.map(({ ours }) => -Math.log(ours))),
     best: bestFiguresOf(played),
   };

@@ -41,6 +41,7 @@ const shareRows = (base: Figures): readonly Row[] => [
     '  were nothing asked, and done as it is',
     ({ cost, minutes }) => two((cost - minutes) / base.cost),
   ],
+  ['  were the least done that is right', ({ least }) => two(least / base.cost)],
   ['minutes of checks, over it', ({ minutes }) => two(minutes / base.minutes)],
 ];
 
