@@ -489,6 +489,61 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     expect(await inside(page, '#figure-bench-supply').inputValue()).toBe('11.6');
   });
 
+  test('says of a receipt that has come back before where that is listed', async () => {
+    const page = await practising();
+    await scan(page, 'W-10240');
+    await eventually(async () => {
+      expect(await plain(inside(page, '.notes'))).toMatch(
+        /W-10240 is in the list of .* taken back/u,
+      );
+    });
+    await scan(page, 'W-10377');
+    await eventually(async () => {
+      expect(await inside(page, '.field input').nth(2).inputValue()).toBe('W-10377');
+    });
+    expect(await inside(page, '.notes p').count()).toBe(0);
+  });
+
+  test('leaves one thing out of a sentence that was not meant so', async () => {
+    const page = await practising();
+    await press(page, '+');
+    await press(page, '1');
+    await say(page, 'only clicks, studs fine');
+    await inside(page, '.told .fix').first().click();
+    expect(await inside(page, '.told li').count()).toBe(1);
+    await press(page, '1');
+    expect(await inside(page, '.found .line').count()).toBe(1);
+  });
+
+  test('no sign of a code answers a question, however slowly the scanner types', async () => {
+    const page = await practising();
+    await follow(page, asks(page, 'How does the pinion turn by hand?'));
+    const found = await inside(page, '.ledger .line').count();
+    for (const key of 'W-99121') await page.keyboard.press(key, { delay: 120 });
+    expect(await inside(page, 'input[name=line]').inputValue()).toBe('W-99121');
+    await page.keyboard.press('Enter');
+    await eventually(async () => {
+      expect(await plain(inside(page, '.notes'))).toContain('W-99121');
+    });
+    expect(await asked(page)).toBe('How does the pinion turn by hand?');
+    expect(await inside(page, '.ledger .line').count()).toBe(found);
+    await typeSlowly(page, 'W-10377');
+    await press(page, 'Enter');
+    expect(await inside(page, '.field input').nth(2).inputValue()).toBe('W-10377');
+  });
+
+  test('a sentence begins wherever it is typed, and a command pressed in the line is none of it', async () => {
+    const page = await practising();
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('*');
+    await page.keyboard.press('*');
+    expect(await inside(page, 'input[name=line]').inputValue()).toBe('');
+    await page.keyboard.press('Escape');
+    await typeSlowly(page, 'it is the part we sold');
+    await press(page, 'Enter');
+    expect(await asked(page)).toBe('What does the customer say is wrong with it?');
+  });
+
   test('reads a code by the camera where the browser can, and offers none where it cannot', async () => {
     const without = await counter({
       before: (page) =>

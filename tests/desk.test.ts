@@ -14,6 +14,7 @@ import {
   openDesk,
   press,
   seed,
+  settled,
   stored,
   type OpenedDesk,
 } from './support/desk-page.ts';
@@ -304,13 +305,45 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     await press(page, '/');
     await page.clock.pauseAt(Date.now() + 60_000);
     await page.keyboard.press('1');
+    await page.clock.fastForward(300);
     await inside(page, '.slip').waitFor();
     await page.keyboard.press('1');
+    await page.clock.fastForward(300);
     expect(await asked(page)).toBe('Boost van');
     expect((await stored(page))['cases']).toMatchObject([{ sent: null }]);
-    await page.clock.fastForward(500);
+    await page.clock.resume();
     await press(page, '1');
     expect(await asked(page)).toContain('under way');
+  });
+
+  test.each([
+    ['12.1', 90],
+    ['12.1', 290],
+    ['2 children', 120],
+    ['.5 V', 120],
+  ])('answers nothing by the digits of a text: %s, a key every %i ms', async (text, gap) => {
+    const { page } = await desk({ hasClock: true });
+    await seed(page, [deskCase(played(asks('complaint')))]);
+    await press(page, '/');
+    const question = await asked(page);
+    await page.clock.pauseAt(Date.now() + 60_000);
+    for (const key of text) {
+      await page.keyboard.type(key);
+      await page.clock.fastForward(gap);
+    }
+    await page.clock.fastForward(1000);
+    expect(await asked(page)).toBe(question);
+    expect(await inside(page, 'input[name=line]').inputValue()).toBe(text);
+  });
+
+  test('takes a number that Enter was pressed behind once', async () => {
+    const { page } = await desk();
+    await press(page, '+');
+    await press(page, '3', 'Enter');
+    expect(await asked(page)).toContain('is everyone safe');
+    expect(await inside(page, 'input[name=line]').evaluate((line) => line.matches(':focus'))).toBe(
+      false,
+    );
   });
 
   test('holds a danger until it is over', async () => {
@@ -430,6 +463,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
         keys.map((one) => one.getAttribute('aria-pressed')).indexOf('true'),
       ),
     ).toBe(0);
+    await page.waitForTimeout(settled);
     await page.keyboard.press('0');
     await press(page, '0');
     expect(await inside(page, '.found').innerText()).toContain('What happened before: not known');

@@ -200,6 +200,30 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     expect(await finding.getByRole('img').getAttribute('aria-label')).toContain('12.45 V: ');
   });
 
+  test('takes a figure from the pad in the unit that it shows', async () => {
+    const kept = playUntil(chart, asks('air-temperature'), { choices: flat.choices });
+    const { page } = await driver({ kept }, 'en-US');
+    expect(await page.locator('keyturn-case .display .unit').innerText()).toBe('°F');
+    for (const digit of ['4', '0', 'Take']) await key(page, digit).click();
+    expect(await printed(page)).toContainEqual(expect.stringContaining('40 °F'));
+  });
+
+  test.each([
+    ['air-temperature', 1],
+    ['battery-age', 0],
+    ['battery-rest', 0],
+    ['drop-clamps', 0],
+  ])(
+    'offers a minus on the pad only where a figure may be below zero: %s',
+    async (check, count) => {
+      const { page } = await driver({
+        kept: playUntil(chart, asks(check), { choices: flat.choices }),
+      });
+      expect(await key(page, 'Minus').count()).toBe(count);
+      expect(await key(page, 'Erase').count()).toBe(1);
+    },
+  );
+
   test('sets a reading given in millivolts where it belongs on a ruler in volts', async () => {
     const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
     const { page } = await driver({ kept });
@@ -335,6 +359,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     const { page } = await driver({ kept, reducedMotion: 'reduce' });
     await say(page, '12.4');
     expect(await belowHead(page, '.refused')).toBeGreaterThanOrEqual(0);
+    // The answers stand on the keys below.
+    expect(await page.locator('keyturn-case .refused').innerText()).not.toContain('not safe');
   });
 
   test('shows a new verdict from its first line, and again after a reload', async () => {
@@ -347,6 +373,21 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     expect(await belowHead(page, '.verdict h2')).toBeGreaterThanOrEqual(0);
   });
 
+  test('shows what is to be done again after a reload, and not that it is to be said once done', async () => {
+    const isThere = (kase: Case) => kase.state.verdict !== null;
+    const { page } = await driver({
+      kept: playUntil(chart, isThere, flat),
+      reducedMotion: 'reduce',
+    });
+    await page.waitForFunction(() => {
+      const title = document
+        .querySelector('keyturn-case')
+        ?.shadowRoot?.querySelector('.verdict h2')
+        ?.getBoundingClientRect();
+      return title !== undefined && title.top > 0 && title.bottom < innerHeight;
+    });
+  });
+
   test('shows the caution that is to be confirmed, and not the verdict that stands already', async () => {
     const isThere = (kase: Case) => awaits('confirm')(kase) && kase.state.verdict !== null;
     const kept = playUntil(chart, isThere, flat);
@@ -356,6 +397,10 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     await page.locator('keyturn-case .card .keys .key').first().click();
     expect(await page.locator('keyturn-case .card .hold').count()).toBe(1);
     expect(await belowHead(page, '.card')).toBeGreaterThanOrEqual(0);
+    // How to boost was said with the verdict; to measure while it charges has a caution of its own.
+    expect(await page.locator('keyturn-case .card .sign .text').allInnerTexts()).toEqual([
+      expect.stringContaining('The engine may turn at any moment'),
+    ]);
   });
 
   test.each([
@@ -427,6 +472,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     await key(page, 'Note to pass on').click();
     const note = await page.locator('keyturn-case .drawer .note').innerText();
     expect(note).toContain('What happens at start: fast clicking.');
+    await key(page, 'Close').click();
+    expect(await page.locator('keyturn-case .drawer').count()).toBe(0);
     await key(page, 'More').click();
     expect(await key(page, 'Stop here for now').count()).toBe(0);
   });
@@ -476,6 +523,15 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     await page.keyboard.press('Enter');
     expect(await page.locator('keyturn-case .refused').innerText()).toContain('Did you mean');
     expect(await question(page)).toBe(asked);
+  });
+
+  test('takes it by a key that a vehicle is one of 24 V, where its figure says so', async () => {
+    const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
+    const { page } = await driver({ kept });
+    for (const digit of ['2', '4', '.', '2', 'Take']) await key(page, digit).click();
+    await key(page, '24 V').click();
+    for (const digit of ['2', '4', '.', '2', 'Take']) await key(page, digit).click();
+    expect(await printed(page)).toContainEqual(expect.stringContaining('24.2 V'));
   });
 
   test('puts an answer right where it is printed, beginning with what stands', async () => {

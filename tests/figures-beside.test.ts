@@ -174,6 +174,107 @@ describe('what goes on while a figure is read is no other answer', () => {
   ]);
 });
 
+describe('a figure of another unit is taken where it is plain what it was read of', () => {
+  const turning = 'battery-crank=9.9 V, crank-current=165 A';
+  hold([
+    ['en', 'battery-crank', '9.9 and 165 amps on the clamp', turning],
+    ['en', 'crank-current', '165 amps, with the posts down at 9.9 V', turning],
+    ['es', 'battery-crank', '9,9 y la pinza marca 165 amperios', turning],
+    ['es', 'crank-current', '165 amperios y 9,9 en bornes mientras arranca', turning],
+    ['de', 'crank-current', '165 A, Klemmen dabei 9,9 V', turning],
+    ['fr', 'battery-crank', '9,9 volts et 165 ampères en même temps', turning],
+    ['pl', 'crank-current', '165 A, na akumulatorze wtedy 9,9 V', turning],
+    ['ar', 'crank-current', '165 امبير، و 9.9 على اقطاب البطارية', turning],
+    ['de', 'battery-rest', '12,2 und sie ist sechs Jahre alt', `battery-age=6 a, ${rest(12.2)}`],
+    ['pl', 'battery-rest', '12,2 a ma już sześć lat', `battery-age=6 a, ${rest(12.2)}`],
+    ['en', 'battery-age', 'six years, it rested at 12.2 volts', `battery-age=6 a, ${rest(12.2)}`],
+    ['en', 'battery-rest', '12.2, the car is 9 years old', rest(12.2)],
+    ['en', 'battery-rest', '12.2, it stood for 2 years', rest(12.2)],
+    ['en', 'battery-rest', '12.2 and 300 amps', rest(12.2)],
+  ]);
+});
+
+describe('the voltage at rest and the lower one while the starter turns are both taken', () => {
+  const both = `battery-crank=9.4 V, ${rest(12.6)}`;
+  hold([
+    ['en', 'battery-rest', '12.6, drops to 9.4 when she holds the key', both],
+    ['en', 'battery-crank', '12.6 at rest and 9.4 while cranking', both],
+    ['en', null, 'reads 12.6 at rest, goes down to 9.4 cranking', both],
+    ['es', 'battery-rest', '12,6 parado y 9,4 al dar arranque', both],
+    ['de', 'battery-crank', 'vorher 12,6, während sie startet 9,4', both],
+    ['fr', 'battery-rest', '12,6 au repos puis 9,4 pendant que ma femme démarre', both],
+    ['pl', 'battery-rest', '12,6, przy kręceniu 9,4', both],
+    ['ar', 'battery-rest', '12.6 وعند التدوير تصير 9.4', both],
+    ['en', 'kit', 'spanners, 10 and 13, and the spare key', 'kit=second-key+hand-tools'],
+  ]);
+});
+
+describe('the years of the vehicle are not those of its battery', () => {
+  const two = 'battery-age=2 a';
+  hold([
+    ['en', 'battery-age', "the car's 14 but the battery's only 2 years", two],
+    ['de', 'battery-age', 'Auto hat 14 Jahre aufm Buckel, die Batterie aber nur 2', two],
+    ['fr', 'battery-age', "l'auto a quatorze ans mais la batterie deux", two],
+    ['en', 'battery-age', 'two winters, so 2 years', two],
+  ]);
+});
+
+describe('a count is no reading, and of two losses the worse is asked', () => {
+  const worse = 'drop-clamps=0.4 V';
+  hold([
+    ['en', 'drop-clamps', 'worst of the two is .4, the other nothing', worse],
+    ['es', 'drop-clamps', 'en el + 0,05 y en el - 0,4, o sea el peor 0,4', worse],
+    ['fr', 'drop-clamps', "le pire des deux c'est 0,4, l'autre 0,02", worse],
+    ['es', 'battery-halves', 'son dos baterías, la diferencia 0,3', 'battery-halves=0.3 V'],
+    ['pl', 'terminals', 'jakieś takie dwie klemy są', 'asked back'],
+    ['de', 'battery-rest', 'auf 20 Gleichspannung gestellt, Anzeige 12,2', rest(12.2)],
+    ['pl', 'battery-rest', '12,6 wolta, akumulator dwuletni', `battery-age=2 a, ${rest(12.6)}`],
+  ]);
+});
+
+describe('what a current peaked at, and what is printed, is not what was read', () => {
+  hold([
+    ['en', 'crank-current', 'peaked near 600 then sat at 210 amps', 'crank-current=210 A'],
+    [
+      'de',
+      'crank-current',
+      'im ersten Moment 700, dann pendelt sichs bei 190 A ein',
+      'crank-current=190 A',
+    ],
+    ['de', 'battery-tester', '385 A, aufgedruckt sind 640', 'battery-tester=385 A, label 640 A'],
+    ['de', 'crank-current', 'mal 90 mal 260', 'offered'],
+  ]);
+});
+
+describe('a rough figure gives way to the exact one, and a bit more is not read', () => {
+  hold([
+    ['en', 'charging', 'fourteen point something, call it 14.4', 'charging=14.4 V'],
+    ['pl', 'battery-crank', 'prawie dziesięć, no 9,9', 'battery-crank=9.9 V'],
+    ['pl', 'battery-crank', 'osiem z groszami, powiedzmy 8,2', 'battery-crank=8.2 V'],
+    ['fr', 'battery-rest', '12.3 et des poussières', rest(12.3)],
+    ['en', 'charging', "it won't go above 12.4", 'charging=12.4 V'],
+    ['en', 'charging-later', 'up to 13.9 now', 'charging-later=13.9 V'],
+    ['en', 'battery-rest', 'up to 13', 'asked back'],
+  ]);
+});
+
+describe('the time of day and what is printed on a fuse are no reading', () => {
+  hold([
+    ['es', 'battery-rest', 'son las doce y media ya', 'asked back'],
+    ['ar', 'battery-rest', 'الساعة دلوقتي اتناشر ونص', 'asked back'],
+    ['en', 'main-fuse', "that one's an 80 amp", 'asked back'],
+  ]);
+});
+
+describe('the age of the battery is a figure beside an answer in words', () => {
+  const old = 'battery-age=8 a, complaint=slow-crank';
+  hold([
+    ['en', 'complaint', "turns over slow. the battery's eight years old", old],
+    ['de', 'complaint', 'dreht recht träge, Akku ist acht Jahre', old],
+    ['pl', 'complaint', 'wolniutko kręci, a aku ma już z osiem lat', old],
+  ]);
+});
+
 describe('numbers as they are said', () => {
   hold([
     ['en', 'battery-rest', 'twelve oh five', rest(12.05)],
@@ -186,6 +287,19 @@ describe('numbers as they are said', () => {
     ['de', 'air-temperature', 'so zwanzig fünfundzwanzig', 'offered'],
     ['fr', 'drop-positive', "la moitié d'un volt", 'drop-positive=0.5 V'],
     ['fr', 'drop-positive', 'un volt cinq', 'drop-positive=1.5 V'],
+    ['fr', 'relay-feed', 'douze volts un', 'relay-feed=12.1 V'],
+    ['pl', 'charging', 'czternaście i jedna', 'charging=14.1 V'],
+    ['ar', 'charging', 'اثنا عشر وواحد بالعشره', 'charging=12.1 V'],
+    ['ar', 'drop-clamps', 'خمسة عشر ملي فوت', 'drop-clamps=15 mV'],
+    ['en', 'drop-clamps', 'fifteen milli vlots', 'drop-clamps=15 mV'],
+    ['ar', 'drop-ground', '٠٬٠٩', 'drop-ground=0.09 V'],
+    ['ar', 'battery-rest', '١٢٬٢', rest(12.2)],
+    ['de', 'battery-tester', 'fünfhundertzwanig', 'battery-tester=520 A'],
+    ['de', 'battery-rest', 'zehneinhlab', rest(10.5)],
+    ['pl', 'battery-tester', 'pińćset dwajścia', 'battery-tester=520 A'],
+    ['pl', 'battery-rest', 'jedynka dwójka kropka zero trzy', rest(12.03)],
+    ['ar', 'battery-tester', 'ستميه وعشره امبر', 'battery-tester=610 A'],
+    ['en', 'crank-current', 'nothing at all on the clamp meter, zero', 'crank-current=0 A'],
     ['pl', 'battery-rest', 'dwanaście i cztery', rest(12.4)],
     ['pl', 'battery-rest', 'dwanaście i sześćdziesiąt pięć setnych', rest(12.65)],
     ['pl', 'air-temperature', 'pięć na plusie', 'air-temperature=5 Cel'],

@@ -578,6 +578,20 @@ describe('a reading', () => {
     expect(timesAsked(fine)).toBe(1);
     expect(timesAsked({ ...coarse, value: 11.2 })).toBe(1);
   });
+
+  test('is not asked once more where that would take another full charge', () => {
+    const kit = ['voltmeter', 'charger', 'load-tester'];
+    const flat = {
+      ...slow,
+      history: 'none',
+      'charge-lamp': 'normal',
+      'battery-rest': 11.6,
+    } as const;
+    const from = take(open({ ...car, kit, role: 'mechanic', place: 'workshop' }), answers(flat));
+    const charged = { value: 12.5, unit: 'V', resolution: 0.1 };
+    const { asked } = playOut(from, { 'battery-recharged': charged, 'battery-load-test': 10.4 });
+    expect(asked.filter(({ check }) => check === 'battery-recharged')).toHaveLength(1);
+  });
 });
 
 describe('a dispatcher', () => {

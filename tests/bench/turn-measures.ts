@@ -28,6 +28,7 @@ const measures: Readonly<Record<string, () => () => number>> = {
   'turn of 10': () => measureTurn(written, playTurns(written, 10), perRound),
   'turn of 200': () => measureTurn(written, playTurns(written, 200), perRound),
   'planning turn': () => measureTurn(chart, planningTurn().stored, plansPerRound),
+  'new vehicle': () => measureNewVehicles(planningTurn().stored),
   choice: () => measureChoice(planningTurn().weighed),
   loading: () => () => timed(loadChart),
 };
@@ -51,6 +52,22 @@ function measureTurn(played: Chart, stored: Stored, times: number): () => number
         JSON.stringify(step.events);
       }
     }) / times;
+}
+
+/** A turn that plans on vehicles that nobody has met: each a little warmer than the last. */
+function measureNewVehicles(stored: Stored): () => number {
+  let warmer = 0;
+  return () =>
+    timed(() => {
+      for (let index = 0; index < plansPerRound; index += 1) {
+        const kase = JSON.parse(stored.json) as Case;
+        warmer += 0.001;
+        const temperature = Number(kase.state.context['temperature']) + warmer;
+        const context = { ...kase.state.context, temperature };
+        const met: Case = { ...kase, state: { ...kase.state, context } };
+        turn(chart, met, { at: kase.state.at, input: stored.input });
+      }
+    }) / plansPerRound;
 }
 
 /** The planner alone, on what a turn has just planned. */

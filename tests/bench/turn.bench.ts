@@ -17,6 +17,7 @@ const bare = start('bare');
 const turnOf10 = start('turn of 10');
 const turnOf200 = start('turn of 200');
 const planning = start('planning turn');
+const newVehicle = start('new vehicle');
 const choice = start('choice');
 const loading = start('loading');
 
@@ -24,6 +25,7 @@ const baseline: number[] = [];
 const short: number[] = [];
 const long: number[] = [];
 const planned: number[] = [];
+const met: number[] = [];
 const chosen: number[] = [];
 const loads: number[] = [];
 // Interleaved, so that a slow moment of the machine falls on all.
@@ -32,12 +34,14 @@ for (let round = 0; round < rounds; round += 1) {
   short.push(await turnOf10.measure());
   long.push(await turnOf200.measure());
   planned.push(await planning.measure());
+  met.push(await newVehicle.measure());
   chosen.push(await choice.measure());
   loads.push(await loading.measure());
 }
-for (const { end } of [bare, turnOf10, turnOf200, planning, choice, loading]) end();
+for (const { end } of [bare, turnOf10, turnOf200, planning, newVehicle, choice, loading]) end();
 
 print('a turn that plans, against one choice of the planner', planned, chosen, 1.5);
+print('the same on a vehicle not met before, against one that was', met, planned, 3);
 print('a turn that asks as written, against the bare machine', short, baseline, 3);
 print('the same in a case of 200 turns, against one of 10', long, short, 1.2);
 process.stdout.write(

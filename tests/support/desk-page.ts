@@ -109,13 +109,13 @@ export function stored(page: Page): Promise<Readonly<Record<string, readonly unk
 export const asked = (page: Page): Promise<string> =>
   page.locator('keyturn-desk #asked').innerText();
 
-/** So long after it was said what to send, no number sends anybody. */
-const settleMs = 450;
+/** So long after something is put to be said, no digit answers it. */
+export const settled = 450;
 
-/** Presses a key that answers, and waits until something else is to be said. */
+/** Reads what is to be said, presses a key that answers, and waits until something else is to be. */
 export async function press(page: Page, ...keys: readonly string[]): Promise<void> {
   const before = await asked(page);
-  if ((await page.locator('keyturn-desk .slip').count()) > 0) await page.waitForTimeout(settleMs);
+  await page.waitForTimeout(settled);
   for (const key of keys) await page.keyboard.press(key);
   await page.waitForFunction((said) => {
     const desk = document.querySelector('keyturn-desk')?.shadowRoot;

@@ -25,7 +25,7 @@ import type { Engine, Laid, Turned } from './engine/engine.ts';
 import type { Command } from './keys.ts';
 import { DeskBook } from './store/desk-book.ts';
 import type { DeskStore } from './store/desk-store.ts';
-import { cardOf } from './view/card.ts';
+import { placeOf } from './view/card.ts';
 import { page } from './view/page.ts';
 import { saidLast } from './view/said-last.ts';
 import { emptyHand, leftHand, type Actions, type InHand, type Shown } from './view/shown.ts';
@@ -79,8 +79,8 @@ export class DeskPage {
       this.#actions.take({ type: 'tick' });
     },
   });
-  /** Since when it is said what to send, in milliseconds of the epoch. */
-  #toSendSince: number | undefined;
+  /** What lies before the dispatcher, and since when, in milliseconds of the epoch. */
+  #put = { card: '', since: 0 };
   #endKeys: () => void = () => undefined;
   #endWatch: () => void = () => undefined;
 
@@ -284,8 +284,8 @@ export class DeskPage {
 
   #show(isMoved: boolean): void {
     const shown = this.#shown();
-    const kind = shown.inHand === undefined ? undefined : cardOf(shown.hand, shown.inHand.kase);
-    this.#toSendSince = kind === 'send' ? (this.#toSendSince ?? Date.now()) : undefined;
+    const card = placeOf(shown);
+    if (card !== this.#put.card) this.#put = { card, since: Date.now() };
     render(page(shown), this.#box);
     this.#clock.run();
     if (isMoved) this.#bringToHand();
@@ -497,13 +497,14 @@ export class DeskPage {
   readonly #keyActions: KeyActions = {
     hasKeys: () => this.#hasKeys,
     entry: () => entryOf(this.#shown()),
+    canAnswer: () =>
+      !this.#busy.has(this.#lying?.id ?? '') && Date.now() - this.#put.since >= settleMs,
     number: (key) => {
-      const kase = this.#kase;
-      if (kase !== undefined && this.#busy.has(kase.id)) return;
-      if (Date.now() - (this.#toSendSince ?? 0) < settleMs) return;
       this.#find(`.card [data-key="${key}"]`)?.click();
     },
-    line: () => {
+    line: (begun) => {
+      if (begun !== '') this.#actions.draft(begun);
+      this.#show(false);
       this.#find('input[name=line]')?.focus();
     },
     command: (command) => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { keyOf, readKey } from './keys.ts';
+import { goesOn, keyOf, mayBeginText, readKey } from './keys.ts';
 
 describe('a key of the numeric pad', () => {
   test.each([
@@ -25,6 +25,23 @@ describe('a key of the numeric pad', () => {
     'for %s is the one that the page shows: %s',
     (command, key) => {
       expect(readKey(key, { entry: 'one' })).toEqual({ type: command });
+    },
+  );
+});
+
+describe('a digit', () => {
+  test.each(['1', '0', '.', ','])('%j may begin a text: ".5", "2 children"', (key) => {
+    expect(mayBeginText(key)).toBe(true);
+  });
+
+  test.each(['1', '.', ' ', 'v', 'ف', '٣'])('is part of a text where %j follows at once', (key) => {
+    expect(goesOn(key)).toBe(true);
+  });
+
+  test.each(['Enter', '/', '+', '-', '=', 'Tab', 'Escape'])(
+    'is an answer where %s follows',
+    (key) => {
+      expect(goesOn(key)).toBe(false);
     },
   );
 });

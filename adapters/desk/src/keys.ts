@@ -75,6 +75,16 @@ export function readEmptyLine(key: string): Command | undefined {
   return besideText.includes(key) ? commands[key] : undefined;
 }
 
+/** True for a key that answers where it stands alone, and begins a text where more is typed behind it. */
+export function mayBeginText(key: string): boolean {
+  return /^[\d.,]$/u.test(key);
+}
+
+/** True for a key that goes on with a text: "12.1", "2 children". */
+export function goesOn(key: string): boolean {
+  return /^[\p{L}\p{Nd} .,]$/u.test(key);
+}
+
 /** Reads a key that was pressed outside a field; undefined where it is the browser's own. */
 export function readKey(key: string, { entry }: Pressing): Pressed | undefined {
   // A figure may begin with any of these, and is typed.

@@ -22,6 +22,8 @@ import {
 } from '@keyturn/language';
 import { dueOf } from '@keyturn/conversation';
 import { render } from 'lit-html';
+import { besideKeys, mayBe24 } from './case/beside-keys.ts';
+import { isActed, saysOtherwise } from './case/verdict-said.ts';
 import { messagesInHand } from './case/in-hand.ts';
 import { findSitting, forgetSitting, keepSitting, type KeptPlace } from './case/kept-sitting.ts';
 import { unpackFlow, type PackedFlow } from './case/packed-flow.ts';
@@ -125,10 +127,10 @@ export class CasePage {
     this.#show(true);
   }
 
-  /** Scrolls the step in hand into sight; where the case has ended, what came of it. */
+  /** Scrolls the step in hand into sight; where that is to act on a verdict, or nothing, the verdict. */
   showStep(): void {
-    const { state } = this.#inHand().sitting.case;
-    this.#bringToSight(state.outcome !== null && state.verdict !== null ? '.verdict' : '.card');
+    const { chart, sitting } = this.#inHand();
+    this.#bringToSight(isActed(chart, sitting.case) ? '.verdict' : '.card');
   }
 
   /** Answers the first question of a new case, which may have been shown before this was loaded. */
@@ -338,6 +340,7 @@ export class CasePage {
       now: speaker.render(messagesInHand(chart, sitting.case)),
       said: [...this.#askedBack(speaker), ...speaker.render(sitting.said)],
       notices: this.#notices,
+      mayBe24: mayBe24(this.#unclear, sitting.said),
       hand: this.#hand,
       pictures: this.#draw(),
       clock: Date.now(),
@@ -372,7 +375,7 @@ export class CasePage {
   }
 
   #askedBack(speaker: Teller): readonly Rendered[] {
-    return this.#unclear === undefined ? [] : speaker.askBack(this.#unclear);
+    return this.#unclear === undefined ? [] : speaker.askBack(besideKeys(this.#unclear));
   }
 
   readonly #actions: Actions = {
@@ -523,17 +526,6 @@ export class CasePage {
       return undefined;
     }
   }
-}
-
-/** True where there is a verdict that says something else than the one before. */
-function saysOtherwise(before: Sitting | undefined, after: Sitting): boolean {
-  const said = (sitting: Sitting | undefined): string => {
-    const verdict = sitting?.case.state.verdict ?? null;
-    if (verdict === null) return '';
-    const { fault, strength, remedy, send, waits, also, stops } = verdict;
-    return JSON.stringify([fault, strength, remedy, send, waits, also?.fault, stops]);
-  };
-  return said(after) !== '' && said(after) !== said(before);
 }
 
 function now(): string {

@@ -1,5 +1,6 @@
 /** A case as it lies before a person, without a page: also for a worker, which has no document. */
 export { askAgain } from './case/ask-again.ts';
+export { besideKeys } from './case/beside-keys.ts';
 export { messagesInHand } from './case/in-hand.ts';
 export { packFlow, unpackFlow, type PackedFlow } from './case/packed-flow.ts';
 export { pickedBefore } from './case/picked-before.ts';

@@ -1,4 +1,4 @@
-import { openCase, positionOf } from '@keyturn/core';
+import { openCase, positionOf, type Case } from '@keyturn/core';
 import { shippedFlow } from '@keyturn/flows';
 import { createSpeaker, localeTags } from '@keyturn/language';
 import { expect, test } from 'vitest';
@@ -36,4 +36,61 @@ test('a yes takes neither of two, nor anything where nothing was offered', () =>
     expect(heard.events).toEqual([]);
     expect(positionOf(heard.case)).toEqual({ awaiting: 'answer', check: 'place' });
   }
+});
+
+/** A case of its own after a line that answers its first question, heard as a page hears it. */
+function after(locale: string, line: string): Case {
+  const { chart, texts } = shippedFlow('no-start', locale);
+  const { heard: _, ...flowTexts } = texts;
+  const speaker = createSpeaker({ locale, flowTexts, checks: chart.flow.checks });
+  const { case: kase } = openCase(chart, { id: 'k', at });
+  return hearLine({ chart, speaker }, { case: kase, offers: [] }, { at, line }).case;
+}
+
+test.each([
+  [
+    'en',
+    'in a car park, diesel, automatic, we left the lights on, nothing happens at all',
+    {
+      place: [['parking']],
+      drive: [['diesel']],
+      transmission: [['automatic']],
+      history: [['lights-left-on']],
+      complaint: [['silent']],
+    },
+  ],
+  [
+    'de',
+    'Steht auf dem Parkplatz, Diesel, dreht ganz langsam',
+    {
+      place: [['parking']],
+      drive: [['diesel']],
+      complaint: [['slow-crank']],
+    },
+  ],
+  [
+    'ar',
+    'شاحنتي لا تعمل وأنا في موقف السيارات، ديزل، يدور ببطء',
+    {
+      place: [['parking']],
+      drive: [['diesel']],
+      complaint: [['slow-crank']],
+    },
+  ],
+])('what is told beside where the vehicle is, is taken: %s: %s', (locale, line, answers) => {
+  expect(after(locale, line).state.answers).toEqual(answers);
+});
+
+test.each([
+  ['one answer in two parts', 'in a car park, in a parking place'],
+  ['what is no answer', 'in a car park, nobody hurt, thank you'],
+  ['two answers to one question', 'in a car park, it turns slowly, fast clicking'],
+])('nothing but the place is taken of %s: %s', (_, line) => {
+  expect(after('en', line).state.answers).toEqual({ place: [['parking']] });
+});
+
+test('a danger comes before whatever else is told beside it', () => {
+  const kase = after('en', 'in a car park, diesel, smoke comes out of the bonnet');
+  expect(positionOf(kase)).toEqual({ awaiting: 'resume', interrupt: 'smoke' });
+  expect(kase.state.answers).toEqual({ place: [['parking']] });
 });

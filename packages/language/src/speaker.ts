@@ -2,8 +2,7 @@ import type { FlowTexts } from './flow-texts.ts';
 import type { Locale } from './locale-names.ts';
 import { tellerOf, type Teller, type TellerOptions } from './teller.ts';
 import { understandEach, type ToldEach } from './understand/told-each.ts';
-import { listenersOf, type Understanding } from './understand/understanding.ts';
-import { understandText } from './understand/understand.ts';
+import { listenersOf, understandingBy, type Understanding } from './understand/understanding.ts';
 import type { Hearing } from './understand/understood.ts';
 
 /** What a speaker is made of. */
@@ -32,7 +31,7 @@ export function speakerOf({ texts, words }: Locale, options: SpeakerOptions): Sp
   const listenerFor = listenersOf(words, { teller, flowTexts });
   return {
     ...teller,
-    understand: (text, hearing) => understandText(text, hearing, listenerFor(hearing)),
+    understand: understandingBy(listenerFor),
     understandEach: (text, hearing) => understandEach(text, hearing, listenerFor(hearing)),
   };
 }

@@ -51,7 +51,8 @@ export function technicianSlip(source: SlipSource): readonly string[] {
   return [
     [caller.where, caller.vehicle, caller.callback, caller.name].filter(isFilled).join(' · '),
     [
-      ...spot.map((check) => said(source, check, false)),
+      // “Yes, safe” says nothing by itself.
+      ...spot.map((check) => said(source, check, check === 'scene')),
       caller.people,
       caller.rolls,
       caller.access,

@@ -14,7 +14,7 @@ import { canReadCodes, watchForCode } from './device/camera.ts';
 import { listenToKeystrokes } from './device/keystrokes.ts';
 import { settleMs } from '../device/settle.ts';
 import type { CounterEngine } from './engine/counter-engine.ts';
-import { readKey, type CounterCommand } from './keys.ts';
+import { isCommandInLine, readKey, type CounterCommand } from './keys.ts';
 import { lookUp } from './shop/scanned.ts';
 import { CounterBook } from './store/counter-book.ts';
 import type { CounterStore } from './store/counter-store.ts';
@@ -88,6 +88,7 @@ export class CounterPage {
         this.#pressed(key);
       },
       fieldFor: (key) => this.#fieldFor(key),
+      isCommandIn: ({ name }, key) => name === 'line' && this.#hasKeys && isCommandInLine(key),
       isCode: (text) =>
         lookUp(text, this.#book.shop).type !== 'unknown' ||
         this.#book.onCounterBy(text) !== undefined,
@@ -163,7 +164,9 @@ export class CounterPage {
     to?.focus({ preventScroll: true });
     // What was refused is typed anew.
     if (to instanceof HTMLInputElement && to.closest('.day-entry') !== null) to.select();
-    this.#find('#asked')?.scrollIntoView({ block: 'nearest' });
+    // A decision that stands above what is asked further is read first.
+    for (const one of ['#asked', '.standing'])
+      this.#find(one)?.scrollIntoView({ block: 'nearest' });
   }
 
   /** Looks for a code as long as the camera is open. */
@@ -323,8 +326,15 @@ export class CounterPage {
     return Date.now() - this.#askedSince < settleMs;
   }
 
-  /** A digit that is pressed where figures or a day are asked for goes into the first empty field. */
+  /**
+   * A letter begins a code or a sentence, and goes into the line; a digit that is pressed where
+   * figures or a day are asked for goes into the first empty field.
+   */
   #fieldFor(key: string): HTMLInputElement | undefined {
+    if (/^\p{L}$/u.test(key) && this.#hasKeys) {
+      const line = this.#find('input[name=line]');
+      return line instanceof HTMLInputElement ? line : undefined;
+    }
     if (!/^\p{Nd}$/u.test(key) || this.#isHasty) return undefined;
     const fields = [
       ...this.#setup.root.querySelectorAll<HTMLInputElement>(

@@ -177,7 +177,20 @@ export class CounterWork {
     await this.trying(async () => {
       const back = await openReturn(this.#setup.engine, this.#book.shop, { ...known, at: now() });
       await this.keep(back);
-      await this.choose(back.id);
+      await this.choose(back.id, this.#listedBefore(known));
+    });
+  }
+
+  /** That a sale has come back before and is in a day's list; undefined where it is in none. */
+  #listedBefore({ sale }: KnownPart): string | undefined {
+    const before = sale === undefined ? undefined : this.#book.endedWith(sale.receipt);
+    if (before?.closed == null) return undefined;
+    const { at, decide } = before.closed;
+    const how = { dateStyle: 'medium', timeZone: this.#book.shop?.policy['time-zone'] } as const;
+    return fill(this.#words.listedBefore, {
+      receipt: before.receipt,
+      day: new Intl.DateTimeFormat(this.#voice.tag, how).format(new Date(at)),
+      decision: this.#voice.textsFor(before.part).decisions?.[decide]?.name ?? decide,
     });
   }
 
@@ -267,6 +280,8 @@ export class CounterWork {
       { type: 'context', set: contextOf(known) },
       ...(answers.length === 0 ? [] : [{ type: 'answers', answers } as const]),
     );
+    const before = this.#listedBefore(known);
+    if (before !== undefined) this.notice(before);
   }
 
   /** A case of a vehicle from its file. */

@@ -38,3 +38,11 @@ export function readKey(key: string): CounterCommand | { readonly number: string
   if (/^[1-9]$/u.test(key)) return { number: key };
   return Object.hasOwn(commands, key) ? commands[key] : undefined;
 }
+
+/** Signs that begin no code, no sentence and no figure; a minus begins one below zero. */
+const besideText = ['+', '/', '*', '!', '?'];
+
+/** Whether a key pressed in the line with nothing in it is a command, and is not typed. */
+export function isCommandInLine(key: string): boolean {
+  return besideText.includes(key);
+}

@@ -1,21 +1,50 @@
 /**
  * The keyboard, wherever in the page the focus is; not while something is typed.
  */
-import { readEmptyLine, readKey, type Command, type Pressing } from '../keys.ts';
+import {
+  goesOn,
+  mayBeginText,
+  readEmptyLine,
+  readKey,
+  type Command,
+  type Pressed,
+  type Pressing,
+} from '../keys.ts';
+import { typingMs } from './settle.ts';
 
 /** What the keys lead to. */
 export interface KeyActions {
   /** False where keys of one character are switched off. */
   readonly hasKeys: () => boolean;
   readonly entry: () => Pressing['entry'];
+  /** False while what is pressed can only be meant for a sentence that stood there before. */
+  readonly canAnswer: () => boolean;
   readonly number: (key: string) => void;
-  /** Moves the focus into the line. */
-  readonly line: () => void;
+  /** Moves the focus into the line, which may have been begun before. */
+  readonly line: (begun: string) => void;
   readonly command: (command: Command) => void;
 }
 
 /** Listens; gives what ends that. */
 export function listenToKeys(to: KeyActions): () => void {
+  /** A digit that waits for whether more is typed behind it. */
+  let waiting: { readonly key: string; readonly timer: ReturnType<typeof setTimeout> } | undefined;
+  const endWait = (): string | undefined => {
+    const key = waiting?.key;
+    clearTimeout(waiting?.timer);
+    waiting = undefined;
+    return key;
+  };
+  const act = (pressed: Pressed): void => {
+    if (pressed.type === 'number') to.number(pressed.key);
+    else if (pressed.type !== 'line') to.command(pressed.type);
+  };
+  const answerAlone = (): boolean => {
+    const key = endWait();
+    const pressed = key === undefined ? undefined : readKey(key, { entry: to.entry() });
+    if (pressed !== undefined) act(pressed);
+    return pressed !== undefined;
+  };
   const press = (event: KeyboardEvent): void => {
     if (event.ctrlKey || event.altKey || event.metaKey || event.isComposing) return;
     // A key that is held down says it once.
@@ -34,24 +63,38 @@ export function listenToKeys(to: KeyActions): () => void {
     if (!to.hasKeys() && event.key.length === 1) return;
     // A key that has the focus is pressed by the browser.
     if (target instanceof HTMLButtonElement && event.key === 'Enter') return;
-    const pressed = readKey(event.key, { entry: to.entry() });
-    if (pressed === undefined) return;
-    switch (pressed.type) {
-      case 'number':
-        to.number(pressed.key);
-        return;
-      case 'line':
-        // What was pressed is typed there, but for the key that only leads there.
-        if (event.key === 'Enter') event.preventDefault();
-        to.line();
-        return;
-      default:
-        event.preventDefault();
-        to.command(pressed.type);
+    if (waiting !== undefined && goesOn(event.key)) {
+      to.line(endWait() ?? '');
+      return;
     }
+    // Whoever ends a number with Enter has said it once.
+    if (answerAlone() && event.key === 'Enter') {
+      event.preventDefault();
+      return;
+    }
+    const entry = to.entry();
+    const pressed = readKey(event.key, { entry });
+    if (pressed === undefined) return;
+    if (pressed.type === 'line') {
+      // What was pressed is typed there, but for the key that only leads there.
+      if (event.key === 'Enter') event.preventDefault();
+      to.line('');
+      return;
+    }
+    event.preventDefault();
+    if (mayBeginText(event.key)) {
+      if (!to.canAnswer()) return;
+      // Ticks take nothing yet, and come one right after another.
+      if (entry !== 'several') {
+        waiting = { key: event.key, timer: setTimeout(answerAlone, typingMs) };
+        return;
+      }
+    }
+    act(pressed);
   };
   window.addEventListener('keydown', press);
   return () => {
+    endWait();
     window.removeEventListener('keydown', press);
   };
 }

@@ -94,7 +94,7 @@ const css = `
   font-size: 1.05em;
 }
 .practice .invented { font-size: .85em; color: var(--i2); }
-.sure { font-size: 1.15em; max-inline-size: 46rem; }
+.sure { font-size: 1.15em; max-inline-size: 52rem; }
 .briefing { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 22rem), 1fr)); gap: 1.25rem 2rem; margin-block-start: .5rem; }
 .briefing section { display: grid; gap: .4rem; align-content: start; }
 .briefing li { padding-inline-start: 1rem; position: relative; margin-block-end: .25rem; }

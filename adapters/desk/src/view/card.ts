@@ -3,7 +3,7 @@
  */
 import { positionOf } from '@keyturn/core';
 import type { DeskCase } from '../case/desk-case.ts';
-import type { Hand } from './shown.ts';
+import type { Hand, Shown } from './shown.ts';
 
 /** The cards there are. */
 export type CardKind = 'step' | 'asking' | 'danger' | 'help' | 'send' | 'under-way' | 'cause';
@@ -23,4 +23,12 @@ export function cardOf(hand: Hand, kase: DeskCase): CardKind {
   if (kase.sent !== null && hand.help === null && !goesOn)
     return hand.open === 'cause' ? 'cause' : 'under-way';
   return helpOf(hand, kase) === undefined ? 'step' : 'send';
+}
+
+/** What lies before the dispatcher, as far as a key pressed for one thing must not answer another. */
+export function placeOf({ hand, inHand }: Shown): string {
+  if (inHand === undefined) return '';
+  const { kase } = inHand;
+  const { asking, help } = hand;
+  return JSON.stringify([kase.id, cardOf(hand, kase), asking, help, positionOf(kase.sitting.case)]);
 }

@@ -1,3 +1,4 @@
+import { besideKeys } from '@keyturn/element/sittings';
 import type { Rendered, Speaker } from '@keyturn/language';
 import type { Laid, Turned } from '../engine/engine.ts';
 
@@ -9,5 +10,8 @@ export function saidLast(
   const said = laid.sitting.said.filter(
     (message) => message.kind !== 'tell' || message.tell !== 'opening',
   );
-  return [...(unclear === undefined ? [] : speaker.askBack(unclear)), ...speaker.render(said)];
+  return [
+    ...(unclear === undefined ? [] : speaker.askBack(besideKeys(unclear))),
+    ...speaker.render(said),
+  ];
 }

@@ -53,11 +53,11 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
     ])}
     <div class="briefing">
       <div>
+        ${noteView(shown, inHand, help)}
         <section>
           <h3>${words.bring}</h3>
           <p>${rest}</p>
         </section>
-        ${noteView(shown, inHand, help)}
       </div>
       <section>
         <h3>${words.tellCaller}</h3>

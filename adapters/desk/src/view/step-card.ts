@@ -3,7 +3,7 @@
  */
 import { positionOf, type AnswerInput } from '@keyturn/core';
 import { askAgain, pickedBefore } from '@keyturn/element/sittings';
-import { sections, sign, waitClock } from '@keyturn/element/pieces';
+import { finding, sections, sign, waitClock } from '@keyturn/element/pieces';
 import type { Rendered } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { helpWords } from '../case/help.ts';
@@ -89,7 +89,14 @@ export function askingCard(shown: Shown, inHand: InHand, check: string): Templat
   const { words } = shown;
   const question = questionOf(shown);
   const isAnswered = inHand.kase.sitting.case.state.answers[check] !== undefined;
+  const { findings, proving } = inHand.laid.strip;
+  const line = [...findings, ...proving].find((one) => one.check === check);
   return html`${sentence(isAnswered ? words.correcting : words.askedOut, question?.text ?? '')}
+  ${
+    line?.message.kind === 'reading'
+      ? html`<div class="read-before">${finding(line, shown.speaker)}</div>`
+      : nothing
+  }
   ${question === undefined ? nothing : answers(shown, inHand, question)} ${leaveKey(shown)}`;
 }
 
@@ -305,9 +312,11 @@ export function dangerCard(shown: Shown): TemplateResult {
 
 /** What was said last, and answers that a line may have meant. */
 export function notes(shown: Shown, inHand: InHand | undefined): TemplateResult {
-  const { notices, act } = shown;
-  const said = inHand?.said ?? [];
-  const offers = inHand?.kase.sitting.offers ?? [];
+  const { notices, act, hand } = shown;
+  // What was said to one question is not said beside another.
+  const step = hand.asking === null && hand.open === null ? inHand : undefined;
+  const said = step?.said ?? [];
+  const offers = step?.kase.sitting.offers ?? [];
   const isEmpty = notices.length + said.length + offers.length === 0;
   return html`<div class=${isEmpty ? 'notes empty' : 'notes'} role="status">
     ${notices.map((notice) => html`<p class="refused">${notice}</p>`)}

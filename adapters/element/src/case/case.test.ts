@@ -60,6 +60,16 @@ describe('a sitting', () => {
     expect(take(cautioned, choice('drive', 'petrol')).cautions).toEqual([]);
   });
 
+  test('says back what was told without being asked, or put right, and nothing that was asked', () => {
+    const asked = take(safe, choice('drive', 'petrol'));
+    expect(asked.said).toEqual([]);
+    const told = take(safe, choice('complaint', 'slow-crank'));
+    expect(told.said).toMatchObject([{ kind: 'noted', check: 'complaint' }]);
+    const right = { check: 'drive', value: ['diesel'] };
+    const corrected = take(asked, { type: 'correction', answers: [right] });
+    expect(corrected.said).toContainEqual({ kind: 'noted', check: 'drive', answer: ['diesel'] });
+  });
+
   test('shows how the faults stand until something moves them', () => {
     const told = take(safe, choice('complaint', 'slow-crank'));
     expect(told.ranking).toMatchObject({ kind: 'ranking' });

@@ -46,7 +46,7 @@ export interface Taken {
 export function openSitting(chart: Chart, opening: Parameters<typeof openCase>[1]): Sitting {
   const { case: kase, events, messages } = openCase(chart, opening);
   const blank = { case: kase, events, said: [], cautions: [], ranking: null, offers: [] };
-  return { ...blank, ...shown(blank, messages, false) };
+  return { ...blank, ...shown(blank, messages, { isSamePlace: false, asked: undefined }) };
 }
 
 /** Takes a typed line. */
@@ -69,13 +69,15 @@ export function takeInputs(
 
 function after(before: Sitting, heard: Heard): Taken {
   const { case: kase, offers, messages, unclear, language, talk } = heard;
-  const isSamePlace = JSON.stringify(positionOf(before.case)) === JSON.stringify(positionOf(kase));
+  const place = positionOf(before.case);
+  const isSamePlace = JSON.stringify(place) === JSON.stringify(positionOf(kase));
+  const asked = place.awaiting === 'answer' ? place.check : undefined;
   return {
     sitting: {
       case: kase,
       events: [...before.events, ...heard.events],
       offers,
-      ...shown(before, messages, isSamePlace),
+      ...shown(before, messages, { isSamePlace, asked }),
     },
     events: heard.events,
     ...(unclear === undefined ? {} : { unclear }),
@@ -100,12 +102,15 @@ const placed: readonly Message['kind'][] = [
 function shown(
   before: Pick<Sitting, 'cautions' | 'ranking'>,
   messages: readonly Message[],
-  isSamePlace: boolean,
+  { isSamePlace, asked }: { readonly isSamePlace: boolean; readonly asked: string | undefined },
 ): Pick<Sitting, 'said' | 'cautions' | 'ranking'> {
   const cautions = messages.filter((message) => message.kind === 'caution');
   const ranking = messages.findLast((message) => message.kind === 'ranking');
   return {
-    said: messages.filter(({ kind }) => !placed.includes(kind)),
+    // What was asked shows that it was taken by what is asked next; what was not is said back.
+    said: messages.filter(
+      (one) => !placed.includes(one.kind) || (one.kind === 'noted' && one.check !== asked),
+    ),
     cautions: cautions.length === 0 && isSamePlace ? before.cautions : cautions,
     ranking: ranking ?? before.ranking,
   };

@@ -6,7 +6,7 @@ export const cardCss = `
   padding: 1rem;
   background: var(--p2);
   border-block-start: 3px solid var(--i);
-  scroll-margin-block: calc(var(--keyturn-top, 0px) + var(--head, 4rem) + .75rem) var(--foot, 8rem);
+  scroll-margin-block: calc(var(--keyturn-top, 0px) + var(--head, 4rem)) var(--foot, 8rem);
 }
 .card > h2 { font-weight: 700; font-size: 1.35em; line-height: 1.25; }
 .card .tag { color: var(--a); font-weight: 700; }

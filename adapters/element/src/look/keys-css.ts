@@ -77,6 +77,7 @@ export const keysCss = `
 .digit:active { border-block-end-width: 2px; }
 .digit.enter { grid-row: 3 / 5; grid-column: 4; background: var(--a); border-color: var(--a); color: var(--ai); font-size: 1.1rem; }
 .digit.enter:disabled { background: var(--k); color: var(--i2); border-color: var(--i2); border-style: dashed; }
+.digit.tall { grid-row: span 2; }
 .digits .wide { grid-column: span 2; display: grid; }
 .foot { padding: .75rem 1rem 1rem; background: var(--p2); border-block-start: 1px dashed var(--l); }
 .foot { display: grid; gap: .6rem; }
@@ -90,6 +91,6 @@ export const keysCss = `
   border-radius: 2px;
   background: var(--p);
 }
-.line-entry input::placeholder { color: var(--i2); opacity: 1; }
+.line-entry input::placeholder { color: var(--i2); opacity: 1; font-size: .9em; }
 @media (prefers-reduced-motion: reduce) { .key.hold.held .fill { transition: none; transform: none; } }
 `;

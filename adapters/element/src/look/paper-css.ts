@@ -103,6 +103,7 @@ button, input, select { font: inherit; color: inherit; letter-spacing: inherit; 
 .drawer h2 { font-weight: 700; margin-block-end: .75rem; }
 .drawer .keys + h2 { margin-block-start: .75rem; }
 .drawer .call { margin-block-end: .75rem; }
+.drawer .close { inline-size: 100%; margin-block-start: .75rem; }
 .drawer .note { display: grid; gap: .25rem; user-select: text; }
 .language { display: flex; flex-wrap: wrap; align-items: center; gap: .25rem 1rem; min-block-size: 48px; }
 .language select {

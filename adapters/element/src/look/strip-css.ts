@@ -21,9 +21,10 @@ export const stripCss = `
 .line .finding { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0 .6rem; padding-block: .5rem; min-inline-size: 0; }
 /* Figures that stand under one another, or change in place. */
 .number, .value, .ruler, .ranking, .digits, .display, .left, .numbers { font-variant-numeric: tabular-nums lining-nums; }
-.line .what { color: var(--i2); }
-.line .value { font-weight: 700; font-size: 1.15em; }
-.line .ruler { flex: 1 0 100%; }
+.read-before { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0 .6rem; }
+:is(.line, .read-before) .what { color: var(--i2); }
+:is(.line, .read-before) .value { font-weight: 700; font-size: 1.15em; }
+:is(.line, .read-before) .ruler { flex: 1 0 100%; }
 .line.correcting { outline: 2px solid var(--a); outline-offset: -2px; }
 .line:last-child .finding { animation: printed .28s ease-out; }
 @keyframes printed { from { opacity: 0; transform: translateY(.6rem); } }

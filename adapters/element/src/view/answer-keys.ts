@@ -1,7 +1,7 @@
 /**
  * The keys that answer a question: one for each answer, or the pad for a reading.
  */
-import type { AnswerInput } from '@keyturn/core';
+import { judgeFigure, type AnswerInput } from '@keyturn/core';
 import type { Rendered } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { pickedBefore } from '../case/picked-before.ts';
@@ -23,18 +23,19 @@ export function answerKeys(
       figure: shown.hand.figure,
       locale: shown.locale,
       unit,
+      isSigned: judgeFigure({ value: -1, unit: form.unit }, form, 12).type === 'plausible',
       texts: shown.texts,
       change: (figure) => {
         shown.act.hand({ figure });
       },
       take: (value, resolution) => {
-        give({ value, unit: form.unit, resolution });
+        give({ value, unit: shown.speaker.figures.unitHere(form.unit), resolution });
       },
     });
   }
   return entry === 'choices'
     ? severalKeys(shown, question, give)
-    : singleKeys(question, pickedToCorrect(shown, check), give);
+    : singleKeys(shown, question, give);
 }
 
 /** What stands where an answer is put right; nothing where it is asked for the first time. */
@@ -43,10 +44,11 @@ function pickedToCorrect({ hand, sitting }: Shown, check: string): readonly stri
 }
 
 function singleKeys(
-  { options, entry }: Question,
-  stands: readonly string[],
+  shown: Shown,
+  { options, entry, check }: Question,
   give: (value: readonly string[]) => void,
 ): TemplateResult {
+  const stands = pickedToCorrect(shown, check);
   return html`<div class="keys">
     ${options.map(
       ({ id, key, label }) =>
@@ -59,17 +61,18 @@ function singleKeys(
             give([id]);
           }}
         >
-          ${entry === 'choice' ? number(key) : nothing}<span class="label">${label}</span>
+          ${entry === 'choice' ? number(key, shown) : nothing}<span class="label">${label}</span>
         </button>`,
     )}
   </div>`;
 }
 
 function severalKeys(
-  { hand, act, speaker }: Shown,
+  shown: Shown,
   { options }: Question,
   give: (value: readonly string[]) => void,
 ): TemplateResult {
+  const { hand, act, speaker } = shown;
   const { picked } = hand;
   const pick = (id: string): void => {
     // “None” beside something ticked is a slip of one or the other: it is seen before it is taken.
@@ -88,7 +91,7 @@ function severalKeys(
             pick(id);
           }}
         >
-          ${number(key)}<span class="label">${label}</span>
+          ${number(key, shown)}<span class="label">${label}</span>
           <span class="tick" aria-hidden="true">${picked.includes(id) ? '✓' : ''}</span>
         </button>`,
     )}
@@ -111,6 +114,8 @@ function pickedWith(picked: readonly string[], id: string): readonly string[] {
   return id === 'none' ? [id] : [...picked.filter((one) => one !== 'none'), id];
 }
 
-function number(key: string): TemplateResult {
-  return html`<span class="at" aria-hidden="true">${key}</span>`;
+/** The number of a key, in the digits of the pad. */
+function number(key: string, { locale }: Shown): TemplateResult {
+  const written = new Intl.NumberFormat(locale).format(Number(key));
+  return html`<span class="at" aria-hidden="true">${written}</span>`;
 }

@@ -5,10 +5,11 @@ import type { CautionMessage } from '@keyturn/core';
 import type { Rendered } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { askAgain } from '../case/ask-again.ts';
+import { isActed } from '../case/verdict-said.ts';
 import { answerKeys } from './answer-keys.ts';
 import { noteKey } from './drawers.ts';
 import { holdKey } from './hold.ts';
-import { sections } from './strip-view.ts';
+import { finding, sections } from './strip-view.ts';
 import { sign } from './sign.ts';
 import type { Shown } from './shown.ts';
 import { waitClock } from './wait.ts';
@@ -28,25 +29,32 @@ function inHand(shown: Shown): TemplateResult {
 }
 
 /** What was said last, and notices of the page. */
-function notes({ said, notices, speaker, sitting, act }: Shown): TemplateResult {
+function notes(shown: Shown): TemplateResult {
+  const { said, notices, speaker, sitting, act } = shown;
   const isEmpty = said.length + notices.length + sitting.offers.length === 0;
   return html`<div class=${isEmpty ? 'notes empty' : 'notes'} role="status">
     ${notices.map((notice) => html`<p class="refused">${notice}</p>`)}
     ${said.map((one) => note(one, speaker))}
-    ${sitting.offers.map(
-      ({ check, value, label }) =>
-        html`<button
-          type="button"
-          class="key"
-          @click=${() => {
-            const said = typeof value === 'string' ? [value] : value;
-            act.take({ type: 'answers', answers: [{ check, value: said }] });
-          }}
-        >
-          <span class="label">${label}</span>
-        </button>`,
+    ${sitting.offers.map(({ check, value, label }) =>
+      offerKey(label, () => {
+        const said = typeof value === 'string' ? [value] : value;
+        act.take({ type: 'answers', answers: [{ check, value: said }] });
+      }),
     )}
+    ${
+      shown.mayBe24
+        ? offerKey(speaker.formatQuantity({ value: 24, unit: 'V' }), () => {
+            act.take({ type: 'context', set: { 'vehicle.nominal': 24 } });
+          })
+        : nothing
+    }
   </div>`;
+}
+
+function offerKey(label: string, take: () => void): TemplateResult {
+  return html`<button type="button" class="key" @click=${take}>
+    <span class="label">${label}</span>
+  </button>`;
 }
 
 function note(one: Rendered, speaker: Shown['speaker']): TemplateResult | typeof nothing {
@@ -87,12 +95,11 @@ function cautions(shown: Shown): readonly (TemplateResult | typeof nothing)[] {
   );
 }
 
-/** True for a caution that stands in the verdict just above, before what to do. */
-function isInVerdict({ caution }: CautionMessage, { strip, position, chart }: Shown): boolean {
-  const isDoing =
-    position.awaiting === 'nothing' ||
-    (position.awaiting === 'answer' && chart.flow.checks[position.check]?.form.kind === 'work');
-  return isDoing && strip.cautions.some((one) => one.caution === caution);
+/** True for a caution of the verdict just above, which says it before what to do, and of no step. */
+function isInVerdict({ caution }: CautionMessage, { strip, sitting, chart, now }: Shown): boolean {
+  const isOfStep = now.some((one) => one.kind === 'caution' && one.caution === caution);
+  const isOfVerdict = strip.cautions.some((one) => one.caution === caution);
+  return isOfVerdict && (!isOfStep || isActed(chart, sitting.case));
 }
 
 /** The step in hand, by what the case waits for. */
@@ -239,6 +246,14 @@ function interrupted({ now, position, chart }: Shown): TemplateResult {
   ${heading(after)}`;
 }
 
+/** The reading that is put right, as it is printed; a choice shows its own among the answers. */
+function readBefore({ strip, speaker }: Shown, check: string): TemplateResult | typeof nothing {
+  const line = [...strip.findings, ...strip.proving].find((one) => one.check === check);
+  return line?.message.kind === 'reading'
+    ? html`<div class="read-before">${finding(line, speaker)}</div>`
+    : nothing;
+}
+
 function correction(shown: Shown, check: string): TemplateResult {
   const { chart, texts, speaker, act } = shown;
   const message = askAgain(chart, check);
@@ -254,7 +269,7 @@ function correction(shown: Shown, check: string): TemplateResult {
   </button>`;
   if (question?.kind !== 'question') return html`${heading(speaker.checkName(check))}${leave}`;
   return html`<p class="tag">${texts.correcting}</p>
-    ${heading(question.text)}
+    ${heading(question.text)} ${readBefore(shown, check)}
     ${answerKeys(shown, question, (value) => {
       act.take({ type: 'correction', answers: [{ check, value }] });
     })}

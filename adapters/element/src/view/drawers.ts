@@ -44,11 +44,25 @@ function drawer(shown: Shown): TemplateResult | typeof nothing {
   }
 }
 
+/** Closes the drawer that is open. */
+function closeKey({ texts, act }: Shown): TemplateResult {
+  return html`<button
+    type="button"
+    class="key small close"
+    @click=${() => {
+      act.hand({ open: null });
+    }}
+  >
+    <span class="label">${texts.close}</span>
+  </button>`;
+}
+
 function danger(shown: Shown): TemplateResult {
   const { texts } = shown;
   return html`<section class="drawer" tabindex="-1" aria-label=${texts.dangerAsk}>
     <h2>${texts.dangerAsk}</h2>
     <div class="keys">${interruptKeys(shown, ({ word }) => word !== 'notice')}</div>
+    ${closeKey(shown)}
   </section>`;
 }
 
@@ -94,6 +108,7 @@ function note(shown: Shown): TemplateResult {
     </div>
     <h2>${title}</h2>
     <div class="note">${lines.map((line) => html`<p>${line}</p>`)}</div>
+    ${closeKey(shown)}
   </section>`;
 }
 
@@ -150,6 +165,7 @@ function more(shown: Shown): TemplateResult {
         <span class="label">${hand.armed === 'clear' ? texts.clearSure : texts.clear}</span>
       </button>
     </div>
+    ${closeKey(shown)}
   </section>`;
 }
 

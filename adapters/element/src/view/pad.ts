@@ -12,6 +12,8 @@ export function pad(given: {
   readonly figure: string;
   readonly locale: string;
   readonly unit: string | undefined;
+  /** True where a figure below zero can be a reading. */
+  readonly isSigned: boolean;
   readonly texts: {
     readonly erase: string;
     readonly minus: string;
@@ -67,7 +69,7 @@ export function pad(given: {
       ${['7', '8', '9'].map((one) => digit(one))}
       <button
         type="button"
-        class="digit"
+        class=${given.isSigned ? 'digit' : 'digit tall'}
         aria-label=${texts.erase}
         @click=${() => {
           change(figure.slice(0, -1));
@@ -75,7 +77,8 @@ export function pad(given: {
       >
         ⌫
       </button>
-      ${['4', '5', '6'].map((one) => digit(one))} ${digit('-', texts.minus)}
+      ${['4', '5', '6'].map((one) => digit(one))}
+      ${given.isSigned ? digit('-', texts.minus) : nothing}
       ${['1', '2', '3'].map((one) => digit(one))}
       <button type="submit" class="digit enter" ?disabled=${!/\d/.test(figure)}>
         ${texts.take}

@@ -63,6 +63,8 @@ export interface Shown {
   /** What was said last, in words. */
   readonly said: readonly Rendered[];
   /** Notices of the page itself. */
+  /** True where the figure that was not taken would be right on a 24 V vehicle. */
+  readonly mayBe24: boolean;
   readonly notices: readonly string[];
   readonly hand: Hand;
   /** The pictures of the step in hand, as SVG text, once they can be drawn. */

@@ -186,6 +186,19 @@ describe('a decision', () => {
     expect(twice(12.8)).toBe('decline good');
   });
 
+  test('voids what did not count as soon as what it asks once more is answered', () => {
+    const take = (step: Step, check: string, said: unknown): Step =>
+      turn(chart, step.case, { at, input: inputFor(check, said) });
+    const told = take(open(), 'proof', 'elsewhere');
+    // That it can't be read once more leaves everything as it was.
+    const once = play(take(told, 'recharged', 12.1), { ...good, recharged: undefined }).step;
+    expect(once.case.state.decision).toMatchObject({ again: ['recharged'], voids: ['proof'] });
+    expect(once.case.state.answers['proof']).toHaveLength(1);
+    const again = take(once, 'recharged', 12.8);
+    expect(again.case.state.answers['proof']).toBeUndefined();
+    expect(positionOf(again.case)).toEqual({ awaiting: 'answer', check: 'proof' });
+  });
+
   test('is told before the question that it asks once more, and gives way to its answer', () => {
     const first = turn(chart, open().case, { at, input: inputFor('part-number', 'ours') });
     const undated = turn(chart, first.case, { at, input: inputFor('sale-date', undefined) });

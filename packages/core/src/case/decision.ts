@@ -2,7 +2,7 @@
  * What a table of decisions comes to: the decision, what it rests on, what would have changed it,
  * and what is paid back.
  */
-import { certain, checksOf, type Finding } from '../flow/condition.ts';
+import { certain, checksOf, type Condition, type Finding } from '../flow/condition.ts';
 import { fieldsFilled } from '../flow/fields-filled.ts';
 import type { Check, DecisionLine, Flow } from '../flow/flow.ts';
 import { optionsOf } from '../flow/options-of.ts';
@@ -14,6 +14,7 @@ import { findingsWith, likeliest } from './findings.ts';
 import { judge, lineOf } from './judge.ts';
 import type { DecisionMessage, OtherDecision } from './message.ts';
 import { saleDay } from './sale-day.ts';
+import { Settling } from './settled.ts';
 import type { CaseState } from './state.ts';
 
 /** The decision on a case as it stands. No side effects. */
@@ -21,6 +22,7 @@ export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
   const line = lineOf(flow, state);
   const refund = refundBy(flow, state, line);
   const lacking = refund === undefined ? lackingOf(flow, state, line) : [];
+  const voids = line.voids.filter((check) => state.answers[check] !== undefined);
   return {
     kind: 'decision',
     called: flow.endsIn,
@@ -32,6 +34,7 @@ export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
     measure: line.measure,
     stops: assess(flow, state).stops.map(({ id }) => id),
     again: line.again,
+    ...(voids.length === 0 ? {} : { voids }),
     ...(refund === undefined ? {} : { refund }),
     ...(lacking.length === 0 ? {} : { lacking }),
   };
@@ -51,12 +54,32 @@ export function whatIf(
 
 /** What the line hangs on, as it was found; the last line hangs on all that was asked. */
 function restsOf(flow: Flow, state: CaseState, { when }: DecisionLine): DecisionMessage['rests'] {
-  const named = when === undefined ? state.order : checksOf(when);
-  const { known } = assess(flow, state).findings;
+  const { findings } = assess(flow, state);
+  const { known } = findings;
+  const settling = new Settling(flow, state, findings);
+  const named = when === undefined ? state.order : bearing(when, settling);
   return [...new Set(named)].flatMap((check) => {
     if (state.answers[check] === undefined) return [];
     return [[check, foundOf(known.finding(check))] as const];
   });
+}
+
+/** The checks by which a condition holds: of several of which one is enough, those that do. */
+function bearing(condition: Condition, settling: Settling, isWanted = true): readonly string[] {
+  switch (condition.kind) {
+    case 'not':
+      return bearing(condition.of, settling, !isWanted);
+    case 'all':
+    case 'any': {
+      // Denied, all of several is any of their opposites.
+      const isOneEnough = (condition.kind === 'any') === isWanted;
+      return condition.of
+        .filter((part) => !isOneEnough || settling.truth(part, isWanted) === true)
+        .flatMap((part) => bearing(part, settling, isWanted));
+    }
+    default:
+      return checksOf(condition);
+  }
 }
 
 function foundOf(finding: Finding | undefined): string {

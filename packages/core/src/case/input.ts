@@ -16,6 +16,8 @@ export interface AnswerInput {
         readonly resolution?: number | undefined;
         /** The accuracy of the meter; left out it is what the context tells of it. */
         readonly meter?: MeterAccuracy | undefined;
+        /** The current under which a voltage was read, where it was told. */
+        readonly under?: { readonly value: number; readonly unit: string } | undefined;
       };
 }
 
@@ -62,6 +64,9 @@ const answer = z.strictObject({
           digits: z.number().check(z.nonnegative(), z.maximum(1000)),
           counts: z.optional(z.number().check(z.positive())),
         }),
+      ),
+      under: z.optional(
+        z.strictObject({ value: z.number(), unit: z.string().check(z.maxLength(20)) }),
       ),
     }),
   ]),

@@ -21,6 +21,7 @@ import { shopDay } from '../policy/term.ts';
 import { pendingCautions } from './cautions.ts';
 import { planOf } from './plan.ts';
 import { positionOf, type Position } from './position.ts';
+import { wrongLoad } from './wrong-load.ts';
 import { isReading, isSaid, latestAnswer, type Answer, type CaseState } from './state.ts';
 
 /** The events of an input, or why it is refused. */
@@ -163,7 +164,7 @@ function answerEvents(
     if ((state.verdict === null || !isProofOnly) && isAfterVerdict(flow, one.check)) {
       return refuse('too-early', one.check, { check: one.check });
     }
-    const answer = readAnswer(flow, state, one);
+    const answer = readAnswer(flow, state, { given: one, beside: input.answers });
     if ('refusal' in answer) return { type: 'refused', refusal: answer.refusal };
     if (input.type === 'correction') {
       if (latestAnswer(state, one.check) === undefined) {
@@ -199,16 +200,24 @@ function isAfterVerdict(flow: Flow, check: string): boolean {
 
 type AnswerResult = { readonly answer: Answer } | { readonly refusal: RefusedMessage };
 
-function readAnswer(flow: Flow, state: CaseState, given: AnswerInput): AnswerResult {
+function readAnswer(
+  flow: Flow,
+  state: CaseState,
+  { given, beside }: { readonly given: AnswerInput; readonly beside: readonly AnswerInput[] },
+): AnswerResult {
   const check = flow.checks[given.check];
   if (check === undefined) {
     return refusal('unknown-check', given.check, { possible: Object.keys(flow.checks) });
   }
-  return 'unit' in given.value
-    ? readReading(check, state, given.value)
-    : check.form.kind === 'date' && looksLikeDay(given.value[0] ?? '')
-      ? readDay(check, state, given.value)
-      : readChoices(check, given.value);
+  if ('unit' in given.value) {
+    const load = wrongLoad(flow, state, { reading: given, beside });
+    return load === undefined
+      ? readReading(check, state, given.value)
+      : refusal('wrong-load', `${String(load.told)} A`, { check: check.id, load });
+  }
+  return check.form.kind === 'date' && looksLikeDay(given.value[0] ?? '')
+    ? readDay(check, state, given.value)
+    : readChoices(check, given.value);
 }
 
 /** A sale further back is a slip of the hand: no shop's terms reach as far. */

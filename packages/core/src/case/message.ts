@@ -4,6 +4,7 @@
 import type { CircuitLosses, Quantity, Source, UnitCode } from '@keyturn/electrics';
 import type { SignalWord } from '../flow/flow.ts';
 import type { Lacking, Refund } from '../policy/refund.ts';
+import type { WrongLoad } from './wrong-load.ts';
 
 /** A share of one, for each of several ids. */
 export type Weighted = readonly [id: string, share: number];
@@ -215,6 +216,8 @@ export interface DecisionMessage {
   readonly stops: readonly string[];
   /** Checks to be answered once more; until then the case stays open. */
   readonly again: readonly string[];
+  /** Checks that were answered, do not count, and are asked anew after those; absent where none. */
+  readonly voids?: readonly string[];
   /** What is paid back, where the shop's terms and the sale say so. */
   readonly refund?: Refund;
   /** What an amount lacks that would be paid back; absent where nothing is lacking. */
@@ -237,6 +240,8 @@ export type RefusalCode =
   | 'wrong-unit'
   | 'not-a-number'
   | 'implausible'
+  /** A voltage read under another load than that of the test. */
+  | 'wrong-load'
   /** A text in the form of a day that the calendar does not have. */
   | 'no-such-day'
   /** A day after that of the case. */
@@ -274,6 +279,8 @@ export interface RefusedMessage {
   readonly likely?: Quantity;
   /** `nominal-24` where it would be right for a 24 V system. */
   readonly hint?: 'nominal-24';
+  /** The load that was told, of `wrong-load`. */
+  readonly load?: WrongLoad;
 }
 
 /** Answers set aside since they no longer hold after a correction. */

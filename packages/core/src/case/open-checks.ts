@@ -80,11 +80,12 @@ function isToPutRight(check: Check, { known }: Findings): boolean {
 
 /**
  * A reading too near a bound is worth a second look only where the figure is coarse, a tenth of a
- * volt say: the same meter repeats its own error.
+ * volt say: the same meter repeats its own error. Nobody waits for hours a second time for it.
  */
 function isCoarse(check: Check, findings: Findings): boolean {
   const placed = findings.placed.get(check.id);
   if (placed?.bounds === undefined || placed.quantity.unit !== 'V') return false;
+  if (check.waitMinutes !== undefined) return false;
   const { value, resolution = 0 } = placed.quantity;
   return (
     resolution >= 0.1 &&

@@ -86,3 +86,8 @@ export function covers(list: readonly Cover[], check: Check): boolean {
       (cover.at === undefined || cover.at.includes(check.at)),
   );
 }
+
+/** True for a cover that leaves out no check. */
+export function coversAll(cover: Cover): boolean {
+  return Object.keys(cover).length === 0;
+}

@@ -6,7 +6,7 @@ import { assess } from './assessment.ts';
 import { saidWithQuestion } from './cautions.ts';
 import type { Context } from './context.ts';
 import { planOf } from './plan.ts';
-import { bearsOn } from './possible.ts';
+import { bearsOn, coversAll } from './possible.ts';
 import { contextOf, fillsContext, saysOf } from './said-context.ts';
 import { isSaid, type Answer, type CaseState } from './state.ts';
 
@@ -17,6 +17,8 @@ export function withAnswer(
   given: { readonly check: string; readonly answer: Answer },
 ): CaseState {
   const { check, answer } = given;
+  const counting = withoutVoid(flow, state, given);
+  if (counting !== state) return withAnswer(flow, counting, given);
   // V8 keeps garbage for long after a spread that gains a key; not so after an assignment.
   const answers = Object.assign({}, state.answers, {
     [check]: [...(state.answers[check] ?? []), answer],
@@ -31,6 +33,18 @@ export function withAnswer(
   };
   const told = unsettled(flow, next, check);
   return fillsContext(flow.checks[check]) ? refilled(flow, told) : told;
+}
+
+/** What a decision voids goes with the first answer that it asks for once more. */
+function withoutVoid(
+  flow: Flow,
+  state: CaseState,
+  { check, answer }: { readonly check: string; readonly answer: Answer },
+): CaseState {
+  const { decision } = state;
+  if (decision === null || !decision.again.includes(check) || !isSaid(answer)) return state;
+  const { voids = [] } = decision;
+  return voids.reduce((before, id) => withoutCheck(flow, before, id), state);
 }
 
 /** A decision gives way to what is found after it; that nothing is known leaves it as it is. */
@@ -143,9 +157,17 @@ export function withCorrection(
   order.splice(place < 0 ? order.length : place, 0, given.check);
   return setAside(
     flow,
-    reopened(flow, { ...replaced, order, cautioned: [] }, given.check),
+    reopened(flow, { ...replaced, order, cautioned: ofEverything(flow, replaced) }, given.check),
     given.check,
   );
+}
+
+/**
+ * The cautions that still stand after a correction: what holds wherever one goes on, such as traffic
+ * close by, was read; that the lever is in neutral may no longer be so.
+ */
+function ofEverything(flow: Flow, { cautioned }: CaseState): readonly string[] {
+  return cautioned.filter((id) => flow.cautions[id]?.before.some(coversAll));
 }
 
 /** Takes out, one after another, answers to checks that no longer bear on the case. */

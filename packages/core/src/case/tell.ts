@@ -25,7 +25,7 @@ import { isDoubted } from './doubt.ts';
 import { weightsMessage } from './explain.ts';
 import { makerLimit } from './part-limits.ts';
 import { positionOf } from './position.ts';
-import { forbiddenActivities, mayWork } from './possible.ts';
+import { coversAll, forbiddenActivities, mayWork } from './possible.ts';
 import { reckonWorth } from './reckon.ts';
 import { isReading, isSaid, type CaseState } from './state.ts';
 import { expectedOf, readingMessage, scaleBound } from './tell-reading.ts';
@@ -140,7 +140,7 @@ export function cautionsOfVerdict(flow: Flow, state: CaseState): readonly Cautio
   if (fault === undefined) return [];
   const { findings, stops } = assess(flow, state);
   const general = Object.values(flow.cautions)
-    .filter(({ before }) => before.some((cover) => Object.keys(cover).length === 0))
+    .filter(({ before }) => before.some(coversAll))
     .filter(
       ({ id, when }) =>
         !state.cautioned.includes(id) && when && holds(when, findings.known) === true,

@@ -414,6 +414,19 @@ describe('cautions', () => {
     expect(awaits(take(toCrank(), confirm, change))).toBe('confirm battery-crank');
   });
 
+  test('that hold wherever one goes on stand through a correction, but not in another place', () => {
+    const roadside = take(
+      open({ ...equipped, place: 'shoulder' }),
+      confirm,
+      answers({ scene: 'safe' }),
+    );
+    const corrected = take(roadside, answers({ complaint: 'silent' }), correct({ scene: 'safe' }));
+    expect(awaits(corrected)).toBe('answer history');
+    expect(said(corrected)).not.toContain('caution traffic');
+    const moved = take(corrected, context({ place: 'live-lane' }), context({ place: 'shoulder' }));
+    expect(awaits(moved)).toBe('confirm history');
+  });
+
   test('lapse at an interrupt', () => {
     const step = take(toCrank(), confirm, { type: 'interrupt', interrupt: 'smoke' });
     expect(awaits(take(step, { type: 'resume' }))).toBe('confirm battery-crank');

@@ -32,7 +32,7 @@ export function checkDecisions(flow: Flow, sections: Sections): void {
   }
   const checks = { names: Object.keys(flow.checks), what: 'a check of the flow' };
   const last = table.value.length - 1;
-  for (const [index, { when, again = [] }] of table.value.entries()) {
+  for (const [index, { when, again = [], voids = [] }] of table.value.entries()) {
     const place = table.place.in(index);
     if (index === last && when !== undefined) {
       place.in('when').tell('wrong-shape', 'no condition: the last line holds whatever was found');
@@ -42,6 +42,14 @@ export function checkDecisions(flow: Flow, sections: Sections): void {
     }
     for (const [position, check] of again.entries()) {
       expectName(check, checks, place.in('again', position));
+    }
+    for (const [position, check] of voids.entries()) {
+      expectName(check, checks, place.in('voids', position));
+    }
+    if (voids.length > 0 && again.length === 0) {
+      place
+        .in('voids')
+        .tell('wrong-shape', 'the property again beside it: nothing else voids them');
     }
   }
   const mattering = matteringChecks(flow);

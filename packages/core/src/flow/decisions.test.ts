@@ -34,7 +34,7 @@ test.each<[what: string, file: string, from: string, to: string, issue: string]>
     'decisions.yaml',
     '  - { decide: decline, reason: good }',
     '  - { when: { proof: elsewhere }, decide: decline, reason: good }',
-    'decisions.yaml:18:13 decisions.13.when has {"proof":"elsewhere"}; expected no condition: the last line holds whatever was found',
+    'decisions.yaml:19:13 decisions.13.when has {"proof":"elsewhere"}; expected no condition: the last line holds whatever was found',
   ],
   [
     'a line in between that always holds',
@@ -56,6 +56,13 @@ test.each<[what: string, file: string, from: string, to: string, issue: string]>
     'again: [sale-date]',
     'again: [sold]',
     'decisions.yaml:3:87 decisions.1.again.0 has "sold"; expected a check of the flow: part-number, sale-date, stud, look, wear, kit, nominal, run, amperes, recharged, proof',
+  ],
+  [
+    'what is voided with nothing asked once more',
+    'decisions.yaml',
+    '    again: [recharged]\n    voids: [proof]',
+    '    voids: [proof]',
+    'decisions.yaml:14:12 decisions.9.voids has ["proof"]; expected the property again beside it: nothing else voids them',
   ],
   [
     'a day without the part whose terms count',

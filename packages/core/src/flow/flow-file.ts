@@ -362,6 +362,10 @@ const decision = z.strictObject({
   again: z.array(id).min(1).optional().meta({
     description: 'checks to be answered once more, after which the table is gone through anew',
   }),
+  voids: z.array(id).min(1).optional().meta({
+    description:
+      'checks whose answers so far do not count: they go once one of the checks in again is answered',
+  }),
   pays: z
     .enum(payments)
     .optional()

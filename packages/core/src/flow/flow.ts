@@ -310,6 +310,8 @@ export interface DecisionLine {
   readonly reason: string;
   /** Checks to be answered once more, after which the table is gone through anew. */
   readonly again: readonly string[];
+  /** Checks whose answers so far do not count: they go once one of `again` is answered. */
+  readonly voids: readonly string[];
   /** By what of the terms of the shop it is paid back. */
   readonly pays?: Payment;
   /** What to measure on the vehicle before another part is fitted. */

@@ -83,6 +83,7 @@ function readEnd(
       decide: line.decide,
       reason: line.reason,
       again: line.again ?? [],
+      voids: line.voids ?? [],
       measure: line.measure ?? [],
       ...(line.pays === undefined ? {} : { pays: line.pays }),
       ...(table === undefined ? {} : whenOf(line, table.place.in(index), condition)),

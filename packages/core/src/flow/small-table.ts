@@ -73,6 +73,7 @@ const table = `decisions:
     decide: test-further
     reason: charge-again
     again: [recharged]
+    voids: [proof]
   - { when: { recharged: low }, decide: accept, reason: worn }
   - { when: { not: { amperes: normal } }, decide: test-further, reason: too-close }
   - { when: { proof: against-part }, decide: accept, reason: vehicle }

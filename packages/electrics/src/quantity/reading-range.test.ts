@@ -12,6 +12,7 @@ test.each<Row>([
   ['12.4 mV', { value: 12.4, unit: 'mV' }, 'battery-voltage', 12],
   ['25 V on a 12 V vehicle', { value: 25, unit: 'V' }, 'battery-voltage', 12],
   ['120 V of drop, millivolts meant', { value: 120, unit: 'V' }, 'drop', 12],
+  ['14.2 V of drop, more than any battery has to lose', { value: 14.2, unit: 'V' }, 'drop', 12],
   ['-0.5 V of drop', { value: -0.5, unit: 'V' }, 'drop', 12],
   ['20 000 A', { value: 20_000, unit: 'A' }, 'current', 12],
   ['-150 A, clamp the wrong way round', { value: -150, unit: 'A' }, 'current', 12],

@@ -28,9 +28,10 @@ export type ReadingRange = { readonly low: number; readonly high: number; readon
  * it is questioned, never taken: 124 V, -12 V, 0.0124 V of a battery.
  *
  * Source: common practice, no source. A battery's upper end is what an unregulated generator
- * reaches; one that is charged the wrong way round reads below 0; drops and signals may be 0 and slightly negative; a clamp meter has an offset.
- * The amperes on a starting battery's label are more than the ampere-hours beside them, which are up
- * to 110 of a car's.
+ * reaches; one that is charged the wrong way round reads below 0; drops and signals may be 0 and
+ * slightly negative; a clamp meter has an offset. Across an open path stands all that the battery
+ * gives, with the engine off at most what a freshly charged one does.
+ * The amperes on a starting battery's label begin with those of a small motorcycle's.
  */
 export function readingRange(kind: ReadingKind, nominal: 12 | 24): ReadingRange {
   const series = nominal / 12;
@@ -42,11 +43,11 @@ export function readingRange(kind: ReadingKind, nominal: 12 | 24): ReadingRange 
     case 'signal-voltage':
       return { low: -0.2, high: 18 * series, unit: 'V' };
     case 'drop':
-      return { low: -0.2, high: 15 * series, unit: 'V' };
+      return { low: -0.2, high: 13.5 * series, unit: 'V' };
     case 'current':
       return { low: -5, high: 2000, unit: 'A' };
     case 'rating':
-      return { low: 120, high: 2000, unit: 'A' };
+      return { low: 30, high: 2000, unit: 'A' };
     case 'torque':
       return { low: 0.5, high: 500, unit: 'N.m' };
     case 'temperature':

@@ -20,6 +20,9 @@ const longestCompound = 40;
 /** A shorter word is not taken for a mistyped number: "there" is not "three". */
 const shortestMistyped = 6;
 
+/** A part of a number in one word is mistyped only where it is as long as this. */
+const shortestPart = 4;
+
 /** Shorter number words are other words where something is written on: `لست`, I am not. */
 const shortestWrittenOn = 3;
 
@@ -45,7 +48,7 @@ export function createNumberWords(
 
   // Where words are not usually written together, a short one is no number.
   const shortest = spelling.compounds === true ? 0 : shortestMistyped;
-  const splitCompound = (word: string): readonly string[] | undefined => {
+  const splitExact = (word: string): readonly string[] | undefined => {
     if (word.length > longestCompound || word.length < shortest) return undefined;
     // From the end: which number words the rest of the word is made of, the longest first.
     const rests: (readonly string[] | undefined)[] = new Array<undefined>(word.length + 1);
@@ -64,6 +67,26 @@ export function createNumberWords(
     // "Stoi" is no hundred and.
     return joins.includes(split.at(-1) ?? '') ? undefined : split;
   };
+
+  // "Fünfhundertzwanig": the last part may be mistyped, where it can be one number alone.
+  const splitMistyped = (word: string): readonly string[] | undefined => {
+    if (spelling.compounds !== true || word.length > longestCompound || isKnown(word))
+      return undefined;
+    for (let end = word.length - shortestPart; end >= shortestPart; end -= 1) {
+      const lead = word.slice(0, end);
+      const rest = word.slice(end);
+      const before = parts.has(lead) ? [lead] : splitExact(lead);
+      if (before === undefined) continue;
+      const [like, more] = [...parts].filter(
+        (part) => part.length >= shortestPart && isNear(rest, part),
+      );
+      if (like !== undefined && more === undefined) return [...before, like];
+    }
+    return undefined;
+  };
+
+  const splitCompound = (word: string): readonly string[] | undefined =>
+    splitExact(word) ?? splitMistyped(word);
 
   const two = Object.keys(cardinals).find((said) => cardinals[said] === 2);
   const splitAttached = (word: string): readonly string[] | undefined => {

@@ -44,7 +44,8 @@ function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): 
   const behind = tenths === undefined ? undefined : wordAt(tokens, tenths.end);
   // With its unit only: "eight of ten" alone is a share.
   if (behind !== undefined && said.words.units['V']?.includes(behind) === true) return tenths;
-  const whole = readFigure(tokens, at) ?? readSaid(tokens, at, said);
+  const whole =
+    readFigure(tokens, at) ?? readDigits(tokens, at, said) ?? readSaid(tokens, at, said);
   if (whole === undefined)
     return (
       readFraction(tokens, at, said) ?? readPoint({ number: integer(0), end: at }, tokens, said)
@@ -55,13 +56,42 @@ function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): 
   return joinFraction(whole, tokens, said) ?? whole;
 }
 
+/** "One two point four": the digits before a point, one by one. */
+function readDigits(tokens: readonly Token[], at: number, said: NumberWords): Found | undefined {
+  let end = at;
+  let digits = '';
+  while (digits.length <= mostWhole) {
+    const found = said.cardinalAt(tokens, end);
+    if (found === undefined || found.value > 9 || !Number.isInteger(found.value)) break;
+    digits += String(found.value);
+    end += found.length;
+  }
+  const isPoint = said.words.point.includes(wordAt(tokens, end) ?? '');
+  if (digits.length < 2 || digits.length > mostWhole || !isPoint) return undefined;
+  return { number: integer(Number(digits)), end };
+}
+
+/** No voltage has more digits before its point. */
+const mostWhole = 2;
+
 /** A number in words; "one" alone may be an article or a pronoun: "this one reads 12.4". */
 function readSaid(tokens: readonly Token[], at: number, said: NumberWords): Found | undefined {
   const found = readCardinal(tokens, at, said);
   const isOne = found?.number.value === 1 && found.end === at + 1;
   // At the end of a sentence it is a particle or a pronoun: "bricht auf sieben ein", "that one".
-  const isParticle = at === tokens.length - 1 && at > 1;
+  const isParticle = at === tokens.length - 1 && at > 1 && !isTenth(tokens, at, said);
   return isOne && (isParticle || !standsAlone(tokens, at, said)) ? undefined : found;
+}
+
+/** "Douze volts un", "czternaście i jedna": one tenth behind whole volts. */
+function isTenth(tokens: readonly Token[], at: number, said: NumberWords): boolean {
+  const { units, joins, spelling } = said.words;
+  const before = wordAt(tokens, at - 1) ?? '';
+  const isJoined = spelling?.joinsDecimals === true && joins.includes(before);
+  if (!isJoined && units['V']?.includes(before) !== true) return false;
+  return [at - 2, at - 3].some(
+    (from) => tokens[from]?.kind === 'number' || said.cardinalAt(tokens, from) !== undefined,
+  );
 }
 
 /** True where "one" is no article and no pronoun: a unit, a fraction or nothing follows. */

@@ -11,6 +11,8 @@ export interface SaidReading {
     readonly value: number;
     readonly unit: string;
     readonly resolution?: number;
+    /** The load under which a voltage was read, where it is told: "9.2 V at 270 A". */
+    readonly under?: { readonly value: number; readonly unit: string };
   };
 }
 
@@ -56,6 +58,13 @@ export function judgeReading(
   // A meter out of its range shows a lone 1, and a hydrometer 1.265.
   if (said === undefined && form.range === 'battery-voltage' && isNoVoltage(value, decimals))
     return { type: 'doubtful', readings: decimals === 0 ? [reading] : [] };
+  if (
+    said === undefined &&
+    form.range === 'rating' &&
+    value < mostHours &&
+    judged.type !== 'implausible'
+  )
+    return { type: 'doubtful', readings: [reading] };
   if (judged.type !== 'implausible') return reading;
   if (
     other !== undefined &&
@@ -73,6 +82,12 @@ export function judgeReading(
     doubt: { check: check.id, given: reading.value, range, isRightAt24 },
   };
 }
+
+/**
+ * Ah that stand beside the amperes on a car's label, at most: without its unit a figure below may be
+ * either those or the amperes of a motorcycle's. Common practice, no source.
+ */
+const mostHours = 120;
 
 function isNoVoltage(value: number, decimals: number): boolean {
   return (value === 1 && decimals === 0) || (decimals === 3 && value > 1 && value < 1.4);

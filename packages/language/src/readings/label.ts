@@ -1,7 +1,9 @@
+import type { AnswerInput } from '@keyturn/core';
 import type { Token } from '../typed/token.ts';
+import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { type LineContext, type SaidFigure, findFigures } from './line-figures.ts';
-import { hasPhrase } from './word-run.ts';
+import { endsWithPhrase, hasPhrase } from './word-run.ts';
 import { wordsOfEach } from './words-of-each.ts';
 
 /** What a battery's label says, and the tokens that tell the rest. */
@@ -12,7 +14,7 @@ export interface SaidLabel {
 }
 
 /** A. No starter battery is rated below or above. */
-const leastRating = 50;
+const leastRating = 30;
 const mostRating = 2500;
 
 /** Without its unit a figure below this is no rating: "3 on the label". */
@@ -23,28 +25,25 @@ const leastBare = 100;
  * label 540", "420 out of 640".
  */
 export function readLabel(tokens: readonly Token[], context: LineContext): SaidLabel | undefined {
-  const { words, checks } = context.lexicon;
+  const { words } = context.lexicon;
   const { label } = figureWordsOf(words);
   if (!tokens.some(({ kind }) => kind === 'number')) return undefined;
   // A flow that asks for the label's rating has it as an answer.
-  const isAsked = [...checks.values()].some(
-    ({ check: { form, needs }, said }) =>
-      form.kind === 'reading' &&
-      form.unit === 'A' &&
-      needs.length === 0 &&
-      said.some((name) => hasPhrase(name, label)),
-  );
-  if (isAsked) return undefined;
+  if (ratingCheck(context.lexicon) !== undefined) return undefined;
   const hasLabel = hasPhrase(tokens, label);
   if (!hasLabel && !isAmperes(context)) return undefined;
   const figures = findFigures(tokens, context);
   const said = wordsOfEach(figures, tokens, { telling: label, words });
+  // "295 A, label 600": the word right before a figure is its own.
+  const isNext = figures.map(({ start }) => endsWithPhrase(tokens, start, label));
+  const isLabelled = (index: number): boolean =>
+    isNext.includes(true) ? isNext[index] === true : hasPhrase(said[index] ?? [], label);
   const found = figures.flatMap((figure, index) => {
     const measured = figures[index - 1];
     if (!isRating(figure)) return [];
     if (isOutOf([measured, figure], tokens, context))
       return [{ rating: figure, from: measured?.end ?? figure.start }];
-    return hasPhrase(said[index] ?? [], label) ? [{ rating: figure, from: figure.start }] : [];
+    return isLabelled(index) ? [{ rating: figure, from: figure.start }] : [];
   });
   const [only, more] = found;
   if (only === undefined || more !== undefined) return undefined;
@@ -60,6 +59,54 @@ export function readLabel(tokens: readonly Token[], context: LineContext): SaidL
       return at > from && at < rating.end ? [] : [token];
     }),
   };
+}
+
+/** The standard of a label where a flow asks for it, and the tokens without it. */
+export interface SaidStandard {
+  /** The check whose figure it belongs to. */
+  readonly of: string;
+  readonly answer: AnswerInput;
+  readonly rest: readonly Token[];
+}
+
+/** The standard that is named behind the rating of the label: the EN of "640 A EN", "640 (EN)". */
+export function readStandard(
+  tokens: readonly Token[],
+  context: LineContext,
+): SaidStandard | undefined {
+  const { lexicon } = context;
+  const rating = ratingCheck(lexicon);
+  const asking = [...lexicon.checks.values()].find(({ check }) => setsStandard(check));
+  if (rating === undefined || asking === undefined) return undefined;
+  for (const figure of findFigures(tokens, context)) {
+    const at = isRating(figure) ? standardAt(figure, tokens) : undefined;
+    const option = asking.options.find(({ id }) => id === wordAt(tokens, at));
+    if (option === undefined) continue;
+    return {
+      of: rating.id,
+      answer: { check: asking.id, value: [option.id] },
+      rest: tokens.filter((_, index) => index !== at),
+    };
+  }
+  return undefined;
+}
+
+/** The check that asks for the rating on the label. */
+function ratingCheck({ checks, words }: Lexicon): CheckPhrases | undefined {
+  const { label } = figureWordsOf(words);
+  return [...checks.values()].find(
+    ({ check: { form, needs }, said }) =>
+      form.kind === 'reading' &&
+      form.unit === 'A' &&
+      needs.length === 0 &&
+      said.some((name) => hasPhrase(name, label)),
+  );
+}
+
+function setsStandard({ sets }: CheckPhrases['check']): boolean {
+  return Object.values(sets).some((set) =>
+    Object.keys(set).some((path) => path.endsWith('.battery.standard')),
+  );
 }
 
 function isAmperes({ inHand }: LineContext): boolean {
@@ -93,14 +140,25 @@ function isOutOf(
 const standards: readonly string[] = ['sae', 'din', 'iec', 'jis', 'mca', 'en'];
 
 /** The standard named with the unit or right behind it; "en" is a word of its own elsewhere. */
-function standardOf({ start, end }: SaidFigure, tokens: readonly Token[]): string | undefined {
-  const named = (from: number, to: number, among: readonly string[]): string | undefined =>
-    tokens
-      .slice(from, to)
-      .flatMap((token) => (token.kind === 'word' ? [token.text] : []))
-      .find((word) => among.includes(word));
-  return (
-    named(start + 1, end, standards) ??
-    named(end, end + 1, tokens.length === end + 1 ? standards : standards.slice(0, -1))
-  );
+function standardOf(figure: SaidFigure, tokens: readonly Token[]): string | undefined {
+  return wordAt(tokens, standardAt(figure, tokens));
+}
+
+/** The place of that standard. */
+function standardAt({ start, end }: SaidFigure, tokens: readonly Token[]): number | undefined {
+  // A bracket may stand before it, and an A that is a word of its own elsewhere.
+  const isBetween = tokens[end]?.kind === 'mark' || wordAt(tokens, end) === 'a';
+  const last = isBetween ? end + 1 : end;
+  for (let at = start + 1; at <= last; at += 1) {
+    const behind = tokens[at + 1];
+    const isLast = behind === undefined || behind.kind === 'mark';
+    const word = wordAt(tokens, at);
+    if (word !== undefined && standards.includes(word) && (isLast || word !== 'en')) return at;
+  }
+  return undefined;
+}
+
+function wordAt(tokens: readonly Token[], at: number | undefined): string | undefined {
+  const token = at === undefined ? undefined : tokens[at];
+  return token?.kind === 'word' ? token.text : undefined;
 }

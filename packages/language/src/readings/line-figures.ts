@@ -4,6 +4,7 @@ import type { SaidNumber, Token } from '../typed/token.ts';
 import { durations } from '../numbers/unit.ts';
 import { bareUnit } from '../numbers/units-said.ts';
 import { figureWordsOf } from '../words/words.ts';
+import { endsWithPhrase, hasPhrase, phraseAt, textOf } from './word-run.ts';
 
 /** A figure that was, or a figure put in the place of one that is denied. */
 export type Earlier = 'was' | 'denied';
@@ -36,14 +37,13 @@ export interface SaidFigure {
   readonly end: number;
 }
 
-/** Tokens as a line of text. */
-export function textOf(tokens: readonly Token[]): string {
-  return tokens
-    .map((token) =>
-      token.kind === 'number' ? `${token.value < 0 ? '-' : ''}${token.digits}` : token.text,
-    )
-    .join(' ')
-    .trim();
+/** So many things are counted in a word: "the two clamps". */
+const mostCounted = 4;
+
+/** True for a small whole number in a word, without a unit: a count, where it may be one. */
+export function isCount({ value, decimals, unit, inWords }: SaidFigure): boolean {
+  const isBare = unit === undefined && inWords === true && decimals === 0;
+  return isBare && value >= 1 && value <= mostCounted;
 }
 
 /** Leaves out what is only named to be denied: the "not 12.5" of "not 12.5, 12.1". */
@@ -326,6 +326,16 @@ function noughtBehind(
   return { length: said.length, isBelow: said === below, isNamed: said.some(isNought) };
 }
 
+/** "Akumulator dwuletni": a whole number in a word right behind the battery tells its years. */
+export function isYearsOf(
+  { start, decimals, unit, inWords }: SaidFigure,
+  tokens: readonly Token[],
+  { lexicon: { words } }: LineContext,
+): boolean {
+  if (unit !== undefined || inWords !== true || decimals > 0) return false;
+  return hasPhrase(tokens.slice(Math.max(start - 2, 0), start), figureWordsOf(words).battery);
+}
+
 /** Where numbers belong to a name, as in "terminal 50: 9.5". */
 function numbersInNames(tokens: readonly Token[], { checks, reader }: Lexicon): Set<number> {
   const inside = new Set<number>();
@@ -381,6 +391,8 @@ export function isVague(
     // "9.3 for some 3 seconds" says it of the next.
     const isOfNext = (said: string): boolean =>
       tokens[from + said.split(' ').length]?.kind === 'number';
+    // "12.3 and a bit" is 12.3 as near as it was read.
+    if (decimals > 0) return false;
     return (
       isOpen ||
       vague.some((said) => (behind === said || behind.startsWith(`${said} `)) && !isOfNext(said))
@@ -403,15 +415,28 @@ export function isDeniedAlone(
   );
 }
 
+/** So many words may stand before a figure to say that it is not passed. */
+const mostBoundWords = 5;
+
 /** "less than 12": no figure, only a bound; "just under 12" is close to it. */
 export function hasBoundOnly(
   tokens: readonly Token[],
   figures: readonly SaidFigure[],
   { lexicon }: LineContext,
 ): boolean {
-  const before = figures.map(({ start }) => textOf(tokens.slice(Math.max(start - 4, 0), start)));
-  const { boundsOnly, nearly } = lexicon.words;
-  const { changes, until } = figureWordsOf(lexicon.words);
+  const { boundsOnly, nearly, negators } = lexicon.words;
+  const { changes, climbs, present, until } = figureWordsOf(lexicon.words);
+  // "It won't go above 12.4", "up to 13.9 now": where it is.
+  const isReached = ({ start, end }: SaidFigure): boolean => {
+    const lead = tokens.slice(Math.max(start - mostBoundWords, 0), start);
+    const isHighest = hasPhrase(lead, negators) && hasPhrase(lead, climbs);
+    return (
+      isHighest || (endsWithPhrase(tokens, start, until) && phraseAt(tokens, end, present) > 0)
+    );
+  };
+  const before = figures
+    .filter((figure) => !isReached(figure))
+    .map(({ start }) => textOf(tokens.slice(Math.max(start - 4, 0), start)));
   const isBound = (said: string, word: string): boolean => {
     if (said === word) return true;
     if (!said.endsWith(` ${word}`)) return false;

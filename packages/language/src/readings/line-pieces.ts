@@ -1,10 +1,10 @@
 import { findPhrase, hear } from '../typed/heard.ts';
 import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
-import { type LineContext, type SaidFigure, textOf } from './line-figures.ts';
+import { type LineContext, type SaidFigure } from './line-figures.ts';
 import type { Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
 import { figureWordsOf } from '../words/words.ts';
-import { endsWithPhrase } from './word-run.ts';
+import { endsWithPhrase, textOf } from './word-run.ts';
 
 /** One figure with the words about it. */
 export interface Piece {

@@ -1,11 +1,12 @@
+import { hasPhrase, textOf } from './word-run.ts';
 import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
-import { type Earlier, type LineContext, type SaidFigure, textOf } from './line-figures.ts';
+import { type Earlier, type LineContext, type SaidFigure, isCount } from './line-figures.ts';
 import { type Doubtful, judgeReading, meantByFigures, type SaidReading } from './doubtful.ts';
 import { type Piece, namedChecks } from './line-pieces.ts';
 import type { Token } from '../typed/token.ts';
-import type { Figure } from '../numbers/figures.ts';
 import type { UnclearCode } from '../understand/understood.ts';
 import { isAlike } from '../numbers/unit.ts';
+import { figureWordsOf } from '../words/words.ts';
 
 /** What a line of readings means. */
 export type LineResult =
@@ -14,8 +15,6 @@ export type LineResult =
       readonly readings: readonly SaidReading[];
       /** How the line speaks of an earlier answer: "rest was 12.1", "not 12.5, 12.1". */
       readonly earlier: Earlier | undefined;
-      /** The amperes of the load under which a voltage was read, where the line tells them. */
-      readonly load?: Figure;
     }
   | {
       readonly type: 'unclear';
@@ -133,6 +132,8 @@ function placeFigure(
   const own = (line.named[line.index] ?? []).filter(
     (entry) => inHand === undefined || entry === inHand || unit !== undefined || !isAge(entry),
   );
+  // "There are two clamps" counts them.
+  if (inHand === undefined && isCount(figure)) return undefined;
   const named = own.filter(fitsUnit);
   const [first] = named;
   if (first !== undefined) {
@@ -156,12 +157,15 @@ function placeFigure(
   // A wrong unit for the only reading meant is for the case to refuse, which says what would fit.
   if (fitting.length === 0 && isOnly && !readingsOf(figure, context).some(isAge)) return inHand;
   // A single figure in another unit is no answer to another question, unless the kit says so.
-  if (inHand !== undefined && isOnly && context.kit.length === 0) return undefined;
-  return only(fitting) ?? only(preferred(fitting, line, context));
+  if (inHand !== undefined && isOnly && !fitting.some((entry) => isInKit(entry, context)))
+    return undefined;
+  // An ampere is printed on a fuse as well: with nothing named it is no reading unasked.
+  const isTold = inHand !== undefined || line.named.some((those) => those.length > 0);
+  return only(fitting) ?? (isTold ? only(preferred(fitting, line, context)) : undefined);
 }
 
 /** V. What is told of a loss unasked is less, where another voltage is in hand. */
-const mostLost = 6;
+export const mostLost = 6;
 
 /** True where the figure can be the reading in hand, and none of those that the words name. */
 function isMomentOnly(
@@ -190,13 +194,26 @@ function readingsOf({ unit }: SaidFigure, { lexicon }: LineContext): CheckPhrase
   );
 }
 
+/** True where the kit is known to have what a reading needs. */
+function isInKit({ check }: CheckPhrases, { kit }: Pick<LineContext, 'kit'>): boolean {
+  return kit.length > 0 && check.needs.every((any) => any.some((one) => kit.includes(one)));
+}
+
 /** An age must be named: people tell how long they waited and how long it stood. */
 function isAge(entry: CheckPhrases): boolean {
   return unitOf(entry) === 'a';
 }
 
-function isSpokenOf({ topic }: CheckPhrases, { words }: Line, { lexicon }: LineContext): boolean {
-  return lexicon.reader.fromTokens(words).some((term) => topic.has(term));
+/** True where the words speak of what has the age: the battery. */
+export function isSpokenOf(
+  { topic }: CheckPhrases,
+  { words }: Pick<Line, 'words'>,
+  { lexicon }: LineContext,
+): boolean {
+  const { battery } = figureWordsOf(lexicon.words);
+  return (
+    lexicon.reader.fromTokens(words).some((term) => topic.has(term)) || hasPhrase(words, battery)
+  );
 }
 
 function only(entries: readonly CheckPhrases[]): CheckPhrases | undefined {
@@ -220,8 +237,7 @@ function preferred(
     });
   const shared = new Set(named.flatMap((those) => those.flatMap(({ names }) => names.flat())));
   const narrowings: readonly ((entry: CheckPhrases) => boolean)[] = [
-    ({ check }) =>
-      kit.length === 0 || check.needs.every((any) => any.some((one) => kit.includes(one))),
+    (entry) => kit.length === 0 || isInKit(entry, { kit }),
     isUnitName,
     ({ names }) => names.flat().some((term) => shared.has(term) && !isGeneral(term, lexicon)),
   ];

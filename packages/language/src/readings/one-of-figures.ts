@@ -1,7 +1,13 @@
 import { figureWordsOf } from '../words/words.ts';
 import type { Token } from '../typed/token.ts';
 import { isAlike } from '../numbers/unit.ts';
-import { type LineContext, type SaidFigure, findFigures } from './line-figures.ts';
+import {
+  type LineContext,
+  type SaidFigure,
+  findFigures,
+  isCount,
+  isYearsOf,
+} from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
 import { wordsOfEach } from './words-of-each.ts';
 import { endsWithPhrase, hasPhrase, phraseAt } from './word-run.ts';
@@ -40,7 +46,7 @@ function othersOf(
   tokens: readonly Token[],
   context: LineContext,
 ): readonly Stretch[] {
-  const ways = [takenBack, before, became, asides, repeated];
+  const ways = [takenBack, ofVehicle, lesser, before, became, asides, repeated];
   for (const way of ways) {
     const found = way(figures, tokens, context);
     if (found.length > 0) return found;
@@ -63,8 +69,13 @@ function asides(
   context: LineContext,
 ): readonly Stretch[] {
   const hasDecimals = figures.some(({ decimals, inWords }) => decimals > 0 && inWords !== true);
+  // "25.1 over the two": no count, where the battery's age is asked.
+  const isMeasured = unitInHand(context) !== 'a' && figures.some(({ decimals }) => decimals > 0);
   const found = figures.filter(
-    (figure) => isAside(figure, tokens, context) || (hasDecimals && isPartSaid(figure, tokens)),
+    (figure) =>
+      isAside(figure, tokens, context) ||
+      (hasDecimals && isPartSaid(figure, tokens)) ||
+      (isMeasured && isCount(figure) && !isYearsOf(figure, tokens, context)),
   );
   return found.length < figures.length ? found : [];
 }
@@ -73,8 +84,13 @@ function isAside(figure: SaidFigure, tokens: readonly Token[], context: LineCont
   const { start, end, unit, decimals, value } = figure;
   const { asideBefore, asideBehind, engine } = figureWordsOf(context.lexicon.words);
   if (unit !== undefined && !isOfReading(unit, context)) return true;
-  const isBefore = (phrases: readonly string[]): boolean => endsWithPhrase(tokens, start, phrases);
-  const isBehind = (phrases: readonly string[]): boolean => phraseAt(tokens, end, phrases) > 0;
+  // "Peaked near 600": a word may stand between.
+  const isBefore = (phrases: readonly string[]): boolean =>
+    endsWithPhrase(tokens, start, phrases) ||
+    (isHedge(tokens[start - 1], context) && endsWithPhrase(tokens, start - 1, phrases));
+  // "Mal 90, mal 260" tells two.
+  const isBehind = (phrases: readonly string[]): boolean =>
+    phraseAt(tokens, end, phrases) > 0 && !isAlikeWord(tokens[start - 1], tokens[end]);
   const isMarked = [tokens[start - 1], tokens[end]].some(
     (token) => token?.kind === 'mark' && currencies.includes(token.text),
   );
@@ -85,6 +101,14 @@ function isAside(figure: SaidFigure, tokens: readonly Token[], context: LineCont
   if (decimals === 0 && (isBefore(asideBefore) || isBehind(asideBehind))) return true;
   const isEngine = value >= smallestEngine && value <= largestEngine && decimals <= 1;
   return unit === undefined && isEngine && (isBefore(engine) || isBehind(engine));
+}
+
+function isHedge(token: Token | undefined, { lexicon: { words } }: LineContext): boolean {
+  return token?.kind === 'word' && [...words.fillers, ...words.nearly].includes(token.text);
+}
+
+function isAlikeWord(one: Token | undefined, other: Token | undefined): boolean {
+  return one?.kind === 'word' && other?.kind === 'word' && one.text === other.text;
 }
 
 const currencies = '£$€¥';
@@ -175,6 +199,8 @@ function takenBack(
 
 function takesBack(between: readonly Token[], { lexicon: { words } }: LineContext): boolean {
   const { instead } = figureWordsOf(words);
+  // "Fourteen point something, call it 14.4".
+  const isRough = (at: number): number => phraseAt(between, at, words.vague);
   const small = [words.fillers, words.besideFigures, words.clauseBreaks, words.courtesies ?? []];
   // "No" may deny the figure behind it, where nothing parts them.
   const isNo = (at: number): boolean => {
@@ -190,11 +216,48 @@ function takesBack(between: readonly Token[], { lexicon: { words } }: LineContex
     const length = phraseAt(between, at, instead);
     const isSmall = token?.kind === 'word' && small.some((list) => list.includes(token.text));
     const isAgain = isSaid && token?.kind === 'word' && words.talk.no.includes(token.text);
+    const rough = length > 0 ? 0 : isRough(at);
     if (length > 0 || isNo(at)) isSaid = true;
-    else if (token?.kind !== 'mark' && !isSmall && !isAgain) return false;
-    at += Math.max(length, 1);
+    else if (token?.kind !== 'mark' && !isSmall && !isAgain && rough === 0) return false;
+    at += Math.max(length, rough, 1);
   }
   return isSaid;
+}
+
+/** "The car is 14, the battery only 2": the years of the vehicle, where the battery's are asked. */
+function ofVehicle(
+  figures: readonly SaidFigure[],
+  tokens: readonly Token[],
+  context: LineContext,
+): readonly Stretch[] {
+  if (unitInHand(context) !== 'a') return [];
+  const { words } = context.lexicon;
+  const { vehicle } = figureWordsOf(words);
+  const said = wordsOfEach(figures, tokens, { telling: vehicle, words });
+  const found = figures.filter((_, index) => hasPhrase(said[index] ?? [], vehicle));
+  return found.length < figures.length ? found : [];
+}
+
+/** "The worst is 0.6, the other 0.1": of two losses, where the worse is spoken of, the lesser. */
+function lesser(
+  figures: readonly SaidFigure[],
+  tokens: readonly Token[],
+  context: LineContext,
+): readonly Stretch[] {
+  const form = context.inHand?.check.form;
+  const { worse } = figureWordsOf(context.lexicon.words);
+  if (form?.kind !== 'reading' || form.range !== 'drop' || !hasPhrase(tokens, worse)) return [];
+  const [first] = figures;
+  if (figures.some(({ unit }) => unit !== first?.unit)) return [];
+  const losses = figures.filter((figure) => !isCount(figure));
+  const most = Math.max(...losses.map(({ value }) => value));
+  const kept = losses.find(({ value }) => value === most);
+  return kept === undefined ? [] : figures.filter((figure) => figure !== kept);
+}
+
+function unitInHand({ inHand }: LineContext): string | undefined {
+  const form = inHand?.check.form;
+  return form?.kind === 'reading' ? form.unit : undefined;
 }
 
 /** "12.4 yesterday, now 11.9": those that were, where one is. */
@@ -262,7 +325,8 @@ function repeated(
     (figure) => figure.value === first.value && isOfOneKind(first, figure),
   );
   const words = tokens.filter(({ kind }) => kind !== 'number');
-  return isAgain && namedChecks(words, context).every((check) => check === context.inHand)
-    ? more
-    : [];
+  if (!isAgain || namedChecks(words, context).some((check) => check !== context.inHand)) return [];
+  // "Eight winters, so 8 years": the one with its unit.
+  const kept = figures.find(({ unit }) => unit !== undefined) ?? first;
+  return figures.filter((figure) => figure !== kept);
 }

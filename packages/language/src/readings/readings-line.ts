@@ -12,7 +12,9 @@ import { cutPieces, namedChecks, strangeUnit } from './line-pieces.ts';
 import { type LineResult, placePieces, unclear, unitOf } from './line-placing.ts';
 import { judgeFigure } from '@keyturn/core';
 import { withoutOthers } from './one-of-figures.ts';
-import { hasPhrase } from './word-run.ts';
+import { readAtRestAndTurning, withoutBeside } from './told-beside.ts';
+import type { SaidReading } from './doubtful.ts';
+import { endsWithPhrase, hasPhrase } from './word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import type { CheckPhrases } from '../understand/lexicon.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
@@ -30,17 +32,40 @@ export function readLine(typed: readonly Token[], context: LineContext): LineRes
   const without = tokens.filter((_, index) => index < load.start || index >= load.end);
   const line = readKept(without, context);
   if (line.type !== 'readings') return line;
-  const { value, decimals, unit = 'A' } = load;
-  return { ...line, load: { value, unit, resolution: 10 ** -decimals } };
+  const { value, unit = 'A' } = load;
+  const { checks } = context.lexicon;
+  const readings = line.readings.map((reading) => {
+    const check = checks.get(reading.check);
+    if (check === undefined || !isLoaded(check)) return reading;
+    return { ...reading, value: { ...reading.value, under: { value, unit } } };
+  });
+  return { ...line, readings };
 }
 
 function readKept(typed: readonly Token[], context: LineContext): LineResult {
   if (typed.some(({ kind }) => kind === 'malformed')) return unclear('not-a-number', typed);
   if (speaksOfOther(typed, context)) return unclear('unknown-unit', typed);
-  const { kept, isDenied } = withoutDenied(withoutOthers(typed, context), context);
+  const pair = readAtRestAndTurning(typed, context);
+  if (pair !== undefined) return { type: 'readings', readings: pair, earlier: undefined };
+  const { kept: own, isDenied } = withoutDenied(withoutOthers(typed, context), context);
+  const { kept, told } = withoutBeside(own, context);
+  const line = readOwn(kept, { context, isDenied });
+  if (line.type !== 'readings') return line;
+  const isToldTwice = ({ check }: SaidReading): boolean =>
+    line.readings.some((one) => one.check === check);
+  return { ...line, readings: [...line.readings, ...told.filter((one) => !isToldTwice(one))] };
+}
+
+/** The line without what is told beside. */
+function readOwn(
+  kept: readonly Token[],
+  { context, isDenied }: { readonly context: LineContext; readonly isDenied: boolean },
+): LineResult {
   const figures = findFigures(kept, context);
   if (figures.length === 0) return { type: 'none' };
   if (figures.length > mostFigures) return unclear('two-numbers', kept.slice(0, shownTokens));
+  if (figures.every((figure) => isOfClock(figure, kept, context)))
+    return unclear('not-a-number', kept);
   if (hasShare(kept, figures, context)) return unclear('not-exact', kept);
   if (hasBoundOnly(kept, figures, context)) return unclear('not-exact', kept);
   if (isVague(kept, figures, context)) return unclear('not-exact', kept);
@@ -108,6 +133,18 @@ function isPlainReading(
   if (figure === undefined || more !== undefined || form?.kind !== 'reading') return false;
   const value = { value: figure.value, unit: unitHere(form.unit) };
   return figure.decimals > 0 && judgeFigure(value, form, nominal).type === 'plausible';
+}
+
+/** True for the time of day: "son las doce y media". */
+function isOfClock(
+  { start, unit }: SaidFigure,
+  tokens: readonly Token[],
+  { lexicon }: LineContext,
+): boolean {
+  const { clock, present } = figureWordsOf(lexicon.words);
+  const before = tokens[start - 1];
+  const isNow = before?.kind === 'word' && present.includes(before.text);
+  return unit === undefined && endsWithPhrase(tokens, isNow ? start - 1 : start, clock);
 }
 
 /** "Eight of ten": no figure that can be taken as it stands. */

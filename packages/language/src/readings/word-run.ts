@@ -1,5 +1,14 @@
 import type { Token } from '../typed/token.ts';
-import { textOf } from './line-figures.ts';
+
+/** Tokens as a line of text. */
+export function textOf(tokens: readonly Token[]): string {
+  return tokens
+    .map((token) =>
+      token.kind === 'number' ? `${token.value < 0 ? '-' : ''}${token.digits}` : token.text,
+    )
+    .join(' ')
+    .trim();
+}
 
 /** A phrase of this language has so many words at most. */
 const longestPhrase = 5;

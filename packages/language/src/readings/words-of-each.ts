@@ -1,32 +1,61 @@
 import type { Token } from '../typed/token.ts';
-import type { Words } from '../words/words.ts';
+import { type Words, figureWordsOf } from '../words/words.ts';
 import type { SaidFigure } from './line-figures.ts';
 import { hasPhrase } from './word-run.ts';
 
-/** The words of each figure: up to a mark or a new clause, else before it or behind it, as the text begins. */
-export function wordsOfEach(
+/** What the words of each figure are told by. */
+interface Telling {
+  readonly telling: readonly string[];
+  readonly words: Words;
+}
+
+/**
+ * Where the words of each figure begin: at a mark or a new clause, else before it or behind the one
+ * before, as the text begins.
+ */
+export function startsOfEach(
   figures: readonly SaidFigure[],
   tokens: readonly Token[],
-  { telling, words }: { readonly telling: readonly string[]; readonly words: Words },
-): readonly (readonly Token[])[] {
-  const { clauseBreaks, joins } = words;
+  { telling, words }: Telling,
+): readonly number[] {
+  const { clauseBreaks, joins, spelling } = words;
+  const { moments } = figureWordsOf(words);
   const isBefore = hasPhrase(tokens.slice(0, figures[0]?.start ?? 0), telling);
+  const isJoined = (word: string): boolean =>
+    telling.includes(word) &&
+    joins.some((join) => telling.includes(word.slice(join.length)) && word.startsWith(join));
+  // The "and" that is written on to a moment: `وعند`.
+  const isMoment = (word: string): boolean =>
+    (spelling?.attached ?? []).some(
+      (prefix) =>
+        joins.includes(prefix) &&
+        word.startsWith(prefix) &&
+        moments.includes(word.slice(prefix.length)),
+    );
+  const isBreak = (word: string): boolean =>
+    clauseBreaks.includes(word) || isJoined(word) || isMoment(word);
   const cuts = figures.slice(1).map((figure, index) => {
     const from = figures[index]?.end ?? 0;
-    const between = tokens.slice(from, figure.start);
-    const isJoined = (word: string): boolean =>
-      telling.includes(word) &&
-      joins.some((join) => telling.includes(word.slice(join.length)) && word.startsWith(join));
-    const at = between.findIndex(
-      (token) =>
-        token.kind === 'mark' ||
-        (token.kind === 'word' && (clauseBreaks.includes(token.text) || isJoined(token.text))),
-    );
+    const at = tokens
+      .slice(from, figure.start)
+      .findIndex(
+        (token) => token.kind === 'mark' || (token.kind === 'word' && isBreak(token.text)),
+      );
     if (at >= 0) return from + at;
     return isBefore ? from : figure.start;
   });
+  return [0, ...cuts];
+}
+
+/** The words of each figure. */
+export function wordsOfEach(
+  figures: readonly SaidFigure[],
+  tokens: readonly Token[],
+  how: Telling,
+): readonly (readonly Token[])[] {
+  const starts = startsOfEach(figures, tokens, how);
   return figures.map(({ start, end }, index) => [
-    ...tokens.slice(index === 0 ? 0 : cuts[index - 1], start),
-    ...tokens.slice(end, cuts[index] ?? tokens.length),
+    ...tokens.slice(starts[index], start),
+    ...tokens.slice(end, starts[index + 1] ?? tokens.length),
   ]);
 }

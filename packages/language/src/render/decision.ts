@@ -3,18 +3,18 @@ import type { Rendered, RenderedSection } from '../rendered.ts';
 import type { Voice } from '../voice.ts';
 
 /**
- * A decision as it is read out to a customer: why, what it rests on, what is to be done, what is
+ * A decision as it is read out to a customer: what must not be done, why, what it rests on, what is to be done, what is
  * paid back and how that was reckoned, what would have changed it, what to measure on the vehicle.
  */
 export function renderDecision(message: DecisionMessage, voice: Voice): Rendered[] {
   const { say, flow } = voice;
   const { decide, reason, called, measure } = message;
   const sections = [
+    { id: 'stops', heading: say('verdict.stops'), lines: message.stops.map((id) => flow.stop(id)) },
     { id: 'do', heading: say('decision.do'), lines: doLines(message, voice) },
     { id: 'rests', heading: say('decision.rests'), lines: restLines(message, voice) },
     refundSection(message, voice),
     { id: 'measure', heading: say('decision.measure'), lines: measure.map(flow.measure) },
-    { id: 'stops', heading: say('verdict.stops'), lines: message.stops.map((id) => flow.stop(id)) },
     { id: 'change', heading: say('decision.change'), lines: changeLines(message, voice) },
     {
       id: 'rights',
@@ -43,8 +43,11 @@ export function sayDecision(
   });
 }
 
-function doLines({ reason, again }: DecisionMessage, { say, flow, figures }: Voice): string[] {
-  const names = again.map(flow.checkName);
+function doLines(
+  { reason, again, voids = [] }: DecisionMessage,
+  { say, flow, figures }: Voice,
+): string[] {
+  const names = [...again, ...voids].map(flow.checkName);
   return [
     ...(flow.reason(reason).do ?? []),
     ...(names.length === 0 ? [] : [say('decision.again', { names: figures.listAll(names) })]),

@@ -42,21 +42,40 @@ export function renderWhy(message: WhyMessage, voice: Voice): Rendered[] {
   const { check, outcomes } = message;
   const why = flow.check(check).why ?? say('why.none', { name: flow.checkName(check) });
   const lines = outcomes.map(({ answer, faults, decision }) => {
-    const label = flow.answerLabel(check, answer);
-    if (flow.texts.decisions !== undefined) {
-      return decision === undefined
-        ? say('why.goesOn', { label })
-        : say('why.decides', { label, decision: sayDecision(decision, voice) });
-    }
-    const said = sayFaults(faults, voice);
-    return said === ''
-      ? say('why.nothing', { label })
-      : say('why.outcome', { label, faults: said });
+    const line = (label: string): string => {
+      if (flow.texts.decisions !== undefined) {
+        return decision === undefined
+          ? say('why.goesOn', { label })
+          : say('why.decides', { label, decision: sayDecision(decision, voice) });
+      }
+      const said = sayFaults(faults, voice);
+      return said === ''
+        ? say('why.nothing', { label })
+        : say('why.outcome', { label, faults: said });
+    };
+    return { label: flow.answerLabel(check, answer), line };
   });
-  return [why, ...worth(message, voice), ...lines, ...numbers(message, voice)].map((text) => ({
+  const apart = grouped(lines, voice);
+  return [why, ...worth(message, voice), ...apart, ...numbers(message, voice)].map((text) => ({
     kind: 'text',
     text,
   }));
+}
+
+/** What answers would mean: those that mean the same in one line, and nothing where all do. */
+function grouped(
+  all: readonly { readonly label: string; readonly line: (label: string) => string }[],
+  { figures }: Voice,
+): readonly string[] {
+  const groups = new Map<string, { labels: string[]; line: (label: string) => string }>();
+  for (const { label, line } of all) {
+    const means = line('');
+    const group = groups.get(means) ?? { labels: [], line };
+    group.labels.push(label);
+    groups.set(means, group);
+  }
+  if (groups.size === 1 && all.length > 1) return [];
+  return [...groups.values()].map(({ labels, line }) => line(figures.listAny(labels)));
 }
 
 /** Why this check comes now. */

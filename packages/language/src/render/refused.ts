@@ -45,6 +45,8 @@ function wording(message: RefusedMessage, voice: Voice): string {
         range: sayRange(message, voice),
         help: sayHelp(message, voice),
       });
+    case 'wrong-load':
+      return sayLoad(message, voice);
     case 'nothing-to-confirm':
     case 'nothing-to-resume':
     case 'resume-first':
@@ -59,6 +61,17 @@ function wording(message: RefusedMessage, voice: Voice): string {
 function givenOf({ code, given }: RefusedMessage, { figures }: Voice): string {
   const isUnit = code === 'wrong-unit' || code === 'unknown-unit';
   return isUnit && Object.hasOwn(unitSigns, given) ? figures.unitSign(given) : given;
+}
+
+/** The load that was told, and the one of the test. */
+function sayLoad({ load }: RefusedMessage, { say, figures }: Voice): string {
+  if (load === undefined) return say('refused.readAgain');
+  const amperes = (value: number): string => figures.formatQuantity({ value, unit: 'A' });
+  return say('refused.wrong-load', {
+    load: amperes(load.told),
+    rating: amperes(load.rating),
+    half: amperes(load.half),
+  });
 }
 
 function sayRange({ range }: RefusedMessage, { say, figures }: Voice): string {

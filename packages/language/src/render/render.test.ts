@@ -344,6 +344,24 @@ describe('the faults', () => {
   });
 });
 
+test('answers that would mean the same are told together, and not at all where all do', () => {
+  const why = (shares: readonly number[]): string[] =>
+    say({
+      kind: 'why',
+      check: 'posts',
+      outcomes: shares.map((share, at) => ({
+        answer: ['clean', 'crusted', 'loose'][at] ?? '',
+        faults: [['worn', share]],
+      })),
+      bounds: [],
+    });
+  expect(why([0.7, 0.4, 0.7]).slice(1)).toEqual([
+    'If the answer is “clean and tight or loose”: most likely Worn-out battery (70%).',
+    'If the answer is “crusted”: most likely Worn-out battery (40%).',
+  ]);
+  expect(why([0.7, 0.7, 0.7]).slice(1)).toEqual([]);
+});
+
 describe('the numbers', () => {
   const none = { losses: [] };
 

@@ -230,6 +230,8 @@ export const ar = {
     'wrong-unit': 'في «{{given}}» وحدة لا تناسب: {{name}}. {{possible}}',
     'not-a-number': '«{{given}}» ليس رقمًا. {{possible}}',
     implausible: 'لا يمكن أن يكون {{given}} صحيحًا في: {{name}}؛ {{range}}. {{help}}',
+    'wrong-load':
+      'كان الحمل {{load}}. نصف {{rating}} المكتوبة على الملصق هو {{half}}: اضبطه على ذلك وحمّل مرة أخرى.',
     'no-such-day':
       '«{{given}}» ليس يومًا في التقويم. اذكر {{name}} بالسنة والشهر واليوم، مثل \u20662026-01-31\u2069، أو أحد هذه الأجوبة. {{possible}}',
     'day-to-come':

@@ -234,6 +234,8 @@ export const de = {
     'wrong-unit': '„{{given}}“ hat eine Einheit, die hier nicht passt: {{name}}. {{possible}}',
     'not-a-number': '„{{given}}“ ist keine Zahl. {{possible}}',
     implausible: '{{given}} kann hier nicht stimmen: {{name}}, {{range}}. {{help}}',
+    'wrong-load':
+      'Belastet wurde mit {{load}}. Die Hälfte der {{rating}} vom Etikett sind {{half}}: Stellen Sie das ein und belasten Sie noch einmal.',
     'no-such-day':
       '„{{given}}“ steht in keinem Kalender. Geben Sie {{name}} als Jahr, Monat und Tag an, etwa 2026-01-31, oder eines davon. {{possible}}',
     'day-to-come':

@@ -166,7 +166,7 @@ export const en = {
     borderline: 'too close to call',
     unanswered: 'could not be found out',
     change: 'What would have changed it',
-    changed: '{{name}}: with “{{answers}}” it would have been {{decision}}.',
+    changed: '{{name}}: with “{{answers}}” the decision would have been: {{decision}}.',
     measure: 'Measure on the vehicle before another part is fitted',
     rights: 'Your rights',
     law: 'Consumer law where you live comes first: nothing said here takes away a right that it gives.',
@@ -227,6 +227,8 @@ export const en = {
     'wrong-unit': '“{{given}}” has a unit that does not fit {{name}}. {{possible}}',
     'not-a-number': '“{{given}}” is not a figure. {{possible}}',
     implausible: '{{given}} cannot be right for {{name}}: {{range}}. {{help}}',
+    'wrong-load':
+      'It was loaded with {{load}}. Half of the {{rating}} on the label is {{half}}: set that, and load it once more.',
     'no-such-day':
       '“{{given}}” is no day of the calendar. Give {{name}} as year, month and day, as in 2026-01-31, or one of these. {{possible}}',
     'day-to-come':

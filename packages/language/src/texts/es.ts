@@ -236,6 +236,8 @@ export const es = {
     'wrong-unit': '«{{given}}» tiene una unidad que no corresponde a {{name}}. {{possible}}',
     'not-a-number': '«{{given}}» no es una cifra. {{possible}}',
     implausible: '{{given}} no puede ser correcto para {{name}}: {{range}}. {{help}}',
+    'wrong-load':
+      'Se cargó con {{load}}. La mitad de los {{rating}} de la etiqueta son {{half}}: ajústelo y cargue otra vez.',
     'no-such-day':
       '«{{given}}» no es un día del calendario. Diga {{name}} con año, mes y día, por ejemplo 2026-01-31, o una de estas respuestas. {{possible}}',
     'day-to-come':

@@ -240,6 +240,8 @@ export const fr = {
     'wrong-unit': '« {{given}} » a une unité qui ne convient pas pour {{name}}. {{possible}}',
     'not-a-number': '« {{given}} » n’est pas un chiffre. {{possible}}',
     implausible: '{{given}} ne peut pas être juste pour {{name}} : {{range}}. {{help}}',
+    'wrong-load':
+      'La charge était de {{load}}. La moitié des {{rating}} de l’étiquette fait {{half}} : réglez cela, et chargez encore une fois.',
     'no-such-day':
       '« {{given}} » n’est pas un jour du calendrier. Donnez {{name}} avec année, mois et jour, comme 2026-01-31, ou l’une de ces réponses. {{possible}}',
     'day-to-come':

@@ -241,6 +241,8 @@ export const pl = {
     'wrong-unit': '„{{given}}” ma jednostkę, która tu nie pasuje: {{name}}. {{possible}}',
     'not-a-number': '„{{given}}” nie jest liczbą. {{possible}}',
     implausible: '{{given}} nie może być prawidłowe: {{name}}, {{range}}. {{help}}',
+    'wrong-load':
+      'Obciążono prądem {{load}}. Połowa z {{rating}} na etykiecie to {{half}}: proszę to ustawić i obciążyć jeszcze raz.',
     'no-such-day':
       'W kalendarzu nie ma dnia „{{given}}”. Proszę podać rok, miesiąc i dzień, na przykład 2026-01-31 ({{name}}), albo jedną z odpowiedzi. {{possible}}',
     'day-to-come':

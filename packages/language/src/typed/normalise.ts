@@ -64,7 +64,7 @@ const replaced: Readonly<Record<string, string>> = {
   œ: 'oe',
   // Arabic: the marks of its numbers and sentences, and letters that are typed for one another.
   '٫': '.',
-  '٬': '',
+  '٬': ',',
   '،': ',',
   '؛': ';',
   '؟': '?',

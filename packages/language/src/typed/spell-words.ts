@@ -41,6 +41,8 @@ export function spellWords(words: Words): Words {
     ...(words.figureWords === undefined ? {} : { figureWords: lists(words.figureWords) }),
     courtesies: all(words.courtesies ?? []),
     negators: all(words.negators),
+    subjects: all(words.subjects ?? []),
+    likewise: all(words.likewise ?? []),
     clauseBreaks: all(words.clauseBreaks),
     fillers: all(words.fillers),
     endings: all(words.endings).sort((one, other) => other.length - one.length),

@@ -41,6 +41,7 @@ interface Clause {
 export function createTermReader(words: Words): TermReader {
   const breaks = new Set(words.clauseBreaks);
   const joins = new Set(words.joins);
+  const subjects = new Set(words.subjects ?? []);
   const before = new Set(words.spelling?.denyBefore ?? []);
   const stem = createStemmer(words);
   const partsOf = createWordParts(words);
@@ -72,7 +73,8 @@ export function createTermReader(words: Words): TermReader {
       else if (token.kind === 'number') add(token.digits, false);
       else {
         const { word, role, isJoined, isDenied } = partsOf(token.text);
-        if (isJoined && clause.alone === undefined) clause.reach = 0;
+        const isAnew = isJoined || subjects.has(token.text);
+        if (isAnew && clause.alone === undefined) clause.reach = 0;
         // "Zero clicks" denies as "no clicks" does.
         if (role === 'negator' || words.cardinals[word] === 0) deny(stem(word), before.has(word));
         else if (breaks.has(word)) endClause();

@@ -146,13 +146,26 @@ function bandOf({ check: { form } }: CheckPhrases, id: string): string {
   return form.kind === 'reading' ? (form.lamp[id] ?? id) : id;
 }
 
+/** What is heard in a text, and which answer says it best. */
+interface Meant extends Sense {
+  readonly likeliest: number;
+  readonly meant: string | undefined;
+}
+
 /** What is heard in a text, with what a lamp shows and the band that it stands for as one answer. */
-function senseOf(heard: Heard, check: CheckPhrases): Sense {
+function senseOf(heard: Heard, check: CheckPhrases): Meant {
   const sense = check.taught()(heard);
   const bands = check.options.map(({ id }) => bandOf(check, id));
   const whole = (band: string | undefined): number =>
     sense.answers.reduce((sum, share, index) => (bands[index] === band ? sum + share : sum), 0);
-  return { ...sense, answers: bands.map(whole) };
+  const answers = bands.map(whole);
+  const likeliest = Math.max(0, ...answers);
+  // Of a lamp and its band the one that is said.
+  const [meant] = check.options
+    .map(({ id }, index) => ({ id, whole: answers[index] ?? 0, own: sense.answers[index] ?? 0 }))
+    .filter((one) => one.whole === likeliest)
+    .sort((one, other) => other.own - one.own);
+  return { ...sense, answers, likeliest, meant: meant?.id };
 }
 
 function choose(heard: Heard, check: CheckPhrases): Choice {
@@ -160,10 +173,10 @@ function choose(heard: Heard, check: CheckPhrases): Choice {
   if (word !== undefined && more === undefined && check.factsElsewhere().has(word))
     return { type: 'none' };
   const sense = senseOf(heard, check);
-  const likeliest = Math.max(0, ...sense.answers);
+  const { likeliest } = sense;
   if (check.isWellHeard && sense.talk >= Math.max(isTalkFrom, likeliest)) return { type: 'none' };
   const fits = weigh(heard, check, sense);
-  const meant = fits.find(({ id }) => id === check.options[sense.answers.indexOf(likeliest)]?.id);
+  const meant = fits.find(({ id }) => id === sense.meant);
   const isDeniedAlone =
     (meant?.score ?? 0) < 0 && heard.terms.every((term) => term.startsWith('!'));
   const isMeant =
@@ -202,7 +215,7 @@ function choose(heard: Heard, check: CheckPhrases): Choice {
 
 /** True where a text is more likely an answer to the check than anything else. */
 export function isAbout(heard: Heard, check: CheckPhrases): boolean {
-  return check.isWellHeard && Math.max(0, ...senseOf(heard, check).answers) >= taken;
+  return check.isWellHeard && senseOf(heard, check).likeliest >= taken;
 }
 
 /** Every answer whose phrase stands whole in the text: for questions where several may hold. */

@@ -72,7 +72,7 @@ export interface CheckPhrases {
   readonly names: readonly Terms[];
   /** When it is read, which names it only where no other reading is in hand: "at 15 seconds". */
   readonly moments: readonly Terms[];
-  /** The words by which its reading goes on a line of several. */
+  /** The words by which people name it; a reading, on a line of several. */
   readonly said: readonly (readonly Token[])[];
 }
 
@@ -251,6 +251,8 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
         }),
       ),
   );
+  const namesSaid = ({ said, check }: Pick<CheckPhrases, 'said' | 'check'>): Spoken[] =>
+    check.form.kind === 'choice' ? said.map(spokenBy).filter(({ terms }) => terms.length > 0) : [];
   const allTalk = once(() => [...talkLessons().values()].flat());
   const unclear = once(() => readHeard(Object.values(texts.heard?.unclear ?? {}).flat()));
   const unclearTo = (check: string): Spoken[] => readHeard(texts.heard?.unclear[check] ?? []);
@@ -266,7 +268,10 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       named: new Set([...entry.topic].filter(isOwn)),
       taught: once(() =>
         teach({
-          answers: entry.options.map(spokenOf),
+          answers: entry.options.map((option) => [
+            ...spokenOf(option),
+            ...saidWithNames(option, namesSaid(entry)),
+          ]),
           talk: isWellHeard ? someOf(allTalk(), mostTalk) : [],
           other: [
             ...(isWellHeard ? [...unclearTo(entry.id), ...someOf(unclear(), mostUnclear)] : []),
@@ -436,6 +441,21 @@ function factsElsewhere(
   const facts = all.filter(({ id, check }) => id !== own.id && saysWhat(check));
   const words = new Set(wordsOf(own));
   return new Set(facts.flatMap(wordsOf).filter((word) => !words.has(word)));
+}
+
+/** So much of what says an answer is learned with the thing's name as well. */
+const mostWithName = 60;
+
+/**
+ * What says an answer, said with the name of the thing: alike for each answer, so that a name speaks
+ * for none of them.
+ */
+function saidWithNames(option: OptionPhrases, names: readonly Spoken[]): readonly Spoken[] {
+  if (names.length === 0) return [];
+  return someOf(spokenOf(option), mostWithName).map(({ terms, words }, at) => {
+    const name = names[at % names.length] ?? { terms: [], words: [] };
+    return { terms: [...name.terms, ...terms], words: [...name.words, ...words] };
+  });
 }
 
 /** What is said to other checks and is no answer to this one. */

@@ -7,11 +7,10 @@ import { spellNumbers } from '../numbers/numbers.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { isAlike } from '../numbers/unit.ts';
 import type { LineResult } from '../readings/line-placing.ts';
-import { readLabel } from '../readings/label.ts';
-import { endsWithPhrase, hasPhrase, phraseAt } from '../readings/word-run.ts';
+import { readLabel, readStandard } from '../readings/label.ts';
+import { endsWithPhrase, hasPhrase, phraseAt, textOf } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import type { Token } from '../typed/token.ts';
-import { textOf } from '../readings/line-figures.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { readChoice, readClose } from './said-choice.ts';
@@ -70,13 +69,29 @@ export function readFigures(turn: Turn): Understood | undefined {
     spellNumbers(turn.tokens, turn.listener.lexicon.numbers),
     lineContext(turn, turn.inHand),
   );
-  if (label === undefined) return readReadings(turn);
+  if (label === undefined) return readWithStandard(turn);
   const told: Input = { type: 'context', set: label.set };
   const hasMore = label.rest.some(({ kind }) => kind === 'number');
   const understood = hasMore ? readReadings({ ...turn, tokens: label.rest }) : input([]);
   return understood?.type === 'input'
     ? input([told, ...understood.inputs], understood.talk)
     : understood;
+}
+
+/** Readings, and the standard of the label behind its rating where it is asked for as well. */
+function readWithStandard(turn: Turn): Understood | undefined {
+  const tokens = spellNumbers(turn.tokens, turn.listener.lexicon.numbers);
+  const standard = readStandard(tokens, lineContext(turn, turn.inHand));
+  if (standard === undefined) return readReadings(turn);
+  const understood = readReadings({ ...turn, tokens: standard.rest });
+  if (understood?.type !== 'input') return understood;
+  const inputs = understood.inputs.map((one): Input => {
+    const isOf = one.type === 'answers' && one.answers.some(({ check }) => check === standard.of);
+    if (!isOf) return one;
+    const others = one.answers.filter(({ check }) => check !== standard.answer.check);
+    return { ...one, answers: [...others, standard.answer] };
+  });
+  return { ...understood, inputs };
 }
 
 function readReadings(turn: Turn): Understood | undefined {
@@ -98,8 +113,7 @@ function readReadings(turn: Turn): Understood | undefined {
       const inputs: readonly Input[] = isAt24
         ? [{ type: 'context', set: { 'vehicle.nominal': 24 } }, given]
         : [given];
-      const { load } = line;
-      return { type: 'input', inputs, ...(load === undefined ? {} : { load }) };
+      return { type: 'input', inputs };
     }
     const again = readLine(turn.tokens, lineContext(turn, lastReading(turn)));
     const corrected = again.type === 'readings' ? again.readings : line.readings;

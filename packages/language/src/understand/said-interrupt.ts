@@ -5,7 +5,7 @@ import type { Fit } from './fit.ts';
 import { findPhrase, hear, hearTokens, isPhrase, says, type Heard } from '../typed/heard.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { findInterrupt, findJoined, findTalk, saysOver } from './talk.ts';
-import { type Turn, input, optionsInHand } from './turn.ts';
+import { type Turn, answers, input, optionsInHand } from './turn.ts';
 import { volunteered } from './volunteered.ts';
 import type { Understood } from './understood.ts';
 
@@ -53,6 +53,9 @@ export function readInterrupt(turn: Turn): Understood | undefined {
   // Word for word an answer, if of more than one.
   if (check.options.some(({ phrasesIn }) => phrasesIn(heard).some((one) => isPhrase(heard, one))))
     return undefined;
+  // What was tried made it start.
+  if (isCalm && check.options.some(({ id }) => id === startsAnswer))
+    return answers([{ check: check.id, value: [startsAnswer] }]);
   if (isWhole) return input([raised], interrupt);
   const choice = chooseOption(heard, check);
   if (!isPlain && choice.type === 'close' && (choice.fits[0]?.coverage ?? 0) >= wholeCoverage)
@@ -74,6 +77,9 @@ export function readInterrupt(turn: Turn): Understood | undefined {
     ? input([raised], interrupt)
     : input([answer, raised], interrupt);
 }
+
+/** The answer that it starts by what was tried. */
+const startsAnswer = 'starts';
 
 /** A part of a text that is as sure of the danger as this, and less sure of any answer than that. */
 const [sureRaised, notAnswered] = [0.8, 0.85];

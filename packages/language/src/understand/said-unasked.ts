@@ -13,6 +13,8 @@ import { hasPhrase, phraseAt } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { type Turn, answers, mostClauses, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';
+import { factRuns, isOfVehicle } from './fact-runs.ts';
+import { namedBeside } from './named-beside.ts';
 import { isSupported, spansOf, toldIn } from './spans.ts';
 import { volunteered } from './volunteered.ts';
 
@@ -28,7 +30,11 @@ interface Told {
 /** Several answers in one text: "just clicks and the lights go dim, battery is new". */
 export function readSeveral(turn: Turn): Understood | undefined {
   const { clauses, heard } = turn;
+  const facts = readFacts(turn);
+  if (facts !== undefined) return facts;
   if (clauses.length < 2) return undefined;
+  const named = namedBeside(turn);
+  if (named !== undefined) return answers(named);
   const check = optionsInHand(turn);
   if (check?.check.form.kind === 'choice' && check.check.form.several) return undefined;
   const whole: Choice = check === undefined ? { type: 'none' } : chooseOption(heard, check);
@@ -57,7 +63,28 @@ function allTold(
   const more = toldIn(tokens, spans, lexicon).filter((one) => !isAmong(one, told));
   const all = [...told, ...more];
   // A fact may be told in one word: "diesel".
-  return [...all, ...factsBeside(all, turn).filter((one) => isSaid(one, 1))];
+  const facts = factsBeside(all, turn).filter((one) => isSaid(one, 1));
+  const known = [...all, ...facts];
+  return [...known, ...factsTogether(turn).filter((one) => !isAmong(one, known))];
+}
+
+/** What the vehicle is, told by facts side by side or one between two marks. */
+function factsTogether({ clauses, listener: { lexicon } }: Turn): readonly AnswerInput[] {
+  const told = clauses
+    .flatMap((clause) => factRuns(clause, lexicon))
+    .filter(({ facts, isClause }) => isClause || facts.length > 1)
+    .flatMap(({ facts }) => facts);
+  return told.filter(
+    (one, at) => !told.some((other, index) => index !== at && other.check === one.check),
+  );
+}
+
+/** What the vehicle is, where that is asked and more of it is told: "manual petrol". */
+function readFacts(turn: Turn): Understood | undefined {
+  const check = optionsInHand(turn);
+  if (check === undefined || !isOfVehicle(check)) return undefined;
+  const told = factsTogether(turn);
+  return told.length > 1 && told.some((one) => one.check === check.id) ? answers(told) : undefined;
 }
 
 /** True where a text that answers no question tells something all the same. */
@@ -246,9 +273,29 @@ export function readWordsBeside(turn: Turn, tokens: readonly Token[]): readonly 
       !namesDisplay(clause, lexicon) &&
       (turn.inHand === undefined || isPlainly(clause, lexicon)),
   );
-  const comma: Token = { kind: 'mark', text: ',' };
-  const words = clauses.flatMap((clause) => [...clause, comma]);
+  const words =
+    turn.inHand === undefined
+      ? withoutFigures(tokens, lexicon)
+      : clauses.flatMap((clause) => [...clause, comma]);
   return allTold(clauses.length === 0 ? [] : readClauses(turn, clauses).answers, turn, words);
+}
+
+const comma: Token = { kind: 'mark', text: ',' };
+
+/** The tokens with a mark for each figure and its unit; how long something took is left in words. */
+function withoutFigures(tokens: readonly Token[], { readUnit }: Lexicon): readonly Token[] {
+  const kept: Token[] = [];
+  for (let at = 0; at < tokens.length; at += 1) {
+    const token = tokens[at];
+    if (token === undefined) continue;
+    const unit = token.kind === 'number' ? readUnit(tokens, at + 1) : undefined;
+    if (token.kind !== 'number' || durations.includes(unit?.code ?? '')) kept.push(token);
+    else {
+      kept.push(comma);
+      at += unit?.length ?? 0;
+    }
+  }
+  return kept;
 }
 
 const timesBeside: readonly string[] = [...durations, 'a'];

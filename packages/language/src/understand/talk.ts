@@ -184,7 +184,7 @@ export function findInterrupt(
     if (found.length === 0) {
       const spoken = hasFigures ? undefined : speaksOf(heard, lexicon, possible);
       if (spoken !== undefined) return { interrupt: spoken, isPlain: false };
-      const alike = hasFigures ? undefined : soundsLike(heard, lexicon, possible);
+      const alike = soundsLike(heard, lexicon, { possible, least: hasFigures ? surely : sounds });
       if (alike !== undefined) return { interrupt: alike, isPlain: false };
     }
     const first = found.find(
@@ -230,9 +230,11 @@ export function findJoined(
       standsClose(heard, phrase.terms),
   );
   if (found !== undefined) return { interrupt: found.interrupt, isPlain: true };
-  if (spelled.some(({ kind }) => kind === 'number')) return undefined;
-  const spoken = speaksOf(heard, lexicon, possible);
-  return spoken === undefined ? undefined : { interrupt: spoken, isPlain: false };
+  const hasFigures = spelled.some(({ kind }) => kind === 'number');
+  const like =
+    (hasFigures ? undefined : speaksOf(heard, lexicon, possible)) ??
+    soundsLike(heard, lexicon, { possible, least: surely });
+  return like === undefined ? undefined : { interrupt: like, isPlain: false };
 }
 
 /** Without the words between two figures: the point of "ten point one" is a drop in Arabic. */
@@ -261,13 +263,10 @@ function isPartOf(phrase: Terms, other: Terms): boolean {
  * The interrupt of whose phrases two words stand close together, one of them no word of any answer:
  * "petrol … dripping", whichever phrases they come from.
  */
-function speaksOf(
-  { at }: Heard,
-  { alarms }: Lexicon,
-  possible: readonly string[],
-): string | undefined {
-  for (const { interrupt, terms, own } of alarms) {
-    if (!possible.includes(interrupt)) continue;
+function speaksOf(heard: Heard, lexicon: Lexicon, possible: readonly string[]): string | undefined {
+  const { at } = heard;
+  for (const { interrupt, terms, own } of lexicon.alarms) {
+    if (!possible.includes(interrupt) || !mayRaise(heard, interrupt, lexicon)) continue;
     const isClose = at.some((said, start) => {
       const mine = [...own].find((term) => means(said, term));
       if (mine === undefined) return false;
@@ -281,8 +280,8 @@ function speaksOf(
   return undefined;
 }
 
-/** A text that sounds as much like an interrupt as this is one. */
-const sounds = 0.6;
+/** A text that sounds as much like an interrupt as this is one; with figures in it, or as a whole. */
+const [sounds, surely] = [0.6, 0.85];
 
 /**
  * A phrase of an interrupt that is no more than this part of its clause, or that stands in another
@@ -307,15 +306,23 @@ const longestWhole = 12;
 /** The interrupt that some stretch of the text sounds like. */
 function soundsLike(
   heard: Heard,
-  { alarmed }: Lexicon,
-  possible: readonly string[],
+  { alarmed, talkHeard }: Lexicon,
+  { possible, least }: { readonly possible: readonly string[]; readonly least: number },
 ): string | undefined {
-  // One word is either a phrase or nothing.
-  if (heard.terms.length < 2) return undefined;
-  return stretchesOf(heard)
+  // A word or two are either a phrase or nothing; so are those beside a figure.
+  const inWords = heard.terms.filter((term) => !/\d/.test(term));
+  const isShort = heard.terms.length < 2 && heard.words.length <= fewWords;
+  if (isShort || (inWords.length < heard.terms.length && inWords.length <= fewWords))
+    return undefined;
+  const like = stretchesOf(heard)
     .map((stretch) => alarmed()(stretch))
-    .find(({ interrupt, share }) => share >= sounds && possible.includes(interrupt))?.interrupt;
+    .find(({ interrupt, share }) => share >= least && possible.includes(interrupt));
+  if (like === undefined) return undefined;
+  return like.share >= surely || talkHeard()(heard).share < like.share ? like.interrupt : undefined;
 }
+
+/** So few words are no sentence. */
+const fewWords = 2;
 
 /** The text, and so many words of it at a time. */
 function stretchesOf({ terms, words }: Heard): Spoken[] {

@@ -3,7 +3,6 @@
  * Nothing of it is left out without a word.
  */
 import { looksLikeDay, type AnswerInput } from '@keyturn/core';
-import type { Figure } from '../numbers/figures.ts';
 import { hearTokens, wordsOf } from '../typed/heard.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { chooseOption, exactChoice } from './choices.ts';
@@ -17,8 +16,6 @@ import type { Hearing, Understood } from './understood.ts';
 export interface ToldEach {
   readonly answers: readonly AnswerInput[];
   readonly left: readonly LeftPart[];
-  /** The amperes of the load under which a voltage among the answers was read, where they are told. */
-  readonly load?: Figure;
 }
 
 /** A part of a text that nothing was made of. */
@@ -108,7 +105,6 @@ interface Ear {
 function readParts(text: string, parts: readonly Part[], { hearing, listener }: Ear): ToldEach {
   const found = new Map<string, { readonly answer: AnswerInput; readonly said: string[] }>();
   const left: LeftPart[] = [];
-  let load: Figure | undefined;
   const unsure = new Set<string>();
   const some = parts.slice(0, mostClauses);
   for (let at = 0; at < some.length;) {
@@ -120,7 +116,6 @@ function readParts(text: string, parts: readonly Part[], { hearing, listener }: 
     });
     at += run.length;
     if (run.left !== undefined) left.push(run.left);
-    load ??= run.load;
     for (const answer of run.answers) {
       const before = found.get(answer.check);
       if (before === undefined) found.set(answer.check, { answer, said: [run.said] });
@@ -140,8 +135,11 @@ function readParts(text: string, parts: readonly Part[], { hearing, listener }: 
   return {
     answers: all.flatMap(([id, { answer }]) => (unsure.has(id) ? [] : [answer])),
     left: [...left, ...twice],
-    ...(load === undefined ? {} : { load }),
   };
+}
+
+function isUnderLoad({ value }: AnswerInput): boolean {
+  return 'under' in value && value.under !== undefined;
 }
 
 function isSame(one: AnswerInput, other: AnswerInput): boolean {
@@ -202,7 +200,7 @@ function readTogether(said: string, ear: Ear): Told | undefined {
   const [answer, more] = exactAnswers(said, ear);
   if (answer !== undefined && more === undefined) return { answers: [answer] };
   const { told } = readPart(said, ear);
-  return told?.load === undefined ? undefined : told;
+  return told?.answers.some(isUnderLoad) === true ? told : undefined;
 }
 
 /**
@@ -286,6 +284,5 @@ function answersOf(understood: Understood): Told | undefined {
     if (input.type !== 'answers') return undefined;
     answers.push(...input.answers);
   }
-  const { load } = understood;
-  return { answers, ...(load === undefined ? {} : { load }) };
+  return { answers };
 }

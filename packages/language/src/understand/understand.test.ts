@@ -233,6 +233,8 @@ describe('several readings on one line are each bound to their check, or none is
     const to = hearing('rest', { kit: ['voltmeter', 'clamp-meter'] });
     expect(show(speaker.understand('170 A', to))).toBe('draw=170 A/1');
     expect(show(speaker.understand('170 A', hearing('rest')))).toBe('unclear which-check');
+    const volts = hearing('rest', { kit: ['voltmeter'] });
+    expect(show(speaker.understand('11.6 A', volts))).toBe('unclear which-check');
   });
 
   test('what could not be placed is named, with the readings that it may be', () => {

@@ -52,8 +52,6 @@ export type Understood =
       readonly type: 'input';
       readonly inputs: readonly Input[];
       readonly talk?: HeardTalk;
-      /** The amperes of the load under which the voltage was read: "9.2 V at 270 A". */
-      readonly load?: Figure;
     }
   /** To go on in another language; nothing but the words changes. */
   | { readonly type: 'language'; readonly locale: string; readonly talk: 'language' }

@@ -147,7 +147,7 @@ export const deWords: Words = {
     V: list(`
       v, volt, volts, vol, vlt, vdc, v dc, volt dc, volt gleichspannung, v gleichspannung
     `),
-    mV: ['mv', 'millivolt', 'milli volt'],
+    mV: ['mv', 'milli', 'millivolt', 'milli volt'],
     A: list(`
       a, amp, amps, ampere, amper, cca, a cca, ampere cca, a en, ampere en, a din, ampere din
     `),
@@ -210,16 +210,16 @@ export const deWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pins, klemme, kl, um halb, halb, um viertel nach, um viertel vor, messbereich, bereich, baujahr, bj, zylinder, zelle, spitze, in der spitze, spitzenwert, auf stellung, eingestellt auf, gekostet
+      pin, pins, klemme, kl, um halb, halb, um viertel nach, um viertel vor, messbereich, bereich, baujahr, bj, zylinder, zelle, spitze, in der spitze, spitzenwert, auf stellung, eingestellt auf, gekostet, im ersten moment, kurz auf
     `),
     asideBehind: list(`
-      uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich
+      uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich, gleichspannung, volt gleichspannung, er bereich, v gleichspannung
     `),
     engine: list(`
       benziner, diesel, motor, tdi, hdi, liter, hubraum, turbo, benzin, dieselmotor
     `),
     instead: list(`
-      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben
+      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben, genau, sagen wir, sagen wir mal, sag ma, exakt, genauer, genau gesagt
     `),
     past: list(`
       gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche
@@ -255,7 +255,7 @@ export const deWords: Words = {
       säureheber, aräometer, säuredichte, dichte, hydrometer, säure, refraktometer
     `),
     label: list(`
-      etikett, aufkleber, typenschild, nennwert, aufdruck, steht drauf, draufsteht, schild, kälteprüfstrom
+      etikett, aufkleber, typenschild, nennwert, aufdruck, steht drauf, draufsteht, schild, kälteprüfstrom, aufgedruckt, aufgedruckte, drauf stehen, draufstehen, nennstrom
     `),
     outOf: list(`
       von, aus
@@ -268,11 +268,47 @@ export const deWords: Words = {
       vor einem, seit einem, einem, ein
     `),
     oneBehind: [],
+    cranking: list(`
+      start, anlass, orgel, dreh, schlüssel, zünd
+    `),
+    standing: list(`
+      stand, steht, gestanden, parkt, bewegt, gefahren
+    `),
+    vehicle: list(`
+      auto, autos, wagen, karre, fahrzeug, kfz, lkw, transporter, kiste, pkw, bus, traktor, schlepper, laster
+    `),
+    battery: list(`
+      akku, batterie, batt, accu, batterien
+    `),
+    worse: list(`
+      schlechter, schlechtere, schlechteste, schlimmer, schlimmere, schlimmste, schlechteren, schlimmeren, höher, höhere, höchste, größere
+    `),
+    clock: list(`
+      es ist halb, es ist, um halb, wir haben
+    `),
+    climbs: list(`
+      geht, kommt, steigt, klettert, gehen, kommen, will
+    `),
   },
   negators: list(`
     nicht, nichts, nix, nie, niemals, niemand, kein, keine, keinen, keinem, keiner, keines, keins,
     ohne, weder, net, ned, nit, nid, nöd, koa, koan, nimmer
   `),
+  subjects: list(`ich, wir, er, sie, es, der, das, man`),
+  likewise: [
+    'auch',
+    'genauso',
+    'ebenso',
+    'ebenfalls',
+    'genau so',
+    'auch so',
+    'gleich',
+    'dasselbe',
+    'das gleiche',
+    'gleichfalls',
+    'aa',
+    'au',
+  ],
   clauseBreaks: list(`
     aber, und, dann, wenn, während, weil, obwohl, sondern, jedoch, danach, bevor, sobald
   `),

@@ -72,6 +72,8 @@ export const enWords: Words = {
     `),
     mV: [
       'mv',
+      'milli',
+      'millis',
       'mvolt',
       'mvolts',
       'milivolt',
@@ -148,16 +150,16 @@ export const enWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pins, terminal, terminals, set to, set it to, range of, past, quarter to, cylinder, cylinders, cell, cells, number, model, year, peak, peaked at, peaks at, spiked at, spikes to, spike of, cost me, paid
+      pin, pins, terminal, terminals, set to, set it to, range of, past, quarter to, cylinder, cylinders, cell, cells, number, model, year, peak, peaked at, peaks at, spiked at, spikes to, spike of, cost me, paid, peaked, peaked near, peaked around, spiked
     `),
     asideBehind: list(`
-      am, pm, o clock, oclock, this morning, this afternoon, this evening, in the morning, in the afternoon, in the evening, at night, tries, try, times, time, attempts, attempt, goes, cell, cells, cylinder, cylinders, pot, range, scale, setting, dc range, volt range, quid, euro, euros, pounds, dollars, bucks, dollar, big studs, big, large, door, doors, miles, km, metre, metres, meters, feet, foot, measurements, readings, turns, people, leads, wires, studs, digit, digits, counts, amp fuse, a fuse
+      am, pm, o clock, oclock, this morning, this afternoon, this evening, in the morning, in the afternoon, in the evening, at night, tries, try, times, time, attempts, attempt, goes, cell, cells, cylinder, cylinders, pot, range, scale, setting, dc range, volt range, quid, euro, euros, pounds, dollars, bucks, dollar, big studs, big, large, door, doors, miles, km, metre, metres, meters, feet, foot, measurements, readings, turns, people, leads, wires, studs, digit, digits, counts, amp fuse, a fuse, dc
     `),
     engine: list(`
       engine, petrol, diesel, litre, liter, turbo, tdi, hdi, dci, gasoline, petrol engine, diesel engine, motor
     `),
     instead: list(`
-      no, no wait, wait, hang on, hold on, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, actually, oops, whoops, ups, my mistake, wrong, misread, read it wrong, er, erm, or rather, should be, nope, my bad
+      no, no wait, wait, hang on, hold on, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, actually, oops, whoops, ups, my mistake, wrong, misread, read it wrong, er, erm, or rather, should be, nope, my bad, call it, lets say, exactly, to be exact, precisely, to be precise
     `),
     past: list(`
       yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with
@@ -193,7 +195,7 @@ export const enWords: Words = {
       hydrometer, specific gravity, gravity, density, sg, acid, refractometer
     `),
     label: list(`
-      label, label says, sticker, rated, rating, rated at, written on the battery, stamped, nameplate
+      label, label says, sticker, rated, rating, rated at, written on the battery, stamped, nameplate, printed on it, stamped on it, printed on the battery
     `),
     outOf: list(`
       out of, of, of a possible, from
@@ -206,11 +208,54 @@ export const enWords: Words = {
       about a, one, a full, a whole
     `),
     oneBehind: [],
+    cranking: list(`
+      crank, start, turn, key, spin
+    `),
+    standing: list(`
+      stood, stand, park, sat, sitting, unused, laid, driven
+    `),
+    vehicle: list(`
+      car, cars, van, vans, truck, trucks, vehicle, vehicles, lorry, motor, motorhome, tractor, bike, pickup, engine
+    `),
+    battery: list(`
+      battery, batterys, batteries, batt, bat
+    `),
+    worse: list(`
+      worst, worse, higher, highest, bigger, biggest, greater, larger
+    `),
+    clock: list(`
+      half past, quarter past, the time is, time is, time now is, clock says
+    `),
+    climbs: list(`
+      go, get, climb, rise, come, make, move
+    `),
   },
   negators: list(`
     no, not, isnt, arent, wasnt, werent, dont, doesnt, didnt, wont, wouldnt, cant, cannot,
-    couldnt, hasnt, havent, hadnt, aint, never, nothing, none, neither, nor, without, nobody
+    couldnt, hasnt, havent, hadnt, aint, never, nothing, none, neither, nor, without, nobody, nobodys, noones
   `),
+  subjects: list(
+    `i, im, ive, we, were, weve, he, hes, she, shes, it, its, they, theyre, theyve, theres, thats, everyone, everybody`,
+  ),
+  likewise: [
+    'too',
+    'as well',
+    'also',
+    'so do',
+    'so does',
+    'so is',
+    'so are',
+    'the same',
+    'same',
+    'likewise',
+    'same with',
+    'same for',
+    'same goes for',
+    'both',
+    'do the same',
+    'does the same',
+    'all the same',
+  ],
   clauseBreaks: list(`
     but, and, then, when, while, if, because, though, although, yet, instead
   `),

@@ -194,7 +194,7 @@ export const esWords: Words = {
       dc, volts dc, voltios cc
     `),
     mV: list(`
-      mv, milis, milivoltio, milivoltios, milivolt, milivolts, mili voltios, mili volts
+      mv, mili, mili volt, milis, milivoltio, milivoltios, milivolt, milivolts, mili voltios, mili volts
     `),
     A: list(`
       a, amp, amps, amper, ampers, ampere, amperes, amperio, amperios, cca, a cca, a en, amperios
@@ -276,16 +276,16 @@ export const esWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pines, borne, bornes, terminal, terminales, a las, las, a la, escala de, rango de, escala, posición de, calibre de, modelo, año, cilindro, pico de, pico, llega a un pico de, costó, pagué, celda, vaso
+      pin, pines, borne, bornes, terminal, terminales, a las, las, a la, escala de, rango de, escala, posición de, calibre de, modelo, año, cilindro, pico de, pico, llega a un pico de, costó, pagué, celda, vaso, picó a, picó
     `),
     asideBehind: list(`
-      de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas
+      de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas, en continua, voltios continua, dc
     `),
     engine: list(`
       motor, gasolina, diésel, diesel, litros, nafta, turbo, tdi, hdi, motor de, es un
     `),
     instead: list(`
-      perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal
+      perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal, digamos, exactamente, exacto, pongamos, o sea, para ser exactos
     `),
     past: list(`
       ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer
@@ -321,7 +321,7 @@ export const esWords: Words = {
       hidrómetro, densímetro, densidad, gravedad, pesa ácido, ácido, densimetro, pesaacidos
     `),
     label: list(`
-      etiqueta, pegatina, nominal, nominales, placa, calcomanía, pone en la batería, rótulo
+      etiqueta, pegatina, nominal, nominales, placa, calcomanía, pone en la batería, rótulo, impreso en la batería, viene en la batería
     `),
     outOf: list(`
       de, sobre, de los
@@ -336,10 +336,43 @@ export const esWords: Words = {
       hace un, un, tiene un, hará un, cosa de un, como un
     `),
     oneBehind: [],
+    cranking: list(`
+      arran, marcha, girar, gira, prend, encend, llave, contacto
+    `),
+    standing: list(`
+      parad, guardad, sin mover, estacionad, quiet
+    `),
+    vehicle: list(`
+      coche, carro, auto, vehículo, camioneta, furgoneta, furgo, camión, moto, tractor, nave, troca
+    `),
+    battery: list(`
+      batería, pila, acumulador, bate
+    `),
+    worse: list(`
+      peor, mayor, más alto, más alta
+    `),
+    clock: list(`
+      son las, es la, eran las, a las, sobre las
+    `),
+    climbs: list(`
+      pasa, sube, supera, levanta, pasaba, subía
+    `),
   },
   negators: list(`
     no, nop, nada, ni, nunca, jamás, tampoco, sin, ningún, ninguna, ninguno, nadie
   `),
+  likewise: [
+    'también',
+    'tambien',
+    'igual',
+    'lo mismo',
+    'tampoco',
+    'asimismo',
+    'igualmente',
+    'hacen lo mismo',
+    'hace lo mismo',
+    'iguales',
+  ],
   clauseBreaks: list(`
     y, pero, entonces, luego, cuando, mientras, porque, aunque, sino, pues
   `),

@@ -95,7 +95,7 @@ export const frWords: Words = {
     V: list(`
       v, volt, volts, vols, voltes, vdc, v dc, vcc, volts dc, volts continu, volts en continu
     `),
-    mV: ['mv', 'millivolt', 'millivolts'],
+    mV: ['mv', 'milli', 'millis', 'milli volts', 'millivolt', 'millivolts'],
     A: list(`
       a, amp, amps, ampère, ampères, cca, a cca, a en, a au, a et, a sous, a pendant, a avec,
       a lors, a quand, ampères cca, ampères en, ampères au démarrage
@@ -168,16 +168,16 @@ export const frWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      broche, broches, borne, bornes, calibre, calibre de, gamme, position, cylindre, élément, pic à, pointe à, pointe de, pic de, pic, modèle, année, payé, payée, payer
+      broche, broches, borne, bornes, calibre, calibre de, gamme, position, cylindre, élément, pic à, pointe à, pointe de, pic de, pic, modèle, année, payé, payée, payer, crête
     `),
     asideBehind: list(`
-      heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points
+      heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points, dc, en continu, continu
     `),
     engine: list(`
       essence, diesel, moteur, litres, tdi, hdi, dci, turbo, gasoil, cylindrée
     `),
     instead: list(`
-      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux
+      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux, disons, exactement, on va dire, mettons, pour être précis, précisément
     `),
     past: list(`
       hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait
@@ -213,7 +213,7 @@ export const frWords: Words = {
       pèse-acide, pese acide, densimètre, densité, hydromètre, acide, réfractomètre
     `),
     label: list(`
-      étiquette, autocollant, nominal, nominale, marqué dessus, écrit dessus, plaque
+      étiquette, autocollant, nominal, nominale, marqué dessus, écrit dessus, plaque, imprimé dessus, inscrit dessus, marqué sur la batterie
     `),
     outOf: list(`
       sur, de
@@ -226,10 +226,44 @@ export const frWords: Words = {
       il y a un, un, une, environ un, environ une
     `),
     oneBehind: [],
+    cranking: list(`
+      démarr, lanc, clé, clef, tourn, contact
+    `),
+    standing: list(`
+      immobil, garé, stationn, roul, bouge, touch, arrêt
+    `),
+    vehicle: list(`
+      voiture, auto, char, caisse, bagnole, véhicule, camion, fourgon, utilitaire, camionnette, tracteur, moto
+    `),
+    battery: list(`
+      batterie, accu, batteries, bat
+    `),
+    worse: list(`
+      pire, pires, plus mauvais, plus mauvaise, plus grand, plus grande, plus élevé, plus élevée, plus forte, plus fort
+    `),
+    clock: list(`
+      il est, à midi, vers midi
+    `),
+    climbs: list(`
+      monte, va, passe, dépasse, grimpe
+    `),
   },
   negators: list(`
     pas, ne, n, rien, jamais, aucun, aucune, aucuns, nul, nulle, ni, sans
   `),
+  subjects: list(`je, j, on, il, elle, ils, elles, ça, ca, nous, c, y`),
+  likewise: [
+    'aussi',
+    'pareil',
+    'de même',
+    'même chose',
+    'idem',
+    'également',
+    'non plus',
+    'la même chose',
+    'pareillement',
+    'tout pareil',
+  ],
   clauseBreaks: list(`
     mais, et, quand, lorsque, lorsqu, si, car, parce, puisque, pourtant, cependant, sinon, tandis,
     pendant, sauf, or

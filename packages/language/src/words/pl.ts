@@ -31,6 +31,15 @@ export const plWords: Words = {
   },
   cardinals: {
     zero: 0,
+    jedynka: 1,
+    dwójka: 2,
+    trójka: 3,
+    czwórka: 4,
+    piątka: 5,
+    szóstka: 6,
+    siódemka: 7,
+    ósemka: 8,
+    zerko: 0,
     zera: 0,
     jeden: 1,
     jedna: 1,
@@ -85,6 +94,9 @@ export const plWords: Words = {
     dziewiętnaście: 19,
     dziewiętnastu: 19,
     dwadzieścia: 20,
+    dwajścia: 20,
+    dwaścia: 20,
+    trzyści: 30,
     dwudziestu: 20,
     trzydzieści: 30,
     trzydziestu: 30,
@@ -109,6 +121,9 @@ export const plWords: Words = {
     czterysta: 400,
     czterystu: 400,
     pięćset: 500,
+    pińćset: 500,
+    pińcet: 500,
+    pińset: 500,
     pięciuset: 500,
     sześćset: 600,
     sześciuset: 600,
@@ -197,7 +212,7 @@ export const plWords: Words = {
       v, volt, volty, voltów, volta, wolt, wolty, woltów, wolta, woltach, v dc, vdc, woltów dc
     `),
     mV: list(`
-      mv, miliwolt, miliwolty, miliwoltów, miliwolta, milivolt, milivolty, milivoltów, mili wolt,
+      mv, mili, milli, miliwolt, miliwolty, miliwoltów, miliwolta, milivolt, milivolty, milivoltów, mili wolt,
       mili wolty, mili woltów
     `),
     A: list(`
@@ -275,16 +290,16 @@ export const plWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pinie, pinu, zacisk, zacisku, styk, styku, o, o godzinie, godzina, godz, na zakresie, zakres, zakresie, rocznik, cylinder, cela, w piku, szczyt, w szczycie, za, kosztował, kosztowała, pik, pik poboru
+      pin, pinie, pinu, zacisk, zacisku, styk, styku, o, o godzinie, godzina, godz, na zakresie, zakres, zakresie, rocznik, cylinder, cela, w piku, szczyt, w szczycie, za, kosztował, kosztowała, pik, pik poboru, w pierwszej chwili, skoczyło do
     `),
     asideBehind: list(`
-      rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie
+      rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie, dc, prądu stałego
     `),
     engine: list(`
       benzyna, diesel, silnik, silnika, litra, litrów, benzyniak, tdi, hdi, turbo, pojemność, pojemności
     `),
     instead: list(`
-      nie czekaj, czekaj, chwila, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu
+      nie czekaj, czekaj, chwila, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej
     `),
     past: list(`
       wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było
@@ -318,7 +333,7 @@ export const plWords: Words = {
       areometr, areometrem, aerometr, aerometrem, gęstość, gęstości, kwas, kwasu, elektrolit, elektrolitu, kwasomierz
     `),
     label: list(`
-      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, tabliczka, tabliczce, nadruk, nominalnie, na obudowie
+      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, tabliczka, tabliczce, nadruk, nominalnie, na obudowie, nadrukowane, na etykietce, napisane na akumulatorze
     `),
     outOf: list(`
       z, na
@@ -333,11 +348,33 @@ export const plWords: Words = {
     oneBehind: list(`
       temu, ma, będzie, minie, minął, wstecz
     `),
+    cranking: list(`
+      rozru, kręc, odpal, kluczyk, start, zapal
+    `),
+    standing: list(`
+      stał, stoi, stan, nierusz, nie jeźdz, post
+    `),
+    vehicle: list(`
+      auto, samochód, wóz, bryka, fura, pojazd, ciężarówka, bus, dostawczak, autko, ciągnik, traktor, motor
+    `),
+    battery: list(`
+      aku, akumulator, akumulatora, bateria, akum, akumlator, akumulatorek
+    `),
+    worse: list(`
+      gorszy, gorsza, gorsze, najgorszy, najgorsza, najgorsze, większy, większa, większe, wyższy, wyższa, wyższe
+    `),
+    clock: list(`
+      jest godzina, godzina, o godzinie, jest wpół do
+    `),
+    climbs: list(`
+      idzie, wchodzi, przekracza, rośnie, wzrasta
+    `),
   },
   negators: list(`
     nie, nic, niczego, bez, brak, ani, żaden, żadna, żadne, żadnego, żadnej, żadnych, żadnym, żadną,
     nigdy, nikt, nikogo
   `),
+  likewise: ['też', 'także', 'również', 'tak samo', 'to samo', 'podobnie', 'tyż', 'i'],
   clauseBreaks: list(`
     ale, lecz, a, i, oraz, potem, następnie, kiedy, gdy, jeśli, jeżeli, bo, ponieważ, choć, chociaż,
     natomiast, zanim

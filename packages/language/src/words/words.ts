@@ -83,6 +83,19 @@ export interface FigureWords {
   /** Before, or behind, a span of time of which there is one: `من` سنة, rok `temu`. */
   readonly oneBefore: readonly string[];
   readonly oneBehind: readonly string[];
+  /** Stems of what says that the starter turns, and of what says that the vehicle stood. */
+  readonly cranking: readonly string[];
+  readonly standing: readonly string[];
+  /** What the vehicle is called, whose age is not the battery's: `car`. */
+  readonly vehicle: readonly string[];
+  /** What the battery is called beside its own name: `akku`. */
+  readonly battery: readonly string[];
+  /** The greater of two losses: `worst`. */
+  readonly worse: readonly string[];
+  /** Before the time of day, of which nothing is read: son `las`. */
+  readonly clock: readonly string[];
+  /** What a figure does not do, said of the highest that it came to: won't `go` above. */
+  readonly climbs: readonly string[];
 }
 
 const noFigureWords: FigureWords = {
@@ -107,6 +120,13 @@ const noFigureWords: FigureWords = {
   less: [],
   oneBefore: [],
   oneBehind: [],
+  cranking: [],
+  standing: [],
+  vehicle: [],
+  battery: [],
+  worse: [],
+  clock: [],
+  climbs: [],
 };
 
 /** What is said about figures in a language, nothing where it has none of it yet. */
@@ -158,6 +178,10 @@ export interface Words {
   readonly figureWords?: FigureWords;
   /** Words that turn round what follows: `not`. */
   readonly negators: readonly string[];
+  /** Words that begin what is said anew where there is no comma: `we` of "nobody hurt we are safe". */
+  readonly subjects?: readonly string[];
+  /** Says of another thing what was just said: `too`, `the same`. */
+  readonly likewise?: readonly string[];
   /** Words at which a negation ends: `but`. */
   readonly clauseBreaks: readonly string[];
   /** Words that carry no meaning of their own, hedges among them: `about`. */

@@ -104,9 +104,26 @@ export function inventedShop(today: string): Shop {
         oldUnit: 'returned',
         vehicle: { fuel: 'petrol', nominal: 12 },
       },
+      ...soldBefore.map(([receipt, number, days, price]) => ({
+        receipt,
+        number,
+        sold: daysBefore(today, days),
+        price,
+      })),
     ],
   };
 }
+
+/** Sales of the parts that came back the day before: receipt, number, so many days ago, price. */
+const soldBefore = [
+  ['W-10211', 'ST-2140', 180, 18900],
+  ['W-10236', 'ST-0917', 171, 14250],
+  ['W-09702', 'BT-0640', 460, 11990],
+  ['W-10240', 'ST-2140', 170, 18900],
+  ['W-10258', 'ST-0917', 160, 14250],
+  ['W-10263', 'ST-2140', 158, 18900],
+  ['W-10277', 'ST-0917', 150, 14250],
+] as const;
 
 /** How parts of the day before ended: what each was bought on, and what it came to. */
 export const endedReturns: readonly {
@@ -116,33 +133,33 @@ export const endedReturns: readonly {
   readonly reason: string;
 }[] = [
   {
-    receipt: 'W-10482',
+    receipt: 'W-10211',
     diagnosis: { by: 'own-guess' },
     decide: 'decline',
     reason: 'no-fault-found',
   },
   {
-    receipt: 'W-10377',
+    receipt: 'W-10236',
     diagnosis: { by: 'own-guess' },
     decide: 'decline',
     reason: 'cause-elsewhere',
   },
   {
-    receipt: 'W-09815',
+    receipt: 'W-09702',
     diagnosis: { by: 'own-guess' },
     decide: 'decline',
     reason: 'no-fault-found',
   },
-  { receipt: 'W-10482', diagnosis: { by: 'own-guess' }, decide: 'accept', reason: 'motor-open' },
-  { receipt: 'W-10377', diagnosis: { by: 'workshop' }, decide: 'accept', reason: 'solenoid-fault' },
+  { receipt: 'W-10240', diagnosis: { by: 'own-guess' }, decide: 'accept', reason: 'motor-open' },
+  { receipt: 'W-10258', diagnosis: { by: 'workshop' }, decide: 'accept', reason: 'solenoid-fault' },
   {
-    receipt: 'W-10482',
+    receipt: 'W-10263',
     diagnosis: { by: 'workshop' },
     decide: 'decline',
     reason: 'cause-elsewhere',
   },
   {
-    receipt: 'W-10377',
+    receipt: 'W-10277',
     diagnosis: { by: 'case', fault: 'starter-motor', strength: 'proved' },
     decide: 'accept',
     reason: 'motor-resistance',

@@ -1,13 +1,16 @@
 /**
  * The keyboard, wherever in the page the focus is, and the scanner that is plugged in as one: it
  * types a code and presses Enter, faster than any hand.
+ *
+ * No digit or sign of a code may answer a question, however slow the scanner is: letters go into
+ * the line, and what follows them is typed there.
  */
 
 /** Milliseconds between two keys of a scanner, at most. Common practice, no source. */
-const scannerGapMs = 35;
+const scannerGapMs = 55;
 
 /** Milliseconds after which a key can no longer be the first of a scanner's. */
-const heldMs = 50;
+const heldMs = 70;
 
 /** The shortest code that is taken for scanned. */
 const shortest = 4;
@@ -20,6 +23,8 @@ export interface Keystrokes {
   readonly pressed: (key: string) => void;
   /** The field into which a key is to be typed that was pressed outside one. */
   readonly fieldFor: (key: string) => HTMLInputElement | undefined;
+  /** Whether a key that is pressed in an empty field is a command there all the same. */
+  readonly isCommandIn: (field: HTMLInputElement, key: string) => boolean;
   /** Whether a text is a code that is known here: only such a one is taken out of a field again. */
   readonly isCode: (text: string) => boolean;
   readonly scanned: (text: string) => void;
@@ -32,12 +37,18 @@ interface Run {
   readonly field: HTMLInputElement | undefined;
   /** What stood in the field before. */
   readonly before: string;
+  /** Whether nobody had the focus in a field when it began. */
+  readonly isFree: boolean;
 }
 
 /** Listens; gives what ends that. */
 export function listenToKeystrokes(to: Keystrokes): () => void {
   let run: Run | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
+
+  /** A code that began with a letter outside a field, or one that is known, wherever it is typed. */
+  const isOfCode = ({ isFree, text }: Run): boolean =>
+    (isFree && /^\p{L}/u.test(text)) || to.isCode(text);
 
   /** What was held back after all came from a hand. */
   const release = (): void => {
@@ -55,7 +66,7 @@ export function listenToKeystrokes(to: Keystrokes): () => void {
     const field = fieldOf(event);
     const isFast = run !== undefined && at - run.at <= scannerGapMs;
     if (key === 'Enter' && run !== undefined && isFast && run.text.length >= shortest) {
-      if (run.field === undefined || to.isCode(run.text)) {
+      if (run.field === undefined || isOfCode(run)) {
         const { text, before } = run;
         clearTimeout(timer);
         event.preventDefault();
@@ -76,7 +87,10 @@ export function listenToKeystrokes(to: Keystrokes): () => void {
       return;
     }
     release();
-    if (key.length === 1) begin(event, field);
+    if (field?.value === '' && to.isCommandIn(field, key)) {
+      event.preventDefault();
+      to.pressed(key);
+    } else if (key.length === 1) begin(event, field);
     else if (key === 'Escape') to.pressed(key);
     else if (field === undefined && !isPressedByBrowser(event)) {
       if (key === 'Enter') event.preventDefault();
@@ -91,7 +105,8 @@ export function listenToKeystrokes(to: Keystrokes): () => void {
     }
     const into = field ?? to.fieldFor(key);
     if (field === undefined) into?.focus();
-    run = { text: key, at, field: into, before: into?.value ?? '' };
+    const isFree = field === undefined;
+    run = { text: key, at, field: into, before: into?.value ?? '', isFree };
     if (into === undefined) timer = setTimeout(release, heldMs);
   };
 

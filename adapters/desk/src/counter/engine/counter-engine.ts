@@ -12,11 +12,11 @@ import {
   type Message,
   type Opening,
   type ReadingMessage,
+  type RefusedMessage,
 } from '@keyturn/core';
 import type { Sitting } from '@keyturn/element/sittings';
 import type { Speaker, ToldEach, Understood } from '@keyturn/language';
 import { returnSlip, type Sheet, type Sold } from '@keyturn/sheets';
-import { wrongLoad, type WrongLoad } from './wrong-load.ts';
 import { createEngine, type Engine, type Laid, type Turned } from '../../engine/engine.ts';
 import { readVehicleCase, type VehicleReading } from '../vehicle/read-vehicle-case.ts';
 
@@ -30,8 +30,6 @@ export interface TypedFigure {
   readonly refused: readonly Message[];
   /** What was not understood of it. */
   readonly unclear: Turned['unclear'] | null;
-  /** The load under which it was read, where that is not the one of the test. */
-  readonly load: WrongLoad | null;
 }
 
 /** What a line tells of a return. */
@@ -42,7 +40,6 @@ export interface HeardLine extends Pick<ToldEach, 'left'> {
   readonly refused: readonly {
     readonly answer: AnswerInput;
     readonly refused: readonly Message[];
-    readonly load: WrongLoad | null;
   }[];
 }
 
@@ -174,14 +171,14 @@ function heardLine(here: Here, line: string): HeardLine | undefined {
   const check = waiting.awaiting === 'answer' ? waiting.check : null;
   const told = speaker.understandEach(line, { ...waiting, check });
   if (told === undefined) return undefined;
-  const wrong = wrongLoad(sitting.case, told.load, told.answers);
-  const judged = told.answers.map((answer) => {
-    const refused = supposed(here, answer).filter(({ kind }) => kind === 'refused');
-    const isWrong = wrong !== undefined && isLoaded(chart, answer);
-    return { answer, refused, load: isWrong ? wrong : null };
-  });
-  const isTaken = ({ refused, load }: (typeof judged)[number]): boolean =>
-    refused.length === 0 && load === null;
+  const alone = told.answers.map((answer) => ({ answer, refused: refusedOf(here, answer) }));
+  const fit = alone.filter(isTaken).map(({ answer }) => answer);
+  // A load is held against the label that was told with it.
+  const together = fit.length === 0 ? [] : refusedOf(here, ...fit);
+  const judged = alone.map(({ answer, refused }) => ({
+    answer,
+    refused: [...refused, ...together.filter(({ check }) => check === answer.check)],
+  }));
   return {
     answers: judged.filter(isTaken).map(({ answer }) => answer),
     refused: judged.filter((one) => !isTaken(one)),
@@ -189,8 +186,13 @@ function heardLine(here: Here, line: string): HeardLine | undefined {
   };
 }
 
-function isLoaded({ flow }: Chart, { check }: AnswerInput): boolean {
-  return flow.checks[check]?.does.includes('load') === true;
+function isTaken({ refused }: HeardLine['refused'][number]): boolean {
+  return refused.length === 0;
+}
+
+/** Why answers that are given together would not be taken. */
+function refusedOf(here: Here, ...answers: readonly AnswerInput[]): readonly RefusedMessage[] {
+  return supposed(here, ...answers).filter((one) => one.kind === 'refused');
 }
 
 interface Here {
@@ -206,7 +208,6 @@ function figureOf(here: Here, check: string, text: string): TypedFigure {
     answer: null,
     refused: [],
     unclear: null,
-    load: null,
   };
   if (text.trim() === '') return blank;
   const understood = understoodOf(here, check, text);
@@ -214,8 +215,6 @@ function figureOf(here: Here, check: string, text: string): TypedFigure {
   if (understood.type !== 'input') return { ...blank, unclear: understood };
   const answer = answersIn(understood).find((one) => one.check === check && 'unit' in one.value);
   if (answer === undefined) return blank;
-  const load = wrongLoad(here.sitting.case, understood.load);
-  if (load !== undefined) return { ...blank, load };
   const messages = supposed(here, answer);
   const scale = messages.find((one) => one.kind === 'reading' && one.check === check);
   const refused = messages.filter(({ kind }) => kind === 'refused');
@@ -255,8 +254,11 @@ function bareScale(here: Here, check: string): ReadingMessage | null {
   return found?.kind === 'reading' ? found : null;
 }
 
-/** What would be said of an answer; the case stays as it is. */
-function supposed({ chart, sitting, at }: Here, answer: AnswerInput): readonly Message[] {
-  const input = { type: 'answers', answers: [answer] };
+/** What would be said of answers; the case stays as it is. */
+function supposed(
+  { chart, sitting, at }: Here,
+  ...answers: readonly AnswerInput[]
+): readonly Message[] {
+  const input = { type: 'answers', answers };
   return turn(chart, sitting.case, { at, input }).messages;
 }

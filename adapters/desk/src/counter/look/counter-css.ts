@@ -7,6 +7,7 @@ const css = `
 .counter .head { gap: .35rem 1.25rem; padding: .6rem 1.5rem; }
 .counter .head h1 { flex: 0 0 auto; font-size: 1.05em; }
 .shop-name { flex: 1 1 12rem; min-inline-size: 0; color: var(--i2); }
+.counter .head-list { display: contents; }
 .counter .head-keys { display: flex; flex-wrap: wrap; align-items: center; gap: .4rem; }
 .counter .head-key { border-width: 1px; font-weight: 400; padding-inline: .7rem; min-block-size: 44px; }
 .counter .head-key[aria-pressed='true'] { background: var(--i); color: var(--p); }
@@ -60,6 +61,8 @@ const css = `
 .counter .notes .notice { font-weight: 700; }
 .not-told { display: grid; gap: .3rem; padding: .7rem .9rem; border: 1px solid var(--l); border-inline-start: 3px solid var(--a); background: var(--p2); }
 .to-do { display: grid; gap: .3rem; max-inline-size: 46rem; }
+.told li { display: flex; gap: .4rem; align-items: center; }
+.told .fix { min-block-size: 44px; min-inline-size: 44px; margin-inline-start: auto; border: 1px solid var(--l); border-radius: 2px; background: var(--p2); font-size: 1.2em; cursor: pointer; }
 .to-do li { padding-inline-start: 1rem; position: relative; }
 .to-do li::before { content: ''; position: absolute; inset-inline-start: 0; inset-block-start: .6em; inline-size: .45rem; block-size: .15rem; background: var(--i2); }
 .figures { display: grid; gap: 1.1rem; }
@@ -150,6 +153,7 @@ const css = `
 .report table { border-collapse: collapse; }
 .report th { text-align: start; vertical-align: baseline; padding: .3rem 0; padding-inline-end: 1.4rem; font-weight: 700; }
 .report td { padding: .4rem 0; padding-inline-end: 1.4rem; vertical-align: baseline; border-block-start: 1px solid var(--grid); }
+.report td.amount, .report th:last-child { text-align: end; padding-inline-end: 0; }
 .report td.amount { font-variant-numeric: tabular-nums lining-nums; white-space: nowrap; font-weight: 700; }
 .report kbd { font: inherit; font-weight: 700; white-space: nowrap; }
 .report .refused { font-weight: 700; }
@@ -159,8 +163,8 @@ const css = `
 .sums { display: grid; gap: .4rem; padding: .9rem 1rem; border: 1px solid var(--i); background: var(--p2); justify-self: start; }
 .sums .paid { font-weight: 700; }
 .led { display: grid; gap: .9rem; }
-.led li { display: flex; flex-wrap: wrap; gap: 0 1rem; align-items: baseline; }
-.led b { flex: 1 0 100%; }
+.led li { display: grid; grid-template-columns: 10rem minmax(0, 1fr); gap: 0 1rem; align-items: center; }
+.led b { grid-column: 1 / -1; }
 .marks { display: block; max-inline-size: 100%; block-size: auto; }
 [dir='rtl'] .marks { transform: scaleX(-1); }
 .marks .good { fill: var(--here); stroke: var(--i); stroke-width: 1; }
@@ -171,13 +175,16 @@ const css = `
   .ledger, [dir='rtl'] .ledger { padding: 0 1.5rem 2rem; }
 }
 @media (max-width: 40rem) {
-  .counter .head { padding: .5rem 1rem; }
-  .counter .head h1 { flex: 1 1 auto; }
-  .shop-name { order: 1; flex-basis: 100%; }
+  .counter .head { padding: .4rem 1rem; display: grid; grid-template-columns: minmax(0, 1fr) auto; }
+  .shop-name { grid-column: 1; font-size: .9em; }
   .shop-name:empty { display: none; }
-  .counter .head-keys { order: 2; flex: 1 1 100%; display: grid; grid-template-columns: 1fr 1fr; align-items: stretch; }
-  .counter .head-key { padding-inline: .4rem; }
-  .counter .language { grid-column: 1 / -1; margin: 0; flex-wrap: nowrap; }
+  .counter .head-keys { display: contents; }
+  .counter .language { grid-column: 2; grid-row: 1 / span 2; margin: 0; }
+  .counter .language span { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+  .counter .head-list { grid-column: 1 / -1; display: grid; grid-template-columns: repeat(4, minmax(0, 1fr)); gap: .3rem; }
+  .counter .head-key { padding: .2rem; font-size: .85em; line-height: 1.15; hyphens: auto; overflow-wrap: anywhere; }
+  .counter .notes.empty { display: none; }
+  .counter .notes { min-block-size: 0; }
   .counter .line-entry { gap: .4rem; }
   .counter .line-entry label { display: contents; }
   .counter .line-entry label span { flex: 1 0 100%; }
@@ -210,7 +217,7 @@ const css = `
   .printed .strip-block ol { columns: 2; column-gap: 8mm; }
   .printed header { display: flex; justify-content: space-between; gap: 1.5rem; border-block-end: 1px solid #000; padding-block-end: .4rem; }
   .printed h1 { font-size: 1.4em; font-weight: 700; }
-  .printed h2 { font-weight: 700; }
+  .printed h2 { font-weight: 700; break-after: avoid; }
   .printed .lead { font-weight: 700; font-size: 1.3em; }
   .printed .block:not(.strip-block) { break-inside: avoid; }
   .printed li { break-inside: avoid; }

@@ -64,6 +64,11 @@ export class CounterBook {
     return this.onCounter.find((back) => isSameCode(back.receipt, receipt));
   }
 
+  /** The last return of the shop in use with this receipt that has ended. */
+  endedWith(receipt: string): CounterReturn | undefined {
+    return this.here.findLast((back) => back.closed !== null && isSameCode(back.receipt, receipt));
+  }
+
   /** The first of them with this receipt or number. */
   onCounterBy(code: string): CounterReturn | undefined {
     return (

@@ -15,7 +15,14 @@ export function decidedCard(shown: Shown, inHand: InHand): TemplateResult {
   const { title, strength } = decided;
   return html`${sentence(shown.words.decision, title)}
     <p class="sure">${strength}</p>
-    ${toDo(decided)} ${numbered(decidedKeys(shown, inHand))}`;
+    ${paid(decided)} ${toDo(decided)} ${numbered(decidedKeys(shown, inHand))}`;
+}
+
+/** What is paid back in all, or what an amount lacks; the arithmetic is on the slip. */
+function paid({ sections }: Decided): TemplateResult | typeof nothing {
+  const refund = sections.find(({ id }) => id === 'refund');
+  if (refund === undefined) return nothing;
+  return html`<p class="sure"><b>${refund.heading}:</b> ${refund.lines.at(-1)}</p>`;
 }
 
 /** What is to be done now, where the decision says so. */

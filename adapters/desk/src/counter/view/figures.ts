@@ -11,7 +11,6 @@ import { keyOf } from '../keys.ts';
 import { benchRuler } from './bench-ruler.ts';
 import type { InHand, Shown } from './shown.ts';
 import { how } from './sentence.ts';
-import { wrongLoadWords } from './told-card.ts';
 
 /** Draws the figures that are asked for. */
 export function figures(shown: Shown, inHand: InHand, checks: readonly string[]): TemplateResult {
@@ -82,12 +81,34 @@ function figure(
       />
       <span class="unit">${unit}</span>
     </span>
-    ${scale(shown, inHand, check)}
+    ${scale(inHand, check)} ${offered(shown, inHand, check)}
+  </div>`;
+}
+
+/** What the figure may have been meant as, to be taken at once. */
+function offered(
+  { act }: Shown,
+  { figures: all }: InHand,
+  check: string,
+): TemplateResult | typeof nothing {
+  const unclear = all[check]?.unclear;
+  if (unclear?.type !== 'offers' || unclear.offers.length === 0) return nothing;
+  return html`<div class="keys row">
+    ${unclear.offers.map(({ check: of, value, label }) =>
+      keyView({
+        label,
+        isSmall: true,
+        press: () => {
+          const answer = typeof value === 'string' ? [value] : value;
+          act.take({ type: 'answers', answers: [{ check: of, value: answer }] });
+        },
+      }),
+    )}
   </div>`;
 }
 
 /** The scale, and in words what the figure means or why it is none. */
-function scale({ words }: Shown, { figures: all, speaker }: InHand, check: string): TemplateResult {
+function scale({ figures: all, speaker }: InHand, check: string): TemplateResult {
   const typed = all[check];
   const reading = typed?.scale ?? null;
   const isTyped = typed !== undefined && typed.answer !== null && typed.refused.length === 0;
@@ -96,7 +117,6 @@ function scale({ words }: Shown, { figures: all, speaker }: InHand, check: strin
     ...(typed?.unclear ? speaker.askBack(typed.unclear) : []),
     ...speaker.render(typed?.refused ?? []),
   ].flatMap((one) => ('text' in one ? [one.text] : []));
-  if (typed?.load) wrong.push(wrongLoadWords(words, speaker, typed.load));
   return html`${
       reading === null || rendered?.kind !== 'scale'
         ? nothing

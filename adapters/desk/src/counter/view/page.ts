@@ -306,8 +306,10 @@ function head(shown: Shown): TemplateResult {
     <h1>${words.title}</h1>
     <p class="shop-name"><bdi>${shown.shop?.policy.shop ?? ''}</bdi></p>
     <div class="head-keys">
-      ${headKey(words.dayList, 'day')} ${headKey(words.cameGood, 'came-good')}
-      ${headKey(words.theShop, 'shop')} ${headKey(words.keysHelp, 'keys')}
+      <div class="head-list">
+        ${headKey(words.dayList, 'day')} ${headKey(words.cameGood, 'came-good')}
+        ${headKey(words.theShop, 'shop')} ${headKey(words.keysHelp, 'keys')}
+      </div>
       <label class="language">
         <span>${words.language}</span>
         <select

@@ -103,7 +103,15 @@ function asked(shown: Shown, inHand: InHand): TemplateResult {
   const together = figuresInHand(shown.hand, inHand);
   const text = together.length > 1 ? shown.words.figuresAsk : question.text;
   return html`${cautions(inHand)} ${sentence(stageOf(inHand, question.check), text)}
-  ${together.length > 1 ? nothing : how(question)} ${answers(shown, inHand, question)}`;
+  ${toCompare(inHand, question.check)} ${together.length > 1 ? nothing : how(question)}
+  ${answers(shown, inHand, question)}`;
+}
+
+/** What was sold, beside the question whether this is it. */
+function toCompare({ back }: InHand, check: string): TemplateResult | typeof nothing {
+  if (check !== 'part-number' || back.number === '') return nothing;
+  const sold = [back.number, back.name].filter((text) => text !== '');
+  return html`<p class="sure"><bdi>${sold.join(' · ')}</bdi></p>`;
 }
 
 /** A check asked out of its turn, to put its answer right. */

@@ -6,14 +6,13 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { numbered } from '../../view/key.ts';
 import { fill } from '../../wording.ts';
 import type { HeardLine } from '../engine/counter-engine.ts';
-import type { WrongLoad } from '../engine/wrong-load.ts';
 import { emptyHand, type InHand, type Shown } from './shown.ts';
 import { sentence } from './sentence.ts';
 
 /** Draws what was told, and asks whether it is meant so. */
 export function toldCard(shown: Shown, inHand: InHand, told: HeardLine): TemplateResult {
   const { words, act } = shown;
-  const left = [...refusedLines(shown, inHand, told), ...leftLines(shown, inHand, told)];
+  const left = [...refusedLines(inHand, told), ...leftLines(shown, inHand, told)];
   const leave = {
     label: words.toldLeave,
     press: () => {
@@ -24,7 +23,10 @@ export function toldCard(shown: Shown, inHand: InHand, told: HeardLine): Templat
   const isAny = told.answers.length > 0;
   return html`${sentence(words.told, isAny ? words.toldAsk : words.toldNothing)}
     <ul class="to-do told">
-      ${told.answers.map((answer) => html`<li>${answerLine(inHand, answer)}</li>`)}
+      ${told.answers.map(
+        (answer) =>
+          html`<li>${answerLine(inHand, answer)} ${without(shown, inHand, { told, answer })}</li>`,
+      )}
     </ul>
     ${
       left.length === 0
@@ -43,6 +45,27 @@ function answerLine({ speaker }: InHand, answer: AnswerInput): TemplateResult {
   return html`${speaker.checkName(answer.check)}: <b>${valueIn(speaker, answer)}</b>`;
 }
 
+/** Leaves one thing out that was not meant so; the only one is refused with all of it. */
+function without(
+  { words, act }: Shown,
+  { speaker }: InHand,
+  { told, answer }: { readonly told: HeardLine; readonly answer: AnswerInput },
+): TemplateResult | typeof nothing {
+  if (told.answers.length < 2) return nothing;
+  const label = fill(words.toldWithout, { what: speaker.checkName(answer.check) });
+  return html`<button
+    type="button"
+    class="fix"
+    aria-label=${label}
+    title=${label}
+    @click=${() => {
+      act.hand({ told: { ...told, answers: told.answers.filter((one) => one !== answer) } });
+    }}
+  >
+    ×
+  </button>`;
+}
+
 function valueIn(speaker: InHand['speaker'], { check, value }: AnswerInput): string {
   if ('value' in value) return speaker.formatQuantity(value);
   return value
@@ -50,14 +73,9 @@ function valueIn(speaker: InHand['speaker'], { check, value }: AnswerInput): str
     .join(', ');
 }
 
-function refusedLines(
-  { words }: Shown,
-  { speaker }: InHand,
-  { refused }: HeardLine,
-): readonly string[] {
-  return refused.map(({ answer, refused: messages, load }) => {
+function refusedLines({ speaker }: InHand, { refused }: HeardLine): readonly string[] {
+  return refused.map(({ answer, refused: messages }) => {
     const why = speaker.render(messages).flatMap((one) => ('text' in one ? [one.text] : []));
-    if (load !== null) why.push(wrongLoadWords(words, speaker, load));
     return `${speaker.checkName(answer.check)}: ${why.join(' ')}`;
   });
 }
@@ -67,19 +85,5 @@ function leftLines({ words }: Shown, { speaker }: InHand, { left }: HeardLine): 
     const why = unclear === undefined ? [] : speaker.askBack(unclear);
     const asked = why.flatMap((one) => ('text' in one ? [one.text] : []));
     return [fill(words.quoted, { said }), ...asked].join(' ');
-  });
-}
-
-/** That a voltage was read under another load than that of the test. */
-export function wrongLoadWords(
-  words: Shown['words'],
-  speaker: InHand['speaker'],
-  { load, rating, half }: WrongLoad,
-): string {
-  const amperes = (value: number): string => speaker.formatQuantity({ value, unit: 'A' });
-  return fill(words.loadWrong, {
-    load: amperes(load),
-    rating: amperes(rating),
-    half: amperes(half),
   });
 }

@@ -25,14 +25,13 @@ export const fr: CounterWords = {
     'Il n’y a pas de « {{text}} » ici : ni ticket, ni pièce, ni cas d’un véhicule. Rien n’a été changé.',
   told: 'Ce que vous avez dit',
   toldAsk: 'Est-ce bien ce que vous avez trouvé ?',
+  toldWithout: 'Laisser de côté : {{what}}',
   toldNothing: 'Rien de cela ne peut être pris',
   toldLeft: 'Pas pris :',
   toldTake: 'Oui, prendre',
   toldLeave: 'Non, ne rien en prendre',
   quoted: '« {{said}} »',
   stillLeft: 'Pas compris, et pas pris : {{said}}.',
-  loadWrong:
-    'La charge était de {{load}}. La moitié des {{rating}} de l’étiquette fait {{half}} : réglez cela, et chargez encore une fois.',
   putAside: 'Mettre de côté, avec un bulletin',
   asideSince: 'mis de côté depuis {{time}}',
   asideDone:
@@ -122,6 +121,8 @@ export const fr: CounterWords = {
   slipOpen: 'Il s’écrit pendant que la pièce est jugée.',
   printSlip: 'Imprimer le bon',
   intoList: 'Dans la liste du jour',
+  listedBefore:
+    'Le reçu {{receipt}} est déjà dans la liste du {{day}} : {{decision}}. Regardez-y avant de payer quoi que ce soit.',
   listed: 'C’est dans la liste du jour.',
   goodwill: 'Un responsable la reprend à titre commercial',
   goodwillAsk: 'Qui la reprend à titre commercial ?',
