@@ -21,7 +21,7 @@ import {
 import type { Kind, Tables } from './tables.ts';
 
 /** One statement with its values, as a kind of database is given it. */
-export type Query = (kind: Kind) => CompiledQuery;
+type Query = (kind: Kind) => CompiledQuery;
 
 /** Work on a database. */
 export type Work<Result> = Generator<Query, Result, readonly unknown[]>;
