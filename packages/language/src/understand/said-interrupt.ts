@@ -4,7 +4,7 @@ import { chooseOption } from './choices.ts';
 import type { Fit } from './fit.ts';
 import { findPhrase, hear, hearTokens, isPhrase, says, type Heard } from '../typed/heard.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
-import { findInterrupt, findJoined, findTalk, saysOver } from './talk.ts';
+import { fewWords, findInterrupt, findJoined, findTalk, saysOver } from './talk.ts';
 import { type Turn, answers, input, optionsInHand } from './turn.ts';
 import { volunteered } from './volunteered.ts';
 import type { Understood } from './understood.ts';
@@ -20,9 +20,7 @@ export function readInterrupt(turn: Turn): Understood | undefined {
   const { lexicon } = listener;
   const isResumed = hearing.awaiting === 'resume';
   const live = isResumed ? clauses.filter((clause) => !saysOver(clause, lexicon)) : clauses;
-  const possible = hearing.interrupts.filter(
-    (id) => lexicon.ordinary.get(id)?.some((phrase) => findPhrase(heard, phrase) >= 0) !== true,
-  );
+  const possible = possibleIn(turn);
   const found =
     findInterrupt(live, lexicon, possible) ??
     (isResumed ? undefined : findJoined(tokens, lexicon, possible));
@@ -76,6 +74,29 @@ export function readInterrupt(turn: Turn): Understood | undefined {
   return findPhrase(heard, choice.fit.phrase) < 0
     ? input([raised], interrupt)
     : input([answer, raised], interrupt);
+}
+
+/** What is nothing else is a danger from here on. */
+const leastUneasy = 0.35;
+
+/** A danger that a text sounds like, where it is understood as nothing else and no talk likelier. */
+export function readUneasy(turn: Turn): Understood | undefined {
+  const { heard, hearing, listener } = turn;
+  const { alarmed, isHeard, talkHeard } = listener.lexicon;
+  if (!isHeard || hearing.awaiting === 'resume' || heard.words.length <= fewWords) return undefined;
+  const { interrupt, share } = alarmed()(heard);
+  if (interrupt === startsNow || share < leastUneasy || talkHeard()(heard).share > share)
+    return undefined;
+  return possibleIn(turn).includes(interrupt)
+    ? input([{ type: 'interrupt', interrupt }], interrupt)
+    : undefined;
+}
+
+/** The interrupts that there are now and that the text makes no ordinary matter of. */
+function possibleIn({ hearing, heard, listener: { lexicon } }: Turn): readonly string[] {
+  return hearing.interrupts.filter(
+    (id) => lexicon.ordinary.get(id)?.some((phrase) => findPhrase(heard, phrase) >= 0) !== true,
+  );
 }
 
 /** The answer that it starts by what was tried. */

@@ -322,7 +322,7 @@ function soundsLike(
 }
 
 /** So few words are no sentence. */
-const fewWords = 2;
+export const fewWords = 2;
 
 /** The text, and so many words of it at a time. */
 function stretchesOf({ terms, words }: Heard): Spoken[] {

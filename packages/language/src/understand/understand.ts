@@ -3,7 +3,7 @@ import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.
 import { readCorrection } from './said-correction.ts';
 import { readDay } from './said-day.ts';
 import { readFigures } from './said-figures.ts';
-import { readInterrupt } from './said-interrupt.ts';
+import { readInterrupt, readUneasy } from './said-interrupt.ts';
 import { readLanguage } from './said-language.ts';
 import { readMeter } from './said-meter.ts';
 import { readAwaited, readContext, readLooseTalk, readTalk, readWorkDone } from './said-talk.ts';
@@ -80,6 +80,7 @@ const readings: readonly Reading[] = [
   readFigures,
   readSeveral,
   readChoice,
+  readUneasy,
   readLooseTalk,
   readClose,
   readVolunteered,
