@@ -144,12 +144,12 @@ describe('a voltage and the load it is read under', () => {
     ['fr', '270 A, 9,2 V'],
     ['pl', '9,2 V przy 270 A'],
   ])('in %s: “%s”', (locale, text) => {
-    const each = hear('battery-return', locale, 'battery-load-test', text);
+    const [answer] = hear('battery-return', locale, 'battery-load-test', text)?.answers ?? [];
     expect(told('battery-return', locale, 'battery-load-test', text)).toEqual({
       answers: { 'battery-load-test': 9.2 },
       left: [],
     });
-    expect(each?.load).toMatchObject({ value: 270, unit: 'A' });
+    expect(answer?.value).toMatchObject({ under: { value: 270, unit: 'A' } });
   });
 
   test('amperes with a name of their own are no load', () => {

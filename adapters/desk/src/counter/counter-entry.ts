@@ -5,7 +5,7 @@
 import { answering } from '../engine/engine.ts';
 import { fill, listed } from '../wording.ts';
 import type { CounterVoice } from './counter-voice.ts';
-import type { CounterWork } from './counter-work.ts';
+import type { ReturnWork } from './return-work.ts';
 import type { CounterEngine } from './engine/counter-engine.ts';
 import { answersOf, contextOf, labelsOf, type KnownPart } from './return/opening.ts';
 import { lookUp } from './shop/scanned.ts';
@@ -18,7 +18,7 @@ export interface CounterEntrySetup {
   readonly engine: CounterEngine;
   readonly book: CounterBook;
   readonly voice: CounterVoice;
-  readonly work: CounterWork;
+  readonly work: ReturnWork;
 }
 
 /** The line of one counter. */
@@ -26,7 +26,7 @@ export class CounterEntry {
   readonly #engine: CounterEngine;
   readonly #book: CounterBook;
   readonly #voice: CounterVoice;
-  readonly #work: CounterWork;
+  readonly #work: ReturnWork;
 
   constructor({ engine, book, voice, work }: CounterEntrySetup) {
     this.#engine = engine;

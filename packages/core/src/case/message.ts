@@ -4,7 +4,6 @@
 import type { CircuitLosses, Quantity, Source, UnitCode } from '@keyturn/electrics';
 import type { SignalWord } from '../flow/flow.ts';
 import type { Lacking, Refund } from '../policy/refund.ts';
-import type { WrongLoad } from './wrong-load.ts';
 
 /** A share of one, for each of several ids. */
 export type Weighted = readonly [id: string, share: number];
@@ -263,6 +262,14 @@ export type RefusalCode =
   | 'closed'
   | 'not-an-input'
   | 'clock-back';
+
+/** A load that is not the one of the test; all in A. */
+export interface WrongLoad {
+  readonly told: number;
+  readonly rating: number;
+  /** The load of the test. */
+  readonly half: number;
+}
 
 /** An input that was not taken, with what was wrong and what is possible. */
 export interface RefusedMessage {

@@ -4,15 +4,8 @@
 import { convert, isUnit } from '@keyturn/electrics';
 import type { Flow } from '../flow/flow.ts';
 import type { AnswerInput } from './input.ts';
+import type { WrongLoad } from './message.ts';
 import type { CaseState } from './state.ts';
-
-/** A load that is not the one of the test; all in A. */
-export interface WrongLoad {
-  readonly told: number;
-  readonly rating: number;
-  /** The load of the test. */
-  readonly half: number;
-}
 
 /** What the load may be off by. Common practice, no source. */
 const tolerance = 0.1;

@@ -538,6 +538,7 @@ describe('a refusal', () => {
     closed: /case is closed/,
     'not-an-input': /could not be read/,
     'clock-back': /clock .* backwards/,
+    'wrong-load': /read it again/,
   };
 
   const refused = (code: RefusalCode, more: Partial<RefusedMessage> = {}): RefusedMessage => ({
@@ -565,6 +566,10 @@ describe('a refusal', () => {
     {
       message: refused('wrong-unit', { given: 'Cel' }),
       says: /^“°C” has a unit that does not fit/,
+    },
+    {
+      message: refused('wrong-load', { load: { told: 200, rating: 640, half: 320 } }),
+      says: /^It was loaded with 200 A\. Half of the 640 A on the label is 320 A/,
     },
     { message: refused('unknown-check', { possible: ['rest'] }), says: /Resting voltage\.$/ },
     {

@@ -12,6 +12,7 @@ import { createWordMender, type WordMender } from '../numbers/mend-words.ts';
 import { durations } from '../numbers/unit.ts';
 import { createUnitReader, type UnitReader } from '../numbers/units-said.ts';
 import type { TalkWord, Words } from '../words/words.ts';
+import { isTalk, readTalkPhrases, type TalkPhrases } from './talk-phrases.ts';
 import { type Alarm, type Alarmed, alarmsOf, type InterruptPhrase, learnAlarms } from './alarms.ts';
 import { indexByOwner, indexByTerm, type TermIndex } from './term-index.ts';
 import { someOf, type Spoken } from './learned.ts';
@@ -74,13 +75,6 @@ export interface CheckPhrases {
   readonly moments: readonly Terms[];
   /** The words by which people name it; a reading, on a line of several. */
   readonly said: readonly (readonly Token[])[];
-}
-
-/** How one talk word is said. */
-export interface TalkPhrases {
-  readonly said: readonly Terms[];
-  /** Every phrase word for word, fillers and all. */
-  readonly literal: readonly Terms[];
 }
 
 /** Everything that can be said in one flow and one language, as terms. */
@@ -501,45 +495,6 @@ function heardOf(
 
 /** A word in the names of more checks than this names none of them. */
 const mostHolders = 2;
-
-/**
- * The phrases of talk. One that small words alone keep from saying something else ("cómo no", of
- * course, without them "no") is understood only word for word.
- */
-function readTalkPhrases(words: Words, reader: TermReader): Lexicon['talk'] {
-  const all = Object.entries(words.talk).flatMap(([word, said]) =>
-    said.map((phrase) => {
-      const terms = reader.fromText(phrase);
-      const literal = reader.literally(phrase);
-      return {
-        word,
-        terms,
-        literal,
-        key: terms.join(' '),
-        isWhole: terms.length === literal.length,
-      };
-    }),
-  );
-  const isPlain = ({ word, key, isWhole }: (typeof all)[number]): boolean =>
-    isWhole || !all.some((other) => other.key === key && other.word !== word);
-  const phrasesOf = (word: string): TalkPhrases => {
-    const own = all.filter((phrase) => phrase.word === word && phrase.terms.length > 0);
-    return {
-      said: own.filter(isPlain).map(({ terms }) => terms),
-      literal: own.map(({ literal }) => literal),
-    };
-  };
-  return Object.fromEntries(
-    Object.keys(words.talk).map((word) => [word, phrasesOf(word)]),
-  ) as Record<TalkWord, TalkPhrases>;
-}
-
-function isTalk(id: string, talk: Lexicon['talk'], reader: TermReader): boolean {
-  const literal = reader.literally(id).join(' ');
-  return Object.values(talk).some((phrases) =>
-    phrases.literal.some((phrase) => phrase.join(' ') === literal),
-  );
-}
 
 function textsOf(check: Check, { checks }: FlowTexts): CheckTexts {
   const like = check.like === undefined ? undefined : checks[check.like];

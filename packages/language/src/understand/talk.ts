@@ -11,7 +11,8 @@ import {
 import { spellNumbers } from '../numbers/numbers.ts';
 import { type InterruptPhrase, startsNow } from './alarms.ts';
 import type { Spoken } from './learned.ts';
-import type { Lexicon, TalkPhrases } from './lexicon.ts';
+import type { Lexicon } from './lexicon.ts';
+import type { TalkPhrases } from './talk-phrases.ts';
 import { again, type Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
 import type { TalkWord } from '../words/words.ts';

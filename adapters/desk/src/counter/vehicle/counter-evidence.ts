@@ -3,7 +3,7 @@
  */
 import { fill } from '../../wording.ts';
 import type { CounterVoice } from '../counter-voice.ts';
-import type { CounterWork } from '../counter-work.ts';
+import type { ReturnWork } from '../return-work.ts';
 import type { CounterEngine } from '../engine/counter-engine.ts';
 import type { CounterBook } from '../store/counter-book.ts';
 import { emptyHand, type WhoseCase } from '../view/shown.ts';
@@ -17,7 +17,7 @@ export interface CounterEvidenceSetup {
   readonly engine: CounterEngine;
   readonly book: CounterBook;
   readonly voice: CounterVoice;
-  readonly work: CounterWork;
+  readonly work: ReturnWork;
 }
 
 /** The cases of vehicles at one counter. */
