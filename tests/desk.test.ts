@@ -442,12 +442,17 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     await seed(page, [deskCase(played(asks('history')))]);
     await press(page, '/');
     const before = await asked(page);
+    await page.waitForTimeout(settled);
     await page.keyboard.press('2');
+    await page.waitForTimeout(settled);
     await page.keyboard.press('0');
+    await page.waitForTimeout(settled);
     expect(await inside(page, '.keys.row').last().innerText()).toContain('the ticks are dropped');
     expect(await asked(page)).toBe(before);
     await page.keyboard.press('3');
+    await page.waitForTimeout(settled);
     await page.keyboard.press('0');
+    await page.waitForTimeout(settled);
     expect(await asked(page)).toBe(before);
     await press(page, '0');
     expect(await inside(page, '.found').innerText()).toContain('What happened before: not known');

@@ -132,7 +132,9 @@ describe('the note for the technician', () => {
   test('says where, what it does, what is likely and what to bring', () => {
     const note = noteIn('en');
     expect(note[0]).toBe('Reed Lane 3 · 555 0199');
-    expect(note[1]).toBe('on the roadside or hard shoulder · yes, safe · diesel');
+    expect(note[1]).toBe(
+      'on the roadside or hard shoulder · Safety where you are: yes, safe · diesel',
+    );
     expect(note[2]).toMatch(/^Most likely: .+: \d+%/);
     expect(note[3]).toBe('What happens at start: it turns slowly');
     expect(note.at(-1)).toContain('Voltmeter');
@@ -217,7 +219,7 @@ describe('the engine at the other end of a worker', () => {
     expect(why?.outcomes.map(({ answer }) => answer)).toContain('rapid-clicking');
     const said = await engine.say(taken.laid.sitting, { at, line: 'klickt schnell', locale: 'de' });
     expect(said.laid.sitting.case.state.answers['complaint']).toEqual([['rapid-clicking']]);
-    expect(await engine.found(said.laid.sitting)).toHaveProperty('complaint');
+    expect(await engine.found(said.laid.sitting)).toHaveProperty(['complaint/2']);
     expect(await engine.lay(said.laid.sitting)).toEqual(said.laid);
   });
 

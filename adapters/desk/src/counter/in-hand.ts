@@ -59,11 +59,12 @@ export function withoutErrors(lying: Lying): Lying {
   };
 }
 
-/** What was said last and has no place of its own: readings and the decision have theirs. */
+/** What was said last and has no place of its own: what was found and the decision have theirs. */
 function saidLast({ laid, unclear }: Lying, speaker: InHand['speaker']): readonly Rendered[] {
   const said = laid.sitting.said.filter(
     (message) =>
       message.kind !== 'reading' &&
+      message.kind !== 'noted' &&
       message.kind !== 'decision' &&
       (message.kind !== 'tell' || message.tell !== 'opening'),
   );
