@@ -173,27 +173,19 @@ function setOfPair(one: CircuitSet, other: CircuitSet): CircuitSet {
 }
 
 /**
- * An engine that is cranked fast enough is seldom kept from starting by that, though some need more
- * than usual. Common practice, no source.
+ * A circuit in which an engine would crank as usual is seldom why it does not start, though an
+ * engine may need more than usual. Common practice, no source.
  */
 const leastFailing = 0.06;
 
-/**
- * Speeds, /min, about which engines start: the least is some 100 (training texts), of diesels 80 to 150
- * with glow plugs (from memory), and few do at the least.
- */
-const startsFrom = { petrol: { speed: 125, spread: 30 }, diesel: { speed: 130, spread: 30 } };
-
 /** Computers that nothing but the battery's weakness keeps from starting: V, of 12 V, once awake. */
-const computersFrom = { volts: 10.2, spread: 0.4, least: 0.002 };
+const computersFrom = { volts: 9.6, spread: 0.4, least: 0.005 };
 
 /** How likely it is that this circuit is why the vehicle does not start, up to a factor. */
 function failing(state: CircuitState): number {
   const { figures, held, kind } = state;
   if (Number.isFinite(figures.control)) {
-    if (held.held !== 'turning') return 1;
-    const { speed, spread } = startsFrom[kind.fuel];
-    return 1 - (1 - leastFailing) * normalProbability((held.speed - speed) / spread);
+    return 1 - (1 - leastFailing) * (predictChoice(state, 'complaint').at(-1) ?? 0);
   }
   const { volts, spread, least } = computersFrom;
   return 1 - (1 - least) * normalProbability((held.body / kind.series - volts) / spread);
