@@ -124,8 +124,7 @@ describe('the confirmed cause of a kept case', () => {
           cause: 'ground-cable',
           // A reading is counted by its band.
           answers: {
-            // By the table that holds for the vehicle: this one is no full hybrid.
-            'complaint/2': ['slow-crank'],
+            complaint: ['slow-crank'],
             'drop-clamps': ['good'],
           },
           forecast: { fault: 'ground-cable' },

@@ -4,7 +4,15 @@ import { chooseOption } from './choices.ts';
 import type { Fit } from './fit.ts';
 import { findPhrase, hear, hearTokens, isPhrase, says, type Heard } from '../typed/heard.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
-import { fewWords, findInterrupt, findJoined, findTalk, saysOver } from './talk.ts';
+import {
+  fewWords,
+  findInterrupt,
+  findJoined,
+  findSound,
+  findTalk,
+  saysOver,
+  soundsInPart,
+} from './talk.ts';
 import { type Turn, answers, input, optionsInHand } from './turn.ts';
 import { volunteered } from './volunteered.ts';
 import type { Understood } from './understood.ts';
@@ -23,7 +31,14 @@ export function readInterrupt(turn: Turn): Understood | undefined {
   const possible = possibleIn(turn);
   const found =
     findInterrupt(live, lexicon, possible) ??
-    (isResumed ? undefined : findJoined(tokens, lexicon, possible));
+    (isResumed
+      ? undefined
+      : (findJoined(tokens, lexicon, possible) ??
+        findSound(
+          turn,
+          lexicon,
+          possible.filter((id) => id === startsNow),
+        )));
   if (found === undefined) return undefined;
   const { interrupt, isPlain } = found;
   const isCalm = interrupt === startsNow;
@@ -77,17 +92,18 @@ export function readInterrupt(turn: Turn): Understood | undefined {
 }
 
 /** What is nothing else is a danger from here on. */
-const leastUneasy = 0.35;
+const leastUneasy = 0.45;
 
 /** A danger that a text sounds like, where it is understood as nothing else and no talk likelier. */
 export function readUneasy(turn: Turn): Understood | undefined {
   const { heard, hearing, listener } = turn;
   const { alarmed, isHeard, talkHeard } = listener.lexicon;
-  if (!isHeard || hearing.awaiting === 'resume' || heard.words.length <= fewWords) return undefined;
+  if (!isHeard || hearing.awaiting === 'resume' || heard.terms.length < fewWords) return undefined;
   const { interrupt, share } = alarmed()(heard);
   if (interrupt === startsNow || share < leastUneasy || talkHeard()(heard).share > share)
     return undefined;
-  return possibleIn(turn).includes(interrupt)
+  return possibleIn(turn).includes(interrupt) &&
+    soundsInPart(turn.clauses, interrupt, listener.lexicon)
     ? input([{ type: 'interrupt', interrupt }], interrupt)
     : undefined;
 }

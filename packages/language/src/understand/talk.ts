@@ -231,11 +231,39 @@ export function findJoined(
       standsClose(heard, phrase.terms),
   );
   if (found !== undefined) return { interrupt: found.interrupt, isPlain: true };
-  const hasFigures = spelled.some(({ kind }) => kind === 'number');
-  const like =
-    (hasFigures ? undefined : speaksOf(heard, lexicon, possible)) ??
-    soundsLike(heard, lexicon, { possible, least: surely });
-  return like === undefined ? undefined : { interrupt: like, isPlain: false };
+  if (spelled.some(({ kind }) => kind === 'number')) return undefined;
+  const spoken = speaksOf(heard, lexicon, possible);
+  return spoken === undefined ? undefined : { interrupt: spoken, isPlain: false };
+}
+
+/** A part of a text that sounds as a whole like an interrupt sounds so itself from here on. */
+const partly = 0.3;
+
+/** The interrupt that a text as a whole sounds like surely, and a part of it as well. */
+export function findSound(
+  { heard, clauses }: { readonly heard: Heard; readonly clauses: readonly (readonly Token[])[] },
+  lexicon: Lexicon,
+  possible: readonly string[],
+): FoundInterrupt | undefined {
+  const like = lexicon.isHeard
+    ? soundsLike(heard, lexicon, { possible, least: surely })
+    : undefined;
+  if (like === undefined || !soundsInPart(clauses, like, lexicon)) return undefined;
+  return { interrupt: like, isPlain: false };
+}
+
+/** True where some clause by itself sounds like the interrupt. */
+export function soundsInPart(
+  clauses: readonly (readonly Token[])[],
+  interrupt: string,
+  lexicon: Lexicon,
+): boolean {
+  return clauses.some((clause) => {
+    const heard = hearTokens(clause, lexicon);
+    const like = lexicon.alarmed()(heard);
+    const isTelling = interrupt === startsNow || heard.terms.length > 1;
+    return isTelling && like.interrupt === interrupt && like.share >= partly;
+  });
 }
 
 /** Without the words between two figures: the point of "ten point one" is a drop in Arabic. */
@@ -312,12 +340,15 @@ function soundsLike(
 ): string | undefined {
   // A word or two are either a phrase or nothing; so are those beside a figure.
   const inWords = heard.terms.filter((term) => !/\d/.test(term));
-  const isShort = heard.terms.length < 2 && heard.words.length <= fewWords;
-  if (isShort || (inWords.length < heard.terms.length && inWords.length <= fewWords))
-    return undefined;
+  const isOne = heard.terms.length < 2;
+  if (isOne && heard.words.length <= fewWords) return undefined;
+  if (inWords.length < heard.terms.length && inWords.length <= fewWords) return undefined;
   const like = stretchesOf(heard)
     .map((stretch) => alarmed()(stretch))
-    .find(({ interrupt, share }) => share >= least && possible.includes(interrupt));
+    .find(
+      ({ interrupt, share }) =>
+        share >= least && possible.includes(interrupt) && (!isOne || interrupt === startsNow),
+    );
   if (like === undefined) return undefined;
   return like.share >= surely || talkHeard()(heard).share < like.share ? like.interrupt : undefined;
 }
