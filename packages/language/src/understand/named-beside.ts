@@ -27,8 +27,8 @@ interface Beside {
 
 /**
  * The answer in hand, and what is told beside it: of other things by their names, of the vehicle and
- * its place, of kit: "it's sound, and the relay clicks", "safe, we're at home". Undefined where
- * nothing is told beside, or nothing answers what was asked.
+ * its place: "it's sound, and the relay clicks", "safe, we're at home". Undefined where nothing is
+ * told beside, or nothing answers what was asked.
  */
 export function namedBeside(turn: Turn): readonly AnswerInput[] | undefined {
   const { lexicon } = turn.listener;
@@ -175,7 +175,7 @@ function isNameAlone(clause: Clause, name: Terms, { words, reader }: Lexicon): b
   return true;
 }
 
-/** The fact of the vehicle or its place that a clause tells, or the kit, where it answers nothing that was asked. */
+/** The fact of the vehicle or its place that a clause tells beside the answer in hand. */
 function factOf(
   [clause = []]: readonly Clause[],
   inHand: CheckPhrases,
