@@ -47,6 +47,13 @@ describe('a vehicle of 24 V is concluded only where a lorry is named and the fig
   ]);
 });
 
+describe('kit is told of its own question, where that is still to come', () => {
+  hold([
+    ['en', 'place', "I've got a charger and a multimeter", 'kit=voltmeter+charger'],
+    ['de', 'place', 'ich habe ein Ladegerät', 'kit=charger'],
+  ]);
+});
+
 describe('that it cranks slowly is no word for the figure of the battery', () => {
   hold([
     ['en', null, 'slow cranking, yet battery measured at 12.65', 'complaint=slow-crank'],

@@ -109,8 +109,9 @@ function remembering(
   events: readonly CaseEvent[],
 ): Response {
   if (id === undefined) return response;
+  // What was told in passing answered nothing yet.
   const checks = events.flatMap((event) =>
-    event.type === 'answered' || event.type === 'corrected' ? [event.check] : [],
+    (event.type === 'answered' && !event.isPart) || event.type === 'corrected' ? [event.check] : [],
   );
   return { ...response, standing: withTaken(response.standing, { id, checks }) };
 }

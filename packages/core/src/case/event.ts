@@ -29,6 +29,8 @@ export type LaterEvent =
       readonly at: string;
       readonly check: string;
       readonly answer: Answer;
+      /** Told in passing: of a list that is asked for as a whole yet. */
+      readonly isPart?: true;
     }
   /** An earlier answer is replaced; those that no longer hold are set aside. */
   | {

@@ -11,6 +11,7 @@ import { readContext } from './context.ts';
 import { isDoubted } from './doubt.ts';
 import type { LaterEvent } from './event.ts';
 import type { AnswerInput, Input } from './input.ts';
+import { addedTo, isPart } from './in-passing.ts';
 import { judgeFigure } from './judge-figure.ts';
 import type { RefusedMessage } from './message.ts';
 import { nominalOf } from './limit-context.ts';
@@ -179,11 +180,24 @@ function answerEvents(
             : 'answered',
         at,
         check: one.check,
-        answer: answer.answer,
+        ...inPassing(flow, state, { check: one.check, answer: answer.answer }),
       });
     }
   }
   return { type: 'events', events: taken };
+}
+
+/** An answer as it is taken where a list may be told of in passing. */
+function inPassing(
+  flow: Flow,
+  state: CaseState,
+  { check: id, answer }: { readonly check: string; readonly answer: Answer },
+): { readonly answer: Answer; readonly isPart?: true } {
+  const check = flow.checks[id];
+  if (check === undefined || !isSaid(answer) || isReading(answer)) return { answer };
+  return isPart(state, check, answer)
+    ? { answer, isPart: true }
+    : { answer: addedTo(state, check, answer) };
 }
 
 /** A choice that was made before, and is not asked once more, is being corrected. */

@@ -102,6 +102,8 @@ export interface AskMessage {
   readonly time: number;
   /** To be answered from memory, without doing it. */
   readonly remembered: boolean;
+  /** What was told of its list before it was asked, where anything was: an answer adds to it. */
+  readonly mentioned?: readonly string[];
 }
 
 /** Time must pass before `check` can be answered. */

@@ -5,18 +5,22 @@ import type { Flow } from '../flow/flow.ts';
 import { assess } from './assessment.ts';
 import { saidWithQuestion } from './cautions.ts';
 import type { Context } from './context.ts';
+import { withMentioned } from './in-passing.ts';
 import { planOf } from './plan.ts';
 import { bearsOn, coversAll } from './possible.ts';
 import { contextOf, fillsContext, saysOf } from './said-context.ts';
-import { isSaid, type Answer, type CaseState } from './state.ts';
+import { isReading, isSaid, type Answer, type CaseState } from './state.ts';
 
 /** The state with one more answer. */
 export function withAnswer(
   flow: Flow,
   state: CaseState,
-  given: { readonly check: string; readonly answer: Answer },
+  given: { readonly check: string; readonly answer: Answer; readonly isPart?: true },
 ): CaseState {
   const { check, answer } = given;
+  if (given.isPart && isSaid(answer) && !isReading(answer)) {
+    return withMentioned(state, { check, told: answer });
+  }
   const counting = withoutVoid(flow, state, given);
   if (counting !== state) return withAnswer(flow, counting, given);
   // V8 keeps garbage for long after a spread that gains a key; not so after an assignment.

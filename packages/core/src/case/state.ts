@@ -43,6 +43,8 @@ export interface CaseState {
   readonly context: Context;
   /** Check to its answers, oldest first. */
   readonly answers: Readonly<Record<string, readonly Answer[]>>;
+  /** Check to what was told of its list in passing, before it was asked. */
+  readonly mentioned?: Readonly<Record<string, readonly string[]>>;
   /** Answered checks by the time of their latest answer. */
   readonly order: readonly string[];
   /** Checks asked once more since the answers did not fit together. */

@@ -23,6 +23,7 @@ import type {
 import { isRemembered, pendingCautions } from './cautions.ts';
 import { isDoubted } from './doubt.ts';
 import { weightsMessage } from './explain.ts';
+import { mentionedOf } from './in-passing.ts';
 import { makerLimit } from './part-limits.ts';
 import { positionOf } from './position.ts';
 import { coversAll, forbiddenActivities, mayWork } from './possible.ts';
@@ -285,6 +286,7 @@ function askMessage(flow: Flow, state: CaseState, id: string): readonly AskMessa
   const check = flow.checks[id];
   if (check === undefined) return [];
   const { form } = check;
+  const mentioned = mentionedOf(state, id);
   return [
     {
       kind: 'ask',
@@ -300,6 +302,7 @@ function askMessage(flow: Flow, state: CaseState, id: string): readonly AskMessa
           ? 1
           : timesAnswered(state, id) + 1,
       remembered: isRemembered(flow, state, id),
+      ...(mentioned.length === 0 ? {} : { mentioned }),
     },
   ];
 }

@@ -601,6 +601,36 @@ describe('the kit', () => {
     expect(awaits(step)).toBe('answer battery-rest');
   });
 
+  test('told in passing is a part of it, and is asked for all the same', () => {
+    const told = take(open(), answers({ kit: ['charger'], scene: 'safe' }));
+    expect(told.messages).toContainEqual({ kind: 'noted', check: 'kit', answer: ['charger'] });
+    const asked = take(told, answers({ complaint: 'slow-crank', history: ['none'] }));
+    const question = take(asked, answers({ transmission: 'automatic' }));
+    expect(awaits(question)).toBe('answer kit');
+    expect(question.messages.at(-1)).toMatchObject({ check: 'kit', mentioned: ['charger'] });
+    const kitAfter = (...kit: readonly string[]): unknown =>
+      take(question, answers({ kit })).case.state.context['kit'];
+    expect(kitAfter('voltmeter', 'helper')).toEqual(['charger', 'voltmeter', 'helper']);
+    expect(kitAfter('none')).toEqual(['charger']);
+  });
+
+  test('told in passing counts for nothing before it is asked, and none at all is an answer', () => {
+    const told = take(open(), answers({ kit: ['voltmeter'] }));
+    expect(told.case.state.context['kit']).toBeUndefined();
+    expect(told.case.state.answers['kit']).toBeUndefined();
+    const none = take(open(), answers({ kit: ['none'] }));
+    expect(none.case.state.context['kit']).toEqual([]);
+  });
+
+  test('told in passing later is added to what is known', () => {
+    const told = take(open({ kit: ['voltmeter'] }), answers({ kit: ['charger'] }));
+    expect(told.case.state.context['kit']).toEqual(['voltmeter', 'charger']);
+    const again = take(told, answers({ kit: ['helper'] }));
+    expect(again.case.state.context['kit']).toEqual(['voltmeter', 'charger', 'helper']);
+    const right = take(again, correct({ kit: ['test-lamp'] }));
+    expect(right.case.state.context['kit']).toEqual(['test-lamp']);
+  });
+
   test('told anew is said back, and so is that any other new fact was taken', () => {
     const told = take(measuring(), context({ kit: ['charger'], temperature: -5 }));
     expect(told.messages).toContainEqual({ kind: 'noted', check: 'kit', answer: ['charger'] });

@@ -34,7 +34,7 @@ const checks = `checks:
       manual: { vehicle.transmission: manual }
       automatic: { vehicle.transmission: automatic }
   kit:
-    choices: [voltmeter, test-lamp, helper, charger]
+    choices: [voltmeter, test-lamp, helper, charger, none]
     at: memory
     minutes: 0.2
     when: { kit: unknown }

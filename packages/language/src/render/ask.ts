@@ -42,12 +42,15 @@ export function renderAsk(message: AskMessage, voice: Voice): Rendered[] {
 /** From this many minutes on it is worth saying how long a check takes. */
 const longMinutes = 5;
 
-function wording({ check, time, remembered }: AskMessage, { say, flow }: Voice): string {
+function wording(message: AskMessage, { say, flow, figures }: Voice): string {
+  const { check, time, remembered, mentioned } = message;
   const words = flow.check(check);
   if (words.ask === undefined) throw new LanguageError('text-missing', `checks.${check}.ask`);
   if (remembered) return words.remembered ?? say('question.remembered', { ask: words.ask });
   if (time > 1) return words.again ?? say('question.again', { ask: words.ask });
-  return words.ask;
+  if (mentioned === undefined) return words.ask;
+  const list = figures.listAll(mentioned.map((id) => flow.answerLabel(check, id)));
+  return say('question.mentioned', { list, ask: words.ask });
 }
 
 function options(message: AskMessage, { flow }: Voice): RenderedOption[] {

@@ -73,6 +73,12 @@ describe('a question', () => {
     ]);
   });
 
+  test('says what was told of its list before it was asked', () => {
+    expect(say({ ...ask, form: 'choices', mentioned: ['crusted', 'loose'] })[0]).toBe(
+      'Told already: crusted and loose. How do the battery posts look?',
+    );
+  });
+
   test('is asked in other words once something was put right', () => {
     expect(say({ ...ask, time: 2 })[0]).toBe('How do the posts look now that they are cleaned?');
     expect(say({ ...ask, check: 'lamp', options: ['lit'], time: 2 })[0]).toBe(

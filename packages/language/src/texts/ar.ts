@@ -23,6 +23,7 @@ export const ar = {
   },
   question: {
     again: 'مرة أخرى: {{ask}}',
+    mentioned: 'ذُكر من قبل: {{list}}. {{ask}}',
     remembered: 'من الذاكرة فقط، دون أن تفعل ذلك الآن: {{ask}}',
     probes: 'المجس الأحمر على {{red}}، والمجس الأسود على {{black}}.',
     done: 'تم',

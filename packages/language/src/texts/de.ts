@@ -18,6 +18,7 @@ export const de = {
   },
   question: {
     again: 'Noch einmal: {{ask}}',
+    mentioned: 'Schon genannt: {{list}}. {{ask}}',
     remembered: 'Nur aus der Erinnerung, ohne es jetzt zu tun: {{ask}}',
     probes: 'Rote Messleitung: {{red}}. Schwarze Messleitung: {{black}}.',
     done: 'fertig',

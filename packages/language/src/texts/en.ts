@@ -20,6 +20,7 @@ export const en = {
   },
   question: {
     again: 'Once more: {{ask}}',
+    mentioned: 'Told already: {{list}}. {{ask}}',
     remembered: 'From memory only, without doing it now: {{ask}}',
     probes: 'Red lead on {{red}}, black lead on {{black}}.',
     done: 'done',

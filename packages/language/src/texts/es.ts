@@ -20,6 +20,7 @@ export const es = {
   },
   question: {
     again: 'Una vez más: {{ask}}',
+    mentioned: 'Ya dicho: {{list}}. {{ask}}',
     remembered: 'Solo de memoria, sin hacerlo ahora: {{ask}}',
     probes: 'Punta roja en {{red}}, punta negra en {{black}}.',
     done: 'hecho',

@@ -23,6 +23,7 @@ export const fr = {
   },
   question: {
     again: 'Encore une fois : {{ask}}',
+    mentioned: 'Déjà cité : {{list}}. {{ask}}',
     remembered: 'De mémoire seulement, sans le faire maintenant : {{ask}}',
     probes: 'Cordon rouge sur {{red}}, cordon noir sur {{black}}.',
     done: 'c’est fait',

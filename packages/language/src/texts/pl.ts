@@ -22,6 +22,7 @@ export const pl = {
   },
   question: {
     again: 'Jeszcze raz: {{ask}}',
+    mentioned: 'Już podano: {{list}}. {{ask}}',
     remembered: 'Tylko z pamięci, nic teraz nie robiąc: {{ask}}',
     probes: 'Czerwona sonda: {{red}}; czarna sonda: {{black}}.',
     done: 'gotowe',

@@ -10,7 +10,7 @@ import { tellsSomething } from './said-unasked.ts';
 import type { TaughtTalk } from './taught.ts';
 import { containsPlainTalk, findTalk, saysOver } from './talk.ts';
 import { type Turn, answers, input, isAsked, mostClauses, optionsInHand, unclear } from './turn.ts';
-import type { HeardTalk, Understood } from './understood.ts';
+import type { HeardTalk, Hearing, Understood } from './understood.ts';
 
 /** True where more was to come: "yes, but". */
 function breaksOff({ tokens, listener }: Turn): boolean {
@@ -148,18 +148,21 @@ export function readContext(turn: Turn): Understood | undefined {
   const { checks, kit } = listener.lexicon;
   const isKitAsked = inHand?.options.some(({ id }) => kit.some((item) => item.id === id)) === true;
   if (isKitAsked) return undefined;
-  const stated = readStatement(heard, listener.lexicon, hearing.kit);
+  const stated = readStatement(heard, listener.lexicon, {
+    kit: hearing.kit,
+    toBeAsked: kitToBeAsked(hearing),
+  });
   if (stated === undefined) return undefined;
   const isAnswer = [...checks.values()].some(
     ({ options }) => exactChoice(heard, options) !== undefined,
   );
   if (isAnswer) return undefined;
-  const meant = optionThatSets(inHand, stated.set);
+  const set = stated.type === 'context' ? stated.set : { kit: stated.answers };
+  const meant = optionThatSets(inHand, set);
   if (inHand !== undefined && meant !== undefined && optionsInHand(turn) !== undefined)
     return answers([{ check: inHand.id, value: [meant] }]);
   // What is at hand is often told together with what was read: "I have a charger, 12.1 rest".
-  const line =
-    'kit' in stated.set ? readLine(turn.tokens, lineContext(turn, undefined)) : undefined;
+  const line = 'kit' in set ? readLine(turn.tokens, lineContext(turn, undefined)) : undefined;
   return line?.type === 'readings'
     ? input([stated, { type: 'answers', answers: line.readings }])
     : input([stated]);
@@ -170,6 +173,13 @@ const looseTalk = ['dont-know', 'person', 'repeat', 'cannot', 'back', 'stop'] as
 
 /** From here on a sentence is the talk that it is likeliest to be. */
 const sure = 0.7;
+
+/** The check that asks for the kit, where it still will. */
+function kitToBeAsked({ awaiting, answered, checks, kit }: Hearing): string | undefined {
+  if (awaiting === 'nothing' || kit.length > 0) return undefined;
+  return Object.values(checks).find(({ id, writes }) => writes === 'kit' && !answered.includes(id))
+    ?.id;
+}
 
 /** Talk as it is put in a longer sentence: "I would like to talk to a person, please". */
 export function readLooseTalk(turn: Turn): Understood | undefined {

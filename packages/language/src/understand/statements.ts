@@ -4,15 +4,15 @@ import type { Lexicon } from './lexicon.ts';
 import { flip } from '../typed/terms.ts';
 
 /**
- * What a text says about the vehicle or the kit: "24 V vehicle", "I have a voltmeter now". Kit is
- * replaced as a whole in a case, so what is got is added to `kit`, and what is not there is taken
- * from it.
+ * What a text says about the vehicle or the kit: "24 V vehicle", "I have a voltmeter now". What is
+ * got before the kit was asked for is told of the check that will; later kit is replaced as a whole,
+ * with what is got added to it and what is not there taken from it.
  */
 export function readStatement(
   heard: Heard,
   lexicon: Lexicon,
-  kit: readonly string[] = [],
-): Extract<Input, { type: 'context' }> | undefined {
+  { kit, toBeAsked }: { readonly kit: readonly string[]; readonly toBeAsked: string | undefined },
+): Extract<Input, { type: 'context' | 'answers' }> | undefined {
   const stated = lexicon.statements.find(({ said }) =>
     said.some((phrase) => isPhrase(heard, phrase)),
   );
@@ -22,8 +22,11 @@ export function readStatement(
   const got = lexicon.kit
     .filter(({ said }) => said.some((phrase) => findPhrase(heard, phrase) >= 0))
     .map(({ id }) => id);
-  if (isHaving && got.length > 0)
-    return { type: 'context', set: { kit: [...new Set([...kit, ...got])] } };
+  if (isHaving && got.length > 0) {
+    return toBeAsked === undefined
+      ? { type: 'context', set: { kit: [...new Set([...kit, ...got])] } }
+      : { type: 'answers', answers: [{ check: toBeAsked, value: got }] };
+  }
 
   const lacking = lexicon.kit
     .filter(({ said }) => said.some((phrase) => findPhrase(heard, phrase.map(flip)) >= 0))
