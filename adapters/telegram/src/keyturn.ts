@@ -121,6 +121,8 @@ export function keyturn(options: KeyturnOptions): Keyturn {
     const isTaken = await ordered.run(conversation, ctx.update.update_id, async () => {
       if (!(await isOurs(read, conversation))) return false;
       const allowance = allowances.ask(read.person, now().getTime());
+      // Awake by now, it takes what is about to be kept in the same moment.
+      outbox?.wake();
       if (allowance === 'take') await take(ctx, read, conversation);
       if (allowance === 'tell') await tellTooFast(ctx, read, conversation);
       return true;

@@ -15,6 +15,19 @@ test('changes of one moment are kept together, in their order', async () => {
   expect(groups).toEqual([['a', 'b', 'c'], ['d']]);
 });
 
+test('what takes from others comes after them, whenever it was asked for', async () => {
+  const groups: (string | undefined)[][] = [];
+  const group = createGroupCommit((changes: readonly Change[]) => {
+    groups.push(changes.map(({ received }) => received));
+    return changes.map((): Committed => ({ type: 'kept' }));
+  });
+  const [taking, ...others] = [group.commitLast, group.commit, group.commit];
+  await Promise.all([taking(change('t')), ...others.map((commit, at) => commit(change(`${at}`)))]);
+  expect(groups).toEqual([['0', '1', 't']]);
+  await group.commitLast(change('alone'));
+  expect(groups.at(-1)).toEqual(['alone']);
+});
+
 test('each is told what became of it alone', async () => {
   const group = createGroupCommit((changes: readonly Change[]) =>
     changes.map(({ received }): Committed => ({ type: received === 'b' ? 'repeated' : 'kept' })),

@@ -7,6 +7,8 @@
 export interface GroupCommit<Work, Result> {
   /** Resolves once it is kept; rejects where it alone cannot be kept. */
   readonly commit: (work: Work) => Promise<Result>;
+  /** The same for work that takes what others put in: in its group it comes after all of them. */
+  readonly commitLast: (work: Work) => Promise<Result>;
   /** Resolves when nothing waits any more. */
   readonly finish: () => Promise<void>;
 }
@@ -28,6 +30,7 @@ export function createGroupCommit<Work, Result>(
   keepAll: (all: readonly Work[]) => readonly Result[],
 ): GroupCommit<Work, Result> {
   const waiting: Waiting<Work, Result>[] = [];
+  const last: Waiting<Work, Result>[] = [];
   let running: Promise<void> | undefined;
 
   const keepGroup = (group: readonly Waiting<Work, Result>[]): void => {
@@ -44,16 +47,21 @@ export function createGroupCommit<Work, Result>(
 
   const run = async (): Promise<void> => {
     await new Promise((resolve) => setImmediate(resolve));
-    while (waiting.length > 0) keepGroup(waiting.splice(0, mostAtOnce));
+    while (waiting.length + last.length > 0) {
+      keepGroup([...waiting.splice(0, mostAtOnce), ...last.splice(0)]);
+    }
     running = undefined;
   };
 
+  const added = (to: Waiting<Work, Result>[], work: Work): Promise<Result> =>
+    new Promise((resolve, reject) => {
+      to.push({ work, resolve, reject });
+      running ??= run();
+    });
+
   return {
-    commit: (work) =>
-      new Promise((resolve, reject) => {
-        waiting.push({ work, resolve, reject });
-        running ??= run();
-      }),
+    commit: (work) => added(waiting, work),
+    commitLast: (work) => added(last, work),
     finish: async () => running,
   };
 }

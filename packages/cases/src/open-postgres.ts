@@ -42,17 +42,19 @@ export async function openPostgresStore(url: string): Promise<CaseStore> {
   }
   const within = <Result>(work: () => Work<Result>): Promise<Result> =>
     db.transaction().execute((transaction) => done(transaction, work()));
+  const withinAgain = async <Result>(work: () => Work<Result>): Promise<Result> => {
+    try {
+      return await within(work);
+    } catch (error) {
+      if ((error as { readonly code?: string }).code !== uniqueViolation) throw error;
+      return within(work);
+    }
+  };
   return createSqlStore({
     read: (work) => done(db, work()),
     write: (work) => done(db, work()),
-    within: async (work) => {
-      try {
-        return await within(work);
-      } catch (error) {
-        if ((error as { readonly code?: string }).code !== uniqueViolation) throw error;
-        return within(work);
-      }
-    },
+    within: withinAgain,
+    take: within,
     errorOf: postgresError,
     inspect: () => Promise.resolve([]),
     close: () => db.destroy(),

@@ -25,6 +25,11 @@ export interface Engine {
   readonly write: <Result>(work: () => Work<Result>) => Promise<Result>;
   /** Does work that writes, all or nothing. */
   readonly within: <Result>(work: () => Work<Result>) => Promise<Result>;
+  /**
+   * The same for work that takes what other work put in; where several things are kept at once it
+   * comes last, so that what was just put in is taken without being waited for.
+   */
+  readonly take: <Result>(work: () => Work<Result>) => Promise<Result>;
   /** Damage of the database as a whole. */
   readonly inspect: () => Promise<readonly Damage[]>;
   /** What a failure means for whoever uses the store. */
@@ -47,8 +52,8 @@ export function createSqlStore(engine: Engine): CaseStore {
     asked(() => engine.read(work));
   const write = <Result>(work: () => Work<Result>): Promise<Result> =>
     asked(() => engine.write(work));
-  const within = <Result>(work: () => Work<Result>): Promise<Result> =>
-    asked(() => engine.within(work));
+  const take = <Result>(work: () => Work<Result>): Promise<Result> =>
+    asked(() => engine.take(work));
   return {
     commit: (change) =>
       asked(() => {
@@ -58,9 +63,9 @@ export function createSqlStore(engine: Engine): CaseStore {
     read: (id) => read(() => keptCase(id)),
     events: (id, after = 0) => read(() => keptEvents(id, after)),
     conversation: (key) => read(() => keptConversation(key)),
-    takeOutgoing: (taking) => within(() => takeOutgoing(taking)),
+    takeOutgoing: (taking) => take(() => takeOutgoing(taking)),
     settle: (id, delivery) => write(() => settle(id, delivery)),
-    takeDue: (taking) => within(() => takeDue(taking)),
+    takeDue: (taking) => take(() => takeDue(taking)),
     nextDue: async () => {
       const due = await read(earliestDue);
       return due === undefined ? undefined : new Date(due).toISOString();

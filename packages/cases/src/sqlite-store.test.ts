@@ -62,6 +62,15 @@ describe('a store in a file', () => {
     await second.close();
   });
 
+  test('gives out in the moment of keeping what is asked for before', async () => {
+    const store = await openSqliteStore(file);
+    const taking = store.takeOutgoing({ now: at, limit: 10, forMs: 1000 });
+    const kept = store.commit({ ...saying('chat 1'), outgoing: [{ to: 'chat 1', body: 'hello' }] });
+    expect(await kept).toEqual({ type: 'kept' });
+    expect(await taking).toMatchObject([{ to: 'chat 1', body: 'hello', isUnsure: false }]);
+    await store.close();
+  });
+
   test('on a full disk refuses, loses nothing, and goes on when there is room', async () => {
     const database = await migrated();
     const store = createSqliteStore(database, file);

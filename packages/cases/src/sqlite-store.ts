@@ -39,6 +39,7 @@ export function createSqliteStore({ kysely, rowsOf }: Database, file: string): C
   return createSqlStore({
     within,
     write: within,
+    take: (work) => group.commitLast(work) as Promise<never>,
     read: (work) => Promise.resolve(done(work())),
     errorOf: (error) => sqliteError(file, error),
     inspect: () => {

@@ -187,7 +187,7 @@ export function partsOf(
 function areSame(keys: readonly DraftKey[], taps: readonly Tap[]): boolean {
   return (
     keys.length === taps.length &&
-    keys.every(({ tap }, index) => JSON.stringify(tap) === JSON.stringify(taps[index]))
+    JSON.stringify(keys.map(({ tap }) => tap)) === JSON.stringify(taps)
   );
 }
 

@@ -41,6 +41,29 @@ const leastError = 0.02;
  * steps (Duchi, Hazan and Singer 2011). The same phrases always come to the same shares.
  */
 export function learn(answers: readonly (readonly Spoken[])[]): Learned {
+  // What the fitting took is let go of: only the columns and what they weigh are kept.
+  const { columns, weights } = fit(answers);
+  const shares = new Float64Array(answers.length);
+  return (text) => {
+    const { names, weights: by } = madeOf(text);
+    const known = names.map((name) => columns.get(name));
+    const isKnown = (_: unknown, index: number): boolean => known[index] !== undefined;
+    const row: Row = {
+      columns: Int32Array.from(known.filter((column) => column !== undefined)),
+      weights: by.filter(isKnown),
+    };
+    weigh(row, weights, shares);
+    return [...shares];
+  };
+}
+
+/** The columns of all features, and for each of them what it weighs for every answer. */
+interface Fitted {
+  readonly columns: ReadonlyMap<string, number>;
+  readonly weights: Float64Array;
+}
+
+function fit(answers: readonly (readonly Spoken[])[]): Fitted {
   const count = answers.length;
   const columns = new Map<string, number>();
   const columnOf = (name: string): number => {
@@ -63,19 +86,8 @@ export function learn(answers: readonly (readonly Spoken[])[]): Learned {
   );
   const weights = new Float64Array(columns.size * count);
   const travelled = new Float64Array(columns.size * count).fill(leastTravelled);
-
   // Filled anew for each text: a step of learning makes nothing that is thrown away.
   const shares = new Float64Array(count);
-  const weigh = ({ columns: at, weights: by }: Row): void => {
-    shares.fill(0);
-    for (let index = 0; index < at.length; index += 1) {
-      const place = (at[index] ?? 0) * count;
-      const weight = by[index] ?? 0;
-      for (let one = 0; one < count; one += 1)
-        shares[one] = (shares[one] ?? 0) + (weights[place + one] ?? 0) * weight;
-    }
-    softmax(shares);
-  };
 
   const correct = ({ columns: at, weights: by }: Row, one: number, error: number): void => {
     for (let index = 0; index < at.length; index += 1) {
@@ -90,24 +102,31 @@ export function learn(answers: readonly (readonly Spoken[])[]): Learned {
 
   for (let round = 0; round < rounds; round += 1) {
     for (const row of rows) {
-      weigh(row);
+      weigh(row, weights, shares);
       for (let one = 0; one < count; one += 1) {
         const error = (shares[one] ?? 0) - (one === row.answer ? 1 : 0);
         if (Math.abs(error) >= leastError) correct(row, one, error);
       }
     }
   }
+  return { columns, weights };
+}
 
-  return (text) => {
-    const { names, weights: by } = madeOf(text);
-    const known = names.map((name) => columns.get(name));
-    const isKnown = (_: unknown, index: number): boolean => known[index] !== undefined;
-    weigh({
-      columns: Int32Array.from(known.filter((column) => column !== undefined)),
-      weights: by.filter(isKnown),
-    });
-    return [...shares];
-  };
+/** How likely each answer is by the features of a row, put into `shares`. */
+function weigh(
+  { columns: at, weights: by }: Row,
+  weights: Float64Array,
+  shares: Float64Array,
+): void {
+  const count = shares.length;
+  shares.fill(0);
+  for (let index = 0; index < at.length; index += 1) {
+    const place = (at[index] ?? 0) * count;
+    const weight = by[index] ?? 0;
+    for (let one = 0; one < count; one += 1)
+      shares[one] = (shares[one] ?? 0) + (weights[place + one] ?? 0) * weight;
+  }
+  softmax(shares);
 }
 
 /** What texts in hand are made of: several things that were learned are asked about each. */
