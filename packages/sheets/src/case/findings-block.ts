@@ -16,13 +16,12 @@ type Rulers = Pick<ReadingOptions, 'hasFlag'>;
 export function printedFindings(
   lines: readonly StripLine[],
   first: number,
-  told: ToldCase,
-  rulers: Rulers = {},
+  told: ToldCase & Rulers,
 ): readonly Finding[] {
   return lines.map(({ check, message }, index) => {
     const place = { number: first + index, check, name: told.speaker.checkName(check) };
     return message.kind === 'reading'
-      ? { ...place, ...readingFinding(message, told, rulers) }
+      ? { ...place, ...readingFinding(message, told) }
       : { ...place, ...notedFinding(message, told) };
   });
 }
@@ -43,11 +42,11 @@ function notedFinding({ check, answer }: NotedMessage, { speaker, words }: ToldC
   };
 }
 
-function readingFinding(message: ReadingMessage, told: ToldCase, rulers: Rulers): Found {
-  const { speaker, numbers } = told;
+function readingFinding(message: ReadingMessage, told: ToldCase & Rulers): Found {
+  const { speaker, numbers, hasFlag = true } = told;
   const scale = speaker.render([message]).find((one) => one.kind === 'scale');
   const svg =
-    scale === undefined ? undefined : drawReading(scale, { speaker, theme: 'print', ...rulers });
+    scale === undefined ? undefined : drawReading(scale, { speaker, theme: 'print', hasFlag });
   const ruler = svg === undefined ? undefined : { svg, description: scale?.text ?? '' };
   return {
     said: speaker.formatQuantity(message.quantity),

@@ -25,7 +25,7 @@ export function seenFacts(told: ToldCase): readonly Fact[] {
 export function plainReadings(told: ToldCase): readonly Finding[] {
   const lines = told.strip.findings.filter(({ message }) => message.kind === 'reading');
   const readings = lines.flatMap(({ message }) => (message.kind === 'reading' ? [message] : []));
-  return printedFindings(lines, 1, told, { hasFlag: false }).map((finding, index) => {
+  return printedFindings(lines, 1, { ...told, hasFlag: false }).map((finding, index) => {
     const message = readings[index];
     return message === undefined ? finding : { ...finding, ...plainNotes(message, told) };
   });
