@@ -79,13 +79,16 @@ const slow: Readonly<Record<string, string | number>> = {
 
 type Given = Readonly<Record<string, string | number>>;
 
-/** A case of a flow played to its end; what is not answered can't be done. */
-function playFlow(flow: Chart, opening: Partial<Opening>, given: Given): Case {
+/**
+ * A case of a flow played to its end, or until a check is asked; what is not answered can't be done.
+ */
+function playFlow(flow: Chart, opening: Partial<Opening>, given: Given, until?: string): Case {
   let kase = openCase(flow, { id: 'r-17', at, ...opening }).case;
   for (let turns = 0; turns < 100; turns += 1) {
     const position = positionOf(kase);
     if (position.awaiting === 'nothing') return kase;
     const check = 'check' in position ? position.check : '';
+    if (check === until && position.awaiting === 'answer') return kase;
     const input = inputFor(flow, position.awaiting, { check, said: given[check] });
     kase = turn(flow, kase, { at, input }).case;
   }
@@ -188,6 +191,19 @@ const disputed = playBattery({
   'battery-tester': 600,
   'vehicle-proof': 'points-elsewhere',
 });
+
+/** The slip of a part that was put aside at ten o'clock, while a check waits for its answer. */
+function asideAt(
+  flow: Chart,
+  check: string,
+  { given, context: known }: { readonly given: Given; readonly context: object },
+): Sheet {
+  const kase = playFlow(flow, { context: { ...known }, policy: batteryTerms }, given, check);
+  expect(positionOf(kase)).toEqual({ awaiting: 'answer', check });
+  const { texts } = shippedFlow(flow.flow.id, 'en');
+  const speaker = createSpeaker({ locale: 'en', flowTexts: texts, checks: flow.flow.checks });
+  return sheetOf({ chart: flow, case: kase, speaker, made: at, aside: at });
+}
 
 function blockOf(sheet: Sheet, id: string): Block | undefined {
   return sheet.blocks.find((block) => block.id === id);
@@ -303,6 +319,37 @@ describe('a return slip', () => {
   test('of a return not decided yet says so', () => {
     const begun = openCase(chart, { id: 'r-18', at, context, policy }).case;
     expect(slip(begun).lead.title).toBe('Not decided yet');
+  });
+
+  test.each([
+    ['the charger', 'charge-take', /11:00 AM at the earliest$/],
+    [
+      'the rest after it',
+      'battery-recharged',
+      /12:00 PM at the earliest, if the charge was full .* 2 hours after/,
+    ],
+    ['standing a day', 'stand-loss', /April 1, 2026 at 10:00 AM at the earliest, if/],
+  ])('of a battery that waits for %s says when it can be looked at again', (_, check, earliest) => {
+    const held = { ...charged, 'battery-load-test': 10.3, 'battery-tester': 600 };
+    const sheet = asideAt(battery, check, { given: held, context: batteryContext });
+    const rows = blockOf(sheet, 'aside');
+    const again = rows?.kind === 'rows' ? rows.rows.find(({ id }) => id === 'earliest') : undefined;
+    expect(again?.lines[0]).toMatch(earliest);
+    expect(sheet.blocks.map(({ id }) => id)).toContain('again');
+  });
+
+  test('of a part that hangs on nothing but the shop has a line to write the day in', () => {
+    const sheet = asideAt(chart, 'no-load-current', { given: slow, context });
+    const rows = blockOf(sheet, 'aside');
+    expect(rows?.kind === 'rows' ? rows.rows.map(({ id }) => id) : []).toEqual([
+      'since',
+      'follows',
+    ]);
+    const agreed = blockOf(sheet, 'again');
+    expect(agreed?.kind === 'fields' ? agreed.fields : []).toEqual([
+      { id: 'agreed', label: 'Agreed: looked at again on, at' },
+    ]);
+    expect(blockOf(slip(taken), 'again')).toBeUndefined();
   });
 });
 

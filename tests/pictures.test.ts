@@ -69,8 +69,11 @@ const taken = Object.values(flow.checks).flatMap((check) => {
 function readings(speaker: Speaker, theme: Theme): [string, string][] {
   return renderScales(taken, speaker).flatMap((scale): [string, string][] => {
     const { check, quantity } = scale.reading;
-    const drawn = drawReading(scale, { speaker, theme });
-    return drawn === undefined ? [] : [[`${check} ${String(quantity.value)}`, drawn]];
+    return [true, false].flatMap((hasFlag): [string, string][] => {
+      const drawn = drawReading(scale, { speaker, theme, hasFlag });
+      const named = `${check} ${String(quantity.value)}${hasFlag ? '' : ' without its flag'}`;
+      return drawn === undefined ? [] : [[named, drawn]];
+    });
   });
 }
 

@@ -69,7 +69,7 @@ export function hearLine(
   if (byKey !== undefined) {
     return hearInputs(chart, standing.case, { at: given.at, inputs: [byKey] });
   }
-  const understood = speaker.understand(given.line, expected(chart, standing.case));
+  const understood = speaker.understand(given.line, expected(chart, standing.case, given.at));
   if (understood.type === 'input') {
     return hearInputs(chart, standing.case, { at: given.at, inputs: understood.inputs });
   }

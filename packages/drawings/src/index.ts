@@ -1,4 +1,4 @@
-export { drawReading, type RenderedScale } from './reading/draw-reading.ts';
+export { drawReading, type ReadingOptions, type RenderedScale } from './reading/draw-reading.ts';
 export {
   drawCircuit,
   type CircuitFinding,

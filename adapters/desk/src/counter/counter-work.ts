@@ -402,7 +402,12 @@ export class CounterWork {
     }
     await this.trying(async () => {
       const { sitting } = back;
-      const typed = await this.#setup.engine.day(sitting, { check, locale: this.#voice.tag, text });
+      const typed = await this.#setup.engine.day(sitting, {
+        at: now(),
+        check,
+        locale: this.#voice.tag,
+        text,
+      });
       const lying = this.#lying;
       if (lying?.id !== back.id || this.back?.sitting !== sitting) return;
       if (typed.type === 'day') await this.take(answering(sitting.case, check, [typed.day]));

@@ -3,6 +3,7 @@
  */
 import type { Chart } from '../chart/compile.ts';
 import type { Check } from '../flow/flow.ts';
+import { dayOf } from '../policy/calendar.ts';
 import type { Case } from './case.ts';
 import { nominalOf } from './limit-context.ts';
 import { hasOnlyLamp } from './tell.ts';
@@ -25,10 +26,16 @@ export interface Expected {
   readonly nominal: 12 | 24;
   /** True where the check in hand is asked of a test lamp. */
   readonly lamp: boolean;
+  /** The day, ISO 8601, from which "yesterday" is counted; without it no day is told so. */
+  readonly today?: string;
 }
 
-/** Tells what a case is ready to take. */
-export function expected(chart: Chart, kase: Case): Expected {
+/**
+ * Tells what a case is ready to take.
+ *
+ * @param at - Now, ISO 8601 with its zone; without it the time of the last that was taken.
+ */
+export function expected(chart: Chart, kase: Case, at: string = kase.state.at): Expected {
   const position = positionOf(kase);
   const check = 'check' in position ? position.check : null;
   const kit = kase.state.context['kit'];
@@ -42,5 +49,6 @@ export function expected(chart: Chart, kase: Case): Expected {
     nominal: nominalOf(kase.state.context),
     kit: Array.isArray(kit) ? (kit as readonly string[]) : [],
     lamp: inHand !== undefined && hasOnlyLamp(inHand, kase.state),
+    today: dayOf(at, kase.state.policy?.['time-zone']),
   };
 }

@@ -15,12 +15,24 @@ export type RenderedScale = Extract<Rendered, { readonly kind: 'scale' }>;
 
 const left = margin;
 const right = pictureWidth - margin;
-const rulerHeight = 34;
 const flagHeight = 26;
+/** What is kept free above and below a picture without a flag. */
+const edge = 2;
 const flag = { size: 15, weight: 'bold' } as const;
 
 /** Two standard uncertainties: the true value is in there 19 times out of 20. */
 const coverage = 2;
+
+/** How a reading is drawn. */
+export interface ReadingOptions extends DrawingOptions {
+  /**
+   * False leaves out the flag with the figure, for where it stands beside the picture, so that this
+   * is lower and can be printed smaller without its words becoming too small.
+   *
+   * @defaultValue true
+   */
+  readonly hasFlag?: boolean;
+}
 
 /** All that the parts of the picture go by, in the unit of the scale. */
 interface Laid {
@@ -29,6 +41,7 @@ interface Laid {
   readonly value: number;
   readonly halfWidth: number;
   readonly markX: number;
+  readonly rulerHeight: number;
   readonly speaker: Teller;
   readonly pen: Pen;
 }
@@ -46,10 +59,10 @@ interface Part {
  *
  * Gives nothing where the check has no bounds to draw. Pure; the same bytes for the same reading.
  */
-export function drawReading(scale: RenderedScale, options: DrawingOptions): string | undefined {
+export function drawReading(scale: RenderedScale, options: ReadingOptions): string | undefined {
   const { reading, bandLabels, text } = scale;
   if (reading.bounds.length === 0) return undefined;
-  const { speaker } = options;
+  const { speaker, hasFlag = true } = options;
   const pen = penFor(options);
   const { unit, quantity } = reading;
   const ruler = layOutRuler(reading.bounds, left, right);
@@ -58,12 +71,14 @@ export function drawReading(scale: RenderedScale, options: DrawingOptions): stri
     convert({ value: 1, unit: quantity.unit }, unit).value -
     convert({ value: 0, unit: quantity.unit }, unit).value;
   const halfWidth = coverage * reading.uncertainty * scaleBy;
-  const laid = { reading, ruler, value, halfWidth, markX: ruler.xOf(value), speaker, pen };
+  const rulerHeight = hasFlag ? 34 : 20;
+  const markX = ruler.xOf(value);
+  const laid = { reading, ruler, value, halfWidth, markX, rulerHeight, speaker, pen };
 
   const written = sayReading(laid);
-  const figures = boundFigures(laid, margin + flagHeight + 6);
+  const figures = boundFigures(laid, hasFlag ? margin + flagHeight + 6 : edge);
   const top = figures.end + 4;
-  const names = bandNames(bandLabels, laid, top + rulerHeight + 12);
+  const names = bandNames(bandLabels, laid, top + rulerHeight + (hasFlag ? 12 : 4));
   const expected = expectedLine(laid, names.end + 6);
   return frame(
     {
@@ -72,13 +87,14 @@ export function drawReading(scale: RenderedScale, options: DrawingOptions): stri
         figure: written,
       }),
       description: text,
-      height: expected.end + margin,
+      height: expected.end + (hasFlag ? margin : edge),
       shapes: [
         ...ruler.stretches.flatMap((stretch) => drawStretch(stretch, top, laid)),
         ...expectedSpan(laid, top + rulerHeight + 3),
         ...figures.shapes,
         ...boundTicks(laid, top),
-        ...mark(written, top, laid),
+        ...(hasFlag ? flagOf(written, top, laid) : []),
+        ...mark(top, laid),
         ...names.shapes,
         ...expected.shapes,
       ],
@@ -101,7 +117,8 @@ function sayReading({ reading, speaker }: Laid): string {
 }
 
 /** A stretch of the ruler with its ticks; the ends are torn, since the ruler goes on. */
-function drawStretch(stretch: Stretch, top: number, { reading, ruler, pen }: Laid): string[] {
+function drawStretch(stretch: Stretch, top: number, laid: Laid): string[] {
+  const { reading, ruler, rulerHeight, pen } = laid;
   const { palette } = pen;
   const { kind, index } = stretch;
   const box = { x: stretch.left, y: top, width: stretch.right - stretch.left, height: rulerHeight };
@@ -143,7 +160,7 @@ function tornBox(
 ): string {
   const teeth = 4;
   const tooth = height / teeth;
-  const edge = (at: number, into: number, down: boolean): string =>
+  const torn = (at: number, into: number, down: boolean): string =>
     Array.from({ length: teeth }, (_, count) => {
       const from = down ? y + count * tooth : y + height - count * tooth;
       const sign = down ? 1 : -1;
@@ -152,9 +169,9 @@ function tornBox(
   const end = x + width;
   return [
     `M${round(x)} ${round(y)}L${round(end)} ${round(y)}`,
-    tornRight ? edge(end, -5, true) : `L${round(end)} ${round(y + height)}`,
+    tornRight ? torn(end, -5, true) : `L${round(end)} ${round(y + height)}`,
     `L${round(x)} ${round(y + height)}`,
-    tornLeft ? edge(x, 5, false) : '',
+    tornLeft ? torn(x, 5, false) : '',
     'Z',
   ].join('');
 }
@@ -196,7 +213,7 @@ function beside(middle: number, width: number, markX: number): number {
   return fits ? moved : markX - side * clear;
 }
 
-function boundTicks({ reading, ruler, pen }: Laid, top: number): string[] {
+function boundTicks({ reading, ruler, rulerHeight, pen }: Laid, top: number): string[] {
   const ends = reading.bounds.flatMap(({ low, high }) => (high > low ? [low, high] : [low]));
   return ends.map((value) => {
     const x = ruler.xOf(value);
@@ -210,18 +227,43 @@ function boundTicks({ reading, ruler, pen }: Laid, top: number): string[] {
   });
 }
 
-/** The reading: its figure on a flag, a line down to the ruler, its uncertainty as a bar. */
-function mark(
-  written: string,
-  top: number,
-  { ruler, value, halfWidth, markX, pen }: Laid,
-): string[] {
+/** The figure of the reading on a flag, with a line down to its mark. */
+function flagOf(written: string, top: number, { markX, rulerHeight, pen }: Laid): string[] {
   const { palette } = pen;
   const width = textWidth(written, flag) + 16;
   const x = Math.max(left, Math.min(right - width, markX - width / 2));
-  const middle = top + rulerHeight / 2 - 3;
+  return [
+    pen.line(
+      [
+        [markX, margin + flagHeight],
+        [markX, middleOf(top, rulerHeight)],
+      ],
+      { stroke: palette.ink, 'stroke-width': 2 },
+    ),
+    pen.shape('rect', {
+      x,
+      y: margin,
+      width,
+      height: flagHeight,
+      rx: 4,
+      fill: palette.here,
+      stroke: palette.ink,
+      'stroke-width': 1.5,
+    }),
+    pen.text(written, { ...flag, x: x + width / 2, y: margin + 18.5, anchor: 'middle' }),
+  ];
+}
+
+/** Where the mark stands: clear of the ticks at the foot of the ruler. */
+function middleOf(top: number, rulerHeight: number): number {
+  return top + rulerHeight / 2 - 3;
+}
+
+/** The reading on its ruler, its uncertainty as a bar. */
+function mark(top: number, { ruler, value, halfWidth, markX, rulerHeight, pen }: Laid): string[] {
+  const middle = middleOf(top, rulerHeight);
   const [low, high] = [ruler.xOf(value - halfWidth), ruler.xOf(value + halfWidth)];
-  const bar = { stroke: palette.ink, 'stroke-width': 2.5, 'stroke-linecap': 'butt' };
+  const bar = { stroke: pen.palette.ink, 'stroke-width': 2.5, 'stroke-linecap': 'butt' };
   const whisker =
     high - low < 1
       ? []
@@ -248,28 +290,7 @@ function mark(
             bar,
           ),
         ];
-  return [
-    pen.line(
-      [
-        [markX, margin + flagHeight],
-        [markX, middle],
-      ],
-      { stroke: palette.ink, 'stroke-width': 2 },
-    ),
-    ...whisker,
-    tip(ruler.beyond(value), [markX, middle], pen),
-    pen.shape('rect', {
-      x,
-      y: margin,
-      width,
-      height: flagHeight,
-      rx: 4,
-      fill: palette.here,
-      stroke: palette.ink,
-      'stroke-width': 1.5,
-    }),
-    pen.text(written, { ...flag, x: x + width / 2, y: margin + 18.5, anchor: 'middle' }),
-  ];
+  return [...whisker, tip(ruler.beyond(value), [markX, middle], pen)];
 }
 
 /** A diamond on the value, or an arrow to the side on which it is off the ruler. */

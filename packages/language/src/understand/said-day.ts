@@ -1,14 +1,16 @@
-import type { AnswerInput } from '@keyturn/core';
+import { daysLater, isDay, type AnswerInput } from '@keyturn/core';
 import { findPhrase } from '../typed/heard.ts';
 import { normalise } from '../typed/normalise.ts';
 import { readTokens } from '../typed/read-tokens.ts';
+import { daysBack } from './day-back.ts';
 import type { CheckPhrases } from './lexicon.ts';
 import { type Listener, type Turn, input, isAsked, unclear } from './turn.ts';
 import type { Understood } from './understood.ts';
 
 /**
- * A day: as ISO 8601 has it, in figures in the order of the language, or with its month in words.
- * Whether the calendar has it is not judged here. It is the answer to the one check of the flow
+ * A day: as ISO 8601 has it, in figures in the order of the language, with its month in words, or by
+ * how far it lies back. Without its year, or told so, it is a day only to the question for it, or
+ * where the text names that: of anything else a person may speak so. Whether the calendar has it is not judged here. It is the answer to the one check of the flow
  * that asks for a day, and its correction where that was answered before.
  */
 export function readDay(turn: Turn): Understood | undefined {
@@ -16,7 +18,11 @@ export function readDay(turn: Turn): Understood | undefined {
   if (check === undefined) return undefined;
   const { listener, text, hearing } = turn;
   const plain = normalise(text, listener.lexicon.words.spelling);
-  const found = isoDay(plain) ?? figureDay(plain, listener.locale) ?? namedDay(plain, listener);
+  const found =
+    isoDay(plain) ??
+    figureDay(plain, listener.locale) ??
+    namedDay(plain, listener) ??
+    (isSpokenOf(check, turn) ? passedDay(plain, turn) : undefined);
   if (found === undefined)
     return isPartOfDay(plain, check, turn) ? unclear(turn, 'not-a-day') : undefined;
   if (typeof found !== 'string') return eitherDay(check, found, turn);
@@ -52,14 +58,36 @@ function eitherDay({ id }: CheckPhrases, days: Either, { listener }: Turn): Unde
   return { type: 'offers', offers };
 }
 
+/** True where the text answers the check that asks for a day, or names what it asks. */
+function isSpokenOf(check: CheckPhrases, { inHand, literal }: Turn): boolean {
+  return check === inHand || check.names.some((name) => findPhrase(literal, name) >= 0);
+}
+
 /** A month without its day, said of the sale: "bought in March". It is no day, and no term either. */
-function isPartOfDay(
-  text: string,
-  check: CheckPhrases,
-  { listener, inHand, heard }: Turn,
-): boolean {
-  const isNamed = check.names.some((name) => findPhrase(heard, name) >= 0);
-  return (check === inHand || isNamed) && monthIn(text, listener) >= 0;
+function isPartOfDay(text: string, check: CheckPhrases, turn: Turn): boolean {
+  return isSpokenOf(check, turn) && monthIn(text, turn.listener) >= 0;
+}
+
+/** The last day that a text may mean: "3 March", "yesterday", "last Tuesday". */
+function passedDay(text: string, { hearing: { today }, listener }: Turn): string | undefined {
+  if (today === undefined) return undefined;
+  const yearless = yearlessDay(text, today, listener);
+  if (yearless !== undefined) return yearless;
+  const { locale, lexicon } = listener;
+  const back = daysBack(locale, lexicon.words).daysIn(text, today);
+  return back === undefined ? undefined : daysLater(today, -back);
+}
+
+/** "3 March", "March 3rd", "der 3. März": the last one that has passed. */
+function yearlessDay(text: string, today: string, listener: Listener): string | undefined {
+  const month = monthIn(text, listener);
+  const [date, more] = text.match(/(?<![\d.,])\d\d?(?!\d|[.,]\d)/gu) ?? [];
+  if (month < 0 || date === undefined || more !== undefined) return undefined;
+  const year = Number(today.slice(0, 4));
+  // The 29th of February may lie some years back.
+  return [0, 1, 2, 3, 4]
+    .map((back) => dayOf(String(year - back), String(month + 1), date))
+    .find((day) => day !== undefined && isDay(day) && day <= today);
 }
 
 const figures = /(?<!\d)(\d\d?)\s?([./-])\s?(\d\d?)\s?\2\s?(\d{4}|\d\d)(?!\d)/u;
@@ -99,9 +127,10 @@ function monthIn(text: string, { locale, lexicon }: Listener): number {
 export function wordsBesideDay(text: string, { names }: CheckPhrases, listener: Listener): string {
   const { reader, words } = listener.lexicon;
   const named = new Set(names.flat());
+  const back = daysBack(listener.locale, words);
   return readTokens(text, words)
     .flatMap((token) => (token.kind === 'word' ? [token.text] : []))
-    .filter((word) => monthIn(word, listener) < 0)
+    .filter((word) => monthIn(word, listener) < 0 && !back.isOfDay(word))
     .filter((word) => !reader.literally(word).some((term) => named.has(term)))
     .join(' ');
 }

@@ -165,6 +165,8 @@ function readRun(text: string, parts: readonly Part[], ear: Ear): Run {
   const said = upTo(1);
   const run = { answers: [], length: 1, said };
   if (isNothing(said, ear)) return run;
+  const [shared, other] = parts[1] === undefined ? [] : sharedAnswers(said, upTo(2), ear);
+  if (shared !== undefined && other === undefined) return { ...run, answers: [shared] };
   const literal = literalAnswer(said, ear);
   if (literal !== undefined) return { ...run, answers: [literal] };
   const { told, unclear } = readPart(said, ear);
@@ -191,6 +193,23 @@ function withRest(run: Run, ear: Ear): Run {
     ...(left === undefined || words.length < 2 ? {} : { left }),
   };
 }
+
+/**
+ * The answers of a thing that is named alone and shares what is said of the next: the case of "case
+ * and posts fine". By itself its name would be heard as whatever is said with it most.
+ */
+function sharedAnswers(said: string, both: string, ear: Ear): readonly AnswerInput[] {
+  const { lexicon } = ear.listener;
+  const [own, all] = [said, both].map((text) => wordsOf(readTokens(text, lexicon.words)));
+  if (own === undefined || all === undefined || own.length > longestName) return [];
+  const next = all.slice(own.length).filter((word) => !lexicon.words.clauseBreaks.includes(word));
+  const [, ...finding] = next;
+  if (finding.length === 0 || all.length - own.length === next.length) return [];
+  return exactAnswers([...own, ...finding].join(' '), ear);
+}
+
+/** A thing is named in so many words: "the case". */
+const longestName = 2;
 
 /** A word of so few letters beside a day is "on" or "the", and two others say something. */
 const smallWord = 3;

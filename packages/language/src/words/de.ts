@@ -91,6 +91,16 @@ export const deWords: Words = {
   },
   below: ['minus', 'unter null', 'unter Null', 'Frost'],
   minus: ['minus', 'negativ'],
+  days: {
+    back: { heute: 0, 'heute früh': 0, gestern: 1, vorgestern: 2, vorvorgestern: 3 },
+    day: list(`Tag, Tage, Tagen`),
+    week: list(`Woche, Wochen`),
+    ago: list(`vor, her`),
+    last: list(
+      `letzte, letzten, letzter, letztem, vorige, vorigen, voriger, vergangene, vergangenen, vergangener`,
+    ),
+    weekdays: { Sonnabend: 6 },
+  },
   ordinals: {
     erste: 1,
     erster: 1,

@@ -55,6 +55,20 @@ export const enWords: Words = {
   },
   below: ['below', 'below zero', 'below freezing', 'degrees below', 'minus'],
   minus: ['minus', 'negative'],
+  days: {
+    back: {
+      today: 0,
+      'this morning': 0,
+      yesterday: 1,
+      'day before yesterday': 2,
+      'fortnight ago': 14,
+    },
+    day: list(`day, days`),
+    week: list(`week, weeks`),
+    ago: list(`ago, back`),
+    last: list(`last, past, previous`),
+    weekdays: {},
+  },
   ordinals: {
     first: 1,
     second: 2,

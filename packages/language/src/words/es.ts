@@ -154,6 +154,14 @@ export const esWords: Words = {
   // No "negativo": it names a side of the battery.
   below: ['bajo cero', 'negativos'],
   minus: ['menos'],
+  days: {
+    back: { hoy: 0, 'esta mañana': 0, ayer: 1, anteayer: 2, 'antes de ayer': 2, antier: 2 },
+    day: list(`día, días`),
+    week: list(`semana, semanas`),
+    ago: list(`hace, atrás`),
+    last: list(`pasado, pasada, último, última, anterior`),
+    weekdays: {},
+  },
   ordinals: {
     primero: 1,
     primera: 1,

@@ -73,6 +73,14 @@ export const frWords: Words = {
   },
   below: ['en dessous de zéro', 'sous zéro', 'en dessous', 'négatif'],
   minus: ['moins'],
+  days: {
+    back: { "aujourd'hui": 0, 'ce matin': 0, hier: 1, 'avant hier': 2 },
+    day: list(`jour, jours`),
+    week: list(`semaine, semaines`),
+    ago: list(`il y a`),
+    last: list(`dernier, dernière, passé, passée, précédente`),
+    weekdays: {},
+  },
   ordinals: {
     premier: 1,
     première: 1,

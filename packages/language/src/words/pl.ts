@@ -157,6 +157,16 @@ export const plWords: Words = {
   },
   below: ['mrozu', 'poniżej zera', 'na minusie'],
   minus: ['minus', 'ujemne', 'mróz'],
+  days: {
+    back: { dzisiaj: 0, dziś: 0, 'dziś rano': 0, wczoraj: 1, przedwczoraj: 2 },
+    day: list(`dzień, dni`),
+    week: list(`tydzień, tygodnie, tygodni, tygodniu`),
+    ago: list(`temu`),
+    last: list(
+      `zeszły, zeszłą, zeszłym, zeszłej, zeszłego, ostatni, ostatnią, ubiegły, ubiegłą, ubiegłym, ubiegłego, poprzednim, minionym`,
+    ),
+    weekdays: { środę: 3, sobotę: 6, niedzielę: 0 },
+  },
   ordinals: {
     pierwszy: 1,
     pierwsza: 1,

@@ -42,6 +42,21 @@ export interface Spelling {
   readonly unitsFirst?: boolean;
 }
 
+/** Words for a day that is told by how far it lies back. */
+export interface DayWords {
+  /** A phrase, and how many days back it means: `yesterday` 1. */
+  readonly back: Readonly<Record<string, number>>;
+  /** The word for a day and for a week, in all its forms. */
+  readonly day: readonly string[];
+  readonly week: readonly string[];
+  /** Stands before or behind so many days or weeks: `ago`. */
+  readonly ago: readonly string[];
+  /** Says of a week that it is the one before: `last`. */
+  readonly last: readonly string[];
+  /** Other forms of the days of a week than a calendar has, Sunday 0. */
+  readonly weekdays: Readonly<Record<string, number>>;
+}
+
 /** What is said about figures: by it the one that is read is told from others beside it. */
 export interface FigureWords {
   /** Right before a figure that is no reading: `pin`, `set to`. */
@@ -159,6 +174,7 @@ export interface Words {
   readonly minus: readonly string[];
   /** Words behind a figure that put it below zero, the longest first: `below zero`. */
   readonly below?: readonly string[];
+  readonly days: DayWords;
   readonly ordinals: Readonly<Record<string, number>>;
   /** What stands between groups of thousands when written in digits. */
   readonly grouping: ',' | '.' | ' ';

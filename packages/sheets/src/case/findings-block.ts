@@ -4,16 +4,19 @@ import {
   type ReadingMessage,
   type StripLine,
 } from '@keyturn/core';
-import { drawReading } from '@keyturn/drawings';
+import { drawReading, type ReadingOptions } from '@keyturn/drawings';
 import type { Finding, Picture, SheetReading } from '../sheet.ts';
 import { citedIn } from './sources.ts';
 import type { ToldCase } from './told-case.ts';
+
+/** How the rulers of readings are drawn. */
+type Rulers = Pick<ReadingOptions, 'hasFlag'>;
 
 /** The printed findings of some lines of the strip, numbered from `first` on. */
 export function printedFindings(
   lines: readonly StripLine[],
   first: number,
-  told: ToldCase,
+  told: ToldCase & Rulers,
 ): readonly Finding[] {
   return lines.map(({ check, message }, index) => {
     const place = { number: first + index, check, name: told.speaker.checkName(check) };
@@ -39,10 +42,11 @@ function notedFinding({ check, answer }: NotedMessage, { speaker, words }: ToldC
   };
 }
 
-function readingFinding(message: ReadingMessage, told: ToldCase): Found {
-  const { speaker, numbers } = told;
+function readingFinding(message: ReadingMessage, told: ToldCase & Rulers): Found {
+  const { speaker, numbers, hasFlag = true } = told;
   const scale = speaker.render([message]).find((one) => one.kind === 'scale');
-  const svg = scale === undefined ? undefined : drawReading(scale, { speaker, theme: 'print' });
+  const svg =
+    scale === undefined ? undefined : drawReading(scale, { speaker, theme: 'print', hasFlag });
   const ruler = svg === undefined ? undefined : { svg, description: scale?.text ?? '' };
   return {
     said: speaker.formatQuantity(message.quantity),

@@ -21,11 +21,11 @@ export function seenFacts(told: ToldCase): readonly Fact[] {
   }));
 }
 
-/** What was measured. */
+/** What was measured. The figure stands beside its ruler, which is small. */
 export function plainReadings(told: ToldCase): readonly Finding[] {
   const lines = told.strip.findings.filter(({ message }) => message.kind === 'reading');
   const readings = lines.flatMap(({ message }) => (message.kind === 'reading' ? [message] : []));
-  return printedFindings(lines, 1, told).map((finding, index) => {
+  return printedFindings(lines, 1, { ...told, hasFlag: false }).map((finding, index) => {
     const message = readings[index];
     return message === undefined ? finding : { ...finding, ...plainNotes(message, told) };
   });

@@ -5,6 +5,7 @@
 import { positionOf, repeat } from '@keyturn/core';
 import type { Block, Fact, Sheet } from '../sheet.ts';
 import { customerChanges } from './customer-changes.ts';
+import { earliestAgain } from './looked-at-again.ts';
 import { plainReadings, seenFacts } from './plain-findings.ts';
 import { policyFacts } from './policy-facts.ts';
 import { sectionBlocks } from './section-blocks.ts';
@@ -24,6 +25,7 @@ export function returnSlip(options: SheetOptions): Sheet {
   const { words, verdict, cautions } = told;
   const blocks: readonly Block[] = [
     { kind: 'rows', id: 'aside', heading: words.aside, rows: asideRows(told) },
+    { kind: 'fields', id: 'again', heading: '', fields: agreedField(told) },
     ...sectionBlocks(told, ['refund']),
     { kind: 'lines', id: 'reasons', heading: words.reasons, lines: reasonLines(told) },
     ...sectionBlocks(told, ['do', 'stops', 'measure']),
@@ -36,7 +38,7 @@ export function returnSlip(options: SheetOptions): Sheet {
     {
       kind: 'fields',
       id: 'signed',
-      heading: words.signed,
+      heading: '',
       fields: [
         { id: 'decided-by', label: words.decidedBy },
         { id: 'read-by', label: words.readBy },
@@ -66,16 +68,27 @@ function headOf({ case: kase, sold = {}, speaker, words, timeZone = 'UTC' }: Tol
   ].filter(({ text }) => text !== '');
 }
 
-/** Since when a part that is put aside waits, and what follows. */
+/** Since when a part that is put aside waits, what follows, and when at the earliest. */
 function asideRows(told: ToldCase): Extract<Block, { kind: 'rows' }>['rows'] {
   const { aside, speaker, words, timeZone = 'UTC' } = told;
   if (aside === undefined) return [];
   const how = { dateStyle: 'full', timeStyle: 'short', timeZone } as const;
-  const since = new Intl.DateTimeFormat(speaker.locale, how).format(new Date(aside));
-  return [
-    { id: 'since', label: words.asideSince, lines: [since] },
+  const format = new Intl.DateTimeFormat(speaker.locale, how);
+  const rows = [
+    { id: 'since', label: words.asideSince, lines: [format.format(new Date(aside))] },
     { id: 'follows', label: words.asideNext, lines: nextSteps(told) },
+    {
+      id: 'earliest',
+      label: words.asideAgain,
+      lines: earliestAgain(told, (time) => format.format(time)),
+    },
   ];
+  return rows.filter(({ lines }) => lines.length > 0);
+}
+
+/** When it is to be looked at again, to be written in: the shop and the customer agree on that. */
+function agreedField({ aside, words }: ToldCase): Extract<Block, { kind: 'fields' }>['fields'] {
+  return aside === undefined ? [] : [{ id: 'agreed', label: words.asideAgreed }];
 }
 
 /** The question that waits, and how it is found out. */

@@ -13,7 +13,8 @@ function pageOfPages(direction: Sheet['direction']): string {
  * The look of a sheet on paper: black on white, the findings as a printed strip, so that it reads
  * the same from a cheap printer. The page's own size is left to the printer: A4 or Letter. Contextual
  * alternates (`calt`) are off: they have no code point of their own, and an Arabic one could not be
- * copied out of a PDF. The joined forms of letters are not among them.
+ * copied out of a PDF. The joined forms of letters are not among them. What stands at the very edge
+ * of the page's area is cut by a part of a pixel, so that the body keeps off it.
  */
 export function sheetCss(
   { direction, kind, title, case: kase }: Sheet,
@@ -24,10 +25,10 @@ export function sheetCss(
   const belongsTo = kind === 'return' ? title : `${title} · ${isolated(kase.id, direction)}`;
   return `
 *{box-sizing:border-box;margin:0;padding:0}
-@page{margin:${kind === 'return' ? '8mm 13mm 11mm' : '12mm 14mm 15mm'};
+@page{margin:${kind === 'return' ? '7mm 13mm 10mm' : '12mm 14mm 15mm'};
 @bottom-${begin}{content:'${escapeCss(belongsTo)}';font:8pt ${familyNames(typefaces)};color:#3f3a33}
 @bottom-${end}{content:${pageOfPages(direction)};font:8pt ${familyNames(typefaces)};color:#3f3a33}}
-body{font:9.5pt/1.35 ${familyNames(typefaces)};color:#000;background:#fff;font-variant-ligatures:no-contextual;overflow-wrap:anywhere;-webkit-print-color-adjust:exact;print-color-adjust:exact}
+body{padding-inline:.4mm;font:9.5pt/1.35 ${familyNames(typefaces)};color:#000;background:#fff;font-variant-ligatures:no-contextual;overflow-wrap:anywhere;-webkit-print-color-adjust:exact;print-color-adjust:exact}
 @media screen{body{max-width:190mm;margin:0 auto;padding:10mm 4mm}}
 ul,ol{list-style:none}
 h1{font-size:20pt;line-height:1.1}
@@ -39,7 +40,7 @@ header{display:flex;justify-content:space-between;align-items:flex-start;gap:8mm
 .subject{font-size:11pt;color:#3f3a33}
 .code{flex:none;inline-size:38mm;font-size:7pt;line-height:1.2;text-align:center;color:#3f3a33}
 dl>div{display:flex;gap:2mm}
-dt{color:#3f3a33}
+dt{flex:none;max-inline-size:64%;overflow-wrap:break-word;color:#3f3a33}
 dt::after{content:':'}
 header dl{margin-block-start:2mm}
 .lead{border:.8mm solid #000;padding:2.5mm 3.5mm;break-inside:avoid}
@@ -48,6 +49,7 @@ header dl{margin-block-start:2mm}
 .facts dl{columns:2;column-gap:8mm}
 .facts dl>div{break-inside:avoid}
 .lines,.ranking,.cautions,.picture,.fields{break-inside:avoid}
+.fields,footer{break-before:avoid}
 .lines li{display:grid;grid-template-columns:3.5mm 1fr}
 .lines li+li{margin-block-start:.6mm}
 .lines li::before{content:'';margin-block-start:.55em;inline-size:1.8mm;block-size:.5mm;background:#000}
@@ -74,7 +76,7 @@ footer{margin-block-start:5mm;border-block-start:.3mm solid #8a8377;padding-bloc
 .technician .lead h2{font-size:19pt}
 .technician .lead p{font-size:12pt}
 .rows dl>div{display:grid;grid-template-columns:32mm 1fr;gap:0 3mm;padding-block:2mm;border-block-end:.2mm dashed #8a8377;font-size:12pt;line-height:1.3;break-inside:avoid}
-.rows dt{grid-row:1/99;font-weight:700;color:#000}
+.rows dt{grid-row:1/99;max-inline-size:none;font-weight:700;color:#000}
 .rows dd{grid-column:2}
 .rows .measured dd{font-variant-numeric:tabular-nums}
 .return{font-size:8.2pt;line-height:1.2}
@@ -91,8 +93,7 @@ footer{margin-block-start:5mm;border-block-start:.3mm solid #8a8377;padding-bloc
 .return .terms,.return .seen{font-size:7.6pt;line-height:1.18}
 .return .terms dl,.return .seen dl{columns:3;column-gap:5mm}
 .return .strip ol>li{padding-block:.2mm}
-.return .strip ol>li.read{grid-template-columns:6mm 1fr 62mm}
-.return .strip svg{max-block-size:10.5mm}
+.return .strip ol>li.read{grid-template-columns:6mm 1fr 62mm;align-items:center}
 .return .strip .drawn{margin:0}
 .return .read b{font-size:9.6pt}
 .return .strip li>div{line-height:1.2}
@@ -100,9 +101,11 @@ footer{margin-block-start:5mm;border-block-start:.3mm solid #8a8377;padding-bloc
 [dir=ltr] .return .notes li{display:inline}
 [dir=ltr] .return .notes li+li{margin-inline-start:3mm}
 .return .fields{display:grid;grid-template-columns:1fr 1fr;gap:0 8mm}
-.return .fields h2{grid-column:1/3}
 .return .field{min-block-size:6.5mm}
 .return .field .line{min-inline-size:20mm}
+.return .rows dl>div{padding-block:1mm;font-size:10pt;grid-template-columns:28mm 1fr}
+.return .rows dd+dd{font-size:8.2pt}
+.return .fields.again{grid-template-columns:1fr}
 .return footer{margin-block-start:1.8mm;padding-block-start:1mm;font-size:7pt}
 `;
 }

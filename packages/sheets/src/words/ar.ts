@@ -62,6 +62,11 @@ export const ar: SheetWords = {
   aside: 'موضوعة جانبًا، ولم يُقرَّر بعد',
   asideSince: 'منذ',
   asideNext: 'ما يلي',
+  asideAgain: 'يُعاد فحصها',
+  asideEarliest: '{time} على أقرب تقدير',
+  asideRests:
+    '{time} على أقرب تقدير إن كان شحنها مكتملًا حين وُضعت جانبًا؛ وإلا فبعد {hours} من اكتمال الشحن',
+  asideAgreed: 'المتفق عليه: يُعاد فحصها يوم، الساعة',
   steps: 'خطوة خطوة',
   terms: 'شروط هذا المحل',
   shop: 'المحل',

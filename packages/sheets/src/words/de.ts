@@ -62,6 +62,11 @@ export const de: SheetWords = {
   aside: 'Zurückgestellt, noch nicht entschieden',
   asideSince: 'Seit',
   asideNext: 'Was folgt',
+  asideAgain: 'Wieder geprüft',
+  asideEarliest: 'frühestens {time}',
+  asideRests:
+    'frühestens {time}, wenn sie beim Zurückstellen voll geladen war; sonst {hours}, nachdem sie voll ist',
+  asideAgreed: 'Vereinbart: wieder geprüft am, um',
   steps: 'Schritt für Schritt',
   terms: 'Bedingungen dieses Geschäfts',
   shop: 'Geschäft',

@@ -60,6 +60,11 @@ export const en = {
   aside: 'Put aside, not decided yet',
   asideSince: 'Since',
   asideNext: 'What follows',
+  asideAgain: 'Looked at again',
+  asideEarliest: '{time} at the earliest',
+  asideRests:
+    '{time} at the earliest, if the charge was full when it was put aside; if not, {hours} after it is full',
+  asideAgreed: 'Agreed: looked at again on, at',
   steps: 'Step by step',
   terms: 'Terms of this shop',
   shop: 'Shop',

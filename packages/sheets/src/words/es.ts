@@ -62,6 +62,11 @@ export const es: SheetWords = {
   aside: 'Apartada, todavía sin decidir',
   asideSince: 'Desde',
   asideNext: 'Qué sigue',
+  asideAgain: 'Se vuelve a mirar',
+  asideEarliest: 'como muy pronto, {time}',
+  asideRests:
+    'como muy pronto, {time}, si al apartarla ya tenía la carga completa; si no, {hours} después de completarla',
+  asideAgreed: 'Acordado: se vuelve a mirar el día, a la hora',
   steps: 'Paso a paso',
   terms: 'Condiciones de esta tienda',
   shop: 'Tienda',

@@ -63,6 +63,11 @@ export const fr: SheetWords = {
   aside: 'Mis de côté, pas encore décidé',
   asideSince: 'Depuis',
   asideNext: 'La suite',
+  asideAgain: 'Nouvel examen',
+  asideEarliest: 'au plus tôt {time}',
+  asideRests:
+    'au plus tôt {time}, si la charge était complète à la mise de côté ; sinon {hours} après la charge complète',
+  asideAgreed: 'Convenu : nouvel examen le, à',
   steps: 'Étape par étape',
   terms: 'Conditions de ce magasin',
   shop: 'Magasin',

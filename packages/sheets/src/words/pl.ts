@@ -62,6 +62,11 @@ export const pl: SheetWords = {
   aside: 'Odłożone, jeszcze bez decyzji',
   asideSince: 'Od',
   asideNext: 'Co dalej',
+  asideAgain: 'Ponowne sprawdzenie',
+  asideEarliest: 'najwcześniej {time}',
+  asideRests:
+    'najwcześniej {time}, jeśli przy odłożeniu ładowanie było zakończone; jeśli nie, najwcześniej {hours} po pełnym naładowaniu',
+  asideAgreed: 'Uzgodnione: ponowne sprawdzenie dnia, o godz.',
   steps: 'Krok po kroku',
   terms: 'Warunki tego sklepu',
   shop: 'Sklep',

@@ -75,7 +75,12 @@ export interface CounterEngine {
   /** The day that was typed for a check in the language of a BCP 47 tag; nothing is taken. */
   readonly day: (
     sitting: Sitting,
-    given: { readonly check: string; readonly locale: string; readonly text: string },
+    given: {
+      readonly at: string;
+      readonly check: string;
+      readonly locale: string;
+      readonly text: string;
+    },
   ) => Promise<TypedDay>;
   readonly readCase: (text: string) => Promise<VehicleReading>;
   /** The return slip of a return, in the language of a BCP 47 tag. */
@@ -143,10 +148,10 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
         Object.entries(typed).map(([check, text]) => [check, figureOf(here, check, text)]),
       );
     },
-    day: async (sitting, { check, locale, text }) => {
+    day: async (sitting, { at, check, locale, text }) => {
       const flow = sitting.case.flow.id;
       const speaker = await speakerFor(flow, locale);
-      const understood = understoodOf({ chart: chartOf(flow), speaker, sitting }, check, text);
+      const understood = understoodOf({ chart: chartOf(flow), speaker, sitting, at }, check, text);
       const day = answersIn(understood)
         .flatMap(({ value }) => (Array.isArray(value) ? (value as readonly string[]) : []))
         .find(looksLikeDay);
@@ -167,7 +172,7 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
 /** What a line tells that can be taken, and what of it cannot. */
 function heardLine(here: Here, line: string): HeardLine | undefined {
   const { chart, speaker, sitting } = here;
-  const waiting = expected(chart, sitting.case);
+  const waiting = expected(chart, sitting.case, here.at);
   const check = waiting.awaiting === 'answer' ? waiting.check : null;
   const told = speaker.understandEach(line, { ...waiting, check });
   if (told === undefined) return undefined;
@@ -223,12 +228,12 @@ function figureOf(here: Here, check: string, text: string): TypedFigure {
 
 /** What a text means as the answer to a check. */
 function understoodOf(
-  { chart, speaker, sitting }: Pick<Here, 'chart' | 'speaker' | 'sitting'>,
+  { chart, speaker, sitting, at }: Here,
   check: string,
   text: string,
 ): Understood {
   return speaker.understand(text, {
-    ...expected(chart, sitting.case),
+    ...expected(chart, sitting.case, at),
     check,
     awaiting: 'answer',
   });

@@ -66,7 +66,7 @@ const css = `
 .to-do li { padding-inline-start: 1rem; position: relative; }
 .to-do li::before { content: ''; position: absolute; inset-inline-start: 0; inset-block-start: .6em; inline-size: .45rem; block-size: .15rem; background: var(--i2); }
 .figures { display: grid; gap: 1.1rem; }
-.figure { display: grid; grid-template-columns: minmax(9rem, 14rem) minmax(0, 1fr); gap: .2rem 1.25rem; align-items: center; }
+.figure { display: grid; grid-template-columns: minmax(8rem, 11rem) minmax(0, 1fr); gap: .2rem 1.25rem; align-items: center; }
 .figure label, .figure .how-to { grid-column: 1 / -1; }
 .figure label { font-weight: 700; }
 .figure .how-to { margin-block-end: .3rem; }
@@ -76,7 +76,7 @@ const css = `
 .figure .means { grid-column: 1 / -1; min-block-size: 1.4em; color: var(--i2); }
 .figure .means.wrong { color: var(--i); font-weight: 700; }
 .figure .means.wrong::before { content: '! '; color: var(--a); }
-.bench-ruler { display: block; inline-size: 100%; max-inline-size: 30rem; block-size: auto; overflow: visible; direction: ltr; }
+.bench-ruler { display: block; inline-size: 100%; max-inline-size: 42rem; block-size: auto; overflow: visible; direction: ltr; }
 .bench-ruler text { font-size: 14px; fill: var(--i2); font-family: inherit; font-variant-numeric: tabular-nums lining-nums; }
 .bench-ruler .label.here { fill: var(--i); font-weight: 700; }
 .bench-ruler .lead { stroke: var(--i2); stroke-width: .75; stroke-dasharray: 1.5 2.5; }
