@@ -43,6 +43,8 @@ export function spellWords(words: Words): Words {
     negators: all(words.negators),
     subjects: all(words.subjects ?? []),
     likewise: all(words.likewise ?? []),
+    untried: all(words.untried ?? []),
+    alternatives: all(words.alternatives ?? []),
     clauseBreaks: all(words.clauseBreaks),
     fillers: all(words.fillers),
     endings: all(words.endings).sort((one, other) => other.length - one.length),

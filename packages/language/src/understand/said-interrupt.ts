@@ -14,6 +14,7 @@ import {
   soundsInPart,
 } from './talk.ts';
 import { type Turn, answers, input, optionsInHand } from './turn.ts';
+import { hasPhrase } from '../readings/word-run.ts';
 import { volunteered } from './volunteered.ts';
 import type { Understood } from './understood.ts';
 
@@ -66,9 +67,11 @@ export function readInterrupt(turn: Turn): Understood | undefined {
   // Word for word an answer, if of more than one.
   if (check.options.some(({ phrasesIn }) => phrasesIn(heard).some((one) => isPhrase(heard, one))))
     return undefined;
-  // What was tried made it start.
+  // What was tried made it start, unless it came of itself or the trial is called off.
   if (isCalm && check.options.some(({ id }) => id === startsAnswer))
-    return answers([{ check: check.id, value: [startsAnswer] }]);
+    return hasPhrase(tokens, lexicon.words.untried ?? [])
+      ? input([raised], interrupt)
+      : answers([{ check: check.id, value: [startsAnswer] }]);
   if (isWhole) return input([raised], interrupt);
   const choice = chooseOption(heard, check);
   if (!isPlain && choice.type === 'close' && (choice.fits[0]?.coverage ?? 0) >= wholeCoverage)
@@ -109,10 +112,20 @@ export function readUneasy(turn: Turn): Understood | undefined {
 }
 
 /** The interrupts that there are now and that the text makes no ordinary matter of. */
-function possibleIn({ hearing, heard, listener: { lexicon } }: Turn): readonly string[] {
+function possibleIn(turn: Turn): readonly string[] {
+  const { hearing, heard, listener, inHand } = turn;
+  const { ordinary } = listener.lexicon;
   return hearing.interrupts.filter(
-    (id) => lexicon.ordinary.get(id)?.some((phrase) => findPhrase(heard, phrase) >= 0) !== true,
+    (id) =>
+      ordinary.get(id)?.some((phrase) => findPhrase(heard, phrase) >= 0) !== true &&
+      (id !== startsNow || !isOfRunning(inHand)),
   );
+}
+
+/** True for a check that is made while the engine runs anyway. */
+function isOfRunning(check: CheckPhrases | undefined): boolean {
+  const form = check?.check.form;
+  return form?.kind === 'reading' && form.expect === 'charging';
 }
 
 /** The answer that it starts by what was tried. */

@@ -182,6 +182,10 @@ export interface Words {
   readonly subjects?: readonly string[];
   /** Says of another thing what was just said: `too`, `the same`. */
   readonly likewise?: readonly string[];
+  /** Says that what was asked for was not done, or no longer matters: `by itself`, `forget it`. */
+  readonly untried?: readonly string[];
+  /** Words between two things of which only one may be: `or`. */
+  readonly alternatives?: readonly string[];
   /** Words at which a negation ends: `but`. */
   readonly clauseBreaks: readonly string[];
   /** Words that carry no meaning of their own, hedges among them: `about`. */
