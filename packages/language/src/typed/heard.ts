@@ -41,11 +41,7 @@ export function hear(
   return heardAt(terms, terms.map(vocabulary), words);
 }
 
-function heardAt(
-  terms: Terms,
-  at: readonly Meanings[],
-  words: readonly string[] = terms,
-): Heard {
+function heardAt(terms: Terms, at: readonly Meanings[], words: readonly string[] = terms): Heard {
   const all = new Map<string, number>();
   for (const meanings of new Set(at)) {
     for (const [term, likeness] of meanings) {

@@ -157,9 +157,7 @@ function featuresOf({ terms, words }: Spoken, how: MadeOf): Features {
 /** True where a word is said only to be denied. */
 function isDenied(word: string, terms: Terms): boolean {
   const holds = (term: string): boolean => word.includes(term);
-  return (
-    terms.some((term) => term.startsWith('!') && holds(term.slice(1))) && !terms.some(holds)
-  );
+  return terms.some((term) => term.startsWith('!') && holds(term.slice(1))) && !terms.some(holds);
 }
 
 /** The weights, so that a long text counts no more than a short one. */

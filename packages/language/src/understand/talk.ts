@@ -162,6 +162,7 @@ export function findInterrupt(
   const hasFigures = spelled.some((clause) => clause.some(({ kind }) => kind === 'number'));
   for (const [index, clause] of spelled.entries()) {
     const heard = hearTokens(clause, lexicon);
+    const isFigure = clause.some(({ kind }) => kind === 'number');
     const literal = hear(reader.literally(clause), vocabulary);
     // Words that are figures as well: "in the middle" is half of something in Spanish.
     const asSaid = hearTokens(withoutPoints(clauses[index] ?? [], lexicon.words), lexicon);
@@ -192,10 +193,10 @@ export function findInterrupt(
       (phrase) =>
         !found.some((other) => isPartOf(phrase.terms, other.terms)) &&
         (phrase.interrupt === startsNow ||
-          (!hasFigures &&
+          (!isFigure &&
             isInOneRow(phrase) &&
             phrase.terms.length > heard.terms.length * smallPart) ||
-          mayRaise(heard, phrase.interrupt, lexicon, hasFigures ? sounds : soundsLeast)),
+          mayRaise(heard, phrase.interrupt, lexicon, isFigure ? sounds : soundsLeast)),
     );
     if (first !== undefined) return { interrupt: first.interrupt, isPlain: true };
   }

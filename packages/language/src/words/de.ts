@@ -16,7 +16,7 @@ export const deWords: Words = {
     compounds: true,
     unitsFirst: true,
     denyBefore: list(`
-      nicht, nichts, nix, nie, niemals, net, ned, nit, nid, nöd, keins, keine, keinen, keiner
+      nicht, nich, nichts, nix, nie, niemals, net, ned, nit, nid, nöd, keins, keine, keinen, keiner
     `),
   },
   cardinals: {
@@ -291,7 +291,7 @@ export const deWords: Words = {
     `),
   },
   negators: list(`
-    nicht, nichts, nix, nie, niemals, niemand, kein, keine, keinen, keinem, keiner, keines, keins,
+    nicht, nich, nüscht, nimma, nichts, nix, nie, niemals, niemand, kein, keine, keinen, keinem, keiner, keines, keins,
     ohne, weder, net, ned, nit, nid, nöd, koa, koan, nimmer
   `),
   subjects: list(`nur, bloß, eher, ich, wir, er, sie, es, der, das, man`),

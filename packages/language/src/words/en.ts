@@ -3,6 +3,7 @@ import type { Words } from './words.ts';
 
 /** English as it is typed at the roadside. */
 export const enWords: Words = {
+  spelling: { denyBefore: ['no'] },
   cardinals: {
     zero: 0,
     zilch: 0,
@@ -232,7 +233,7 @@ export const enWords: Words = {
   },
   negators: list(`
     no, not, isnt, arent, wasnt, werent, dont, doesnt, didnt, wont, wouldnt, cant, cannot,
-    couldnt, hasnt, havent, hadnt, aint, never, nothing, none, neither, nor, without, nobody, nobodys, noones
+    couldnt, hasnt, havent, hadnt, aint, never, nothing, none, neither, nor, without, shouldnt, nothin, nowt, nobody, nobodys, noones
   `),
   subjects: list(
     `just, only, rather, i, im, ive, we, were, weve, he, hes, she, shes, it, its, they, theyre, theyve, theres, thats, everyone, everybody`,

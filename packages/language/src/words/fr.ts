@@ -251,7 +251,9 @@ export const frWords: Words = {
   negators: list(`
     pas, ne, n, rien, jamais, aucun, aucune, aucuns, nul, nulle, ni, sans
   `),
-  subjects: list(`juste, seulement, plutôt, simplement, je, j, on, il, elle, ils, elles, ça, ca, nous, c, y`),
+  subjects: list(
+    `juste, seulement, plutôt, simplement, je, j, on, il, elle, ils, elles, ça, ca, nous, c, y`,
+  ),
   likewise: [
     'aussi',
     'pareil',
