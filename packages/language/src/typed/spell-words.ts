@@ -68,6 +68,7 @@ function spellSpelling(spelling: Spelling, all: (texts: readonly string[]) => st
     attached: all(attached).sort((one, other) => other.length - one.length),
     beforeNumbers: all(beforeNumbers).sort((one, other) => other.length - one.length),
     denyBefore: all(denyBefore),
+    refusals: all(spelling.refusals ?? []),
     around: around.map(([before, behind]) => [one(before), one(behind)]),
     ...(spelling.twoOf === undefined
       ? {}

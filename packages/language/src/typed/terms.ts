@@ -45,13 +45,14 @@ export function createTermReader(words: Words): TermReader {
   const before = new Set(words.spelling?.denyBefore ?? []);
   const stem = createStemmer(words);
   const having = new Set(words.having.map(stem));
+  const refusals = new Set((words.spelling?.refusals ?? []).map(stem));
   const partsOf = createWordParts(words);
 
   const fromTokens = (tokens: readonly Token[]): Terms => {
     const terms: string[] = [];
     let clause: Clause = { terms: [], from: 0, reach: 0, alone: undefined };
     const endClause = (): void => {
-      terms.push(...endOf(clause, having));
+      terms.push(...endOf(clause, { having, refusals }));
       clause = { terms: [], from: 0, reach: 0, alone: undefined };
     };
     const deny = (term: string, deniesBefore = false): void => {
@@ -110,12 +111,22 @@ function isRepeated(terms: readonly string[], term: string): boolean {
   return before === term && !/\d/.test(term);
 }
 
-function endOf(clause: Clause, having: ReadonlySet<string>): readonly string[] {
+function endOf(
+  clause: Clause,
+  {
+    having,
+    refusals,
+  }: { readonly having: ReadonlySet<string>; readonly refusals: ReadonlySet<string> },
+): readonly string[] {
   const { terms } = clause;
   if (clause.alone !== undefined) settle(clause);
   // What one has not got is denied, wherever it is named: "pinza no tengo".
   else if (terms.at(-1)?.startsWith('!') === true && having.has(flip(terms.at(-1) ?? '')))
     denyLast(clause, reachBefore + 1);
+  else if (terms.length > clause.from + 1 && refusals.has(terms.at(-1) ?? '')) {
+    terms.pop();
+    denyLast(clause, reachBefore);
+  }
   return terms;
 }
 

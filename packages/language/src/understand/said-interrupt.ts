@@ -40,6 +40,9 @@ export function readInterrupt(turn: Turn): Understood | undefined {
           lexicon,
           possible.filter((id) => id === startsNow),
         )));
+  const isDanger = found !== undefined && found.interrupt !== startsNow;
+  if (!isDanger && possible.includes(startsNow) && startsOfItself(turn))
+    return input([{ type: 'interrupt', interrupt: startsNow }], startsNow);
   if (found === undefined) return undefined;
   const { interrupt, isPlain } = found;
   const isCalm = interrupt === startsNow;
@@ -67,11 +70,9 @@ export function readInterrupt(turn: Turn): Understood | undefined {
   // Word for word an answer, if of more than one.
   if (check.options.some(({ phrasesIn }) => phrasesIn(heard).some((one) => isPhrase(heard, one))))
     return undefined;
-  // What was tried made it start, unless it came of itself or the trial is called off.
+  // What was tried made it start.
   if (isCalm && check.options.some(({ id }) => id === startsAnswer))
-    return hasPhrase(tokens, lexicon.words.untried ?? [])
-      ? input([raised], interrupt)
-      : answers([{ check: check.id, value: [startsAnswer] }]);
+    return answers([{ check: check.id, value: [startsAnswer] }]);
   if (isWhole) return input([raised], interrupt);
   const choice = chooseOption(heard, check);
   if (!isPlain && choice.type === 'close' && (choice.fits[0]?.coverage ?? 0) >= wholeCoverage)
@@ -126,6 +127,16 @@ function possibleIn(turn: Turn): readonly string[] {
 function isOfRunning(check: CheckPhrases | undefined): boolean {
   const form = check?.check.form;
   return form?.kind === 'reading' && form.expect === 'charging';
+}
+
+/** True where what was asked to be tried is said to have started by itself, or to be called off. */
+function startsOfItself(turn: Turn): boolean {
+  const check = optionsInHand(turn);
+  const { untried = [] } = turn.listener.lexicon.words;
+  if (check?.options.some(({ id }) => id === startsAnswer) !== true) return false;
+  if (!hasPhrase(turn.tokens, untried)) return false;
+  const choice = chooseOption(turn.heard, check);
+  return choice.type === 'one' && choice.fit.id === startsAnswer;
 }
 
 /** The answer that it starts by what was tried. */

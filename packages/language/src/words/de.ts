@@ -15,6 +15,7 @@ export const deWords: Words = {
     ],
     compounds: true,
     unitsFirst: true,
+    refusals: ['nein'],
     denyBefore: list(`
       nicht, nich, nichts, nix, nie, niemals, net, ned, nit, nid, nöd, keins, keine, keinen, keiner
     `),

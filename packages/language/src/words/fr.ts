@@ -7,6 +7,7 @@ export const frWords: Words = {
     letters: [['pour cent', '%']],
     elides: true,
     denyBefore: ['pas', 'jamais'],
+    refusals: ['non'],
     vigesimal: true,
   },
   cardinals: {

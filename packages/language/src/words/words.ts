@@ -26,6 +26,8 @@ export interface Spelling {
   readonly beforeNumbers?: readonly string[];
   /** Negators that stand behind what they deny where nothing follows them: `klickt nicht`. */
   readonly denyBefore?: readonly string[];
+  /** Denies what stands before it at the end of a clause, and else nothing: `vide non`. */
+  readonly refusals?: readonly string[];
   /** What is written before and behind a word to deny it: `ما` … `ش`. */
   readonly around?: readonly (readonly [before: string, behind: string])[];
   /** True where words are written together as one: `Batterieklemme`, `einhundertsiebzig`. */
