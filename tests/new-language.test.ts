@@ -54,6 +54,14 @@ const words: Words = {
   accuracy: { meter: [], clamp: [], percent: [], counts: [] },
   speaking: [],
   having: [],
+  days: {
+    back: { 'i gaar': 1 },
+    day: ['dag'],
+    week: ['uge'],
+    ago: ['siden'],
+    last: [],
+    weekdays: {},
+  },
   kit: {},
 };
 

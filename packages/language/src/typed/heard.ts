@@ -38,7 +38,10 @@ export function hear(
   vocabulary: Vocabulary,
   words: readonly string[] = terms,
 ): Heard {
-  const at = terms.map(vocabulary);
+  return heardAt(terms, terms.map(vocabulary), words);
+}
+
+function heardAt(terms: Terms, at: readonly Meanings[], words: readonly string[] = terms): Heard {
   const all = new Map<string, number>();
   for (const meanings of new Set(at)) {
     for (const [term, likeness] of meanings) {
@@ -46,6 +49,23 @@ export function hear(
     }
   }
   return { terms, at, all, words };
+}
+
+/** The terms of a text that are kept, as if nothing else had been said. */
+export function partOf(heard: Heard, isKept: (term: string, at: number) => boolean): Heard {
+  const kept = heard.terms.flatMap((term, at) => (isKept(term, at) ? [at] : []));
+  return heardAt(
+    kept.map((at) => heard.terms[at] ?? ''),
+    kept.map((at) => heard.at[at] ?? new Map<string, number>()),
+  );
+}
+
+/** What a text says where it denies, and the other way round. */
+export function denialOf({ terms, at }: Heard): Heard {
+  return heardAt(
+    terms.map(flip),
+    at.map((meanings) => new Map([...meanings].map(([term, like]) => [flip(term), like]))),
+  );
 }
 
 /** True where the text says the term for certain. */

@@ -43,6 +43,8 @@ export function spellWords(words: Words): Words {
     negators: all(words.negators),
     subjects: all(words.subjects ?? []),
     likewise: all(words.likewise ?? []),
+    untried: all(words.untried ?? []),
+    alternatives: all(words.alternatives ?? []),
     clauseBreaks: all(words.clauseBreaks),
     fillers: all(words.fillers),
     endings: all(words.endings).sort((one, other) => other.length - one.length),
@@ -66,6 +68,7 @@ function spellSpelling(spelling: Spelling, all: (texts: readonly string[]) => st
     attached: all(attached).sort((one, other) => other.length - one.length),
     beforeNumbers: all(beforeNumbers).sort((one, other) => other.length - one.length),
     denyBefore: all(denyBefore),
+    refusals: all(spelling.refusals ?? []),
     around: around.map(([before, behind]) => [one(before), one(behind)]),
     ...(spelling.twoOf === undefined
       ? {}

@@ -44,13 +44,15 @@ export function createTermReader(words: Words): TermReader {
   const subjects = new Set(words.subjects ?? []);
   const before = new Set(words.spelling?.denyBefore ?? []);
   const stem = createStemmer(words);
+  const having = new Set(words.having.map(stem));
+  const refusals = new Set((words.spelling?.refusals ?? []).map(stem));
   const partsOf = createWordParts(words);
 
   const fromTokens = (tokens: readonly Token[]): Terms => {
     const terms: string[] = [];
     let clause: Clause = { terms: [], from: 0, reach: 0, alone: undefined };
     const endClause = (): void => {
-      terms.push(...endOf(clause));
+      terms.push(...endOf(clause, { having, refusals }));
       clause = { terms: [], from: 0, reach: 0, alone: undefined };
     };
     const deny = (term: string, deniesBefore = false): void => {
@@ -60,6 +62,8 @@ export function createTermReader(words: Words): TermReader {
     };
     const add = (term: string, isDenied: boolean): void => {
       const signed = isDenied || clause.reach > 0 ? `!${term}` : term;
+      // What is named and then denied is denied once: "apagarse no se apagan".
+      if (signed !== term && clause.terms.at(-1) === term) clause.terms.pop();
       const isAgain = isRepeated(clause.terms.length > 0 ? clause.terms : terms, signed);
       if (!isAgain) clause.terms.push(signed);
       else if (clause.terms.at(-1) !== again) clause.terms.push(again);
@@ -107,20 +111,38 @@ function isRepeated(terms: readonly string[], term: string): boolean {
   return before === term && !/\d/.test(term);
 }
 
-function endOf(clause: Clause): readonly string[] {
+function endOf(
+  clause: Clause,
+  {
+    having,
+    refusals,
+  }: { readonly having: ReadonlySet<string>; readonly refusals: ReadonlySet<string> },
+): readonly string[] {
+  const { terms } = clause;
   if (clause.alone !== undefined) settle(clause);
-  return clause.terms;
+  // What one has not got is denied, wherever it is named: "pinza no tengo".
+  else if (terms.at(-1)?.startsWith('!') === true && having.has(flip(terms.at(-1) ?? '')))
+    denyLast(clause, reachBefore + 1);
+  else if (terms.length > clause.from + 1 && refusals.has(terms.at(-1) ?? '')) {
+    terms.pop();
+    denyLast(clause, reachBefore);
+  }
+  return terms;
 }
 
 /** What a negator that nothing follows means: it denies what stands before, or is a term itself. */
 function settle(clause: Clause): void {
   const { alone, terms } = clause;
   if (alone === undefined) return;
-  if (alone.deniesBefore && terms.length > 0) {
-    const denied = terms.splice(Math.max(clause.from, terms.length - reachBefore));
-    terms.push(...denied.map((term) => (term.startsWith('!') ? term : `!${term}`)));
-  } else terms.push(alone.term);
+  if (alone.deniesBefore && terms.length > 0) denyLast(clause, reachBefore);
+  else terms.push(alone.term);
   clause.alone = undefined;
+}
+
+/** Denies so many of the last terms of a clause. */
+function denyLast({ terms, from }: Clause, most: number): void {
+  const denied = terms.splice(Math.max(from, terms.length - most));
+  terms.push(...denied.map((term) => (term.startsWith('!') ? term : `!${term}`)));
 }
 
 /** The same term affirmed where it was denied, and denied where it was affirmed. */

@@ -1,4 +1,4 @@
-import { type Heard, isPhrase, findPhrase, says } from '../typed/heard.ts';
+import { denialOf, type Heard, isPhrase, findPhrase, partOf, says } from '../typed/heard.ts';
 import { type Fit, fitOptions } from './fit.ts';
 import type { CheckPhrases, OptionPhrases } from './lexicon.ts';
 import type { Sense } from './taught.ts';
@@ -77,9 +77,34 @@ const kept = new WeakMap<Heard, Map<CheckPhrases, Choice>>();
 export function chooseOption(heard: Heard, check: CheckPhrases): Choice {
   const known = kept.get(heard) ?? new Map<CheckPhrases, Choice>();
   kept.set(heard, known);
-  const choice = known.get(check) ?? choose(heard, check);
+  const choice = known.get(check) ?? chooseTrue(heard, check);
   known.set(check, choice);
   return choice;
+}
+
+/**
+ * Which answer is meant where a text begins by denying another and then says which is true: "not
+ * slow, it spins just fine". Where the text as a whole says something else, it is asked.
+ */
+function chooseTrue(heard: Heard, check: CheckPhrases): Choice {
+  const whole = choose(heard, check);
+  const first = heard.terms.findIndex((term) => !term.startsWith('!'));
+  if (first <= 0) return whole;
+  const isTrue = choose(
+    partOf(heard, (term) => !term.startsWith('!')),
+    check,
+  );
+  if (isTrue.type !== 'one') return whole;
+  const { id } = isTrue.fit;
+  if (whole.type === 'one' && whole.fit.id === id) return whole;
+  const denied = fitsOf(choose(denialOf(partOf(heard, (_, at) => at < first)), check));
+  if (denied.length === 0 || denied.some((fit) => fit.id === id)) return whole;
+  return whole.type === 'one' ? { type: 'close', fits: [isTrue.fit, whole.fit] } : isTrue;
+}
+
+function fitsOf(choice: Choice): readonly Fit[] {
+  if (choice.type === 'one') return [choice.fit];
+  return choice.type === 'close' ? choice.fits : [];
 }
 
 /** Another answer, and the one that a text says best. */
@@ -218,11 +243,17 @@ export function isAbout(heard: Heard, check: CheckPhrases): boolean {
   return check.isWellHeard && senseOf(heard, check).likeliest >= taken;
 }
 
+/** True where a text only denies, and the answer is not said by that: "clamp meter I have not". */
+function isLacking({ terms }: Heard, { id }: Fit, { options }: CheckPhrases): boolean {
+  const isDenied = terms.every((term) => term.startsWith('!'));
+  return isDenied && options.find((option) => option.id === id)?.isNegative !== true;
+}
+
 /** Every answer whose phrase stands whole in the text: for questions where several may hold. */
 export function chooseSeveral(segments: readonly Heard[], check: CheckPhrases): string[] {
   const chosen = segments.flatMap((heard) => {
     const choice = chooseOption(heard, check);
-    if (choice.type === 'one') return [choice.fit.id];
+    if (choice.type === 'one') return isLacking(heard, choice.fit, check) ? [] : [choice.fit.id];
     return check.options
       .filter(({ phrases }) => phrases.some((phrase) => findPhrase(heard, phrase) >= 0))
       .map(({ id }) => id);

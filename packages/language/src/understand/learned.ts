@@ -40,12 +40,12 @@ const leastError = 0.02;
  * Learns to tell answers apart from their phrases: softmax regression, fitted by adaptive gradient
  * steps (Duchi, Hazan and Singer 2011). The same phrases always come to the same shares.
  */
-export function learn(answers: readonly (readonly Spoken[])[]): Learned {
+export function learn(answers: readonly (readonly Spoken[])[], made: MadeOf = asTyped): Learned {
   // What the fitting took is let go of: only the columns and what they weigh are kept.
-  const { columns, weights } = fit(answers);
+  const { columns, weights } = fit(answers, made);
   const shares = new Float64Array(answers.length);
   return (text) => {
-    const { names, weights: by } = madeOf(text);
+    const { names, weights: by } = madeOf(text, made);
     const known = names.map((name) => columns.get(name));
     const isKnown = (_: unknown, index: number): boolean => known[index] !== undefined;
     const row: Row = {
@@ -63,7 +63,7 @@ interface Fitted {
   readonly weights: Float64Array;
 }
 
-function fit(answers: readonly (readonly Spoken[])[]): Fitted {
+function fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Fitted {
   const count = answers.length;
   const columns = new Map<string, number>();
   const columnOf = (name: string): number => {
@@ -75,7 +75,7 @@ function fit(answers: readonly (readonly Spoken[])[]): Fitted {
   const rows = inTurn(
     answers.map((phrases, answer) =>
       phrases.map((phrase) => {
-        const features = featuresOf(phrase);
+        const features = featuresOf(phrase, made);
         return {
           answer,
           columns: Int32Array.from(features.keys(), columnOf),
@@ -129,21 +129,36 @@ function weigh(
   softmax(shares);
 }
 
-/** What texts in hand are made of: several things that were learned are asked about each. */
-const kept = new WeakMap<Spoken, { readonly names: string[]; readonly weights: Float64Array }>();
+/** A word as it is learned from: as it was typed, or with a sign where the text denies it. */
+type MadeOf = (word: string, terms: Terms) => string;
 
-function madeOf(text: Spoken): { readonly names: string[]; readonly weights: Float64Array } {
-  const known = kept.get(text);
+const asTyped: MadeOf = (word) => word;
+
+/** So that the "silent" of "I would not call it silent" speaks for no silence. */
+export const asDenied: MadeOf = (word, terms) => (isDenied(word, terms) ? `!${word}` : word);
+
+/** What texts in hand are made of: several things that were learned are asked about each. */
+const kept = new WeakMap<MadeOf, WeakMap<Spoken, Made>>();
+
+interface Made {
+  readonly names: string[];
+  readonly weights: Float64Array;
+}
+
+function madeOf(text: Spoken, how: MadeOf): Made {
+  const all = kept.get(how) ?? new WeakMap<Spoken, Made>();
+  kept.set(how, all);
+  const known = all.get(text);
   if (known !== undefined) return known;
-  const features = featuresOf(text);
+  const features = featuresOf(text, how);
   const made = { names: [...features.keys()], weights: scaled(features) };
-  kept.set(text, made);
+  all.set(text, made);
   return made;
 }
 
-function featuresOf({ terms, words }: Spoken): Features {
+function featuresOf({ terms, words }: Spoken, how: MadeOf): Features {
   const features = new Map<string, number>();
-  for (const word of words) features.set(`"${word}`, wordWeight);
+  for (const word of words) features.set(`"${how(word, terms)}`, wordWeight);
   terms.forEach((term, index) => {
     features.set(term, 1);
     if (index > 0) features.set(`${terms[index - 1] ?? ''} ${term}`, pairWeight);
@@ -156,6 +171,12 @@ function featuresOf({ terms, words }: Spoken): Features {
     }
   });
   return features;
+}
+
+/** True where a word is said only to be denied. */
+function isDenied(word: string, terms: Terms): boolean {
+  const holds = (term: string): boolean => word.includes(term);
+  return terms.some((term) => term.startsWith('!') && holds(term.slice(1))) && !terms.some(holds);
 }
 
 /** The weights, so that a long text counts no more than a short one. */

@@ -54,10 +54,10 @@ export interface CheckPhrases {
   /** Choices, or what a test lamp shows. */
   readonly options: readonly OptionPhrases[];
   /** Of work: what says, alone, that it is done. */
-  readonly done: readonly Terms[];
+  readonly done: readonly Spoken[];
   /** What each term tells of the answers. */
   readonly weights: Weights;
-  /** What a text is to it, by all that people are heard to say; learned when first asked for. */
+  /** What a text is to it, by all that people are heard to say; work has one answer, that it is done. */
   readonly taught: () => Taught;
   /** True where so much is heard said to it that what is learned from that may decide. */
   readonly isWellHeard: boolean;
@@ -204,7 +204,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
         name: own.name,
         check,
         options,
-        done: check.form.kind === 'work' ? read(doneWords(own)) : [],
+        done: check.form.kind === 'work' ? readSpoken(doneWords(own)) : [],
         weights: weightsOf(
           options.map(({ phrases }) => phrases),
           topic,
@@ -254,6 +254,13 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     const isOwn = (term: string): boolean =>
       holdersOf(term) <= mostHolders && (entry.check.at === 'memory' || !told.has(term));
     const isWellHeard = Object.keys(heardOf(texts, entry.check)).length > 0;
+    const answers = (): (readonly Spoken[])[] =>
+      entry.check.form.kind === 'work'
+        ? [[...entry.done, ...readHeard(heardOf(texts, entry.check)['done'] ?? [])]]
+        : entry.options.map((option) => [
+            ...spokenOf(option),
+            ...saidWithNames(option, namesSaid(entry)),
+          ]);
     return {
       ...entry,
       isWellHeard,
@@ -262,10 +269,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       named: new Set([...entry.topic].filter(isOwn)),
       taught: once(() =>
         teach({
-          answers: entry.options.map((option) => [
-            ...spokenOf(option),
-            ...saidWithNames(option, namesSaid(entry)),
-          ]),
+          answers: answers(),
           talk: isWellHeard ? someOf(allTalk(), mostTalk) : [],
           other: [
             ...(isWellHeard ? [...unclearTo(entry.id), ...someOf(unclear(), mostUnclear)] : []),
@@ -302,7 +306,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   const everything = [
     ...entries.flatMap(({ options, names, done, moments }) => [
       ...names,
-      ...done,
+      ...done.map(({ terms }) => terms),
       ...moments,
       ...options.flatMap(({ phrases }) => phrases),
     ]),
@@ -453,7 +457,7 @@ function saidWithNames(option: OptionPhrases, names: readonly Spoken[]): readonl
 }
 
 /** What is said to other checks and is no answer to this one. */
-function elsewhere(own: Answered, all: readonly Answered[]): Spoken[] {
+function elsewhere(own: Answered & Pick<CheckPhrases, 'done'>, all: readonly Answered[]): Spoken[] {
   const termsOf = ({ options }: Answered): Set<string> =>
     new Set(options.flatMap(({ terms }) => [...terms]));
   const terms = termsOf(own);
@@ -462,12 +466,12 @@ function elsewhere(own: Answered, all: readonly Answered[]): Spoken[] {
     const shared = [...theirs].filter((term) => terms.has(term)).length;
     return other !== own && shared <= mostShared * Math.min(theirs.size, terms.size);
   });
-  const count = own.options.flatMap(spokenOf).length;
+  const count = own.done.length + own.options.flatMap(spokenOf).length;
   const theirs = others.flatMap(({ options }) => options.flatMap(spokenOf));
   return someOf(theirs, Math.floor(count * elsewhereShare));
 }
 
-/** So much is said elsewhere for what is said to a check. */
+/** So much of what is said elsewhere for what is learned of a check. */
 const elsewhereShare = 0.5;
 
 /** A term is usual from this share of the phrases on. */

@@ -14,6 +14,7 @@ import {
   soundsInPart,
 } from './talk.ts';
 import { type Turn, answers, input, optionsInHand } from './turn.ts';
+import { hasPhrase } from '../readings/word-run.ts';
 import { volunteered } from './volunteered.ts';
 import type { Understood } from './understood.ts';
 
@@ -39,6 +40,9 @@ export function readInterrupt(turn: Turn): Understood | undefined {
           lexicon,
           possible.filter((id) => id === startsNow),
         )));
+  const isDanger = found !== undefined && found.interrupt !== startsNow;
+  if (!isDanger && possible.includes(startsNow) && startsOfItself(turn))
+    return input([{ type: 'interrupt', interrupt: startsNow }], startsNow);
   if (found === undefined) return undefined;
   const { interrupt, isPlain } = found;
   const isCalm = interrupt === startsNow;
@@ -109,10 +113,30 @@ export function readUneasy(turn: Turn): Understood | undefined {
 }
 
 /** The interrupts that there are now and that the text makes no ordinary matter of. */
-function possibleIn({ hearing, heard, listener: { lexicon } }: Turn): readonly string[] {
+function possibleIn(turn: Turn): readonly string[] {
+  const { hearing, heard, listener, inHand } = turn;
+  const { ordinary } = listener.lexicon;
   return hearing.interrupts.filter(
-    (id) => lexicon.ordinary.get(id)?.some((phrase) => findPhrase(heard, phrase) >= 0) !== true,
+    (id) =>
+      ordinary.get(id)?.some((phrase) => findPhrase(heard, phrase) >= 0) !== true &&
+      (id !== startsNow || !isOfRunning(inHand)),
   );
+}
+
+/** True for a check that is made while the engine runs anyway. */
+function isOfRunning(check: CheckPhrases | undefined): boolean {
+  const form = check?.check.form;
+  return form?.kind === 'reading' && form.expect === 'charging';
+}
+
+/** True where what was asked to be tried is said to have started by itself, or to be called off. */
+function startsOfItself(turn: Turn): boolean {
+  const check = optionsInHand(turn);
+  const { untried = [] } = turn.listener.lexicon.words;
+  if (check?.options.some(({ id }) => id === startsAnswer) !== true) return false;
+  if (!hasPhrase(turn.tokens, untried)) return false;
+  const choice = chooseOption(turn.heard, check);
+  return choice.type === 'one' && choice.fit.id === startsAnswer;
 }
 
 /** The answer that it starts by what was tried. */

@@ -74,7 +74,7 @@ function saysNotStarted(turn: Turn): boolean {
 export function readWorkDone(turn: Turn): Understood | undefined {
   const { heard, inHand, text } = turn;
   if (!isAsked(turn) || inHand === undefined || isQuestion(text)) return undefined;
-  return inHand.done.some((phrase) => isPhrase(heard, phrase))
+  return inHand.done.some(({ terms }) => isPhrase(heard, terms))
     ? answers([{ check: inHand.id, value: ['done'] }], 'done')
     : undefined;
 }
@@ -85,18 +85,20 @@ const isQuestion = (text: string): boolean => /[?؟]/u.test(text);
  * True where every clause of a text says that work is done: "done, the wheels are blocked". What
  * says more may say that it is not.
  */
-function saysDone(turn: Turn, { done }: CheckPhrases): boolean {
+function saysDone(turn: Turn, { done, isWellHeard, taught }: CheckPhrases): boolean {
   const { lexicon } = turn.listener;
   const isSaid = (said: Pick<Turn, 'heard' | 'literal'>): boolean =>
     findTalk(said, lexicon, ['done', 'yes']) !== undefined;
   if (isSaid(turn) || turn.text.trim() === '1') return true;
   const { clauses } = turn;
-  if (isQuestion(turn.text) || clauses.length < 2 || clauses.length > mostClauses) return false;
+  if (isQuestion(turn.text)) return false;
+  if (isWellHeard && (taught()(turn.heard).answers[0] ?? 0) >= sure) return true;
+  if (clauses.length < 2 || clauses.length > mostClauses) return false;
   const { reader, vocabulary } = lexicon;
   return clauses.every((clause) => {
     const heard = hear(reader.fromTokens(clause), vocabulary);
     const literal = hear(reader.literally(clause), vocabulary);
-    return isSaid({ heard, literal }) || done.some((phrase) => isPhrase(heard, phrase));
+    return isSaid({ heard, literal }) || done.some(({ terms }) => isPhrase(heard, terms));
   });
 }
 
@@ -171,7 +173,7 @@ export function readContext(turn: Turn): Understood | undefined {
 /** Talk that a longer sentence may hold, the first that fits is taken. */
 const looseTalk = ['dont-know', 'person', 'repeat', 'cannot', 'back', 'stop'] as const;
 
-/** From here on a sentence is the talk that it is likeliest to be. */
+/** From here on a sentence is the talk, or the work done, that it is likeliest to be. */
 const sure = 0.7;
 
 /** The check that asks for the kit, where it still will. */

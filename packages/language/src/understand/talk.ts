@@ -162,6 +162,7 @@ export function findInterrupt(
   const hasFigures = spelled.some((clause) => clause.some(({ kind }) => kind === 'number'));
   for (const [index, clause] of spelled.entries()) {
     const heard = hearTokens(clause, lexicon);
+    const isFigure = clause.some(({ kind }) => kind === 'number');
     const literal = hear(reader.literally(clause), vocabulary);
     // Words that are figures as well: "in the middle" is half of something in Spanish.
     const asSaid = hearTokens(withoutPoints(clauses[index] ?? [], lexicon.words), lexicon);
@@ -192,8 +193,10 @@ export function findInterrupt(
       (phrase) =>
         !found.some((other) => isPartOf(phrase.terms, other.terms)) &&
         (phrase.interrupt === startsNow ||
-          (isInOneRow(phrase) && phrase.terms.length > heard.terms.length * smallPart) ||
-          mayRaise(heard, phrase.interrupt, lexicon)),
+          (!isFigure &&
+            isInOneRow(phrase) &&
+            phrase.terms.length > heard.terms.length * smallPart) ||
+          mayRaise(heard, phrase.interrupt, lexicon, isFigure ? sounds : soundsLeast)),
     );
     if (first !== undefined) return { interrupt: first.interrupt, isPlain: true };
   }
@@ -320,10 +323,15 @@ const [sounds, surely] = [0.6, 0.85];
 const [smallPart, soundsLeast] = [0.5, 0.03];
 
 /** True where a clause may sound like the interrupt. */
-function mayRaise(heard: Heard, interrupt: string, { alarmed, isHeard }: Lexicon): boolean {
+function mayRaise(
+  heard: Heard,
+  interrupt: string,
+  { alarmed, isHeard }: Lexicon,
+  least = soundsLeast,
+): boolean {
   if (!isHeard) return true;
   const like = alarmed()(heard);
-  return like.interrupt === interrupt ? like.share >= soundsLeast : like.share >= sounds;
+  return like.interrupt === interrupt ? like.share >= least : like.share >= sounds;
 }
 
 /** In a longer text than this an interrupt stands somewhere, and the rest is something else. */

@@ -1,5 +1,5 @@
 import type { TalkWord } from '../words/words.ts';
-import { learn, type Spoken } from './learned.ts';
+import { asDenied, learn, type Spoken } from './learned.ts';
 
 /** Talk that is learned. */
 export type TaughtTalk =
@@ -40,7 +40,7 @@ export interface Lessons {
 
 /** Learns what is said to one check. */
 export function teach({ answers, talk, other }: Lessons): Taught {
-  const learned = learn([...answers, talk, other]);
+  const learned = learn([...answers, talk, other], asDenied);
   return (text) => {
     const shares = learned(text);
     return { answers: shares.slice(0, answers.length), talk: shares[answers.length] ?? 0 };

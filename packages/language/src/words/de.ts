@@ -15,8 +15,9 @@ export const deWords: Words = {
     ],
     compounds: true,
     unitsFirst: true,
+    refusals: ['nein'],
     denyBefore: list(`
-      nicht, nichts, nix, nie, niemals, net, ned, nit, nid, nöd, keins, keine, keinen, keiner
+      nicht, nich, nichts, nix, nie, niemals, net, ned, nit, nid, nöd, keins, keine, keinen, keiner
     `),
   },
   cardinals: {
@@ -301,10 +302,10 @@ export const deWords: Words = {
     `),
   },
   negators: list(`
-    nicht, nichts, nix, nie, niemals, niemand, kein, keine, keinen, keinem, keiner, keines, keins,
+    nicht, nich, nüscht, nimma, nichts, nix, nie, niemals, niemand, kein, keine, keinen, keinem, keiner, keines, keins,
     ohne, weder, net, ned, nit, nid, nöd, koa, koan, nimmer
   `),
-  subjects: list(`ich, wir, er, sie, es, der, das, man`),
+  subjects: list(`nur, bloß, eher, ich, wir, er, sie, es, der, das, man`),
   likewise: [
     'auch',
     'genauso',
@@ -319,6 +320,21 @@ export const deWords: Words = {
     'aa',
     'au',
   ],
+  untried: list(`
+    von allein, von alleine, von selbst, von selber, von sich aus, aus dem nichts, aus heiterem
+    himmel, hat sich erledigt, hat sich schon erledigt, hat sich grad erledigt, sich erledigt,
+    erledigt sich, erübrigt sich, vergiss es, vergesst es, vergessen sie es, vergessen sie das,
+    vergiss das, vergiss alles, vergessen sie alles, nicht mehr nötig, nimmer nötig, nicht
+    nötig, nicht mehr notwendig, brauch ich nicht mehr, brauche ich nicht mehr, braucht es nicht
+    mehr, braucht ihr nicht, brauchen wir nicht mehr, lass gut sein, lassen sie gut sein, lasst
+    gut sein, lass stecken, schon gut, fehlalarm, ohne dass ich, ohne was zu tun, ohne zu tun,
+    hab nichts gemacht, nichts gemacht, nix gemacht, gar nichts gemacht, bevor ich, ehe ich, gar
+    nicht erst, noch gar nicht probiert, wie durch ein wunder, oh wunder, während ich, weiß
+    nicht warum, keine ahnung warum, keine ahnung wieso, problem gelöst, problem hat sich
+    gelöst, entwarnung, kommando zurück, stopp, halt stop, du glaubst es nicht, sie glauben es
+    nicht
+  `),
+  alternatives: list(`oder, entweder, beziehungsweise, bzw`),
   clauseBreaks: list(`
     aber, und, dann, wenn, während, weil, obwohl, sondern, jedoch, danach, bevor, sobald
   `),
@@ -389,8 +405,8 @@ export const deWords: Words = {
       nicht dran, komm nicht dran, komme nicht hin, komm da nicht hin, finde ich nicht, finde es
       nicht, find ich nicht, nicht gefunden, nicht vorhanden, nicht verbaut, nicht eingebaut, gibt
       es nicht, gibts nicht, habe ich nicht, hab ich nicht, habe keins, hab keins, habe so was
-      nicht, überspringen, auslassen, Frage überspringen, skip, zu gefährlich, will ich nicht
-      machen, will ich nicht, lieber nicht, trau mich nicht, traue mich nicht, schaffe ich nicht,
+      nicht, überspringen, auslassen, Frage überspringen, skip, zu gefährlich, mag ich nicht
+      machen, das mache ich nicht, lieber nicht, trau mich nicht, traue mich nicht, schaffe ich nicht,
       bringe ich nicht fertig, nicht machbar, mir fehlt das Gerät, fehlt mir das Werkzeug dafür,
       komme nicht dazu, komme da nicht dran, sehe es nicht, kann es nicht sehen, traue ich mir
       nicht zu, zu schwierig, zu dunkel dafür, kein Zugang, nicht erreichbar, Abdeckung geht nicht

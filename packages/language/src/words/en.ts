@@ -3,6 +3,7 @@ import type { Words } from './words.ts';
 
 /** English as it is typed at the roadside. */
 export const enWords: Words = {
+  spelling: { denyBefore: ['no'] },
   cardinals: {
     zero: 0,
     zilch: 0,
@@ -246,10 +247,10 @@ export const enWords: Words = {
   },
   negators: list(`
     no, not, isnt, arent, wasnt, werent, dont, doesnt, didnt, wont, wouldnt, cant, cannot,
-    couldnt, hasnt, havent, hadnt, aint, never, nothing, none, neither, nor, without, nobody, nobodys, noones
+    couldnt, hasnt, havent, hadnt, aint, never, nothing, none, neither, nor, without, shouldnt, nothin, nowt, nobody, nobodys, noones
   `),
   subjects: list(
-    `i, im, ive, we, were, weve, he, hes, she, shes, it, its, they, theyre, theyve, theres, thats, everyone, everybody`,
+    `just, only, rather, i, im, ive, we, were, weve, he, hes, she, shes, it, its, they, theyre, theyve, theres, thats, everyone, everybody`,
   ),
   likewise: [
     'too',
@@ -270,6 +271,18 @@ export const enWords: Words = {
     'does the same',
     'all the same',
   ],
+  untried: list(`
+    by itself, by its self, on its own, on it's own, all by itself, of its own accord, forget
+    it, forget that, forget all that, forget about it, forget this, forget it all, never mind,
+    nevermind, no need, not needed, no need any more, dont need, dont bother, no longer needed,
+    too late for that, cancel that, scrap that, leave it, drop it, false alarm, before i could,
+    before i even, before i got, before i tried, without doing anything, without touching
+    anything, didnt do anything, did nothing, hadnt even, havent even, didnt even, no idea why,
+    dont know why, out of nowhere, out of the blue, miraculously, while i was, while we were,
+    while waiting, just as i was, just left it, problem solved, all sorted, panic over, call it
+    off, hold everything, hold on, hang on, you wont believe it, stop the presses
+  `),
+  alternatives: list(`or, either`),
   clauseBreaks: list(`
     but, and, then, when, while, if, because, though, although, yet, instead
   `),

@@ -36,6 +36,7 @@ const joinedTens: Readonly<Record<string, number>> = Object.fromEntries(
 /** Spanish as it is typed at the roadside, in Spain and in Latin America. */
 export const esWords: Words = {
   spelling: {
+    denyBefore: ['no', 'tampoco'],
     // Without accents "no sé" and the "no se" of "no se apaga" are the same; where a word follows,
     // the pronoun goes, unless that word can only follow the verb. "12 voltios y medio" is put in
     // the order in which a number stands before its unit.
@@ -381,6 +382,20 @@ export const esWords: Words = {
     'hace lo mismo',
     'iguales',
   ],
+  subjects: list(`solo, sólo, solamente, nomás`),
+  untried: list(`
+    solo de repente, por sí solo, por sí sola, por si mismo, él solo, ella sola, ella solita, él
+    solito, solito, solita, olvídalo, olvídelo, olvídate, olvídese, olvida todo, olvide todo,
+    olvidalo todo, déjalo, déjelo, déjenlo, dejalo estar, ya no hace falta, no hace falta, ya no
+    es necesario, no es necesario, ya no lo necesito, ya no necesito, no se preocupe, no te
+    preocupes, falsa alarma, cancela, cancelen, cancele, sin hacer nada, sin tocar nada, no hice
+    nada, no he hecho nada, no toqué nada, sin probar, antes de probar, antes de que, ni llegué
+    a, ni la probé, ni lo probé, de la nada, de milagro, milagrosamente, mientras esperaba,
+    mientras buscaba, mientras hablábamos, no sé por qué, no sé cómo, problema resuelto,
+    problema solucionado, asunto resuelto, se arregló solo, se acabó el problema, ya está todo,
+    no lo vas a creer, no se lo va a creer, espera espera, pare todo, paren todo
+  `),
+  alternatives: list(`o, u, o bien, ya sea`),
   clauseBreaks: list(`
     y, pero, entonces, luego, cuando, mientras, porque, aunque, sino, pues
   `),

@@ -7,6 +7,7 @@ export const frWords: Words = {
     letters: [['pour cent', '%']],
     elides: true,
     denyBefore: ['pas', 'jamais'],
+    refusals: ['non'],
     vigesimal: true,
   },
   cardinals: {
@@ -259,7 +260,9 @@ export const frWords: Words = {
   negators: list(`
     pas, ne, n, rien, jamais, aucun, aucune, aucuns, nul, nulle, ni, sans
   `),
-  subjects: list(`je, j, on, il, elle, ils, elles, ça, ca, nous, c, y`),
+  subjects: list(
+    `juste, seulement, plutôt, simplement, je, j, on, il, elle, ils, elles, ça, ca, nous, c, y`,
+  ),
   likewise: [
     'aussi',
     'pareil',
@@ -272,6 +275,19 @@ export const frWords: Words = {
     'pareillement',
     'tout pareil',
   ],
+  untried: list(`
+    tout seul, toute seule, d'elle-même, de lui-même, d'elle même, de lui même, oubliez, oubliez
+    tout, oubliez ça, oublie, oublie tout, oublie ça, laissez tomber, laisse tomber, laisse
+    béton, plus besoin, plus la peine, pas la peine, pas besoin, inutile, c'est plus la peine,
+    finalement, fausse alerte, annulez, annule, annulez tout, sans rien faire, sans rien
+    toucher, j'ai rien fait, je n'ai rien fait, rien touché, avant que, avant même, même pas eu
+    le temps, pas eu le temps, comme par magie, par miracle, miracle, sorti de nulle part,
+    pendant que, sais pas pourquoi, sais pas comment, allez savoir pourquoi, problème résolu,
+    problème réglé, c'est réglé, c'est bon c'est réglé, affaire réglée, plus de problème, vous
+    allez pas me croire, tu vas pas me croire, stop, attendez attendez, on arrête tout, arrêtez
+    tout
+  `),
+  alternatives: list(`ou, soit, ou bien`),
   clauseBreaks: list(`
     mais, et, quand, lorsque, lorsqu, si, car, parce, puisque, pourtant, cependant, sinon, tandis,
     pendant, sauf, or

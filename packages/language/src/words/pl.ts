@@ -385,6 +385,20 @@ export const plWords: Words = {
     nigdy, nikt, nikogo
   `),
   likewise: ['też', 'także', 'również', 'tak samo', 'to samo', 'podobnie', 'tyż', 'i'],
+  subjects: list(`tylko, jedynie, zaś`),
+  untried: list(`
+    sam z siebie, sama z siebie, samo z siebie, samoczynnie, sam od siebie, ni z tego ni z
+    owego, sam zapalił, sam odpalił, sam zaskoczył, samo odpaliło, nieważne, nieaktualne, już
+    nieaktualne, zapomnij, zapomnijcie, proszę zapomnieć, już nie trzeba, nie trzeba, nie
+    potrzeba, już nie potrzebuję, niepotrzebne, już niepotrzebne, zostaw, zostawcie, dajcie
+    spokój, fałszywy alarm, odwołuję, odwołajcie, odwołaj, bez niczego, nic nie robiłem, nic nie
+    robiłam, nic nie zrobiłem, nic nie ruszałem, nie ruszałem nic, zanim, nawet nie zdążyłem,
+    nie zdążyłem, nie zdążyłam, jakimś cudem, cudem, cud, w międzyczasie, jak czekałem, nie wiem
+    czemu, nie wiem jak, nie wiem dlaczego, problem rozwiązany, problem sam się rozwiązał,
+    problem z głowy, po sprawie, sprawa załatwiona, po kłopocie, nie uwierzysz, nie uwierzy pan,
+    stop, czekaj czekaj
+  `),
+  alternatives: list(`albo, lub, czy, bądź`),
   clauseBreaks: list(`
     ale, lecz, a, i, oraz, potem, następnie, kiedy, gdy, jeśli, jeżeli, bo, ponieważ, choć, chociaż,
     natomiast, zanim

@@ -26,6 +26,8 @@ export interface Spelling {
   readonly beforeNumbers?: readonly string[];
   /** Negators that stand behind what they deny where nothing follows them: `klickt nicht`. */
   readonly denyBefore?: readonly string[];
+  /** Denies what stands before it at the end of a clause, and else nothing: `vide non`. */
+  readonly refusals?: readonly string[];
   /** What is written before and behind a word to deny it: `ما` … `ش`. */
   readonly around?: readonly (readonly [before: string, behind: string])[];
   /** True where words are written together as one: `Batterieklemme`, `einhundertsiebzig`. */
@@ -198,6 +200,10 @@ export interface Words {
   readonly subjects?: readonly string[];
   /** Says of another thing what was just said: `too`, `the same`. */
   readonly likewise?: readonly string[];
+  /** Says that what was asked for was not done, or no longer matters: `by itself`, `forget it`. */
+  readonly untried?: readonly string[];
+  /** Words between two things of which only one may be: `or`. */
+  readonly alternatives?: readonly string[];
   /** Words at which a negation ends: `but`. */
   readonly clauseBreaks: readonly string[];
   /** Words that carry no meaning of their own, hedges among them: `about`. */
