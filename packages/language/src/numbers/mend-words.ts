@@ -29,6 +29,7 @@ export function createWordMender(
   );
   const numbers = { ...words.cardinals, ...words.scales, ...words.fractions };
   const numberWords = single(Object.keys(numbers));
+  const minusWords = single(words.minus);
   const figureWords = new Set([...Object.keys(numbers), ...words.decimalZero]);
   const ours = new Set([
     ...figureWords,
@@ -68,8 +69,9 @@ export function createWordMender(
       const before = mended[at - 1];
       const behind = wordAt(tokens, at + 1);
       const isBehind = isFigure(before);
+      const isJoined = behind !== undefined && words.joins.includes(behind);
       const isBefore =
-        isFigure(tokens[at + 1]) || (behind !== undefined && asNumber(behind) !== undefined);
+        isFigure(tokens[at + (isJoined ? 2 : 1)]) || (behind !== undefined && asNumber(behind) !== undefined);
       const [point] = isBehind && isBefore ? like(token.text, pointWords) : [];
       const unit = isBehind ? asUnit(token.text) : undefined;
       const isByPoint =
@@ -77,7 +79,8 @@ export function createWordMender(
         (behind !== undefined &&
           (points.has(behind) || ofUnit.has(behind) || like(behind, pointWords).length > 0));
       const isNumber = isBehind || isBefore || isByPoint || tokens.length === 1;
-      const text = point ?? unit ?? (isNumber ? asNumber(token.text) : undefined);
+      const [minus] = isFigure(tokens[at + 1]) ? like(token.text, minusWords) : [];
+      const text = minus ?? point ?? unit ?? (isNumber ? asNumber(token.text) : undefined);
       if (text !== undefined) mended[at] = { kind: 'word', text };
     });
     return mended;

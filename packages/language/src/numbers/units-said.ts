@@ -13,6 +13,9 @@ export type UnitReader = (tokens: readonly Token[], at: number) => SaidUnit | un
 /** What `code` is for a word that means the unit of the check itself. */
 export const bareUnit = 'bare';
 
+/** A word before which the vowel of a little word is left out. */
+const vowel = /^[aeiouy].+/;
+
 /**
  * The unit reader of one language, whose words are spelled as typed words are. A unit that is spelled as an article ("a") is one only where no
  * other word follows: "170 a" has it, "12.4 a minute ago" has not.
@@ -48,7 +51,14 @@ export function createUnitReader(words: Words): UnitReader {
         words.fillers.includes(word) &&
         next?.kind === 'word' &&
         words.fillers.includes(next.text);
-      if (code !== undefined && !isArticle && !isSmall) return { code, length };
+      // Nor is the l of "12,6 l'autre" a litre: it is written on to a vowel.
+      const isElided =
+        words.spelling?.elides === true &&
+        word.length === 1 &&
+        words.fillers.includes(word) &&
+        next?.kind === 'word' &&
+        vowel.test(next.text);
+      if (code !== undefined && !isArticle && !isSmall && !isElided) return { code, length };
     }
     return undefined;
   };

@@ -33,6 +33,8 @@ export interface SaidFigure {
   /** True where it was said in words alone. */
   readonly inWords?: true;
   readonly unit: string | undefined;
+  /** True where it has a unit that is a word for the check's own: `degrees`. */
+  readonly isDegrees?: true;
   readonly start: number;
   readonly end: number;
 }
@@ -96,6 +98,7 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
         ...(token.other === undefined ? {} : { other: token.other }),
         ...(token.inWords === undefined ? {} : { inWords: token.inWords }),
         unit: isBare ? bare : unit.code,
+        ...(unit?.code === bareUnit ? { isDegrees: true } : {}),
         start,
         end: behind + (nought?.length ?? 0),
       },
@@ -269,7 +272,7 @@ function fractionBehind(
 }
 
 function isFraction(token: Token | undefined): token is Extract<Token, { kind: 'number' }> {
-  return token?.kind === 'number' && token.value > 0 && token.value < 1;
+  return token?.kind === 'number' && token.inWords === true && token.value > 0 && token.value < 1;
 }
 
 /** True for the half of "three years and a half", which is no figure of its own. */

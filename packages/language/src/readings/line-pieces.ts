@@ -41,7 +41,11 @@ export function cutPieces(
     }
   }
   const last = pieces.pop();
-  if (last !== undefined) pieces.push({ ...last, words: [...last.words, ...pending] });
+  if (last !== undefined) {
+    // "Rest 11.3, when starting just a click": what is behind a named figure is told of another thing.
+    const isNamed = namedChecks(last.words, context).length > 0;
+    pieces.push(isNamed ? last : { ...last, words: [...last.words, ...pending] });
+  }
   return pieces;
 }
 
@@ -101,7 +105,8 @@ export function strangeUnit(
 
 function isKnownBeside(word: string, { words, reader, checks }: Lexicon): boolean {
   const { besideFigures, fillers, negators, clauseBreaks, boundsOnly, earlier } = words;
-  const known = [besideFigures, fillers, negators, clauseBreaks, boundsOnly, earlier];
+  const { label } = figureWordsOf(words);
+  const known = [besideFigures, fillers, negators, clauseBreaks, boundsOnly, earlier, label];
   if (known.some((list) => list.includes(word))) return true;
   const [term = ''] = reader.literally(word);
   return [...checks.values()].some(

@@ -1,4 +1,4 @@
-import { hasPhrase, textOf } from './word-run.ts';
+import { hasPhrase, hasStem, textOf } from './word-run.ts';
 import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
 import { type Earlier, type LineContext, type SaidFigure, isCount } from './line-figures.ts';
 import { type Doubtful, judgeReading, meantByFigures, type SaidReading } from './doubtful.ts';
@@ -136,7 +136,7 @@ function placeFigure(
   if (inHand === undefined && isCount(figure)) return undefined;
   const named = own.filter(fitsUnit);
   const [first] = named;
-  if (first !== undefined) {
+  if (first !== undefined && !(isAge(first) && first !== inHand && isOfStanding(line, context))) {
     if (inHand !== undefined && named.includes(inHand)) return inHand;
     // "0.15 with the helper cranking" is no voltage of the battery.
     if (isMomentOnly(figure, { named, line }, context)) return inHand;
@@ -150,8 +150,9 @@ function placeFigure(
     (entry) =>
       !line.taken.includes(entry.id) &&
       (!isAge(entry) ||
-        isSpokenOf(entry, line, context) ||
-        line.named.some((those) => those.includes(entry))),
+        ((isSpokenOf(entry, line, context) ||
+          line.named.some((those) => those.includes(entry))) &&
+          !isOfStanding(line, context))),
   );
   const isOnly = line.named.length === 1;
   // A wrong unit for the only reading meant is for the case to refuse, which says what would fit.
@@ -214,6 +215,11 @@ export function isSpokenOf(
   return (
     lexicon.reader.fromTokens(words).some((term) => topic.has(term)) || hasPhrase(words, battery)
   );
+}
+
+/** True where the words say how long something stood, which is no age. */
+function isOfStanding({ words }: Pick<Line, 'words'>, { lexicon }: LineContext): boolean {
+  return hasStem(words, figureWordsOf(lexicon.words).standing);
 }
 
 function only(entries: readonly CheckPhrases[]): CheckPhrases | undefined {

@@ -10,7 +10,7 @@ import {
 } from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
 import { wordsOfEach } from './words-of-each.ts';
-import { endsWithPhrase, hasPhrase, phraseAt } from './word-run.ts';
+import { endsWithPhrase, hasPhrase, hasStem, phraseAt } from './word-run.ts';
 
 /** Tokens that are left out, the end not included. */
 interface Stretch {
@@ -46,7 +46,7 @@ function othersOf(
   tokens: readonly Token[],
   context: LineContext,
 ): readonly Stretch[] {
-  const ways = [takenBack, ofVehicle, lesser, before, became, asides, repeated];
+  const ways = [takenBack, rounded, ofVehicle, nominal, before, became, asides, repeated];
   for (const way of ways) {
     const found = way(figures, tokens, context);
     if (found.length > 0) return found;
@@ -95,8 +95,9 @@ function isAside(figure: SaidFigure, tokens: readonly Token[], context: LineCont
     (token) => token?.kind === 'mark' && currencies.includes(token.text),
   );
   if (isMarked || isYear(figure) || isClock(figure, tokens)) return true;
+  if (isMeterRange(figure, context)) return true;
   if (unit === undefined && isPin(figure, context)) return true;
-  if (unit !== undefined && isStanding(unit, tokens, context)) return true;
+  if (isStanding(figure, tokens, context)) return true;
   if (unit !== undefined && isLoad(unit, context)) return true;
   if (decimals === 0 && (isBefore(asideBefore) || isBehind(asideBehind))) return true;
   const isEngine = value >= smallestEngine && value <= largestEngine && decimals <= 1;
@@ -156,14 +157,26 @@ function isClock({ start, end }: SaidFigure, tokens: readonly Token[]): boolean 
   );
 }
 
-/** True for how long it stood: days and weeks, where no age is spoken of. */
-function isStanding(unit: string, tokens: readonly Token[], context: LineContext): boolean {
-  if (!standing.includes(unit)) return false;
-  const { inHand } = context;
+/** True for how long it stood: days and weeks, or more where that is said, where no age is asked. */
+function isStanding(
+  { unit = '', start, end }: SaidFigure,
+  tokens: readonly Token[],
+  context: LineContext,
+): boolean {
+  if (!isAlike(unit, 'a')) return false;
+  const { inHand, lexicon } = context;
   if (inHand?.check.form.kind === 'reading' && isAlike(unit, inHand.check.form.unit)) return false;
+  const isMark = ({ kind }: Token): boolean => kind === 'mark';
+  const from = tokens.slice(0, start).findLastIndex(isMark) + 1;
+  const length = tokens.slice(end).findIndex(isMark);
+  const clause = tokens.slice(from, length < 0 ? tokens.length : end + length);
+  if (hasStem(clause, figureWordsOf(lexicon.words).standing)) return true;
   const words = tokens.filter(({ kind }) => kind !== 'number');
-  return !namedChecks(words, context).some(
-    ({ check: { form } }) => form.kind === 'reading' && isAlike(unit, form.unit),
+  return (
+    standing.includes(unit) &&
+    !namedChecks(words, context).some(
+      ({ check: { form } }) => form.kind === 'reading' && isAlike(unit, form.unit),
+    )
   );
 }
 
@@ -176,6 +189,18 @@ function isPin({ digits, inWords }: SaidFigure, { inHand }: LineContext): boolea
   const form = inHand?.check.form;
   if (form?.kind !== 'reading' || form.range !== 'signal-voltage') return false;
   return inWords !== true && pins.includes(digits);
+}
+
+/** V. Ranges of a meter that no reading of a vehicle reaches. */
+const meterRanges: readonly number[] = [200, 600, 1000, 2000];
+
+/** V. One that only a system of 24 V may show. */
+const rangeOf12 = 20;
+
+/** "It says 12.58, on the 20 range": what the meter is set to, beside a voltage. */
+function isMeterRange({ value, unit = 'V' }: SaidFigure, context: LineContext): boolean {
+  if (unitInHand(context) !== 'V' || unit !== 'V') return false;
+  return meterRanges.includes(value) || (value === rangeOf12 && context.nominal === 12);
 }
 
 /** True where two figures may be of one reading. */
@@ -224,6 +249,66 @@ function takesBack(between: readonly Token[], { lexicon: { words } }: LineContex
   return isSaid;
 }
 
+/** "Just under 9, say 8.9", "onze volts et des poussières, 11,3": the rougher of two for one thing. */
+function rounded(
+  figures: readonly SaidFigure[],
+  tokens: readonly Token[],
+  context: LineContext,
+): readonly Stretch[] {
+  const { words } = context.lexicon;
+  const { roughly, instead } = figureWordsOf(words);
+  const hedges = [...roughly, ...words.nearly, ...words.boundsOnly];
+  const small = [words.fillers, words.vague, words.courtesies ?? [], instead, hedges].flat();
+  const isRough = ({ start, end }: SaidFigure): boolean =>
+    endsWithPhrase(tokens, start, hedges) || phraseAt(tokens, end, words.vague) > 0;
+  return figures.flatMap((figure, index): Stretch[] => {
+    const next = figures[index + 1];
+    if (next === undefined || !isOfOneKind(figure, next)) return [];
+    const [rough, exact] = figure.decimals < next.decimals ? [figure, next] : [next, figure];
+    const between = tokens.slice(figure.end, next.start);
+    const isApart = between.some(({ kind }) => kind === 'mark') || hasPhrase(between, instead);
+    const isNear = Math.abs(rough.value - exact.value) < 10 ** -rough.decimals;
+    if (rough.decimals === exact.decimals || !isNear || !isApart || !isRough(rough)) return [];
+    return isOnlyOf(between, small) ? [{ start: rough.start, end: rough.end }] : [];
+  });
+}
+
+/** True where there is nothing but marks and these phrases. */
+function isOnlyOf(tokens: readonly Token[], phrases: readonly string[]): boolean {
+  for (let at = 0; at < tokens.length; at += 1) {
+    const length = phraseAt(tokens, at, phrases);
+    if (length === 0 && tokens[at]?.kind !== 'mark') return false;
+    at += Math.max(length - 1, 0);
+  }
+  return true;
+}
+
+/** V. What a system, a battery and a vehicle are called by. */
+const nominals: readonly number[] = [6, 12, 24];
+
+/** So many tokens may stand between the volts and the Ah of a battery. */
+const mostToHours = 2;
+
+/** "The label says 12 V 60 Ah but I measure 10.6": what the battery or the vehicle is called by. */
+function nominal(
+  figures: readonly SaidFigure[],
+  tokens: readonly Token[],
+  context: LineContext,
+): readonly Stretch[] {
+  if (unitInHand(context) !== 'V' || !figures.some(({ decimals }) => decimals > 0)) return [];
+  const { words } = context.lexicon;
+  const { label, vehicle, battery } = figureWordsOf(words);
+  const said = wordsOfEach(figures, tokens, { telling: [...label, ...vehicle], words });
+  return figures.filter((figure, index) => {
+    const { value, unit = 'V', end } = figure;
+    const next = figures[index + 1];
+    const isByHours = next?.unit === 'A.h' && next.start - end <= mostToHours;
+    const names = [...label, ...vehicle];
+    const isNamed = hasPhrase(said[index] ?? [], names) || phraseAt(tokens, end, battery) > 0;
+    return unit === 'V' && nominals.includes(value) && (isByHours || isNamed);
+  });
+}
+
 /** "The car is 14, the battery only 2": the years of the vehicle, where the battery's are asked. */
 function ofVehicle(
   figures: readonly SaidFigure[],
@@ -238,47 +323,32 @@ function ofVehicle(
   return found.length < figures.length ? found : [];
 }
 
-/** "The worst is 0.6, the other 0.1": of two losses, where the worse is spoken of, the lesser. */
-function lesser(
-  figures: readonly SaidFigure[],
-  tokens: readonly Token[],
-  context: LineContext,
-): readonly Stretch[] {
-  const form = context.inHand?.check.form;
-  const { worse } = figureWordsOf(context.lexicon.words);
-  if (form?.kind !== 'reading' || form.range !== 'drop' || !hasPhrase(tokens, worse)) return [];
-  const [first] = figures;
-  if (figures.some(({ unit }) => unit !== first?.unit)) return [];
-  const losses = figures.filter((figure) => !isCount(figure));
-  const most = Math.max(...losses.map(({ value }) => value));
-  const kept = losses.find(({ value }) => value === most);
-  return kept === undefined ? [] : figures.filter((figure) => figure !== kept);
-}
-
 function unitInHand({ inHand }: LineContext): string | undefined {
   const form = inHand?.check.form;
   return form?.kind === 'reading' ? form.unit : undefined;
 }
 
-/** "12.4 yesterday, now 11.9": those that were, where one is. */
+/** "12.4 yesterday, now 11.9", "10.4, it used to sink to 8.5": those that were, where one is. */
 function before(
   figures: readonly SaidFigure[],
   tokens: readonly Token[],
-  { lexicon: { words } }: LineContext,
+  context: LineContext,
 ): readonly Stretch[] {
+  const { words } = context.lexicon;
   const { past, present, expected } = figureWordsOf(words);
   const [first] = figures;
   if (first === undefined || !figures.every((figure) => isOfOneKind(first, figure))) return [];
-  const telling = [...past, ...present, ...expected];
+  const telling = [...past, ...words.earlier, ...present, ...expected];
   const said = wordsOfEach(figures, tokens, { telling, words });
   const isExpected = said.map((own) => hasPhrase(own, expected));
   if (isExpected.includes(true) && isExpected.filter((one) => !one).length === 1)
     return figures.filter((_, index) => isExpected[index] === true);
   const isNow = said.map((own) => hasPhrase(own, present));
   const was = said.map((own) => hasPhrase(own, past) || hasPhrase(own, words.earlier));
-  if (isNow.filter((one) => one).length !== 1) return [];
-  const isPlain = figures.every((_, index) => isNow[index] === true || was[index] === true);
-  return isPlain ? figures.filter((_, index) => isNow[index] !== true) : [];
+  const isKept = isNow.includes(true) ? isNow : was.map((one) => !one);
+  if (isKept.filter((one) => one).length !== 1) return [];
+  const isPlain = figures.every((_, index) => isKept[index] === true || was[index] === true);
+  return isPlain ? figures.filter((_, index) => isKept[index] !== true) : [];
 }
 
 /** "Dropped from 12.5 to 9.8": what it was before; of two checks each has its own. */

@@ -12,11 +12,13 @@ import { cutPieces, namedChecks, strangeUnit } from './line-pieces.ts';
 import { type LineResult, placePieces, unclear, unitOf } from './line-placing.ts';
 import { judgeFigure } from '@keyturn/core';
 import { withoutOthers } from './one-of-figures.ts';
+import { readOfTwo } from './of-two.ts';
 import { readAtRestAndTurning, withoutBeside } from './told-beside.ts';
 import type { SaidReading } from './doubtful.ts';
 import { endsWithPhrase, hasPhrase } from './word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import type { CheckPhrases } from '../understand/lexicon.ts';
+import { durations } from '../numbers/unit.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import type { Token } from '../typed/token.ts';
 
@@ -26,7 +28,8 @@ import type { Token } from '../typed/token.ts';
  * A line of which anything cannot be placed is taken not at all.
  */
 export function readLine(typed: readonly Token[], context: LineContext): LineResult {
-  const tokens = spellNumbers(typed, context.lexicon.numbers);
+  const spelled = spellNumbers(typed, context.lexicon.numbers);
+  const tokens = withoutRest(rightWayRound(spelled, context), context);
   const load = loadIn(tokens, context);
   if (load === undefined) return readKept(tokens, context);
   const without = tokens.filter((_, index) => index < load.start || index >= load.end);
@@ -42,11 +45,47 @@ export function readLine(typed: readonly Token[], context: LineContext): LineRes
   return { ...line, readings };
 }
 
+/** The tokens, where a voltage below nought comes of leads that were held the wrong way round. */
+function rightWayRound(tokens: readonly Token[], { lexicon }: LineContext): readonly Token[] {
+  if (!hasPhrase(tokens, figureWordsOf(lexicon.words).swapped)) return tokens;
+  return tokens.map((token) =>
+    token.kind === 'number' ? { ...token, value: Math.abs(token.value) } : token,
+  );
+}
+
+/** So many tokens name what was waited for: "three hours of rest". */
+const mostOfRest = 3;
+
+/**
+ * The tokens without how long was waited, at a check that waits: "12.7 after three hours of rest"
+ * names no other reading there.
+ */
+function withoutRest(tokens: readonly Token[], context: LineContext): readonly Token[] {
+  const { inHand, lexicon } = context;
+  if (inHand?.check.waitMinutes === undefined) return tokens;
+  const { after } = figureWordsOf(lexicon.words);
+  const isTime = (at: number): boolean =>
+    tokens[at]?.kind === 'number' &&
+    durations.includes(lexicon.readUnit(tokens, at + 1)?.code ?? '');
+  const time = tokens.findIndex((_, at) => isTime(at) && endsWithPhrase(tokens, at, after));
+  if (time < 0) return tokens;
+  const from = time + 1 + (lexicon.readUnit(tokens, time + 1)?.length ?? 0);
+  const behind = tokens.slice(from, from + mostOfRest);
+  const end = behind.findIndex(({ kind }) => kind !== 'word');
+  const length = end < 0 ? behind.length : end;
+  return [...tokens.slice(0, time), comma, ...tokens.slice(from + length)];
+}
+
+const comma: Token = { kind: 'mark', text: ',' };
+
 function readKept(typed: readonly Token[], context: LineContext): LineResult {
   if (typed.some(({ kind }) => kind === 'malformed')) return unclear('not-a-number', typed);
   if (speaksOfOther(typed, context)) return unclear('unknown-unit', typed);
   const pair = readAtRestAndTurning(typed, context);
   if (pair !== undefined) return { type: 'readings', readings: pair, earlier: undefined };
+  const ofTwo = readOfTwo(typed, context);
+  if (ofTwo !== undefined)
+    return 'type' in ofTwo ? ofTwo : { type: 'readings', readings: [ofTwo], earlier: undefined };
   const { kept: own, isDenied } = withoutDenied(withoutOthers(typed, context), context);
   const { kept, told } = withoutBeside(own, context);
   const line = readOwn(kept, { context, isDenied });

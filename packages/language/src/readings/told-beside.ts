@@ -11,7 +11,7 @@ import { type SaidReading, judgeReading } from './doubtful.ts';
 import { type LineContext, type SaidFigure, findFigures, isYearsOf } from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
 import { isSpokenOf, mostLost, unitOf } from './line-placing.ts';
-import { hasPhrase } from './word-run.ts';
+import { hasPhrase, hasStem } from './word-run.ts';
 import { startsOfEach, wordsOfEach } from './words-of-each.ts';
 
 /** With more figures than this nothing is told apart. */
@@ -35,7 +35,7 @@ export function withoutBeside(tokens: readonly Token[], context: LineContext): T
   const isYears = (figure: SaidFigure): boolean =>
     figures.some(({ decimals }) => decimals > 0) && isYearsOf(figure, tokens, context);
   const units = figures.map((figure) =>
-    isYears(figure) ? 'a' : unitMeant(figure, figures, inHand),
+    isYears(figure) ? 'a' : unitMeant(figure, figures, { inHand, tokens }),
   );
   const isOwn = units.map((unit) => isAlike(unit, unitOf(inHand)));
   if (!isOwn.includes(true) || !isOwn.includes(false)) return nothing;
@@ -61,12 +61,16 @@ const comma: Token = { kind: 'mark', text: ',' };
 
 /** The unit of a figure: its own, else the one asked for; beside amperes decimals are volts. */
 function unitMeant(
-  { unit, decimals }: SaidFigure,
+  { unit, decimals, value, end }: SaidFigure,
   figures: readonly SaidFigure[],
-  inHand: CheckPhrases,
+  { inHand, tokens }: { readonly inHand: CheckPhrases; readonly tokens: readonly Token[] },
 ): string {
   const asked = unitOf(inHand);
   if (unit !== undefined) return unit;
+  // "8,7 avec 290 a qui passent": more than any volts, where the a is a word as well.
+  const behind = tokens[end];
+  const isAmperes = behind?.kind === 'word' && behind.text === 'a' && value > mostVolts;
+  if (asked === 'V' && isAmperes) return 'A';
   return asked === 'A' && decimals > 0 && figures.some((one) => one.unit === 'A') ? 'V' : asked;
 }
 
@@ -126,12 +130,6 @@ function isAgeOf(
   const { vehicle, standing } = figureWordsOf(context.lexicon.words);
   if (isSpokenOf(age, { words }, context)) return true;
   return unit === 'a' && !hasPhrase(words, vehicle) && !hasStem(words, standing);
-}
-
-function hasStem(words: readonly Token[], stems: readonly string[]): boolean {
-  return words.some(
-    (token) => token.kind === 'word' && stems.some((stem) => token.text.includes(stem)),
-  );
 }
 
 /** V. A voltage falls by so much at least when the starter turns. */

@@ -39,3 +39,10 @@ export function phraseAt(
 export function hasPhrase(tokens: readonly Token[], phrases: readonly string[]): boolean {
   return tokens.some((_, at) => phraseAt(tokens, at, phrases) > 0);
 }
+
+/** True where a word has one of the stems. */
+export function hasStem(words: readonly Token[], stems: readonly string[]): boolean {
+  return words.some(
+    (token) => token.kind === 'word' && stems.some((stem) => token.text.includes(stem)),
+  );
+}

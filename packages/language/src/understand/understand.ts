@@ -8,6 +8,7 @@ import { readLanguage } from './said-language.ts';
 import { readMeter } from './said-meter.ts';
 import { readAwaited, readContext, readLooseTalk, readTalk, readWorkDone } from './said-talk.ts';
 import { readSeveral, readVolunteered } from './said-unasked.ts';
+import { toldInFigures, withAside } from './told-in-figures.ts';
 import { cutClauses } from './talk.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { toldVehicle } from './told-vehicle.ts';
@@ -30,9 +31,9 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
     return { type: 'unclear', code: 'too-long', given: cut(text), possible: [] };
   const tokens = lexicon.mend(readTokens(text, lexicon.words));
   const vehicle = toldVehicle(tokens, lexicon);
-  if (vehicle === undefined) return understandTokens({ text, tokens, hearing, listener });
+  if (vehicle === undefined) return understandRest({ text, tokens, hearing, listener });
   const { told, nominal, rest } = vehicle;
-  const understood = understandTokens({
+  const understood = understandRest({
     text,
     tokens: rest,
     hearing: { ...hearing, nominal },
@@ -40,6 +41,13 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
   });
   if (understood.type === 'input') return input([told, ...understood.inputs], understood.talk);
   return rest.every(({ kind }) => kind === 'mark') ? input([told]) : understood;
+}
+
+/** What a text means beside what its figures tell by the way. */
+function understandRest(given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>): Understood {
+  const aside = toldInFigures(given);
+  const understood = understandTokens({ ...given, tokens: aside.rest });
+  return withAside(understood, aside, given);
 }
 
 function understandTokens(

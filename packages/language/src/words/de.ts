@@ -7,6 +7,9 @@ export const deWords: Words = {
     letters: [
       // An ü is never written behind another vowel: "neuen" is not "neun".
       ['kommaei', 'komma ei'],
+      // No minus: "plus minus 12".
+      ['plus minus', 'etwa'],
+      ['plusminus', 'etwa'],
       ['eue', 'eve'],
       ['aue', 'ave'],
       ['ae', 'a'],
@@ -221,7 +224,7 @@ export const deWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pins, klemme, kl, um halb, halb, um viertel nach, um viertel vor, messbereich, bereich, baujahr, bj, zylinder, zelle, spitze, in der spitze, spitzenwert, auf stellung, eingestellt auf, gekostet, im ersten moment, kurz auf
+      pin, pins, klemme, kl, um halb, halb, um viertel nach, um viertel vor, messbereich, bereich, baujahr, bj, zylinder, zelle, spitze, in der spitze, spitzenwert, auf stellung, eingestellt auf, gekostet, im ersten moment, kurz auf, gestellt auf, gedreht auf
     `),
     asideBehind: list(`
       uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich, gleichspannung, volt gleichspannung, er bereich, v gleichspannung
@@ -230,10 +233,10 @@ export const deWords: Words = {
       benziner, diesel, motor, tdi, hdi, liter, hubraum, turbo, benzin, dieselmotor
     `),
     instead: list(`
-      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben, genau, sagen wir, sagen wir mal, sag ma, exakt, genauer, genau gesagt
+      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben, genau, sagen wir, sagen wir mal, sag ma, exakt, genauer, genau gesagt, um genau zu sein, sag mal
     `),
     past: list(`
-      gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche
+      gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche, davor, früher, hatte, hatten, lag, letztes mal, beim letzten mal
     `),
     present: list(`
       jetzt, heute, nun, aktuell, gerade, momentan, inzwischen, mittlerweile
@@ -266,7 +269,7 @@ export const deWords: Words = {
       säureheber, aräometer, säuredichte, dichte, hydrometer, säure, refraktometer
     `),
     label: list(`
-      etikett, aufkleber, typenschild, nennwert, aufdruck, steht drauf, draufsteht, schild, kälteprüfstrom, aufgedruckt, aufgedruckte, drauf stehen, draufstehen, nennstrom
+      etikett, aufkleber, typenschild, nennwert, aufdruck, steht drauf, draufsteht, schild, kälteprüfstrom, aufgedruckt, aufgedruckte, drauf stehen, draufstehen, nennstrom, beschriftet, draufgedruckt, steht auf der batterie, laut etikett, laut aufdruck, aufschrift
     `),
     outOf: list(`
       von, aus
@@ -296,6 +299,18 @@ export const deWords: Words = {
     `),
     clock: list(`
       es ist halb, es ist, um halb, wir haben
+    `),
+    sides: list(`
+      plus, minus, pluspol, minuspol, plusklemme, minusklemme, plusseite, minusseite, rot, roten, schwarz, schwarzen, masse, andere, anderer, anderen, anderem, andre, einen
+    `),
+    difference: list(`
+      unterschied, differenz, auseinander, abweichung, abstand
+    `),
+    swapped: list(`
+      vertauscht, verkehrt herum, verkehrtherum, verkehrt rum, falsch herum, falsch rum, falschrum, verpolt, andersrum, andersherum, umgekehrt, verdreht, verwechselt
+    `),
+    roughly: list(`
+      etwa, ungefähr, ca, circa, rund, fast, knapp, beinahe, gut, so, um die, nahezu, an die
     `),
     climbs: list(`
       geht, kommt, steigt, klettert, gehen, kommen, will

@@ -3,7 +3,8 @@ import type { Words } from './words.ts';
 
 /** English as it is typed at the roadside. */
 export const enWords: Words = {
-  spelling: { denyBefore: ['no'] },
+  // No minus: "12 plus or minus".
+  spelling: { denyBefore: ['no'], letters: [['plus or minus', 'about']] },
   cardinals: {
     zero: 0,
     zilch: 0,
@@ -165,7 +166,7 @@ export const enWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pins, terminal, terminals, set to, set it to, range of, past, quarter to, cylinder, cylinders, cell, cells, number, model, year, peak, peaked at, peaks at, spiked at, spikes to, spike of, cost me, paid, peaked, peaked near, peaked around, spiked
+      pin, pins, terminal, terminals, set to, set it to, range of, past, quarter to, cylinder, cylinders, cell, cells, number, model, year, peak, peaked at, peaks at, spiked at, spikes to, spike of, cost me, paid, peaked, peaked near, peaked around, spiked, set on, switched to, turned to, dialled to
     `),
     asideBehind: list(`
       am, pm, o clock, oclock, this morning, this afternoon, this evening, in the morning, in the afternoon, in the evening, at night, tries, try, times, time, attempts, attempt, goes, cell, cells, cylinder, cylinders, pot, range, scale, setting, dc range, volt range, quid, euro, euros, pounds, dollars, bucks, dollar, big studs, big, large, door, doors, miles, km, metre, metres, meters, feet, foot, measurements, readings, turns, people, leads, wires, studs, digit, digits, counts, amp fuse, a fuse, dc
@@ -174,10 +175,10 @@ export const enWords: Words = {
       engine, petrol, diesel, litre, liter, turbo, tdi, hdi, dci, gasoline, petrol engine, diesel engine, motor
     `),
     instead: list(`
-      no, no wait, wait, hang on, hold on, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, actually, oops, whoops, ups, my mistake, wrong, misread, read it wrong, er, erm, or rather, should be, nope, my bad, call it, lets say, exactly, to be exact, precisely, to be precise
+      no, no wait, wait, hang on, hold on, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, actually, oops, whoops, ups, my mistake, wrong, misread, read it wrong, er, erm, or rather, should be, nope, my bad, call it, lets say, exactly, to be exact, precisely, to be precise, say, lets call it, more exactly
     `),
     past: list(`
-      yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with
+      yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with, used to, before that, was at, had been, last time
     `),
     present: list(`
       now, today, tonight, right now, at the moment, currently, this morning it is, its now
@@ -210,7 +211,7 @@ export const enWords: Words = {
       hydrometer, specific gravity, gravity, density, sg, acid, refractometer
     `),
     label: list(`
-      label, label says, sticker, rated, rating, rated at, written on the battery, stamped, nameplate, printed on it, stamped on it, printed on the battery
+      label, label says, sticker, rated, rating, rated at, written on the battery, stamped, nameplate, printed on it, stamped on it, printed on the battery, marked, marked as, on the case, spec, specced
     `),
     outOf: list(`
       out of, of, of a possible, from
@@ -240,6 +241,18 @@ export const enWords: Words = {
     `),
     clock: list(`
       half past, quarter past, the time is, time is, time now is, clock says
+    `),
+    sides: list(`
+      plus, minus, positive, negative, pos, neg, red, black, earth, ground, live, other, left, right, one side, on one
+    `),
+    difference: list(`
+      apart, difference, different, differ, diff, gap, between them
+    `),
+    swapped: list(`
+      wrong way round, wrong way, wrong way around, other way round, other way around, swapped, reversed, backwards, back to front, crossed, mixed up, switched round, wrong poles
+    `),
+    roughly: list(`
+      about, around, roughly, approximately, approx, nearly, almost, not quite, close to, near, near enough, just about
     `),
     climbs: list(`
       go, get, climb, rise, come, make, move

@@ -285,7 +285,7 @@ export const esWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pines, borne, bornes, terminal, terminales, a las, las, a la, escala de, rango de, escala, posición de, calibre de, modelo, año, cilindro, pico de, pico, llega a un pico de, costó, pagué, celda, vaso, picó a, picó
+      pin, pines, borne, bornes, terminal, terminales, a las, las, a la, escala de, rango de, escala, posición de, calibre de, modelo, año, cilindro, pico de, pico, llega a un pico de, costó, pagué, celda, vaso, picó a, picó, puesto en, ajustado en, ajustado a, seleccionado
     `),
     asideBehind: list(`
       de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas, en continua, voltios continua, dc
@@ -294,10 +294,10 @@ export const esWords: Words = {
       motor, gasolina, diésel, diesel, litros, nafta, turbo, tdi, hdi, motor de, es un
     `),
     instead: list(`
-      perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal, digamos, exactamente, exacto, pongamos, o sea, para ser exactos
+      perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal, digamos, exactamente, exacto, pongamos, o sea, para ser exactos, concretamente, en concreto
     `),
     past: list(`
-      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer
+      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso
     `),
     present: list(`
       ahora, hoy, ahorita, actualmente, ya, en este momento
@@ -330,7 +330,7 @@ export const esWords: Words = {
       hidrómetro, densímetro, densidad, gravedad, pesa ácido, ácido, densimetro, pesaacidos
     `),
     label: list(`
-      etiqueta, pegatina, nominal, nominales, placa, calcomanía, pone en la batería, rótulo, impreso en la batería, viene en la batería
+      etiqueta, pegatina, nominal, nominales, placa, calcomanía, pone en la batería, rótulo, impreso en la batería, viene en la batería, marcada, marcado, impreso, especificada, según la etiqueta, rotulada
     `),
     outOf: list(`
       de, sobre, de los
@@ -362,6 +362,18 @@ export const esWords: Words = {
     `),
     clock: list(`
       son las, es la, eran las, a las, sobre las
+    `),
+    sides: list(`
+      más, menos, positivo, positiva, negativo, negativa, rojo, roja, negro, negra, masa, tierra, otro, otra, uno, una
+    `),
+    difference: list(`
+      diferencia, difieren, diferencian
+    `),
+    swapped: list(`
+      al revés, invertidas, invertidos, invertí, cruzados, cruzadas, crucé, cambiadas, cambiados, cambié, polaridad
+    `),
+    roughly: list(`
+      como, unos, casi, alrededor de, aproximadamente, más o menos, cerca de, rozando, sobre los, cosa de, por ahí de
     `),
     climbs: list(`
       pasa, sube, supera, levanta, pasaba, subía

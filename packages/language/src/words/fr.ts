@@ -4,7 +4,11 @@ import type { Words } from './words.ts';
 /** French as it is typed at the roadside in France, Belgium, Switzerland, Québec and the Maghreb. */
 export const frWords: Words = {
   spelling: {
-    letters: [['pour cent', '%']],
+    letters: [
+      ['pour cent', '%'],
+      // No minus: "plus ou moins 12".
+      ['plus ou moins', 'environ'],
+    ],
     elides: true,
     denyBefore: ['pas', 'jamais'],
     refusals: ['non'],
@@ -177,7 +181,7 @@ export const frWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      broche, broches, borne, bornes, calibre, calibre de, gamme, position, cylindre, élément, pic à, pointe à, pointe de, pic de, pic, modèle, année, payé, payée, payer, crête
+      broche, broches, borne, bornes, calibre, calibre de, gamme, position, cylindre, élément, pic à, pointe à, pointe de, pic de, pic, modèle, année, payé, payée, payer, crête, réglé sur, réglée sur, réglé sur le, réglé à, mis sur, sur le calibre
     `),
     asideBehind: list(`
       heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points, dc, en continu, continu
@@ -186,10 +190,10 @@ export const frWords: Words = {
       essence, diesel, moteur, litres, tdi, hdi, dci, turbo, gasoil, cylindrée
     `),
     instead: list(`
-      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux, disons, exactement, on va dire, mettons, pour être précis, précisément
+      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux, disons, exactement, on va dire, mettons, pour être précis, précisément, soit, plus exactement
     `),
     past: list(`
-      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait
+      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait
     `),
     present: list(`
       maintenant, aujourd hui, là, à présent, actuellement, ce matin, en ce moment
@@ -222,7 +226,7 @@ export const frWords: Words = {
       pèse-acide, pese acide, densimètre, densité, hydromètre, acide, réfractomètre
     `),
     label: list(`
-      étiquette, autocollant, nominal, nominale, marqué dessus, écrit dessus, plaque, imprimé dessus, inscrit dessus, marqué sur la batterie
+      étiquette, autocollant, nominal, nominale, marqué dessus, écrit dessus, plaque, imprimé dessus, inscrit dessus, marqué sur la batterie, marqué, marquée, inscrit, inscrite, indiquée, sur l étiquette, annoncée, donnée pour
     `),
     outOf: list(`
       sur, de
@@ -252,6 +256,18 @@ export const frWords: Words = {
     `),
     clock: list(`
       il est, à midi, vers midi
+    `),
+    sides: list(`
+      plus, moins, positif, positive, négatif, négative, rouge, noir, noire, masse, autre
+    `),
+    difference: list(`
+      écart, différence, diffèrent
+    `),
+    swapped: list(`
+      à l envers, inversé, inversée, inversés, inversées, inverse, croisé, croisés, interverti, intervertis
+    `),
+    roughly: list(`
+      environ, presque, à peu près, autour de, dans les, vers, quasiment, pas loin de, près de, quasi
     `),
     climbs: list(`
       monte, va, passe, dépasse, grimpe

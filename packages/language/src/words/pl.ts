@@ -25,7 +25,11 @@ const ofYears = Object.fromEntries(
 export const plWords: Words = {
   spelling: {
     // Without its ending "rano", in the morning, would be "ranny", hurt.
-    letters: [['rano', 'ranek']],
+    // No minus: "plus minus 12".
+    letters: [
+      ['rano', 'ranek'],
+      ['plus minus', 'okolo'],
+    ],
     denyBefore: ['nie', 'brak'],
     joinsDecimals: true,
   },
@@ -300,7 +304,7 @@ export const plWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pinie, pinu, zacisk, zacisku, styk, styku, o, o godzinie, godzina, godz, na zakresie, zakres, zakresie, rocznik, cylinder, cela, w piku, szczyt, w szczycie, za, kosztował, kosztowała, pik, pik poboru, w pierwszej chwili, skoczyło do
+      pin, pinie, pinu, zacisk, zacisku, styk, styku, o, o godzinie, godzina, godz, na zakresie, zakres, zakresie, rocznik, cylinder, cela, w piku, szczyt, w szczycie, za, kosztował, kosztowała, pik, pik poboru, w pierwszej chwili, skoczyło do, ustawiony na, ustawiona na, ustawione na, nastawiony na, przełączony na, ustawiłem na
     `),
     asideBehind: list(`
       rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie, dc, prądu stałego
@@ -309,10 +313,10 @@ export const plWords: Words = {
       benzyna, diesel, silnik, silnika, litra, litrów, benzyniak, tdi, hdi, turbo, pojemność, pojemności
     `),
     instead: list(`
-      nie czekaj, czekaj, chwila, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej
+      nie czekaj, czekaj, chwila, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej, a konkretnie, konkretnie
     `),
     past: list(`
-      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było
+      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio
     `),
     present: list(`
       teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili
@@ -343,7 +347,7 @@ export const plWords: Words = {
       areometr, areometrem, aerometr, aerometrem, gęstość, gęstości, kwas, kwasu, elektrolit, elektrolitu, kwasomierz
     `),
     label: list(`
-      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, tabliczka, tabliczce, nadruk, nominalnie, na obudowie, nadrukowane, na etykietce, napisane na akumulatorze
+      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, tabliczka, tabliczce, nadruk, nominalnie, na obudowie, nadrukowane, na etykietce, napisane na akumulatorze, oznaczony, oznaczona, napis, na tabliczce, opisany, na etykiecie, nominał
     `),
     outOf: list(`
       z, na
@@ -375,6 +379,18 @@ export const plWords: Words = {
     `),
     clock: list(`
       jest godzina, godzina, o godzinie, jest wpół do
+    `),
+    sides: list(`
+      plus, plusie, plusem, plusowej, plusowa, plusowym, minus, minusie, minusem, minusowej, minusowa, minusowym, dodatni, dodatnim, dodatniej, ujemny, ujemnym, ujemnej, drugi, drugim, drugiej, druga, jednym, jednej, czerwony, czerwonym, czarny, czarnym, masie
+    `),
+    difference: list(`
+      różnica, różnicy, różnicę, różnią
+    `),
+    swapped: list(`
+      odwrotnie, na odwrót, odwrócone, odwróciłem, odwróciłam, zamienione, zamieniłem, zamieniłam, zamienionymi, pomylone, pomyliłem, pomyliłam, odwrotna
+    `),
+    roughly: list(`
+      około, koło, prawie, jakieś, mniej więcej, niemal, blisko, niecałe, niecałych, niespełna, z grubsza, gdzieś
     `),
     climbs: list(`
       idzie, wchodzi, przekracza, rośnie, wzrasta

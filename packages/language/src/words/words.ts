@@ -111,6 +111,14 @@ export interface FigureWords {
   readonly worse: readonly string[];
   /** Before the time of day, of which nothing is read: son `las`. */
   readonly clock: readonly string[];
+  /** The one or the other of two clamps: `plus`, `the other`. */
+  readonly sides: readonly string[];
+  /** How far two figures are apart: `difference`. */
+  readonly difference: readonly string[];
+  /** The meter's leads were held the other way: `wrong way round`. */
+  readonly swapped: readonly string[];
+  /** Before a figure that is rounded: `nearly`. */
+  readonly roughly: readonly string[];
   /** What a figure does not do, said of the highest that it came to: won't `go` above. */
   readonly climbs: readonly string[];
 }
@@ -143,6 +151,10 @@ const noFigureWords: FigureWords = {
   battery: [],
   worse: [],
   clock: [],
+  sides: [],
+  difference: [],
+  swapped: [],
+  roughly: [],
   climbs: [],
 };
 

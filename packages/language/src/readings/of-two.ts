@@ -1,0 +1,85 @@
+/**
+ * One reading made of two figures: the worse of two losses, and what two batteries differ by.
+ * Sources: the check asks for the worse side, and for the difference; common practice, no source.
+ */
+import { isAlike } from '../numbers/unit.ts';
+import type { Token } from '../typed/token.ts';
+import { figureWordsOf } from '../words/words.ts';
+import { type Doubtful, type SaidReading, judgeReading } from './doubtful.ts';
+import { type LineContext, type SaidFigure, findFigures, isCount } from './line-figures.ts';
+import { mostLost } from './line-placing.ts';
+import { hasPhrase } from './word-run.ts';
+import { wordsOfEach } from './words-of-each.ts';
+
+/** The reading that the figures of a text make together; undefined where they make none. */
+export function readOfTwo(
+  tokens: readonly Token[],
+  context: LineContext,
+): SaidReading | Doubtful | undefined {
+  const form = context.inHand?.check.form;
+  if (form?.kind !== 'reading' || form.range !== 'drop') return undefined;
+  const figures = findFigures(tokens, context).filter((figure) => !isCount(figure));
+  const [first] = figures;
+  if (first === undefined || figures.some(({ unit }) => !isAlike(unit ?? 'V', form.unit)))
+    return undefined;
+  return form.expect === 'battery.halves'
+    ? differenceOf(figures, context)
+    : worseOf(figures, tokens, context);
+}
+
+/** "The worst is 0.6, the other 0.1", "0.02 at the minus and 0.35 at the plus": the greater. */
+function worseOf(
+  figures: readonly SaidFigure[],
+  tokens: readonly Token[],
+  context: LineContext,
+): SaidReading | Doubtful | undefined {
+  const { inHand, lexicon } = context;
+  const { worse, sides } = figureWordsOf(lexicon.words);
+  const form = inHand?.check.form;
+  if (inHand === undefined || form?.kind !== 'reading') return undefined;
+  if (figures.some(({ unit }) => unit !== figures[0]?.unit)) return undefined;
+  const said = wordsOfEach(figures, tokens, { telling: sides, words: lexicon.words });
+  // "Minus 0.3" is no less than nothing, but at the minus.
+  const hasSide = ({ value }: SaidFigure, index: number): boolean => {
+    const own = said[index] ?? [];
+    return value < 0 || hasPhrase(own, sides) || own.some(isOne);
+  };
+  const isOfSides =
+    form.expect === 'drop.clamp' && figures.length === sidesOfBattery && figures.every(hasSide);
+  if (!isOfSides && !hasPhrase(tokens, worse)) return undefined;
+  const [most] = figures
+    .map((figure) => ({ ...figure, value: Math.abs(figure.value) }))
+    .toSorted((one, other) => other.value - one.value);
+  return most === undefined ? undefined : judgeReading(inHand, most, context);
+}
+
+/** "0.3 on one". */
+function isOne(token: Token): boolean {
+  return token.kind === 'number' && token.inWords === true && token.value === 1;
+}
+
+const sidesOfBattery = 2;
+
+/** "12.6 and 12.2", "one 12.6, the other 12.2, so 0.4": how far they are apart, in V. */
+function differenceOf(
+  figures: readonly SaidFigure[],
+  context: LineContext,
+): SaidReading | Doubtful | undefined {
+  const { inHand } = context;
+  const volts = figures.filter(({ value }) => value > mostLost);
+  const [one, other, more] = volts;
+  if (inHand === undefined || one === undefined || other === undefined || more !== undefined)
+    return undefined;
+  if (Math.max(one.value, other.value) > mostOfOne) return undefined;
+  const decimals = Math.max(one.decimals, other.decimals);
+  const value = Number(Math.abs(one.value - other.value).toFixed(decimals));
+  const [said, another] = figures.filter((figure) => !volts.includes(figure));
+  if (another !== undefined || value > mostLost) return undefined;
+  if (said !== undefined && Math.abs(Math.abs(said.value) - value) > 10 ** -said.decimals / 2 + 1e-9)
+    return undefined;
+  const digits = value.toFixed(decimals);
+  return judgeReading(inHand, { ...one, value, decimals, digits, unit: 'V' }, context);
+}
+
+/** V. No battery of 12 V has more. */
+const mostOfOne = 18;

@@ -1,0 +1,208 @@
+/**
+ * What figures tell by the way, beside any answer or in a first message: the frost ("minus 6"), and
+ * of the battery its age and its voltage at rest, where it is named ("batterie is 7 jahre alt",
+ * "battery's at 12.3"). Common practice, no source.
+ */
+import { judgeFigure } from '@keyturn/core';
+import { isAlike } from '../numbers/unit.ts';
+import { spellNumbers } from '../numbers/numbers.ts';
+import type { Token } from '../typed/token.ts';
+import { cutClauses } from '../understand/talk.ts';
+import type { CheckPhrases } from '../understand/lexicon.ts';
+import { figureWordsOf } from '../words/words.ts';
+import { type SaidReading, judgeReading } from './doubtful.ts';
+import { type LineContext, type SaidFigure, findFigures } from './line-figures.ts';
+import { unitOf } from './line-placing.ts';
+import { endsWithPhrase, hasPhrase, hasStem, phraseAt } from './word-run.ts';
+
+/** What is told by the way, and the tokens that tell the rest. */
+export interface ToldAside {
+  readonly told: readonly SaidReading[];
+  readonly rest: readonly Token[];
+}
+
+/** A figure told by the way, with the check that it answers and the tokens that say it. */
+interface Aside {
+  readonly reading: SaidReading;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** Takes out what figures tell by the way; what was asked is left to be read as an answer. */
+export function readAside(typed: readonly Token[], context: LineContext): ToldAside {
+  const tokens = spellNumbers(typed, context.lexicon.numbers);
+  const figures = [...findFigures(tokens, context), ...onesIn(tokens, context)];
+  const asides = figures.flatMap((figure): readonly Aside[] => {
+    const aside = frost(figure, tokens, context) ?? ofBattery(figure, tokens, context);
+    return aside === undefined ? [] : [aside];
+  });
+  const isTwice = ({ reading }: Aside): boolean =>
+    asides.filter((one) => one.reading.check === reading.check).length > 1;
+  const plain = asides.filter((aside) => !isTwice(aside));
+  if (plain.length === 0) return { told: [], rest: typed };
+  const rest = tokens.flatMap((token, at): readonly Token[] => {
+    if (plain.some(({ start }) => start === at)) return [comma];
+    return plain.some(({ start, end }) => at > start && at < end) ? [] : [token];
+  });
+  return { told: plain.map(({ reading }) => reading), rest };
+}
+
+const comma: Token = { kind: 'mark', text: ',' };
+
+/** "A year": a span of time of which there is one. */
+function onesIn(tokens: readonly Token[], { lexicon }: LineContext): readonly SaidFigure[] {
+  const { articles } = lexicon.words;
+  const { oneBefore } = figureWordsOf(lexicon.words);
+  return tokens.flatMap((_, at): readonly SaidFigure[] => {
+    const unit = lexicon.readUnit(tokens, at);
+    if (unit?.code !== 'a' || tokens[at - 1]?.kind === 'number') return [];
+    if (!endsWithPhrase(tokens, at, [...articles, ...oneBefore])) return [];
+    return [{ value: 1, decimals: 0, digits: '1', unit: 'a', start: at, end: at + unit.length }];
+  });
+}
+
+/** °C. A frost has so many degrees, where no unit is said. */
+const mostFrost = 45;
+
+/** "Minus 6", "-27": a whole number below nought is the temperature where no voltage is asked. */
+function frost(
+  figure: SaidFigure,
+  tokens: readonly Token[],
+  context: LineContext,
+): Aside | undefined {
+  const { inHand, lexicon, unitHere } = context;
+  const { value, decimals, unit, start, end, isDegrees } = figure;
+  const check = readingIn(lexicon.checks, (one) => unitOf(one) === 'Cel');
+  if (check === undefined || inHand === check) return undefined;
+  const isSaid = isDegrees === true || (unit !== undefined && isAlike(unit, 'Cel'));
+  if (unit !== undefined && !isSaid) return undefined;
+  if (value >= 0 || -value > mostFrost || decimals > 0) return undefined;
+  const isVolts = inHand !== undefined && unitOf(inHand) === 'V';
+  if (!isSaid && (isVolts || isBetweenPoles(start, tokens, context))) return undefined;
+  return asideOf(check, { ...figure, unit: unit ?? unitHere('Cel') }, { start, end, context });
+}
+
+/** "Between plus and minus 12": the minus of the battery. */
+function isBetweenPoles(
+  start: number,
+  tokens: readonly Token[],
+  { lexicon: { words } }: LineContext,
+): boolean {
+  const { sides } = figureWordsOf(words);
+  return hasPhrase(tokens.slice(Math.max(start - mostToPole, 0), start), sides);
+}
+
+const mostToPole = 3;
+
+/** So many small words may stand between the battery and its figure. */
+const mostBetween = 5;
+
+/** The age of a battery, or its voltage, where it is named right before or behind. */
+function ofBattery(
+  figure: SaidFigure,
+  tokens: readonly Token[],
+  context: LineContext,
+): Aside | undefined {
+  const { inHand, lexicon } = context;
+  const { unit, start, end } = figure;
+  const isAge = unit === 'a' || unit === 'mo';
+  const check = readingIn(
+    lexicon.checks,
+    isAge ? (one) => unitOf(one) === 'a' : ({ check: { form, does } }) =>
+      form.kind === 'reading' && form.range === 'battery-voltage' && does.length === 0,
+  );
+  if (check === undefined || check === inHand) return undefined;
+  const { battery } = figureWordsOf(lexicon.words);
+  const isBattery = (at: number): boolean => phraseAt(tokens, at, battery) > 0;
+  const isSmall = smallTo(check, context);
+  let from = start - 1;
+  while (from >= start - mostBetween && !isBattery(from) && isSmall(tokens[from])) from -= 1;
+  let to = end;
+  while (to < end + mostBetween && !isBattery(to) && isSmall(tokens[to])) to += 1;
+  const isBefore = from >= 0 && isBattery(from);
+  const isBehind = isAge && isBattery(to);
+  if (!isBefore && !isBehind) return undefined;
+  const stretch = isBefore
+    ? { start: from, end }
+    : { start, end: to + phraseAt(tokens, to, battery) };
+  const isPlain = isAge
+    ? isOfItself(stretch, tokens, context)
+    : isVoltage(figure, check, context) && isAtRest(stretch, tokens, context);
+  return isPlain ? asideOf(check, figure, { ...stretch, context }) : undefined;
+}
+
+/** True for a word that says nothing between a battery and a figure of it. */
+function smallTo(
+  { topic }: CheckPhrases,
+  { lexicon: { words, reader } }: LineContext,
+): (token: Token | undefined) => boolean {
+  const { oneBefore, roughly } = figureWordsOf(words);
+  const { fillers, articles, joins, nearly, besideFigures } = words;
+  const small = new Set([
+    ...[fillers, articles, joins, nearly, besideFigures].flat(),
+    ...[oneBefore, roughly].flat(),
+  ]);
+  return (token) =>
+    token?.kind === 'word' &&
+    (small.has(token.text) || reader.fromTokens([token]).some((term) => topic.has(term)));
+}
+
+/** True where the clause speaks of no standing and of no time that went by. */
+function isOfItself(
+  { start, end }: Pick<Aside, 'start' | 'end'>,
+  tokens: readonly Token[],
+  { lexicon }: LineContext,
+): boolean {
+  const { standing } = figureWordsOf(lexicon.words);
+  const [before = []] = cutClauses(tokens.slice(0, start), lexicon).slice(-1);
+  const isOpen = tokens[start - 1]?.kind === 'word';
+  return !hasStem([...(isOpen ? before : []), ...tokens.slice(start, end)], standing);
+}
+
+/** V. A battery at rest has no more: what is more is charged. */
+const mostAtRest = 13.2;
+
+function isVoltage(figure: SaidFigure, { check }: CheckPhrases, context: LineContext): boolean {
+  const { inHand, nominal } = context;
+  const { value, unit = 'V', decimals } = figure;
+  if (inHand === undefined || inHand.check.form.kind !== 'choice') return false;
+  if (inHand.check.does.length > 0) return false;
+  const isLikely = unit === 'V' && (decimals > 0 || figure.unit !== undefined);
+  return (
+    isLikely &&
+    value <= (mostAtRest * nominal) / 12 &&
+    check.form.kind === 'reading' &&
+    judgeFigure({ value, unit }, check.form, nominal).type === 'plausible'
+  );
+}
+
+/** True where nothing is said of the starter beside a voltage. */
+function isAtRest(
+  { start, end }: Pick<Aside, 'start' | 'end'>,
+  tokens: readonly Token[],
+  { lexicon }: LineContext,
+): boolean {
+  const { cranking, moments, changes } = figureWordsOf(lexicon.words);
+  const [behind = []] = cutClauses(tokens.slice(end), lexicon);
+  const isOpen = tokens[end]?.kind === 'word';
+  const said = [...tokens.slice(start, end), ...(isOpen ? behind : [])];
+  return !hasStem(said, cranking) && !hasPhrase(said, moments) && !hasPhrase(said, changes);
+}
+
+function readingIn(
+  checks: LineContext['lexicon']['checks'],
+  is: (check: CheckPhrases) => boolean,
+): CheckPhrases | undefined {
+  return [...checks.values()].find(
+    (one) => one.check.form.kind === 'reading' && one.check.like === undefined && is(one),
+  );
+}
+
+function asideOf(
+  check: CheckPhrases,
+  figure: SaidFigure,
+  { start, end, context }: Pick<Aside, 'start' | 'end'> & { readonly context: LineContext },
+): Aside | undefined {
+  const reading = judgeReading(check, figure, context);
+  return 'type' in reading ? undefined : { reading, start, end };
+}
