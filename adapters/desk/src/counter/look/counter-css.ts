@@ -193,6 +193,7 @@ const css = `
   .ledger, [dir='rtl'] .ledger { padding-inline: 1rem; }
   .others-list button, .figure { grid-template-columns: minmax(0, 1fr); }
   .figure .means { min-block-size: 2.8em; }
+  .bench-ruler { margin-block-start: .5rem; }
   .slip { padding-inline: 1.6rem; }
 }
 @media (max-width: 24rem) { .fields { grid-template-columns: 1fr; } }
