@@ -94,3 +94,74 @@ describe('of seven years is a figure', () => {
     ['pl', 'battery-age', 'dwuletnia', 'battery-age=2 a'],
   ]);
 });
+
+describe('what is told beside an answer is taken by its name, or where it is plain', () => {
+  hold([
+    [
+      'en',
+      'complaint',
+      'clicks like mad and the dash goes out',
+      'complaint=rapid-clicking, dash=goes-out',
+    ],
+    [
+      'es',
+      'battery-look',
+      'seca y sin grietas, pero una abrazadera está suelta',
+      'battery-look=sound, terminals=loose',
+    ],
+    [
+      'de',
+      'complaint',
+      'dreht normal, nach den vielen Versuchen mieft er nach Benzin',
+      'complaint=normal-crank, flooded-smell=yes',
+    ],
+    [
+      'fr',
+      'when',
+      'en sortant des courses, je suis encore sur le parking',
+      'place=parking, when=soon-after-stopping',
+    ],
+    [
+      'ar',
+      null,
+      'تشتغل ثانية وتنطفي ولمبة القفل ترمش',
+      'complaint=starts-then-stops, security-lamp=warning',
+    ],
+    ['en', 'selector', 'in park. tried neutral too, no difference', 'selector=park-neutral'],
+    ['en', null, 'key wont turn, steering wheel is locked too', 'complaint=key-stuck'],
+  ]);
+});
+
+describe('kit is told where somebody has it', () => {
+  hold([
+    ['en', 'place', 'at home, I have a charger here too', 'kit=charger, place=home'],
+    ['es', 'place', 'en casa, hay un cargador', 'kit=charger, place=home'],
+    ['de', 'place', 'zuhause, ein Ladegerät hab ich da', 'kit=charger, place=home'],
+    ['fr', 'place', 'chez moi, il y a un chargeur dans le garage', 'kit=charger, place=home'],
+    [
+      'pl',
+      'place',
+      'w warsztacie, jest miernik i prostownik',
+      'kit=voltmeter+charger, place=workshop',
+    ],
+    ['ar', 'place', 'في البيت، وعندي شاحن', 'kit=charger, place=home'],
+    ['en', 'place', 'at home, no charger here', 'place=home'],
+    [
+      'en',
+      'complaint',
+      'clicks fast, we had a jump with the neighbours jump leads yesterday',
+      'complaint=rapid-clicking, history=jumped-recently',
+    ],
+  ]);
+});
+
+describe('weeks and months tell what happened before as well', () => {
+  hold([
+    ['en', 'when', 'after three weeks standing', 'history=parked-long, when=after-standing'],
+    ['es', 'when', 'después de tres semanas parado', 'history=parked-long, when=after-standing'],
+    ['de', 'when', 'nachdem er 2 Monate gestanden hat', 'history=parked-long, when=after-standing'],
+    ['fr', 'when', 'après trois semaines sans rouler', 'history=parked-long, when=after-standing'],
+    ['ar', 'when', 'بعد ثلاث اسابيع واقفة', 'history=parked-long, when=after-standing'],
+    ['en', 'when', 'after standing overnight', 'when=after-standing'],
+  ]);
+});

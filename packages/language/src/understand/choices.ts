@@ -262,3 +262,23 @@ export function chooseSeveral(segments: readonly Heard[], check: CheckPhrases): 
   // "Apart from that nothing" is not "none of these".
   return ids.length > 1 ? ids.filter((id) => id !== 'none') : ids;
 }
+
+/** The answer that a text gives likeliest: by what is learned of the check, or by its lists alone. */
+export function likeliest(
+  heard: Heard,
+  check: CheckPhrases,
+): { readonly id: string | undefined; readonly share: number } {
+  if (!check.isWellHeard) {
+    const choice = chooseOption(heard, check);
+    const isSure = choice.type === 'one' && choice.fit.score >= sure;
+    return isSure ? { id: choice.fit.id, share: choice.fit.score } : { id: undefined, share: 0 };
+  }
+  const shares = check.taught()(heard).answers;
+  const share = Math.max(0, ...shares);
+  return { id: check.options[shares.indexOf(share)]?.id, share };
+}
+
+/** True for a check to which several answers may hold. */
+export function isOfSeveral(check: CheckPhrases | undefined): boolean {
+  return check?.check.form.kind === 'choice' && check.check.form.several;
+}

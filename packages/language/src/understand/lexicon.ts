@@ -402,7 +402,8 @@ const mostOfSubject = 2000;
  * trying something, which may be that it starts, is no fact that is told beside others.
  */
 function isToldUnasked({ at, needs, does, form, like }: Check): boolean {
-  const isTrial = form.kind === 'choice' && form.choices.includes('starts');
+  const isTrial =
+    form.kind === 'choice' && form.choices.some((id) => id === 'starts' || id === 'no-change');
   return (
     (at === 'memory' || at === 'seat' || (at === 'bonnet' && does.length === 0)) &&
     like === undefined &&

@@ -1,5 +1,7 @@
-import { optionsOf } from '@keyturn/core';
-import { chooseOption, chooseSeveral, exactChoice } from './choices.ts';
+import { type AnswerInput, optionsOf } from '@keyturn/core';
+import { spellNumbers } from '../numbers/numbers.ts';
+import { chooseOption, chooseSeveral, exactChoice, isOfSeveral, likeliest } from './choices.ts';
+import { isOfKit } from './kit-told.ts';
 import { hearTokens } from '../typed/heard.ts';
 import { hasPhrase } from '../readings/word-run.ts';
 import { normalise } from '../typed/normalise.ts';
@@ -81,7 +83,27 @@ export function readChoice(turn: Turn): Understood | undefined {
   const either = saidEither(turn, check);
   if (either.length > 1) return offersOf(either.map((fit) => ({ check, fit })));
   const choice = chooseOption(turn.heard, check);
-  return choice.type === 'one' ? answers([{ check: check.id, value: [choice.fit.id] }]) : undefined;
+  if (choice.type !== 'one') return undefined;
+  return answers([{ check: check.id, value: [choice.fit.id] }, ...saidOfTime(turn)]);
+}
+
+/** Weeks and months that have passed tell as surely as this what happened before. */
+const sureOfTime = 0.85;
+
+/** What weeks or months tell beside an answer: "after three weeks standing". */
+function saidOfTime({ tokens, heard, inHand, listener: { lexicon } }: Turn): AnswerInput[] {
+  const isLong = spellNumbers(tokens, lexicon.numbers).some(
+    (_, at, all) =>
+      all[at - 1]?.kind === 'number' &&
+      ['wk', 'mo'].includes(lexicon.readUnit(all, at)?.code ?? ''),
+  );
+  if (!isLong) return [];
+  return [...lexicon.checks.values()].flatMap((check) => {
+    const isOfBefore = check.check.at === 'memory' && check.isWellHeard && isOfSeveral(check);
+    if (check === inHand || !isOfBefore || isOfKit(check)) return [];
+    const { id, share } = likeliest(heard, check);
+    return share < sureOfTime || id === undefined ? [] : [{ check: check.id, value: [id] }];
+  });
 }
 
 /** The answers between which a text leaves it open: "it grinds or does nothing". */

@@ -6,7 +6,9 @@ import { readYesNo } from './said-choice.ts';
 import { lineContext } from './said-figures.ts';
 import type { CheckPhrases } from './lexicon.ts';
 import { readStatement } from './statements.ts';
-import { tellsSomething } from './said-unasked.ts';
+import { isOfKit } from './kit-told.ts';
+import { readSeveral } from './said-unasked.ts';
+import { tellsSomething } from './told-unasked.ts';
 import type { TaughtTalk } from './taught.ts';
 import { containsPlainTalk, findTalk, saysOver } from './talk.ts';
 import { type Turn, answers, input, isAsked, mostClauses, optionsInHand, unclear } from './turn.ts';
@@ -163,6 +165,16 @@ export function readContext(turn: Turn): Understood | undefined {
   const meant = optionThatSets(inHand, set);
   if (inHand !== undefined && meant !== undefined && optionsInHand(turn) !== undefined)
     return answers([{ check: inHand.id, value: [meant] }]);
+  const hasFigure = turn.tokens.some(({ kind }) => kind === 'number');
+  if ('kit' in stated.set && hasFigure && inHand === undefined) return undefined;
+  const several = 'kit' in stated.set && !hasFigure ? readSeveral(turn) : undefined;
+  if (several?.type === 'input') {
+    const tellsKit = several.inputs.some(
+      (one) =>
+        one.type === 'answers' && one.answers.some(({ check }) => isOfKit(checks.get(check))),
+    );
+    return tellsKit ? several : input([stated, ...several.inputs]);
+  }
   // What is at hand is often told together with what was read: "I have a charger, 12.1 rest".
   const line = 'kit' in set ? readLine(turn.tokens, lineContext(turn, undefined)) : undefined;
   return line?.type === 'readings'

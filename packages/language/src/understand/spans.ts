@@ -1,7 +1,7 @@
 import type { AnswerInput } from '@keyturn/core';
 import { type Heard, hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
-import { chooseOption } from './choices.ts';
+import { chooseOption, isOfSeveral } from './choices.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { cutClauses } from './talk.ts';
 import type { SubjectHeard } from './taught.ts';
@@ -100,12 +100,8 @@ export function toldIn(
   }
   return [...told]
     .reverse()
-    .filter(([id, given]) => given.size === 1 || mayBeSeveral(checks.get(id)))
+    .filter(([id, given]) => given.size === 1 || isOfSeveral(checks.get(id)))
     .map(([id, given]) => ({ check: id, value: [...given] }));
-}
-
-function mayBeSeveral(check: CheckPhrases | undefined): boolean {
-  return check?.check.form.kind === 'choice' && check.check.form.several;
 }
 
 /** The answers that a span gives plainly; "nothing" is said of what was asked. */
@@ -114,7 +110,7 @@ function answersOf(
   check: CheckPhrases,
   { tokens, lexicon }: { readonly tokens: readonly Token[]; readonly lexicon: Lexicon },
 ): readonly string[] {
-  const parts = mayBeSeveral(check)
+  const parts = isOfSeveral(check)
     ? cutClauses(tokens.slice(span.from, span.to), lexicon).map((part) => hearTokens(part, lexicon))
     : [span.heard];
   return parts.flatMap((heard) => {

@@ -2,14 +2,9 @@ import type { FlowTexts } from '../flow-texts.ts';
 import { localeNames } from '../locale-names.ts';
 import type { Teller } from '../teller.ts';
 import type { Words } from '../words/words.ts';
-import { hearTokens } from '../typed/heard.ts';
-import { readTokens } from '../typed/read-tokens.ts';
-import { exactChoice } from './choices.ts';
 import { keptLexicon } from './kept-lexicon.ts';
-import type { Lexicon } from './lexicon.ts';
 import { createLanguageNames } from './language-names.ts';
 import type { Listener } from './turn.ts';
-import { hearParts } from './told-in-parts.ts';
 import { understandText } from './understand.ts';
 import type { Hearing, Understood } from './understood.ts';
 
@@ -43,22 +38,9 @@ export function listenersOf(
   });
 }
 
-/** What a text means to these listeners: as a whole, or part by part where only lists are known. */
+/** What a text means to these listeners. */
 export function understandingBy(listenerFor: (hearing: Hearing) => Listener): Understanding {
-  const hear: Understanding = (text, hearing) =>
-    understandText(text, hearing, listenerFor(hearing));
-  return (text, hearing) => {
-    const { lexicon } = listenerFor(hearing);
-    return lexicon.isHeard || isListed(text, hearing, lexicon)
-      ? hear(text, hearing)
-      : hearParts(hear, hearing, text);
-  };
-}
-
-/** True where a text is an answer in hand word for word, commas and all. */
-function isListed(text: string, { check }: Hearing, lexicon: Lexicon): boolean {
-  const options = check === null ? [] : (lexicon.checks.get(check)?.options ?? []);
-  return exactChoice(hearTokens(readTokens(text, lexicon.words), lexicon), options) !== undefined;
+  return (text, hearing) => understandText(text, hearing, listenerFor(hearing));
 }
 
 /**

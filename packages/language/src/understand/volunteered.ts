@@ -136,7 +136,7 @@ function leastOf(by: {
 }
 
 /** True where the text names what the check alone is about. */
-function namesCheck(heard: Heard, { named }: CheckPhrases): boolean {
+export function namesCheck(heard: Heard, { named }: CheckPhrases): boolean {
   return [...named].some((term) => says(heard, term) || says(heard, `!${term}`));
 }
 

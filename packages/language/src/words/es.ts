@@ -659,7 +659,7 @@ export const esWords: Words = {
     habla, hablas, hablan, hablar, hablamos, hablo, hablemos, seguir, seguimos, continuar, escribir, entiendo, al, a, en, en el
   `),
   having: list(`
-    tengo, tenemos, ya tengo, conseguí, conseguimos, encontré, encontramos, me prestaron, me
+    tengo, tenemos, hay, ya tengo, conseguí, conseguimos, encontré, encontramos, me prestaron, me
     prestó, pedí prestado, compré, traje, trajeron, me trajeron, llegó, llegaron, dispongo, cuento
     con, puedo usar, traigo, llevo, apareció
   `),

@@ -555,7 +555,7 @@ export const frWords: Words = {
     parle, parles, parlez, parler, parlons, continuer, écrire, écris, écrivez, comprends, comprenez, passer, en, à
   `),
   having: list(`
-    ai, avons, as, trouvé, emprunté, acheté, apporté, amené, ramené, récupéré, prêté,
+    ai, avons, as, il y a, trouvé, emprunté, acheté, apporté, amené, ramené, récupéré, prêté,
     sous la main, à disposition, disponible, voici, arrivé, peux utiliser, peut utiliser, possède,
     dispose
   `),

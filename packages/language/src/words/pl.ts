@@ -656,7 +656,7 @@ export const plWords: Words = {
     mówi, mówisz, mówić, mówią, rozmawiać, rozmawiasz, pisać, piszesz, rozumiem, rozumiesz, przejść, po, na, w
   `),
   having: list(`
-    mam, już mam, teraz mam, mam tu, mam ze sobą, znalazłem, znalazłam, pożyczyłem, pożyczyłam,
+    mam, jest, są, już mam, teraz mam, mam tu, mam ze sobą, znalazłem, znalazłam, pożyczyłem, pożyczyłam,
     kupiłem, kupiłam, przyniosłem, przyniosłam, przywiozłem, przywiozłam, przywiózł, przywiozła,
     dostałem, dostałam, załatwiłem, załatwiłam, przyjechał, przyjechała, przyszedł, przyszła, dotarł,
     dotarła, mogę użyć, dysponuję

@@ -1,0 +1,138 @@
+import { findPhrase, hear, hearTokens } from '../typed/heard.ts';
+import type { Terms } from '../typed/terms.ts';
+import type { Token } from '../typed/token.ts';
+import { phraseAt } from '../readings/word-run.ts';
+import { isOfSeveral, likeliest } from './choices.ts';
+import type { CheckPhrases, Lexicon } from './lexicon.ts';
+
+/** What is said of a thing that it names is as sure as this of its answer. */
+const sureNamed = 0.65;
+
+/** A clause as likely as this to answer the question in hand is left to it. */
+export const notInHand = 0.2;
+
+type Clause = readonly Token[];
+
+/** What clauses say of a thing that they name. */
+export interface NamedAnswer {
+  readonly check: string;
+  readonly value: readonly [string];
+}
+
+/** Among which things a name is looked for. */
+interface Among {
+  /** The question in hand; what names it, or may well be said to it, names nothing else. */
+  readonly inHand: CheckPhrases | undefined;
+  readonly lexicon: Lexicon;
+}
+
+const comma: Token = { kind: 'mark', text: ',' };
+
+/** Clauses as one text. */
+export function joinClauses(clauses: readonly Clause[]): Clause {
+  return clauses.flatMap((clause, at) => (at === 0 ? clause : [comma, ...clause]));
+}
+
+/** The one answer that clauses give to a check that the first of them names: "the relay clicks". */
+export function namedAnswer(
+  clauses: readonly Clause[],
+  { inHand, lexicon }: Among,
+): NamedAnswer | undefined {
+  const [first = []] = clauses;
+  const heard = hearTokens(joinClauses(clauses), lexicon);
+  const told = namedIn(first, { inHand, lexicon }).flatMap(({ check, name }) => {
+    if (isOfSeveral(check) || isNameAlone(first, name, lexicon)) return [];
+    const { id, share } = likeliest(heard, check);
+    return share < sureNamed || id === undefined ? [] : [{ check: check.id, id, share }];
+  });
+  const [best] = told.sort((one, other) => other.share - one.share);
+  return best === undefined ? undefined : { check: best.check, value: [best.id] };
+}
+
+/** What was just said, said of another thing as well: "goes dim, the headlights too". */
+export function likewise(
+  clause: Clause,
+  said: readonly Clause[],
+  { inHand, lexicon }: Among,
+): NamedAnswer | undefined {
+  const { likewise: too = [] } = lexicon.words;
+  if (said.length === 0 || !clause.some((_, at) => phraseAt(clause, at, too) > 0)) return undefined;
+  const heard = hearTokens(joinClauses(said), lexicon);
+  const told = namedIn(clause, { inHand, lexicon }).flatMap(({ check, name }) => {
+    if (!isNameAlone(clause, name, lexicon)) return [];
+    const { id, share } = likeliest(heard, check);
+    return share < sureNamed || id === undefined ? [] : [{ check: check.id, id }];
+  });
+  const [only, more] = told;
+  if (only === undefined || more !== undefined) return undefined;
+  return { check: only.check, value: [only.id] };
+}
+
+/** A check that a clause names, and by what. */
+interface Named {
+  readonly check: CheckPhrases;
+  readonly name: Terms;
+}
+
+/** The checks that a clause names; none where it names the one in hand, or may be one of several answers to it. */
+function namedIn(clause: Clause, { inHand, lexicon }: Among): readonly Named[] {
+  const { reader, vocabulary, checks } = lexicon;
+  const literal = hear(reader.literally(clause), vocabulary);
+  const isNamed = (name: Terms): boolean => findPhrase(literal, name) >= 0;
+  if (inHand?.names.some(isNamed) === true) return [];
+  const mayBeOneOfSeveral =
+    inHand !== undefined &&
+    isOfSeveral(inHand) &&
+    likeliest(hearTokens(clause, lexicon), inHand).share >= notInHand;
+  if (mayBeOneOfSeveral) return [];
+  return [...checks.values()].flatMap((check) => {
+    const { form, like } = check.check;
+    if (form.kind !== 'choice' || like !== undefined) return [];
+    const name = check.names.find(
+      (one) => isNamed(one) && (inHand === undefined || !isSaidTo(inHand, one, lexicon)),
+    );
+    return name === undefined ? [] : [{ check, name }];
+  });
+}
+
+/** True where a clause has no more than a name, small words, and that it is the same with it. */
+function isNameAlone(clause: Clause, name: Terms, { words, reader }: Lexicon): boolean {
+  const { likewise: too = [], fillers, articles, joins } = words;
+  const small = new Set([...fillers, ...articles, ...joins]);
+  for (let at = 0; at < clause.length; at += 1) {
+    const token = clause[at];
+    const length = phraseAt(clause, at, too);
+    if (length > 0) at += length - 1;
+    else if (
+      token?.kind === 'number' ||
+      (token?.kind === 'word' &&
+        !small.has(token.text) &&
+        !reader.literally([token]).every((term) => name.includes(term)))
+    )
+      return false;
+  }
+  return true;
+}
+
+/** A name that stands in this much of what says one answer to a check is no name of another there. */
+const leastRate = 0.03;
+
+const kept = new WeakMap<CheckPhrases, Map<Terms, boolean>>();
+
+/** True where what answers the check is said by that name as well: the spare key that is at hand. */
+function isSaidTo(check: CheckPhrases, name: Terms, { reader }: Lexicon): boolean {
+  const known = kept.get(check) ?? new Map<Terms, boolean>();
+  kept.set(check, known);
+  const found = known.get(name);
+  if (found !== undefined) return found;
+  const wanted = ` ${name.join(' ')} `;
+  const is = check.options.some(({ spoken, heard }) => {
+    const said = [...spoken, ...heard()];
+    const holds = said.filter(({ words }) =>
+      ` ${reader.literally(words.join(' ')).join(' ')} `.includes(wanted),
+    );
+    return holds.length >= leastRate * said.length;
+  });
+  known.set(name, is);
+  return is;
+}

@@ -1,0 +1,120 @@
+import type { AnswerInput } from '@keyturn/core';
+import { type Heard, hearTokens } from '../typed/heard.ts';
+import type { Token } from '../typed/token.ts';
+import { chooseOption, chooseSeveral, isOfSeveral, likeliest } from './choices.ts';
+import { isOfKit, kitTold } from './kit-told.ts';
+import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import { joinClauses, likewise, namedAnswer, notInHand } from './named-things.ts';
+import { factsIn } from './told-facts.ts';
+import { type ToldAnswer, toldUnasked } from './told-unasked.ts';
+import { type Turn, mostClauses, optionsInHand } from './turn.ts';
+
+type Clause = readonly Token[];
+
+/** What is told beside the answer in hand, and how many clauses it takes. */
+interface Beside {
+  readonly told: readonly ToldAnswer[];
+  readonly length: number;
+  /** The answer in hand that it says as well: who is at home is safe. */
+  readonly also?: string | undefined;
+}
+
+/**
+ * The answer in hand, and what is told beside it: of other things by their names, of the vehicle and
+ * its place, and what is plain as if nothing had been asked: "it's sound, and the relay clicks",
+ * "safe, we're at home", "diesel, nothing happens at all". Undefined where nothing is told beside,
+ * or nothing answers what was asked.
+ */
+export function toldBeside(turn: Turn): readonly AnswerInput[] | undefined {
+  const { lexicon } = turn.listener;
+  const inHand = optionsInHand(turn);
+  if (inHand === undefined) return undefined;
+  const clauses = turn.clauses.slice(0, mostClauses);
+  const own: Clause[] = [];
+  const beside: Beside[] = [];
+  const kit = isOfKit(inHand) ? [] : kitTold(clauses, lexicon);
+  for (let at = 0; at < clauses.length; at += 1) {
+    const rest = clauses.slice(at);
+    const among = { inHand, lexicon };
+    const told =
+      besideOf(kitOf(kit[at] ?? [], lexicon)) ??
+      besideOf(namedAnswer(rest.slice(0, 1), among)) ??
+      besideOf(namedAnswer(rest.slice(0, 2), among), 2) ??
+      besideOf(likewise(clauses[at] ?? [], own, among)) ??
+      factOf(clauses[at] ?? [], inHand, turn) ??
+      plainOf(clauses[at] ?? [], inHand, turn);
+    if (told === undefined) own.push(clauses[at] ?? []);
+    else {
+      beside.push(told);
+      at += told.length - 1;
+    }
+  }
+  if (beside.length === 0 || own.length === 0) return undefined;
+  const value = chosen(own, inHand, lexicon);
+  if (value.length === 0) return undefined;
+  const agreeing = beside
+    .filter(({ also }) => also === undefined || value.includes(also))
+    .flatMap(({ told }) => told);
+  return [{ check: inHand.id, value }, ...plain(agreeing, lexicon)];
+}
+
+function besideOf(told: ToldAnswer | undefined, length = 1): Beside | undefined {
+  return told === undefined ? undefined : { told: [told], length };
+}
+
+/** What is at hand, as the answer that it is. */
+function kitOf(value: readonly string[], { checks }: Lexicon): ToldAnswer | undefined {
+  const check = [...checks.values()].find(isOfKit);
+  return value.length === 0 || check === undefined ? undefined : { check: check.id, value };
+}
+
+/** Of two answers to a check that has one neither is taken. */
+function plain(told: readonly ToldAnswer[], { checks }: Lexicon): readonly AnswerInput[] {
+  const byCheck = new Map<string, Set<string>>();
+  for (const { check, value } of told)
+    byCheck.set(check, new Set([...(byCheck.get(check) ?? []), ...value]));
+  return [...byCheck]
+    .filter(([check, value]) => value.size === 1 || isOfSeveral(checks.get(check)))
+    .map(([check, value]) => ({ check, value: [...value] }));
+}
+
+function chosen(
+  clauses: readonly Clause[],
+  check: CheckPhrases,
+  lexicon: Lexicon,
+): readonly string[] {
+  const heardOf = (clause: Clause): Heard => hearTokens(clause, lexicon);
+  if (isOfSeveral(check)) return chooseSeveral(clauses.map(heardOf), check);
+  const choice = chooseOption(heardOf(joinClauses(clauses)), check);
+  return choice.type === 'one' ? [choice.fit.id] : [];
+}
+
+/** The fact of the vehicle or its place that a clause tells beside the answer in hand. */
+function factOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | undefined {
+  const { lexicon } = turn.listener;
+  const { at } = inHand.check;
+  const heard = hearTokens(clause, lexicon);
+  if (at !== 'memory' && at !== 'seat') return undefined;
+  const answered = likeliest(heard, inHand);
+  const usual = new Set(inHand.options.flatMap(({ usual: own }) => [...own()]));
+  const fact = factsIn(heard, turn).find(({ answer, terms }) => {
+    const check = lexicon.checks.get(answer.check)?.check;
+    const isOfVehicle = Object.keys(check?.sets ?? {}).length > 0;
+    return isOfVehicle && ![...terms].every((term) => usual.has(term));
+  });
+  return fact === undefined
+    ? undefined
+    : {
+        told: [fact.answer],
+        length: 1,
+        also: answered.share < notInHand ? undefined : answered.id,
+      };
+}
+
+/** What a clause that does not answer the question in hand tells as if nothing had been asked. */
+function plainOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | undefined {
+  const heard = hearTokens(clause, turn.listener.lexicon);
+  if (likeliest(heard, inHand).share >= notInHand) return undefined;
+  const told = toldUnasked(clause, turn).filter(({ check }) => check !== inHand.id);
+  return told.length === 0 ? undefined : { told, length: 1 };
+}
