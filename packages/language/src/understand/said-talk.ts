@@ -166,8 +166,8 @@ export function readContext(turn: Turn): Understood | undefined {
   if (inHand !== undefined && meant !== undefined && optionsInHand(turn) !== undefined)
     return answers([{ check: inHand.id, value: [meant] }]);
   const hasFigure = turn.tokens.some(({ kind }) => kind === 'number');
-  if ('kit' in stated.set && hasFigure && inHand === undefined) return undefined;
-  const several = 'kit' in stated.set && !hasFigure ? readSeveral(turn) : undefined;
+  if ('kit' in set && hasFigure && inHand === undefined) return undefined;
+  const several = 'kit' in set && !hasFigure ? readSeveral(turn) : undefined;
   if (several?.type === 'input') {
     const tellsKit = several.inputs.some(
       (one) =>
