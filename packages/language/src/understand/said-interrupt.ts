@@ -40,10 +40,11 @@ export function readInterrupt(turn: Turn): Understood | undefined {
           lexicon,
           possible.filter((id) => id === startsNow),
         )));
-  const isDanger = found !== undefined && found.interrupt !== startsNow;
-  if (!isDanger && possible.includes(startsNow) && startsOfItself(turn))
-    return input([{ type: 'interrupt', interrupt: startsNow }], startsNow);
-  if (found === undefined) return undefined;
+  if (found === undefined) {
+    return possible.includes(startsNow) && isUntried(turn) && triedToStart(turn)
+      ? input([{ type: 'interrupt', interrupt: startsNow }], startsNow)
+      : undefined;
+  }
   const { interrupt, isPlain } = found;
   const isCalm = interrupt === startsNow;
   const starts = isCalm ? soundsStarted(turn) : 0;
@@ -70,9 +71,11 @@ export function readInterrupt(turn: Turn): Understood | undefined {
   // Word for word an answer, if of more than one.
   if (check.options.some(({ phrasesIn }) => phrasesIn(heard).some((one) => isPhrase(heard, one))))
     return undefined;
-  // What was tried made it start.
+  // What was tried made it start, unless it came of itself.
   if (isCalm && check.options.some(({ id }) => id === startsAnswer))
-    return answers([{ check: check.id, value: [startsAnswer] }]);
+    return isUntried(turn)
+      ? input([raised], interrupt)
+      : answers([{ check: check.id, value: [startsAnswer] }]);
   if (isWhole) return input([raised], interrupt);
   const choice = chooseOption(heard, check);
   if (!isPlain && choice.type === 'close' && (choice.fits[0]?.coverage ?? 0) >= wholeCoverage)
@@ -129,12 +132,15 @@ function isOfRunning(check: CheckPhrases | undefined): boolean {
   return form?.kind === 'reading' && form.expect === 'charging';
 }
 
-/** True where what was asked to be tried is said to have started by itself, or to be called off. */
-function startsOfItself(turn: Turn): boolean {
+/** True where something is said to have come by itself, or what was asked for to be called off. */
+function isUntried({ tokens, listener }: Turn): boolean {
+  return hasPhrase(tokens, listener.lexicon.words.untried ?? []);
+}
+
+/** True where the text says of what was to be tried that it starts. */
+function triedToStart(turn: Turn): boolean {
   const check = optionsInHand(turn);
-  const { untried = [] } = turn.listener.lexicon.words;
   if (check?.options.some(({ id }) => id === startsAnswer) !== true) return false;
-  if (!hasPhrase(turn.tokens, untried)) return false;
   const choice = chooseOption(turn.heard, check);
   return choice.type === 'one' && choice.fit.id === startsAnswer;
 }

@@ -196,7 +196,11 @@ export function findInterrupt(
           (!isFigure &&
             isInOneRow(phrase) &&
             phrase.terms.length > heard.terms.length * smallPart) ||
-          mayRaise(heard, phrase.interrupt, lexicon, isFigure ? sounds : soundsLeast)),
+          mayRaise(
+            heard,
+            { interrupt: phrase.interrupt, least: isFigure ? sounds : soundsLeast },
+            lexicon,
+          )),
     );
     if (first !== undefined) return { interrupt: first.interrupt, isPlain: true };
   }
@@ -298,7 +302,7 @@ function isPartOf(phrase: Terms, other: Terms): boolean {
 function speaksOf(heard: Heard, lexicon: Lexicon, possible: readonly string[]): string | undefined {
   const { at } = heard;
   for (const { interrupt, terms, own } of lexicon.alarms) {
-    if (!possible.includes(interrupt) || !mayRaise(heard, interrupt, lexicon)) continue;
+    if (!possible.includes(interrupt) || !mayRaise(heard, { interrupt }, lexicon)) continue;
     const isClose = at.some((said, start) => {
       const mine = [...own].find((term) => means(said, term));
       if (mine === undefined) return false;
@@ -325,9 +329,8 @@ const [smallPart, soundsLeast] = [0.5, 0.03];
 /** True where a clause may sound like the interrupt. */
 function mayRaise(
   heard: Heard,
-  interrupt: string,
+  { interrupt, least = soundsLeast }: { readonly interrupt: string; readonly least?: number },
   { alarmed, isHeard }: Lexicon,
-  least = soundsLeast,
 ): boolean {
   if (!isHeard) return true;
   const like = alarmed()(heard);

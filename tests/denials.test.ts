@@ -1,0 +1,91 @@
+/**
+ * What is denied and what is true, what came by itself, and work that is done: phrases from common
+ * practice, no source.
+ */
+import type { Understood } from '@keyturn/language';
+import { describe, expect, test } from 'vitest';
+import { understandIn } from './support/understand-in.ts';
+
+/** What was understood as one line: `relay=silent`, `starts-now`, `asked back`. */
+function show(understood: Understood): string {
+  if (understood.type !== 'input') return 'asked back';
+  return understood.inputs
+    .flatMap((input): string[] => {
+      if (input.type === 'interrupt') return [input.interrupt];
+      if (input.type !== 'answers') return [input.type];
+      return input.answers.map(({ check, value }) =>
+        'value' in value ? `${check}=${value.value}` : `${check}=${value.join('+')}`,
+      );
+    })
+    .join(', ');
+}
+
+type Row = readonly [locale: string, check: string, text: string, means: string];
+
+function hold(rows: readonly Row[]): void {
+  test.each(rows)('%s, at %s "%s" is %s', (locale, check, text, means) => {
+    expect(show(understandIn[locale]!(check, text))).toBe(means);
+  });
+}
+
+describe('of what is denied and what is named instead the latter is taken', () => {
+  hold([
+    ['en', 'scene', "I wouldn't call this a safe place to stand", 'scene=unsafe'],
+    ['es', 'main-fuse', 'quemado no está, se ve entero', 'main-fuse=intact'],
+    ['de', 'complaint', 'nicht langsam, er dreht ganz normal', 'complaint=normal-crank'],
+    ['fr', 'dash', "pas éteint, aussi lumineux qu'avant", 'dash=stays-bright'],
+    ['pl', 'headlamps', 'nie przygasają tylko całkiem gasną', 'headlamps=go-out'],
+    ['ar', 'complaint', 'مش بطيء ده بيلف عادي', 'complaint=normal-crank'],
+  ]);
+});
+
+describe('of a list of kit what is denied is not there', () => {
+  hold([
+    ['es', 'kit', 'multímetro y cargador tengo, llaves no', 'kit=voltmeter+charger'],
+    ['pl', 'kit', 'miernik i prostownik, cęgów nie mam', 'kit=voltmeter+charger'],
+    ['ar', 'kit', 'افوميتر وشاحن، كلامب ميتر ما عندي', 'kit=voltmeter+charger'],
+  ]);
+});
+
+describe('one of two answers, no matter which, is asked back', () => {
+  hold([
+    ['en', 'complaint', 'either grinds or clicks', 'asked back'],
+    ['pl', 'complaint', 'albo zgrzyta albo nic', 'asked back'],
+    ['de', 'terminals', 'entweder locker oder dreckig', 'asked back'],
+  ]);
+});
+
+describe('that it started by itself is no answer to what was to be tried', () => {
+  hold([
+    ['en', 'other-key', 'forget it, it just started by itself', 'starts-now'],
+    ['de', 'other-key', 'hat sich erledigt, er ist von allein angesprungen', 'starts-now'],
+    ['fr', 'other-key', 'laissez tomber, le moteur tourne', 'starts-now'],
+    ['en', 'other-key', 'it started with the spare', 'other-key=starts'],
+    ['fr', 'other-key', 'oubliez, elle démarre pas', 'other-key=no-change'],
+  ]);
+});
+
+describe('where the engine runs anyway, that it does is no interrupt', () => {
+  hold([
+    ['fr', 'charging', '13,9 moteur en marche', 'charging=13.9'],
+    ['en', 'charging', '14.2 with the engine running', 'charging=14.2'],
+  ]);
+});
+
+describe('a figure that falls is nobody who did', () => {
+  hold([
+    ['es', 'battery-crank', 'se desploma a nueve', 'battery-crank=9'],
+    ['es', 'battery-crank', 'me corté la mano, me falta medio dedo', 'injury'],
+  ]);
+});
+
+describe('work is told to be done in few words', () => {
+  hold([
+    ['en', 'repair', 'all bolted back together', 'repair=done'],
+    ['es', 'repair', 'ya quedó bien puesto', 'repair=done'],
+    ['pl', 'repair', 'wszystko poskręcane', 'repair=done'],
+    ['ar', 'repair', 'خلصت الشغل', 'repair=done'],
+    ['en', 'repair', "I'm still tightening it", 'asked back'],
+    ['de', 'repair', 'die schraube geht nicht raus', 'asked back'],
+  ]);
+});
