@@ -109,7 +109,7 @@ export function toldUnasked(clause: readonly Token[], turn: Turn): readonly Told
     const leastWords = Object.keys(check?.check.sets ?? {}).length > 0 ? 1 : 2;
     const isPlain = isSupported(one, spans, { lexicon, isAsked: true, leastWords });
     if ('value' in value || check === undefined) return [];
-    return isOfKit(check) || (isPlain && !isUnnamed(check, unasked)) ? [{ check: id, value }] : [];
+    return isPlain && !isUnnamed(check, unasked) ? [{ check: id, value }] : [];
   });
 }
 
