@@ -275,6 +275,95 @@ describe('the age of the battery is a figure beside an answer in words', () => {
   ]);
 });
 
+describe('of two clamps the worse is taken, and of two batteries the difference', () => {
+  const worse = 'drop-clamps=0.4 V';
+  const apart = 'battery-halves=0.4 V';
+  hold([
+    ['en', 'drop-clamps', '0.02 at the minus and 0.4 at the plus', worse],
+    ['en', 'drop-clamps', '0.4 on one and 0.05 on the other', worse],
+    ['es', 'drop-clamps', '0,4 en el negativo, el otro 0,02', worse],
+    ['de', 'drop-clamps', 'am Minus 0,4, der andere hat nur 0,02', worse],
+    ['fr', 'drop-clamps', '0,4 sur la moins et 0,02 sur la plus', worse],
+    ['pl', 'drop-clamps', 'na plusie 0,4, na minusie 0,03', worse],
+    ['ar', 'drop-clamps', '0.4 عالموجب والتاني 0.03', worse],
+    ['en', 'drop-clamps', '0.3 or 0.4 on the positive', 'offered'],
+    ['en', 'battery-halves', 'one is 12.6 and the other 12.2 so 0.4 apart', apart],
+    ['es', 'battery-halves', 'una da 12,7 y la otra 12,3', apart],
+    ['de', 'battery-halves', '12,7 und 12,3', apart],
+    ['fr', 'battery-halves', "l'une 12,6 l'autre 12,2, donc 0,4 d'écart", apart],
+    ['pl', 'battery-halves', 'jeden ma 12,8 a drugi 12,4', apart],
+    ['ar', 'battery-halves', 'واحدة 12.7 والثانية 12.3', apart],
+    ['en', 'battery-halves', '12.6 and 12.2, 0.9 apart', 'asked back'],
+  ]);
+});
+
+describe('what is printed, what was before and what is rounded gives way to what was read', () => {
+  hold([
+    ['en', 'battery-rest', 'label says 12V 60Ah but I measure only 10.6', rest(10.6)],
+    ['pl', 'battery-rest', 'na naklejce 12 V 74 Ah a mierzę 9,4', rest(9.4)],
+    ['fr', 'battery-rest', "l'écran donne 12,58 mais il est réglé sur le 20", rest(12.58)],
+    ['en', 'battery-rest', '-12.6 as I had the leads the wrong way round', rest(12.6)],
+    ['de', 'battery-rest', 'minus 12,2, hab die Kabel vertauscht', rest(12.2)],
+    ['pl', 'battery-rest', 'minus 12,4', 'offered'],
+    ['en', 'battery-crank', 'dips to just under 9, say 8.9', 'battery-crank=8.9 V'],
+    ['fr', 'battery-rest', 'onze volts et des poussières, onze virgule trois', rest(11.3)],
+    ['pl', 'battery-crank', 'niecałe jedenaście, 10,9', 'battery-crank=10.9 V'],
+    ['en', 'crank-after', 'holds 10.4 now, it used to sink to 8.5', 'crank-after=10.4 V'],
+    ['es', 'crank-after', 'diez uno ya, antes hacía 8', 'crank-after=10.1 V'],
+    ['fr', 'crank-after', "10,6 alors qu'avant c'était 8,9", 'crank-after=10.6 V'],
+    ['ar', 'drop-ground-after', '٠.١، كانت ٠.٨', 'drop-ground-after=0.1 V'],
+    ['en', 'charging', '12.2 and slowly dropping, it was 12.4 before', 'charging=12.2 V'],
+    ['de', 'battery-recharged', '12,71 nach drei Stunden Ruhe', 'battery-recharged=12.71 V'],
+    ['fr', 'air-temperature', 'il fait plus ou moins douze', 'air-temperature=12 Cel'],
+  ]);
+});
+
+describe('frost, and the age and the voltage of the battery, are told by the way', () => {
+  const cold = (value: number): string => `air-temperature=${String(value)} Cel`;
+  hold([
+    [
+      'en',
+      'when',
+      'after standing overnight, it was minus ten here',
+      `${cold(-10)}, when=after-standing`,
+    ],
+    ['de', 'complaint', 'orgelt langsam, hat heut minus 9', `${cold(-9)}, complaint=slow-crank`],
+    ['pl', 'when', 'po nocy, a było minus piętnaście', `${cold(-15)}, when=after-standing`],
+    ['es', 'place', 'en un parking subterráneo, planta -2', 'place=parking'],
+    [
+      'en',
+      'charge-lamp',
+      "It was lit. Battery's only a year old.",
+      'battery-age=1 a, charge-lamp=was-lit',
+    ],
+    [
+      'de',
+      null,
+      'minus 14 grad, batterie is 7 jahre alt und er dreht ganz langsam',
+      `${cold(-14)}, battery-age=7 a, complaint=slow-crank`,
+    ],
+    [
+      'en',
+      null,
+      'parked up since September, three months, now just rapid clicking',
+      'complaint=rapid-clicking, history=parked-long',
+    ],
+    [
+      'de',
+      'terminals',
+      'fest und sauber, Batterie hat 12,3',
+      `${rest(12.3)}, terminals=clean-tight`,
+    ],
+    ['ar', 'terminals', 'نظيفة ومشدودة، البطارية 12.3', `${rest(12.3)}, terminals=clean-tight`],
+    [
+      'fr',
+      'battery-crank',
+      '8,7 avec 290 a qui passent',
+      'battery-crank=8.7 V, crank-current=290 A',
+    ],
+  ]);
+});
+
 describe('numbers as they are said', () => {
   hold([
     ['en', 'battery-rest', 'twelve oh five', rest(12.05)],

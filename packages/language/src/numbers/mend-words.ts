@@ -71,7 +71,8 @@ export function createWordMender(
       const isBehind = isFigure(before);
       const isJoined = behind !== undefined && words.joins.includes(behind);
       const isBefore =
-        isFigure(tokens[at + (isJoined ? 2 : 1)]) || (behind !== undefined && asNumber(behind) !== undefined);
+        isFigure(tokens[at + (isJoined ? 2 : 1)]) ||
+        (behind !== undefined && asNumber(behind) !== undefined);
       const [point] = isBehind && isBefore ? like(token.text, pointWords) : [];
       const unit = isBehind ? asUnit(token.text) : undefined;
       const isByPoint =

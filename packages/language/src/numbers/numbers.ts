@@ -80,8 +80,23 @@ function readSaid(tokens: readonly Token[], at: number, said: NumberWords): Foun
   const isOne = found?.number.value === 1 && found.end === at + 1;
   // At the end of a sentence it is a particle or a pronoun: "bricht auf sieben ein", "that one".
   const isParticle = at === tokens.length - 1 && at > 1 && !isTenth(tokens, at, said);
+  if (isOne && isBehindWhole(tokens, at, said)) return found;
   return isOne && (isParticle || !standsAlone(tokens, at, said)) ? undefined : found;
 }
+
+/** "Diez uno ya", "twelve one here": one tenth right behind whole volts in a word. */
+function isBehindWhole(tokens: readonly Token[], at: number, said: NumberWords): boolean {
+  const { fillers, besideFigures } = said.words;
+  const [before, next] = [said.cardinalAt(tokens, at - 1), tokens[at + 1]];
+  const isVolts = before !== undefined && before.value >= leastVolts && before.value <= mostVolts;
+  const isSmall =
+    next?.kind === 'word' && (fillers.includes(next.text) || besideFigures.includes(next.text));
+  return isVolts && (isSmall || next?.kind === 'mark');
+}
+
+/** V. Whole volts to which tenths are said in a word of their own. */
+const leastVolts = 8;
+const mostVolts = 30;
 
 /** "Douze volts un", "czternaście i jedna": one tenth behind whole volts. */
 function isTenth(tokens: readonly Token[], at: number, said: NumberWords): boolean {

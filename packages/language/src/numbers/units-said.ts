@@ -51,6 +51,8 @@ export function createUnitReader(words: Words): UnitReader {
         words.fillers.includes(word) &&
         next?.kind === 'word' &&
         words.fillers.includes(next.text);
+      // "Jeden ma 12,8": no milliampere.
+      const isVerb = words.fillers.includes(word) && next?.kind === 'number';
       // Nor is the l of "12,6 l'autre" a litre: it is written on to a vowel.
       const isElided =
         words.spelling?.elides === true &&
@@ -58,7 +60,8 @@ export function createUnitReader(words: Words): UnitReader {
         words.fillers.includes(word) &&
         next?.kind === 'word' &&
         vowel.test(next.text);
-      if (code !== undefined && !isArticle && !isSmall && !isElided) return { code, length };
+      if (code !== undefined && !isArticle && !isSmall && !isVerb && !isElided)
+        return { code, length };
     }
     return undefined;
   };

@@ -83,7 +83,9 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
     if (isPartOfAnother(tokens, start, lexicon) || isOfBelow(tokens, start, lexicon)) return [];
     const unit = lexicon.readUnit(tokens, start + 1);
     const end = start + 1 + (unit?.length ?? 0);
-    const half = fractionBehind(tokens, end, lexicon);
+    // "0.3 on one and 0.05 on the other" is no one and a part.
+    const isOne = token.inWords === true && token.value === 1;
+    const half = isOne && unit === undefined ? undefined : fractionBehind(tokens, end, lexicon);
     const behind = half?.end ?? end;
     const nought = noughtBehind(tokens, behind, lexicon);
     const value = token.value + (half?.value ?? 0);
@@ -272,7 +274,7 @@ function fractionBehind(
 }
 
 function isFraction(token: Token | undefined): token is Extract<Token, { kind: 'number' }> {
-  return token?.kind === 'number' && token.inWords === true && token.value > 0 && token.value < 1;
+  return token?.kind === 'number' && token.value > 0 && token.value < 1;
 }
 
 /** True for the half of "three years and a half", which is no figure of its own. */
@@ -280,7 +282,8 @@ function isPartOfAnother(tokens: readonly Token[], at: number, { words }: Lexico
   if (!isFraction(tokens[at])) return false;
   const [unit, join] = tokens.slice(Math.max(at - 2, 0), at);
   if (join?.kind !== 'word') return false;
-  if (unit?.kind === 'number') return words.joins.includes(join.text);
+  if (unit?.kind === 'number')
+    return words.joins.includes(join.text) && !(unit.inWords === true && unit.value === 1);
   return (
     unit?.kind === 'word' && words.joins.includes(join.text) && tokens[at - 3]?.kind === 'number'
   );

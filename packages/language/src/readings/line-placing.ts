@@ -128,9 +128,11 @@ function placeFigure(
   const { unit } = figure;
   const fitsUnit = (entry: CheckPhrases): boolean =>
     unit === undefined || isAlike(unit, unitOf(entry));
-  // An age has its unit: "the battery, 12.4" tells none.
+  // An age has its unit: "the battery, 12.4" tells none; nor is "12.4 outside" a temperature.
+  const isOfUnit = (entry: CheckPhrases): boolean =>
+    isAge(entry) || (unitOf(entry) === 'Cel' && figure.decimals > 0);
   const own = (line.named[line.index] ?? []).filter(
-    (entry) => inHand === undefined || entry === inHand || unit !== undefined || !isAge(entry),
+    (entry) => inHand === undefined || entry === inHand || unit !== undefined || !isOfUnit(entry),
   );
   // "There are two clamps" counts them.
   if (inHand === undefined && isCount(figure)) return undefined;
@@ -150,8 +152,7 @@ function placeFigure(
     (entry) =>
       !line.taken.includes(entry.id) &&
       (!isAge(entry) ||
-        ((isSpokenOf(entry, line, context) ||
-          line.named.some((those) => those.includes(entry))) &&
+        ((isSpokenOf(entry, line, context) || line.named.some((those) => those.includes(entry))) &&
           !isOfStanding(line, context))),
   );
   const isOnly = line.named.length === 1;

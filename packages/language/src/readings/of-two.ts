@@ -66,16 +66,20 @@ function differenceOf(
   context: LineContext,
 ): SaidReading | Doubtful | undefined {
   const { inHand } = context;
-  const volts = figures.filter(({ value }) => value > mostLost);
+  const volts = figures.filter(({ value, unit }) => unit !== 'mV' && value > mostLost);
   const [one, other, more] = volts;
-  if (inHand === undefined || one === undefined || other === undefined || more !== undefined)
-    return undefined;
+  if (inHand === undefined || one === undefined) return undefined;
+  // One voltage is no difference.
+  if (other === undefined || more !== undefined) return { type: 'doubtful', readings: [] };
   if (Math.max(one.value, other.value) > mostOfOne) return undefined;
   const decimals = Math.max(one.decimals, other.decimals);
   const value = Number(Math.abs(one.value - other.value).toFixed(decimals));
   const [said, another] = figures.filter((figure) => !volts.includes(figure));
   if (another !== undefined || value > mostLost) return undefined;
-  if (said !== undefined && Math.abs(Math.abs(said.value) - value) > 10 ** -said.decimals / 2 + 1e-9)
+  if (
+    said !== undefined &&
+    Math.abs(Math.abs(said.value) - value) > 10 ** -said.decimals / 2 + 1e-9
+  )
     return undefined;
   const digits = value.toFixed(decimals);
   return judgeReading(inHand, { ...one, value, decimals, digits, unit: 'V' }, context);

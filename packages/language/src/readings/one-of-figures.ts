@@ -345,10 +345,35 @@ function before(
     return figures.filter((_, index) => isExpected[index] === true);
   const isNow = said.map((own) => hasPhrase(own, present));
   const was = said.map((own) => hasPhrase(own, past) || hasPhrase(own, words.earlier));
-  const isKept = isNow.includes(true) ? isNow : was.map((one) => !one);
-  if (isKept.filter((one) => one).length !== 1) return [];
-  const isPlain = figures.every((_, index) => isKept[index] === true || was[index] === true);
-  return isPlain ? figures.filter((_, index) => isKept[index] !== true) : [];
+  if (!isNow.includes(true)) return former(figures, tokens, { said, was, context });
+  if (isNow.filter((one) => one).length !== 1) return [];
+  const isPlain = figures.every((_, index) => isNow[index] === true || was[index] === true);
+  return isPlain ? figures.filter((_, index) => isNow[index] !== true) : [];
+}
+
+/** Those that were, where nothing says what is: of another reading, or of a fall, none is. */
+function former(
+  figures: readonly SaidFigure[],
+  tokens: readonly Token[],
+  by: {
+    readonly said: readonly (readonly Token[])[];
+    readonly was: readonly boolean[];
+    readonly context: LineContext;
+  },
+): readonly Stretch[] {
+  const { said, was, context } = by;
+  const { inHand, lexicon } = context;
+  const { past, changes } = figureWordsOf(lexicon.words);
+  const isRightBefore = ({ start }: SaidFigure): boolean =>
+    endsWithPhrase(tokens, start, [...past, ...lexicon.words.earlier]);
+  const isPast = figures.some(isRightBefore) ? figures.map(isRightBefore) : was;
+  const found = figures.filter((_, index) => isPast[index] === true);
+  const words = tokens.filter(({ kind }) => kind !== 'number');
+  const isOfOther = [words, ...said].some((own) =>
+    namedChecks(own, context).some((check) => check !== inHand),
+  );
+  const isFall = hasPhrase(tokens.slice(0, figures[0]?.start), changes);
+  return found.length === figures.length - 1 && !isOfOther && !isFall ? found : [];
 }
 
 /** "Dropped from 12.5 to 9.8": what it was before; of two checks each has its own. */

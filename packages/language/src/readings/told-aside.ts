@@ -78,6 +78,9 @@ function frost(
   if (unit !== undefined && !isSaid) return undefined;
   if (value >= 0 || -value > mostFrost || decimals > 0) return undefined;
   const isVolts = inHand !== undefined && unitOf(inHand) === 'V';
+  const { asideBefore } = figureWordsOf(lexicon.words);
+  // "Floor -2".
+  if (endsWithPhrase(tokens, start, asideBefore)) return undefined;
   if (!isSaid && (isVolts || isBetweenPoles(start, tokens, context))) return undefined;
   return asideOf(check, { ...figure, unit: unit ?? unitHere('Cel') }, { start, end, context });
 }
@@ -108,8 +111,10 @@ function ofBattery(
   const isAge = unit === 'a' || unit === 'mo';
   const check = readingIn(
     lexicon.checks,
-    isAge ? (one) => unitOf(one) === 'a' : ({ check: { form, does } }) =>
-      form.kind === 'reading' && form.range === 'battery-voltage' && does.length === 0,
+    isAge
+      ? (one) => unitOf(one) === 'a'
+      : ({ check: { form, does } }) =>
+          form.kind === 'reading' && form.range === 'battery-voltage' && does.length === 0,
   );
   if (check === undefined || check === inHand) return undefined;
   const { battery } = figureWordsOf(lexicon.words);

@@ -87,6 +87,7 @@ export function readWordsBeside(turn: Turn, tokens: readonly Token[]): readonly 
       !clause.some(({ kind }) => kind === 'number') &&
       !isOfTime(clause) &&
       !namesDisplay(clause, lexicon) &&
+      !isOfChange(clause, hearTokens(clause, lexicon), lexicon) &&
       (turn.inHand === undefined || isPlainly(clause, lexicon)),
   );
   const words =
@@ -124,9 +125,11 @@ function namesDisplay(tokens: readonly Token[], { words }: Lexicon): boolean {
 const mostAboutFigure = 3;
 
 function isAboutFigure({ tokens, heard, listener: { lexicon } }: Turn): boolean {
-  const { changes } = figureWordsOf(lexicon.words);
-  const isShort = heard.terms.length <= mostAboutFigure;
-  return namesDisplay(tokens, lexicon) || (isShort && hasPhrase(tokens, changes));
+  return namesDisplay(tokens, lexicon) || isOfChange(tokens, heard, lexicon);
+}
+
+function isOfChange(tokens: readonly Token[], { terms }: Heard, { words }: Lexicon): boolean {
+  return terms.length <= mostAboutFigure && hasPhrase(tokens, figureWordsOf(words).changes);
 }
 
 /** What is told beside a reading is as likely as this to speak of some check. */

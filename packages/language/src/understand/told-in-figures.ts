@@ -48,11 +48,28 @@ export function withAside(
   });
   const isSome = kept.some(({ type }) => type === 'answers');
   const inputs = isSome
-    ? kept.map((one) => (one.type === 'answers' ? { ...one, answers: [...one.answers, ...told] } : one))
+    ? kept.map((one) =>
+        one.type === 'answers' ? { ...one, answers: [...one.answers, ...told] } : one,
+      )
     : [...kept, ...(told.length > 0 ? [{ type: 'answers', answers: told } as const] : [])];
   if (inputs.length === 0 && understood.talk === undefined)
     return { type: 'unclear', code: 'not-understood', given: cut(text), possible: [] };
   return input(inputs, understood.talk);
+}
+
+/** True where what was asked and all that is told by the way was understood. */
+export function tellsAll(
+  understood: Understood,
+  { told }: ToldAside,
+  { check: asked }: Given['hearing'],
+): boolean {
+  if (told.length === 0) return true;
+  const inputs = understood.type === 'input' ? understood.inputs : [];
+  const answers = inputs.flatMap((one) => (one.type === 'answers' ? one.answers : []));
+  const isTold = ({ check }: SaidReading): boolean =>
+    answers.some((one) => one.check === check && 'value' in one.value);
+  const isAnswered = asked === null || answers.some(({ check }) => check === asked);
+  return isAnswered && told.every(isTold);
 }
 
 function ofTold(told: readonly SaidReading[]): Understood {

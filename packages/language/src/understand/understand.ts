@@ -8,7 +8,7 @@ import { readLanguage } from './said-language.ts';
 import { readMeter } from './said-meter.ts';
 import { readAwaited, readContext, readLooseTalk, readTalk, readWorkDone } from './said-talk.ts';
 import { readSeveral, readVolunteered } from './said-unasked.ts';
-import { toldInFigures, withAside } from './told-in-figures.ts';
+import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
 import { cutClauses } from './talk.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { toldVehicle } from './told-vehicle.ts';
@@ -46,8 +46,11 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
 /** What a text means beside what its figures tell by the way. */
 function understandRest(given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>): Understood {
   const aside = toldInFigures(given);
-  const understood = understandTokens({ ...given, tokens: aside.rest });
-  return withAside(understood, aside, given);
+  const whole = understandTokens(given);
+  // What was read in its place needs nothing taken out of the text.
+  if (tellsAll(whole, aside, given.hearing)) return withAside(whole, aside, given);
+  const rest = withAside(understandTokens({ ...given, tokens: aside.rest }), aside, given);
+  return rest.type === 'input' ? rest : withAside(whole, aside, given);
 }
 
 function understandTokens(

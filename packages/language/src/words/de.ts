@@ -224,7 +224,7 @@ export const deWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pins, klemme, kl, um halb, halb, um viertel nach, um viertel vor, messbereich, bereich, baujahr, bj, zylinder, zelle, spitze, in der spitze, spitzenwert, auf stellung, eingestellt auf, gekostet, im ersten moment, kurz auf, gestellt auf, gedreht auf
+      pin, pins, klemme, kl, um halb, halb, um viertel nach, um viertel vor, messbereich, bereich, baujahr, bj, zylinder, zelle, spitze, in der spitze, spitzenwert, auf stellung, eingestellt auf, gekostet, im ersten moment, kurz auf, gestellt auf, gedreht auf, ebene, etage, deck, stock, untergeschoss
     `),
     asideBehind: list(`
       uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich, gleichspannung, volt gleichspannung, er bereich, v gleichspannung

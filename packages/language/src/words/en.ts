@@ -162,11 +162,11 @@ export const enWords: Words = {
     mate, dead, flat, pal, buddy, guys, sir, bro, love, man, lol, thx, cheers, ta, to, or, on, at, in, with, while, when, during, after, before, across, from, for, of, as, by, here,
     there, today, outside, exactly, steady, i, it, is, was, were, and, but, then, the, now,
     please, thanks, thank, only, again, ish, or so, say, rest, reading, meter, multimeter,
-    voltmeter, total, whole, full, flat, morning, evening, ok, low, high, good, bad, max, min, peak
+    voltmeter, total, whole, full, flat, morning, evening, ok, low, high, good, bad, max, min, peak, reads, read, says, shows, showing, sits, measures, measured, gives
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pins, terminal, terminals, set to, set it to, range of, past, quarter to, cylinder, cylinders, cell, cells, number, model, year, peak, peaked at, peaks at, spiked at, spikes to, spike of, cost me, paid, peaked, peaked near, peaked around, spiked, set on, switched to, turned to, dialled to
+      pin, pins, terminal, terminals, set to, set it to, range of, past, quarter to, cylinder, cylinders, cell, cells, number, model, year, peak, peaked at, peaks at, spiked at, spikes to, spike of, cost me, paid, peaked, peaked near, peaked around, spiked, set on, switched to, turned to, dialled to, floor, level
     `),
     asideBehind: list(`
       am, pm, o clock, oclock, this morning, this afternoon, this evening, in the morning, in the afternoon, in the evening, at night, tries, try, times, time, attempts, attempt, goes, cell, cells, cylinder, cylinders, pot, range, scale, setting, dc range, volt range, quid, euro, euros, pounds, dollars, bucks, dollar, big studs, big, large, door, doors, miles, km, metre, metres, meters, feet, foot, measurements, readings, turns, people, leads, wires, studs, digit, digits, counts, amp fuse, a fuse, dc

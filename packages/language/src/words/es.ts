@@ -281,11 +281,11 @@ export const esWords: Words = {
     clavadas, y, pero, el, la, los, las, un, una, me, se, lo, le, yo, que, es, era, son, está,
     favor, gracias, solo, otra, vez, más, menos, pico, digamos, casi, aprox, aproximadamente,
     marca, da, dice, lee, mide, sale, indica, muestra, queda, lectura, medidor, multímetro,
-    voltímetro, polímetro, tester, probador, pinza, pantalla, total, ambos, ambas, cada, prueba
+    voltímetro, polímetro, tester, probador, pinza, pantalla, total, ambos, ambas, cada, prueba, tiene, está a
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pines, borne, bornes, terminal, terminales, a las, las, a la, escala de, rango de, escala, posición de, calibre de, modelo, año, cilindro, pico de, pico, llega a un pico de, costó, pagué, celda, vaso, picó a, picó, puesto en, ajustado en, ajustado a, seleccionado
+      pin, pines, borne, bornes, terminal, terminales, a las, las, a la, escala de, rango de, escala, posición de, calibre de, modelo, año, cilindro, pico de, pico, llega a un pico de, costó, pagué, celda, vaso, picó a, picó, puesto en, ajustado en, ajustado a, seleccionado, planta, piso, sótano, nivel
     `),
     asideBehind: list(`
       de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas, en continua, voltios continua, dc

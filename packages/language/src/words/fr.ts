@@ -177,11 +177,11 @@ export const frWords: Words = {
     stable, fixe, pile, je, j, il, elle, on, c, ce, est, était, et, mais, puis, ensuite, le, la,
     les, l, maintenant, merci, svp, stp, seulement, encore, environ, voilà, dis, reste, mesuré,
     mesurés, lus, affiché, affichés, multimètre, voltmètre, appareil, pince, total, continu, dc,
-    aux bornes, chaque, fois, que, qui
+    aux bornes, chaque, fois, que, qui, affiche, indique, donne, marque, fait, a
   `),
   figureWords: {
     asideBefore: list(`
-      broche, broches, borne, bornes, calibre, calibre de, gamme, position, cylindre, élément, pic à, pointe à, pointe de, pic de, pic, modèle, année, payé, payée, payer, crête, réglé sur, réglée sur, réglé sur le, réglé à, mis sur, sur le calibre
+      broche, broches, borne, bornes, calibre, calibre de, gamme, position, cylindre, élément, pic à, pointe à, pointe de, pic de, pic, modèle, année, payé, payée, payer, crête, réglé sur, réglée sur, réglé sur le, réglé à, mis sur, sur le calibre, niveau, étage, sous sol
     `),
     asideBehind: list(`
       heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points, dc, en continu, continu
@@ -190,7 +190,7 @@ export const frWords: Words = {
       essence, diesel, moteur, litres, tdi, hdi, dci, turbo, gasoil, cylindrée
     `),
     instead: list(`
-      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux, disons, exactement, on va dire, mettons, pour être précis, précisément, soit, plus exactement
+      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux, disons, exactement, on va dire, mettons, pour être précis, précisément, plus exactement
     `),
     past: list(`
       hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait

@@ -300,11 +300,11 @@ export const plWords: Words = {
     tylko, znowu, znów, jest, było, mam, wyszło, wychodzi, pokazuje, pokazał, pokazało, wskazuje,
     wskazuje mi, odczyt, wynik, miernik, multimetr, woltomierz, na mierniku, spadło, spada, spadł,
     skacze, trzyma, stoi, zmierzone, zmierzyłem, zmierzyłam, dziękuję, dzięki, proszę, razem, reszta,
-    rano, wieczorem, równe, okrągłe, zatrzymało, na zewnątrz, na dworze, na polu
+    rano, wieczorem, równe, okrągłe, zatrzymało, na zewnątrz, na dworze, na polu, ma
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pinie, pinu, zacisk, zacisku, styk, styku, o, o godzinie, godzina, godz, na zakresie, zakres, zakresie, rocznik, cylinder, cela, w piku, szczyt, w szczycie, za, kosztował, kosztowała, pik, pik poboru, w pierwszej chwili, skoczyło do, ustawiony na, ustawiona na, ustawione na, nastawiony na, przełączony na, ustawiłem na
+      pin, pinie, pinu, zacisk, zacisku, styk, styku, o, o godzinie, godzina, godz, na zakresie, zakres, zakresie, rocznik, cylinder, cela, w piku, szczyt, w szczycie, za, kosztował, kosztowała, pik, pik poboru, w pierwszej chwili, skoczyło do, ustawiony na, ustawiona na, ustawione na, nastawiony na, przełączony na, ustawiłem na, poziom, poziomie, piętro, piętrze
     `),
     asideBehind: list(`
       rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie, dc, prądu stałego
