@@ -137,7 +137,7 @@ describe('kit is told where somebody has it', () => {
     ['en', 'place', 'at home, I have a charger here too', 'kit=charger, place=home'],
     ['es', 'place', 'en casa, hay un cargador', 'kit=charger, place=home'],
     ['de', 'place', 'zuhause, ein Ladegerät hab ich da', 'kit=charger, place=home'],
-    ['fr', 'place', 'chez moi, il y a un chargeur dans le garage', 'kit=charger, place=home'],
+    ['fr', 'place', 'chez moi, j’ai un chargeur dans le garage', 'kit=charger, place=home'],
     [
       'pl',
       'place',

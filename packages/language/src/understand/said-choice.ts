@@ -88,7 +88,7 @@ export function readChoice(turn: Turn): Understood | undefined {
 }
 
 /** Weeks and months that have passed tell as surely as this what happened before. */
-const sureOfTime = 0.85;
+const sureOfTime = 0.6;
 
 /** What weeks or months tell beside an answer: "after three weeks standing". */
 function saidOfTime({ tokens, heard, inHand, listener: { lexicon } }: Turn): AnswerInput[] {
