@@ -83,9 +83,7 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
     if (isPartOfAnother(tokens, start, lexicon) || isOfBelow(tokens, start, lexicon)) return [];
     const unit = lexicon.readUnit(tokens, start + 1);
     const end = start + 1 + (unit?.length ?? 0);
-    // "0.3 on one and 0.05 on the other" is no one and a part.
-    const isOne = token.inWords === true && token.value === 1;
-    const half = isOne && unit === undefined ? undefined : fractionBehind(tokens, end, lexicon);
+    const half = fractionBehind(tokens, end, lexicon);
     const behind = half?.end ?? end;
     const nought = noughtBehind(tokens, behind, lexicon);
     const value = token.value + (half?.value ?? 0);
@@ -270,7 +268,15 @@ function fractionBehind(
 ): { readonly value: number; readonly end: number } | undefined {
   const [join, part] = tokens.slice(at, at + 2);
   const isJoined = join?.kind === 'word' && words.joins.includes(join.text);
-  return isJoined && isFraction(part) ? { value: part.value, end: at + 2 } : undefined;
+  const before = tokens[at - 1];
+  if (!isJoined || !isFraction(part) || isOneApart(before, part)) return undefined;
+  return { value: part.value, end: at + 2 };
+}
+
+/** "0.3 on one and 0.05 on the other" is no one and a part. */
+function isOneApart(one: Token | undefined, part: Token | undefined): boolean {
+  const isOne = one?.kind === 'number' && one.inWords === true && one.value === 1;
+  return isOne && part?.kind === 'number' && part.inWords !== true;
 }
 
 function isFraction(token: Token | undefined): token is Extract<Token, { kind: 'number' }> {
@@ -283,7 +289,7 @@ function isPartOfAnother(tokens: readonly Token[], at: number, { words }: Lexico
   const [unit, join] = tokens.slice(Math.max(at - 2, 0), at);
   if (join?.kind !== 'word') return false;
   if (unit?.kind === 'number')
-    return words.joins.includes(join.text) && !(unit.inWords === true && unit.value === 1);
+    return words.joins.includes(join.text) && !isOneApart(unit, tokens[at]);
   return (
     unit?.kind === 'word' && words.joins.includes(join.text) && tokens[at - 3]?.kind === 'number'
   );
