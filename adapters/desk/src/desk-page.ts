@@ -11,6 +11,7 @@ import type { DeskCase } from './case/desk-case.ts';
 import { openDeskCase } from './case/opening.ts';
 import { outcomeOf } from './case/outcome.ts';
 import { countsFile, diagramFile } from './case/saved.ts';
+import { Round } from './case/round.ts';
 import { inOrder } from './case/urgency.ts';
 import { playEvening } from './demo/play.ts';
 import { firstCaller, inventedCaller, type InventedCaller } from './demo/town.ts';
@@ -60,6 +61,7 @@ export class DeskPage {
   readonly #book: DeskBook;
   readonly #voice: DeskVoice;
   #lying: Lying | undefined;
+  readonly #round = new Round();
   /** The cases whose answer is being worked on. */
   readonly #busy = new Set<string>();
   /** What was typed for each case and not taken yet: one caller's words are never another's. */
@@ -153,6 +155,7 @@ export class DeskPage {
     this.#book.forgetClosed();
     const goesOn = this.#lying?.id === lying.id && this.#hand.goesOn;
     this.#lying = lying;
+    this.#round.see(lying.id);
     this.#hand = { ...emptyHand, goesOn };
     this.#screen = 'desk';
     rememberInHand('desk', lying.id);
@@ -252,7 +255,10 @@ export class DeskPage {
     if (kase === undefined) return;
     await this.#trying(async () => {
       const answers = await this.#setup.engine.found(kase.sitting);
-      const outcome = cause === undefined ? undefined : await outcomeOf({ kase, cause, answers });
+      const outcome =
+        cause === undefined
+          ? undefined
+          : await outcomeOf({ flow: this.#setup.flow, kase, cause, answers });
       await this.#book.close(kase, outcome);
       const { closed, counted } = this.#words;
       this.#leaveCase(
@@ -431,8 +437,8 @@ export class DeskPage {
         void this.#open();
         return;
       case 'next': {
-        const [first] = this.#shown().others;
-        if (first !== undefined) void this.#choose(first.kase.id);
+        const next = this.#round.next(this.#shown().others.map((other) => other.kase.id));
+        if (next !== undefined) void this.#choose(next);
         return;
       }
       case 'correct':

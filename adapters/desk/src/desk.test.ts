@@ -247,7 +247,10 @@ describe('the engine at the other end of a worker', () => {
       for (let turns = 0; after.case.state.verdict === null; turns += 1) {
         expect(turns).toBeLessThan(9);
         const isConfirmed = positionOf(after.case).awaiting === 'confirm';
-        after = take(after, isConfirmed ? { type: 'confirm' } : { type: 'talk', talk: 'dont-know' });
+        after = take(
+          after,
+          isConfirmed ? { type: 'confirm' } : { type: 'talk', talk: 'dont-know' },
+        );
       }
       expect(why?.sends[look]).toBe(after.case.state.verdict?.send);
       if (look !== 'sound') expect(why?.sends[look]).not.toBe('boost-van');

@@ -6,7 +6,8 @@ import { positionOf, type Message, type VerdictMessage } from '@keyturn/core';
 import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { helpShares, helpWords, isForFault } from '../case/help.ts';
-import { technicianSlip } from '../case/slip.ts';
+import { forbidsWork, technicianSlip } from '../case/slip.ts';
+import { isLeftToHelp } from '../case/told-caller.ts';
 import { isByTraffic, isUnsafe } from '../case/urgency.ts';
 import { keyOf } from '../keys.ts';
 import { keyView, leaveKey, numbered } from './key.ts';
@@ -64,7 +65,7 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
         ${
           isVerdict
             ? stop === undefined
-              ? callerCautions(shown, inHand.laid.strip.cautions)
+              ? callerCautions(shown, cautionsFor(shown, inHand, verdict))
               : nothing
             : callerCautions(shown, spotCautions(shown, inHand))
         }
@@ -110,14 +111,31 @@ function stopBehind({ flow }: Shown, { kase }: InHand, help: string): string | u
   return flow.stops.find(({ id, instead }) => inForce.includes(id) && instead?.send === help)?.id;
 }
 
+/** Where all is left to help, only what holds wherever the caller waits. */
+function cautionsFor(
+  { flow }: Shown,
+  { laid }: InHand,
+  verdict: VerdictMessage,
+): readonly Message[] {
+  const { cautions } = laid.strip;
+  if (!isLeftToHelp(flow, verdict)) return cautions;
+  return cautions.filter(({ caution }) =>
+    flow.cautions[caution]?.before.some((cover) => Object.keys(cover).length === 0),
+  );
+}
+
 /** In a caller's words; who may not work on the vehicle is only told how to wait. */
-function callerLines({ texts, speaker }: Shown, verdict: VerdictMessage): readonly string[] {
+function callerLines({ flow, texts, speaker }: Shown, verdict: VerdictMessage): readonly string[] {
   if (verdict.waits) {
     const [rendered] = speaker.render([verdict]);
     const sections = rendered?.kind === 'verdict' ? rendered.sections : [];
     return sections.find(({ id }) => id === 'do')?.lines ?? [];
   }
   const words = texts.remedies[verdict.remedy];
+  if (isLeftToHelp(flow, verdict)) {
+    const stops = verdict.stops.filter((stop) => forbidsWork(flow, stop));
+    return [...stops.map((stop) => texts.stops[stop] ?? ''), ...(words?.waiting ?? [])];
+  }
   return words?.driver ?? words?.do ?? [];
 }
 
@@ -161,7 +179,7 @@ function noteView(shown: Shown, inHand: InHand, help: string): TemplateResult {
     words,
   });
   return html`<section class="note">
-    <h3>${words.tellTechnician}</h3>
+    <h3>${words.passOn}</h3>
     <div class="slip">
       <p class="slip-title">${helpWords(texts, help).name ?? words.nobody}</p>
       ${lines.map((line) => html`<p dir="auto">${line}</p>`)}

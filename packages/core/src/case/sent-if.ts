@@ -17,7 +17,6 @@ export function sentIf(
 ): string {
   const supposed = withAnswer(flow, state, { check, answer: [answer] });
   const { verdict } = supposed;
-  return (
-    verdict === null ? verdictOf(flow, supposed) : withPresentRemedy(flow, supposed, verdict)
-  ).send;
+  return (verdict === null ? verdictOf(flow, supposed) : withPresentRemedy(flow, supposed, verdict))
+    .send;
 }
