@@ -333,7 +333,7 @@ export class DeskPage {
       laid: lying.laid,
       caller: this.#book.caller(kase.id),
       why: lying.why,
-      said: saidLast(lying, this.#voice.speaker),
+      said: saidLast(lying, this.#voice),
       isBusy: this.#busy.has(kase.id),
       invented: inventedCaller(kase.practice),
       draft: this.#drafts.get(kase.id) ?? '',

@@ -2,7 +2,7 @@
  * What to send: which help, how surely, what it brings, what is said to the caller and to the
  * technician, and when to call back.
  */
-import { positionOf, type Message, type VerdictMessage } from '@keyturn/core';
+import { positionOf, type CautionMessage, type VerdictMessage } from '@keyturn/core';
 import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { helpShares, helpWords, isForFault } from '../case/help.ts';
@@ -25,6 +25,7 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
   const { name, rest } = helpWords(texts, help);
   const isVerdict = verdict?.send === help;
   const stop = stopBehind(shown, inHand, help);
+  const warned = isVerdict ? cautionsFor(shown, inHand, verdict) : [];
   return html`${sentence(words.toSend, name ?? words.nobody)}
     <p class="sure">${sureness(shown, inHand, help)}</p>
     ${help === 'nothing' ? nothing : lacking(shown, inHand)}
@@ -65,12 +66,12 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
         ${
           isVerdict
             ? stop === undefined
-              ? callerCautions(shown, cautionsFor(shown, inHand, verdict))
+              ? callerCautions(shown, warned)
               : nothing
             : callerCautions(shown, spotCautions(shown, inHand))
         }
         <ul>
-          ${(isVerdict ? callerLines(shown, verdict) : untilHelp(shown, inHand)).map(
+          ${(isVerdict ? callerLines(shown, verdict, warned) : untilHelp(shown, inHand)).map(
             (line) => html`<li>${line}</li>`,
           )}
           ${help === 'nothing' || (isVerdict && verdict.waits) ? nothing : html`<li>${words.tellStay}</li>`}
@@ -116,7 +117,7 @@ function cautionsFor(
   { flow }: Shown,
   { laid }: InHand,
   verdict: VerdictMessage,
-): readonly Message[] {
+): readonly CautionMessage[] {
   const { cautions } = laid.strip;
   if (!isLeftToHelp(flow, verdict)) return cautions;
   return cautions.filter(({ caution }) =>
@@ -125,7 +126,11 @@ function cautionsFor(
 }
 
 /** In a caller's words; who may not work on the vehicle is only told how to wait. */
-function callerLines({ flow, texts, speaker }: Shown, verdict: VerdictMessage): readonly string[] {
+function callerLines(
+  { flow, texts, speaker }: Shown,
+  verdict: VerdictMessage,
+  warned: readonly CautionMessage[],
+): readonly string[] {
   if (verdict.waits) {
     const [rendered] = speaker.render([verdict]);
     const sections = rendered?.kind === 'verdict' ? rendered.sections : [];
@@ -133,14 +138,17 @@ function callerLines({ flow, texts, speaker }: Shown, verdict: VerdictMessage): 
   }
   const words = texts.remedies[verdict.remedy];
   if (isLeftToHelp(flow, verdict)) {
-    const stops = verdict.stops.filter((stop) => forbidsWork(flow, stop));
+    // A stop of which a caution of the same name warns is not told twice.
+    const stops = verdict.stops.filter(
+      (stop) => forbidsWork(flow, stop) && !warned.some(({ caution }) => caution === stop),
+    );
     return [...stops.map((stop) => texts.stops[stop] ?? ''), ...(words?.waiting ?? [])];
   }
   return words?.driver ?? words?.do ?? [];
 }
 
 /** Before what the caller may do, what can hurt. */
-function callerCautions({ flow, speaker }: Shown, said: readonly Message[]): TemplateResult {
+function callerCautions({ flow, speaker }: Shown, said: readonly CautionMessage[]): TemplateResult {
   return html`<div class="signs small">
     ${speaker
       .render(said)
@@ -153,7 +161,7 @@ function callerCautions({ flow, speaker }: Shown, said: readonly Message[]): Tem
 }
 
 /** What can hurt where nothing was found yet: traffic that passes close by. */
-function spotCautions({ flow }: Shown, { kase }: InHand): readonly Message[] {
+function spotCautions({ flow }: Shown, { kase }: InHand): readonly CautionMessage[] {
   const caution = flow.cautions['traffic'];
   if (caution === undefined || !isByTraffic(kase.sitting.case)) return [];
   const { id, word, confirm } = caution;
