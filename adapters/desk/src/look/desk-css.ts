@@ -126,7 +126,7 @@ const css = `
 }
 .caller { display: grid; gap: .5rem; padding: .75rem .8rem .7rem; background: var(--p2); border: 1px solid var(--l); }
 .caller h3 { display: flex; justify-content: space-between; }
-.fields { display: grid; grid-template-columns: 1fr 1fr; gap: .45rem .7rem; }
+.fields { display: grid; grid-template-columns: 1fr 1fr; gap: .45rem .7rem; align-items: end; }
 .field { display: grid; gap: .1rem; min-inline-size: 0; }
 .field.where, .field.vehicle { grid-column: 1 / -1; }
 .field span { font-size: .85em; color: var(--i2); }
