@@ -140,12 +140,12 @@ export class DeskPage {
   }
 
   /** Puts a case before the dispatcher. */
-  async #choose(id: string, notice?: string): Promise<void> {
+  async #choose(id: string | undefined, notice?: string): Promise<void> {
     const kase = this.#book.case(id);
     if (kase === undefined) return;
     await this.#trying(async () => {
       const laid = await this.#setup.engine.lay(kase.sitting);
-      this.#lie({ id, laid });
+      this.#lie({ id: kase.id, laid });
       this.#notices = notice === undefined ? [] : [notice];
       this.#show(true);
     });
@@ -255,10 +255,7 @@ export class DeskPage {
     if (kase === undefined) return;
     await this.#trying(async () => {
       const answers = await this.#setup.engine.found(kase.sitting);
-      const outcome =
-        cause === undefined
-          ? undefined
-          : await outcomeOf({ flow: this.#setup.flow, kase, cause, answers });
+      const outcome = await outcomeOf({ flow: this.#setup.flow, kase, cause, answers });
       await this.#book.close(kase, outcome);
       const { closed, counted } = this.#words;
       this.#leaveCase(
@@ -436,11 +433,9 @@ export class DeskPage {
       case 'new':
         void this.#open();
         return;
-      case 'next': {
-        const next = this.#round.next(this.#shown().others.map((other) => other.kase.id));
-        if (next !== undefined) void this.#choose(next);
+      case 'next':
+        void this.#choose(this.#round.next(this.#shown().others.map((other) => other.kase.id)));
         return;
-      }
       case 'correct':
         if (kase === undefined) void this.#reopen();
         else this.#correctBefore();
@@ -450,10 +445,9 @@ export class DeskPage {
         this.#show(false);
         return;
       case 'send-now':
-        if (kase !== undefined) hand({ open: 'help', asking: null });
-        return;
       case 'danger':
-        if (kase !== undefined) hand({ open: 'danger', asking: null });
+        if (kase !== undefined)
+          hand({ open: command === 'danger' ? 'danger' : 'help', asking: null });
         return;
       case 'dont-know':
       case 'cannot':

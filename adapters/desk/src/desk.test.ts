@@ -252,7 +252,7 @@ describe('the engine at the other end of a worker', () => {
           isConfirmed ? { type: 'confirm' } : { type: 'talk', talk: 'dont-know' },
         );
       }
-      expect(why?.sends[look]).toBe(after.case.state.verdict?.send);
+      expect(why?.sends[look]).toBe(after.case.state.verdict.send);
       if (look !== 'sound') expect(why?.sends[look]).not.toBe('boost-van');
     },
   );

@@ -17,17 +17,19 @@ export function isForecast(outcome: DeskOutcome): outcome is ForecastOutcome {
 }
 
 /**
- * The outcome of a case whose cause somebody confirmed; practice is counted apart. Held against it is
+ * The outcome of a case whose cause somebody confirmed, undefined where nobody did; practice is counted
+ * apart. Held against it is
  * the verdict or, where help for a fault was decided on before it, what fitted best by then. Nothing
  * was forecast where somebody was only sent for the sake of a danger.
  */
 export async function outcomeOf(given: {
   readonly flow: Flow;
   readonly kase: DeskCase;
-  readonly cause: string;
+  readonly cause: string | undefined;
   readonly answers: Outcome['answers'];
-}): Promise<DeskOutcome> {
+}): Promise<DeskOutcome | undefined> {
   const { flow, kase, cause, answers } = given;
+  if (cause === undefined) return undefined;
   const forecast = forecastOf(flow, kase);
   return {
     id: await outcomeId(kase.id),
