@@ -276,6 +276,61 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     expect(await inside(page, '.summary').innerText()).toContain('In danger');
   });
 
+  test('goes round every open caller by one key, the most urgent first, and begins anew', async () => {
+    const { page } = await desk();
+    const names = ['danger', 'long', 'middle', 'short'];
+    const unsafe = { context: { role: 'dispatcher', place: 'live-lane' } };
+    await seed(
+      page,
+      names.map((id, index) => {
+        const kept =
+          id === 'danger' ? played(awaits('confirm'), unsafe) : played(asks('complaint'));
+        const touchedAt = new Date(Date.now() - (20 - index * 5) * 60_000).toISOString();
+        return deskCase(kept, { id, openedAt: touchedAt, touchedAt });
+      }),
+      Object.fromEntries(names.map((id) => [id, { name: id }])),
+    );
+    for (const name of [...names, ...names]) {
+      await page.keyboard.press('/');
+      await expect.poll(() => inside(page, '.whose').allInnerTexts()).toEqual([name]);
+    }
+    // Whoever has just been spoken to waits least, and the round goes on all the same.
+    await page.keyboard.press('/');
+    await expect.poll(() => inside(page, '.whose').allInnerTexts()).toEqual(['danger']);
+    await page.keyboard.press('/');
+    await expect.poll(() => inside(page, '.whose').allInnerTexts()).toEqual(['long']);
+    await press(page, '3');
+    await page.keyboard.press('/');
+    await expect.poll(() => inside(page, '.whose').allInnerTexts()).toEqual(['middle']);
+  });
+
+  test('says one thing of whoever is in danger once the police are under way', async () => {
+    const { page } = await desk();
+    const lane = { context: { role: 'dispatcher', place: 'live-lane' } };
+    await seed(page, [deskCase(played(asks('scene'), lane))], { seeded: { name: 'Ann Reed' } });
+    await press(page, '/');
+    for (const key of ['2', '=', '1']) await press(page, key);
+    expect(await inside(page, '.note h3').innerText()).toBe('To pass on');
+    await press(page, '1');
+    await press(page, '+');
+    expect(await inside(page, '.summary').innerText()).toMatch(/^In danger: .?Ann Reed.?\.$/u);
+    const [listed = ''] = await others(page);
+    expect(listed).toMatch(/in danger · help is under way, call back at/);
+    expect(listed).not.toContain('waits');
+  });
+
+  test('says of a caution that cannot be followed that it was said so', async () => {
+    const { page } = await desk();
+    const lane = { context: { role: 'dispatcher', place: 'live-lane' } };
+    await seed(page, [deskCase(played(awaits('confirm'), lane))]);
+    await press(page, '/');
+    await press(page, '2');
+    for (const place of ['.notes', '.spot']) {
+      const said = await inside(page, place).innerText();
+      expect(said).toMatch(/Safety where you are:?\s+the caller can’t do that/);
+    }
+  });
+
   test('offers the police first to whoever is in danger', async () => {
     const { page } = await desk();
     await press(page, '+');
@@ -412,6 +467,21 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     ]);
   });
 
+  test('holds nothing against a case in which nothing was forecast', async () => {
+    const { page } = await desk();
+    const lane = { context: { role: 'dispatcher', place: 'live-lane' } };
+    await seed(page, [deskCase(played(asks('scene'), lane))]);
+    await press(page, '/');
+    for (const key of ['2', '=', '1', '1', '2', '1']) await press(page, key);
+    const [outcome] = (await stored(page))['outcomes'] ?? [];
+    expect(outcome).toMatchObject({ channel: 'desk' });
+    expect(outcome).not.toHaveProperty('forecast');
+    await page.getByRole('button', { name: 'How sure were we?' }).press('Enter');
+    const report = await inside(page, '.report').innerText();
+    expect(report).toMatch(/nothing was forecast: .?1/u);
+    expect(report).not.toMatch(/verdicts named|Said .* on average/);
+  });
+
   test.each([
     ['its key', '1'],
     ['the key that corrects', '-'],
@@ -494,6 +564,20 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     expect(said).not.toMatch(/boost it|bare metal|order of the leads/i);
   });
 
+  test.each(['frozen', 'swollen'])(
+    'tells a caller with a %s battery of no start, no boost and no note',
+    async (look) => {
+      const { page } = await desk();
+      const choices = { ...flat.choices, 'battery-look': [look] };
+      await seed(page, [deskCase(played(hasVerdict, { choices }))]);
+      await press(page, '/');
+      const told = await inside(page, '.briefing > section').innerText();
+      expect(told).toMatch(/not charged, boosted|Do not charge, boost/);
+      expect(told).toContain('Help is on its way');
+      expect(told).not.toMatch(/jump forward|Pass on the note|If a boost/);
+    },
+  );
+
   test('tells a caller what can hurt before what to do, also after a reload', async () => {
     const { page } = await desk();
     await seed(page, [deskCase(played(hasVerdict))]);
@@ -504,27 +588,29 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
   test.each([
     ['complaint', 'en'],
     ['history', 'en'],
+    ['battery-look', 'en'],
     ['complaint', 'de'],
+    ['history', 'de'],
+    ['battery-look', 'fr'],
     ['complaint', 'ar'],
   ])(
-    'shows every answer to “%s” whole, and danger, on a screen of 1440 by 900 in “%s”',
+    'shows every answer to “%s” whole, the line, its keys and danger, on a screen of 1440 by 900 in “%s”',
     async (check, lang) => {
       const { page } = await desk({}, lang);
       await seed(page, [deskCase(played(asks(check)))]);
       await press(page, '/');
       await inside(page, '.more').first().waitFor();
-      const hidden = await inside(page, '.card > .keys .key, .head-key.danger').evaluateAll(
-        (keys) =>
-          keys
-            .filter((key) => {
-              const { left, top, bottom } = key.getBoundingClientRect();
-              const over = (key.getRootNode() as ShadowRoot).elementFromPoint(
-                left + 20,
-                bottom - 4,
-              );
-              return top < 0 || bottom > innerHeight || over === null || !key.contains(over);
-            })
-            .map((key) => key.textContent),
+      const hidden = await inside(
+        page,
+        ':is(.card > .keys .key, .reach input, .reach .keys > .key, .head-key.danger)',
+      ).evaluateAll((keys) =>
+        keys
+          .filter((key) => {
+            const { left, top, bottom } = key.getBoundingClientRect();
+            const over = (key.getRootNode() as ShadowRoot).elementFromPoint(left + 20, bottom - 4);
+            return top < 0 || bottom > innerHeight || over === null || !key.contains(over);
+          })
+          .map((key) => key.textContent),
       );
       expect(hidden).toEqual([]);
       expect(await inside(page, '.head-key.danger').count()).toBe(1);

@@ -11,6 +11,7 @@ import type { DeskCase } from './case/desk-case.ts';
 import { openDeskCase } from './case/opening.ts';
 import { outcomeOf } from './case/outcome.ts';
 import { countsFile, diagramFile } from './case/saved.ts';
+import { Round } from './case/round.ts';
 import { inOrder } from './case/urgency.ts';
 import { playEvening } from './demo/play.ts';
 import { firstCaller, inventedCaller, type InventedCaller } from './demo/town.ts';
@@ -60,6 +61,7 @@ export class DeskPage {
   readonly #book: DeskBook;
   readonly #voice: DeskVoice;
   #lying: Lying | undefined;
+  readonly #round = new Round();
   /** The cases whose answer is being worked on. */
   readonly #busy = new Set<string>();
   /** What was typed for each case and not taken yet: one caller's words are never another's. */
@@ -138,12 +140,12 @@ export class DeskPage {
   }
 
   /** Puts a case before the dispatcher. */
-  async #choose(id: string, notice?: string): Promise<void> {
+  async #choose(id: string | undefined, notice?: string): Promise<void> {
     const kase = this.#book.case(id);
     if (kase === undefined) return;
     await this.#trying(async () => {
       const laid = await this.#setup.engine.lay(kase.sitting);
-      this.#lie({ id, laid });
+      this.#lie({ id: kase.id, laid });
       this.#notices = notice === undefined ? [] : [notice];
       this.#show(true);
     });
@@ -153,6 +155,7 @@ export class DeskPage {
     this.#book.forgetClosed();
     const goesOn = this.#lying?.id === lying.id && this.#hand.goesOn;
     this.#lying = lying;
+    this.#round.see(lying.id);
     this.#hand = { ...emptyHand, goesOn };
     this.#screen = 'desk';
     rememberInHand('desk', lying.id);
@@ -252,7 +255,7 @@ export class DeskPage {
     if (kase === undefined) return;
     await this.#trying(async () => {
       const answers = await this.#setup.engine.found(kase.sitting);
-      const outcome = cause === undefined ? undefined : await outcomeOf({ kase, cause, answers });
+      const outcome = await outcomeOf({ flow: this.#setup.flow, kase, cause, answers });
       await this.#book.close(kase, outcome);
       const { closed, counted } = this.#words;
       this.#leaveCase(
@@ -327,7 +330,7 @@ export class DeskPage {
       laid: lying.laid,
       caller: this.#book.caller(kase.id),
       why: lying.why,
-      said: saidLast(lying, this.#voice.speaker),
+      said: saidLast(lying, this.#voice),
       isBusy: this.#busy.has(kase.id),
       invented: inventedCaller(kase.practice),
       draft: this.#drafts.get(kase.id) ?? '',
@@ -430,11 +433,9 @@ export class DeskPage {
       case 'new':
         void this.#open();
         return;
-      case 'next': {
-        const [first] = this.#shown().others;
-        if (first !== undefined) void this.#choose(first.kase.id);
+      case 'next':
+        void this.#choose(this.#round.next(this.#shown().others.map((other) => other.kase.id)));
         return;
-      }
       case 'correct':
         if (kase === undefined) void this.#reopen();
         else this.#correctBefore();
@@ -444,10 +445,9 @@ export class DeskPage {
         this.#show(false);
         return;
       case 'send-now':
-        if (kase !== undefined) hand({ open: 'help', asking: null });
-        return;
       case 'danger':
-        if (kase !== undefined) hand({ open: 'danger', asking: null });
+        if (kase !== undefined)
+          hand({ open: command === 'danger' ? 'danger' : 'help', asking: null });
         return;
       case 'dont-know':
       case 'cannot':

@@ -223,6 +223,40 @@ describe('the engine at the other end of a worker', () => {
     expect(await engine.lay(said.laid.sitting)).toEqual(said.laid);
   });
 
+  test.each(['frozen', 'swollen', 'cracked', 'leaking', 'sound'])(
+    'says of a %s battery beforehand what is sent once that is answered',
+    async (look) => {
+      const inputs = [
+        choice('place', 'parking'),
+        choice('scene', 'safe'),
+        choice('drive', 'petrol'),
+        choice('complaint', 'rapid-clicking'),
+        choice('kit', 'none'),
+        choice('when', 'after-standing'),
+        choice('history', 'lights-left-on'),
+      ];
+      let sitting = take(opened, ...inputs);
+      for (let turns = 0; turns < 9; turns += 1) {
+        const position = positionOf(sitting.case);
+        if (position.awaiting === 'answer' && position.check === 'battery-look') break;
+        sitting = take(sitting, { type: 'talk', talk: 'dont-know' });
+      }
+      const why = await own.why(sitting);
+      expect(why?.check).toBe('battery-look');
+      let after = take(sitting, choice('battery-look', look));
+      for (let turns = 0; after.case.state.verdict === null; turns += 1) {
+        expect(turns).toBeLessThan(9);
+        const isConfirmed = positionOf(after.case).awaiting === 'confirm';
+        after = take(
+          after,
+          isConfirmed ? { type: 'confirm' } : { type: 'talk', talk: 'dont-know' },
+        );
+      }
+      expect(why?.sends[look]).toBe(after.case.state.verdict.send);
+      if (look !== 'sound') expect(why?.sends[look]).not.toBe('boost-van');
+    },
+  );
+
   test('answers calls in the order in which they came', async () => {
     const order: string[] = [];
     await Promise.all(

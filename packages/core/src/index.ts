@@ -9,6 +9,7 @@ export type { Case } from './case/case.ts';
 // What comes in.
 export { expected } from './case/expected.ts';
 export type { Expected } from './case/expected.ts';
+export { sentIf } from './case/sent-if.ts';
 export { proofBeforeSale, vehicleProof } from './case/vehicle-proof.ts';
 export type { VehicleProof } from './case/vehicle-proof.ts';
 export { saleCheck, soldNotBefore } from './case/sale-day.ts';

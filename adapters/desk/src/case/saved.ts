@@ -7,8 +7,8 @@ import {
   reliabilityDiagram,
   verdictTable,
   type FlowKey,
-  type ForecastOutcome,
 } from '@keyturn/evidence';
+import { isForecast, type DeskOutcome } from './outcome.ts';
 
 /** A file to be saved. */
 export interface SavedFile {
@@ -18,21 +18,21 @@ export interface SavedFile {
 }
 
 /** The outcomes of calls at the desk. */
-export function realOutcomes(outcomes: readonly ForecastOutcome[]): readonly ForecastOutcome[] {
+export function realOutcomes(outcomes: readonly DeskOutcome[]): readonly DeskOutcome[] {
   return outcomes.filter(({ channel }) => channel === 'desk');
 }
 
 /** The reliability diagram of the desk's verdicts. */
-export function diagramFile(outcomes: readonly ForecastOutcome[], title: string): SavedFile {
+export function diagramFile(outcomes: readonly DeskOutcome[], title: string): SavedFile {
   return {
     name: 'keyturn-calibration.svg',
     type: 'image/svg+xml',
-    text: reliabilityDiagram(verdictTable(realOutcomes(outcomes)), title),
+    text: reliabilityDiagram(verdictTable(realOutcomes(outcomes).filter(isForecast)), title),
   };
 }
 
 /** The counts, as any other place takes them in: ids and whole numbers. */
-export function countsFile(flow: FlowKey, outcomes: readonly ForecastOutcome[]): SavedFile {
+export function countsFile(flow: FlowKey, outcomes: readonly DeskOutcome[]): SavedFile {
   let counts = emptyCounts(flow);
   for (const outcome of realOutcomes(outcomes)) {
     const added = addOutcome(counts, outcome);

@@ -69,8 +69,8 @@ export function technicianSlip(source: SlipSource): readonly string[] {
   ].filter(isFilled);
 }
 
-/** True for a stop that binds whoever comes; one that only leaves a question out does not. */
-function forbidsWork({ stops }: Flow, id: string): boolean {
+/** True for a stop that binds whoever does anything; one that only leaves a question out does not. */
+export function forbidsWork({ stops }: Flow, id: string): boolean {
   const stop = stops.find((one) => one.id === id);
   return (
     stop?.forbids.some(({ does, at, checks }) => does !== undefined && !at && !checks) === true

@@ -4,6 +4,7 @@
  */
 import {
   answersFound,
+  sentIf,
   stripOf,
   turn,
   type AnswerInput,
@@ -41,6 +42,12 @@ export interface Turned extends Omit<Taken, 'sitting' | 'events'> {
   readonly events: readonly CaseEvent[];
 }
 
+/** What each answer to the question in hand would change. */
+export interface Why extends WhyMessage {
+  /** Answer to the help that would be sent if nothing more were asked. */
+  readonly sends: Readonly<Record<string, string>>;
+}
+
 /** What the page can ask for. */
 export interface Engine {
   /** Opens a case, as `openCase` of core does. */
@@ -57,7 +64,7 @@ export interface Engine {
     given: { readonly at: string; readonly line: string; readonly locale: string },
   ) => Promise<Turned>;
   /** What each answer to the question in hand would change; undefined where there is none. */
-  readonly why: (sitting: Sitting) => Promise<WhyMessage | undefined>;
+  readonly why: (sitting: Sitting) => Promise<Why | undefined>;
   /** What was found, as it is counted once the cause is known. */
   readonly found: (sitting: Sitting) => Promise<Outcome['answers']>;
 }
@@ -86,12 +93,16 @@ export function createEngine(chart: Chart, speakerFor: SpeakerFor): Engine {
   };
 }
 
-function whyOf(chart: Chart, kase: Case): WhyMessage | undefined {
+function whyOf(chart: Chart, kase: Case): Why | undefined {
   const { messages } = turn(chart, kase, {
     at: kase.state.at,
     input: { type: 'talk', talk: 'why' },
   });
-  return messages.find((message) => message.kind === 'why');
+  const why = messages.find((message) => message.kind === 'why');
+  if (why === undefined) return undefined;
+  const { check, outcomes } = why;
+  const sends = outcomes.map(({ answer }) => [answer, sentIf(chart, kase, { check, answer })]);
+  return { ...why, sends: Object.fromEntries(sends) as Why['sends'] };
 }
 
 /** An answer as it goes into a turn: a correction where the check was answered before. */

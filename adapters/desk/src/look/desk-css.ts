@@ -13,6 +13,9 @@ const css = `
 @media (min-width: 64.01rem) and (min-height: 40rem) {
   .desk .head { position: sticky; inset-block-start: 0; z-index: 1; background: var(--p); }
   .desk :is(button, input, select) { scroll-margin-block: 7rem 1rem; }
+  /* The line and the keys that always work stay in sight however many answers there are. */
+  .desk .reach { position: sticky; inset-block-end: 0; z-index: 1; padding-block-end: .5rem; background: var(--p); }
+  .desk .card :is(button, input, select) { scroll-margin-block-end: 10rem; }
   .desk .low-danger { display: none; }
 }
 @media not ((min-width: 64.01rem) and (min-height: 40rem)) {
@@ -36,7 +39,7 @@ const css = `
 }
 .sheet {
   display: grid;
-  grid-template-columns: minmax(0, 1fr) minmax(24rem, 32rem);
+  grid-template-columns: minmax(0, 1fr) minmax(24rem, 28rem);
   grid-template-areas: 'card paper' 'others paper';
   grid-template-rows: auto 1fr;
   column-gap: 2rem;
@@ -123,7 +126,7 @@ const css = `
 }
 .caller { display: grid; gap: .5rem; padding: .75rem .8rem .7rem; background: var(--p2); border: 1px solid var(--l); }
 .caller h3 { display: flex; justify-content: space-between; }
-.fields { display: grid; grid-template-columns: 1fr 1fr; gap: .45rem .7rem; }
+.fields { display: grid; grid-template-columns: 1fr 1fr; gap: .45rem .7rem; align-items: end; }
 .field { display: grid; gap: .1rem; min-inline-size: 0; }
 .field.where, .field.vehicle { grid-column: 1 / -1; }
 .field span { font-size: .85em; color: var(--i2); }
@@ -212,6 +215,17 @@ form.field.row select { min-block-size: 44px; background: var(--k); }
   .desk .card, .others-list, .report { padding-inline: 1rem; }
   .others-list button { grid-template-columns: 1fr; }
   .fields { grid-template-columns: 1fr; }
+}
+/* Where a screen is wide and not high, a question with many answers is to be seen whole. */
+@media (min-width: 64.01rem) and (max-height: 60rem) {
+  .desk .card { padding-block: .6rem 0; gap: .6rem; }
+  .desk .card > .sentence { margin-block-start: -.5rem; font-size: clamp(1.5rem, 1rem + 1vw, 1.9rem); }
+  .desk .other-words { display: block; }
+  .desk .other-words :is(h3, h3 + p) { display: inline; }
+  .desk .keys:not(.row) { gap: .4rem; }
+  .desk .key:has(.more) { padding-block: .25rem; }
+  .desk .more { line-height: 1.25; }
+  .desk .reach { gap: .4rem; padding-block: .4rem; }
 }
 @media (prefers-reduced-motion: reduce) { [aria-busy='true'] .sentence { opacity: 1; transition: none; } }
 @media (forced-colors: active) {

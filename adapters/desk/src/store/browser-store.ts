@@ -3,16 +3,16 @@
  * through `idb`, which is a kilobyte and gives promises where IndexedDB has events. Another window
  * of the same browser is a second desk.
  */
-import type { ForecastOutcome } from '@keyturn/evidence';
 import { openDB, type DBSchema } from 'idb';
 import type { Caller, DeskCase } from '../case/desk-case.ts';
+import type { DeskOutcome } from '../case/outcome.ts';
 import type { DeskStore } from './desk-store.ts';
 
 interface Shelves extends DBSchema {
   readonly cases: { readonly key: string; readonly value: DeskCase };
   /** Apart from the cases, so that what is technical can be passed on without the person. */
   readonly callers: { readonly key: string; readonly value: Caller };
-  readonly outcomes: { readonly key: string; readonly value: ForecastOutcome };
+  readonly outcomes: { readonly key: string; readonly value: DeskOutcome };
 }
 
 /** The version of the shelves. */

@@ -2,8 +2,8 @@
  * The cases on the desk as this window holds them, each change handed on to the store.
  */
 import type { Flow } from '@keyturn/core';
-import type { ForecastOutcome } from '@keyturn/evidence';
 import type { Caller, CallerField, DeskCase } from '../case/desk-case.ts';
+import type { DeskOutcome } from '../case/outcome.ts';
 import type { DeskStore } from './desk-store.ts';
 
 /** What became of a case that was to be kept: another desk may have gone on with it, or closed it. */
@@ -15,7 +15,7 @@ export class DeskBook {
   readonly #flow: Flow;
   readonly #cases = new Map<string, DeskCase>();
   #callers: Readonly<Record<string, Caller>> = {};
-  #outcomes: readonly ForecastOutcome[] = [];
+  #outcomes: readonly DeskOutcome[] = [];
   #unfit = 0;
   /** The case that was closed last, with its outcome's id: it may have been the wrong key. */
   #closed:
@@ -39,7 +39,7 @@ export class DeskBook {
   }
 
   /** What cases turned out to be. */
-  get outcomes(): readonly ForecastOutcome[] {
+  get outcomes(): readonly DeskOutcome[] {
     return this.#outcomes;
   }
 
@@ -114,7 +114,7 @@ export class DeskBook {
   }
 
   /** Takes a case off the desk; the person is forgotten, here once another case is taken up. */
-  async close(kase: DeskCase, outcome: ForecastOutcome | undefined): Promise<void> {
+  async close(kase: DeskCase, outcome: DeskOutcome | undefined): Promise<void> {
     const { id } = kase;
     const caller = this.caller(id);
     await this.#store.close(id, outcome);

@@ -2,8 +2,8 @@
  * Where the desk keeps its cases: the seam at which a server, and with it a second desk on another
  * machine, comes in. What was asked here is asked of any store, and the page knows no other.
  */
-import type { ForecastOutcome } from '@keyturn/evidence';
 import type { Caller, DeskCase } from '../case/desk-case.ts';
+import type { DeskOutcome } from '../case/outcome.ts';
 
 /** All that is kept. */
 export interface DeskBook {
@@ -11,7 +11,7 @@ export interface DeskBook {
   /** Case id to the person who called. */
   readonly callers: Readonly<Record<string, Caller>>;
   /** What cases turned out to be, ids only. */
-  readonly outcomes: readonly ForecastOutcome[];
+  readonly outcomes: readonly DeskOutcome[];
 }
 
 /** Kept; or not, since somebody else kept another version first: theirs, gone where it was closed. */
@@ -25,7 +25,7 @@ export interface DeskStore {
   readonly keep: (kase: DeskCase) => Promise<Kept>;
   readonly keepCaller: (id: string, caller: Caller) => Promise<void>;
   /** Takes a case off the desk: the person is forgotten, the outcome, where there is one, stays. */
-  readonly close: (id: string, outcome: ForecastOutcome | undefined) => Promise<void>;
+  readonly close: (id: string, outcome: DeskOutcome | undefined) => Promise<void>;
   /** Puts a closed case back with its person, and takes its outcome, by its id, out again. */
   readonly reopen: (kase: DeskCase, caller: Caller, outcome: string | undefined) => Promise<void>;
   /** Calls `changed` whenever another desk has changed something. Gives what ends that. */

@@ -1,15 +1,15 @@
 /**
  * A store for a browser that keeps nothing: the desk works, and forgets when it is closed.
  */
-import type { ForecastOutcome } from '@keyturn/evidence';
 import type { Caller, DeskCase } from '../case/desk-case.ts';
+import type { DeskOutcome } from '../case/outcome.ts';
 import type { DeskStore } from './desk-store.ts';
 
 /** A store in memory. */
 export function createPassingStore(): DeskStore {
   const cases = new Map<string, DeskCase>();
   const callers = new Map<string, Caller>();
-  const outcomes: ForecastOutcome[] = [];
+  const outcomes: DeskOutcome[] = [];
   return {
     read: () =>
       Promise.resolve({

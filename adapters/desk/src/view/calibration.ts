@@ -1,13 +1,9 @@
 /**
  * How far the probabilities of verdicts could be taken at their word.
  */
-import {
-  forecastRecord,
-  verdictTable,
-  type ForecastOutcome,
-  type ReliabilityBin,
-} from '@keyturn/evidence';
+import { forecastRecord, verdictTable, type ReliabilityBin } from '@keyturn/evidence';
 import { html, nothing, svg, type TemplateResult } from 'lit-html';
+import { isForecast, type DeskOutcome } from '../case/outcome.ts';
 import { realOutcomes } from '../case/saved.ts';
 import { keyView } from './key.ts';
 import type { Shown } from './shown.ts';
@@ -52,16 +48,16 @@ export function calibration(shown: Shown): TemplateResult {
   </section>`;
 }
 
-function group(
-  shown: Shown,
-  heading: string,
-  outcomes: readonly ForecastOutcome[],
-): TemplateResult {
+function group(shown: Shown, heading: string, outcomes: readonly DeskOutcome[]): TemplateResult {
   const { words, speaker } = shown;
-  const { cases, right, brier, log } = forecastRecord(outcomes);
+  const forecast = outcomes.filter(isForecast);
+  const others = outcomes.length - forecast.length;
+  const unsaid =
+    others === 0 ? nothing : html`<p>${fill(words.calibrationUnsaid, { count: others })}</p>`;
+  const { cases, right, brier, log } = forecastRecord(forecast);
   if (cases === 0) {
     return html`<h3>${heading}</h3>
-      <p class="sure">${words.calibrationNone}</p>`;
+      ${others === 0 ? html`<p class="sure">${words.calibrationNone}</p>` : unsaid}`;
   }
   const figures = {
     brier: speaker.formatNumber(brier, 3),
@@ -70,9 +66,10 @@ function group(
   return html`<h3>${heading}</h3>
     <p class="sure">${fill(words.calibrationRecord, { right, cases })}</p>
     <p>${fill(words.calibrationScores, figures)}</p>
+    ${unsaid}
     <p class="hint">${words.calibrationKey}</p>
     <ul class="bins">
-      ${verdictTable(outcomes)
+      ${verdictTable(forecast)
         .filter(({ count }) => count > 0)
         .map((bin) => binView(shown, bin))}
     </ul>`;

@@ -82,24 +82,30 @@ export function waitOf(
 }
 
 function stateOf(shown: Shown, { kase, urgency }: Other): string {
-  const { words, locale } = shown;
-  const isFresh = minutesSince(kase.touchedAt, shown.clock) < freshMinutes;
-  const time = waitOf(shown, kase.touchedAt);
-  const waits = isFresh ? time : fill(words.waits, { time });
+  const { words } = shown;
+  const goes = progressOf(shown, kase);
   switch (urgency) {
     case 'danger':
-      return `${words.danger} · ${waits}`;
+      return `${words.danger} · ${goes}`;
     case 'traffic':
-      return `${words.traffic} · ${waits}`;
+      return `${words.traffic} · ${goes}`;
     case 'call-back':
-      return words.callBack;
     case 'waits':
-      return waits;
     case 'under-way':
-      return fill(words.underWay, {
-        time: timeOfDay(kase.sent?.callBackAt ?? kase.openedAt, locale),
-      });
+      return goes;
   }
+}
+
+/** How long a caller waits; once help is under way, when they are called back. */
+function progressOf(shown: Shown, { sent, touchedAt }: DeskCase): string {
+  const { words, clock, locale } = shown;
+  if (sent !== null) {
+    return Date.parse(sent.callBackAt) <= clock
+      ? words.callBack
+      : fill(words.underWay, { time: timeOfDay(sent.callBackAt, locale) });
+  }
+  const time = waitOf(shown, touchedAt);
+  return minutesSince(touchedAt, clock) < freshMinutes ? time : fill(words.waits, { time });
 }
 
 /** What was done last: what was sent or is to be sent, or asked. */

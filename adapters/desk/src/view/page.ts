@@ -247,7 +247,7 @@ function summary(shown: Shown): string {
               .join(' · '),
           }),
         ];
-  if (longest === undefined) return [words.othersNone, ...danger].join(' ');
+  if (longest === undefined) return danger[0] ?? words.othersNone;
   const values = {
     who: shortNameOf(shown, longest),
     time: waitOf(shown, longest.kase.touchedAt),

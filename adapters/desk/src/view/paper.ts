@@ -69,6 +69,7 @@ function spot(shown: Shown, { kase }: InHand): TemplateResult {
   const told = (check: string): string => {
     const answer = answers[check]?.at(-1);
     if (answer === undefined) return words.notAsked;
+    if (answer === 'cannot') return words.keyCannot;
     if (!isSaid(answer)) return words.notKnown;
     if (isReading(answer)) return speaker.formatQuantity(answer);
     return listed(

@@ -1,17 +1,23 @@
 import { besideKeys } from '@keyturn/element/sittings';
 import type { Rendered, Speaker } from '@keyturn/language';
 import type { Laid, Turned } from '../engine/engine.ts';
+import type { DeskWords } from '../words/desk-words.ts';
 
 /** What was said last and has no place of its own: what was asked back, and what a turn had to say. */
 export function saidLast(
   { laid, unclear }: { readonly laid: Laid; readonly unclear?: Turned['unclear'] },
-  speaker: Speaker,
+  { speaker, words }: { readonly speaker: Speaker; readonly words: DeskWords },
 ): readonly Rendered[] {
+  const { answers } = laid.sitting.case.state;
   const said = laid.sitting.said.filter(
     (message) => message.kind !== 'tell' || message.tell !== 'opening',
   );
   return [
     ...(unclear === undefined ? [] : speaker.askBack(besideKeys(unclear))),
-    ...speaker.render(said),
+    ...said.flatMap((message): readonly Rendered[] =>
+      message.kind === 'noted' && answers[message.check]?.at(-1) === 'cannot'
+        ? [{ kind: 'text', text: `${speaker.checkName(message.check)}: ${words.keyCannot}` }]
+        : speaker.render([message]),
+    ),
   ];
 }

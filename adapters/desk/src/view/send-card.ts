@@ -2,11 +2,12 @@
  * What to send: which help, how surely, what it brings, what is said to the caller and to the
  * technician, and when to call back.
  */
-import { positionOf, type Message, type VerdictMessage } from '@keyturn/core';
+import { positionOf, type CautionMessage, type VerdictMessage } from '@keyturn/core';
 import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { helpShares, helpWords, isForFault } from '../case/help.ts';
-import { technicianSlip } from '../case/slip.ts';
+import { forbidsWork, technicianSlip } from '../case/slip.ts';
+import { isLeftToHelp } from '../case/told-caller.ts';
 import { isByTraffic, isUnsafe } from '../case/urgency.ts';
 import { keyOf } from '../keys.ts';
 import { keyView, leaveKey, numbered } from './key.ts';
@@ -24,6 +25,7 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
   const { name, rest } = helpWords(texts, help);
   const isVerdict = verdict?.send === help;
   const stop = stopBehind(shown, inHand, help);
+  const warned = isVerdict ? cautionsFor(shown, inHand, verdict) : [];
   return html`${sentence(words.toSend, name ?? words.nobody)}
     <p class="sure">${sureness(shown, inHand, help)}</p>
     ${help === 'nothing' ? nothing : lacking(shown, inHand)}
@@ -64,12 +66,12 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
         ${
           isVerdict
             ? stop === undefined
-              ? callerCautions(shown, inHand.laid.strip.cautions)
+              ? callerCautions(shown, warned)
               : nothing
             : callerCautions(shown, spotCautions(shown, inHand))
         }
         <ul>
-          ${(isVerdict ? callerLines(shown, verdict) : untilHelp(shown, inHand)).map(
+          ${(isVerdict ? callerLines(shown, verdict, warned) : untilHelp(shown, inHand)).map(
             (line) => html`<li>${line}</li>`,
           )}
           ${help === 'nothing' || (isVerdict && verdict.waits) ? nothing : html`<li>${words.tellStay}</li>`}
@@ -110,19 +112,43 @@ function stopBehind({ flow }: Shown, { kase }: InHand, help: string): string | u
   return flow.stops.find(({ id, instead }) => inForce.includes(id) && instead?.send === help)?.id;
 }
 
+/** Where all is left to help, only what holds wherever the caller waits. */
+function cautionsFor(
+  { flow }: Shown,
+  { laid }: InHand,
+  verdict: VerdictMessage,
+): readonly CautionMessage[] {
+  const { cautions } = laid.strip;
+  if (!isLeftToHelp(flow, verdict)) return cautions;
+  return cautions.filter(({ caution }) =>
+    flow.cautions[caution]?.before.some((cover) => Object.keys(cover).length === 0),
+  );
+}
+
 /** In a caller's words; who may not work on the vehicle is only told how to wait. */
-function callerLines({ texts, speaker }: Shown, verdict: VerdictMessage): readonly string[] {
+function callerLines(
+  { flow, texts, speaker }: Shown,
+  verdict: VerdictMessage,
+  warned: readonly CautionMessage[],
+): readonly string[] {
   if (verdict.waits) {
     const [rendered] = speaker.render([verdict]);
     const sections = rendered?.kind === 'verdict' ? rendered.sections : [];
     return sections.find(({ id }) => id === 'do')?.lines ?? [];
   }
   const words = texts.remedies[verdict.remedy];
+  if (isLeftToHelp(flow, verdict)) {
+    // A stop of which a caution of the same name warns is not told twice.
+    const stops = verdict.stops.filter(
+      (stop) => forbidsWork(flow, stop) && !warned.some(({ caution }) => caution === stop),
+    );
+    return [...stops.map((stop) => texts.stops[stop] ?? ''), ...(words?.waiting ?? [])];
+  }
   return words?.driver ?? words?.do ?? [];
 }
 
 /** Before what the caller may do, what can hurt. */
-function callerCautions({ flow, speaker }: Shown, said: readonly Message[]): TemplateResult {
+function callerCautions({ flow, speaker }: Shown, said: readonly CautionMessage[]): TemplateResult {
   return html`<div class="signs small">
     ${speaker
       .render(said)
@@ -135,7 +161,7 @@ function callerCautions({ flow, speaker }: Shown, said: readonly Message[]): Tem
 }
 
 /** What can hurt where nothing was found yet: traffic that passes close by. */
-function spotCautions({ flow }: Shown, { kase }: InHand): readonly Message[] {
+function spotCautions({ flow }: Shown, { kase }: InHand): readonly CautionMessage[] {
   const caution = flow.cautions['traffic'];
   if (caution === undefined || !isByTraffic(kase.sitting.case)) return [];
   const { id, word, confirm } = caution;
@@ -161,7 +187,7 @@ function noteView(shown: Shown, inHand: InHand, help: string): TemplateResult {
     words,
   });
   return html`<section class="note">
-    <h3>${words.tellTechnician}</h3>
+    <h3>${words.passOn}</h3>
     <div class="slip">
       <p class="slip-title">${helpWords(texts, help).name ?? words.nobody}</p>
       ${lines.map((line) => html`<p dir="auto">${line}</p>`)}

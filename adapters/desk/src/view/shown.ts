@@ -1,13 +1,13 @@
 /**
  * All that a view is made from, and all that it can do.
  */
-import type { Flow, Input, WhyMessage } from '@keyturn/core';
-import type { ForecastOutcome } from '@keyturn/evidence';
+import type { Flow, Input } from '@keyturn/core';
 import type { FlowTexts, Rendered, Speaker } from '@keyturn/language';
 import type { Caller, CallerField, DeskCase } from '../case/desk-case.ts';
+import type { DeskOutcome } from '../case/outcome.ts';
 import type { Urgency } from '../case/urgency.ts';
 import type { InventedCaller } from '../demo/town.ts';
-import type { Laid } from '../engine/engine.ts';
+import type { Laid, Why } from '../engine/engine.ts';
 import type { Command } from '../keys.ts';
 import type { DeskWords } from '../words/desk-words.ts';
 
@@ -54,7 +54,7 @@ export interface InHand {
   readonly laid: Laid;
   readonly caller: Caller;
   /** What each answer would change, once it has been worked out. */
-  readonly why: WhyMessage | undefined;
+  readonly why: Why | undefined;
   /** What was said last and has no place of its own. */
   readonly said: readonly Rendered[];
   /** True while an answer is being worked on. */
@@ -117,7 +117,7 @@ export interface Shown {
   readonly hasMoreWords: boolean;
   readonly inHand: InHand | undefined;
   readonly others: readonly Other[];
-  readonly outcomes: readonly ForecastOutcome[];
+  readonly outcomes: readonly DeskOutcome[];
   readonly notices: readonly string[];
   /** True where the case that was closed last can still be taken back. */
   readonly canReopen: boolean;

@@ -208,18 +208,18 @@ function moreOf(
   ];
 }
 
-/** The fault that an answer would bring to the front, and the help that it asks for. */
+/** The fault that an answer would bring to the front, and the help that would then be sent. */
 function changeOf(
-  { speaker, texts, flow, words }: Shown,
+  { speaker, texts, words }: Shown,
   { why }: InHand,
   id: string,
 ): string | undefined {
   const leader = why?.outcomes.find(({ answer }) => answer === id)?.faults[0];
-  if (leader === undefined || !tells(why)) return undefined;
+  if (why === undefined || leader === undefined || !tells(why)) return undefined;
   const [fault, share] = leader;
   return fill(words.then, {
     fault: speaker.formatShare(speaker.faultName(fault), share),
-    help: helpWords(texts, flow.faults[fault]?.send ?? '').name ?? words.nobody,
+    help: helpWords(texts, why.sends[id] ?? '').name ?? words.nobody,
   });
 }
 

@@ -72,7 +72,7 @@ export const ar: DeskWords = {
   bring: 'ما يحتاجون إليه',
   tellCaller: 'قل للمتصل',
   tellStay: 'المساعدة في الطريق. ابق حيث أنت آمن واحتفظ بالهاتف معك.',
-  tellTechnician: 'للفني',
+  passOn: 'للتبليغ',
   noteLikely: 'الأرجح:',
   noteNot: 'انتبه:',
   copy: 'نسخ',
@@ -122,6 +122,7 @@ export const ar: DeskWords = {
   calibrationIntro:
     'ما قيل عند تقرير المساعدة مقارنًا بما أظهره الإصلاح أو الفحص. إنها مجموعة مختارة: حالات عرف أحدهم سببها.',
   calibrationNone: 'لم يُدخل أي سبب بعد.',
+  calibrationUnsaid: 'أسباب حالات لم يُتوقَّع فيها شيء: {{count}}. لا تُقارَن بشيء.',
   calibrationReal: 'اتصالات هذا المكتب',
   calibrationRecord: 'الأحكام التي سمّت السبب: {{right}} من {{cases}}.',
   calibrationScores: 'درجة براير {{brier}} (0 تام، 2 الأسوأ)، الدرجة اللوغاريتمية {{log}}.',

@@ -73,7 +73,7 @@ export const de: DeskWords = {
   tellCaller: 'Der anrufenden Person sagen',
   tellStay:
     'Hilfe ist unterwegs. Bleiben Sie an einem sicheren Ort und behalten Sie das Telefon bei sich.',
-  tellTechnician: 'Für die Fachkraft',
+  passOn: 'Zum Weitergeben',
   noteLikely: 'Am wahrscheinlichsten:',
   noteNot: 'Achtung:',
   copy: 'Kopieren',
@@ -126,6 +126,8 @@ export const de: DeskWords = {
   calibrationIntro:
     'Was gesagt wurde, als über die Hilfe entschieden wurde, gehalten gegen das, was Reparatur oder Untersuchung zeigten. Es ist eine Auswahl: Fälle, deren Ursache jemand erfahren hat.',
   calibrationNone: 'Noch ist keine Ursache eingetragen.',
+  calibrationUnsaid:
+    'Ursachen von Fällen, in denen nichts vorhergesagt wurde: {{count}}. Sie werden mit nichts verglichen.',
   calibrationReal: 'Anrufe an diesem Leitstand',
   calibrationRecord: '{{right}} von {{cases}} Befunden nannten die Ursache.',
   calibrationScores:

@@ -70,7 +70,7 @@ export const en = {
   bring: 'What they need',
   tellCaller: 'Tell the caller',
   tellStay: 'Help is on its way. Stay where you are safe, and keep the telephone with you.',
-  tellTechnician: 'For the technician',
+  passOn: 'To pass on',
   noteLikely: 'Most likely:',
   noteNot: 'Mind:',
   copy: 'Copy',
@@ -121,6 +121,8 @@ export const en = {
   calibrationIntro:
     'What was said when help was decided on, held against what the repair or the inspection showed. They are a selection: cases of which somebody learned the cause.',
   calibrationNone: 'No cause has been entered yet.',
+  calibrationUnsaid:
+    'Causes of cases in which nothing was forecast: {{count}}. They are held against nothing.',
   calibrationReal: 'Calls at this desk',
   calibrationRecord: '{{right}} of {{cases}} verdicts named the cause.',
   calibrationScores: 'Brier score {{brier}} (0 perfect, 2 the worst), logarithmic score {{log}}.',

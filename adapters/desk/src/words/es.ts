@@ -72,7 +72,7 @@ export const es: DeskWords = {
   bring: 'Qué necesitan',
   tellCaller: 'Diga a quien llama',
   tellStay: 'La ayuda va en camino. Quédese en un lugar seguro y tenga el teléfono a mano.',
-  tellTechnician: 'Para el técnico',
+  passOn: 'Para transmitir',
   noteLikely: 'Lo más probable:',
   noteNot: 'Atención:',
   copy: 'Copiar',
@@ -123,6 +123,8 @@ export const es: DeskWords = {
   calibrationIntro:
     'Lo que se dijo al decidir la ayuda, comparado con lo que mostró la reparación o la inspección. Es una selección: casos cuya causa llegó a saberse.',
   calibrationNone: 'Aún no se ha anotado ninguna causa.',
+  calibrationUnsaid:
+    'Causas de casos en los que no se pronosticó nada: {{count}}. No se comparan con nada.',
   calibrationReal: 'Llamadas de este puesto',
   calibrationRecord: '{{right}} de {{cases}} dictámenes nombraron la causa.',
   calibrationScores:

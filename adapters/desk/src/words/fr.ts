@@ -74,7 +74,7 @@ export const fr: DeskWords = {
   tellCaller: 'À dire à l’appelant',
   tellStay:
     'L’aide est en route. Restez là où vous êtes en sécurité et gardez le téléphone près de vous.',
-  tellTechnician: 'Pour le technicien',
+  passOn: 'À transmettre',
   noteLikely: 'Le plus probable :',
   noteNot: 'Attention :',
   copy: 'Copier',
@@ -126,6 +126,8 @@ export const fr: DeskWords = {
   calibrationIntro:
     'Ce qui a été dit au moment de décider de l’aide, comparé à ce qu’a montré la réparation ou l’inspection. C’est une sélection : les cas dont quelqu’un a appris la cause.',
   calibrationNone: 'Aucune cause n’est encore saisie.',
+  calibrationUnsaid:
+    'Causes de cas où rien n’avait été prévu : {{count}}. Elles ne sont comparées à rien.',
   calibrationReal: 'Appels à ce poste',
   calibrationRecord: '{{right}} verdicts sur {{cases}} ont nommé la cause.',
   calibrationScores:

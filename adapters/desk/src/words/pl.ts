@@ -72,7 +72,7 @@ export const pl: DeskWords = {
   bring: 'Czego potrzebują',
   tellCaller: 'Powiedz dzwoniącemu',
   tellStay: 'Pomoc jest w drodze. Proszę zostać w bezpiecznym miejscu i mieć telefon przy sobie.',
-  tellTechnician: 'Dla technika',
+  passOn: 'Do przekazania',
   noteLikely: 'Najpewniej:',
   noteNot: 'Uwaga:',
   copy: 'Kopiuj',
@@ -123,6 +123,8 @@ export const pl: DeskWords = {
   calibrationIntro:
     'Co powiedziano, gdy decydowano o pomocy, zestawione z tym, co pokazała naprawa lub oględziny. To wybór: sprawy, których przyczynę ktoś poznał.',
   calibrationNone: 'Nie wpisano jeszcze żadnej przyczyny.',
+  calibrationUnsaid:
+    'Przyczyny w sprawach, w których niczego nie prognozowano: {{count}}. Nie są z niczym porównywane.',
   calibrationReal: 'Telefony na tym stanowisku',
   calibrationRecord: 'Orzeczenia, które wskazały przyczynę: {{right}} z {{cases}}.',
   calibrationScores:
