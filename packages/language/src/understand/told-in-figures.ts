@@ -48,7 +48,9 @@ export function withAside(
   });
   const isSome = kept.some(({ type }) => type === 'answers');
   const inputs = isSome
-    ? kept.map((one) => (one.type === 'answers' ? { ...one, answers: [...one.answers, ...told] } : one))
+    ? kept.map((one) =>
+        one.type === 'answers' ? { ...one, answers: [...one.answers, ...told] } : one,
+      )
     : [...kept, ...(told.length > 0 ? [{ type: 'answers', answers: told } as const] : [])];
   if (inputs.length === 0 && understood.talk === undefined)
     return { type: 'unclear', code: 'not-understood', given: cut(text), possible: [] };
