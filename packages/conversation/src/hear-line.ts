@@ -71,7 +71,8 @@ export function hearLine(
   }
   const understood = speaker.understand(given.line, expected(chart, standing.case, given.at));
   if (understood.type === 'input') {
-    return hearInputs(chart, standing.case, { at: given.at, inputs: understood.inputs });
+    const inputs = asOffered(understood.inputs, standing.offers);
+    return hearInputs(chart, standing.case, { at: given.at, inputs });
   }
   if (understood.type === 'language') {
     const messages = repeat(chart, standing.case);
@@ -98,6 +99,18 @@ function pickedOffer(
   const understood = speaker.understand(line, { ...expected(chart, kase), awaiting: 'confirm' });
   const isYes = understood.type === 'input' && understood.inputs.every(isConfirm);
   return isYes ? offers[0] : undefined;
+}
+
+/** A figure that was just offered is the one that was offered: "sorry, I meant 12.4". */
+function asOffered(inputs: readonly Input[], offers: readonly Offer[]): readonly Input[] {
+  const [only, ...more] = inputs;
+  if (only === undefined || more.length > 0 || !('answers' in only)) return inputs;
+  const [told, ...others] = only.answers;
+  if (told === undefined || others.length > 0 || !('value' in told.value)) return inputs;
+  const { value: figure } = told.value;
+  const offer = offers.find(({ value }) => typeof value !== 'string' && value.value === figure);
+  if (offer === undefined || typeof offer.value === 'string') return inputs;
+  return [{ type: 'answers', answers: [{ check: offer.check, value: offer.value }] }];
 }
 
 function isConfirm({ type }: Input): boolean {

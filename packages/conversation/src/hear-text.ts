@@ -83,7 +83,8 @@ export function hearEdited(
     ...expected(chart, held.case),
     awaiting: 'answer',
     check,
-    answered: held.case.state.order,
+    // Whatever the text told is put right.
+    said: {},
   });
   if (understood.type === 'language') return unplaced();
   if (understood.type !== 'input') {

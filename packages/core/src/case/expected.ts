@@ -5,9 +5,11 @@ import type { Chart } from '../chart/compile.ts';
 import type { Check } from '../flow/flow.ts';
 import { dayOf } from '../policy/calendar.ts';
 import type { Case } from './case.ts';
+import { isList } from './in-passing.ts';
 import { nominalOf } from './limit-context.ts';
 import { hasOnlyLamp } from './tell.ts';
 import { positionOf } from './position.ts';
+import { isReading, isSaid, latestAnswer } from './state.ts';
 
 /** What a case is ready to take. */
 export interface Expected {
@@ -20,6 +22,11 @@ export interface Expected {
   readonly interrupts: readonly string[];
   /** The checks answered so far, the last one last: what a correction can mean. */
   readonly answered: readonly string[];
+  /**
+   * Check to the choices that stand: what is told in passing takes the place of none of them, short
+   * of a list that it adds to. Without it none stands.
+   */
+  readonly said?: Readonly<Record<string, readonly string[]>>;
   /** The kit known so far; a change of kit gives it whole. */
   readonly kit: readonly string[];
   /** What the vehicle's system is rated for, in volts: 12 where nothing is known of it. */
@@ -46,9 +53,22 @@ export function expected(chart: Chart, kase: Case, at: string = kase.state.at): 
     checks: chart.flow.checks,
     interrupts: Object.keys(chart.flow.interrupts),
     answered: kase.state.order,
+    said: choicesIn(chart, kase),
     nominal: nominalOf(kase.state.context),
     kit: Array.isArray(kit) ? (kit as readonly string[]) : [],
     lamp: inHand !== undefined && hasOnlyLamp(inHand, kase.state),
     today: dayOf(at, kase.state.policy?.['time-zone']),
   };
+}
+
+/** The choices that stand, but for lists of the context, which grow with what is told of them. */
+function choicesIn({ flow }: Chart, { state }: Case): Readonly<Record<string, readonly string[]>> {
+  return Object.fromEntries(
+    state.order.flatMap((check) => {
+      const answer = latestAnswer(state, check);
+      const of = flow.checks[check];
+      const isGrowing = of !== undefined && isList(of);
+      return isSaid(answer) && !isReading(answer) && !isGrowing ? [[check, answer] as const] : [];
+    }),
+  );
 }

@@ -43,7 +43,8 @@ export function addedTo(
     : [...new Set([...known, ...told.filter((one) => one !== 'none')])];
 }
 
-function isList(check: Check): check is Check & { readonly writes: string } {
+/** True for a check whose answer is a list of the context. */
+export function isList(check: Check): check is Check & { readonly writes: string } {
   return check.writes !== undefined && check.form.kind === 'choice' && check.form.several;
 }
 

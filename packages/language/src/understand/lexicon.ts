@@ -301,7 +301,9 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   }));
   const having = read(words.having);
   const corrections = read(words.corrections);
-  const courtesies = [...(words.courtesies ?? []), ...words.fillers].map(reader.literally);
+  const courtesies = [...(words.courtesies ?? []), ...words.fillers, ...words.joins].map(
+    reader.literally,
+  );
 
   const everything = [
     ...entries.flatMap(({ options, names, done, moments }) => [

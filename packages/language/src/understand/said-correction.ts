@@ -1,32 +1,28 @@
 import type { AnswerInput } from '@keyturn/core';
 import { chooseOption } from './choices.ts';
-import { type Heard, findPhrase, hear, hearTokens, means } from '../typed/heard.ts';
-import type { Lexicon } from './lexicon.ts';
-import { hasPhrase } from '../readings/word-run.ts';
+import { findPhrase, hear, hearTokens } from '../typed/heard.ts';
+import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import { hasPhrase, phraseAt } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { lastReading, lineContext, ofDoubt, ofLine } from './said-figures.ts';
 import { volunteered } from './volunteered.ts';
 import type { Token } from '../typed/token.ts';
-import { type Turn, input, unclear } from './turn.ts';
+import { type Turn, answers, input, isAsked, unclear } from './turn.ts';
 import type { Understood } from './understood.ts';
 
 /** "correction: rest 12.1"; "correct" alone is a yes. */
 export function readCorrection(turn: Turn): Understood | undefined {
-  const { heard, tokens, listener, hearing } = turn;
+  const { tokens, listener, hearing } = turn;
   const { lexicon } = listener;
   // "It should be 12.6 but is 12.2" corrects nothing.
   const { expected } = figureWordsOf(lexicon.words);
   const figures = tokens.filter(({ kind }) => kind === 'number');
   if (figures.length > 1 && hasPhrase(tokens, expected)) return undefined;
-  // "no, I meant 12.1": a word may stand before it.
-  const ends = lexicon.corrections
-    .map((phrase) => ({ at: findPhrase(heard, phrase), length: phrase.length }))
-    .filter(({ at }) => at === 0 || (at === 1 && isNo(heard, lexicon)))
-    .map(({ at, length }) => at + length);
-  if (ends.length === 0) return undefined;
-  const length = Math.max(...ends);
-  const rest = dropTerms(tokens, length, lexicon);
+  const rest = behindCorrection(tokens, lexicon);
+  if (rest === undefined) return undefined;
+  const asked = askedFigure(turn, rest);
+  if (asked !== undefined) return answers(asked);
   const line = readLine(rest, lineContext(turn, lastReading(turn)));
   if (line.type === 'readings') {
     return input([{ type: 'correction', answers: line.readings }], 'correction');
@@ -48,11 +44,57 @@ export function readCorrection(turn: Turn): Understood | undefined {
   if (said.at.length === 0 && hearing.awaiting !== 'answer') return undefined;
   if (line.type === 'unclear') return ofLine(turn, line, 'correction');
   // "wrong" or "change" may begin any other sentence.
-  return said.at.length === 0 ? unclear(turn, 'which-check', 'correction') : undefined;
+  return said.at.length === 0 ? takenBack(turn) : undefined;
 }
 
-function isNo({ at }: Heard, { talk }: Lexicon): boolean {
-  return talk.no.said.some(([first, ...more]) => more.length === 0 && means(at[0], first ?? ''));
+/** That the last answer was wrong, and no more: it is asked once more. */
+export function takenBack(turn: Turn): Understood {
+  return turn.hearing.answered.length === 0
+    ? unclear(turn, 'which-check', 'correction')
+    : input([{ type: 'talk', talk: 'back' }], 'correction');
+}
+
+/** What stands behind the words of a correction that a text begins with: "no wait, I meant 12.1". */
+function behindCorrection(
+  tokens: readonly Token[],
+  lexicon: Lexicon,
+): readonly Token[] | undefined {
+  const heard = hearTokens(tokens, lexicon);
+  const lengths = lexicon.corrections
+    .filter((phrase) => findPhrase(heard, phrase) === 0)
+    .map(({ length }) => length);
+  if (lengths.length > 0) return dropTerms(tokens, Math.max(...lengths), lexicon);
+  const lead = leadOf(tokens, lexicon);
+  return lead === 0 ? undefined : behindCorrection(tokens.slice(lead), lexicon);
+}
+
+/** How many tokens stand before what is said: a mark, a no, a "wait". */
+function leadOf(tokens: readonly Token[], { words, talk, reader }: Lexicon): number {
+  const [first] = tokens;
+  if (first === undefined) return 0;
+  const [term] = reader.literally([first]);
+  const isNo = talk.no.literal.some(([word, ...more]) => more.length === 0 && word === term);
+  return first.kind === 'mark' || isNo ? 1 : phraseAt(tokens, 0, figureWordsOf(words).instead);
+}
+
+/**
+ * The figure of the question in hand, where it has none yet and the last that was read is of another
+ * unit: "sorry, I meant 12.4" behind the air temperature.
+ */
+function askedFigure(turn: Turn, rest: readonly Token[]): readonly AnswerInput[] | undefined {
+  const { inHand, hearing } = turn;
+  const last = lastReading(turn);
+  if (!isAsked(turn) || inHand === undefined || hearing.answered.includes(inHand.id))
+    return undefined;
+  if (last !== inHand && unitOf(last) === unitOf(inHand)) return undefined;
+  const line = readLine(rest, lineContext(turn, inHand));
+  const isOwn = line.type === 'readings' && line.readings.every(({ check }) => check === inHand.id);
+  return isOwn ? line.readings : undefined;
+}
+
+function unitOf(check: CheckPhrases | undefined): string | undefined {
+  const form = check?.check.form;
+  return form?.kind === 'reading' ? form.unit : undefined;
 }
 
 /** A choice under its check's name: "complaint silent", "the complaint was silent". */
@@ -82,9 +124,14 @@ function dropWords(tokens: readonly Token[], count: number): readonly Token[] {
   return tokens.slice(end + 1);
 }
 
-/** The tokens behind the first so many terms. */
+/** The tokens behind the first so many terms; small words alone, as "that was", are none. */
 function dropTerms(tokens: readonly Token[], count: number, { reader }: Lexicon): readonly Token[] {
+  const first = reader.fromTokens(tokens).slice(0, count);
   let end = 1;
-  while (end < tokens.length && reader.fromTokens(tokens.slice(0, end)).length < count) end += 1;
+  const isBehind = (): boolean => {
+    const terms = reader.fromTokens(tokens.slice(0, end));
+    return first.every((term, at) => terms[at] === term);
+  };
+  while (end < tokens.length && !isBehind()) end += 1;
   return tokens.slice(end);
 }

@@ -10,7 +10,10 @@ import { isOfKit } from './kit-told.ts';
 import { readSeveral } from './said-unasked.ts';
 import { tellsSomething } from './told-unasked.ts';
 import type { TaughtTalk } from './taught.ts';
-import { containsPlainTalk, findTalk, saysOver } from './talk.ts';
+import { containsPlainTalk, findTalk, saysOnly, saysOver } from './talk.ts';
+import { takenBack } from './said-correction.ts';
+import { hasPhrase } from '../readings/word-run.ts';
+import { figureWordsOf } from '../words/words.ts';
 import { type Turn, answers, input, isAsked, mostClauses, optionsInHand, unclear } from './turn.ts';
 import type { HeardTalk, Hearing, Understood } from './understood.ts';
 
@@ -36,7 +39,7 @@ export function readAwaited(turn: Turn): Understood | undefined {
           ? input([{ type: 'talk', talk: 'back' }], 'back')
           : undefined;
     case 'confirm':
-      if (breaksOff(turn)) return undefined;
+      if (breaksOff(turn) || isQuestion(turn.text)) return undefined;
       switch (findTalk(turn, lexicon, [...unwilling, 'yes', 'done'])) {
         case 'yes':
         case 'done':
@@ -95,6 +98,8 @@ function saysDone(turn: Turn, { done, isWellHeard, taught }: CheckPhrases): bool
   const { clauses } = turn;
   if (isQuestion(turn.text)) return false;
   if (isWellHeard && (taught()(turn.heard).answers[0] ?? 0) >= sure) return true;
+  const isHeld = hasPhrase(turn.tokens, figureWordsOf(lexicon.words).instead);
+  if (!isHeld && saysOnly(turn.literal, ['done', 'yes'], lexicon)) return true;
   if (clauses.length < 2 || clauses.length > mostClauses) return false;
   const { reader, vocabulary } = lexicon;
   return clauses.every((clause) => {
@@ -138,6 +143,7 @@ export function readTalk(turn: Turn): Understood | undefined {
 
 function noAnswer(turn: Turn, talk: HeardTalk): Understood {
   const { hearing, inHand } = turn;
+  if (hearing.awaiting === 'confirm') return unclear(turn, 'not-confirmed', talk);
   if (hearing.awaiting === 'wait') return unclear(turn, 'waiting', talk);
   if (hearing.awaiting === 'resume') return unclear(turn, 'not-over', talk);
   if (hearing.awaiting === 'nothing') return unclear(turn, 'closed', talk);
@@ -202,7 +208,7 @@ export function readLooseTalk(turn: Turn): Understood | undefined {
   const meant = talkLike(turn) ?? looseTalk.find((word) => containsPlainTalk(heard, lexicon, word));
   // "I can't turn the key" tells what is wrong.
   if ((meant === 'cannot' || meant === 'dont-know') && tellsSomething(turn)) return undefined;
-  if (meant === 'correction') return unclear(turn, 'which-check', meant);
+  if (meant === 'correction') return takenBack(turn);
   const asksWhy = lexicon.talk.why.said.some((phrase) => findPhrase(heard, phrase) === 0);
   const said = meant ?? (asksWhy ? 'why' : undefined);
   return said === undefined ? undefined : input([{ type: 'talk', talk: said }], said);

@@ -29,7 +29,7 @@ export function findTalk(
   );
   const first =
     wanted.find((word) => exact.some(([one]) => one === word)) ??
-    wanted.find((word) => isPlain(word) && isMadeOf(literal, word, lexicon));
+    wanted.find((word) => isPlain(word) && saysOnly(literal, [word], lexicon));
   if (first !== undefined) return first;
   if (exact.length > 0) return undefined;
   const once = withoutRepeats(heard);
@@ -39,22 +39,23 @@ export function findTalk(
 const isPlain = (word: TalkWord): boolean => word === 'yes' || word === 'no';
 
 /** A yes or no is not said in more words. */
-const mostPlain = 6;
+const mostPlain = 10;
 
-/** True where a text is nothing but ways of saying the one thing: "yeah sure", "no thank you". */
-function isMadeOf(literal: Heard, word: TalkWord, lexicon: Lexicon): boolean {
+/** True where a text is nothing but ways of saying this: "yeah sure", "no thank you", "ok all done". */
+export function saysOnly(literal: Heard, said: readonly TalkWord[], lexicon: Lexicon): boolean {
   const { talk, courtesies, words } = lexicon;
   const length = literal.at.length;
   if (length < 2 || length > mostPlain) return false;
   // "Absolutely" is a yes, and "absolutely not" none.
-  if (word === 'yes' && literal.terms.some((term) => isDenial(term, words))) return false;
+  if (!said.includes('no') && literal.terms.some((term) => isDenial(term, words))) return false;
+  const ways = said.flatMap((word) => talk[word].literal);
   // How far the text is accounted for: 0 by courtesies alone, 1 by what says it.
   const reached: (0 | 1 | undefined)[] = [0];
   for (let start = 0; start < length; start += 1) {
     const before = reached[start];
     if (before === undefined) continue;
     for (const [phrases, says] of [
-      [talk[word].literal, 1],
+      [ways, 1],
       [courtesies, before],
     ] as const) {
       for (const phrase of phrases) {

@@ -374,11 +374,15 @@ describe('an earlier answer is corrected', () => {
       ['crank', 'rest was 12.1', 'correction rest=12.1 V/0.1'],
       ['crank', 'correction: posts loose', 'correction posts=loose'],
       ['crank', 'no, I meant the posts were loose', 'correction posts=loose'],
-      ['crank', 'correction', 'unclear which-check'],
+      ['crank', 'correction', 'talk back'],
+      ['crank', 'that was wrong', 'talk back'],
+      ['sound', 'no wait, that was wrong', 'talk back'],
     ],
     { answered: ['posts', 'rest'] },
   );
   hold([['rest', 'rest was 12.1', 'rest=12.1 V/0.1']]);
+  hold([['rest', 'that was wrong', 'unclear which-check']]);
+  hold([['rest', 'sorry, I meant 12.4', 'rest=12.4 V/0.1']], { answered: ['posts'] });
   hold(
     [
       ['crank', 'not 12.5, 12.1', 'correction rest=12.1 V/0.1'],
@@ -387,6 +391,19 @@ describe('an earlier answer is corrected', () => {
       ['crank', 'crank was 9.8', 'crank=9.8 V/0.1'],
     ],
     { answered: ['sound', 'rest'] },
+  );
+});
+
+describe('what is told in passing takes the place of no choice that stands', () => {
+  hold(
+    [
+      ['rest', 'the posts are loose', 'offers posts=loose'],
+      ['rest', 'the posts are clean and tight', 'unclear not-a-number'],
+      ['rest', '12.4, the posts are loose', 'rest=12.4 V/0.1'],
+      ['posts', 'loose', 'posts=loose'],
+      ['rest', 'correction: posts loose', 'correction posts=loose'],
+    ],
+    { answered: ['posts'], said: { posts: ['clean'] } },
   );
 });
 

@@ -1,4 +1,5 @@
 import { hear, hearTokens } from '../typed/heard.ts';
+import { keepingAnswers } from './keeping-answers.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
 import { readCorrection } from './said-correction.ts';
 import { readDay } from './said-day.ts';
@@ -70,7 +71,7 @@ function understandTokens(
   }
   for (const read of readings) {
     const understood = read(turn);
-    if (understood !== undefined) return understood;
+    if (understood !== undefined) return keepingAnswers(understood, turn) ?? notUnderstood(turn);
   }
   return notUnderstood(turn);
 }

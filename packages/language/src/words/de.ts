@@ -376,6 +376,7 @@ export const deWords: Words = {
   `),
   talk: {
     yes: list(`
+      habe alles gelesen, hab alles gelesen, ich habe es gelesen, ich hab es gelesen, ist sicher, hier ist es sicher, wir sind sicher, bin vorsichtig, ich passe auf,
       ja, j, jo, jep, jepp, jap, jup, jawohl, jawoll, joa, ja bitte, ja klar, ja genau,
       ja habe ich, ja das stimmt, klar, na klar, sicher, freilich, passt, ok, okay, oke, genau,
       stimmt, richtig, korrekt, natürlich, selbstverständlich, bestätigt, bestätige,
@@ -414,6 +415,10 @@ export const deWords: Words = {
       geachtet, nicht aufgepasst, nicht darauf geschaut, nicht gemerkt, keinen Dunst
     `),
     cannot: list(`
+      mache ihn nicht mehr aus, mach ihn nicht mehr aus, mach den nicht mehr aus, mache den Motor nicht mehr aus,
+      mach den Motor nicht aus, stelle ihn nicht mehr ab, stell ihn nicht mehr ab, stell den Motor nicht ab,
+      schalte ihn nicht mehr aus, will ihn nicht mehr ausmachen, lass ihn laufen, lasse ihn laufen, lass den
+      Motor laufen,
       kann nicht, kann ich nicht, kann das nicht, kann es nicht, ich kann das nicht machen, geht
       nicht, geht gerade nicht, geht hier nicht, geht leider nicht, kann ich nicht messen, kann es
       nicht messen, nicht messbar, nicht möglich, unmöglich, komme nicht ran, komm nicht ran, komme
@@ -483,6 +488,7 @@ export const deWords: Words = {
     `),
   },
   corrections: list(`
+      das war nicht richtig, war falsch, stimmte nicht,
       Korrektur, korrigiere, korrigieren, ich korrigiere, muss korrigieren, ich muss korrigieren,
       Berichtigung, ich meinte, meinte, ich meine, ändern, ändere, vertippt, habe mich vertippt,
       verschrieben, Tippfehler, mein Fehler, Irrtum, das stimmt nicht, sollte sein, sollte heißen,

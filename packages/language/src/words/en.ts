@@ -318,6 +318,7 @@ export const enWords: Words = {
   `),
   talk: {
     yes: list(`
+      it is safe here, i read it, i have read everything, i have read them, i have read all of it, we are safe, i am safe, i will be careful, safe here, safe to go on,
       yes, y, yeah, yep, yup, yes it is, yes i have, yes please, ok, okay, sure, of course,
       correct, right, confirm, confirmed, i confirm, understood, got it, go on, go ahead, carry
       on, continue, all clear, safe, it is safe, yes safe to go on, read and understood,
@@ -346,6 +347,10 @@ export const enWords: Words = {
       clueless, haven’t the foggiest, it’s unclear to me, undecided, I have no opinion
     `),
     cannot: list(`
+      wont switch it off again, wont turn it off again, not switching it off again, not turning it off
+      again, wont switch the engine off, wont turn the engine off, not turning the engine off, dont want to
+      switch it off again, dont want to turn it off again, leave it running, leave the engine running, leaving
+      it running, keep it running, let it run,
       cant, cannot, can not, i cant, cant do, cant do that, cannot do that, cannot do it, i cant do
       it, not able to, unable, i am unable to, not possible, impossible, cant reach it, cant reach,
       cant get to it, cant find it, cant find, cant see it, not found, not fitted, dont have one,

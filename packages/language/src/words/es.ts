@@ -436,6 +436,7 @@ export const esWords: Words = {
   `),
   talk: {
     yes: list(`
+      he leído todo, lo he leído todo, ya lo he leído, leí todo, ya leí, es seguro aquí, está seguro, estamos seguros, tendré cuidado,
       sí, si si, sip, s, claro, claro que sí, por supuesto, vale, ok, okay, okey, oka, dale, de
       acuerdo, correcto, exacto, así es, sí señor, afirmativo, confirmo, confirmado, entendido,
       entiendo, leído, leído y entendido, lo leí, ya lo leí, sí lo leí, lo he leído, adelante,
@@ -479,6 +480,9 @@ export const esWords: Words = {
       quizás, a lo mejor, no caigo
     `),
     cannot: list(`
+      no lo apago otra vez, no lo vuelvo a apagar, no voy a apagarlo otra vez, no lo voy a apagar, no quiero
+      apagarlo, no voy a apagar el motor, no apago el motor, no pienso apagarlo, lo dejo en marcha, lo dejo
+      encendido, dejo el motor en marcha, lo dejo andando, lo dejo prendido,
       no puedo, no se puede, no lo puedo hacer, no puedo hacerlo, no puedo hacer eso, no puedo
       ahora, no podemos, no es posible, imposible, no soy capaz, no alcanzo, no llego, no llego
       ahí, no lo encuentro, no la encuentro, no encuentro, no lo veo, no veo, no se ve, no lo
@@ -547,6 +551,7 @@ export const esWords: Words = {
     `),
   },
   corrections: list(`
+      eso estaba mal, estaba mal, eso no era, no era eso, eso fue un error,
       corrección, corrijo, corregir, quiero corregir, me equivoqué, me he equivocado, quise decir,
       quería decir, perdón quise decir, en realidad, en realidad era, error mío, fue un error, lo
       dije mal, lo puse mal, cambiar la respuesta, cambio la respuesta, cambia la respuesta,

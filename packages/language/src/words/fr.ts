@@ -331,6 +331,7 @@ export const frWords: Words = {
   `),
   talk: {
     yes: list(`
+      je l ai lu, je les ai lus, j ai tout lu, c est sécurisé, on est en sécurité, je suis en sécurité, c est sans risque, je fais attention,
       oui, ouais, ouaip, ouep, ui, oui oui, yes, yep, wi, ok, okay, oki, d accord, dac, c est bon,
       bien sûr, exact, exactement, tout à fait, absolument, effectivement, en effet, affirmatif,
       voilà, je confirme, confirmé, confirme, compris, bien compris, bien reçu, entendu,
@@ -381,6 +382,9 @@ export const frWords: Words = {
       impossible à savoir, je donne ma langue au chat
     `),
     cannot: list(`
+      je ne le coupe plus, je le coupe plus, je ne coupe plus le moteur, je ne vais pas le couper, je vais pas le
+      couper, je ne veux pas le couper, je veux pas l éteindre, je ne l éteins plus, je l arrête plus, je ne
+      veux plus l arrêter, je le laisse tourner, je laisse tourner le moteur, je laisse le moteur tourner,
       je ne peux pas, je peux pas, peux pas, on ne peut pas, on peut pas, je ne pourrai pas,
       impossible, c est impossible, pas possible, ce n est pas possible, j y arrive pas, je n y
       arrive pas, je n arrive pas, pas capable, chus pas capable, incapable, pas accessible,
@@ -456,6 +460,7 @@ export const frWords: Words = {
     `),
   },
   corrections: list(`
+      c était pas ça, ce n était pas ça, c était pas bon, ce n était pas bon,
       correction, corrige, corriger, corrigez, je corrige, je veux corriger, rectification,
       rectifie, je rectifie, je voulais dire, voulais dire, je veux dire, veux dire, pardon je
       voulais dire, désolé je voulais dire, je me suis trompé, me suis trompé, je me suis gouré,

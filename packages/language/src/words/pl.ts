@@ -443,6 +443,7 @@ export const plWords: Words = {
   `),
   talk: {
     yes: list(`
+      przeczytałem wszystko, przeczytałam wszystko, przeczytałam to, wszystko przeczytane, jest tu bezpiecznie, tu jest bezpiecznie, jestem bezpieczny, uważam,
       tak, t, ta, no, no tak, tak tak, tak jest, owszem, jasne, pewnie, oczywiście, zgadza się,
       prawda, potwierdzam, dobrze, ok, okej, okay, mhm, aha, rozumiem, zrozumiano, zrozumiałem,
       zrozumiałam, przeczytane, przeczytałem, przeczytałam, tak przeczytałem, tak przeczytałam,
@@ -480,6 +481,9 @@ export const plWords: Words = {
       nie zwróciłem uwagi, wypadło mi z głowy, waham się
     `),
     cannot: list(`
+      nie wyłączę go już, już go nie wyłączę, nie będę go wyłączać, nie będę gasić, nie zgaszę go, nie wyłączę
+      silnika, nie będę gasić silnika, nie chcę go gasić, nie chcę go wyłączać, zostawiam na chodzie, zostawiam
+      włączony silnik, niech pracuje, zostawiam odpalony,
       nie mogę, nie mogę tego zrobić, nie da się, nie dam rady, nie daję rady, nie potrafię, nie
       umiem, nie umiem tego zrobić, niemożliwe, niewykonalne, nie mogę dosięgnąć, nie dosięgnę, nie
       sięgam, nie mogę znaleźć, nie znalazłem, nie znalazłam, nie znajduję, nie widzę, nie widzę
@@ -544,6 +548,7 @@ export const plWords: Words = {
     `),
   },
   corrections: list(`
+      to było źle, to był błąd, było błędnie, to nie tak,
       poprawka, poprawiam, popraw, chcę poprawić, korekta, sprostowanie, pomyłka, pomyliłem się,
       pomyliłam się, pomyliłem, pomyliłam, przejęzyczyłem się, przejęzyczyłam się, miało być,
       powinno być, chodziło mi o, miałem na myśli, miałam na myśli, zmień, zmień to, zmieniam, było

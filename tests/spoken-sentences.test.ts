@@ -1,0 +1,129 @@
+/**
+ * Whole sentences in place of an answer, as they are typed on a page, which knows the lists alone,
+ * and as they are heard elsewhere. Sentences from common practice, no source.
+ */
+import { createSpeaker, localeTags, type Hearing, type Understood } from '@keyturn/language';
+import { shippedFlow } from '@keyturn/terminal';
+import { describe, expect, test } from 'vitest';
+
+const ways = ['heard', 'lists'] as const;
+
+/** For each language and each way: what is meant by a text. */
+const speakers = Object.fromEntries(
+  localeTags.map((locale) => {
+    const { chart, texts } = shippedFlow('no-start', locale);
+    const { checks, interrupts } = chart.flow;
+    const { heard: _, ...lists } = texts;
+    const hearing: Hearing = {
+      awaiting: 'answer',
+      check: null,
+      checks,
+      interrupts: Object.keys(interrupts),
+      answered: [],
+      kit: [],
+      nominal: 12,
+      lamp: false,
+    };
+    const speakerOf = (way: (typeof ways)[number]) =>
+      createSpeaker({ locale, flowTexts: way === 'heard' ? texts : lists, checks });
+    return [locale, { hearing, heard: speakerOf('heard'), lists: speakerOf('lists') }];
+  }),
+);
+
+function show(understood: Understood): string {
+  if (understood.type === 'unclear') return understood.code;
+  if (understood.type !== 'input') return understood.type;
+  return understood.inputs
+    .flatMap((input) => {
+      if (input.type === 'talk') return [input.talk];
+      if (!('answers' in input)) return [input.type];
+      return input.answers.map(({ check, value }) =>
+        'value' in value
+          ? `${check}=${String(value.value)} ${value.unit}`
+          : `${check}=${value.join('+')}`,
+      );
+    })
+    .toSorted()
+    .join(', ');
+}
+
+type Row = readonly [locale: string, text: string];
+
+function hold(means: string, to: Partial<Hearing>, rows: readonly Row[]): void {
+  for (const way of ways) {
+    test.each(rows)(`by what is ${way}, in %s: %s`, (locale, text) => {
+      const { [way]: speaker, hearing } = speakers[locale]!;
+      expect(show(speaker.understand(text, { ...hearing, ...to }))).toBe(means);
+    });
+  }
+}
+
+describe('that the engine runs and stays on is no answer while starting, and corrects nothing', () => {
+  const said = { complaint: ['single-click'], when: ['after-standing'] };
+  hold('cannot', { check: 'crank-after', answered: ['complaint', 'when'], said }, [
+    ['en', 'the engine is running, i wont switch it off again'],
+    ['de', 'der Motor läuft, ich mach ihn nicht mehr aus'],
+    ['es', 'el motor está en marcha, no lo vuelvo a apagar'],
+    ['fr', 'le moteur tourne, je ne le coupe plus'],
+  ]);
+  hold('not-a-number', { check: 'crank-after', answered: ['complaint'], said }, [
+    ['en', 'it just clicks once'],
+  ]);
+  hold('offers', { check: 'crank-after', answered: ['complaint'], said }, [
+    ['en', 'it starts and then it dies'],
+    ['de', 'springt an und geht gleich wieder aus'],
+    ['fr', 'il démarre puis cale aussitôt'],
+  ]);
+});
+
+describe('a figure put right belongs to the question in hand where it alone can be meant', () => {
+  hold('battery-rest=12.4 V', { check: 'battery-rest', answered: ['air-temperature'] }, [
+    ['en', 'sorry i meant 12.4'],
+    ['de', 'sorry, ich meinte 12,4'],
+    ['es', 'perdón, quise decir 12,4'],
+    ['fr', 'pardon, je voulais dire 12,4'],
+    ['pl', 'przepraszam, miało być 12,4'],
+    ['ar', 'آسف أقصد 12.4'],
+  ]);
+});
+
+describe('that it was wrong, and no more, goes back', () => {
+  for (const check of ['dash', 'battery-rest']) {
+    hold('back', { check, answered: ['complaint'] }, [
+      ['en', 'that was wrong'],
+      ['en', 'no wait, that was wrong'],
+      ['de', 'nein warte, das war falsch'],
+      ['es', 'no espera, eso estaba mal'],
+      ['fr', "non attends, c'était faux"],
+      ['pl', 'nie, czekaj, to było źle'],
+      ['ar', 'لا لحظة، هذا كان غلط'],
+    ]);
+  }
+});
+
+describe('a caution is confirmed in a sentence, and by no question', () => {
+  hold('confirm', { awaiting: 'confirm', check: 'battery-rest' }, [
+    ['en', 'yes I have read it and its safe'],
+    ['de', 'ja, ich habe es gelesen und es ist sicher'],
+    ['es', 'sí, lo he leído y es seguro'],
+    ['fr', "oui j'ai lu et c'est sûr"],
+    ['pl', 'tak, przeczytałem i jest bezpiecznie'],
+    ['ar', 'نعم قرأتها والوضع آمن'],
+  ]);
+  hold('not-confirmed', { awaiting: 'confirm', check: 'battery-rest' }, [
+    ['en', 'is it safe?'],
+    ['en', 'yes, but'],
+  ]);
+});
+
+describe('work is done in a sentence', () => {
+  hold('repair=done', { check: 'repair' }, [
+    ['en', 'ok its all done'],
+    ['de', 'ok, ist alles fertig'],
+    ['es', 'ok, ya está todo hecho'],
+    ['fr', "ok c'est tout fini"],
+    ['pl', 'ok, wszystko zrobione'],
+    ['ar', 'تمام خلصت كل شي'],
+  ]);
+  hold('not-done', { check: 'repair' }, [['en', 'ok wait']]);
+});
