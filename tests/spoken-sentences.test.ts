@@ -127,3 +127,14 @@ describe('work is done in a sentence', () => {
   ]);
   hold('not-done', { check: 'repair' }, [['en', 'ok wait']]);
 });
+
+describe('driven yesterday and dead this morning is after standing', () => {
+  hold('history=lights-left-on, when=after-standing', { check: 'when', answered: ['complaint'] }, [
+    [
+      'de',
+      'gestern abend noch gefahren, heute morgen ging nix mehr, und das licht war die ganze nacht an',
+    ],
+    ['en', 'drove it last night, this morning nothing at all, and the lights were on all night'],
+    ['ar', 'أمس كانت تمشي والصبح ما اشتغلت والأنوار ظلت شغالة طول الليل'],
+  ]);
+});

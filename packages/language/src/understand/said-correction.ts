@@ -48,7 +48,7 @@ export function readCorrection(turn: Turn): Understood | undefined {
 }
 
 /** That the last answer was wrong, and no more: it is asked once more. */
-export function takenBack(turn: Turn): Understood {
+function takenBack(turn: Turn): Understood {
   return turn.hearing.answered.length === 0
     ? unclear(turn, 'which-check', 'correction')
     : input([{ type: 'talk', talk: 'back' }], 'correction');

@@ -11,7 +11,6 @@ import { readSeveral } from './said-unasked.ts';
 import { tellsSomething } from './told-unasked.ts';
 import type { TaughtTalk } from './taught.ts';
 import { containsPlainTalk, findTalk, saysOnly, saysOver } from './talk.ts';
-import { takenBack } from './said-correction.ts';
 import { hasPhrase } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { type Turn, answers, input, isAsked, mostClauses, optionsInHand, unclear } from './turn.ts';
@@ -208,7 +207,8 @@ export function readLooseTalk(turn: Turn): Understood | undefined {
   const meant = talkLike(turn) ?? looseTalk.find((word) => containsPlainTalk(heard, lexicon, word));
   // "I can't turn the key" tells what is wrong.
   if ((meant === 'cannot' || meant === 'dont-know') && tellsSomething(turn)) return undefined;
-  if (meant === 'correction') return takenBack(turn);
+  // What only sounds like one may be an answer: nothing is undone for it.
+  if (meant === 'correction') return unclear(turn, 'which-check', meant);
   const asksWhy = lexicon.talk.why.said.some((phrase) => findPhrase(heard, phrase) === 0);
   const said = meant ?? (asksWhy ? 'why' : undefined);
   return said === undefined ? undefined : input([{ type: 'talk', talk: said }], said);

@@ -488,8 +488,7 @@ export const deWords: Words = {
     `),
   },
   corrections: list(`
-      das war nicht richtig, war falsch, stimmte nicht,
-      Korrektur, korrigiere, korrigieren, ich korrigiere, muss korrigieren, ich muss korrigieren,
+      war falsch, Korrektur, korrigiere, korrigieren, ich korrigiere, muss korrigieren, ich muss korrigieren,
       Berichtigung, ich meinte, meinte, ich meine, ändern, ändere, vertippt, habe mich vertippt,
       verschrieben, Tippfehler, mein Fehler, Irrtum, das stimmt nicht, sollte sein, sollte heißen,
       eigentlich, ich korrigiere, geirrt, mein Fehler, vertan, falsch gedrückt, falsche Taste

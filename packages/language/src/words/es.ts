@@ -551,7 +551,7 @@ export const esWords: Words = {
     `),
   },
   corrections: list(`
-      eso estaba mal, estaba mal, eso no era, no era eso, eso fue un error,
+      eso estaba mal, estaba mal, eso fue un error,
       corrección, corrijo, corregir, quiero corregir, me equivoqué, me he equivocado, quise decir,
       quería decir, perdón quise decir, en realidad, en realidad era, error mío, fue un error, lo
       dije mal, lo puse mal, cambiar la respuesta, cambio la respuesta, cambia la respuesta,

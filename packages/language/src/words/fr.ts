@@ -460,7 +460,6 @@ export const frWords: Words = {
     `),
   },
   corrections: list(`
-      c était pas ça, ce n était pas ça, c était pas bon, ce n était pas bon,
       correction, corrige, corriger, corrigez, je corrige, je veux corriger, rectification,
       rectifie, je rectifie, je voulais dire, voulais dire, je veux dire, veux dire, pardon je
       voulais dire, désolé je voulais dire, je me suis trompé, me suis trompé, je me suis gouré,

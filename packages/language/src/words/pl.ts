@@ -548,7 +548,7 @@ export const plWords: Words = {
     `),
   },
   corrections: list(`
-      to było źle, to był błąd, było błędnie, to nie tak,
+      to było źle, to był błąd, było błędnie,
       poprawka, poprawiam, popraw, chcę poprawić, korekta, sprostowanie, pomyłka, pomyliłem się,
       pomyliłam się, pomyliłem, pomyliłam, przejęzyczyłem się, przejęzyczyłam się, miało być,
       powinno być, chodziło mi o, miałem na myśli, miałam na myśli, zmień, zmień to, zmieniam, było
