@@ -349,8 +349,7 @@ export const enWords: Words = {
     cannot: list(`
       wont switch it off again, wont turn it off again, not switching it off again, not turning it off
       again, wont switch the engine off, wont turn the engine off, not turning the engine off, dont want to
-      switch it off again, dont want to turn it off again, leave it running, leave the engine running, leaving
-      it running, keep it running, let it run,
+      switch it off again, dont want to turn it off again,
       cant, cannot, can not, i cant, cant do, cant do that, cannot do that, cannot do it, i cant do
       it, not able to, unable, i am unable to, not possible, impossible, cant reach it, cant reach,
       cant get to it, cant find it, cant find, cant see it, not found, not fitted, dont have one,

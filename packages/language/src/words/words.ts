@@ -45,7 +45,7 @@ export interface Spelling {
 }
 
 /** Words for a day that is told by how far it lies back. */
-export interface DayWords {
+interface DayWords {
   /** A phrase, and how many days back it means: `yesterday` 1. */
   readonly back: Readonly<Record<string, number>>;
   /** The word for a day and for a week, in all its forms. */
