@@ -163,7 +163,10 @@ export function findInterrupt(
   const hasFigures = spelled.some((clause) => clause.some(({ kind }) => kind === 'number'));
   for (const [index, clause] of spelled.entries()) {
     const heard = hearTokens(clause, lexicon);
-    const isFigure = clause.some(({ kind }) => kind === 'number');
+    const hasNumber = clause.some(({ kind }) => kind === 'number');
+    // "In the middle of traffic" has a half in it, which is no figure beside the danger.
+    const isBesideFigure = ({ terms }: InterruptPhrase): boolean =>
+      hasNumber && terms.length < heard.terms.length;
     const literal = hear(reader.literally(clause), vocabulary);
     // Words that are figures as well: "in the middle" is half of something in Spanish.
     const asSaid = hearTokens(withoutPoints(clauses[index] ?? [], lexicon.words), lexicon);
@@ -194,12 +197,12 @@ export function findInterrupt(
       (phrase) =>
         !found.some((other) => isPartOf(phrase.terms, other.terms)) &&
         (phrase.interrupt === startsNow ||
-          (!isFigure &&
+          (!isBesideFigure(phrase) &&
             isInOneRow(phrase) &&
             phrase.terms.length > heard.terms.length * smallPart) ||
           mayRaise(
             heard,
-            { interrupt: phrase.interrupt, least: isFigure ? sounds : soundsLeast },
+            { interrupt: phrase.interrupt, least: isBesideFigure(phrase) ? sounds : soundsLeast },
             lexicon,
           )),
     );
