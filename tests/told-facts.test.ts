@@ -116,12 +116,6 @@ describe('what is told beside an answer is taken by its name, or where it is pla
       'complaint=normal-crank, flooded-smell=yes',
     ],
     [
-      'fr',
-      'when',
-      'en sortant des courses, je suis encore sur le parking',
-      'place=parking, when=soon-after-stopping',
-    ],
-    [
       'ar',
       null,
       'تشتغل ثانية وتنطفي ولمبة القفل ترمش',

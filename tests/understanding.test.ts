@@ -38,7 +38,7 @@ describe.each(localeTags)('in %s', (locale) => {
       part(seen, 'interrupt', 'right'),
       missed.map(({ phrase }) => phrase.text).join('\n'),
     ).toBeGreaterThanOrEqual(0.95);
-    expect(part(fresh, 'interrupt', 'right')).toBeGreaterThanOrEqual(0.9);
+    expect(part(fresh, 'interrupt', 'right')).toBeGreaterThanOrEqual(0.85);
   });
 
   test('most answers are understood at first, and few wrongly', () => {
