@@ -5,6 +5,7 @@
 import { createSpeaker, localeTags, type Hearing, type Understood } from '@keyturn/language';
 import { shippedFlow } from '@keyturn/terminal';
 import { describe, expect, test } from 'vitest';
+import { nothingFound } from './support/nothing-found.ts';
 
 const ways = ['heard', 'lists'] as const;
 
@@ -12,18 +13,9 @@ const ways = ['heard', 'lists'] as const;
 const speakers = Object.fromEntries(
   localeTags.map((locale) => {
     const { chart, texts } = shippedFlow('no-start', locale);
-    const { checks, interrupts } = chart.flow;
+    const { checks } = chart.flow;
     const { heard: _, ...lists } = texts;
-    const hearing: Hearing = {
-      awaiting: 'answer',
-      check: null,
-      checks,
-      interrupts: Object.keys(interrupts),
-      answered: [],
-      kit: [],
-      nominal: 12,
-      lamp: false,
-    };
+    const hearing = nothingFound(chart, null);
     const speakerOf = (way: (typeof ways)[number]) =>
       createSpeaker({ locale, flowTexts: way === 'heard' ? texts : lists, checks });
     return [locale, { hearing, heard: speakerOf('heard'), lists: speakerOf('lists') }];

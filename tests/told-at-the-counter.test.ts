@@ -6,6 +6,7 @@ import type { Hearing } from '@keyturn/language';
 import { createSpeaker } from '@keyturn/language';
 import { shippedFlow } from '@keyturn/terminal';
 import { describe, expect, test } from 'vitest';
+import { nothingFound } from './support/nothing-found.ts';
 
 const today = '2026-11-26';
 
@@ -90,19 +91,8 @@ const said: Readonly<Record<string, Said>> = {
 
 function speakerIn(locale: string, flow = 'starter-return') {
   const { chart, texts } = shippedFlow(flow, locale);
-  const { checks, interrupts } = chart.flow;
-  const speaker = createSpeaker({ locale, flowTexts: texts, checks });
-  const hearing = (check: string): Hearing => ({
-    awaiting: 'answer',
-    check,
-    checks,
-    interrupts: Object.keys(interrupts),
-    answered: [],
-    kit: [],
-    nominal: 12,
-    lamp: false,
-    today,
-  });
+  const speaker = createSpeaker({ locale, flowTexts: texts, checks: chart.flow.checks });
+  const hearing = (check: string): Hearing => ({ ...nothingFound(chart, check), today });
   return { speaker, hearing };
 }
 
