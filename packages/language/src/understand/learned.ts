@@ -9,13 +9,20 @@ export interface Spoken {
 /** How likely each answer is by what its phrases are made of: one share for each, in their order. */
 export type Learned = (text: Spoken) => readonly number[];
 
-/** What a text is made of, each with its weight: terms, pairs of them, words, groups of letters. */
-type Features = ReadonlyMap<string, number>;
+/**
+ * What a text is made of, each with its weight: terms, pairs of them, words, groups of letters. A
+ * feature is the hash of its name: 32 bits, of which two in some 10,000 names hardly ever share one.
+ */
+interface Features {
+  readonly names: readonly number[];
+  /** Scaled, so that a long text counts no more than a short one. */
+  readonly weights: Float32Array;
+}
 
-/** A feature by its column. */
+/** A text by the columns of its features. */
 interface Row {
   readonly columns: Int32Array;
-  readonly weights: Float64Array;
+  readonly weights: Float32Array;
 }
 
 /** What each kind of feature weighs beside a term; set by leaving phrases out. */
@@ -25,7 +32,7 @@ const denialWeight = 0.7;
 const groupWeight = 0.3;
 
 /** Letters in a group. */
-const groupSizes = [2, 3, 4];
+const [shortestGroup, longestGroup] = [2, 4];
 
 /** How often the phrases are gone through, how far a step goes, and what holds weights small. */
 const rounds = 8;
@@ -45,7 +52,7 @@ export function learn(answers: readonly (readonly Spoken[])[], made: MadeOf = as
   const { columns, weights } = fit(answers, made);
   const shares = new Float64Array(answers.length);
   return (text) => {
-    const { names, weights: by } = madeOf(text, made);
+    const { names, weights: by } = featuresInHand(text, made);
     const known = names.map((name) => columns.get(name));
     const isKnown = (_: unknown, index: number): boolean => known[index] !== undefined;
     const row: Row = {
@@ -59,14 +66,14 @@ export function learn(answers: readonly (readonly Spoken[])[], made: MadeOf = as
 
 /** The columns of all features, and for each of them what it weighs for every answer. */
 interface Fitted {
-  readonly columns: ReadonlyMap<string, number>;
-  readonly weights: Float64Array;
+  readonly columns: ReadonlyMap<number, number>;
+  readonly weights: Float32Array;
 }
 
 function fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Fitted {
   const count = answers.length;
-  const columns = new Map<string, number>();
-  const columnOf = (name: string): number => {
+  const columns = new Map<number, number>();
+  const columnOf = (name: number): number => {
     const column = columns.get(name) ?? columns.size;
     columns.set(name, column);
     return column;
@@ -75,17 +82,13 @@ function fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Fitted {
   const rows = inTurn(
     answers.map((phrases, answer) =>
       phrases.map((phrase) => {
-        const features = featuresOf(phrase, made);
-        return {
-          answer,
-          columns: Int32Array.from(features.keys(), columnOf),
-          weights: scaled(features),
-        };
+        const { names, weights } = featuresOf(phrase, made);
+        return { answer, columns: Int32Array.from(names, columnOf), weights };
       }),
     ),
   );
-  const weights = new Float64Array(columns.size * count);
-  const travelled = new Float64Array(columns.size * count).fill(leastTravelled);
+  const weights = new Float32Array(columns.size * count);
+  const travelled = new Float32Array(columns.size * count).fill(leastTravelled);
   // Filled anew for each text: a step of learning makes nothing that is thrown away.
   const shares = new Float64Array(count);
 
@@ -115,7 +118,7 @@ function fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Fitted {
 /** How likely each answer is by the features of a row, put into `shares`. */
 function weigh(
   { columns: at, weights: by }: Row,
-  weights: Float64Array,
+  weights: Float32Array,
   shares: Float64Array,
 ): void {
   const count = shares.length;
@@ -137,40 +140,57 @@ const asTyped: MadeOf = (word) => word;
 /** So that the "silent" of "I would not call it silent" speaks for no silence. */
 export const asDenied: MadeOf = (word, terms) => (isDenied(word, terms) ? `!${word}` : word);
 
-/** What texts in hand are made of: several things that were learned are asked about each. */
-const kept = new WeakMap<MadeOf, WeakMap<Spoken, Made>>();
+/** The features of texts in hand: several things that were learned are asked about each. */
+const kept = new WeakMap<MadeOf, WeakMap<Spoken, Features>>();
 
-interface Made {
-  readonly names: string[];
-  readonly weights: Float64Array;
-}
-
-function madeOf(text: Spoken, how: MadeOf): Made {
-  const all = kept.get(how) ?? new WeakMap<Spoken, Made>();
+function featuresInHand(text: Spoken, how: MadeOf): Features {
+  const all = kept.get(how) ?? new WeakMap<Spoken, Features>();
   kept.set(how, all);
-  const known = all.get(text);
-  if (known !== undefined) return known;
-  const features = featuresOf(text, how);
-  const made = { names: [...features.keys()], weights: scaled(features) };
-  all.set(text, made);
-  return made;
+  const known = all.get(text) ?? featuresOf(text, how);
+  all.set(text, known);
+  return known;
 }
 
-function featuresOf({ terms, words }: Spoken, how: MadeOf): Features {
-  const features = new Map<string, number>();
-  for (const word of words) features.set(`"${how(word, terms)}`, wordWeight);
+function featuresOf(spoken: Spoken, how: MadeOf): Features {
+  const features = rawOf(spoken, how);
+  return { names: [...features.keys()], weights: scaled(features) };
+}
+
+function rawOf({ terms, words }: Spoken, how: MadeOf): ReadonlyMap<number, number> {
+  const features = new Map<number, number>();
+  for (const word of words) features.set(hashOf(how(word, terms), kinds.word), wordWeight);
   terms.forEach((term, index) => {
-    features.set(term, 1);
-    if (index > 0) features.set(`${terms[index - 1] ?? ''} ${term}`, pairWeight);
-    const sign = term.startsWith('!') ? '!' : '';
-    if (sign !== '') features.set('!', denialWeight);
-    const word = `^${term.slice(sign.length)}$`;
-    for (const size of groupSizes) {
-      for (let at = 0; at + size <= word.length; at += 1)
-        features.set(`${sign}~${word.slice(at, at + size)}`, groupWeight);
+    features.set(hashOf(term, kinds.term), 1);
+    if (index > 0)
+      features.set(hashOf(term, hashOf(terms[index - 1] ?? '', kinds.pair)), pairWeight);
+    const isDenial = term.startsWith('!');
+    if (isDenial) features.set(kinds.denial, denialWeight);
+    const word = `^${isDenial ? term.slice(1) : term}$`;
+    for (let from = 0; from < word.length; from += 1) {
+      let hash = isDenial ? kinds.deniedGroup : kinds.group;
+      for (let size = 1; size <= longestGroup && from + size <= word.length; size += 1) {
+        hash = hashOn(hash, word.charCodeAt(from + size - 1));
+        if (size >= shortestGroup) features.set(hash, groupWeight);
+      }
     }
   });
   return features;
+}
+
+/** Where the hash of each kind of feature starts. */
+const kinds = { term: 1, word: 2, pair: 3, group: 4, deniedGroup: 5, denial: 6 };
+
+/** The 32-bit FNV-1a hash of a text by its UTF-16 units (Fowler, Noll and Vo), begun at `start`. */
+function hashOf(text: string, start: number): number {
+  let hash = hashOn(offsetBasis, start);
+  for (let at = 0; at < text.length; at += 1) hash = hashOn(hash, text.charCodeAt(at));
+  return hash;
+}
+
+const offsetBasis = 0x811c9dc5;
+
+function hashOn(hash: number, unit: number): number {
+  return Math.imul(hash ^ unit, 0x01000193);
 }
 
 /** True where a word is said only to be denied. */
@@ -180,17 +200,11 @@ function isDenied(word: string, terms: Terms): boolean {
 }
 
 /** The weights, so that a long text counts no more than a short one. */
-function scaled(features: Features): Float64Array {
-  const weights = new Float64Array(features.size);
-  let at = 0;
+function scaled(features: ReadonlyMap<number, number>): Float32Array {
   let sum = 0;
-  for (const weight of features.values()) {
-    weights[at] = weight;
-    sum += weight * weight;
-    at += 1;
-  }
+  for (const weight of features.values()) sum += weight * weight;
   const length = Math.sqrt(sum);
-  return weights.map((weight) => weight / length);
+  return Float32Array.from(features.values(), (weight) => weight / length);
 }
 
 /** Sums become shares of one, in place. */
