@@ -1,7 +1,8 @@
 import type { AnswerInput } from '@keyturn/core';
 import { type Heard, hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
-import { chooseOption, isOfSeveral } from './choices.ts';
+import { chooseOption, isOfSeveral, likeliest } from './choices.ts';
+import { isOfVehicle } from './fact-runs.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { cutClauses } from './talk.ts';
 import type { SubjectHeard } from './taught.ts';
@@ -45,7 +46,7 @@ export function spansOf(given: readonly Token[], lexicon: Lexicon): readonly Spa
  * What is lost by the logarithm where a word belongs to no answer, where a text is cut once more,
  * and where an answer goes on over a comma; set on texts that tell several things.
  */
-const [noAnswer, cutOnceMore, overComma] = [0.5, 0.3, 0.5].map(Math.log) as [
+const [noAnswer, cutOnceMore, overComma] = [0.3, 0.9, 0.5].map(Math.log) as [
   number,
   number,
   number,
@@ -54,54 +55,101 @@ const [noAnswer, cutOnceMore, overComma] = [0.5, 0.3, 0.5].map(Math.log) as [
 /** Less likely of one check than this no span is. */
 const leastShare = 0.3;
 
-/** An answer that a span gives is as sure as this, of its check and of itself. */
-const sureTold = 0.6;
+/** An answer that a span gives is as sure as this, of its check and of itself: where nothing was asked, and beside an answer. */
+const sureTold = 0.8;
+const sureBeside = 0.9;
+
+/** A word alone that says what the vehicle is, is as sure as this. */
+const sureWord = 0.9;
+
+/** What may well answer the question in hand tells nothing beside it. */
+const mostInHand = 0.1;
+
+/** A span, and how surely it tells something or answers what was asked. */
+interface Part extends Span {
+  /** That it tells an answer of its check. */
+  readonly told: number;
+  /** That it answers the question in hand. */
+  readonly inHand: number;
+}
 
 /**
  * What a text tells without having been asked, several things in one breath: cut where its parts
- * are, all together, likeliest to speak of one check each (the best path over all ways to cut it).
+ * are, all together, likeliest to give one answer each (the best path over all ways to cut it).
  */
 export function toldIn(
   tokens: readonly Token[],
   spans: readonly Span[],
-  lexicon: Lexicon,
+  { lexicon, inHand }: { readonly lexicon: Lexicon; readonly inHand: CheckPhrases | undefined },
 ): AnswerInput[] {
-  const { checks, words } = lexicon;
+  const { checks } = lexicon;
+  const told = new Map<string, Set<string>>();
+  for (const part of bestCut(tokens, spans, { lexicon, inHand })) {
+    const check = checks.get(part.subject.check);
+    if (check === undefined || check === inHand) continue;
+    if (inHand !== undefined && (part.inHand > mostInHand || part.told < sureBeside)) continue;
+    const given = answersOf(part, check, { tokens, lexicon });
+    if (given.length > 0) told.set(check.id, new Set([...(told.get(check.id) ?? []), ...given]));
+  }
+  return [...told]
+    .filter(([id, given]) => given.size === 1 || isOfSeveral(checks.get(id)))
+    .map(([id, given]) => ({ check: id, value: [...given] }));
+}
+
+/** The parts of a text, in its order, where it is cut best. */
+function bestCut(
+  tokens: readonly Token[],
+  spans: readonly Span[],
+  by: { readonly lexicon: Lexicon; readonly inHand: CheckPhrases | undefined },
+): Part[] {
   const end = Math.min(tokens.length, mostTokens);
-  const isDenial = (token: Token | undefined): boolean =>
-    token?.kind === 'word' && words.negators.includes(token.text);
-  // A word alone is a fact told by the way, or nothing; no part begins behind the word that denies it.
-  const parts = spans.filter(
-    ({ from, words: count, subject }) =>
-      count > 1 && subject.share >= leastShare && !isDenial(tokens[from - 1]),
-  );
+  const parts = partsOf(tokens, spans, by);
   const best = [0];
-  const cameBy: (Span | undefined)[] = [];
+  const cameBy: (Part | undefined)[] = [];
   for (let to = 1; to <= end; to += 1) {
     const skipped = tokens[to - 1]?.kind === 'mark' ? 0 : noAnswer;
     best[to] = (best[to - 1] ?? 0) + skipped;
-    for (const span of parts) {
-      if (span.to !== to) continue;
-      const told = span.words * Math.log(span.subject.share) + cutOnceMore + span.marks * overComma;
-      const whole = (best[span.from] ?? 0) + told;
+    for (const part of parts) {
+      if (part.to !== to) continue;
+      const sure = Math.log(Math.max(part.told, part.inHand));
+      const whole =
+        (best[part.from] ?? 0) + part.words * sure + cutOnceMore + part.marks * overComma;
       if (whole > (best[to] ?? 0)) {
         best[to] = whole;
-        cameBy[to] = span;
+        cameBy[to] = part;
       }
     }
   }
-  const told = new Map<string, Set<string>>();
+  const cut: Part[] = [];
   for (let to = end; to > 0; to = cameBy[to]?.from ?? to - 1) {
-    const span = cameBy[to];
-    const check = span === undefined ? undefined : checks.get(span.subject.check);
-    if (span === undefined || check === undefined) continue;
-    const given = answersOf(span, check, { tokens, lexicon });
-    if (given.length > 0) told.set(check.id, new Set([...given, ...(told.get(check.id) ?? [])]));
+    const part = cameBy[to];
+    if (part !== undefined) cut.unshift(part);
   }
-  return [...told]
-    .reverse()
-    .filter(([id, given]) => given.size === 1 || isOfSeveral(checks.get(id)))
-    .map(([id, given]) => ({ check: id, value: [...given] }));
+  return cut;
+}
+
+/** The spans that may be a part; none begins behind the word that denies it. */
+function partsOf(
+  tokens: readonly Token[],
+  spans: readonly Span[],
+  { lexicon, inHand }: { readonly lexicon: Lexicon; readonly inHand: CheckPhrases | undefined },
+): Part[] {
+  const { checks, words } = lexicon;
+  const isDenial = (token: Token | undefined): boolean =>
+    token?.kind === 'word' && words.negators.includes(token.text);
+  return spans.flatMap((span) => {
+    if (isDenial(tokens[span.from - 1])) return [];
+    const check = checks.get(span.subject.check);
+    const { share } = check === undefined ? { share: 0 } : likeliest(span.heard, check);
+    const told = span.subject.share * share;
+    const own = inHand === undefined ? 0 : likeliest(span.heard, inHand).share;
+    // A word alone is what the vehicle is, or nothing.
+    const isWord = span.words === 1;
+    const isTold = isWord
+      ? told >= sureWord && check !== undefined && isOfVehicle(check)
+      : span.subject.share >= leastShare && told > 0;
+    return isTold || own >= leastShare ? [{ ...span, told: isTold ? told : 0, inHand: own }] : [];
+  });
 }
 
 /** The answers that a span gives plainly; "nothing" is said of what was asked. */

@@ -36,7 +36,9 @@ export function allTold(
     isSupported(one, spans, { lexicon, isAsked: inHand !== undefined, leastWords });
   if (inHand !== undefined) return clauses.filter((one) => one.check === inHand.id || isSaid(one));
   const told = clauses.filter((one) => isSaid(one));
-  const more = toldIn(tokens, spans, lexicon).filter((one) => !isAmong(one, told));
+  const more = toldIn(tokens, spans, { lexicon, inHand: undefined }).filter(
+    (one) => !isAmong(one, told),
+  );
   const all = [...told, ...more];
   // A fact may be told in one word: "diesel".
   const facts = factsBeside(all, turn).filter((one) => isSaid(one, 1));
@@ -113,6 +115,24 @@ export function toldUnasked(clause: readonly Token[], turn: Turn): readonly Told
   });
 }
 
+/**
+ * What is told beside the answer in hand by other words than those that give it, and was not heard
+ * clause by clause: "manual and I had the clutch right down".
+ */
+export function toldToo(given: readonly AnswerInput[], turn: Turn): readonly AnswerInput[] {
+  const { tokens, listener } = turn;
+  const { lexicon } = listener;
+  const inHand = optionsInHand(turn);
+  if (inHand === undefined || !given.some(({ check }) => check === inHand.id)) return [];
+  if (inHand.check.form.kind === 'reading' || isOfKit(inHand)) return [];
+  return toldIn(tokens, spansOf(tokens, lexicon), { lexicon, inHand }).filter((one) => {
+    const check = lexicon.checks.get(one.check);
+    return (
+      !isAmong(one, given) && check !== undefined && !isOfKit(check) && !isUnnamed(check, turn)
+    );
+  });
+}
+
 /** True where what is found only by going to look is not named. */
 function isUnnamed(check: CheckPhrases, { heard }: Turn): boolean {
   const { at } = check.check;
@@ -132,7 +152,9 @@ export function factsTogether({ clauses, listener: { lexicon } }: Turn): readonl
 
 /** True where a text that answers no question tells something all the same. */
 export function tellsSomething({ tokens, inHand, listener: { lexicon } }: Turn): boolean {
-  return inHand === undefined && toldIn(tokens, spansOf(tokens, lexicon), lexicon).length > 0;
+  return (
+    inHand === undefined && toldIn(tokens, spansOf(tokens, lexicon), { lexicon, inHand }).length > 0
+  );
 }
 
 function isAmong({ check }: AnswerInput, told: readonly AnswerInput[]): boolean {

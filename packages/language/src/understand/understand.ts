@@ -12,6 +12,7 @@ import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
 import { cutClauses } from './talk.ts';
 import { readTokens } from '../typed/read-tokens.ts';
+import { toldToo } from './told-unasked.ts';
 import { toldVehicle } from './told-vehicle.ts';
 import { type Listener, type Reading, type Turn, cut, input, unclear } from './turn.ts';
 import type { Hearing, Understood } from './understood.ts';
@@ -71,9 +72,23 @@ function understandTokens(
   }
   for (const read of readings) {
     const understood = read(turn);
-    if (understood !== undefined) return keepingAnswers(understood, turn) ?? notUnderstood(turn);
+    if (understood !== undefined)
+      return keepingAnswers(withTold(understood, turn), turn) ?? notUnderstood(turn);
   }
   return notUnderstood(turn);
+}
+
+/** What was understood, with what is told beside it. */
+function withTold(understood: Understood, turn: Turn): Understood {
+  if (understood.type !== 'input') return understood;
+  return {
+    ...understood,
+    inputs: understood.inputs.map((one) =>
+      one.type === 'answers'
+        ? { ...one, answers: [...one.answers, ...toldToo(one.answers, turn)] }
+        : one,
+    ),
+  };
 }
 
 /** The ways of understanding, the first that fits is taken. */
