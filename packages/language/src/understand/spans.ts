@@ -4,6 +4,7 @@ import type { Token } from '../typed/token.ts';
 import { chooseOption, isOfSeveral, likeliest } from './choices.ts';
 import { isOfVehicle } from './fact-runs.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import { namesCheck } from './volunteered.ts';
 import { cutClauses } from './talk.ts';
 import type { SubjectHeard } from './taught.ts';
 
@@ -87,7 +88,10 @@ export function toldIn(
   for (const part of bestCut(tokens, spans, { lexicon, inHand })) {
     const check = checks.get(part.subject.check);
     if (check === undefined || check === inHand) continue;
-    if (inHand !== undefined && (part.inHand > mostInHand || part.told < sureBeside)) continue;
+    if (inHand !== undefined && part.inHand > mostInHand) continue;
+    // What is seen only by looking for it is named, or plain.
+    const isPlain = check.check.at === 'memory' || namesCheck(part.heard, check);
+    if (part.told < (inHand === undefined && isPlain ? sureTold : sureBeside)) continue;
     const given = answersOf(part, check, { tokens, lexicon });
     if (given.length > 0) told.set(check.id, new Set([...(told.get(check.id) ?? []), ...given]));
   }
