@@ -6,10 +6,10 @@
  * driven by people who write again as soon as they are answered, and measured in turn: bare, bot,
  * bot, bare, so that neither gains by its place.
  *
- * Whoever answers as the one before finds reckoned already which check is worth most. So a second
- * kind of people has the vehicles of the case cards, one after another, in all languages, and
- * figures that nobody else reads; they go on to their verdict. What they do next is worked out from
- * their case in the store, which counts against the bot.
+ * Whoever answers as the one before finds reckoned already which check is worth most, and what was
+ * typed understood. So a second kind of people has the vehicles of the case cards, one after
+ * another, in all languages, and figures that nobody else reads; they go on to their verdict. What
+ * they do next is worked out from their case in the store, which counts against the bot.
  *
  * The response times are those of many people at once, each of whom takes their time to think, and
  * begins a new case once one is over; those of the first minutes count, as many as are given. The
