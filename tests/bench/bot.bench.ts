@@ -376,6 +376,8 @@ await together('with vehicles of their own', (think) => ownVehicle((lastOwn += 1
 
 /** What is still wanted, MB: what is not is collected first. */
 const heap = (): number => {
+  // A collection that was under way keeps what was wanted when it began.
+  collect();
   collect();
   const { heapUsed, arrayBuffers } = process.memoryUsage();
   return (heapUsed + arrayBuffers) / 1e6;
