@@ -307,6 +307,21 @@ describe('sending', () => {
     expect(person.all()).toHaveLength(1);
   });
 
+  test('is no less sure where the clock is set on, or the machine was asleep, meanwhile', async () => {
+    let asleep = 0;
+    const running = await started({ now: () => new Date(Date.now() + asleep) });
+    const person = driver(running, writer);
+    const left: Fault[] = [{ type: 'hang' }];
+    running.api.faultOf = (method) => (method === 'sendMessage' ? left.shift() : undefined);
+    running.api.write(writer, '/start');
+    await vi.waitUntil(() => left.length === 0);
+    asleep = 60_000;
+    await vi.waitUntil(() => person.all().length > 0, { timeout: 20_000 });
+    await running.quiet();
+    expect(textsOf(person.all())).toEqual([expect.stringMatching(/^Let us find out/)]);
+    expect((await person.tap('at home')).at(-1)?.text).toContain('everyone safe');
+  });
+
   test('keeps its order however often it is tried', async () => {
     const running = await started();
     const person = driver(running, writer);

@@ -195,6 +195,11 @@ describe.each(kinds)('a store in %s', (_, open) => {
       expect(again).toMatchObject({ body: 'one', attempts: 1, isUnsure: false });
     });
 
+    test('goes out though the clock is set back before it is taken', async () => {
+      await send('chat 1', 'one');
+      expect(await bodies(later(-60))).toEqual(['one']);
+    });
+
     test('and was taken by one who never came back is given to another as unsure', async () => {
       await send('chat 1', 'one');
       await store.takeOutgoing(taking);

@@ -6,15 +6,19 @@
  * driven by people who write again as soon as they are answered, and measured in turn: bare, bot,
  * bot, bare, so that neither gains by its place.
  *
- * Whoever answers as the one before finds reckoned already which check is worth most. So a second
- * kind of people has the vehicles of the case cards, one after another, in all languages, and
- * figures that nobody else reads; they go on to their verdict. What they do next is worked out from
- * their case in the store, which counts against the bot.
+ * Whoever answers as the one before finds reckoned already which check is worth most, and what was
+ * typed understood. So a second kind of people has the vehicles of the case cards, one after
+ * another, in all languages, and figures that nobody else reads; they go on to their verdict. What
+ * they do next is worked out from their case in the store, which counts against the bot.
  *
  * The response times are those of many people at once, each of whom takes their time to think, and
  * begins a new case once one is over; those of the first minutes count, as many as are given. The
  * number of people, their time, the minutes, and the number of updates over which memory is watched
  * come from the environment: BENCH_CHATS, BENCH_THINK_SECONDS, BENCH_MINUTES, BENCH_UPDATES.
+ *
+ * It ends, and says what is missing, where somebody has had no answer for a minute. A process that
+ * is stopped for longer than a message may take to send comes to that: its messages go out twice,
+ * and whoever is ahead of the questions is not answered as expected.
  */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -69,10 +73,22 @@ const whole: Acts = [
 /** The beginning of a case, where the next question stands in the flow. */
 const asWritten: Acts = [say('/new'), tap(3), tap(0), tap(0)];
 
-/** A server, and what is done with the next message with keys to each chat. */
+/** A server, and who waits for the next message with keys to each chat. */
 interface Line {
   readonly api: BotApi;
-  readonly waiting: Map<number, (sent: Sent) => void>;
+  readonly waiting: Map<number, Waiting>;
+  /** What its bot reported. */
+  readonly errors: readonly unknown[];
+}
+
+/** Somebody who waits for an answer. */
+interface Waiting {
+  readonly act: Act;
+  readonly answered: (sent: Sent) => void;
+  /** What came meanwhile and was no answer. */
+  other?: string;
+  /** For how many looks of the watch. */
+  looks: number;
 }
 
 let lastPerson = 0;
@@ -107,8 +123,8 @@ class Person implements Ended {
     if (this.isLeft) return;
     if (pause > 0) await sleep(pause);
     const begin = performance.now();
-    const sent = await new Promise<Sent>((resolve) => {
-      waiting.set(this.writer.person, resolve);
+    const sent = await new Promise<Sent>((answered) => {
+      waiting.set(this.writer.person, { act, answered, looks: 0 });
       const on = this.#keyboard;
       const key = act.type === 'tap' ? on && keyOf(on, act.key) : undefined;
       if (on !== undefined && key !== undefined) api.tap(this.writer, on, key);
@@ -179,18 +195,21 @@ function readBy(nth: number, figure: Figure): Figure {
   return { ...figure, value: Math.round(figure.value * share * 100) / 100, resolution: 0.01 };
 }
 
-function listening(api: BotApi): Map<number, (sent: Sent) => void> {
-  const waiting = new Map<number, (sent: Sent) => void>();
+function listening(api: BotApi): Map<number, Waiting> {
+  const waiting = new Map<number, Waiting>();
   api.onSent = (sent) => {
     // The server's own memory is not what is measured.
     api.sent.length = 0;
     api.answered.length = 0;
-    const resolve = waiting.get(sent.chat);
+    const one = waiting.get(sent.chat);
     // A caution is followed by its question, which is what is waited for.
     if (sent.keys.length === 0) api.forget(sent);
-    if (sent.keys.length === 0 && !sent.text.startsWith('bare')) return;
+    if (sent.keys.length === 0 && !sent.text.startsWith('bare')) {
+      if (one !== undefined) one.other = sent.text;
+      return;
+    }
     waiting.delete(sent.chat);
-    resolve?.(sent);
+    one?.answered(sent);
   };
   return waiting;
 }
@@ -237,8 +256,42 @@ const bare = await startBare();
 const running = await startBot({
   store: await openSqliteStore(path.join(folder, 'cases.sqlite')),
 });
-const bareLine: Line = { api: bare.api, waiting: listening(bare.api) };
-const line: Line = { api: running.api, waiting: listening(running.api) };
+const bareLine: Line = { api: bare.api, waiting: listening(bare.api), errors: [] };
+const line: Line = { api: running.api, waiting: listening(running.api), errors: running.errors };
+
+/** So often it is looked after those who wait, milliseconds; so many looks are one too many. */
+const [lookMs, mostLooks] = [5_000, 12];
+
+let lookedAt = performance.now();
+const watch = setInterval(() => {
+  const late = performance.now() - lookedAt - lookMs;
+  lookedAt = performance.now();
+  // What the bot was sending then is sent again, so that people answer what they have answered.
+  if (late > lookMs) print(`everything stood still for ${(late / 1000).toFixed(0)} s`);
+  for (const one of [bareLine, line]) {
+    for (const person of one.waiting.values()) person.looks += 1;
+    const missing = [...one.waiting].filter(([, { looks }]) => looks > mostLooks);
+    if (missing.length > 0) throw new Error(missed(one, missing));
+  }
+}, lookMs);
+
+/** What is missing, and what may tell why. */
+function missed({ api, errors }: Line, missing: readonly (readonly [number, Waiting])[]): string {
+  const [person, { act, other }] = missing[0]!;
+  const what = act.type === 'say' ? `said “${act.text}”` : `tapped key “${String(act.key)}”`;
+  return [
+    `${String(missing.length)} people have had no answer for a minute`,
+    `person ${String(person)} ${what} and was sent ${other === undefined ? 'nothing' : `“${other}”`}`,
+    `${String(api.unconfirmed)} updates have not been confirmed`,
+    `${String(api.refused.length)} calls were refused${lastOf(api.refused, ({ description }) => description)}`,
+    `the bot reported ${String(errors.length)} errors${lastOf(errors, String)}`,
+  ].join('; ');
+}
+
+function lastOf<One>(all: readonly One[], said: (one: One) => string): string {
+  const last = all.at(-1);
+  return last === undefined ? '' : `, the last: ${said(last)}`;
+}
 
 const bareRate = (): Promise<number> =>
   rate(sideBySide, () => alike(new Person(bareLine, 'en'), [say('x')], turnsEach));
@@ -323,6 +376,8 @@ await together('with vehicles of their own', (think) => ownVehicle((lastOwn += 1
 
 /** What is still wanted, MB: what is not is collected first. */
 const heap = (): number => {
+  // A collection that was under way keeps what was wanted when it began.
+  collect();
   collect();
   const { heapUsed, arrayBuffers } = process.memoryUsage();
   return (heapUsed + arrayBuffers) / 1e6;
@@ -345,6 +400,10 @@ print(
   `heap after each tenth of ${String(updates)} updates: ` +
     `${memory.map((value) => value.toFixed(0)).join(', ')} MB`,
 );
+clearInterval(watch);
+if (line.errors.length > 0) {
+  print(`the bot reported ${String(line.errors.length)} errors${lastOf(line.errors, String)}`);
+}
 await running.stop();
 await bare.stop();
 rmSync(folder, { recursive: true });

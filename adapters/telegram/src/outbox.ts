@@ -50,6 +50,7 @@ export function startOutbox(options: OutboxOptions): Outbox {
   const { store, conversations, api, of, now, onError } = options;
   const pictures = createPictures(conversations.speakerOf);
   const sending = new Set<Promise<void>>();
+  const inHand = new Set<number>();
   const over = new AbortController();
   let isWoken = false;
   let onWake: () => void = () => undefined;
@@ -97,7 +98,12 @@ export function startOutbox(options: OutboxOptions): Outbox {
     if (limit <= 0) return false;
     const taking = { now: at.toISOString(), limit, forMs: leaseMs, of };
     const taken = await store.takeOutgoing(taking);
-    for (const outgoing of taken) begin(deliver(outgoing));
+    for (const outgoing of taken) {
+      // A clock that is set on, or a machine that was asleep, ends the time of what is in hand.
+      if (inHand.has(outgoing.id)) continue;
+      inHand.add(outgoing.id);
+      begin(deliver(outgoing).finally(() => inHand.delete(outgoing.id)));
+    }
     return taken.length > 0;
   };
 

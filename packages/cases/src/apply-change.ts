@@ -21,7 +21,7 @@ export function* applyChange(change: Change): Work<Committed> {
     yield* putPersonal({ id: change.case?.after.id ?? '', field, value });
   }
   for (const { to, body } of change.outgoing ?? []) {
-    yield* insertOutgoing({ to, body: JSON.stringify(body), at });
+    yield* insertOutgoing({ to, body: JSON.stringify(body) });
   }
   for (const { conversation, name, dueAt } of change.timers ?? []) {
     yield* deleteTimer({ conversation, name });
@@ -42,10 +42,11 @@ const putPersonal = statement(['id', 'field', 'value'], (db, { id, field, value 
     .onConflict((conflict) => conflict.columns(['case_id', 'field']).doUpdateSet({ value })),
 );
 
-const insertOutgoing = statement(['to', 'body', 'at'], (db, { to, body, at }) =>
+/** Due at once, by no clock: one that is set back before it is taken would hold up the address. */
+const insertOutgoing = statement(['to', 'body'], (db, { to, body }) =>
   db
     .insertInto('outgoing')
-    .values({ to, body, due_at: at, attempts: sql.lit(0), taken_until: sql.lit(null) }),
+    .values({ to, body, due_at: sql.lit(0), attempts: sql.lit(0), taken_until: sql.lit(null) }),
 );
 
 const deleteTimer = statement(['conversation', 'name'], (db, { conversation, name }) =>

@@ -80,7 +80,10 @@ export interface CaseStore {
   readonly settle: (id: number, delivery: Delivery) => Promise<void>;
   /** Takes timers that are due. A change that sets or clears a timer ends the taking. */
   readonly takeDue: (taking: Taking) => Promise<readonly DueTimer[]>;
-  /** The earliest time of a timer or of something to be sent, ISO 8601, if there is any. */
+  /**
+   * The earliest time of a timer or of something to be sent, ISO 8601, if there is any; 1970 where
+   * something is to be sent that was not tried before.
+   */
   readonly nextDue: () => Promise<string | undefined>;
   /** What is personal about a case. */
   readonly personal: (id: string) => Promise<Readonly<Record<string, string>>>;

@@ -12,6 +12,7 @@ interface Sending {
   readonly id: number;
   readonly to: string;
   readonly body: Json;
+  /** 0 until it was tried in vain: it is due whatever the clock says. */
   dueAt: number;
   attempts: number;
   takenUntil: number | undefined;
@@ -70,7 +71,7 @@ export function createMemoryStore(): CaseStore {
     }
     for (const { to, body } of change.outgoing ?? []) {
       lastId += 1;
-      outgoing.push({ id: lastId, to, body, dueAt: at, attempts: 0, takenUntil: undefined });
+      outgoing.push({ id: lastId, to, body, dueAt: 0, attempts: 0, takenUntil: undefined });
     }
     for (const { conversation, name, dueAt } of change.timers ?? []) {
       const key = JSON.stringify([conversation, name]);

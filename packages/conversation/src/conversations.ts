@@ -26,6 +26,7 @@ import type { FlowTexts, Speaker } from '@keyturn/language';
 import { createSpeaker, localeTags } from '@keyturn/language';
 import type { ChannelLimits, Incoming, Part } from './channel.ts';
 import { dueOf } from './hear-line.ts';
+import { heardBefore } from './heard-before.ts';
 import type { VehicleSaid } from './vehicle-said.ts';
 import { Recent, type Kept } from './recent.ts';
 import { respond, type Arrival } from './respond.ts';
@@ -116,8 +117,9 @@ export function createConversations(options: ConversationsOptions): Conversation
       checks: flow.chart.flow.checks,
       ...(typeof role === 'string' ? { role } : {}),
     });
-    speakers.set(name, made);
-    return made;
+    const speaker = { ...made, understand: heardBefore(made.understand) };
+    speakers.set(name, speaker);
+    return speaker;
   };
 
   const once = async (given: {
