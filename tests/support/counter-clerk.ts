@@ -132,6 +132,13 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
     const found = part.found[check];
     if (found === undefined) throw new Error(`nothing is to be found of ${check}`);
     const label = part.texts.checks[check]?.answers?.[found]?.label ?? found;
+    const usual = await usualShown(page, part);
+    if (usual.length > 0 && usual.every(([one, answer]) => part.found[one] === answer)) {
+      order.splice(-1, 1, ...usual.map(([one]) => one));
+      counted.read += await wordsOf(page, '.usual dt, .usual dd');
+      await pressed('Enter');
+      continue;
+    }
     if (ofTheCustomer.includes(check)) {
       counted.aloud += wordsIn(text);
       counted.heard += wordsIn(label);
@@ -154,13 +161,31 @@ function checkAsked({ checks }: FlowTexts, text: string): string | undefined {
   return Object.entries(checks).find(([, said]) => said.ask === text || said.again === text)?.[0];
 }
 
-/** Words of the card that are there to be read for what is asked now: not what is always there. */
-async function wordsOfCard(page: Page): Promise<number> {
-  const parts = inside(
-    page,
-    '.card .sentence, .card .how-to, .card .signs, .card .sure, .card .to-do, .card .key:not(.small) .label, .card .figure label',
+/** What can be said at once of the part, by the names and answers that stand there. */
+async function usualShown(
+  page: Page,
+  { texts }: PartInHand,
+): Promise<readonly (readonly [check: string, answer: string])[]> {
+  const lines = await inside(page, '.usual dl div').evaluateAll((all) =>
+    all.map((one) => ['dt', 'dd'].map((tag) => one.querySelector(tag)?.textContent ?? '')),
   );
-  const texts = await parts.allInnerTexts();
+  return lines.map(([name = '', label = '']) => {
+    const said = Object.entries(texts.checks).find(([, check]) => check.name === name);
+    const answers = Object.entries(said?.[1].answers ?? {});
+    return [said?.[0] ?? name, answers.find(([, one]) => one.label === label)?.[0] ?? label];
+  });
+}
+
+/** Words of the card that are there to be read for what is asked now: not what is always there. */
+function wordsOfCard(page: Page): Promise<number> {
+  return wordsOf(
+    page,
+    '.card .sentence, .card .how-to, .card .signs, .card .sure, .card .to-do, .card .usual, .card .keys > .key:not(.small) .label, .card .figure label',
+  );
+}
+
+async function wordsOf(page: Page, selector: string): Promise<number> {
+  const texts = await inside(page, selector).allInnerTexts();
   return texts.reduce((sum, text) => sum + wordsIn(text), 0);
 }
 

@@ -69,7 +69,7 @@ const goodBattery = {
   'battery-kind': 'flooded',
   'case-temperature': '20',
   'received-volts': '12.62',
-  'label-rating': '640',
+  'label-rating': '640 EN',
   'label-standard': 'en',
   'battery-load-test': '10.4',
   'battery-tester': '610',

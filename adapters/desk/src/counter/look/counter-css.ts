@@ -65,6 +65,13 @@ const css = `
 .told .fix { min-block-size: 44px; min-inline-size: 44px; margin-inline-start: auto; border: 1px solid var(--l); border-radius: 2px; background: var(--p2); font-size: 1.2em; cursor: pointer; }
 .to-do li { padding-inline-start: 1rem; position: relative; }
 .to-do li::before { content: ''; position: absolute; inset-inline-start: 0; inset-block-start: .6em; inline-size: .45rem; block-size: .15rem; background: var(--i2); }
+.usual { display: grid; gap: .45rem; max-inline-size: 46rem; padding-block-start: .8rem; border-block-start: 1px solid var(--l); }
+.usual h3 { font-size: 1em; }
+.usual dl { display: grid; gap: .2rem 1.5rem; grid-template-columns: repeat(auto-fill, minmax(min(100%, 19rem), 1fr)); }
+.usual dl div { display: flex; flex-wrap: wrap; gap: 0 .5rem; }
+.usual dt { color: var(--i2); }
+.usual dt::after { content: ':'; }
+.usual dd { font-weight: 700; }
 .figures { display: grid; gap: 1.1rem; }
 .figure { display: grid; grid-template-columns: minmax(8rem, 11rem) minmax(0, 1fr); gap: .2rem 1.25rem; align-items: center; }
 .figure label, .figure .how-to { grid-column: 1 / -1; }

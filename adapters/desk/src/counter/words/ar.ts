@@ -134,6 +134,8 @@ export const ar: CounterWords = {
   figureNeeded: 'المتوقع رقم في حقل واحد على الأقل.',
   takeDay: 'قبول اليوم',
   dayNeeded: 'المتوقع يوم كامل مثل {{day}}.',
+  usualAsk: 'أو بعد فحص كل ما يلي:',
+  usualTake: 'كل هذا صحيح',
   takePicked: 'هذا كل شيء',
   takeNone: 'لا شيء من هذا',
   correct: 'تصحيح',

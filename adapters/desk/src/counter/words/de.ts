@@ -144,6 +144,8 @@ export const de: CounterWords = {
   figureNeeded: 'Erwartet: eine Zahl in mindestens einem Feld.',
   takeDay: 'Den Tag übernehmen',
   dayNeeded: 'Erwartet: ein ganzer Tag, wie {{day}}.',
+  usualAsk: 'Oder, wenn alles angesehen ist:',
+  usualTake: 'Alles davon stimmt',
   takePicked: 'Das ist alles',
   takeNone: 'Nichts davon',
   correct: 'Berichtigen',

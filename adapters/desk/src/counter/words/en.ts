@@ -137,6 +137,8 @@ export const en = {
   figureNeeded: 'Expected: a figure in at least one field.',
   takeDay: 'Take the day',
   dayNeeded: 'Expected: a whole day, such as {{day}}.',
+  usualAsk: 'Or, once all of it was looked at:',
+  usualTake: 'All of this is so',
   takePicked: 'That is all',
   takeNone: 'None of these',
   correct: 'Correct',

@@ -145,6 +145,8 @@ export const es: CounterWords = {
   figureNeeded: 'Se esperaba una cifra en al menos un campo.',
   takeDay: 'Aceptar el día',
   dayNeeded: 'Se esperaba un día completo, como {{day}}.',
+  usualAsk: 'O, una vez mirado todo:',
+  usualTake: 'Todo esto es así',
   takePicked: 'Eso es todo',
   takeNone: 'Nada de esto',
   correct: 'Corregir',

@@ -146,6 +146,8 @@ export const fr: CounterWords = {
   figureNeeded: 'Attendu : un chiffre dans au moins un champ.',
   takeDay: 'Prendre le jour',
   dayNeeded: 'Attendu : un jour entier, comme {{day}}.',
+  usualAsk: 'Ou, une fois tout examiné :',
+  usualTake: 'Tout cela est vrai',
   takePicked: 'C’est tout',
   takeNone: 'Rien de tout cela',
   correct: 'Corriger',

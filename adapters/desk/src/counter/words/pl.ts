@@ -139,6 +139,8 @@ export const pl: CounterWords = {
   figureNeeded: 'Oczekiwano liczby w co najmniej jednym polu.',
   takeDay: 'Przyjmij dzień',
   dayNeeded: 'Oczekiwano pełnego dnia, jak {{day}}.',
+  usualAsk: 'Albo, gdy wszystko obejrzano:',
+  usualTake: 'Wszystko się zgadza',
   takePicked: 'To wszystko',
   takeNone: 'Nic z tego',
   correct: 'Popraw',
