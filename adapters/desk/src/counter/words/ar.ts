@@ -129,7 +129,7 @@ export const ar: CounterWords = {
   removeSure: 'اضغط مرة أخرى: يُنسى ما وُجد',
   removed: 'رُفعت عن المنضدة.',
   confirmAsk: 'هل تم الاحتياط لذلك؟',
-  figuresAsk: 'ماذا تُظهر منصة الفحص؟',
+  figuresAsk: 'ماذا تُظهر أجهزة القياس؟',
   takeFigures: 'قبول الأرقام',
   figureNeeded: 'المتوقع رقم في حقل واحد على الأقل.',
   takeDay: 'قبول اليوم',

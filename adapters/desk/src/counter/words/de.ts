@@ -139,7 +139,7 @@ export const de: CounterWords = {
   removeSure: 'Noch einmal drücken: was gefunden wurde, ist vergessen',
   removed: 'Von der Theke genommen.',
   confirmAsk: 'Ist dafür gesorgt?',
-  figuresAsk: 'Was zeigt der Prüfstand?',
+  figuresAsk: 'Was zeigen die Messgeräte?',
   takeFigures: 'Die Zahlen übernehmen',
   figureNeeded: 'Erwartet: eine Zahl in mindestens einem Feld.',
   takeDay: 'Den Tag übernehmen',

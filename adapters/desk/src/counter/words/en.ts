@@ -132,7 +132,7 @@ export const en = {
   removeSure: 'Press once more: what was found is forgotten',
   removed: 'Taken off the counter.',
   confirmAsk: 'Has that been seen to?',
-  figuresAsk: 'What does the bench show?',
+  figuresAsk: 'What do the meters show?',
   takeFigures: 'Take the figures',
   figureNeeded: 'Expected: a figure in at least one field.',
   takeDay: 'Take the day',

@@ -140,7 +140,7 @@ export const es: CounterWords = {
   removeSure: 'Pulse otra vez: lo encontrado se olvida',
   removed: 'Quitada del mostrador.',
   confirmAsk: '¿Está todo dispuesto?',
-  figuresAsk: '¿Qué marca el banco?',
+  figuresAsk: '¿Qué marcan los medidores?',
   takeFigures: 'Aceptar las cifras',
   figureNeeded: 'Se esperaba una cifra en al menos un campo.',
   takeDay: 'Aceptar el día',

@@ -141,7 +141,7 @@ export const fr: CounterWords = {
   removeSure: 'Appuyer encore une fois : ce qui a été trouvé est oublié',
   removed: 'Ôtée du comptoir.',
   confirmAsk: 'Est-ce fait ?',
-  figuresAsk: 'Qu’affiche le banc ?',
+  figuresAsk: 'Qu’affichent les appareils ?',
   takeFigures: 'Prendre les chiffres',
   figureNeeded: 'Attendu : un chiffre dans au moins un champ.',
   takeDay: 'Prendre le jour',

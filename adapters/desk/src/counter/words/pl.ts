@@ -134,7 +134,7 @@ export const pl: CounterWords = {
   removeSure: 'Naciśnij jeszcze raz: to, co ustalono, zostanie zapomniane',
   removed: 'Zdjęto z lady.',
   confirmAsk: 'Czy o to zadbano?',
-  figuresAsk: 'Co pokazuje stanowisko?',
+  figuresAsk: 'Co pokazują mierniki?',
   takeFigures: 'Przyjmij liczby',
   figureNeeded: 'Oczekiwano liczby w co najmniej jednym polu.',
   takeDay: 'Przyjmij dzień',
