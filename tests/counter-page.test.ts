@@ -350,6 +350,13 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await eventually(async () => {
       expect(await plain(notes)).toContain('qwxz');
     });
+    // What looks like a receipt or a label is not held against the answers of a question.
+    await inside(page, 'input[name=line]').fill('XYZ-9999');
+    await page.keyboard.press('Enter', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(notes)).toContain('Nothing here has “XYZ-9999”');
+    });
+    expect(await plain(notes)).not.toContain('qwxz');
     await page.keyboard.press('Escape');
     await press(page, '!');
     expect(await notes.locator('p').count()).toBe(0);
