@@ -49,7 +49,7 @@ header dl{margin-block-start:2mm}
 .facts dl{columns:2;column-gap:8mm}
 .facts dl>div{break-inside:avoid}
 .lines,.ranking,.cautions,.picture,.fields{break-inside:avoid}
-.fields,footer,.outcome{break-before:avoid}
+.fields,footer{break-before:avoid}
 .lines li{display:grid;grid-template-columns:3.5mm 1fr}
 .lines li+li{margin-block-start:.6mm}
 .lines li::before{content:'';margin-block-start:.55em;inline-size:1.8mm;block-size:.5mm;background:#000}
