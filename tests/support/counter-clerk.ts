@@ -46,7 +46,7 @@ const ofTheCustomer = ['sale-proof', 'claim', 'suits-vehicle', 'cranked-for', 'v
  * many words do we read per minute?, J. Mem. Lang. 109 (2019). All from memory. A customer is taken
  * to speak as fast as one reads aloud.
  */
-export const seconds = {
+const seconds = {
   key: 0.28,
   decision: 1.35,
   scan: 0.4 + 1.1 + 0.28 + 0.4,

@@ -24,8 +24,7 @@ export async function counterWithShop(browser: Browser, url: string): Promise<Op
 }
 
 /** A day so many days ago, ISO 8601. */
-export const daysAgo = (days: number): string =>
-  new Date(Date.now() - days * 86_400_000).toISOString();
+const daysAgo = (days: number): string => new Date(Date.now() - days * 86_400_000).toISOString();
 
 const sold = daysAgo(300).slice(0, 10);
 

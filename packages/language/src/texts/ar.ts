@@ -90,7 +90,8 @@ export const ar = {
     share: '{{label}} {{share}}',
     losses: 'أين يضيع الجهد',
     loss: '{{part}}: \u2066{{loss}} ± {{spread}}\u2069، أي {{share}} مما وُجد ضائعًا',
-    lossResistance: '{{part}}: \u2066{{loss}} ± {{spread}}\u2069، {{resistance}}، أي {{share}} مما وُجد ضائعًا',
+    lossResistance:
+      '{{part}}: \u2066{{loss}} ± {{spread}}\u2069، {{resistance}}، أي {{share}} مما وُجد ضائعًا',
     atMotor: 'يصل إلى الموتور {{volts}}.',
     battery: 'داخل البطارية',
     positive: 'الجهة الموجبة',
