@@ -177,6 +177,32 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     expect(await inside(page, '.others-list li').count()).toBe(2);
   });
 
+  test('takes all that one look shows by one key, and nothing beside that', async () => {
+    const page = await practising();
+    await follow(page, asks(page, 'What do the electrical studs look like?'));
+    const rows = await plain(inside(page, '.usual dl'));
+    expect(rows).toMatch(/Studs\s+sound\s+Housing\s+whole/u);
+    // What was done with it and whether it suits the vehicle have no usual answer.
+    expect(rows).not.toContain('fitted');
+    expect(rows).not.toContain('right one');
+    await press(page, 'Enter');
+    expect(await asked(page)).toBe('Is it the right part for the vehicle it was on?');
+    expect(await inside(page, '.usual').count()).toBe(0);
+    expect(await plain(inside(page, '.found'))).toMatch(/Studs.*sound.*Turn the drive by hand/su);
+    // One that is otherwise is answered by its own key, and the rest is asked on.
+    await press(page, '+');
+    await press(page, '1');
+    await answer(page, 'it is the part we sold', 'receipt shown');
+    await typeSlowly(page, daysAgo(40).slice(0, 10));
+    await press(page, 'Enter');
+    await answer(page, 'the engine turns slowly', 'fitted', 'burnt');
+    const rest = await plain(inside(page, '.usual dl'));
+    expect(rest).toContain('whole');
+    // A part whose studs are burnt is judged by no heat and no drive.
+    expect(rest).not.toContain('heat');
+    expect(rest).not.toContain('drive');
+  });
+
   test('takes a dragging starter back with the arithmetic of the shop’s terms', async () => {
     const page = await practising();
     await scan(page, 'W-10377');
@@ -219,7 +245,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
 
   test('marks a figure on its scale while it is typed, and says why one is none', async () => {
     const page = await practising();
-    await follow(page, asks(page, 'What does the bench show?'));
+    await follow(page, asks(page, 'What do the meters show?'));
     const means = inside(page, '#figure-bench-supply-means');
     expect(await means.innerText()).toBe('');
     expect(await inside(page, '.bench-ruler .mark').count()).toBe(0);
@@ -244,7 +270,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
 
   test('keeps what was typed and where the return stood through a reload', async () => {
     const page = await practising();
-    await follow(page, asks(page, 'What does the bench show?'));
+    await follow(page, asks(page, 'What do the meters show?'));
     await typeSlowly(page, '11.6');
     await inside(page, 'input[name=name]').fill('Starter with a dent <b>bold</b>');
     await eventually(async () => {
@@ -255,7 +281,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     expect(await inside(page, '#figure-bench-supply').inputValue()).toBe('11.6');
     expect(await inside(page, 'input[name=name]').inputValue()).toContain('<b>bold</b>');
     expect(await inside(page, '.slip b').count()).toBe(0);
-    expect(await asked(page)).toBe('What does the bench show?');
+    expect(await asked(page)).toBe('What do the meters show?');
   });
 
   test('refuses a part sold tomorrow, and says what was expected', async () => {
@@ -324,6 +350,13 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await eventually(async () => {
       expect(await plain(notes)).toContain('qwxz');
     });
+    // What looks like a receipt or a label is not held against the answers of a question.
+    await inside(page, 'input[name=line]').fill('XYZ-9999');
+    await page.keyboard.press('Enter', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(notes)).toContain('Nothing here has “XYZ-9999”');
+    });
+    expect(await plain(notes)).not.toContain('qwxz');
     await page.keyboard.press('Escape');
     await press(page, '!');
     expect(await notes.locator('p').count()).toBe(0);
@@ -478,7 +511,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
 
   test('a scanner that types into a figure’s field leaves the figure as it was', async () => {
     const page = await practising();
-    await follow(page, asks(page, 'What does the bench show?'));
+    await follow(page, asks(page, 'What do the meters show?'));
     await typeSlowly(page, '11.6');
     await page.waitForTimeout(100);
     await scan(page, codeOf(againstStarter, daysAgo(2)));
@@ -693,8 +726,9 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await answer(page, 'sound', 'it is the right one', 'plates covered, clear');
     await press(page, '1', '3', '6', 'Enter');
     await answer(page, 'flooded');
+    // What is read in any case is typed together.
     await typeSlowly(page, '20');
-    await press(page, 'Enter');
+    await page.keyboard.press('Enter', { delay: 60 });
     await typeSlowly(page, '12.6');
     await press(page, 'Enter');
     expect(await asked(page)).toContain('cold cranking amperes does the label give');
@@ -702,9 +736,9 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await eventually(async () => {
       expect(await plain(inside(page, '.means.wrong'))).toContain('64 A');
     });
-    await inside(page, '.figures input').fill('640');
+    await inside(page, '.figures input').fill('640 EN');
     await press(page, 'Enter');
-    await answer(page, 'EN');
+    expect(await plain(inside(page, '.found'))).toMatch(/Standard.*EN/su);
     await answer(page, 'Yes, it is safe');
     expect(await asked(page)).toContain('half its cold cranking amperes');
     await typeSlowly(page, '9.9 V at 270 A');
@@ -767,7 +801,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     });
     expect(await top('#asked')).toBe(before);
     await page.keyboard.press('Escape');
-    await follow(page, asks(page, 'What does the bench show?'));
+    await follow(page, asks(page, 'What do the meters show?'));
     expect(await top('.figure .how-to')).toBeLessThan(await top('.figure .display'));
     const button = await top('.figures .key.take');
     await typeSlowly(page, '11.7');
@@ -836,7 +870,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
 
   test('a code that is malformed is one wherever it is typed, and no reading', async () => {
     const page = await practising();
-    await follow(page, asks(page, 'What does the bench show?'));
+    await follow(page, asks(page, 'What do the meters show?'));
     await inside(page, '#figure-bench-supply').fill('KT1-12.4');
     await page.keyboard.press('Enter', { delay: 60 });
     await inside(page, '.figures .key.take').click();
@@ -878,7 +912,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
       expect(found).toEqual([]);
     };
     await check();
-    await follow(page, asks(page, 'What does the bench show?'));
+    await follow(page, asks(page, 'What do the meters show?'));
     await typeSlowly(page, '11');
     await check();
     await inside(page, '#figure-bench-supply').fill('');

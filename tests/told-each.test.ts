@@ -160,3 +160,54 @@ describe('a voltage and the load it is read under', () => {
     });
   });
 });
+
+describe('two things that share what is said of them', () => {
+  const fine = { 'battery-look': 'sound', posts: 'sound' };
+
+  test.each([
+    ['en', 'case and posts fine'],
+    ['en', 'housing and terminals ok'],
+    ['en', 'posts and case good'],
+    ['de', 'Gehäuse und Pole ok'],
+    ['de', 'Kasten und Pole heil'],
+    ['es', 'carcasa y bornes ok'],
+    ['es', 'la caja y los bornes están bien'],
+    ['fr', 'bac et bornes en bon état'],
+    ['fr', 'boîtier et bornes ok'],
+    ['fr', 'le bac et les bornes sont impeccables'],
+    ['fr', 'boîtier et plots en bon état'],
+    ['pl', 'obudowa i klemy ok'],
+    ['pl', 'obudowa i bieguny całe'],
+    ['ar', 'العلبة والأقطاب سليمة'],
+    ['ar', 'الهيكل والقطبان سليمان'],
+    ['ar', 'الأقطاب والعلبة سليمة'],
+    ['ar', 'البطارية والأقطاب سليمة'],
+  ] as const)('in %s: “%s”, whatever is asked', (locale, text) => {
+    for (const check of ['part-number', 'handling', 'battery-look', 'posts']) {
+      expect(told('battery-return', locale, check, text), check).toEqual({
+        answers: fine,
+        left: [],
+      });
+    }
+  });
+
+  test.each([
+    ['en', 'case cracked and posts fine', 'cracked', 'sound'],
+    ['en', 'case fine, posts hammered', 'sound', 'hammered'],
+    ['de', 'Gehäuse gerissen und Pole ok', 'cracked', 'sound'],
+    ['fr', 'bac fendu, bornes ok', 'cracked', 'sound'],
+    ['fr', 'bac ok, bornes fondues', 'sound', 'melted'],
+    ['ar', 'العلبة مشقوقة والأقطاب سليمة', 'cracked', 'sound'],
+  ] as const)('in %s each keeps its own: “%s”', (locale, text, look, posts) => {
+    expect(told('battery-return', locale, 'battery-look', text)).toEqual({
+      answers: { 'battery-look': look, posts },
+      left: [],
+    });
+  });
+
+  test('what is denied of one is not said of it', () => {
+    const { answers } = told('battery-return', 'en', 'battery-look', 'case and posts not ok');
+    expect(answers).not.toMatchObject({ posts: 'sound' });
+    expect(answers).not.toMatchObject({ 'battery-look': 'sound' });
+  });
+});

@@ -87,6 +87,11 @@ export class CounterEntry {
       const { sitting } = back;
       const told = await this.#engine.hear(sitting, { at: now(), line, locale });
       if (this.#work.back?.sitting !== sitting) return;
+      if (told === undefined && looksLikeLabel(line)) {
+        this.#work.hold(emptyHand);
+        this.#work.notice(fill(this.#words.unknownScan, { text: line.slice(0, 60) }));
+        return;
+      }
       const isPlain =
         told === undefined ||
         (told.answers.length === 1 && told.left.length + told.refused.length === 0);
@@ -138,6 +143,11 @@ export class CounterEntry {
   get #words(): CounterWords {
     return this.#voice.words;
   }
+}
+
+/** What stands on a receipt or a label rather than in a sentence: one word of letters and digits. */
+function looksLikeLabel(line: string): boolean {
+  return /^(?=\S*\p{Nd})(?=\S*\p{L}|\p{Nd}{8})\S{6,}$/u.test(line.trim());
 }
 
 function now(): string {

@@ -496,7 +496,9 @@ export class CounterWork {
 
   /** Says something, alone or beside what was said last. */
   notice(text: string, isBeside = false): void {
-    this.#notices = isBeside ? [...this.#notices, text] : [text];
+    const before = isBeside ? this.#notices : [];
+    if (!isBeside) this.#dropErrors();
+    this.#notices = [...before, text];
     this.#show(false);
   }
 

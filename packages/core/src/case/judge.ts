@@ -50,12 +50,17 @@ export function lineOf(flow: Flow, state: CaseState): DecisionLine {
 export function nextByTable(flow: Flow, state: CaseState): PlannedCheck | undefined {
   const { findings } = assess(flow, state);
   const settling = new Settling(flow, state, findings);
-  const { diagnosing } = planOf(flow);
-  const wanted = diagnosing.find(({ check }) => check.id === state.wanted);
-  if (wanted && settling.isAskable(wanted.check)) return wanted;
+  const wanted = planOf(flow).diagnosing.find(({ check }) => check.id === state.wanted);
+  return wanted && settling.isAskable(wanted.check) ? wanted : hangingChecks(flow, state)[0];
+}
+
+/** The checks on which a decision hangs and that may be asked now, in the written order. */
+export function hangingChecks(flow: Flow, state: CaseState): readonly PlannedCheck[] {
+  const { findings } = assess(flow, state);
   const judgement = judge(flow, state, findings);
-  if (judgement.type === 'line') return undefined;
-  return diagnosing.find(
+  if (judgement.type === 'line') return [];
+  const settling = new Settling(flow, state, findings);
+  return planOf(flow).diagnosing.filter(
     ({ check }) => judgement.checks.includes(check.id) && settling.isAskable(check),
   );
 }

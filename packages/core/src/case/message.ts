@@ -104,6 +104,16 @@ export interface AskMessage {
   readonly remembered: boolean;
   /** What was told of its list before it was asked, where anything was: an answer adds to it. */
   readonly mentioned?: readonly string[];
+  /** What one look at the part or one run of it tells besides, where a table decides. */
+  readonly beside?: AskedBeside;
+}
+
+/** What can be answered together with a question: nothing of it is asked in vain. */
+export interface AskedBeside {
+  /** Readings, by check. */
+  readonly readings: readonly string[];
+  /** Choices as they are where nothing is out of the ordinary; check to its answer. */
+  readonly usual: Readonly<Record<string, string>>;
 }
 
 /** Time must pass before `check` can be answered. */

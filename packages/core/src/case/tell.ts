@@ -4,6 +4,7 @@
 import type { Chart } from '../chart/compile.ts';
 import type { Caution, Check, Fault, Flow, Stop } from '../flow/flow.ts';
 import { optionsOf } from '../flow/options-of.ts';
+import { askedBeside } from './asked-beside.ts';
 import { assess } from './assessment.ts';
 import { rankingsWith } from './belief.ts';
 import type { Case } from './case.ts';
@@ -303,6 +304,7 @@ function askMessage(flow: Flow, state: CaseState, id: string): readonly AskMessa
           : timesAnswered(state, id) + 1,
       remembered: isRemembered(flow, state, id),
       ...(mentioned.length === 0 ? {} : { mentioned }),
+      ...(flow.decisions.length === 0 ? {} : { beside: askedBeside(flow, state, check) }),
     },
   ];
 }

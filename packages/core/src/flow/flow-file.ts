@@ -116,6 +116,9 @@ const check = z
     }),
     bands: bands.optional(),
     good: id.optional().meta({ description: "the band that a maker's figures enclose" }),
+    usual: id.optional().meta({
+      description: 'the choice that is found where nothing is out of the ordinary',
+    }),
     'upper-spread': z
       .number()
       .positive()

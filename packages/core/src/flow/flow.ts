@@ -36,7 +36,13 @@ export interface DateBand {
 
 /** The form an answer takes. */
 export type AnswerForm =
-  | { readonly kind: 'choice'; readonly choices: readonly string[]; readonly several: boolean }
+  | {
+      readonly kind: 'choice';
+      readonly choices: readonly string[];
+      readonly several: boolean;
+      /** The choice that is found where nothing is out of the ordinary. */
+      readonly usual?: string;
+    }
   | {
       readonly kind: 'reading';
       readonly unit: UnitCode;

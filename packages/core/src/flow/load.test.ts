@@ -148,7 +148,7 @@ describe('a flow with one thing wrong', () => {
       what: 'a property that is none',
       from: 'lapses: true',
       to: 'lapse: true',
-      told: 'checks.yaml:27:5 checks.clutch.lapse has "lapse"; expected one of: choice, choices, reading, work, date, bands, good, upper-spread, lamp, range, expect, settled-by, settled-in-time, at, needs, minutes, probes, does, when, requires, again, after, wait, sets, writes, lapses, like',
+      told: 'checks.yaml:27:5 checks.clutch.lapse has "lapse"; expected one of: choice, choices, reading, work, date, bands, good, usual, upper-spread, lamp, range, expect, settled-by, settled-in-time, at, needs, minutes, probes, does, when, requires, again, after, wait, sets, writes, lapses, like',
     },
     {
       what: 'an id with a capital',
@@ -501,7 +501,7 @@ describe('a flow with several things wrong', () => {
     );
     expect(prettifyIssues(issuesOf(files))).toMatchInlineSnapshot(`
       "flow.yaml:2:10 version has 1; expected a string
-      checks.yaml:27:5 checks.clutch.lapse has "lapse"; expected one of: choice, choices, reading, work, date, bands, good, upper-spread, lamp, range, expect, settled-by, settled-in-time, at, needs, minutes, probes, does, when, requires, again, after, wait, sets, writes, lapses, like
+      checks.yaml:27:5 checks.clutch.lapse has "lapse"; expected one of: choice, choices, reading, work, date, bands, good, usual, upper-spread, lamp, range, expect, settled-by, settled-in-time, at, needs, minutes, probes, does, when, requires, again, after, wait, sets, writes, lapses, like
       faults.yaml:16:11 faults.unlisted.best has "perhaps"; expected one of: proved, likely, open
       faults.yaml:25:13 priors.battery-discharged.weight has -60; expected a value that must be > 0"
     `);

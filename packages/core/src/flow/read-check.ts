@@ -41,6 +41,7 @@ export function readCheck(
     expectName(band, answers, place.in('settled-in-time', index));
   }
   if (source.good !== undefined) expectName(source.good, answers, place.in('good'));
+  if (source.usual !== undefined) expectName(source.usual, answers, place.in('usual'));
   for (const [lamp, band] of Object.entries(source.lamp ?? {})) {
     expectName(band, answers, place.in('lamp', lamp));
   }
@@ -122,6 +123,7 @@ function formOf(source: CheckSource, place: Place): AnswerForm {
     kind: 'choice',
     choices: source.choice ?? source.choices ?? [],
     several: source.choices !== undefined,
+    ...(source.usual === undefined ? {} : { usual: source.usual }),
   };
 }
 

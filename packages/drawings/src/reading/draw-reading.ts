@@ -1,6 +1,6 @@
 import { convert } from '@keyturn/electrics';
 import type { ReadingMessage } from '@keyturn/core';
-import type { Rendered, Teller } from '@keyturn/language';
+import { roundedEnds, type Rendered, type Teller } from '@keyturn/language';
 import { hatch } from '../svg/hatch.ts';
 import { round } from '../svg/element.ts';
 import { lineHeight, pathThrough, textSize, textWidth, type Pen, type Point } from '../svg/pen.ts';
@@ -65,7 +65,7 @@ export function drawReading(scale: RenderedScale, options: ReadingOptions): stri
   const { speaker, hasFlag = true } = options;
   const pen = penFor(options);
   const { unit, quantity } = reading;
-  const ruler = layOutRuler(reading.bounds, left, right);
+  const ruler = layOutRuler(reading, left, right);
   const value = convert(quantity, unit).value;
   const scaleBy =
     convert({ value: 1, unit: quantity.unit }, unit).value -
@@ -182,7 +182,9 @@ function boundFigures({ reading, ruler, markX, speaker, pen }: Laid, top: number
   const figure = (value: number): string =>
     sayFigure({ value, unit: reading.unit, resolution: ruler.step }, speaker);
   const labels = reading.bounds.map(({ low, high }) => {
-    const text = high > low ? `${figure(low)} – ${figure(high)}` : figure(low);
+    // As it is written wherever else the bound is told.
+    const ends = roundedEnds({ low, high });
+    const text = high > low ? `${figure(ends.low)} – ${figure(ends.high)}` : figure(ends.low);
     const width = textWidth(text, { size });
     const middle = (ruler.xOf(low) + ruler.xOf(high)) / 2;
     return { text, width, middle: beside(middle, width, markX) };

@@ -6,7 +6,7 @@ const source = { provenance: 'common practice', text: '' } as const;
 const bound = (low: number, high: number = low): ScaleBound => ({ low, high, source });
 
 describe('a ruler with bounds at 12.4 V and from 12.7 V to 12.9 V', () => {
-  const ruler = layOutRuler([bound(12.4), bound(12.7, 12.9)], 0, 330);
+  const ruler = layOutRuler({ bounds: [bound(12.4), bound(12.7, 12.9)] }, 0, 330);
   const [flat, ready, zone, over] = ruler.stretches;
 
   test('gives every band the same room, and the bound that is a zone a place of its own', () => {
@@ -54,12 +54,21 @@ test.each([
   ['hundredths where they are needed', [bound(12.45), bound(12.8)], 0.01],
   ['whole amperes', [bound(100), bound(200)], 1],
 ])('bounds are written in %s', (_, bounds, step) => {
-  expect(layOutRuler(bounds, 0, 300).step).toBeCloseTo(step);
+  expect(layOutRuler({ bounds }, 0, 300).step).toBeCloseTo(step);
 });
 
 test('bounds that overlap, as those of an unknown vehicle do, still have their values in order', () => {
-  const ruler = layOutRuler([bound(100, 560), bound(270, 1550)], 0, 330);
+  const ruler = layOutRuler({ bounds: [bound(100, 560), bound(270, 1550)] }, 0, 330);
   expect([50, 300, 1600].map((value) => ruler.xOf(value))).toEqual(
     [50, 300, 1600].map((value) => ruler.xOf(value)).sort((one, other) => one - other),
   );
+});
+
+test('what is expected lies whole on the ruler, beyond its usual ends', () => {
+  const bounds = [bound(6.6, 7.6), bound(9.4)];
+  const ruler = layOutRuler({ bounds, expected: { low: 11.8, high: 12.1 } }, 0, 330);
+  expect(ruler.beyond(12.1)).toBeUndefined();
+  expect(ruler.xOf(12.1)).toBeCloseTo(330);
+  expect(ruler.xOf(11.8)).toBeLessThan(320);
+  expect(layOutRuler({ bounds }, 0, 330).beyond(12.1)).toBe('above');
 });

@@ -2,7 +2,7 @@
  * Where the bands and bounds of a reading lie on a ruler. Every band has the same room, whatever it
  * spans, so that each can be read; within a band the ruler is linear, and its ticks say its scale.
  */
-import type { ScaleBound } from '@keyturn/core';
+import type { ScaleBound, ScaleSpan } from '@keyturn/core';
 import { roundedEnds } from '@keyturn/language';
 
 /** A stretch of the ruler, from one x to another, and the values at its two ends. */
@@ -29,17 +29,24 @@ export interface Ruler {
 
 const zoneWidth = 30;
 
-/** Lays out a ruler between two x for bounds in ascending order, one or more. */
-export function layOutRuler(bounds: readonly ScaleBound[], left: number, right: number): Ruler {
+/** What a ruler is laid out for: bounds in ascending order, one or more, and what is expected. */
+export interface Scale {
+  readonly bounds: readonly ScaleBound[];
+  readonly expected?: Pick<ScaleSpan, 'low' | 'high'>;
+}
+
+/** Lays out a ruler between two x; what is expected lies whole on it. */
+export function layOutRuler({ bounds, expected }: Scale, left: number, right: number): Ruler {
   const zones = bounds.filter(isZone).length;
   const each = (right - left - zones * zoneWidth) / (bounds.length + 1);
   const span = usualSpan(bounds);
+  const expectedEnd = expected ?? { low: Infinity, high: -Infinity };
   const stretches: Stretch[] = [];
   let x = left;
   for (let index = 0; index <= bounds.length; index += 1) {
     const above = bounds[index];
-    const low = bounds[index - 1]?.high ?? (above?.low ?? 0) - span;
-    const high = above?.low ?? low + span;
+    const low = bounds[index - 1]?.high ?? Math.min((above?.low ?? 0) - span, expectedEnd.low);
+    const high = above?.low ?? Math.max(low + span, expectedEnd.high);
     stretches.push({ kind: 'band', index, left: x, right: x + each, low, high });
     x += each;
     if (above === undefined || !isZone(above)) continue;

@@ -8,6 +8,7 @@ export const readingKinds = [
   'signal-voltage',
   'drop',
   'current',
+  'bench-current',
   'rating',
   'torque',
   'temperature',
@@ -31,7 +32,8 @@ export type ReadingRange = { readonly low: number; readonly high: number; readon
  * reaches; one that is charged the wrong way round reads below 0; drops and signals may be 0 and
  * slightly negative; a clamp meter has an offset. Across an open path stands all that the battery
  * gives, with the engine off at most what a freshly charged one does.
- * The amperes on a starting battery's label begin with those of a small motorcycle's.
+ * The amperes on a starting battery's label begin with those of a small motorcycle's; a bench for
+ * starters feeds some hundreds, and 640 A there is the label of a battery.
  */
 export function readingRange(kind: ReadingKind, nominal: 12 | 24): ReadingRange {
   const series = nominal / 12;
@@ -46,6 +48,8 @@ export function readingRange(kind: ReadingKind, nominal: 12 | 24): ReadingRange 
       return { low: -0.2, high: 13.5 * series, unit: 'V' };
     case 'current':
       return { low: -5, high: 2000, unit: 'A' };
+    case 'bench-current':
+      return { low: -5, high: 600, unit: 'A' };
     case 'rating':
       return { low: 30, high: 2000, unit: 'A' };
     case 'torque':

@@ -85,12 +85,13 @@ export const ar = {
   },
   numbers: {
     none: 'لم تؤخذ أي قراءة بجهاز قياس حتى الآن.',
-    reading: '{{name}}: {{figure}} ± {{spread}}',
+    reading: '{{name}}: \u2066{{figure}} ± {{spread}}\u2069',
     shares: 'فتكون النتيجة: {{shares}}.',
     share: '{{label}} {{share}}',
     losses: 'أين يضيع الجهد',
-    loss: '{{part}}: {{loss}} ± {{spread}}، أي {{share}} مما وُجد ضائعًا',
-    lossResistance: '{{part}}: {{loss}} ± {{spread}}، {{resistance}}، أي {{share}} مما وُجد ضائعًا',
+    loss: '{{part}}: \u2066{{loss}} ± {{spread}}\u2069، أي {{share}} مما وُجد ضائعًا',
+    lossResistance:
+      '{{part}}: \u2066{{loss}} ± {{spread}}\u2069، {{resistance}}، أي {{share}} مما وُجد ضائعًا',
     atMotor: 'يصل إلى الموتور {{volts}}.',
     battery: 'داخل البطارية',
     positive: 'الجهة الموجبة',

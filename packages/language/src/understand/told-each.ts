@@ -6,7 +6,7 @@ import { looksLikeDay, type AnswerInput } from '@keyturn/core';
 import { hearTokens, wordsOf } from '../typed/heard.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { chooseOption, exactChoice } from './choices.ts';
-import type { Lexicon } from './lexicon.ts';
+import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { wordsBesideDay } from './said-day.ts';
 import { cut, mostClauses, type Listener } from './turn.ts';
 import { understandText } from './understand.ts';
@@ -47,7 +47,8 @@ export function understandEach(
   if (!isTelling(whole)) return undefined;
   const parts = partsOf(text, listener.lexicon);
   const given = answersOf(whole);
-  if (given !== undefined && isOneAnswer(text, hearing, listener)) return { ...given, left: [] };
+  const isOne = !namesSeveral(text, listener.lexicon) && isOneAnswer(text, hearing, listener);
+  if (given !== undefined && isOne) return { ...given, left: [] };
   const told = readParts(text, parts, { hearing, listener });
   return told.answers.length === 0 ? undefined : told;
 }
@@ -68,8 +69,17 @@ interface Part {
 /** Marks between two parts; one within a figure, or behind the date of a month, is none. */
 const marks = /[;:!?\n،؛؟]|,(?!\d)|(?<!(?:^|\s)\d\d?)\.(?!\d)|(?<=\p{L})[,.](?=\d)/gu;
 
-/** Cuts at marks, and at the words that go from one part to the next: "and", "but". */
-function partsOf(text: string, { words }: Lexicon): readonly Part[] {
+/**
+ * Cuts at marks, and at the words that go from one part to the next: "and", "but"; where "and" is
+ * written on to the word behind it, before the name of a thing.
+ */
+function partsOf(text: string, { words, checks }: Lexicon): readonly Part[] {
+  const attached = words.joins.filter((join) => words.spelling?.attached?.includes(join));
+  const names = attached.length === 0 ? [] : [...checks.values()].flatMap(namesOf);
+  const isName = (word: string): boolean => {
+    const [first] = wordsOf(readTokens(word, words));
+    return names.some((name) => name[0] === first);
+  };
   const breaks = [...text.matchAll(marks)].map(({ index, 0: mark }) => ({
     from: index,
     to: index + mark.length,
@@ -78,6 +88,8 @@ function partsOf(text: string, { words }: Lexicon): readonly Part[] {
     if (words.clauseBreaks.includes(word.toLowerCase())) {
       breaks.push({ from: index, to: index + word.length });
     }
+    const join = attached.find((one) => word.startsWith(one) && isName(word.slice(one.length)));
+    if (join !== undefined && index > 0) breaks.push({ from: index, to: index + join.length });
   }
   const parts: Part[] = [];
   let from = 0;
@@ -95,6 +107,21 @@ function isOneAnswer(text: string, hearing: Hearing, { lexicon }: Listener): boo
   if (inHand === undefined || inHand.options.length === 0) return false;
   const choice = chooseOption(hearTokens(readTokens(text, lexicon.words), lexicon), inHand);
   return choice.type === 'one' && choice.fit.coverage >= wholeCoverage;
+}
+
+/** True where a text names more than one thing that is looked at: "case and posts fine". */
+function namesSeveral(text: string, lexicon: Lexicon): boolean {
+  const parts = partsOf(text, lexicon).map(({ from, to }) =>
+    wordsOf(readTokens(text.slice(from, to), lexicon.words)),
+  );
+  const named = [...lexicon.checks.values()].filter((check) =>
+    namesOf(check).some((name) =>
+      parts.some((words) =>
+        words.some((_, at) => name.every((one, index) => words[at + index] === one)),
+      ),
+    ),
+  );
+  return parts.length > 1 && named.length > 1;
 }
 
 interface Ear {
@@ -167,6 +194,10 @@ function readRun(text: string, parts: readonly Part[], ear: Ear): Run {
   if (isNothing(said, ear)) return run;
   const [shared, other] = parts[1] === undefined ? [] : sharedAnswers(said, upTo(2), ear);
   if (shared !== undefined && other === undefined) return { ...run, answers: [shared] };
+  // A name by itself would be heard as whatever is said with it most.
+  if (isNameAlone(said, ear)) return { ...run, left: { said } };
+  const named = saidOfNamed(said, ear);
+  if (named !== undefined) return { ...run, answers: [named.answer] };
   const literal = literalAnswer(said, ear);
   if (literal !== undefined) return { ...run, answers: [literal] };
   const { told, unclear } = readPart(said, ear);
@@ -196,20 +227,65 @@ function withRest(run: Run, ear: Ear): Run {
 
 /**
  * The answers of a thing that is named alone and shares what is said of the next: the case of "case
- * and posts fine". By itself its name would be heard as whatever is said with it most.
+ * and posts fine".
  */
 function sharedAnswers(said: string, both: string, ear: Ear): readonly AnswerInput[] {
   const { lexicon } = ear.listener;
   const [own, all] = [said, both].map((text) => wordsOf(readTokens(text, lexicon.words)));
   if (own === undefined || all === undefined || own.length > longestName) return [];
-  const next = all.slice(own.length).filter((word) => !lexicon.words.clauseBreaks.includes(word));
-  const [, ...finding] = next;
-  if (finding.length === 0 || all.length - own.length === next.length) return [];
-  return exactAnswers([...own, ...finding].join(' '), ear);
+  const next = cut(both).slice(cut(said).length);
+  const finding = saidOfNamed(withoutBreak(next, lexicon), ear)?.finding;
+  const shared = finding === undefined ? undefined : saidOfNamed(`${said} ${finding}`, ear);
+  if (shared !== undefined) return [shared.answer];
+  const [, ...rest] = all
+    .slice(own.length)
+    .filter((word) => !lexicon.words.clauseBreaks.includes(word));
+  if (rest.length === 0 || all.length - own.length === rest.length + 1) return [];
+  return exactAnswers([...own, ...rest].join(' '), ear);
 }
 
 /** A thing is named in so many words: "the case". */
 const longestName = 2;
+
+/** What is behind the mark or the "and" with which a text begins. */
+function withoutBreak(text: string, lexicon: Lexicon): string {
+  const part = partsOf(text, lexicon)[0];
+  return part === undefined ? '' : text.slice(part.from).trim();
+}
+
+/** What people call a thing that is looked at, in words as they are typed. */
+function namesOf({ check, said }: CheckPhrases): readonly (readonly string[])[] {
+  return check.form.kind === 'choice' ? said.map(wordsOf).filter(({ length }) => length > 0) : [];
+}
+
+function isNameAlone(said: string, { listener: { lexicon } }: Ear): boolean {
+  const words = wordsOf(readTokens(said, lexicon.words)).join(' ');
+  return [...lexicon.checks.values()].flatMap(namesOf).some((name) => name.join(' ') === words);
+}
+
+/** What is said of a thing that is named, in the words of one of its answers: "posts ok". */
+function saidOfNamed(
+  said: string,
+  { listener: { lexicon } }: Ear,
+): { readonly answer: AnswerInput; readonly finding: string } | undefined {
+  const { fillers, clauseBreaks } = lexicon.words;
+  const words = wordsOf(readTokens(said, lexicon.words));
+  const isSmall = (word: string): boolean => fillers.includes(word) || clauseBreaks.includes(word);
+  const found = [...lexicon.checks.values()].flatMap((check) =>
+    namesOf(check).flatMap((name) => {
+      const at = words.findIndex((_, index) => name.every((one, n) => words[index + n] === one));
+      const rest = at < 0 ? [] : [...words.slice(0, at), ...words.slice(at + name.length)];
+      const isAtEnd = words.slice(0, at).every(isSmall) || at + name.length === words.length;
+      if (!isAtEnd || rest.every(isSmall)) return [];
+      const finding = rest.join(' ');
+      const heard = hearTokens(readTokens(finding, lexicon.words), lexicon);
+      const choice = exactChoice(heard, check.options);
+      const answer = { check: check.id, value: [choice ?? ''] };
+      return choice === undefined ? [] : [{ answer, finding, of: name.length }];
+    }),
+  );
+  return found.toSorted((one, other) => other.of - one.of)[0];
+}
 
 /** A word of so few letters beside a day is "on" or "the", and two others say something. */
 const smallWord = 3;

@@ -26,6 +26,8 @@ export interface TypedFigure {
   readonly scale: ReadingMessage | null;
   /** What it would be taken as; null where nothing was typed, or it is no figure. */
   readonly answer: AnswerInput | null;
+  /** What was typed beside it and answers another question: the standard, in “640 EN”. */
+  readonly beside: readonly AnswerInput[];
   /** Why it would not be taken. */
   readonly refused: readonly Message[];
   /** What was not understood of it. */
@@ -211,6 +213,7 @@ function figureOf(here: Here, check: string, text: string): TypedFigure {
   const blank = {
     scale: bareScale(here, check),
     answer: null,
+    beside: [],
     refused: [],
     unclear: null,
   };
@@ -218,12 +221,14 @@ function figureOf(here: Here, check: string, text: string): TypedFigure {
   const understood = understoodOf(here, check, text);
   if (understood.type === 'language') return blank;
   if (understood.type !== 'input') return { ...blank, unclear: understood };
-  const answer = answersIn(understood).find((one) => one.check === check && 'unit' in one.value);
+  const answers = answersIn(understood);
+  const answer = answers.find((one) => one.check === check && 'unit' in one.value);
   if (answer === undefined) return blank;
+  const beside = answers.filter((one) => one.check !== check && !('unit' in one.value));
   const messages = supposed(here, answer);
   const scale = messages.find((one) => one.kind === 'reading' && one.check === check);
   const refused = messages.filter(({ kind }) => kind === 'refused');
-  return { ...blank, answer, refused, ...(scale?.kind === 'reading' ? { scale } : {}) };
+  return { ...blank, answer, beside, refused, ...(scale?.kind === 'reading' ? { scale } : {}) };
 }
 
 /** What a text means as the answer to a check. */

@@ -24,7 +24,7 @@ export function figuresGiven(
     if (figure === undefined || figure.answer === null || figure.refused.length > 0) {
       return { type: 'wrong', check };
     }
-    answers.push(figure.answer);
+    answers.push(figure.answer, ...figure.beside);
   }
   return { type: 'answers', answers };
 }

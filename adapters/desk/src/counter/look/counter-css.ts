@@ -65,6 +65,14 @@ const css = `
 .told .fix { min-block-size: 44px; min-inline-size: 44px; margin-inline-start: auto; border: 1px solid var(--l); border-radius: 2px; background: var(--p2); font-size: 1.2em; cursor: pointer; }
 .to-do li { padding-inline-start: 1rem; position: relative; }
 .to-do li::before { content: ''; position: absolute; inset-inline-start: 0; inset-block-start: .6em; inline-size: .45rem; block-size: .15rem; background: var(--i2); }
+.usual { display: grid; gap: .45rem; max-inline-size: 46rem; padding-block-start: .8rem; border-block-start: 1px solid var(--l); }
+.usual h3 { font-size: 1em; }
+.usual dl { display: grid; margin: 0; gap: .2rem 1.5rem; grid-template-columns: repeat(auto-fill, minmax(min(100%, 19rem), 1fr)); }
+.usual dl div { display: flex; flex-wrap: wrap; gap: 0 .5rem; }
+.usual dt { color: var(--i2); }
+.usual dt::after { content: ':'; }
+.usual dd { margin: 0; font-weight: 700; }
+.counter .usual .key.take { background: var(--p2); border-color: var(--i); color: var(--i); justify-self: start; }
 .figures { display: grid; gap: 1.1rem; }
 .figure { display: grid; grid-template-columns: minmax(8rem, 11rem) minmax(0, 1fr); gap: .2rem 1.25rem; align-items: center; }
 .figure label, .figure .how-to { grid-column: 1 / -1; }
@@ -195,6 +203,14 @@ const css = `
   .figure .means { min-block-size: 2.8em; }
   .bench-ruler { margin-block-start: .5rem; }
   .slip { padding-inline: 1.6rem; }
+  .wide table { min-inline-size: 0; inline-size: 100%; }
+  .wide thead { display: none; }
+  .wide tr { display: grid; grid-template-columns: 3.6rem minmax(0, 1fr) auto; gap: 0 .6rem; padding-block: .5rem; border-block-start: 1px solid var(--grid); }
+  .wide td { padding: 0; border: 0; grid-column: 2 / -1; }
+  .wide td:nth-child(1) { grid-column: 1; }
+  .wide td:nth-child(2) { grid-row: 1; font-weight: 700; }
+  .wide td:nth-child(3) { grid-column: 2; }
+  .wide td.amount { grid-column: 3; grid-row: 2; }
 }
 @media (max-width: 24rem) { .fields { grid-template-columns: 1fr; } }
 @media (forced-colors: active) {

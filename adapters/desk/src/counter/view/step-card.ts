@@ -11,7 +11,6 @@ import { keyView, numbered } from '../../view/key.ts';
 import { fill } from '../../wording.ts';
 import { keyOf } from '../keys.ts';
 import { figures } from './figures.ts';
-import { figuresAsked } from './figures-asked.ts';
 import { how, sentence, type Question } from './sentence.ts';
 import type { InHand, Shown } from './shown.ts';
 
@@ -23,13 +22,11 @@ export function questionOf({ hand }: Shown, { flow, speaker, laid }: InHand): Qu
 }
 
 /** The checks whose figures are asked for now. */
-export function figuresInHand(hand: Shown['hand'], { flow, back }: InHand): readonly string[] {
-  const { state } = back.sitting.case;
-  if (hand.asking !== null) {
-    return flow.checks[hand.asking]?.form.kind === 'reading' ? [hand.asking] : [];
-  }
-  const position = positionOf(back.sitting.case);
-  return position.awaiting === 'answer' ? figuresAsked(flow, state, position.check) : [];
+export function figuresInHand(hand: Shown['hand'], { flow, laid }: InHand): readonly string[] {
+  const ask = laid.inHand.find((message) => message.kind === 'ask');
+  const asked =
+    hand.asking === null ? [ask?.check, ...(ask?.beside?.readings ?? [])] : [hand.asking];
+  return asked.filter((check) => flow.checks[check ?? '']?.form.kind === 'reading') as string[];
 }
 
 /** True where the answer is typed into a field: while it has the focus, no key is a command. */
@@ -155,7 +152,7 @@ function cautions({ laid, speaker, flow }: InHand): TemplateResult | typeof noth
 }
 
 function answers(shown: Shown, inHand: InHand, question: Question): TemplateResult {
-  const { act } = shown;
+  const { act, hand } = shown;
   const { check, entry, options } = question;
   const give = (value: AnswerInput['value']): void => {
     act.take(answering(inHand.back.sitting.case, check, value));
@@ -165,17 +162,49 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
   if (entry === 'date') return dayField(shown, inHand, check);
   if (entry === 'choices') return several(shown, question, give);
   return html`<div class="keys">
-    ${options.map(({ id, key, label }) =>
-      keyView({
-        label,
-        at: key,
-        isNumber: key.length === 1,
-        press: () => {
-          give([id]);
-        },
-      }),
-    )}
-  </div>`;
+      ${options.map(({ id, key, label }) =>
+        keyView({
+          label,
+          at: key,
+          isNumber: key.length === 1,
+          press: () => {
+            give([id]);
+          },
+        }),
+      )}
+    </div>
+    ${hand.asking === null ? usualAtOnce(shown, inHand) : nothing}`;
+}
+
+/** All that is seen in one go, as it is where nothing is out of the ordinary. */
+function usualAtOnce(
+  { words, act }: Shown,
+  { laid, speaker }: InHand,
+): TemplateResult | typeof nothing {
+  const ask = laid.inHand.find((message) => message.kind === 'ask');
+  const usual = Object.entries(ask?.beside?.usual ?? {});
+  if (usual.length < 2) return nothing;
+  return html`<section class="usual" aria-label=${words.usualAsk}>
+    <h3>${words.usualAsk}</h3>
+    <dl>
+      ${usual.map(
+        ([check, answer]) =>
+          html`<div>
+            <dt>${speaker.checkName(check)}</dt>
+            <dd>${speaker.answerLabel(check, answer)}</dd>
+          </div>`,
+      )}
+    </dl>
+    ${keyView({
+      label: words.usualTake,
+      at: keyOf.take,
+      isMain: true,
+      press: () => {
+        const answers = usual.map(([check, answer]) => ({ check, value: [answer] }));
+        act.take({ type: 'answers', answers });
+      },
+    })}
+  </section>`;
 }
 
 function several(

@@ -1,0 +1,47 @@
+/**
+ * How long a return takes a clerk at the counter, by the keys that are pressed and the words that
+ * are read and spoken: two minutes at most. What it comes to in full: `npm run bench counter`.
+ */
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { servePages } from '../tools/pages.mjs';
+import { prepare } from '../tools/prepare.mjs';
+import { startBrowser, whyNoBrowser } from './support/browser.ts';
+import { judgePart, secondsFor } from './support/counter-clerk.ts';
+import { counterWithShop, partsInHand } from './support/counter-parts.ts';
+
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 180_000 });
+
+describe.skipIf(whyNoBrowser !== undefined)('a return at the counter', () => {
+  let browser: Browser;
+  let site: Awaited<ReturnType<typeof servePages>>;
+
+  beforeAll(async () => {
+    await prepare();
+    [browser, site] = await Promise.all([startBrowser(), servePages()]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    site.close();
+  });
+
+  test.each([
+    ['starter by hand', 38, 18],
+    ['battery by hand', 50, 19],
+    ['starter with receipt and code', 23, 13],
+    ['battery with receipt and code', 29, 14],
+  ])(
+    '%s takes %i keys and %i decisions, and less than two minutes',
+    async (name, keys, decided) => {
+      const part = partsInHand()[name];
+      if (part === undefined) throw new Error(`no part is called ${name}`);
+      const { page, context, faults } = await counterWithShop(browser, site.url);
+      const effort = await judgePart(page, part);
+      await context.close();
+      expect(faults).toEqual([]);
+      expect(effort.decision).toBe('We can’t take it back');
+      expect({ keys: effort.keys, decided: effort.decided }).toEqual({ keys, decided });
+      expect(secondsFor(effort).used).toBeLessThan(120);
+    },
+  );
+});
