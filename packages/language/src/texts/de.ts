@@ -48,7 +48,7 @@ export const de = {
     readFirst:
       'Das wurde geschrieben, bevor dieser Hinweis gelesen werden konnte. Bitte lesen Sie ihn zuerst:',
     timeUp: 'Die Zeit ist um.',
-    summary: 'Zusammenfassung für die Werkstatt, zum Weiterleiten',
+    summary: 'Zusammenfassung, zum Weiterleiten',
     help: 'Tippen Sie eine Antwort an oder schreiben Sie sie in eigenen Worten, auch mehreres auf einmal: „12,4 V, dreht langsam“. Sie können jederzeit „warum“, „zurück“, „weiß nicht“, „kann ich nicht“ oder „Korrektur: …“ sagen. Nennen Sie eine Sprache, um in ihr weiterzumachen. Bei Rauch, auslaufendem Kraftstoff oder wenn jemand in Gefahr ist, sagen Sie es sofort.',
     commandStart: 'Beginnen, oder weiter wie zuvor',
     commandAgain: 'Die Frage noch einmal',

@@ -49,7 +49,7 @@ export const en = {
       'That is more than can be taken in at once, so the last message was not. Please wait half a minute, then send it again.',
     readFirst: 'That was written before this caution could be read. Please read it first:',
     timeUp: 'The time is up.',
-    summary: 'Summary for the workshop, to be forwarded',
+    summary: 'Summary, to be passed on',
     help: 'Tap an answer or write it in your own words, several things at once if you like: “12.4 V, turns slowly”. You can always say “why”, “back”, “don’t know”, “can’t” or “correction: …”. Say the name of a language to go on in it. If there is smoke, a fuel leak or anybody in danger, say so at once.',
     commandStart: 'Begin, or go on where we were',
     commandAgain: 'Say the question once more',

@@ -49,7 +49,7 @@ export const es = {
       'Es más de lo que se puede atender a la vez, así que el último mensaje no se ha tomado. Espere medio minuto y envíelo otra vez.',
     readFirst: 'Eso se escribió antes de que se pudiera leer esta advertencia. Léala primero:',
     timeUp: 'Ya ha pasado el tiempo.',
-    summary: 'Resumen para el taller, para reenviar',
+    summary: 'Resumen, para reenviar',
     help: 'Toque una respuesta o escríbala con sus palabras, varias cosas a la vez si quiere: «12,4 V, gira despacio». Siempre puede decir «por qué», «atrás», «no lo sé», «no puedo» o «corrección: …». Diga el nombre de un idioma para seguir en él. Si hay humo, una fuga de combustible o alguien en peligro, dígalo enseguida.',
     commandStart: 'Empezar, o seguir donde estábamos',
     commandAgain: 'Repetir la pregunta',

@@ -52,7 +52,7 @@ export const fr = {
       'C’est plus que ce qui peut être pris à la fois, et le dernier message ne l’a pas été. Attendez une demi-minute, puis renvoyez-le.',
     readFirst: 'Cela a été écrit avant que cet avertissement puisse être lu. Lisez-le d’abord :',
     timeUp: 'Le temps est écoulé.',
-    summary: 'Résumé pour l’atelier, à transférer',
+    summary: 'Résumé, à transférer',
     help: 'Touchez une réponse ou écrivez-la avec vos mots, plusieurs choses à la fois si vous voulez : « 12,4 V, tourne lentement ». Vous pouvez toujours dire « pourquoi », « retour », « je ne sais pas », « je ne peux pas » ou « correction : … ». Dites le nom d’une langue pour continuer dans celle-ci. S’il y a de la fumée, une fuite de carburant ou quelqu’un en danger, dites-le tout de suite.',
     commandStart: 'Commencer, ou reprendre là où nous en étions',
     commandAgain: 'Répéter la question',

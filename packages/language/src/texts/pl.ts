@@ -53,7 +53,7 @@ export const pl = {
     readFirst:
       'To zostało napisane, zanim można było przeczytać to ostrzeżenie. Proszę najpierw je przeczytać:',
     timeUp: 'Czas minął.',
-    summary: 'Podsumowanie dla warsztatu, do przekazania dalej',
+    summary: 'Podsumowanie, do przekazania dalej',
     help: 'Proszę dotknąć odpowiedzi albo napisać ją własnymi słowami, także kilka rzeczy naraz: „12,4 V, kręci wolno”. Zawsze można napisać „dlaczego”, „wstecz”, „nie wiem”, „nie mogę” albo „poprawka: …”. Nazwa języka zmienia język rozmowy. Jeśli jest dym, wyciek paliwa albo ktoś jest w niebezpieczeństwie, proszę napisać to od razu.',
     commandStart: 'Zacznij albo idź dalej',
     commandAgain: 'Powtórz pytanie',
