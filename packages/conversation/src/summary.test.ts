@@ -14,7 +14,7 @@ function summaryOf(
 ): readonly string[] {
   const context = { role: 'driver', place: 'parking', 'vehicle.fuel': 'petrol', kit: [] };
   let kase: Case = openCase(chart, { id: 'c', at, context }).case;
-  for (let position = positionOf(kase); position.awaiting !== 'nothing'; ) {
+  for (let position = positionOf(kase); position.awaiting !== 'nothing';) {
     const value = position.awaiting === 'answer' ? answers[position.check] : undefined;
     const input: Input =
       position.awaiting === 'confirm'

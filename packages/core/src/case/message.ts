@@ -312,6 +312,8 @@ export interface DoneMessage {
   readonly kind: 'done';
   readonly outcome:
     'proved-repaired' | 'unproved' | 'still-failing' | 'handed-over' | 'ended' | 'decided';
+  /** Checks that the proof of the repair still lacks, where it is not proved; absent where none. */
+  readonly lacks?: readonly string[];
 }
 
 /** Any message. */

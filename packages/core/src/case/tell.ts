@@ -27,6 +27,7 @@ import { mentionedOf } from './in-passing.ts';
 import { makerLimit } from './part-limits.ts';
 import { positionOf } from './position.ts';
 import { coversAll, forbiddenActivities, mayWork } from './possible.ts';
+import { doneMessage } from './repair-proof.ts';
 import { reckonWorth } from './reckon.ts';
 import { isReading, isSaid, type CaseState } from './state.ts';
 import { expectedOf, readingMessage, scaleBound } from './tell-reading.ts';
@@ -127,7 +128,7 @@ export function tellPosition(chart: Chart, kase: Case, before?: Case): readonly 
     case 'resume':
       break;
     case 'nothing':
-      messages.push({ kind: 'done', outcome: state.outcome ?? 'ended' });
+      messages.push(doneMessage(flow, state));
   }
   return messages;
 }

@@ -747,6 +747,16 @@ describe('a verdict', () => {
     const step = take(measuring(), answers({ 'drop-ground': 1.2 }));
     const unmeasured = take(step, answers({ repair: 'done' }), talk('cannot'), talk('cannot'));
     expect(unmeasured.case.state.outcome).toBe('unproved');
+    expect(unmeasured.messages.at(-1)).toMatchObject({
+      kind: 'done',
+      lacks: ['start-after', 'drop-ground-after'],
+    });
+    const halfway = take(
+      step,
+      answers({ repair: 'done', 'start-after': 'starts' }),
+      talk('cannot'),
+    );
+    expect(halfway.messages.at(-1)).toMatchObject({ kind: 'done', lacks: ['drop-ground-after'] });
     const left = take(step, talk('cannot'), talk('cannot'), talk('cannot'));
     expect(left.case.state.outcome).toBe('handed-over');
   });

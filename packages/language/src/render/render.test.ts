@@ -630,6 +630,13 @@ describe('what else is said', () => {
     },
   );
 
+  test('the end of a repair that is not proved: what is missing for the proof', () => {
+    const lacks = ['rest', 'crank'];
+    expect(say({ kind: 'done', outcome: 'unproved', lacks })).toEqual([
+      'Done, but not proved. Still missing for the proof: Resting voltage and Cranking voltage.',
+    ]);
+  });
+
   test('an interrupt: what to do at once, then how to go on', () => {
     const smoke = { kind: 'interrupt', interrupt: 'smoke', word: 'danger' } as const;
     expect(say({ ...smoke, then: 'return' })).toEqual([

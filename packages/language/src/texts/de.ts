@@ -219,7 +219,8 @@ export const de = {
   },
   done: {
     'proved-repaired': 'Fertig: Das Fahrzeug springt an, und die Messungen beweisen die Reparatur.',
-    unproved: 'Fertig, aber nicht bewiesen: Eine der Nachweisprüfungen fehlt oder ist nicht gut.',
+    unproved: 'Fertig, aber nicht bewiesen.',
+    lacks: '{{end}} Für den Nachweis fehlt noch: {{checks}}.',
     'still-failing':
       'Es geht noch immer nicht, der Fehler ist also noch nicht gefunden. Lassen Sie als Nächstes eine Fachkraft nachsehen.',
     'handed-over':

@@ -213,7 +213,8 @@ export const en = {
   },
   done: {
     'proved-repaired': 'Done: it starts, and the measurements prove the repair.',
-    unproved: 'Done, but not proved: one of the proving checks is missing or not good.',
+    unproved: 'Done, but not proved.',
+    lacks: '{{end}} Still missing for the proof: {{checks}}.',
     'still-failing': 'It still fails, so the fault is not found yet. Have a technician look next.',
     'handed-over':
       'This is where a person takes over. Show or send them what was found, so that nobody starts again from nothing.',

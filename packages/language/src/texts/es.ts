@@ -221,7 +221,8 @@ export const es = {
   },
   done: {
     'proved-repaired': 'Terminado: arranca, y las mediciones prueban la reparación.',
-    unproved: 'Terminado, pero sin probar: falta una de las comprobaciones o no ha salido bien.',
+    unproved: 'Terminado, pero sin probar.',
+    lacks: '{{end}} Para probarlo falta todavía: {{checks}}.',
     'still-failing':
       'Sigue fallando; el fallo todavía no se ha encontrado. Lo siguiente es que lo mire un técnico.',
     'handed-over':

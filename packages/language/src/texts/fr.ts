@@ -225,7 +225,8 @@ export const fr = {
   },
   done: {
     'proved-repaired': 'Terminé : il démarre, et les mesures prouvent la réparation.',
-    unproved: 'Terminé, mais non prouvé : l’un des contrôles de preuve manque ou n’est pas bon.',
+    unproved: 'Terminé, mais non prouvé.',
+    lacks: '{{end}} Il manque encore pour la preuve : {{checks}}.',
     'still-failing':
       'La panne est toujours là, le défaut n’est donc pas encore trouvé. Faites regarder un technicien.',
     'handed-over':

@@ -225,8 +225,8 @@ export const pl = {
   },
   done: {
     'proved-repaired': 'Gotowe: pojazd odpala, a pomiary dowodzą, że naprawa się udała.',
-    unproved:
-      'Gotowe, ale niedowiedzione: brakuje jednego z pomiarów sprawdzających albo jego wynik nie jest dobry.',
+    unproved: 'Gotowe, ale niedowiedzione.',
+    lacks: '{{end}} Do dowodu brakuje jeszcze: {{checks}}.',
     'still-failing':
       'Nadal nie odpala, więc usterka nie jest jeszcze znaleziona. Dalej powinien szukać technik.',
     'handed-over':
