@@ -725,6 +725,38 @@ describe('the end of a case', () => {
     expect(played.step.case.state.verdict).toMatchObject({ remedy: 'technician-visit' });
   });
 
+  test('is asked to stop no vehicle that was boosted, and proves it by its charging', () => {
+    const step = take(
+      open({ ...car, role: 'driver', place: 'parking' }),
+      answers({ ...slow, complaint: 'rapid-clicking', history: 'lights-left-on' }),
+      answers({ 'battery-look': 'sound', 'battery-rest': 11.6 }),
+    );
+    const boosted = playOut(step, {
+      repair: 'done',
+      'start-after': 'starts',
+      charging: 14.2,
+    });
+    expect(boosted.step.case.state.verdict).toMatchObject({ remedy: 'boost' });
+    const asked = boosted.asked.map(({ check }) => check);
+    expect(asked.slice(asked.indexOf('repair'))).toEqual(['repair', 'start-after', 'charging']);
+    expect(boosted.step.case.state.outcome).toBe('proved-repaired');
+  });
+
+  test('tells to switch it off before anything is measured while starting', () => {
+    const { checks } = noStart.texts;
+    expect(checks['start-after']?.how.at(-1)).toMatch(
+      /running until you are asked to switch it off/u,
+    );
+    for (const id of [
+      'crank-after',
+      'drop-clamps-after',
+      'drop-positive-after',
+      'drop-ground-after',
+    ]) {
+      expect(checks[id]?.how[0], id).toMatch(/^If it runs, switch it off first\./u);
+    }
+  });
+
   test.each([
     [
       'proved-repaired',

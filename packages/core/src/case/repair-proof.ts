@@ -50,9 +50,20 @@ function proofResults(
   ]);
 }
 
-/** The checks that prove the repair, with the answers that count as good. */
-function proofOfRepair(flow: Flow, state: CaseState): Readonly<Record<string, readonly string[]>> {
-  return startedBy(flow, state)?.prove ?? flow.faults[state.verdict?.fault ?? '']?.prove ?? {};
+/**
+ * The checks that prove the repair, with the answers that count as good: that it runs meanwhile is
+ * proved otherwise than a repair, and a remedy may have a proof of its own.
+ */
+export function proofOfRepair(
+  flow: Flow,
+  state: CaseState,
+): Readonly<Record<string, readonly string[]>> {
+  const started = startedBy(flow, state);
+  if (started !== undefined) return started.prove;
+  const { verdict } = state;
+  const fault = flow.faults[verdict?.fault ?? ''];
+  const done = fault?.remedies.find(({ remedy }) => remedy === verdict?.remedy);
+  return done?.prove ?? fault?.prove ?? {};
 }
 
 /** The interrupt by which the vehicle is known to run meanwhile, if one was raised. */
