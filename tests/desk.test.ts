@@ -354,6 +354,19 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     expect(await asked(page)).toContain('Is everyone safe now');
   });
 
+  test('says that a number which came too soon was not taken, until one is', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(asks('scene')))]);
+    await press(page, '/');
+    await page.keyboard.press('1');
+    const note = inside(page, '.notes .refused');
+    await note.waitFor();
+    expect(await note.innerText()).toMatch(/^Key \u20681\u2069 was not taken/u);
+    expect(await asked(page)).toContain('safe');
+    await press(page, '1');
+    expect(await inside(page, '.notes .refused').count()).toBe(0);
+  });
+
   test('sends nobody by a key that bounces after the last question', async () => {
     const { page } = await desk({ hasClock: true });
     await seed(page, [deskCase(played(asks('battery-look')))]);

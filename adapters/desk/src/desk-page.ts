@@ -502,6 +502,10 @@ export class DeskPage {
     number: (key) => {
       this.#find(`.card [data-key="${key}"]`)?.click();
     },
+    tooSoon: (key) => {
+      this.#notices = [fill(this.#words.tooSoon, { key })];
+      this.#show(false);
+    },
     line: (begun) => {
       if (begun !== '') this.#actions.draft(begun);
       this.#show(false);
