@@ -399,6 +399,16 @@ describe('a hard stop forbids', () => {
     }
   });
 
+  test.each(['driver', 'dispatcher'])(
+    'what is at hand, where nothing may be done with it: %s on the shoulder',
+    (role) => {
+      const { kit: _, ...unknown } = car;
+      const clicks: Answers = { ...slow, complaint: 'rapid-clicking' };
+      expect(askedWith({ ...unknown, role, place: 'parking' }, clicks)).toContain('kit');
+      expect(askedWith({ ...unknown, role, place: 'shoulder' }, clicks)).not.toContain('kit');
+    },
+  );
+
   test('every starter check of a full hybrid', () => {
     const hybrid = { ...car, vehicle: { ...car.vehicle, hybrid: 'full' } };
     const first = { ...slow, history: 'none', 'battery-look': 'sound' } as const;
