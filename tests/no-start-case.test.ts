@@ -726,6 +726,28 @@ describe('a verdict', () => {
   });
 });
 
+describe('the caution on battery acid', () => {
+  test.each<readonly [string, readonly string[]]>([
+    ['battery-rest', ['voltmeter']],
+    ['boost', ['boost-source']],
+  ])('comes with the first that is done at the battery, be it %s', (check, kit) => {
+    // Whoever told at once what the battery looks like was warned of nothing yet.
+    const looked: Answers = { 'battery-look': 'sound', terminals: 'clean-tight' };
+    let step = take(open({ ...car, kit }), answers({ ...slow, history: 'none', ...looked }));
+    const said: string[] = [];
+    for (let turns = 0; !said.includes(`ask ${check}`) && turns < 60; turns += 1) {
+      const isRead = awaits(step).startsWith('confirm');
+      step = next(step.case, isRead ? { type: 'confirm' } : { type: 'talk', talk: 'dont-know' });
+      for (const one of step.messages) {
+        if (one.kind === 'caution') said.push(`caution ${one.caution}`);
+        if (one.kind === 'ask') said.push(`ask ${one.check}`);
+      }
+    }
+    expect(said).toContain(`ask ${check}`);
+    expect(said.slice(0, said.indexOf(`ask ${check}`))).toContain('caution battery-acid');
+  });
+});
+
 describe('the end of a case', () => {
   test('of a vehicle that no check here covers comes at once', () => {
     const played = playOut(open({ ...car, vehicle: { fuel: 'electric' } }));
