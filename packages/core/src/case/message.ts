@@ -302,7 +302,15 @@ export interface SetAsideMessage {
 export interface TellMessage {
   readonly kind: 'tell';
   readonly tell:
-    'opening' | 'person' | 'stopped' | 'resumed' | 'returned' | 'learned' | 'check-again' | 'doubt';
+    | 'opening'
+    | 'person'
+    | 'stopped'
+    | 'resumed'
+    | 'returned'
+    | 'restored'
+    | 'learned'
+    | 'check-again'
+    | 'doubt';
   /** The check that it is about. */
   readonly about?: string;
 }

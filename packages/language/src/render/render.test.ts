@@ -612,6 +612,7 @@ describe('what else is said', () => {
     { tell: 'stopped', says: /Nothing is lost/ },
     { tell: 'resumed', says: /go on where we were/ },
     { tell: 'returned', says: /question before/ },
+    { tell: 'restored', says: /correction is undone/ },
     { tell: 'learned', says: /taken into account/ },
     { tell: 'check-again', about: 'rest', says: /Resting voltage/ },
     { tell: 'check-again', says: /second look/ },

@@ -22,6 +22,7 @@ function wording({ tell, about }: TellMessage, voice: Voice): string {
     case 'stopped':
     case 'resumed':
     case 'returned':
+    case 'restored':
     case 'learned':
       return say(`tell.${tell}`);
   }

@@ -211,6 +211,7 @@ export const de = {
     stopped: 'Hier angehalten. Nichts geht verloren: Kommen Sie wieder, wann Sie möchten.',
     resumed: 'Gut. Wir machen weiter, wo wir waren.',
     returned: 'Zurück zur vorherigen Frage.',
+    restored: 'Die Korrektur ist zurückgenommen: Alles ist wie zuvor.',
     learned: 'Das wird von hier an berücksichtigt.',
     doubt:
       'Die bisherigen Antworten passen kaum zusammen, und diese passt am wenigsten: {{name}}. Bitte sehen Sie noch einmal nach; wenn sie richtig war, sagen Sie es noch einmal.',

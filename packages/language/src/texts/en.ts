@@ -205,6 +205,7 @@ export const en = {
     stopped: 'Stopped here. Nothing is lost: come back whenever you like.',
     resumed: 'Good. We go on where we were.',
     returned: 'Back to the question before.',
+    restored: 'The correction is undone: all is as it was before it.',
     learned: 'That is taken into account from here on.',
     doubt:
       'The answers so far hardly fit together, and this one fits least: {{name}}. Please look once more; if it was right, say so again.',

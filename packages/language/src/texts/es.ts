@@ -213,6 +213,7 @@ export const es = {
     stopped: 'Se detiene aquí. No se pierde nada: vuelva cuando quiera.',
     resumed: 'Bien. Seguimos donde estábamos.',
     returned: 'De vuelta a la pregunta anterior.',
+    restored: 'La corrección queda anulada: todo está como antes de ella.',
     learned: 'Se tiene en cuenta a partir de aquí.',
     doubt:
       'Las respuestas hasta ahora apenas encajan entre sí, y la que menos encaja es esta: {{name}}. Por favor, mire una vez más; si era correcta, dígalo otra vez.',

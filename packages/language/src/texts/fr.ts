@@ -217,6 +217,7 @@ export const fr = {
     stopped: 'Arrêté ici. Rien n’est perdu : revenez quand vous voulez.',
     resumed: 'Bien. Nous reprenons où nous en étions.',
     returned: 'Retour à la question précédente.',
+    restored: 'La correction est annulée : tout est comme avant.',
     learned: 'On en tient compte à partir de maintenant.',
     doubt:
       'Les réponses données jusqu’ici vont mal ensemble, et celle-ci va le moins bien : {{name}}. Regardez encore une fois ; si elle était juste, redites-la.',

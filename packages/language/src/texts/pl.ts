@@ -217,6 +217,7 @@ export const pl = {
     stopped: 'Tu przerywamy. Nic nie przepada: można wrócić w dowolnej chwili.',
     resumed: 'Dobrze. Wracamy do miejsca, w którym przerwaliśmy.',
     returned: 'Wracamy do poprzedniego pytania.',
+    restored: 'Poprawka cofnięta: wszystko jest jak przed nią.',
     learned: 'Odtąd bierzemy to pod uwagę.',
     doubt:
       'Dotychczasowe odpowiedzi słabo do siebie pasują, a najmniej ta: {{name}}. Proszę sprawdzić jeszcze raz; jeśli była prawidłowa, proszę ją powtórzyć.',
