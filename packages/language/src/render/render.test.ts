@@ -638,6 +638,22 @@ describe('what else is said', () => {
     ]);
   });
 
+  test('answers of one question that may have been meant, with its name once', () => {
+    const { askBack } = createSpeaker({ locale: 'en', flowTexts, checks: likes });
+    const offer = (check: string, label: string) => ({ check, value: label, label });
+    const asked = (...offers: readonly ReturnType<typeof offer>[]) =>
+      askBack({ type: 'offers', offers }).map((one) =>
+        'text' in one ? one.text.replaceAll(/[\u2066-\u2069]/gu, '') : '',
+      );
+    const name = flowTexts.checks['sound']?.name ?? '';
+    expect(asked(offer('sound', 'it clicks'), offer('sound', 'it turns'))).toEqual([
+      `Not quite sure which is meant (${name}): “it clicks” or “it turns”?`,
+    ]);
+    expect(asked(offer('sound', 'it clicks'), offer('lamp', 'it clicks'))[0]).toContain(
+      `“it clicks” (${name})`,
+    );
+  });
+
   test('an interrupt: what to do at once, then how to go on', () => {
     const smoke = { kind: 'interrupt', interrupt: 'smoke', word: 'danger' } as const;
     expect(say({ ...smoke, then: 'return' })).toEqual([

@@ -294,6 +294,8 @@ export const ar = {
     ask: 'ليس مؤكدًا أيها المقصود: {{list}}؟',
     askOne: 'هل تقصد {{list}}؟ قل «نعم»، أو قلها بطريقة أخرى.',
     one: '«{{label}}» ({{name}})',
+    askOf: 'ليس مؤكدًا أيها المقصود ({{name}}): {{list}}؟',
+    answer: '«{{label}}»',
   },
   source: {
     published: 'منشور',

@@ -309,6 +309,8 @@ export const de = {
     ask: 'Nicht ganz klar, was gemeint ist: {{list}}?',
     askOne: 'Meinen Sie {{list}}? Sagen Sie Ja, oder sagen Sie es anders.',
     one: '„{{label}}“ ({{name}})',
+    askOf: 'Nicht ganz klar, was gemeint ist ({{name}}): {{list}}?',
+    answer: '„{{label}}“',
   },
   source: {
     published: 'veröffentlicht',

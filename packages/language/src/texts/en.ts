@@ -295,6 +295,8 @@ export const en = {
     ask: 'Not quite sure which is meant: {{list}}?',
     askOne: 'Do you mean {{list}}? Say yes, or say it another way.',
     one: '“{{label}}” ({{name}})',
+    askOf: 'Not quite sure which is meant ({{name}}): {{list}}?',
+    answer: '“{{label}}”',
   },
   source: {
     published: 'published',

@@ -305,6 +305,8 @@ export const es = {
     ask: 'No está del todo claro qué quiere decir: ¿{{list}}?',
     askOne: '¿Quiere decir {{list}}? Diga «sí», o dígalo de otra manera.',
     one: '«{{label}}» ({{name}})',
+    askOf: 'No está del todo claro qué quiere decir ({{name}}): ¿{{list}}?',
+    answer: '«{{label}}»',
   },
   source: {
     published: 'publicado',

@@ -312,6 +312,8 @@ export const fr = {
     ask: 'On n’est pas sûr de ce que vous voulez dire : {{list}} ?',
     askOne: 'Voulez-vous dire {{list}} ? Répondez « oui », ou dites-le autrement.',
     one: '« {{label}} » ({{name}})',
+    askOf: 'On n’est pas sûr de ce que vous voulez dire ({{name}}) : {{list}} ?',
+    answer: '« {{label}} »',
   },
   source: {
     published: 'publié',

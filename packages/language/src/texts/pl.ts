@@ -312,6 +312,8 @@ export const pl = {
     ask: 'Nie jest całkiem jasne, o co chodzi: {{list}}?',
     askOne: 'Czy chodzi o {{list}}? Proszę napisać „tak” albo ująć to inaczej.',
     one: '„{{label}}” ({{name}})',
+    askOf: 'Nie jest całkiem jasne, o co chodzi ({{name}}): {{list}}?',
+    answer: '„{{label}}”',
   },
   source: {
     published: 'opublikowane',
