@@ -369,14 +369,17 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
   });
 
   test('says that a number which came too soon was not taken, until one is', async () => {
-    const { page } = await desk();
+    const { page } = await desk({ hasClock: true });
     await seed(page, [deskCase(played(asks('scene')))]);
-    await press(page, '/');
+    await page.clock.pauseAt(Date.now() + 60_000);
+    await page.keyboard.press('/');
+    await inside(page, '.whose').waitFor();
     await page.keyboard.press('1');
     const note = inside(page, '.notes .refused');
     await note.waitFor();
     expect(await note.innerText()).toMatch(/^Key \u20681\u2069 was not taken/u);
     expect(await asked(page)).toContain('safe');
+    await page.clock.resume();
     await press(page, '1');
     expect(await inside(page, '.notes .refused').count()).toBe(0);
   });
