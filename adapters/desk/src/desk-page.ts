@@ -390,9 +390,7 @@ export class DeskPage {
     close: (cause) => {
       void this.#close(cause);
     },
-    reopen: () => {
-      void this.#reopen();
-    },
+    reopen: () => void this.#reopen(),
     practise: () => {
       void this.#open(firstCaller);
     },
@@ -511,9 +509,7 @@ export class DeskPage {
       this.#show(false);
       this.#find('input[name=line]')?.focus();
     },
-    command: (command) => {
-      this.#command(command);
-    },
+    command: this.#actions.command,
   };
 
   #find(selector: string): HTMLElement | null {
