@@ -69,7 +69,7 @@ describe('a whole case', () => {
     const running = await started();
     const sent = await wholeCase(running);
     expect(counted(sent, 'Most likely at fault')).toBeGreaterThan(0);
-    const summary = sent.find(({ text }) => text.startsWith('Summary for the workshop'));
+    const summary = sent.find(({ text }) => text.startsWith('Summary, to be passed on'));
     expect(summary?.text).toContain('What happens at start: fast clicking.');
     expect(summary?.text).toContain('2 years');
     expect(summary?.keys).toEqual([]);

@@ -278,7 +278,7 @@ export function holdChannel({ name, open }: TestedChannel): void {
       if (session.again === undefined) return skip('the program ends with the case');
       const said = await through(['1', 'yes', '1']);
       expect(said).toMatch(/closed|person takes over/);
-      expect(said).toContain('Summary for the workshop');
+      expect(said).toContain('Summary, to be passed on');
       const anew = await session.say('1');
       expect(anew).toContain('Where is the vehicle standing now?');
     });

@@ -354,6 +354,36 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     expect(await asked(page)).toContain('Is everyone safe now');
   });
 
+  test('keeps danger in sight on a narrow screen, and before all other keys of the case', async () => {
+    const { page } = await desk({ viewport: { width: 390, height: 844 } });
+    await seed(page, [deskCase(played(asks('complaint')))]);
+    await press(page, '/');
+    const danger = inside(page, '.low-danger .key');
+    expect(await inside(page, '.card .key').first().innerText()).toMatch(/Danger/u);
+    await inside(page, '.reach .key').last().scrollIntoViewIfNeeded();
+    const box = await danger.boundingBox();
+    expect(box?.y).toBeGreaterThanOrEqual(0);
+    expect(box?.y).toBeLessThan(844 / 2);
+    await danger.click();
+    expect(await asked(page)).toContain('happening there');
+  });
+
+  test('says that a number which came too soon was not taken, until one is', async () => {
+    const { page } = await desk({ hasClock: true });
+    await seed(page, [deskCase(played(asks('scene')))]);
+    await page.clock.pauseAt(Date.now() + 60_000);
+    await page.keyboard.press('/');
+    await inside(page, '.whose').waitFor();
+    await page.keyboard.press('1');
+    const note = inside(page, '.notes .refused');
+    await note.waitFor();
+    expect(await note.innerText()).toMatch(/^Key \u20681\u2069 was not taken/u);
+    expect(await asked(page)).toContain('safe');
+    await page.clock.resume();
+    await press(page, '1');
+    expect(await inside(page, '.notes .refused').count()).toBe(0);
+  });
+
   test('sends nobody by a key that bounces after the last question', async () => {
     const { page } = await desk({ hasClock: true });
     await seed(page, [deskCase(played(asks('battery-look')))]);

@@ -436,6 +436,24 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
   /** A case that has ended at the hard shoulder, where help has to come. */
   const ended = () => playUntil(chart, awaits('nothing'), shoulder);
 
+  test('shows the line for own words whole below the first question of a phone', async () => {
+    const { page } = await driver();
+    const line = await page.locator('keyturn-case .line-entry').boundingBox();
+    expect((line?.y ?? 844) + (line?.height ?? 0)).toBeLessThanOrEqual(844);
+  });
+
+  test('writes the scale of a reading so that it can be read on the narrowest phone', async () => {
+    const readings = { 'battery-age': 7 };
+    const kept = playUntil(chart, (kase) => 'battery-age' in kase.state.answers, {
+      choices: flat.choices,
+      readings,
+    });
+    const { page } = await driver({ kept, viewport: { width: 320, height: 844 } });
+    const ruler = page.locator('keyturn-case .line .ruler');
+    // Letters of 11 units on a drawing 260 wide: from 260 pixels on they are as large as written.
+    expect((await ruler.boundingBox())?.width).toBeGreaterThanOrEqual(260);
+  });
+
   test('tells a driver who wants a person that nobody was told, with the note to read out', async () => {
     const { page } = await driver({
       kept: ended(),

@@ -399,6 +399,16 @@ describe('a hard stop forbids', () => {
     }
   });
 
+  test.each(['driver', 'dispatcher'])(
+    'what is at hand, where nothing may be done with it: %s on the shoulder',
+    (role) => {
+      const { kit: _, ...unknown } = car;
+      const clicks: Answers = { ...slow, complaint: 'rapid-clicking' };
+      expect(askedWith({ ...unknown, role, place: 'parking' }, clicks)).toContain('kit');
+      expect(askedWith({ ...unknown, role, place: 'shoulder' }, clicks)).not.toContain('kit');
+    },
+  );
+
   test('every starter check of a full hybrid', () => {
     const hybrid = { ...car, vehicle: { ...car.vehicle, hybrid: 'full' } };
     const first = { ...slow, history: 'none', 'battery-look': 'sound' } as const;
@@ -716,6 +726,28 @@ describe('a verdict', () => {
   });
 });
 
+describe('the caution on battery acid', () => {
+  test.each<readonly [string, readonly string[]]>([
+    ['battery-rest', ['voltmeter']],
+    ['boost', ['boost-source']],
+  ])('comes with the first that is done at the battery, be it %s', (check, kit) => {
+    // Whoever told at once what the battery looks like was warned of nothing yet.
+    const looked: Answers = { 'battery-look': 'sound', terminals: 'clean-tight' };
+    let step = take(open({ ...car, kit }), answers({ ...slow, history: 'none', ...looked }));
+    const said: string[] = [];
+    for (let turns = 0; !said.includes(`ask ${check}`) && turns < 60; turns += 1) {
+      const isRead = awaits(step).startsWith('confirm');
+      step = next(step.case, isRead ? { type: 'confirm' } : { type: 'talk', talk: 'dont-know' });
+      for (const one of step.messages) {
+        if (one.kind === 'caution') said.push(`caution ${one.caution}`);
+        if (one.kind === 'ask') said.push(`ask ${one.check}`);
+      }
+    }
+    expect(said).toContain(`ask ${check}`);
+    expect(said.slice(0, said.indexOf(`ask ${check}`))).toContain('caution battery-acid');
+  });
+});
+
 describe('the end of a case', () => {
   test('of a vehicle that no check here covers comes at once', () => {
     const played = playOut(open({ ...car, vehicle: { fuel: 'electric' } }));
@@ -723,6 +755,38 @@ describe('the end of a case', () => {
       [],
     );
     expect(played.step.case.state.verdict).toMatchObject({ remedy: 'technician-visit' });
+  });
+
+  test('is asked to stop no vehicle that was boosted, and proves it by its charging', () => {
+    const step = take(
+      open({ ...car, role: 'driver', place: 'parking' }),
+      answers({ ...slow, complaint: 'rapid-clicking', history: 'lights-left-on' }),
+      answers({ 'battery-look': 'sound', 'battery-rest': 11.6 }),
+    );
+    const boosted = playOut(step, {
+      repair: 'done',
+      'start-after': 'starts',
+      charging: 14.2,
+    });
+    expect(boosted.step.case.state.verdict).toMatchObject({ remedy: 'boost' });
+    const asked = boosted.asked.map(({ check }) => check);
+    expect(asked.slice(asked.indexOf('repair'))).toEqual(['repair', 'start-after', 'charging']);
+    expect(boosted.step.case.state.outcome).toBe('proved-repaired');
+  });
+
+  test('tells to switch it off before anything is measured while starting', () => {
+    const { checks } = noStart.texts;
+    expect(checks['start-after']?.how?.at(-1)).toMatch(
+      /running until you are asked to switch it off/u,
+    );
+    for (const id of [
+      'crank-after',
+      'drop-clamps-after',
+      'drop-positive-after',
+      'drop-ground-after',
+    ]) {
+      expect(checks[id]?.how?.[0], id).toMatch(/^If it runs, switch it off first\./u);
+    }
   });
 
   test.each([

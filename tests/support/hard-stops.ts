@@ -51,6 +51,21 @@ const loads: readonly string[] = [
   'battery-lamps',
   'battery-recharged',
 ];
+/** Where somebody leans over the battery, touches it or clips a lead to it. */
+const atTheBattery: readonly string[] = [
+  'battery-look',
+  'terminals',
+  'battery-rest',
+  'battery-halves',
+  'battery-tester',
+  'battery-load-test',
+  'battery-lamps',
+  'battery-crank',
+  'battery-recharged',
+  'boost',
+  'drop-clamps',
+];
+/** What is answered without going to the vehicle; what is at hand may lie in its boot. */
 const fromMemory: readonly string[] = [
   'place',
   'scene',
@@ -63,7 +78,6 @@ const fromMemory: readonly string[] = [
   'crank-rhythm',
   'fuel-level',
   'flooded-smell',
-  'kit',
   'transmission',
   'ignition',
   'air-temperature',
@@ -179,7 +193,7 @@ function cautionsOf(
       'never-bridge',
     ],
     [['boost', 'battery-load-test', 'battery-recharged'].includes(check), 'battery-gas'],
-    [['battery-look', 'terminals'].includes(check), 'battery-acid'],
+    [atTheBattery.includes(check), 'battery-acid'],
     [check === 'boost', 'boost-order'],
     [['fuel-level', 'flooded-smell', 'spark'].includes(check), 'fuel-vapour'],
     [check === 'spark', 'spark-voltage'],

@@ -390,9 +390,7 @@ export class DeskPage {
     close: (cause) => {
       void this.#close(cause);
     },
-    reopen: () => {
-      void this.#reopen();
-    },
+    reopen: () => void this.#reopen(),
     practise: () => {
       void this.#open(firstCaller);
     },
@@ -502,14 +500,16 @@ export class DeskPage {
     number: (key) => {
       this.#find(`.card [data-key="${key}"]`)?.click();
     },
+    tooSoon: (key) => {
+      this.#notices = [fill(this.#words.tooSoon, { key })];
+      this.#show(false);
+    },
     line: (begun) => {
       if (begun !== '') this.#actions.draft(begun);
       this.#show(false);
       this.#find('input[name=line]')?.focus();
     },
-    command: (command) => {
-      this.#command(command);
-    },
+    command: this.#actions.command,
   };
 
   #find(selector: string): HTMLElement | null {

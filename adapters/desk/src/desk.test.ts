@@ -1,4 +1,4 @@
-import { compileFlow, positionOf, type Input } from '@keyturn/core';
+import { compileFlow, positionOf, type Input, type VerdictMessage } from '@keyturn/core';
 import { loadFlow } from '@keyturn/core/load';
 import { openSitting, takeInputs, type Sitting } from '@keyturn/element/sittings';
 import { createSpeaker, localeTags, type FlowTexts } from '@keyturn/language';
@@ -7,6 +7,7 @@ import { describe, expect, test } from 'vitest';
 import { helpShares, helpWords } from './case/help.ts';
 import { technicianSlip } from './case/slip.ts';
 import { countsFile, diagramFile } from './case/saved.ts';
+import { callerLines } from './case/told-caller.ts';
 import { evening, firstCaller } from './demo/town.ts';
 import { createEngine, type Engine } from './engine/engine.ts';
 import { engineAt, serveEngine, type Port } from './engine/link.ts';
@@ -105,6 +106,40 @@ describe('the kinds of help', () => {
     expect(shares[0]?.[1]).toBeCloseTo(0.7);
     expect(shares[1]?.[0]).toBe('battery-van');
     expect(shares).toHaveLength(kinds.length);
+  });
+});
+
+describe('what a caller is told to whom help is sent', () => {
+  const told = (tag: string, remedy: string, send: string) => {
+    const verdict = { remedy, send, stops: [], waits: false } as unknown as VerdictMessage;
+    return callerLines({ flow, texts: textsOf(tag), speaker: speakerOf(tag) }, verdict, []);
+  };
+
+  test.each(Object.keys(textsOf('en').remedies).filter((id) => id !== 'call-emergency'))(
+    'has nobody called who is on the way already: %s',
+    (remedy) => {
+      expect(told('en', remedy, 'technician-van').join(' ')).not.toMatch(
+        /\bcall (for )?a|call for|ask for|towed/iu,
+      );
+    },
+  );
+
+  test('still says what to do meanwhile', () => {
+    expect(told('en', 'fit-battery', 'battery-van')[0]).toMatch(/kind and size/u);
+    expect(told('en', 'repair-switch', 'technician-van').join(' ')).toMatch(/Never let anybody/u);
+  });
+
+  test('has somebody called where nobody is sent', () => {
+    expect(told('en', 'replace-cable', 'nothing')[0]).toMatch(/^Call for a technician/u);
+  });
+
+  test.each(localeTags)('leaves out the same lines in %s as in English', (tag) => {
+    const calls = (texts: FlowTexts) =>
+      Object.entries(texts.remedies).map(([id, { driver = [], waiting = [] }]) => [
+        id,
+        [driver, waiting].map((lines) => lines.map((line) => typeof line)),
+      ]);
+    expect(calls(textsOf(tag))).toEqual(calls(textsOf('en')));
   });
 });
 

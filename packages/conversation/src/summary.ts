@@ -1,5 +1,6 @@
 /**
- * What was found, on one page that can be passed on as it is: the verdict or decision and every answer.
+ * What was found, on one page that can be passed on as it is: the verdict or decision, what should
+ * come and what it brings, and every answer.
  */
 import { isReading, isSaid, type Case } from '@keyturn/core';
 import type { Teller } from '@keyturn/language';
@@ -8,8 +9,16 @@ import { listed, titled, type Draft } from './parts.ts';
 /** The summary of a case. It holds what was answered and nothing personal. */
 export function summaryDraft({ state }: Case, speaker: Teller): Draft {
   const end = state.verdict ?? state.decision;
+  // Nobody has to come any more to a vehicle that is proved to be repaired.
+  const isOpen = state.outcome !== 'proved-repaired';
   const found = (end === null ? [] : speaker.render([end])).flatMap((one) =>
-    one.kind === 'verdict' ? [one.title, one.strength] : [],
+    one.kind === 'verdict'
+      ? [
+          one.title,
+          one.strength,
+          ...one.sections.flatMap(({ id, lines }) => (id === 'send' && isOpen ? lines : [])),
+        ]
+      : [],
   );
   const known = state.order.flatMap((check): readonly string[] => {
     const answer = state.answers[check]?.at(-1);

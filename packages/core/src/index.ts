@@ -32,6 +32,7 @@ export type {
 export type { CaseEvent, LaterEvent, OpenedEvent } from './case/event.ts';
 export { isReading, isSaid } from './case/state.ts';
 export type { Answer, CaseState, Next, Said } from './case/state.ts';
+export { doneMessage, proofOfRepair } from './case/repair-proof.ts';
 export { stripOf } from './case/strip.ts';
 export type { Strip, StripLine } from './case/strip.ts';
 export { positionOf } from './case/position.ts';

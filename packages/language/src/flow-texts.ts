@@ -47,12 +47,15 @@ export interface InterruptTexts {
   readonly unless?: readonly string[];
 }
 
+/** A line for a driver; `call` has somebody called, which is nothing for whom help is sent to. */
+export type DriverLine = string | { readonly call: string };
+
 /** The words of one remedy: for anyone, and for a driver where that differs. */
 export interface RemedyTexts {
   readonly do: readonly string[];
-  readonly driver?: readonly string[];
+  readonly driver?: readonly DriverLine[];
   /** What else whoever may not work on the vehicle is told, who waits for help. */
-  readonly waiting?: readonly string[];
+  readonly waiting?: readonly DriverLine[];
 }
 
 /** The words of one thing that a table may decide. */

@@ -27,6 +27,7 @@ export type {
   AnswerTexts,
   CheckTexts,
   DecisionTexts,
+  DriverLine,
   FlowTexts,
   HeardTexts,
   InterruptTexts,
@@ -34,6 +35,7 @@ export type {
   RemedyTexts,
   ToldTexts,
 } from './flow-texts.ts';
+export { driverLines } from './driver-lines.ts';
 
 /** Figures, and the one error. */
 export type { Figure } from './numbers/figures.ts';

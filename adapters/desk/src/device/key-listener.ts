@@ -20,6 +20,8 @@ export interface KeyActions {
   /** False while what is pressed can only be meant for a sentence that stood there before. */
   readonly canAnswer: () => boolean;
   readonly number: (key: string) => void;
+  /** A key that would have answered and was not taken. */
+  readonly tooSoon: (key: string) => void;
   /** Moves the focus into the line, which may have been begun before. */
   readonly line: (begun: string) => void;
   readonly command: (command: Command) => void;
@@ -83,7 +85,10 @@ export function listenToKeys(to: KeyActions): () => void {
     }
     event.preventDefault();
     if (mayBeginText(event.key)) {
-      if (!to.canAnswer()) return;
+      if (!to.canAnswer()) {
+        to.tooSoon(event.key);
+        return;
+      }
       // Ticks take nothing yet, and come one right after another.
       if (entry !== 'several') {
         waiting = { key: event.key, timer: setTimeout(answerAlone, typingMs) };

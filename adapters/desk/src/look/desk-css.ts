@@ -21,6 +21,12 @@ const css = `
 @media not ((min-width: 64.01rem) and (min-height: 40rem)) {
   .desk .head-key.danger { display: none; }
 }
+/* Where the head scrolls away, danger and whose case it is stay in sight; text needs little height more. */
+@media (max-width: 64rem) and (min-height: 34rem) {
+  .desk .whose { position: sticky; inset-block-start: 0; z-index: 1; background: var(--p); }
+  .desk .card :is(button, input, select) { scroll-margin-block-start: 4.5rem; }
+  .desk .card .whose button { scroll-margin-block-start: 0; }
+}
 .desk .head h1 { flex: 0 0 auto; font-size: 1.05em; }
 .desk .summary { flex: 1 1 22rem; min-inline-size: 0; }
 .desk .head-keys { display: flex; flex-wrap: wrap; align-items: center; gap: .4rem; }
@@ -73,7 +79,11 @@ const css = `
 /* On this page "!" is a key. */
 .desk .notes .refused::before { content: none; }
 .reach { display: grid; gap: .6rem; padding-block-start: .6rem; border-block-start: 1px solid var(--l); }
-.whose { font-size: .95em; color: var(--i2); margin-block-end: -.6rem; }
+.whose { display: flex; align-items: center; justify-content: space-between; gap: 1rem; font-size: .95em; color: var(--i2); margin-block-end: -.6rem; }
+.whose p { min-inline-size: 0; }
+.whose:has(+ .practice, + .notes:not(.empty)) { margin-block-end: 0; }
+.desk .low-danger .key.small { background: #a83a00; border-color: #a83a00; color: #fff; }
+.desk .low-danger .key.small :is(.label, .at) { font-weight: 700; color: inherit; }
 .desk .keys { grid-template-columns: repeat(auto-fill, minmax(min(100%, 15rem), 1fr)); gap: .55rem; }
 .desk .keys.row { display: flex; flex-wrap: wrap; }
 .desk .key { min-block-size: 48px; align-items: center; padding: .45rem .8rem; border-width: 1px; border-block-end-width: 3px; }

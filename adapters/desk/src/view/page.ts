@@ -38,8 +38,8 @@ function desk(shown: Shown): TemplateResult {
   const { inHand } = shown;
   return html`<div class=${inHand === undefined ? 'sheet bare' : 'sheet'}>
     <section class="card" aria-labelledby="asked" aria-busy=${String(inHand?.isBusy === true)}>
+      ${inHand === undefined ? nothing : whose(shown, inHand)}
       ${inHand === undefined ? nothing : practice(shown, inHand)} ${notes(shown, inHand)}
-      ${inHand === undefined ? nothing : html`<p class="whose"><bdi>${nameOf(shown, inHand)}</bdi></p>`}
       ${inHand === undefined ? empty(shown) : card(shown, inHand)}
       ${
         inHand === undefined
@@ -48,6 +48,27 @@ function desk(shown: Shown): TemplateResult {
       }
     </section>
     ${inHand === undefined ? nothing : paper(shown, inHand)} ${others(shown)}
+  </div>`;
+}
+
+/** Whose case it is, and danger where the head has no room for it. */
+function whose(shown: Shown, inHand: InHand): TemplateResult {
+  const { words, act } = shown;
+  const danger = keyView({
+    label: words.dangerKey,
+    at: keyOf.danger,
+    isSmall: true,
+    press: () => {
+      act.command('danger');
+    },
+  });
+  return html`<div class="whose">
+    <p><bdi>${nameOf(shown, inHand)}</bdi></p>
+    ${
+      cardOf(shown.hand, inHand.kase) === 'danger'
+        ? nothing
+        : html`<span class="low-danger">${danger}</span>`
+    }
   </div>`;
 }
 
@@ -114,7 +135,7 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
   // These begin a figure where one is to be typed.
   const isFigure = entryOf(shown) === 'figure';
   const small = (
-    command: 'dont-know' | 'cannot' | 'correct' | 'words' | 'send-now' | 'danger',
+    command: 'dont-know' | 'cannot' | 'correct' | 'words' | 'send-now',
     label: string,
     at: string = keyOf[command],
   ): TemplateResult =>
@@ -143,7 +164,6 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
     ${isAnswered ? small('correct', words.correct) : nothing}
     ${isAsked ? small('words', hasMoreWords ? words.fewerWords : words.moreWords) : nothing}
     ${kind === 'step' ? small('send-now', words.sendNow) : nothing}
-    ${kind === 'danger' ? nothing : html`<span class="low-danger">${small('danger', words.dangerKey)}</span>`}
   </div>`;
 }
 

@@ -6,8 +6,8 @@ import { positionOf, type CautionMessage, type VerdictMessage } from '@keyturn/c
 import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { helpShares, helpWords, isForFault } from '../case/help.ts';
-import { forbidsWork, technicianSlip } from '../case/slip.ts';
-import { isLeftToHelp } from '../case/told-caller.ts';
+import { technicianSlip } from '../case/slip.ts';
+import { callerLines, isLeftToHelp } from '../case/told-caller.ts';
 import { isByTraffic, isUnsafe } from '../case/urgency.ts';
 import { keyOf } from '../keys.ts';
 import { keyView, leaveKey, numbered } from './key.ts';
@@ -123,28 +123,6 @@ function cautionsFor(
   return cautions.filter(({ caution }) =>
     flow.cautions[caution]?.before.some((cover) => Object.keys(cover).length === 0),
   );
-}
-
-/** In a caller's words; who may not work on the vehicle is only told how to wait. */
-function callerLines(
-  { flow, texts, speaker }: Shown,
-  verdict: VerdictMessage,
-  warned: readonly CautionMessage[],
-): readonly string[] {
-  if (verdict.waits) {
-    const [rendered] = speaker.render([verdict]);
-    const sections = rendered?.kind === 'verdict' ? rendered.sections : [];
-    return sections.find(({ id }) => id === 'do')?.lines ?? [];
-  }
-  const words = texts.remedies[verdict.remedy];
-  if (isLeftToHelp(flow, verdict)) {
-    // A stop of which a caution of the same name warns is not told twice.
-    const stops = verdict.stops.filter(
-      (stop) => forbidsWork(flow, stop) && !warned.some(({ caution }) => caution === stop),
-    );
-    return [...stops.map((stop) => texts.stops[stop] ?? ''), ...(words?.waiting ?? [])];
-  }
-  return words?.driver ?? words?.do ?? [];
 }
 
 /** Before what the caller may do, what can hurt. */

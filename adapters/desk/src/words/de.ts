@@ -145,6 +145,7 @@ export const de: DeskWords = {
   keyCorrect: 'die letzte Antwort berichtigen; noch einmal: die davor',
   keyCaller: 'wer anruft',
   keyLeave: 'so lassen; aus einem Feld heraus',
+  tooSoon: 'Taste {{key}} wurde nicht genommen: Sie kam, bevor das hier gelesen sein konnte.',
   notKept:
     'Dieser Browser speichert nichts. Die Fälle gehen verloren, wenn die Seite geschlossen wird.',
   conflict: 'Ein anderer Platz hat diesen Fall inzwischen weitergeführt. So steht er jetzt.',

@@ -139,6 +139,7 @@ export const en = {
   keyCorrect: 'correct the last answer; once more: the one before',
   keyCaller: 'who calls',
   keyLeave: 'leave it as it is; out of a field',
+  tooSoon: 'Key {{key}} was not taken: it came before this could be read.',
   notKept: 'This browser keeps nothing. The cases are lost when the page is closed.',
   conflict: 'Another desk has gone on with this case meanwhile. Here is where it is now.',
   gone: 'Another desk has closed this case meanwhile.',

@@ -142,6 +142,7 @@ export const es: DeskWords = {
   keyCorrect: 'corregir la última respuesta; otra vez: la anterior',
   keyCaller: 'quién llama',
   keyLeave: 'dejarlo como está; salir de un campo',
+  tooSoon: 'La tecla {{key}} no se ha tomado: llegó antes de que esto pudiera leerse.',
   notKept: 'Este navegador no guarda nada. Los casos se pierden al cerrar la página.',
   conflict: 'Otro puesto ha seguido con este caso entretanto. Así está ahora.',
   gone: 'Otro puesto ha cerrado este caso entretanto.',

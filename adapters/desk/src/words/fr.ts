@@ -145,6 +145,7 @@ export const fr: DeskWords = {
   keyCorrect: 'corriger la dernière réponse ; encore une fois : celle d’avant',
   keyCaller: 'qui appelle',
   keyLeave: 'laisser ainsi ; sortir d’un champ',
+  tooSoon: 'La touche {{key}} n’a pas été prise : elle est venue avant que ceci ait pu être lu.',
   notKept: 'Ce navigateur ne garde rien. Les cas sont perdus à la fermeture de la page.',
   conflict: 'Un autre poste a poursuivi ce cas entre-temps. Voici où il en est.',
   gone: 'Un autre poste a fermé ce cas entre-temps.',

@@ -142,6 +142,7 @@ export const pl: DeskWords = {
   keyCorrect: 'popraw ostatnią odpowiedź; jeszcze raz: poprzednią',
   keyCaller: 'kto dzwoni',
   keyLeave: 'zostaw, jak jest; wyjdź z pola',
+  tooSoon: 'Klawisz {{key}} nie został przyjęty: padł, zanim można było to przeczytać.',
   notKept: 'Ta przeglądarka niczego nie zapisuje. Sprawy przepadną po zamknięciu strony.',
   conflict: 'Inne stanowisko prowadziło tę sprawę w międzyczasie. Oto jej stan.',
   gone: 'Inne stanowisko zamknęło tę sprawę w międzyczasie.',

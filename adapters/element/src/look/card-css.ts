@@ -12,6 +12,8 @@ export const cardCss = `
 .card .tag { color: var(--a); font-weight: 700; }
 .notes { display: grid; gap: .5rem; padding-inline-start: .8rem; border-inline-start: 4px solid var(--l); }
 .notes.empty { display: none; }
+/* On a telephone the line for own words is to be seen below the first question. */
+@media (max-width: 30rem) { .notes p:not(.refused) { font-size: .9em; } }
 .notes .refused { font-weight: 700; }
 .notes .refused::before { content: '! '; color: var(--a); }
 p.how { color: var(--i2); }

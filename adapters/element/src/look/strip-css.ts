@@ -67,6 +67,12 @@ export const stripCss = `
 .verdict h3, .numbers h3 { font-weight: 700; margin-block-start: .9rem; }
 .verdict li, .numbers li { padding-inline-start: 1.1rem; position: relative; margin-block-start: .25rem; }
 .verdict li::before, .numbers li::before { content: ''; position: absolute; inset-inline-start: 0; inset-block-start: .55em; inline-size: .45rem; block-size: .15rem; background: var(--i2); }
+/* A ruler needs the whole width of a narrow strip to be read: it goes below its number and its key. */
+@media (max-width: 24rem) {
+  .strip { padding-inline: 1.25rem; }
+  .line:has(.ruler) .fix { align-self: start; }
+  .line .ruler { flex: none; inline-size: calc(100% + 48px + 2.4rem); max-inline-size: none; margin-inline-start: -1.8rem; }
+}
 @media (prefers-reduced-motion: reduce) {
   .line:last-child .finding { animation: none; }
   .bar .share { transition: none; }

@@ -312,7 +312,15 @@ export interface SetAsideMessage {
 export interface TellMessage {
   readonly kind: 'tell';
   readonly tell:
-    'opening' | 'person' | 'stopped' | 'resumed' | 'returned' | 'learned' | 'check-again' | 'doubt';
+    | 'opening'
+    | 'person'
+    | 'stopped'
+    | 'resumed'
+    | 'returned'
+    | 'restored'
+    | 'learned'
+    | 'check-again'
+    | 'doubt';
   /** The check that it is about. */
   readonly about?: string;
 }
@@ -322,6 +330,8 @@ export interface DoneMessage {
   readonly kind: 'done';
   readonly outcome:
     'proved-repaired' | 'unproved' | 'still-failing' | 'handed-over' | 'ended' | 'decided';
+  /** Checks that the proof of the repair still lacks, where it is not proved; absent where none. */
+  readonly lacks?: readonly string[];
 }
 
 /** Any message. */

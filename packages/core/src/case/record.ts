@@ -14,10 +14,11 @@ import { isReading, isSaid, type Answer, type CaseState } from './state.ts';
 /** The state with one more answer. */
 export function withAnswer(
   flow: Flow,
-  state: CaseState,
+  before: CaseState,
   given: { readonly check: string; readonly answer: Answer; readonly isPart?: true },
 ): CaseState {
   const { check, answer } = given;
+  const state = withCorrectionKept(before);
   if (given.isPart && isSaid(answer) && !isReading(answer)) {
     return withMentioned(state, { check, told: answer });
   }
@@ -84,16 +85,17 @@ function refilled(flow: Flow, state: CaseState): CaseState {
 const lapsingFields: readonly string[] = ['place', 'role'];
 
 /** New facts take the place of what was said of them; what could not be asked is open again. */
-export function withContext(flow: Flow, state: CaseState, patch: Context): CaseState {
+export function withContext(flow: Flow, before: CaseState, patch: Context): CaseState {
+  const state = withCorrectionKept(before);
   const overruled = saysOf(flow, state, Object.keys(patch));
-  const cleared = overruled.reduce((before, id) => withoutCheck(flow, before, id), state);
+  const cleared = overruled.reduce((one, id) => withoutCheck(flow, one, id), state);
   const next = refilled(flow, { ...cleared, given: { ...cleared.given, ...patch } });
   const gained = kitIn(next).filter((item) => !kitIn(state).includes(item));
   const openAgain = state.order.filter((id) => {
     const needs = flow.checks[id]?.needs.flat() ?? [];
     return state.answers[id]?.at(-1) === 'cannot' && gained.some((item) => needs.includes(item));
   });
-  const opened = openAgain.reduce((before, id) => withoutCheck(flow, before, id), next);
+  const opened = openAgain.reduce((one, id) => withoutCheck(flow, one, id), next);
   const verdict = isSettled(flow, state) ? opened.verdict : null;
   return { ...opened, outcome: null, verdict, decision: null };
 }
@@ -131,8 +133,15 @@ function saidWith(flow: Flow, state: CaseState, check: string): readonly string[
   return said.length === 0 ? state.cautioned : [...state.cautioned, ...said.map(({ id }) => id)];
 }
 
-/** The state before the latest answer, whose check is wanted again. */
+/** The state before the latest correction or, where it was followed by more, the latest answer. */
 export function withoutLatest(flow: Flow, state: CaseState): CaseState {
+  return state.corrected
+    ? { ...state.corrected, at: state.at, corrected: null }
+    : withoutLatestAnswer(flow, state);
+}
+
+/** The state before the latest answer, whose check is wanted again. */
+function withoutLatestAnswer(flow: Flow, state: CaseState): CaseState {
   const check = state.order.at(-1);
   if (check === undefined) return state;
   const left = (state.answers[check] ?? []).slice(0, -1);
@@ -159,11 +168,18 @@ export function withCorrection(
   const place = state.order.indexOf(given.check);
   const order = [...replaced.order.slice(0, -1)];
   order.splice(place < 0 ? order.length : place, 0, given.check);
-  return setAside(
+  const corrected = setAside(
     flow,
     reopened(flow, { ...replaced, order, cautioned: ofEverything(flow, replaced) }, given.check),
     given.check,
   );
+  const { corrected: _, ...before } = state;
+  return { ...corrected, corrected: before };
+}
+
+/** The state with its latest correction no longer to be undone. */
+export function withCorrectionKept(state: CaseState): CaseState {
+  return state.corrected ? { ...state, corrected: null } : state;
 }
 
 /**

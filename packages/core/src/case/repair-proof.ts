@@ -21,16 +21,49 @@ export function outcomeOf(flow: Flow, state: CaseState): DoneMessage['outcome'] 
   const work = Object.values(flow.checks).filter((check) => check.form.kind === 'work');
   const isDone = work.every(({ id }) => isSaid(latestAnswer(state, id)));
   if (!isDone && startedBy(flow, state) === undefined) return 'handed-over';
-  const results = Object.entries(proofOfRepair(flow, state)).map(([check, good]) =>
-    isGood(flow, state, { check, good }),
-  );
+  const results = proofResults(flow, state).map(([, result]) => result);
   if (results.includes(false)) return 'still-failing';
   return results.includes(true) && !results.includes(undefined) ? 'proved-repaired' : 'unproved';
 }
 
-/** The checks that prove the repair, with the answers that count as good. */
-function proofOfRepair(flow: Flow, state: CaseState): Readonly<Record<string, readonly string[]>> {
-  return startedBy(flow, state)?.prove ?? flow.faults[state.verdict?.fault ?? '']?.prove ?? {};
+/** How a closed case ended; where the repair is not proved, with what is missing for that. */
+export function doneMessage(flow: Flow, state: CaseState): DoneMessage {
+  const { outcome } = state;
+  const lacks = proofResults(flow, state).flatMap(([check, result]) =>
+    result === undefined ? [check] : [],
+  );
+  return {
+    kind: 'done',
+    outcome: outcome ?? 'ended',
+    ...(outcome === 'unproved' && lacks.length > 0 ? { lacks } : {}),
+  };
+}
+
+/** Each check of the proof with how it came out, as `isGood` has it. */
+function proofResults(
+  flow: Flow,
+  state: CaseState,
+): readonly (readonly [check: string, result: boolean | undefined])[] {
+  return Object.entries(proofOfRepair(flow, state)).map(([check, good]) => [
+    check,
+    isGood(flow, state, { check, good }),
+  ]);
+}
+
+/**
+ * The checks that prove the repair, with the answers that count as good: that it runs meanwhile is
+ * proved otherwise than a repair, and a remedy may have a proof of its own.
+ */
+export function proofOfRepair(
+  flow: Flow,
+  state: CaseState,
+): Readonly<Record<string, readonly string[]>> {
+  const started = startedBy(flow, state);
+  if (started !== undefined) return started.prove;
+  const { verdict } = state;
+  const fault = flow.faults[verdict?.fault ?? ''];
+  const done = fault?.remedies.find(({ remedy }) => remedy === verdict?.remedy);
+  return done?.prove ?? fault?.prove ?? {};
 }
 
 /** The interrupt by which the vehicle is known to run meanwhile, if one was raised. */

@@ -63,6 +63,8 @@ export interface CaseState {
   readonly verdict: VerdictMessage | null;
   readonly decision: DecisionMessage | null;
   readonly outcome: DoneMessage['outcome'] | null;
+  /** What stood before the latest correction, until something else is told; cases kept long ago lack it. */
+  readonly corrected?: Omit<CaseState, 'corrected'> | null;
 }
 
 /** A state in which nothing has been said. */
@@ -84,6 +86,7 @@ export const blankState: CaseState = {
   verdict: null,
   decision: null,
   outcome: null,
+  corrected: null,
 };
 
 /** The latest answer of a check that says something, if there is one. */

@@ -28,6 +28,7 @@ import { mentionedOf } from './in-passing.ts';
 import { makerLimit } from './part-limits.ts';
 import { positionOf } from './position.ts';
 import { coversAll, forbiddenActivities, mayWork } from './possible.ts';
+import { doneMessage } from './repair-proof.ts';
 import { reckonWorth } from './reckon.ts';
 import { isReading, isSaid, type CaseState } from './state.ts';
 import { expectedOf, readingMessage, scaleBound } from './tell-reading.ts';
@@ -66,11 +67,7 @@ export function tellEvents(
       case 'resumed':
         return [{ kind: 'tell', tell: 'resumed' }];
       case 'went-back':
-        return positionOf(before).awaiting === 'resume'
-          ? positionOf(after).awaiting === 'resume'
-            ? []
-            : [{ kind: 'tell', tell: 'resumed' }]
-          : [{ kind: 'tell', tell: 'returned', about: before.state.order.at(-1) ?? '' }];
+        return tellBack(before, after);
       default:
         return [];
     }
@@ -81,6 +78,16 @@ export function tellEvents(
   );
   if (corrected.length > 0 && gone.length > 0) taken.push({ kind: 'set-aside', checks: gone });
   return [...taken, ...tellRanking(before.state, after.state)];
+}
+
+/** What going back led to: an interrupt or a correction undone, or the question before. */
+function tellBack(before: Case, after: Case): readonly Message[] {
+  if (positionOf(before).awaiting === 'resume') {
+    return positionOf(after).awaiting === 'resume' ? [] : [{ kind: 'tell', tell: 'resumed' }];
+  }
+  return before.state.corrected
+    ? [{ kind: 'tell', tell: 'restored' }]
+    : [{ kind: 'tell', tell: 'returned', about: before.state.order.at(-1) ?? '' }];
 }
 
 /** Where the case stands now: the verdict when it has just been given, and what it waits for. */
@@ -128,7 +135,7 @@ export function tellPosition(chart: Chart, kase: Case, before?: Case): readonly 
     case 'resume':
       break;
     case 'nothing':
-      messages.push({ kind: 'done', outcome: state.outcome ?? 'ended' });
+      messages.push(doneMessage(flow, state));
   }
   return messages;
 }

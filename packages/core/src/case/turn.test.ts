@@ -530,6 +530,24 @@ describe('a correction', () => {
       answers({ transmission: 'manual', 'battery-look': 'sound', clutch: 'down' }),
     );
 
+  test('is undone by going back, and what it had set aside counts again', () => {
+    const before = clutchDown();
+    const corrected = take(before, correct({ transmission: 'automatic' }));
+    expect(corrected.case.state.answers['clutch']).toBeUndefined();
+    const step = take(corrected, talk('back'));
+    expect(said(step)[0]).toBe('tell restored');
+    expect(step.case.state).toEqual(before.case.state);
+    expect(awaits(step)).toBe(awaits(before));
+    expect(awaits(take(step, talk('back')))).toBe('answer clutch');
+  });
+
+  test('is not undone by going back from what was answered after it', () => {
+    const corrected = take(clutchDown(), correct({ transmission: 'automatic' }));
+    const step = take(corrected, talk('dont-know'), talk('back'));
+    expect(said(step)[0]).toBe('tell returned');
+    expect(step.case.state.context['vehicle.transmission']).toBe('automatic');
+  });
+
   test('keeps what still holds and sets aside what does not', () => {
     const step = take(clutchDown(), correct({ transmission: 'automatic' }));
     expect(said(step).slice(0, 2)).toEqual(['noted transmission', 'set-aside clutch']);
@@ -747,6 +765,16 @@ describe('a verdict', () => {
     const step = take(measuring(), answers({ 'drop-ground': 1.2 }));
     const unmeasured = take(step, answers({ repair: 'done' }), talk('cannot'), talk('cannot'));
     expect(unmeasured.case.state.outcome).toBe('unproved');
+    expect(unmeasured.messages.at(-1)).toMatchObject({
+      kind: 'done',
+      lacks: ['start-after', 'drop-ground-after'],
+    });
+    const halfway = take(
+      step,
+      answers({ repair: 'done', 'start-after': 'starts' }),
+      talk('cannot'),
+    );
+    expect(halfway.messages.at(-1)).toMatchObject({ kind: 'done', lacks: ['drop-ground-after'] });
     const left = take(step, talk('cannot'), talk('cannot'), talk('cannot'));
     expect(left.case.state.outcome).toBe('handed-over');
   });

@@ -9,6 +9,7 @@ import {
   withAnswer,
   withContext,
   withCorrection,
+  withCorrectionKept,
   withInterruptOver,
   withoutLatest,
 } from '../case/record.ts';
@@ -36,7 +37,7 @@ export function actionsOf(flow: Flow): Readonly<Record<string, unknown>> {
     raise: (state, event) =>
       event.type === 'interrupted'
         ? {
-            ...state,
+            ...withCorrectionKept(state),
             cautioned: [],
             raised: [...state.raised.filter((id) => id !== event.interrupt), event.interrupt],
           }

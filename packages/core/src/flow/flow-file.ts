@@ -211,6 +211,7 @@ const fault = z.strictObject({
             .meta({ description: 'how strong the verdict must be at the least' }),
           when: condition.optional(),
           send: id.optional(),
+          prove: proof.optional(),
         }),
       )
       .min(1),

@@ -158,6 +158,8 @@ export interface Remedy {
   readonly when?: Condition;
   /** Whom to send with this remedy, where it is not whom the fault asks for. */
   readonly send?: string;
+  /** What proves this remedy, where that is not what the fault asks for. */
+  readonly prove?: Readonly<Record<string, readonly string[]>>;
 }
 
 /** A fault of the catalogue. */

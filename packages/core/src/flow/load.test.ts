@@ -47,6 +47,17 @@ describe('a good flow', () => {
     });
   });
 
+  test('may prove one of the remedies of a fault in another way than the others', () => {
+    const files = spoiled([
+      'remedy: recharge-then-prove',
+      'remedy: [{ do: recharge-then-prove, prove: { drop-ground-after: good } }]',
+    ]);
+    const result = loadFlow(files);
+    const remedies =
+      result.type === 'flow' ? result.flow.faults['battery-discharged']?.remedies : [];
+    expect(remedies).toMatchObject([{ prove: { 'drop-ground-after': ['good'] } }]);
+  });
+
   test('need not measure every quantity that a limit can depend on', () => {
     const files = spoiled([', crankVoltage: battery-crank, groundDrop: drop-ground', '']);
     expect(prettifyIssues(issuesOf(files))).toBe('');

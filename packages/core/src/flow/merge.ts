@@ -175,6 +175,7 @@ function readFaults(
               does: remedy.does ?? [],
               ...(remedy.from === undefined ? {} : { from: remedy.from }),
               ...(remedy.send === undefined ? {} : { send: remedy.send }),
+              ...(remedy.prove === undefined ? {} : { prove: readProof(remedy.prove) }),
               ...whenOf(remedy, place.in('remedy', index), condition),
             })),
       send: value.send,

@@ -195,6 +195,10 @@ function checkFaults(flow: Flow, sections: Sections): void {
       expectName(caution, cautions, place.in('cautions', index));
     }
     expectProof(value.prove ?? {}, flow, place.in('prove'));
+    const remedies = typeof value.remedy === 'string' ? [] : value.remedy;
+    for (const [index, { prove }] of remedies.entries()) {
+      expectProof(prove ?? {}, flow, place.in('remedy', index, 'prove'));
+    }
     if (flow.priors[id] === undefined) {
       place.tell('missing', `a prior for ${id}`, { onKey: true, value: '' });
     }

@@ -7,22 +7,34 @@ import type { Voice } from '../voice.ts';
  * possible. Nothing for one that was.
  */
 export function askBack(understood: Understood, voice: Voice): Rendered[] {
-  const { say, flow, figures } = voice;
   switch (understood.type) {
     case 'input':
     case 'language':
       return [];
     case 'offers': {
       if (understood.doubt !== undefined) return [questioned(understood.doubt, understood, voice)];
-      const list = understood.offers.map(({ check, label }) =>
-        say('offers.one', { label, name: flow.checkName(check) }),
-      );
-      const key = list.length === 1 ? 'offers.askOne' : 'offers.ask';
-      return [{ kind: 'refused', text: say(key, { list: figures.listAny(list) }) }];
+      return [{ kind: 'refused', text: offered(understood.offers, voice) }];
     }
     case 'unclear':
       return [{ kind: 'refused', text: wording(understood, voice) }];
   }
+}
+
+/** What may have been meant; answers to one question name it once. */
+function offered(
+  offers: Extract<Understood, { type: 'offers' }>['offers'],
+  { say, flow, figures }: Voice,
+): string {
+  const [first, ...others] = offers;
+  const check = first?.check ?? '';
+  if (others.length > 0 && others.every((other) => other.check === check)) {
+    const list = figures.listAny(offers.map(({ label }) => say('offers.answer', { label })));
+    return say('offers.askOf', { name: flow.checkName(check), list });
+  }
+  const list = figures.listAny(
+    offers.map((one) => say('offers.one', { label: one.label, name: flow.checkName(one.check) })),
+  );
+  return say(others.length === 0 ? 'offers.askOne' : 'offers.ask', { list });
 }
 
 /** A figure that cannot be a reading: why not, and the likely meaning. */

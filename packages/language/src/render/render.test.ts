@@ -612,6 +612,7 @@ describe('what else is said', () => {
     { tell: 'stopped', says: /Nothing is lost/ },
     { tell: 'resumed', says: /go on where we were/ },
     { tell: 'returned', says: /question before/ },
+    { tell: 'restored', says: /correction is undone/ },
     { tell: 'learned', says: /taken into account/ },
     { tell: 'check-again', about: 'rest', says: /Resting voltage/ },
     { tell: 'check-again', says: /second look/ },
@@ -629,6 +630,29 @@ describe('what else is said', () => {
       ]);
     },
   );
+
+  test('the end of a repair that is not proved: what is missing for the proof', () => {
+    const lacks = ['rest', 'crank'];
+    expect(say({ kind: 'done', outcome: 'unproved', lacks })).toEqual([
+      'Done, but not proved. Still missing for the proof: Resting voltage and Cranking voltage.',
+    ]);
+  });
+
+  test('answers of one question that may have been meant, with its name once', () => {
+    const { askBack } = createSpeaker({ locale: 'en', flowTexts, checks: likes });
+    const offer = (check: string, label: string) => ({ check, value: label, label });
+    const asked = (...offers: readonly ReturnType<typeof offer>[]) =>
+      askBack({ type: 'offers', offers }).map((one) =>
+        'text' in one ? one.text.replaceAll(/[\u2066-\u2069]/gu, '') : '',
+      );
+    const name = flowTexts.checks['sound']?.name ?? '';
+    expect(asked(offer('sound', 'it clicks'), offer('sound', 'it turns'))).toEqual([
+      `Not quite sure which is meant (${name}): “it clicks” or “it turns”?`,
+    ]);
+    expect(asked(offer('sound', 'it clicks'), offer('lamp', 'it clicks'))[0]).toContain(
+      `“it clicks” (${name})`,
+    );
+  });
 
   test('an interrupt: what to do at once, then how to go on', () => {
     const smoke = { kind: 'interrupt', interrupt: 'smoke', word: 'danger' } as const;

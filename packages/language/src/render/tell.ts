@@ -22,6 +22,7 @@ function wording({ tell, about }: TellMessage, voice: Voice): string {
     case 'stopped':
     case 'resumed':
     case 'returned':
+    case 'restored':
     case 'learned':
       return say(`tell.${tell}`);
   }
@@ -34,7 +35,11 @@ export function renderSetAside({ checks }: SetAsideMessage, voice: Voice): Rende
   return [{ kind: 'text', text: say('setAside.checks', { count: checks.length, names }) }];
 }
 
-/** How the case ended. */
-export function renderDone({ outcome }: DoneMessage, { say }: Voice): Rendered[] {
-  return [{ kind: 'done', text: say(`done.${outcome}`) }];
+/** How the case ended, and what is missing where the repair is not proved. */
+export function renderDone({ outcome, lacks }: DoneMessage, voice: Voice): Rendered[] {
+  const { say, flow, figures } = voice;
+  const end = say(`done.${outcome}`);
+  if (lacks === undefined) return [{ kind: 'done', text: end }];
+  const checks = figures.listAll(lacks.map((id) => flow.checkName(id)));
+  return [{ kind: 'done', text: say('done.lacks', { end, checks }) }];
 }

@@ -1,5 +1,6 @@
 import type { VerdictMessage } from '@keyturn/core';
 import type { Rendered, RenderedSection } from '../rendered.ts';
+import { driverLines } from '../driver-lines.ts';
 import type { Voice } from '../voice.ts';
 import { sayFaults } from './ranking.ts';
 
@@ -70,7 +71,7 @@ function doLines({ remedy, waits }: VerdictMessage, voice: Voice): readonly stri
   return [
     say('verdict.waitSafe'),
     say('verdict.waitWork'),
-    ...(flow.remedy(remedy).waiting ?? []),
+    ...driverLines(flow.remedy(remedy).waiting ?? [], { isSentHelp: role === 'dispatcher' }),
     say(role === 'dispatcher' ? 'verdict.waitSent' : 'verdict.waitCall'),
   ];
 }
@@ -83,7 +84,7 @@ function isForOthers(waits: boolean, { role }: Voice): boolean {
 /** What to do, in the driver's words where the reader is one and the remedy has them. */
 function remedyLines(remedy: string, { flow, role }: Voice): readonly string[] {
   const { do: anyone, driver } = flow.remedy(remedy);
-  return role === 'driver' ? (driver ?? anyone) : anyone;
+  return role === 'driver' && driver ? driverLines(driver, { isSentHelp: false }) : anyone;
 }
 
 /** The second fault, where two are there at once, and what to do about it after the first. */

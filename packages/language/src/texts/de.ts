@@ -48,7 +48,7 @@ export const de = {
     readFirst:
       'Das wurde geschrieben, bevor dieser Hinweis gelesen werden konnte. Bitte lesen Sie ihn zuerst:',
     timeUp: 'Die Zeit ist um.',
-    summary: 'Zusammenfassung für die Werkstatt, zum Weiterleiten',
+    summary: 'Zusammenfassung, zum Weiterleiten',
     help: 'Tippen Sie eine Antwort an oder schreiben Sie sie in eigenen Worten, auch mehreres auf einmal: „12,4 V, dreht langsam“. Sie können jederzeit „warum“, „zurück“, „weiß nicht“, „kann ich nicht“ oder „Korrektur: …“ sagen. Nennen Sie eine Sprache, um in ihr weiterzumachen. Bei Rauch, auslaufendem Kraftstoff oder wenn jemand in Gefahr ist, sagen Sie es sofort.',
     commandStart: 'Beginnen, oder weiter wie zuvor',
     commandAgain: 'Die Frage noch einmal',
@@ -211,6 +211,7 @@ export const de = {
     stopped: 'Hier angehalten. Nichts geht verloren: Kommen Sie wieder, wann Sie möchten.',
     resumed: 'Gut. Wir machen weiter, wo wir waren.',
     returned: 'Zurück zur vorherigen Frage.',
+    restored: 'Die Korrektur ist zurückgenommen: Alles ist wie zuvor.',
     learned: 'Das wird von hier an berücksichtigt.',
     doubt:
       'Die bisherigen Antworten passen kaum zusammen, und diese passt am wenigsten: {{name}}. Bitte sehen Sie noch einmal nach; wenn sie richtig war, sagen Sie es noch einmal.',
@@ -219,7 +220,8 @@ export const de = {
   },
   done: {
     'proved-repaired': 'Fertig: Das Fahrzeug springt an, und die Messungen beweisen die Reparatur.',
-    unproved: 'Fertig, aber nicht bewiesen: Eine der Nachweisprüfungen fehlt oder ist nicht gut.',
+    unproved: 'Fertig, aber nicht bewiesen.',
+    lacks: '{{end}} Für den Nachweis fehlt noch: {{checks}}.',
     'still-failing':
       'Es geht noch immer nicht, der Fehler ist also noch nicht gefunden. Lassen Sie als Nächstes eine Fachkraft nachsehen.',
     'handed-over':
@@ -307,6 +309,8 @@ export const de = {
     ask: 'Nicht ganz klar, was gemeint ist: {{list}}?',
     askOne: 'Meinen Sie {{list}}? Sagen Sie Ja, oder sagen Sie es anders.',
     one: '„{{label}}“ ({{name}})',
+    askOf: 'Nicht ganz klar, was gemeint ist ({{name}}): {{list}}?',
+    answer: '„{{label}}“',
   },
   source: {
     published: 'veröffentlicht',

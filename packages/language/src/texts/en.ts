@@ -49,7 +49,7 @@ export const en = {
       'That is more than can be taken in at once, so the last message was not. Please wait half a minute, then send it again.',
     readFirst: 'That was written before this caution could be read. Please read it first:',
     timeUp: 'The time is up.',
-    summary: 'Summary for the workshop, to be forwarded',
+    summary: 'Summary, to be passed on',
     help: 'Tap an answer or write it in your own words, several things at once if you like: “12.4 V, turns slowly”. You can always say “why”, “back”, “don’t know”, “can’t” or “correction: …”. Say the name of a language to go on in it. If there is smoke, a fuel leak or anybody in danger, say so at once.',
     commandStart: 'Begin, or go on where we were',
     commandAgain: 'Say the question once more',
@@ -205,6 +205,7 @@ export const en = {
     stopped: 'Stopped here. Nothing is lost: come back whenever you like.',
     resumed: 'Good. We go on where we were.',
     returned: 'Back to the question before.',
+    restored: 'The correction is undone: all is as it was before it.',
     learned: 'That is taken into account from here on.',
     doubt:
       'The answers so far hardly fit together, and this one fits least: {{name}}. Please look once more; if it was right, say so again.',
@@ -213,7 +214,8 @@ export const en = {
   },
   done: {
     'proved-repaired': 'Done: it starts, and the measurements prove the repair.',
-    unproved: 'Done, but not proved: one of the proving checks is missing or not good.',
+    unproved: 'Done, but not proved.',
+    lacks: '{{end}} Still missing for the proof: {{checks}}.',
     'still-failing': 'It still fails, so the fault is not found yet. Have a technician look next.',
     'handed-over':
       'This is where a person takes over. Show or send them what was found, so that nobody starts again from nothing.',
@@ -293,6 +295,8 @@ export const en = {
     ask: 'Not quite sure which is meant: {{list}}?',
     askOne: 'Do you mean {{list}}? Say yes, or say it another way.',
     one: '“{{label}}” ({{name}})',
+    askOf: 'Not quite sure which is meant ({{name}}): {{list}}?',
+    answer: '“{{label}}”',
   },
   source: {
     published: 'published',

@@ -49,7 +49,7 @@ export const es = {
       'Es más de lo que se puede atender a la vez, así que el último mensaje no se ha tomado. Espere medio minuto y envíelo otra vez.',
     readFirst: 'Eso se escribió antes de que se pudiera leer esta advertencia. Léala primero:',
     timeUp: 'Ya ha pasado el tiempo.',
-    summary: 'Resumen para el taller, para reenviar',
+    summary: 'Resumen, para reenviar',
     help: 'Toque una respuesta o escríbala con sus palabras, varias cosas a la vez si quiere: «12,4 V, gira despacio». Siempre puede decir «por qué», «atrás», «no lo sé», «no puedo» o «corrección: …». Diga el nombre de un idioma para seguir en él. Si hay humo, una fuga de combustible o alguien en peligro, dígalo enseguida.',
     commandStart: 'Empezar, o seguir donde estábamos',
     commandAgain: 'Repetir la pregunta',
@@ -213,6 +213,7 @@ export const es = {
     stopped: 'Se detiene aquí. No se pierde nada: vuelva cuando quiera.',
     resumed: 'Bien. Seguimos donde estábamos.',
     returned: 'De vuelta a la pregunta anterior.',
+    restored: 'La corrección queda anulada: todo está como antes de ella.',
     learned: 'Se tiene en cuenta a partir de aquí.',
     doubt:
       'Las respuestas hasta ahora apenas encajan entre sí, y la que menos encaja es esta: {{name}}. Por favor, mire una vez más; si era correcta, dígalo otra vez.',
@@ -221,7 +222,8 @@ export const es = {
   },
   done: {
     'proved-repaired': 'Terminado: arranca, y las mediciones prueban la reparación.',
-    unproved: 'Terminado, pero sin probar: falta una de las comprobaciones o no ha salido bien.',
+    unproved: 'Terminado, pero sin probar.',
+    lacks: '{{end}} Para probarlo falta todavía: {{checks}}.',
     'still-failing':
       'Sigue fallando; el fallo todavía no se ha encontrado. Lo siguiente es que lo mire un técnico.',
     'handed-over':
@@ -303,6 +305,8 @@ export const es = {
     ask: 'No está del todo claro qué quiere decir: ¿{{list}}?',
     askOne: '¿Quiere decir {{list}}? Diga «sí», o dígalo de otra manera.',
     one: '«{{label}}» ({{name}})',
+    askOf: 'No está del todo claro qué quiere decir ({{name}}): ¿{{list}}?',
+    answer: '«{{label}}»',
   },
   source: {
     published: 'publicado',

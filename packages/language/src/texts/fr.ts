@@ -52,7 +52,7 @@ export const fr = {
       'C’est plus que ce qui peut être pris à la fois, et le dernier message ne l’a pas été. Attendez une demi-minute, puis renvoyez-le.',
     readFirst: 'Cela a été écrit avant que cet avertissement puisse être lu. Lisez-le d’abord :',
     timeUp: 'Le temps est écoulé.',
-    summary: 'Résumé pour l’atelier, à transférer',
+    summary: 'Résumé, à transférer',
     help: 'Touchez une réponse ou écrivez-la avec vos mots, plusieurs choses à la fois si vous voulez : « 12,4 V, tourne lentement ». Vous pouvez toujours dire « pourquoi », « retour », « je ne sais pas », « je ne peux pas » ou « correction : … ». Dites le nom d’une langue pour continuer dans celle-ci. S’il y a de la fumée, une fuite de carburant ou quelqu’un en danger, dites-le tout de suite.',
     commandStart: 'Commencer, ou reprendre là où nous en étions',
     commandAgain: 'Répéter la question',
@@ -217,6 +217,7 @@ export const fr = {
     stopped: 'Arrêté ici. Rien n’est perdu : revenez quand vous voulez.',
     resumed: 'Bien. Nous reprenons où nous en étions.',
     returned: 'Retour à la question précédente.',
+    restored: 'La correction est annulée : tout est comme avant.',
     learned: 'On en tient compte à partir de maintenant.',
     doubt:
       'Les réponses données jusqu’ici vont mal ensemble, et celle-ci va le moins bien : {{name}}. Regardez encore une fois ; si elle était juste, redites-la.',
@@ -225,7 +226,8 @@ export const fr = {
   },
   done: {
     'proved-repaired': 'Terminé : il démarre, et les mesures prouvent la réparation.',
-    unproved: 'Terminé, mais non prouvé : l’un des contrôles de preuve manque ou n’est pas bon.',
+    unproved: 'Terminé, mais non prouvé.',
+    lacks: '{{end}} Il manque encore pour la preuve : {{checks}}.',
     'still-failing':
       'La panne est toujours là, le défaut n’est donc pas encore trouvé. Faites regarder un technicien.',
     'handed-over':
@@ -310,6 +312,8 @@ export const fr = {
     ask: 'On n’est pas sûr de ce que vous voulez dire : {{list}} ?',
     askOne: 'Voulez-vous dire {{list}} ? Répondez « oui », ou dites-le autrement.',
     one: '« {{label}} » ({{name}})',
+    askOf: 'On n’est pas sûr de ce que vous voulez dire ({{name}}) : {{list}} ?',
+    answer: '« {{label}} »',
   },
   source: {
     published: 'publié',

@@ -53,7 +53,7 @@ export const pl = {
     readFirst:
       'To zostało napisane, zanim można było przeczytać to ostrzeżenie. Proszę najpierw je przeczytać:',
     timeUp: 'Czas minął.',
-    summary: 'Podsumowanie dla warsztatu, do przekazania dalej',
+    summary: 'Podsumowanie, do przekazania dalej',
     help: 'Proszę dotknąć odpowiedzi albo napisać ją własnymi słowami, także kilka rzeczy naraz: „12,4 V, kręci wolno”. Zawsze można napisać „dlaczego”, „wstecz”, „nie wiem”, „nie mogę” albo „poprawka: …”. Nazwa języka zmienia język rozmowy. Jeśli jest dym, wyciek paliwa albo ktoś jest w niebezpieczeństwie, proszę napisać to od razu.',
     commandStart: 'Zacznij albo idź dalej',
     commandAgain: 'Powtórz pytanie',
@@ -217,6 +217,7 @@ export const pl = {
     stopped: 'Tu przerywamy. Nic nie przepada: można wrócić w dowolnej chwili.',
     resumed: 'Dobrze. Wracamy do miejsca, w którym przerwaliśmy.',
     returned: 'Wracamy do poprzedniego pytania.',
+    restored: 'Poprawka cofnięta: wszystko jest jak przed nią.',
     learned: 'Odtąd bierzemy to pod uwagę.',
     doubt:
       'Dotychczasowe odpowiedzi słabo do siebie pasują, a najmniej ta: {{name}}. Proszę sprawdzić jeszcze raz; jeśli była prawidłowa, proszę ją powtórzyć.',
@@ -225,8 +226,8 @@ export const pl = {
   },
   done: {
     'proved-repaired': 'Gotowe: pojazd odpala, a pomiary dowodzą, że naprawa się udała.',
-    unproved:
-      'Gotowe, ale niedowiedzione: brakuje jednego z pomiarów sprawdzających albo jego wynik nie jest dobry.',
+    unproved: 'Gotowe, ale niedowiedzione.',
+    lacks: '{{end}} Do dowodu brakuje jeszcze: {{checks}}.',
     'still-failing':
       'Nadal nie odpala, więc usterka nie jest jeszcze znaleziona. Dalej powinien szukać technik.',
     'handed-over':
@@ -311,6 +312,8 @@ export const pl = {
     ask: 'Nie jest całkiem jasne, o co chodzi: {{list}}?',
     askOne: 'Czy chodzi o {{list}}? Proszę napisać „tak” albo ująć to inaczej.',
     one: '„{{label}}” ({{name}})',
+    askOf: 'Nie jest całkiem jasne, o co chodzi ({{name}}): {{list}}?',
+    answer: '„{{label}}”',
   },
   source: {
     published: 'opublikowane',

@@ -2,7 +2,7 @@
  * The case sheet: all that is known of a case, in the order in which it came to be.
  */
 import { circuitOf, drawCircuit, drawRanking } from '@keyturn/drawings';
-import type { Weighted } from '@keyturn/core';
+import { doneMessage, type Weighted } from '@keyturn/core';
 import type { Block, Sheet } from '../sheet.ts';
 import { printedFindings } from './findings-block.ts';
 import { openProofs } from './open-proofs.ts';
@@ -95,12 +95,12 @@ function rankingBlock({ strip, case: kase, speaker }: ToldCase): readonly Block[
 
 /** What was measured after the repair, how the case ended, and what is still to be measured. */
 function proofBlocks(told: ToldCase): readonly Block[] {
-  const { words, strip, case: kase, speaker } = told;
+  const { chart, words, strip, case: kase, speaker } = told;
   const outcome =
     kase.state.outcome === null
       ? []
       : speaker
-          .render([{ kind: 'done', outcome: kase.state.outcome }])
+          .render([doneMessage(chart.flow, kase.state)])
           .flatMap((one) => (one.kind === 'done' ? [one.text] : []));
   return [
     {

@@ -1,16 +1,12 @@
-import { isSaid } from '@keyturn/core';
+import { isSaid, proofOfRepair } from '@keyturn/core';
 import type { Block } from '../sheet.ts';
 import { fill } from '../words/sheet-words-in.ts';
 import type { ToldCase } from './told-case.ts';
 
 /** What still has to be measured before the repair counts as proved, with places to write in. */
-export function openProofs({ chart, case: kase, speaker, words, strip }: ToldCase): Block {
-  const { flow } = chart;
-  const { raised, answers } = kase.state;
-  // That it runs meanwhile is proved otherwise than a repair.
-  const started = raised.map((id) => flow.interrupts[id]).find((one) => one?.then === 'prove');
-  const fault = flow.faults[strip.verdict?.fault ?? ''];
-  const proofs = Object.entries(started?.prove ?? fault?.prove ?? {});
+export function openProofs({ chart, case: kase, speaker, words }: ToldCase): Block {
+  const { answers } = kase.state;
+  const proofs = Object.entries(proofOfRepair(chart.flow, kase.state));
   return {
     kind: 'fields',
     id: 'proof-open',
