@@ -66,6 +66,9 @@ const sureWord = 0.9;
 /** What may well answer the question in hand tells nothing beside it. */
 const mostInHand = 0.1;
 
+/** What is left beside what is told answers the question in hand as surely as this. */
+const leastLeft = 0.5;
+
 /** A span, and how surely it tells something or answers what was asked. */
 interface Part extends Span {
   /** That it tells an answer of its check. */
@@ -88,7 +91,7 @@ export function toldIn(
   for (const part of bestCut(tokens, spans, { lexicon, inHand })) {
     const check = checks.get(part.subject.check);
     if (check === undefined || check === inHand) continue;
-    if (inHand !== undefined && part.inHand > mostInHand) continue;
+    if (inHand !== undefined && !isBeside(part, tokens, { lexicon, inHand })) continue;
     // What is seen only by looking for it is named, or plain.
     const isPlain = check.check.at === 'memory' || namesCheck(part.heard, check);
     if (part.told < (inHand === undefined && isPlain ? sureTold : sureBeside)) continue;
@@ -98,6 +101,18 @@ export function toldIn(
   return [...told]
     .filter(([id, given]) => given.size === 1 || isOfSeveral(checks.get(id)))
     .map(([id, given]) => ({ check: id, value: [...given] }));
+}
+
+/** True where a part says nothing to the question in hand, and what is left still answers it alike. */
+function isBeside(
+  part: Part,
+  tokens: readonly Token[],
+  { lexicon, inHand }: { readonly lexicon: Lexicon; readonly inHand: CheckPhrases },
+): boolean {
+  if (part.inHand > mostInHand) return false;
+  const rest = tokens.filter((_, at) => at < part.from || at >= part.to);
+  const left = likeliest(hearTokens(rest, lexicon), inHand);
+  return left.share >= leastLeft && left.id === likeliest(hearTokens(tokens, lexicon), inHand).id;
 }
 
 /** The parts of a text, in its order, where it is cut best. */

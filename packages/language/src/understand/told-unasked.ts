@@ -1,7 +1,14 @@
 import type { AnswerInput } from '@keyturn/core';
 import { type Heard, hearTokens, means } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
-import { type Choice, chooseOption, isAbout, isOfSeveral, likeliest } from './choices.ts';
+import {
+  type Choice,
+  chooseOption,
+  exactChoice,
+  isAbout,
+  isOfSeveral,
+  likeliest,
+} from './choices.ts';
 import { factRuns } from './fact-runs.ts';
 import type { FoundAnswer } from './found-answer.ts';
 import { isOfKit, kitTold, saysHaving } from './kit-told.ts';
@@ -125,6 +132,8 @@ export function toldToo(given: readonly AnswerInput[], turn: Turn): readonly Ans
   const inHand = optionsInHand(turn);
   if (inHand === undefined || !given.some(({ check }) => check === inHand.id)) return [];
   if (inHand.check.form.kind === 'reading' || isOfKit(inHand)) return [];
+  // What is said word for word of what was asked says nothing else.
+  if (exactChoice(turn.heard, inHand.options) !== undefined) return [];
   return toldIn(tokens, spansOf(tokens, lexicon), { lexicon, inHand }).filter((one) => {
     const check = lexicon.checks.get(one.check);
     return (
