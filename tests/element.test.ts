@@ -313,12 +313,14 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
   });
 
   /** How far the first thing that fits a selector lies below the head, in pixels. */
-  const belowHead = (page: Page, selector: string) =>
-    page.locator('keyturn-case .page').evaluate((all, wanted) => {
+  const belowHead = async (page: Page, selector: string): Promise<number> => {
+    await page.locator(`keyturn-case ${selector}`).first().waitFor();
+    return page.locator('keyturn-case .page').evaluate((all, wanted) => {
       const bottom = (all.querySelector('.top') as Element).getBoundingClientRect().bottom;
       const top = (all.querySelector(wanted) as Element).getBoundingClientRect().top;
       return top < innerHeight ? Math.round(top - bottom) : -Infinity;
     }, selector);
+  };
   const say = async (page: Page, line: string): Promise<void> => {
     await page.locator('keyturn-case input[name=line]').fill(line);
     await page.keyboard.press('Enter');
