@@ -297,7 +297,7 @@ export const esWords: Words = {
       perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal, digamos, exactamente, exacto, pongamos, o sea, para ser exactos, concretamente, en concreto
     `),
     past: list(`
-      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso
+      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar
     `),
     present: list(`
       ahora, hoy, ahorita, actualmente, ya, en este momento
@@ -330,7 +330,7 @@ export const esWords: Words = {
       hidrómetro, densímetro, densidad, gravedad, pesa ácido, ácido, densimetro, pesaacidos
     `),
     label: list(`
-      etiqueta, pegatina, nominal, nominales, placa, calcomanía, pone en la batería, rótulo, impreso en la batería, viene en la batería, marcada, marcado, impreso, especificada, según la etiqueta, rotulada
+      etiqueta, pegatina, nominal, nominales, placa, calcomanía, pone en la batería, rótulo, impreso en la batería, viene en la batería, marcada, marcado, impreso, especificada, según la etiqueta, rotulada, cartel, cartelito, adhesivo, la batería dice, la batería pone
     `),
     outOf: list(`
       de, sobre, de los
@@ -377,6 +377,18 @@ export const esWords: Words = {
     `),
     climbs: list(`
       pasa, sube, supera, levanta, pasaba, subía
+    `),
+    onto: list(`
+      a
+    `),
+    round: list(`
+      enteros, redondos, justos, justitos, pelados, pelado, clavados, exactos, en punto, completos
+    `),
+    ratedAt: list(`
+      en la de, en una de, en una, en la, de una de, y es de, es de, para una de, de los, batería de, siendo de
+    `),
+    allOff: list(`
+      todo apagado, con todo apagado, todo está apagado, todo desconectado, todo quitado, sin nada encendido, nada encendido, contacto quitado, motor apagado, en reposo, en vacío
     `),
   },
   negators: list(`
