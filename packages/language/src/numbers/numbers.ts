@@ -2,6 +2,7 @@ import type { Token } from '../typed/token.ts';
 import { readCardinal } from './cardinal.ts';
 import { type Found, integer, wordAt } from './found-number.ts';
 import { joinFraction, readFigure, readFraction, readTenths } from './fraction.ts';
+import type { Words } from '../words/words.ts';
 import type { NumberWords } from './number-words.ts';
 
 /**
@@ -80,7 +81,7 @@ function readSaid(tokens: readonly Token[], at: number, said: NumberWords): Foun
   const isOne = found?.number.value === 1 && found.end === at + 1;
   // At the end of a sentence it is a particle or a pronoun: "bricht auf sieben ein", "that one".
   const isParticle = at === tokens.length - 1 && at > 1 && !isTenth(tokens, at, said);
-  if (isOne && isBehindWhole(tokens, at, said)) return found;
+  if (isOne && (isBehindWhole(tokens, at, said) || isBelow(tokens, at, said))) return found;
   return isOne && (isParticle || !standsAlone(tokens, at, said)) ? undefined : found;
 }
 
@@ -92,6 +93,18 @@ function isBehindWhole(tokens: readonly Token[], at: number, said: NumberWords):
   const isSmall =
     next?.kind === 'word' && (fillers.includes(next.text) || besideFigures.includes(next.text));
   return isVolts && (isSmall || next?.kind === 'mark');
+}
+
+/** "Minus one I think": no pronoun, where nothing was read of it. */
+function isBelow(tokens: readonly Token[], at: number, { words }: NumberWords): boolean {
+  const [minus, next] = [wordAt(tokens, at - 1), tokens[at + 1]];
+  const isSmall = next?.kind !== 'word' || words.fillers.includes(next.text);
+  return (
+    minus !== undefined &&
+    words.minus.includes(minus) &&
+    isSmall &&
+    !tokens.some(({ kind }) => kind === 'number')
+  );
 }
 
 /** V. Whole volts to which tenths are said in a word of their own. */
@@ -112,16 +125,22 @@ function isTenth(tokens: readonly Token[], at: number, said: NumberWords): boole
 /** True where "one" is no article and no pronoun: a unit, a fraction or nothing follows. */
 function standsAlone(tokens: readonly Token[], at: number, { words }: NumberWords): boolean {
   const next = wordAt(tokens, at + 1);
-  if (next === undefined) return true;
+  // "10,7 pour une 12 volts": an article before a figure.
+  if (next === undefined) return tokens[at + 1]?.kind !== 'number';
   return (
     words.joins.includes(next) ||
     words.point.includes(next) ||
     Object.hasOwn(words.fractions, next) ||
     words.bareUnits.includes(next) ||
-    (words.cardinals[next] ?? 0) >= leastBehindOne ||
+    ((words.cardinals[next] ?? 0) >= leastBehindOne && !isUnitBehind(tokens, at + 2, words)) ||
     (words.below ?? []).some((said) => said === next || said.startsWith(`${next} `)) ||
     Object.values(words.units).some((said) => said.includes(next))
   );
+}
+
+/** "Eine sechsjährige": an article before a number with its unit in one word. */
+function isUnitBehind(tokens: readonly Token[], at: number, { spelling }: Words): boolean {
+  return spelling?.unitsBehind?.includes(wordAt(tokens, at) ?? '') === true;
 }
 
 /** "One eighty" and "eins zwei": a one before another number is none of the little words. */
