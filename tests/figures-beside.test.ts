@@ -507,3 +507,34 @@ describe('how long it is since the charging names no charger', () => {
     ],
   ]);
 });
+
+describe('below what it never falls is where it ends', () => {
+  hold([
+    ['en', 'battery-crank', 'never went under 10.2', 'battery-crank=10.2 V'],
+    ['es', 'battery-crank', 'no baja de 10,8', 'battery-crank=10.8 V'],
+    ['de', 'battery-crank', 'nie unter 10,2', 'battery-crank=10.2 V'],
+    ['en', 'battery-crank', 'not even 10', 'asked back'],
+    ['fr', 'battery-crank', 'même pas 10', 'asked back'],
+  ]);
+});
+
+describe('two batteries one behind the other make 24 V', () => {
+  hold([
+    [
+      'en',
+      'battery-rest',
+      'its 24.9, two batteries in series',
+      '24 V vehicle, battery-rest=24.9 V',
+    ],
+    ['pl', 'battery-rest', '24,7 na dwóch', '24 V vehicle, battery-rest=24.7 V'],
+    ['en', 'battery-rest', '12.4 on both batteries', rest(12.4)],
+  ]);
+});
+
+describe('decimals are said digit by digit', () => {
+  hold([
+    ['en', 'battery-rest', '12 point 6 5', rest(12.65)],
+    ['en', 'battery-rest', '12 point nought 5', rest(12.05)],
+    ['en', 'battery-rest', '12 point 6 5 minutes later', rest(12.6)],
+  ]);
+});

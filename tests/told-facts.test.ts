@@ -211,3 +211,20 @@ describe('what the meter shows is the battery at rest, where nothing else is nam
     ],
   ]);
 });
+
+describe('the night of a frost does not tell that the vehicle stood', () => {
+  hold([
+    [
+      'pl',
+      null,
+      'w nocy było minus 20, kręci wolno',
+      'air-temperature=-20 Cel, complaint=slow-crank',
+    ],
+    [
+      'de',
+      null,
+      'minus 15 heut nacht, dreht langsam',
+      'air-temperature=-15 Cel, complaint=slow-crank',
+    ],
+  ]);
+});

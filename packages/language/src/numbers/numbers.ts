@@ -4,6 +4,7 @@ import { type Found, integer, wordAt } from './found-number.ts';
 import { joinFraction, readFigure, readFraction, readTenths } from './fraction.ts';
 import type { Words } from '../words/words.ts';
 import type { NumberWords } from './number-words.ts';
+import { durations } from './unit.ts';
 
 /**
  * Puts numbers in words and mixed forms into figures: "twelve point four", "12 point 4",
@@ -174,14 +175,19 @@ function readDecimals(
   said: NumberWords,
 ): { readonly digits: string; readonly end: number } | undefined {
   const figure = tokens[start];
-  if (figure?.kind === 'number') {
-    return figure.decimals === 0 && figure.value >= 0
-      ? { digits: figure.digits, end: start + 1 }
-      : undefined;
-  }
+  if (figure?.kind === 'number' && (figure.decimals > 0 || figure.value < 0)) return undefined;
+  if (figure?.kind === 'number' && figure.digits.length > 1)
+    return { digits: figure.digits, end: start + 1 };
   let at = start;
   let digits = '';
   for (;;) {
+    // "12 point 6 5", "12 point nought 5".
+    const digit = digitAt(tokens, at);
+    if (digit !== undefined && (digits === '' || !isOfTime(tokens, at + 1, said))) {
+      digits += digit;
+      at += 1;
+      continue;
+    }
     const word = wordAt(tokens, at);
     const isNought = word !== undefined && said.words.decimalZero.includes(word);
     // "forty five" is two decimals; "four five" is as well, and is read digit by digit.
@@ -192,6 +198,19 @@ function readDecimals(
     if (found.value > 9) break;
   }
   return digits === '' ? undefined : { digits, end: at };
+}
+
+function digitAt(tokens: readonly Token[], at: number): string | undefined {
+  const token = tokens[at];
+  return token?.kind === 'number' && token.decimals === 0 && /^\d$/.test(token.digits)
+    ? token.digits
+    : undefined;
+}
+
+/** True for the minutes of "12 point 6 5 minutes later". */
+function isOfTime(tokens: readonly Token[], at: number, { words }: NumberWords): boolean {
+  const unit = wordAt(tokens, at);
+  return unit !== undefined && durations.some((code) => words.units[code]?.includes(unit) === true);
 }
 
 function isNoughts(digits: string): boolean {

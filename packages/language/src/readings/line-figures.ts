@@ -438,17 +438,17 @@ const mostBoundWords = 5;
 export function hasBoundOnly(
   tokens: readonly Token[],
   figures: readonly SaidFigure[],
-  { lexicon }: LineContext,
+  { lexicon, inHand }: LineContext,
 ): boolean {
   const { boundsOnly, nearly, negators } = lexicon.words;
+  const isTurning = inHand?.check.does.includes('starter') === true;
   const { changes, climbs, present, until } = figureWordsOf(lexicon.words);
-  // "It won't go above 12.4", "up to 13.9 now": where it is.
-  const isReached = ({ start, end }: SaidFigure): boolean => {
+  // "It won't go above 12.4", "never fell under 10.2", "up to 13.9 now": where it is.
+  const isReached = ({ start, end, decimals }: SaidFigure): boolean => {
     const lead = tokens.slice(Math.max(start - mostBoundWords, 0), start);
-    const isHighest = hasPhrase(lead, negators) && hasPhrase(lead, climbs);
-    return (
-      isHighest || (endsWithPhrase(tokens, start, until) && phraseAt(tokens, end, present) > 0)
-    );
+    const isOfEnd = hasPhrase(lead, [...climbs, ...changes]) || (isTurning && decimals > 0);
+    const isEnd = hasPhrase(lead, negators) && isOfEnd;
+    return isEnd || (endsWithPhrase(tokens, start, until) && phraseAt(tokens, end, present) > 0);
   };
   const before = figures
     .filter((figure) => !isReached(figure))

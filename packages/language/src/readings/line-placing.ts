@@ -134,11 +134,10 @@ function placeFigure(
   // "Clamps tight, the meter shows 12.7" tells no loss.
   const isOfMore = (entry: CheckPhrases): boolean =>
     inHand === undefined && isLoss(entry) && isTooMuchLost(figure);
-  const own = (line.named[line.index] ?? [])
-    .filter((entry) => !isOfMore(entry))
-    .filter(
-      (entry) => inHand === undefined || entry === inHand || unit !== undefined || !isOfUnit(entry),
-    );
+  const spoken = line.named[line.index] ?? [];
+  const own = (spoken.every(isOfMore) ? [] : spoken).filter(
+    (entry) => inHand === undefined || entry === inHand || unit !== undefined || !isOfUnit(entry),
+  );
   // "There are two clamps" counts them.
   if (inHand === undefined && isCount(figure)) return undefined;
   const named = own.filter(fitsUnit);

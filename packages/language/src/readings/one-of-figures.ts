@@ -270,7 +270,9 @@ function rounded(
     const between = tokens.slice(figure.end, next.start);
     const isApart = between.some(({ kind }) => kind === 'mark') || hasPhrase(between, instead);
     const isNear = Math.abs(rough.value - exact.value) < 10 ** -rough.decimals;
-    const isOfNought = isOfDegrees && figure.value === 0 && Math.abs(next.value) <= nearNought;
+    const isClose =
+      endsWithPhrase(tokens, figure.start, words.boundsOnly) || Math.abs(next.value) <= nearNought;
+    const isOfNought = isOfDegrees && figure.value === 0 && isClose;
     const isRougher = isOfNought || (rough.decimals !== exact.decimals && isNear);
     const other = isOfNought ? figure : rough;
     if (!isRougher || !isApart || !isRough(other)) return [];

@@ -58,12 +58,15 @@ const comma: Token = { kind: 'mark', text: ',' };
 /** "A year": a span of time of which there is one. */
 function onesIn(tokens: readonly Token[], { lexicon }: LineContext): readonly SaidFigure[] {
   const { articles } = lexicon.words;
-  const { oneBefore } = figureWordsOf(lexicon.words);
+  const { oneBefore, oneBehind } = figureWordsOf(lexicon.words);
   return tokens.flatMap((_, at): readonly SaidFigure[] => {
     const unit = lexicon.readUnit(tokens, at);
     if (unit?.code !== 'a' || tokens[at - 1]?.kind === 'number') return [];
-    if (!endsWithPhrase(tokens, at, [...articles, ...oneBefore])) return [];
-    return [{ value: 1, decimals: 0, digits: '1', unit: 'a', start: at, end: at + unit.length }];
+    const end = at + unit.length;
+    const isOne =
+      endsWithPhrase(tokens, at, [...articles, ...oneBefore]) ||
+      phraseAt(tokens, end, oneBehind) > 0;
+    return isOne ? [{ value: 1, decimals: 0, digits: '1', unit: 'a', start: at, end }] : [];
   });
 }
 
@@ -88,7 +91,27 @@ function frost(
   // "Floor -2".
   if (endsWithPhrase(tokens, start, asideBefore)) return undefined;
   if (!isSaid && (isVolts || isBetweenPoles(start, tokens, context))) return undefined;
-  return asideOf(check, { ...figure, unit: unit ?? unitHere('Cel') }, { start, end, context });
+  const said = withTime({ start, end }, tokens, context);
+  return asideOf(check, { ...figure, unit: unit ?? unitHere('Cel') }, { ...said, context });
+}
+
+/** A frost with the night in which it was: "minus 15 last night" does not tell that it stood. */
+function withTime(
+  { start, end }: Pick<Aside, 'start' | 'end'>,
+  tokens: readonly Token[],
+  { lexicon: { words } }: LineContext,
+): Pick<Aside, 'start' | 'end'> {
+  const { past, present, asideBehind } = figureWordsOf(words);
+  const times = [...past, ...present, ...asideBehind];
+  let from = start;
+  while (endsWithPhrase(tokens, from, times)) {
+    let at = from - 1;
+    while (at + phraseAt(tokens, at, times) < from) at -= 1;
+    from = at;
+  }
+  let to = end;
+  while (phraseAt(tokens, to, times) > 0) to += phraseAt(tokens, to, times);
+  return { start: from, end: to };
 }
 
 /** "Between plus and minus 12": the minus of the battery. */
@@ -182,7 +205,8 @@ function atRest(
 ): Aside | undefined {
   const { inHand, lexicon } = context;
   const check = readingIn(lexicon.checks, isRestVoltage);
-  if (check === undefined || (inHand !== undefined && !isOfWords(inHand))) return undefined;
+  const isAsked = inHand !== undefined && inHand.check.form.kind !== 'choice';
+  if (check === undefined || isAsked) return undefined;
   if (figure.decimals === 0 || !isVoltage(figure, check, context)) return undefined;
   const { display, battery, allOff } = figureWordsOf(lexicon.words);
   const { from, to } = clauseOf(figure, tokens, context);
@@ -192,6 +216,7 @@ function atRest(
   if (hasMore || isStarting) return undefined;
   const named = namedChecks(clause, { ...context, inHand: undefined });
   const isSaid = named.includes(check) || hasPhrase(clause, allOff);
+  if (!isSaid && inHand !== undefined && !isOfWords(inHand)) return undefined;
   if (!isSaid && (named.length > 0 || !hasPhrase(clause, [...display, ...battery])))
     return undefined;
   return asideOf(check, figure, { start: from, end: to, context });

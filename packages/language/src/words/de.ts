@@ -229,7 +229,7 @@ export const deWords: Words = {
       pin, pins, klemme, kl, um halb, halb, um viertel nach, um viertel vor, messbereich, bereich, baujahr, bj, zylinder, zelle, spitze, in der spitze, spitzenwert, auf stellung, eingestellt auf, gekostet, im ersten moment, kurz auf, gestellt auf, gedreht auf, ebene, etage, deck, stock, untergeschoss
     `),
     asideBehind: list(`
-      uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich, gleichspannung, volt gleichspannung, er bereich, v gleichspannung
+      uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich, gleichspannung, volt gleichspannung, er bereich, v gleichspannung, heut nacht, heute nacht, in der nacht, nachts, heut früh, heute früh
     `),
     engine: list(`
       benziner, diesel, motor, tdi, hdi, liter, hubraum, turbo, benzin, dieselmotor
@@ -316,6 +316,9 @@ export const deWords: Words = {
     `),
     climbs: list(`
       geht, kommt, steigt, klettert, gehen, kommen, will
+    `),
+    pair: list(`
+      zwei batterien, beide batterien, beide zusammen, in reihe, in serie, zwei akkus
     `),
     onto: list(`
       auf

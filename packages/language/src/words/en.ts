@@ -259,6 +259,9 @@ export const enWords: Words = {
     climbs: list(`
       go, get, climb, rise, come, make, move
     `),
+    pair: list(`
+      two batteries, two batterys, both batteries, both together, in series, pair of batteries, batteries in series
+    `),
     onto: list(`
       to
     `),

@@ -220,7 +220,7 @@ export const esWords: Words = {
       mω, mohm, mohms, miliohmio, miliohmios, miliohm, miliohms, mili ohmios
     `),
     Cel: list(`
-      cel, °c, c, celsius, centígrado, centígrados, grados c, grados celsius, grado celsius,
+      cel, °c, ºc, c, celsius, centígrado, centígrados, grados c, grados celsius, grado celsius,
       grados centígrados, grado centígrado
     `),
     '[degF]': list(`
@@ -269,7 +269,7 @@ export const esWords: Words = {
     llega a, pasa de, baja de, supera los, ni siquiera, ni
   `),
   nearly: list(`
-    poco, pelín por, poco por, poquito por, pelo por, justo por, ligeramente por, algo por, poquito, pelín, pelo, algo, ligeramente, justo, apenas, tantito, pizca, nada, casi
+    poco, pelín por, poco por, poquito por, pelo por, justo por, ligeramente por, algo por, poquito, pelín, pelo, algo, ligeramente, justo, apenas, tantito, pizca, nada, casi, lo más
   `),
   vague: list(`
     unos, unas, par, varios, varias, cuantos, cuantas, pocos, y pico, y algo, algo, coma algo, punto algo, y tantos, y un poco, con algo, y un poquito, y monedas, coma y pico
@@ -281,14 +281,14 @@ export const esWords: Words = {
     clavadas, y, pero, el, la, los, las, un, una, me, se, lo, le, yo, que, es, era, son, está,
     favor, gracias, solo, otra, vez, más, menos, pico, digamos, casi, aprox, aproximadamente,
     marca, da, dice, lee, mide, sale, indica, muestra, queda, lectura, medidor, multímetro,
-    voltímetro, polímetro, tester, probador, pinza, pantalla, total, ambos, ambas, cada, prueba, tiene, está a
+    voltímetro, polímetro, tester, probador, pinza, pantalla, total, ambos, ambas, cada, prueba, tiene, está a, clavado, clavada
   `),
   figureWords: {
     asideBefore: list(`
       pin, pines, borne, bornes, terminal, terminales, a las, las, a la, escala de, rango de, escala, posición de, calibre de, modelo, año, cilindro, pico de, pico, llega a un pico de, costó, pagué, celda, vaso, picó a, picó, puesto en, ajustado en, ajustado a, seleccionado, planta, piso, sótano, nivel
     `),
     asideBehind: list(`
-      de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas, en continua, voltios continua, dc
+      de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas, en continua, voltios continua, dc, esta noche, por la noche, anoche, esta mañana
     `),
     engine: list(`
       motor, gasolina, diésel, diesel, litros, nafta, turbo, tdi, hdi, motor de, es un
@@ -377,6 +377,9 @@ export const esWords: Words = {
     `),
     climbs: list(`
       pasa, sube, supera, levanta, pasaba, subía
+    `),
+    pair: list(`
+      dos baterías, las dos baterías, las dos juntas, en serie
     `),
     onto: list(`
       a

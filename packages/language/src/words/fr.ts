@@ -21,6 +21,7 @@ export const frWords: Words = {
     'un demi': 1 / 2,
     'une demie': 1 / 2,
     'un quart': 1 / 4,
+    'une huitaine': 8,
     'une dizaine': 10,
     'une douzaine': 12,
     'une quinzaine': 15,
@@ -144,7 +145,7 @@ export const frWords: Words = {
     wk: ['sem', 'semaine', 'semaines'],
     mo: ['mois'],
     a: list(`
-      an, ans, année, années, ans environ, ans et quelques
+      an, ans, année, années, bonnes années, ans environ, ans et quelques
     `),
     Hz: ['hz', 'hertz'],
     '/min': list(`
@@ -184,7 +185,7 @@ export const frWords: Words = {
       broche, broches, borne, bornes, calibre, calibre de, gamme, position, cylindre, élément, pic à, pointe à, pointe de, pic de, pic, modèle, année, payé, payée, payer, crête, réglé sur, réglée sur, réglé sur le, réglé à, mis sur, sur le calibre, niveau, étage, sous sol
     `),
     asideBehind: list(`
-      heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points, dc, en continu, continu
+      heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points, dc, en continu, continu, cette nuit, la nuit, dans la nuit
     `),
     engine: list(`
       essence, diesel, moteur, litres, tdi, hdi, dci, turbo, gasoil, cylindrée
@@ -271,6 +272,9 @@ export const frWords: Words = {
     `),
     climbs: list(`
       monte, va, passe, dépasse, grimpe
+    `),
+    pair: list(`
+      deux batteries, les deux batteries, les deux ensemble, en série, c est du 24 volts, du 24 volts
     `),
     onto: list(`
       à

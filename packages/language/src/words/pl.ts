@@ -98,6 +98,7 @@ export const plWords: Words = {
     trzyści: 30,
     dwudziestu: 20,
     trzydzieści: 30,
+    czydzieści: 30,
     trzydziestu: 30,
     czterdzieści: 40,
     czterdziestu: 40,
@@ -300,7 +301,7 @@ export const plWords: Words = {
       pin, pinie, pinu, zacisk, zacisku, styk, styku, o, o godzinie, godzina, godz, na zakresie, zakres, zakresie, rocznik, cylinder, cela, w piku, szczyt, w szczycie, za, kosztował, kosztowała, pik, pik poboru, w pierwszej chwili, skoczyło do, ustawiony na, ustawiona na, ustawione na, nastawiony na, przełączony na, ustawiłem na, poziom, poziomie, piętro, piętrze, skacze na, skacze do, skacze pod, skoczyło pod, skoczyło na, podskoczyło do, skok do, skok na, wskoczyło na
     `),
     asideBehind: list(`
-      rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie, dc, prądu stałego
+      rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie, dc, prądu stałego, nocą, tej nocy, dziś w nocy
     `),
     engine: list(`
       benzyna, diesel, silnik, silnika, litra, litrów, benzyniak, tdi, hdi, turbo, pojemność, pojemności
@@ -387,6 +388,9 @@ export const plWords: Words = {
     `),
     climbs: list(`
       idzie, wchodzi, przekracza, rośnie, wzrasta
+    `),
+    pair: list(`
+      dwa akumulatory, oba akumulatory, na dwóch, szeregowo, oba razem, dwóch akumulatorach
     `),
     onto: list(`
       na, do

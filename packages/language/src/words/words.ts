@@ -127,6 +127,8 @@ export interface FigureWords {
   readonly round: readonly string[];
   /** Between what was measured and the volts that a battery is called by: 10.7 `on a` 12 volt one. */
   readonly ratedAt: readonly string[];
+  /** Two batteries one behind the other, which make 24 V: `in series`. */
+  readonly pair: readonly string[];
   /** Nothing was switched on when a figure was read: `everything off`. */
   readonly allOff: readonly string[];
   /** What a figure does not do, said of the highest that it came to: won't `go` above. */
@@ -168,6 +170,7 @@ const noFigureWords: FigureWords = {
   roughly: [],
   round: [],
   ratedAt: [],
+  pair: [],
   allOff: [],
   climbs: [],
 };
