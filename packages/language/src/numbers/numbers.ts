@@ -4,7 +4,6 @@ import { type Found, integer, wordAt } from './found-number.ts';
 import { joinFraction, readFigure, readFraction, readTenths } from './fraction.ts';
 import type { Words } from '../words/words.ts';
 import type { NumberWords } from './number-words.ts';
-import { durations } from './unit.ts';
 
 /**
  * Puts numbers in words and mixed forms into figures: "twelve point four", "12 point 4",
@@ -98,12 +97,10 @@ function isBehindWhole(tokens: readonly Token[], at: number, said: NumberWords):
 
 /** "Minus one I think": no pronoun, where nothing was read of it. */
 function isBelow(tokens: readonly Token[], at: number, { words }: NumberWords): boolean {
-  const [minus, next] = [wordAt(tokens, at - 1), tokens[at + 1]];
-  const isSmall = next?.kind !== 'word' || words.fillers.includes(next.text);
+  const next = tokens[at + 1];
   return (
-    minus !== undefined &&
-    words.minus.includes(minus) &&
-    isSmall &&
+    words.minus.includes(wordAt(tokens, at - 1) ?? '') &&
+    (next?.kind !== 'word' || words.fillers.includes(next.text)) &&
     !tokens.some(({ kind }) => kind === 'number')
   );
 }
@@ -181,9 +178,9 @@ function readDecimals(
   let at = start;
   let digits = '';
   for (;;) {
-    // "12 point 6 5", "12 point nought 5".
+    // "12 point 6 5", but no minutes behind it.
     const digit = digitAt(tokens, at);
-    if (digit !== undefined && (digits === '' || !isOfTime(tokens, at + 1, said))) {
+    if (digit !== undefined && (digits === '' || wordAt(tokens, at + 1) === undefined)) {
       digits += digit;
       at += 1;
       continue;
@@ -205,12 +202,6 @@ function digitAt(tokens: readonly Token[], at: number): string | undefined {
   return token?.kind === 'number' && token.decimals === 0 && /^\d$/.test(token.digits)
     ? token.digits
     : undefined;
-}
-
-/** True for the minutes of "12 point 6 5 minutes later". */
-function isOfTime(tokens: readonly Token[], at: number, { words }: NumberWords): boolean {
-  const unit = wordAt(tokens, at);
-  return unit !== undefined && durations.some((code) => words.units[code]?.includes(unit) === true);
 }
 
 function isNoughts(digits: string): boolean {

@@ -176,7 +176,7 @@ function joinTimes(
   tokens: readonly Token[],
   { inHand, lexicon: { words } }: Pick<LineContext, 'inHand' | 'lexicon'>,
 ): SaidFigure | undefined {
-  // A year and its number may be one word: "سنتين".
+  // A year and its number may be one word: "un año".
   const isYears = inHand?.check.form.kind === 'reading' && inHand.check.form.unit === 'a';
   const isOneWord = isYears && before.inWords === true;
   const parts = partsOf(before.unit ?? (isOneWord ? 'a' : undefined), figure.unit);

@@ -243,9 +243,6 @@ function takesBack(between: readonly Token[], { lexicon: { words } }: LineContex
   return isSaid;
 }
 
-/** Degrees. A figure is as close as this to the nought that it is said to be near. */
-const nearNought = 5;
-
 /**
  * "Just under 9, say 8.9", "twelve volts flat, 12.1", "just above zero, 2 degrees": the rougher of
  * two for one thing.
@@ -266,17 +263,15 @@ function rounded(
   return figures.flatMap((figure, index): Stretch[] => {
     const next = figures[index + 1];
     if (next === undefined || !isOfOneKind(figure, next)) return [];
-    const [rough, exact] = figure.decimals < next.decimals ? [figure, next] : [next, figure];
+    const isNought = isOfDegrees && figure.value === 0;
+    const isFirst = isNought || figure.decimals < next.decimals;
+    const [rough, exact] = isFirst ? [figure, next] : [next, figure];
     const between = tokens.slice(figure.end, next.start);
     const isApart = between.some(({ kind }) => kind === 'mark') || hasPhrase(between, instead);
     const isNear = Math.abs(rough.value - exact.value) < 10 ** -rough.decimals;
-    const isClose =
-      endsWithPhrase(tokens, figure.start, words.boundsOnly) || Math.abs(next.value) <= nearNought;
-    const isOfNought = isOfDegrees && figure.value === 0 && isClose;
-    const isRougher = isOfNought || (rough.decimals !== exact.decimals && isNear);
-    const other = isOfNought ? figure : rough;
-    if (!isRougher || !isApart || !isRough(other)) return [];
-    return isOnlyOf(between, small) ? [{ start: other.start, end: other.end }] : [];
+    const isRougher = isNought || (rough.decimals !== exact.decimals && isNear);
+    if (!isRougher || !isApart || !isRough(rough)) return [];
+    return isOnlyOf(between, small) ? [{ start: rough.start, end: rough.end }] : [];
   });
 }
 

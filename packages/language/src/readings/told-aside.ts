@@ -104,14 +104,9 @@ function withTime(
   const { past, present, asideBehind } = figureWordsOf(words);
   const times = [...past, ...present, ...asideBehind];
   let from = start;
-  while (endsWithPhrase(tokens, from, times)) {
-    let at = from - 1;
-    while (at + phraseAt(tokens, at, times) < from) at -= 1;
-    from = at;
-  }
-  let to = end;
-  while (phraseAt(tokens, to, times) > 0) to += phraseAt(tokens, to, times);
-  return { start: from, end: to };
+  for (let at = start - 1; at >= start - mostBetween; at -= 1)
+    if (phraseAt(tokens, at, times) === from - at) from = at;
+  return { start: from, end: end + phraseAt(tokens, end, times) };
 }
 
 /** "Between plus and minus 12": the minus of the battery. */
@@ -205,15 +200,12 @@ function atRest(
 ): Aside | undefined {
   const { inHand, lexicon } = context;
   const check = readingIn(lexicon.checks, isRestVoltage);
-  const isAsked = inHand !== undefined && inHand.check.form.kind !== 'choice';
-  if (check === undefined || isAsked) return undefined;
+  if (check === undefined || (inHand?.check.form.kind ?? 'choice') !== 'choice') return undefined;
   if (figure.decimals === 0 || !isVoltage(figure, check, context)) return undefined;
   const { display, battery, allOff } = figureWordsOf(lexicon.words);
   const { from, to } = clauseOf(figure, tokens, context);
   const clause = tokens.slice(from, to);
-  const hasMore = clause.filter(({ kind }) => kind === 'number').length > 1;
-  const isStarting = speaksOfStart(clause, context) || isWhileStarting(figure, tokens, context);
-  if (hasMore || isStarting) return undefined;
+  if (speaksOfStart(clause, context) || isWhileStarting(figure, tokens, context)) return undefined;
   const named = namedChecks(clause, { ...context, inHand: undefined });
   const isSaid = named.includes(check) || hasPhrase(clause, allOff);
   if (!isSaid && inHand !== undefined && !isOfWords(inHand)) return undefined;
@@ -232,12 +224,8 @@ function isWhileStarting(
   context: LineContext,
 ): boolean {
   const { moments } = figureWordsOf(context.lexicon.words);
-  if (value >= (leastAtRest * context.nominal) / 12) return false;
-  return tokens.some((_, at) => {
-    if (phraseAt(tokens, at, moments) === 0) return false;
-    const length = tokens.slice(at).findIndex(({ kind }) => kind === 'mark');
-    return speaksOfStart(tokens.slice(at, length < 0 ? tokens.length : at + length), context);
-  });
+  const isLow = value < (leastAtRest * context.nominal) / 12;
+  return isLow && hasPhrase(tokens, moments) && speaksOfStart(tokens, context);
 }
 
 /** The words about a figure up to the next mark or break, with what is said of the moment. */

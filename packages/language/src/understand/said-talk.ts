@@ -194,11 +194,8 @@ export function readContext(turn: Turn): Understood | undefined {
 /** True where a clause without a figure says what is at hand, or there is no figure at all. */
 function tellsKitApart({ tokens, listener: { lexicon } }: Turn): boolean {
   const spelled = spellNumbers(tokens, lexicon.numbers);
-  const clauses = cutClauses(spelled, lexicon);
-  return (
-    !spelled.some(({ kind }) => kind === 'number') ||
-    kitTold(clauses, lexicon).some((ids) => ids.length > 0)
-  );
+  const hasFigure = spelled.some(({ kind }) => kind === 'number');
+  return !hasFigure || kitTold(cutClauses(spelled, lexicon), lexicon).flat().length > 0;
 }
 
 /** Talk that a longer sentence may hold, the first that fits is taken. */
