@@ -201,7 +201,7 @@ describe('the voltage at rest and the lower one while the starter turns are both
     ['en', 'battery-crank', '12.6 at rest and 9.4 while cranking', both],
     ['en', null, 'reads 12.6 at rest, goes down to 9.4 cranking', both],
     ['es', 'battery-rest', '12,6 parado y 9,4 al dar arranque', both],
-    ['de', 'battery-crank', 'vorher 12,6, während sie startet 9,4', both],
+    ['de', 'battery-crank', 'vorher 12,6, während sie startet 9,4', 'battery-crank=9.4 V'],
     ['fr', 'battery-rest', '12,6 au repos puis 9,4 pendant que ma femme démarre', both],
     ['pl', 'battery-rest', '12,6, przy kręceniu 9,4', both],
     ['ar', 'battery-rest', '12.6 وعند التدوير تصير 9.4', both],
@@ -414,4 +414,127 @@ describe('a text is said back as it was written', () => {
     expect(said).toHaveLength(80);
     expect(said).toMatch(/…$/);
   });
+});
+
+describe('of two clamps the worse is taken, also where it is said once more', () => {
+  const worse = (value: number): string => `drop-clamps=${String(value)} V`;
+  hold([
+    ['en', 'drop-clamps', 'plus 0.08, minus 0.5, so 0.5 it is', worse(0.5)],
+    ['en', 'drop-clamps', 'one was 0.04 the other 0.7, so 0.7', worse(0.7)],
+    ['es', 'drop-clamps', 'en el menos 0,02 y en el mas 0,45, o sea 0,45', worse(0.45)],
+    ['de', 'drop-clamps', '0,3 am plus und 0,06 am minus also 0,3', worse(0.3)],
+    ['fr', 'drop-clamps', 'au négatif 0,02 et au positif 0,45, alors 0,45', worse(0.45)],
+    ['pl', 'drop-clamps', '0,3 na plusie i 0,06 na minusie czyli 0,3', worse(0.3)],
+    ['ar', 'drop-clamps', 'السالب ٠٫٠٢ والموجب ٠٫٤٥ يعني ٠٫٤٥', worse(0.45)],
+    ['en', 'drop-clamps', 'plus 0.08, minus 0.5, so 0.3', 'offered'],
+    ['en', 'drop-clamps', 'fifty mil on red, half a volt on black', worse(0.5)],
+  ]);
+});
+
+describe('whole volts give way to the figure behind them, and so does nought to degrees close by', () => {
+  hold([
+    ['es', 'battery-rest', 'doce voltios enteros, 12,05', rest(12.05)],
+    ['de', 'battery-rest', 'zwölf volt glatt, 12,05', rest(12.05)],
+    ['fr', 'battery-rest', 'douze volts tout rond, 12,05', rest(12.05)],
+    ['pl', 'battery-rest', 'równe dwanaście woltów, 12,05', rest(12.05)],
+    ['ar', 'battery-rest', '١٢ فولت بالتمام، ١٢٫٠٥', rest(12.05)],
+    ['en', 'battery-rest', 'just shy of 12 volts, 11.9', rest(11.9)],
+    ['en', 'battery-rest', '12, 12.4', 'offered'],
+    ['de', 'air-temperature', 'knapp über null, drei grad vielleicht', 'air-temperature=3 Cel'],
+    ['pl', 'air-temperature', 'koło zera, minus jeden chyba', 'air-temperature=-1 Cel'],
+    ['ar', 'air-temperature', 'ناقص ستة الصبح', 'air-temperature=-6 Cel'],
+  ]);
+});
+
+describe('what a battery or its label is called by is not what was read of it', () => {
+  hold([
+    ['en', 'battery-rest', '10.7 on a 12 volt one, its knackered', rest(10.7)],
+    ['es', 'battery-rest', '10,7 en la de 12, creo que esta muerta', rest(10.7)],
+    ['fr', 'battery-rest', '10,7 sur une batterie de 12', rest(10.7)],
+    ['de', 'battery-rest', '10,7 bei einer 12er, die ist wohl hin', rest(10.7)],
+    ['pl', 'battery-rest', '10,7 na akumulatorze 12 V, chyba padł', rest(10.7)],
+    [
+      'de',
+      'battery-tester',
+      'zeigt 520 A und auf der batterie steht 640',
+      'battery-tester=520 A, label 640 A',
+    ],
+    [
+      'fr',
+      'battery-tester',
+      "ça affiche 520 A et l'étiquette dit 640",
+      'battery-tester=520 A, label 640 A',
+    ],
+  ]);
+});
+
+describe('a bit more of tens of amperes and of years is as good as none', () => {
+  hold([
+    ['pl', 'battery-tester', 'trzysta pięćdziesiąt amper z hakiem', 'battery-tester=350 A'],
+    ['en', 'battery-tester', 'three hundred and fifty odd amps', 'battery-tester=350 A'],
+    ['en', 'battery-tester', 'three hundred and a bit', 'asked back'],
+    ['es', 'battery-age', 'cinco años y pico', 'battery-age=5 a'],
+    ['de', 'battery-age', 'ist eine sechsjährige batterie', 'battery-age=6 a'],
+    ['pl', 'battery-age', 'piętnastoletni', 'battery-age=15 a'],
+    ['ar', 'battery-age', 'سنتين بالتمام', 'battery-age=2 a'],
+  ]);
+});
+
+describe('of two voltages the lower is the one while the starter turns', () => {
+  const turning = (value: number): string => `battery-crank=${String(value)} V`;
+  hold([
+    ['en', 'battery-crank', '12.6 to start with and 9.9 when my lad turns the key', turning(9.9)],
+    ['fr', 'battery-crank', '12,6 au départ et 9,9 quand ma fille démarre', turning(9.9)],
+    ['es', 'battery-crank', 'de 12,6 a nueve y medio', turning(9.5)],
+    ['pl', 'battery-crank', 'z 12,6 na dziewięć i pół', turning(9.5)],
+    ['es', 'battery-crank', 'de 9,4 a 9,6', 'offered'],
+  ]);
+});
+
+describe('how long it is since the charging names no charger', () => {
+  hold([
+    [
+      'fr',
+      'battery-recharged',
+      "trois heures après la charge j'ai 12,78",
+      'battery-recharged=12.78 V',
+    ],
+    [
+      'fr',
+      'battery-recharged',
+      "quatre heures après avoir débranché le chargeur j'ai 12,71",
+      'battery-recharged=12.71 V',
+    ],
+  ]);
+});
+
+describe('below what it never falls is where it ends', () => {
+  hold([
+    ['en', 'battery-crank', 'never went under 10.2', 'battery-crank=10.2 V'],
+    ['es', 'battery-crank', 'no baja de 10,8', 'battery-crank=10.8 V'],
+    ['de', 'battery-crank', 'nie unter 10,2', 'battery-crank=10.2 V'],
+    ['en', 'battery-crank', 'not even 10', 'asked back'],
+    ['fr', 'battery-crank', 'même pas 10', 'asked back'],
+  ]);
+});
+
+describe('two batteries one behind the other make 24 V', () => {
+  hold([
+    [
+      'en',
+      'battery-rest',
+      'its 24.9, two batteries in series',
+      '24 V vehicle, battery-rest=24.9 V',
+    ],
+    ['pl', 'battery-rest', '24,7 na dwóch', '24 V vehicle, battery-rest=24.7 V'],
+    ['en', 'battery-rest', '12.4 on both batteries', rest(12.4)],
+  ]);
+});
+
+describe('decimals are said digit by digit', () => {
+  hold([
+    ['en', 'battery-rest', '12 point 6 5', rest(12.65)],
+    ['en', 'battery-rest', '12 point nought 5', rest(12.05)],
+    ['en', 'battery-rest', '12 point 6 5 minutes later', rest(12.6)],
+  ]);
 });

@@ -35,7 +35,7 @@ describe('a vehicle of 24 V is concluded only where a lorry is named and the fig
       'fr',
       null,
       'moteur lent au demarrage, pourtant batterie mesurée à 12.65',
-      'complaint=slow-crank',
+      'battery-rest=12.65 V, complaint=slow-crank',
     ],
     ['fr', 'battery-rest', 'batterie, 12,65', 'battery-rest=12.65 V'],
     ['fr', 'battery-rest', 'batterie 24,9', 'asked back'],
@@ -56,7 +56,12 @@ describe('kit is told of its own question, where that is still to come', () => {
 
 describe('that it cranks slowly is no word for the figure of the battery', () => {
   hold([
-    ['en', null, 'slow cranking, yet battery measured at 12.65', 'complaint=slow-crank'],
+    [
+      'en',
+      null,
+      'slow cranking, yet battery measured at 12.65',
+      'battery-rest=12.65 V, complaint=slow-crank',
+    ],
     ['en', null, 'while cranking, battery 9.8 V', 'battery-crank=9.8 V'],
     ['fr', null, 'au démarrage, batterie 9,8 V', 'battery-crank=9.8 V'],
     ['en', null, 'cranks slow, battery 12.4 at rest', 'battery-rest=12.4 V, complaint=slow-crank'],
@@ -157,5 +162,69 @@ describe('weeks and months tell what happened before as well', () => {
     ['fr', 'when', 'après trois semaines sans rouler', 'history=parked-long, when=after-standing'],
     ['ar', 'when', 'بعد ثلاث اسابيع واقفة', 'history=parked-long, when=after-standing'],
     ['en', 'when', 'after standing overnight', 'when=after-standing'],
+  ]);
+});
+
+describe('what the meter shows is the battery at rest, where nothing else is named', () => {
+  hold([
+    [
+      'en',
+      'terminals',
+      'white fur on both, reading 12.2 with everything off',
+      'battery-rest=12.2 V, terminals=corroded',
+    ],
+    [
+      'es',
+      'terminals',
+      'llenos de sulfato, el voltimetro marca 12,2 con todo apagado',
+      'battery-rest=12.2 V, terminals=corroded',
+    ],
+    [
+      'de',
+      null,
+      'klemmen sauber und fest, messgerät zeigt 12,7, anlasser macht keinen mucks',
+      'battery-rest=12.7 V, complaint=silent, terminals=clean-tight',
+    ],
+    [
+      'fr',
+      null,
+      'multimètre à 11,8 et ça tourne lentement',
+      'battery-rest=11.8 V, complaint=slow-crank',
+    ],
+    [
+      'pl',
+      'terminals',
+      'czyste i mocno siedzą, w spoczynku 12,5',
+      'battery-rest=12.5 V, terminals=clean-tight',
+    ],
+    [
+      'ar',
+      'terminals',
+      'نظيفة ومشدودة، والجهاز يعطي ١٢٫٥ وكل شي مطفي',
+      'battery-rest=12.5 V, terminals=clean-tight',
+    ],
+    [
+      'en',
+      'terminals',
+      'both crusty, meter shows 9.8 while cranking',
+      'battery-crank=9.8 V, terminals=corroded',
+    ],
+  ]);
+});
+
+describe('the night of a frost does not tell that the vehicle stood', () => {
+  hold([
+    [
+      'pl',
+      null,
+      'w nocy było minus 20, kręci wolno',
+      'air-temperature=-20 Cel, complaint=slow-crank',
+    ],
+    [
+      'de',
+      null,
+      'minus 15 heut nacht, dreht langsam',
+      'air-temperature=-15 Cel, complaint=slow-crank',
+    ],
   ]);
 });

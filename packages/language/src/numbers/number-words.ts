@@ -44,6 +44,7 @@ export function createNumberWords(
     ),
   );
   const joined = new Set([...parts, ...joins, ...point]);
+  const unitsBehind = new Set(spelling.unitsBehind);
   const attached = (spelling.attached ?? []).filter((prefix) => joins.includes(prefix));
 
   // Where words are not usually written together, a short one is no number.
@@ -57,7 +58,8 @@ export function createNumberWords(
       for (let end = word.length; end > start; end -= 1) {
         const rest = rests[end];
         const part = word.slice(start, end);
-        if (rest === undefined || !joined.has(part)) continue;
+        const isUnit = end === word.length && unitsBehind.has(part);
+        if (rest === undefined || !(isUnit || joined.has(part))) continue;
         rests[start] = [part, ...rest];
         break;
       }

@@ -2,6 +2,7 @@ import type { Token } from '../typed/token.ts';
 import { readCardinal } from './cardinal.ts';
 import { type Found, integer, wordAt } from './found-number.ts';
 import { joinFraction, readFigure, readFraction, readTenths } from './fraction.ts';
+import type { Words } from '../words/words.ts';
 import type { NumberWords } from './number-words.ts';
 
 /**
@@ -80,7 +81,7 @@ function readSaid(tokens: readonly Token[], at: number, said: NumberWords): Foun
   const isOne = found?.number.value === 1 && found.end === at + 1;
   // At the end of a sentence it is a particle or a pronoun: "bricht auf sieben ein", "that one".
   const isParticle = at === tokens.length - 1 && at > 1 && !isTenth(tokens, at, said);
-  if (isOne && isBehindWhole(tokens, at, said)) return found;
+  if (isOne && (isBehindWhole(tokens, at, said) || isBelow(tokens, at, said))) return found;
   return isOne && (isParticle || !standsAlone(tokens, at, said)) ? undefined : found;
 }
 
@@ -92,6 +93,16 @@ function isBehindWhole(tokens: readonly Token[], at: number, said: NumberWords):
   const isSmall =
     next?.kind === 'word' && (fillers.includes(next.text) || besideFigures.includes(next.text));
   return isVolts && (isSmall || next?.kind === 'mark');
+}
+
+/** "Minus one I think": no pronoun, where nothing was read of it. */
+function isBelow(tokens: readonly Token[], at: number, { words }: NumberWords): boolean {
+  const next = tokens[at + 1];
+  return (
+    words.minus.includes(wordAt(tokens, at - 1) ?? '') &&
+    (next?.kind !== 'word' || words.fillers.includes(next.text)) &&
+    !tokens.some(({ kind }) => kind === 'number')
+  );
 }
 
 /** V. Whole volts to which tenths are said in a word of their own. */
@@ -112,16 +123,22 @@ function isTenth(tokens: readonly Token[], at: number, said: NumberWords): boole
 /** True where "one" is no article and no pronoun: a unit, a fraction or nothing follows. */
 function standsAlone(tokens: readonly Token[], at: number, { words }: NumberWords): boolean {
   const next = wordAt(tokens, at + 1);
-  if (next === undefined) return true;
+  // "10,7 pour une 12 volts": an article before a figure.
+  if (next === undefined) return tokens[at + 1]?.kind !== 'number';
   return (
     words.joins.includes(next) ||
     words.point.includes(next) ||
     Object.hasOwn(words.fractions, next) ||
     words.bareUnits.includes(next) ||
-    (words.cardinals[next] ?? 0) >= leastBehindOne ||
+    ((words.cardinals[next] ?? 0) >= leastBehindOne && !isUnitBehind(tokens, at + 2, words)) ||
     (words.below ?? []).some((said) => said === next || said.startsWith(`${next} `)) ||
     Object.values(words.units).some((said) => said.includes(next))
   );
+}
+
+/** "Eine sechsjährige": an article before a number with its unit in one word. */
+function isUnitBehind(tokens: readonly Token[], at: number, { spelling }: Words): boolean {
+  return spelling?.unitsBehind?.includes(wordAt(tokens, at) ?? '') === true;
 }
 
 /** "One eighty" and "eins zwei": a one before another number is none of the little words. */
@@ -155,14 +172,19 @@ function readDecimals(
   said: NumberWords,
 ): { readonly digits: string; readonly end: number } | undefined {
   const figure = tokens[start];
-  if (figure?.kind === 'number') {
-    return figure.decimals === 0 && figure.value >= 0
-      ? { digits: figure.digits, end: start + 1 }
-      : undefined;
-  }
+  if (figure?.kind === 'number' && (figure.decimals > 0 || figure.value < 0)) return undefined;
+  if (figure?.kind === 'number' && figure.digits.length > 1)
+    return { digits: figure.digits, end: start + 1 };
   let at = start;
   let digits = '';
   for (;;) {
+    // "12 point 6 5", but no minutes behind it.
+    const digit = digitAt(tokens, at);
+    if (digit !== undefined && (digits === '' || wordAt(tokens, at + 1) === undefined)) {
+      digits += digit;
+      at += 1;
+      continue;
+    }
     const word = wordAt(tokens, at);
     const isNought = word !== undefined && said.words.decimalZero.includes(word);
     // "forty five" is two decimals; "four five" is as well, and is read digit by digit.
@@ -173,6 +195,13 @@ function readDecimals(
     if (found.value > 9) break;
   }
   return digits === '' ? undefined : { digits, end: at };
+}
+
+function digitAt(tokens: readonly Token[], at: number): string | undefined {
+  const token = tokens[at];
+  return token?.kind === 'number' && token.decimals === 0 && /^\d$/.test(token.digits)
+    ? token.digits
+    : undefined;
 }
 
 function isNoughts(digits: string): boolean {

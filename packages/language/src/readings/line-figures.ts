@@ -176,7 +176,7 @@ function joinTimes(
   tokens: readonly Token[],
   { inHand, lexicon: { words } }: Pick<LineContext, 'inHand' | 'lexicon'>,
 ): SaidFigure | undefined {
-  // A year and its number may be one word: "سنتين".
+  // A year and its number may be one word: "un año".
   const isYears = inHand?.check.form.kind === 'reading' && inHand.check.form.unit === 'a';
   const isOneWord = isYears && before.inWords === true;
   const parts = partsOf(before.unit ?? (isOneWord ? 'a' : undefined), figure.unit);
@@ -201,6 +201,9 @@ function joinDecimals(
   const isOpen = before.decimals === 0 || (before.inWords === true && before.digits.endsWith('.0'));
   const isDecimals = figure.decimals === 0 && figure.value >= 0 && figure.digits.length <= 2;
   if (!isOpen || !isDecimals) return undefined;
+  // "10.7 on a 12 volt one".
+  const { ratedAt } = figureWordsOf(lexicon.words);
+  if (isCount(figure) && endsWithPhrase(tokens, before.start, ratedAt)) return undefined;
   const between = tokens.slice(before.end, figure.start);
   const isOh = isOnly(between, lexicon.words.decimalZero) && figure.digits.length === 1;
   const isJoined =
@@ -211,7 +214,7 @@ function joinDecimals(
   const isInWords = before.inWords === true && figure.inWords === true;
   // "Nought two" is so many tenths where less than a volt is read.
   const isVolts = before.value >= leastVolts || (before.value === 0 && form.range === 'drop');
-  const isNoTeen = figure.value < 10 || figure.value >= 20;
+  const isNoTeen = before.value === 0 || figure.value < 10 || figure.value >= 20;
   if (!isBehindUnit && !(isBare && isVolts && isNoTeen && (isInWords || isJoined)))
     return undefined;
   const digits = `${before.digits}${before.decimals > 0 ? '' : '.'}${isOh ? '0' : ''}${figure.digits}`;
@@ -338,16 +341,6 @@ function noughtBehind(
   return { length: said.length, isBelow: said === below, isNamed: said.some(isNought) };
 }
 
-/** "Akumulator dwuletni": a whole number in a word right behind the battery tells its years. */
-export function isYearsOf(
-  { start, decimals, unit, inWords }: SaidFigure,
-  tokens: readonly Token[],
-  { lexicon: { words } }: LineContext,
-): boolean {
-  if (unit !== undefined || inWords !== true || decimals > 0) return false;
-  return hasPhrase(tokens.slice(Math.max(start - 2, 0), start), figureWordsOf(words).battery);
-}
-
 /** Where numbers belong to a name, as in "terminal 50: 9.5". */
 function numbersInNames(tokens: readonly Token[], { checks, reader }: Lexicon): Set<number> {
   const inside = new Set<number>();
@@ -386,10 +379,11 @@ function hasNumber(name: readonly string[]): boolean {
 export function isVague(
   tokens: readonly Token[],
   figures: readonly SaidFigure[],
-  { lexicon }: LineContext,
+  { lexicon, inHand }: LineContext,
 ): boolean {
   const { vague, point, scales } = lexicon.words;
-  return figures.some(({ start, end, decimals }) => {
+  return figures.some((figure) => {
+    const { start, end, decimals } = figure;
     const from = tokens[end]?.kind === 'mark' ? end + 1 : end;
     // "A couple hundred".
     const [before, hundred] = tokens.slice(Math.max(start - 1, 0), start + 1);
@@ -403,8 +397,8 @@ export function isVague(
     // "9.3 for some 3 seconds" says it of the next.
     const isOfNext = (said: string): boolean =>
       tokens[from + said.split(' ').length]?.kind === 'number';
-    // "12.3 and a bit" is 12.3 as near as it was read.
-    if (decimals > 0) return false;
+    // "12.3 and a bit" is 12.3 as near as it was read, and so are "350 amps odd".
+    if (decimals > 0 || isCloseBy(figure, inHand)) return false;
     return (
       isOpen ||
       vague.some((said) => (behind === said || behind.startsWith(`${said} `)) && !isOfNext(said))
@@ -413,6 +407,16 @@ export function isVague(
 }
 
 const mostVagueWords = 4;
+
+/** True where a bit more makes no odds: of tens of amperes, of years, and of degrees. */
+function isCloseBy({ value }: SaidFigure, inHand: CheckPhrases | undefined): boolean {
+  const form = inHand?.check.form;
+  if (form?.kind !== 'reading') return false;
+  if (form.unit === 'A') return value > hundred && value % hundred !== 0;
+  return form.unit === 'a' || form.unit === 'Cel';
+}
+
+const hundred = 100;
 
 /** True where the only figure is denied: "not 12.4". */
 export function isDeniedAlone(
@@ -434,17 +438,17 @@ const mostBoundWords = 5;
 export function hasBoundOnly(
   tokens: readonly Token[],
   figures: readonly SaidFigure[],
-  { lexicon }: LineContext,
+  { lexicon, inHand }: LineContext,
 ): boolean {
   const { boundsOnly, nearly, negators } = lexicon.words;
+  const isTurning = inHand?.check.does.includes('starter') === true;
   const { changes, climbs, present, until } = figureWordsOf(lexicon.words);
-  // "It won't go above 12.4", "up to 13.9 now": where it is.
-  const isReached = ({ start, end }: SaidFigure): boolean => {
+  // "It won't go above 12.4", "never fell under 10.2", "up to 13.9 now": where it is.
+  const isReached = ({ start, end, decimals }: SaidFigure): boolean => {
     const lead = tokens.slice(Math.max(start - mostBoundWords, 0), start);
-    const isHighest = hasPhrase(lead, negators) && hasPhrase(lead, climbs);
-    return (
-      isHighest || (endsWithPhrase(tokens, start, until) && phraseAt(tokens, end, present) > 0)
-    );
+    const isOfEnd = hasPhrase(lead, [...climbs, ...changes]) || (isTurning && decimals > 0);
+    const isEnd = hasPhrase(lead, negators) && isOfEnd;
+    return isEnd || (endsWithPhrase(tokens, start, until) && phraseAt(tokens, end, present) > 0);
   };
   const before = figures
     .filter((figure) => !isReached(figure))

@@ -104,9 +104,9 @@ export function strangeUnit(
 }
 
 function isKnownBeside(word: string, { words, reader, checks }: Lexicon): boolean {
-  const { besideFigures, fillers, negators, clauseBreaks, boundsOnly, earlier } = words;
+  const { besideFigures, fillers, negators, clauseBreaks, boundsOnly, earlier, vague } = words;
   const { label } = figureWordsOf(words);
-  const known = [besideFigures, fillers, negators, clauseBreaks, boundsOnly, earlier, label];
+  const known = [besideFigures, fillers, negators, clauseBreaks, boundsOnly, earlier, vague, label];
   if (known.some((list) => list.includes(word))) return true;
   const [term = ''] = reader.literally(word);
   return [...checks.values()].some(

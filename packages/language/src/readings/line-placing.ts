@@ -131,7 +131,11 @@ function placeFigure(
   // An age has its unit: "the battery, 12.4" tells none; nor is "12.4 outside" a temperature.
   const isOfUnit = (entry: CheckPhrases): boolean =>
     isAge(entry) || (unitOf(entry) === 'Cel' && figure.decimals > 0);
-  const own = (line.named[line.index] ?? []).filter(
+  // "Clamps tight, the meter shows 12.7" tells no loss.
+  const isOfMore = (entry: CheckPhrases): boolean =>
+    inHand === undefined && isLoss(entry) && isTooMuchLost(figure);
+  const spoken = line.named[line.index] ?? [];
+  const own = (spoken.every(isOfMore) ? [] : spoken).filter(
     (entry) => inHand === undefined || entry === inHand || unit !== undefined || !isOfUnit(entry),
   );
   // "There are two clamps" counts them.
@@ -169,6 +173,15 @@ function placeFigure(
 /** V. What is told of a loss unasked is less, where another voltage is in hand. */
 export const mostLost = 6;
 
+function isLoss({ check: { form } }: CheckPhrases): boolean {
+  return form.kind === 'reading' && form.range === 'drop';
+}
+
+/** So much is lost nowhere. */
+export function isTooMuchLost({ value, unit }: SaidFigure): boolean {
+  return unit !== 'mV' && value > mostLost;
+}
+
 /** True where the figure can be the reading in hand, and none of those that the words name. */
 function isMomentOnly(
   figure: SaidFigure,
@@ -176,13 +189,10 @@ function isMomentOnly(
   context: LineContext,
 ): boolean {
   const { inHand } = context;
-  const { value, unit } = figure;
   if (inHand === undefined || line.taken.includes(inHand.id) || !isInHand(figure, context))
     return false;
-  // So much is lost nowhere: "12.1 between the socket and ground" is no loss on the ground side.
-  const isLoss = ({ check: { form } }: CheckPhrases): boolean =>
-    form.kind === 'reading' && form.range === 'drop';
-  const isTooMuch = !isLoss(inHand) && unit !== 'mV' && value > mostLost;
+  // "12.1 between the socket and ground" is no loss on the ground side.
+  const isTooMuch = !isLoss(inHand) && isTooMuchLost(figure);
   const isReading = (entry: CheckPhrases): boolean =>
     !('type' in judgeReading(entry, figure, context)) && !(isLoss(entry) && isTooMuch);
   return isReading(inHand) && !named.some(isReading);

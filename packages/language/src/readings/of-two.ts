@@ -4,6 +4,7 @@
  */
 import { isAlike } from '../numbers/unit.ts';
 import type { Token } from '../typed/token.ts';
+import type { Lexicon } from '../understand/lexicon.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { type Doubtful, type SaidReading, judgeReading } from './doubtful.ts';
 import { type LineContext, type SaidFigure, findFigures, isCount } from './line-figures.ts';
@@ -34,27 +35,53 @@ function worseOf(
   context: LineContext,
 ): SaidReading | Doubtful | undefined {
   const { inHand, lexicon } = context;
+  const { cardinals } = lexicon.words;
   const { worse, sides } = figureWordsOf(lexicon.words);
   const form = inHand?.check.form;
   if (inHand === undefined || form?.kind !== 'reading') return undefined;
-  if (figures.some(({ unit }) => unit !== figures[0]?.unit)) return undefined;
-  const said = wordsOfEach(figures, tokens, { telling: sides, words: lexicon.words });
+  const own = withoutConclusion(figures);
+  const ones = Object.keys(cardinals).filter((word) => cardinals[word] === 1);
+  const telling = [...sides, ...ones];
+  const said = wordsOfEach(own, tokens, { telling, words: lexicon.words });
   // "Minus 0.3" is no less than nothing, but at the minus.
-  const hasSide = ({ value }: SaidFigure, index: number): boolean => {
-    const own = said[index] ?? [];
-    return value < 0 || hasPhrase(own, sides) || own.some(isOne);
+  const hasSide = ({ value, start, end }: SaidFigure, index: number): boolean => {
+    const words = said[index] ?? [];
+    // "0,3 na plusie" is no temperature above nought.
+    const behind = tokens.slice(start + 1, end);
+    return (
+      value < 0 ||
+      [words, behind].some((own) => hasPhrase(own, sides)) ||
+      words.some((token) => isOne(token, lexicon))
+    );
   };
   const isOfSides =
-    form.expect === 'drop.clamp' && figures.length === sidesOfBattery && figures.every(hasSide);
+    form.expect === 'drop.clamp' && own.length === sidesOfBattery && own.every(hasSide);
   if (!isOfSides && !hasPhrase(tokens, worse)) return undefined;
-  const [most] = figures
+  const [most] = own
     .map((figure) => ({ ...figure, value: Math.abs(figure.value) }))
-    .toSorted((one, other) => other.value - one.value);
+    .toSorted((one, other) => inVolts(other) - inVolts(one));
   return most === undefined ? undefined : judgeReading(inHand, most, context);
 }
 
+/** "0.05 on the plus and 0.4 on the minus, so 0.4": what follows from the two is said again. */
+function withoutConclusion(figures: readonly SaidFigure[]): readonly SaidFigure[] {
+  const [one, other, last, more] = figures;
+  if (one === undefined || other === undefined || last === undefined || more !== undefined)
+    return figures;
+  const most = Math.max(inVolts(one), inVolts(other));
+  return inVolts(last) === most ? [one, other] : figures;
+}
+
+/** How much is lost; a bare figure is one of volts. */
+function inVolts({ value, unit }: SaidFigure): number {
+  return Math.abs(value) / (unit === 'mV' ? millivolts : 1);
+}
+
+const millivolts = 1000;
+
 /** "0.3 on one". */
-function isOne(token: Token): boolean {
+function isOne(token: Token, { words }: Lexicon): boolean {
+  if (token.kind === 'word') return words.cardinals[token.text] === 1;
   return token.kind === 'number' && token.inWords === true && token.value === 1;
 }
 

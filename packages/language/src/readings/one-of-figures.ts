@@ -1,13 +1,7 @@
 import { figureWordsOf } from '../words/words.ts';
 import type { Token } from '../typed/token.ts';
 import { isAlike } from '../numbers/unit.ts';
-import {
-  type LineContext,
-  type SaidFigure,
-  findFigures,
-  isCount,
-  isYearsOf,
-} from './line-figures.ts';
+import { type LineContext, type SaidFigure, findFigures, isCount } from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
 import { wordsOfEach } from './words-of-each.ts';
 import { endsWithPhrase, hasPhrase, hasStem, phraseAt } from './word-run.ts';
@@ -75,7 +69,7 @@ function asides(
     (figure) =>
       isAside(figure, tokens, context) ||
       (hasDecimals && isPartSaid(figure, tokens)) ||
-      (isMeasured && isCount(figure) && !isYearsOf(figure, tokens, context)),
+      (isMeasured && isCount(figure)),
   );
   return found.length < figures.length ? found : [];
 }
@@ -249,26 +243,34 @@ function takesBack(between: readonly Token[], { lexicon: { words } }: LineContex
   return isSaid;
 }
 
-/** "Just under 9, say 8.9", "onze volts et des poussières, 11,3": the rougher of two for one thing. */
+/**
+ * "Just under 9, say 8.9", "twelve volts flat, 12.1", "just above zero, 2 degrees": the rougher of
+ * two for one thing.
+ */
 function rounded(
   figures: readonly SaidFigure[],
   tokens: readonly Token[],
   context: LineContext,
 ): readonly Stretch[] {
   const { words } = context.lexicon;
-  const { roughly, instead } = figureWordsOf(words);
-  const hedges = [...roughly, ...words.nearly, ...words.boundsOnly];
+  const { roughly, instead, round } = figureWordsOf(words);
+  const hedges = [...roughly, ...round, ...words.nearly, ...words.boundsOnly];
   const small = [words.fillers, words.vague, words.courtesies ?? [], instead, hedges].flat();
   const isRough = ({ start, end }: SaidFigure): boolean =>
-    endsWithPhrase(tokens, start, hedges) || phraseAt(tokens, end, words.vague) > 0;
+    endsWithPhrase(tokens, start, hedges) ||
+    phraseAt(tokens, end, [...words.vague, ...roughly, ...round]) > 0;
+  const isOfDegrees = unitInHand(context) === 'Cel';
   return figures.flatMap((figure, index): Stretch[] => {
     const next = figures[index + 1];
     if (next === undefined || !isOfOneKind(figure, next)) return [];
-    const [rough, exact] = figure.decimals < next.decimals ? [figure, next] : [next, figure];
+    const isNought = isOfDegrees && figure.value === 0;
+    const isFirst = isNought || figure.decimals < next.decimals;
+    const [rough, exact] = isFirst ? [figure, next] : [next, figure];
     const between = tokens.slice(figure.end, next.start);
     const isApart = between.some(({ kind }) => kind === 'mark') || hasPhrase(between, instead);
     const isNear = Math.abs(rough.value - exact.value) < 10 ** -rough.decimals;
-    if (rough.decimals === exact.decimals || !isNear || !isApart || !isRough(rough)) return [];
+    const isRougher = isNought || (rough.decimals !== exact.decimals && isNear);
+    if (!isRougher || !isApart || !isRough(rough)) return [];
     return isOnlyOf(between, small) ? [{ start: rough.start, end: rough.end }] : [];
   });
 }
@@ -297,14 +299,16 @@ function nominal(
 ): readonly Stretch[] {
   if (unitInHand(context) !== 'V' || !figures.some(({ decimals }) => decimals > 0)) return [];
   const { words } = context.lexicon;
-  const { label, vehicle, battery } = figureWordsOf(words);
+  const { label, vehicle, battery, ratedAt } = figureWordsOf(words);
   const said = wordsOfEach(figures, tokens, { telling: [...label, ...vehicle], words });
   return figures.filter((figure, index) => {
     const { value, unit = 'V', end } = figure;
     const next = figures[index + 1];
     const isByHours = next?.unit === 'A.h' && next.start - end <= mostToHours;
     const names = [...label, ...vehicle];
-    const isNamed = hasPhrase(said[index] ?? [], names) || phraseAt(tokens, end, battery) > 0;
+    const isBehind = index > 0 && endsWithPhrase(tokens, figure.start, [...ratedAt, ...battery]);
+    const isNamed =
+      isBehind || hasPhrase(said[index] ?? [], names) || phraseAt(tokens, end, battery) > 0;
     return unit === 'V' && nominals.includes(value) && (isByHours || isNamed);
   });
 }
@@ -376,6 +380,9 @@ function former(
   return found.length === figures.length - 1 && !isOfOther && !isFall ? found : [];
 }
 
+/** V. So much less is told as a fall and not as a range. */
+const leastFall = 1;
+
 /** "Dropped from 12.5 to 9.8": what it was before; of two checks each has its own. */
 function became(
   figures: readonly SaidFigure[],
@@ -385,11 +392,18 @@ function became(
   const [was, is, more] = figures;
   if (was === undefined || is === undefined || more !== undefined || !isOfOneKind(was, is))
     return [];
-  const { changes, from } = figureWordsOf(context.lexicon.words);
+  const { changes, from, onto } = figureWordsOf(context.lexicon.words);
   const lead = tokens.slice(0, was.start);
   const between = tokens.slice(was.end, is.start);
   const isFrom = endsWithPhrase(tokens, was.start, from);
-  const isChange = (isFrom && hasPhrase(lead, changes)) || hasPhrase(between, changes);
+  // "De 12,6 a 9,5": no range, where the starter pulls it down.
+  const isFall =
+    isFrom &&
+    between.length === 1 &&
+    hasPhrase(between, onto) &&
+    was.value - is.value >= leastFall &&
+    context.inHand?.check.does.includes('starter') === true;
+  const isChange = isFall || (isFrom && hasPhrase(lead, changes)) || hasPhrase(between, changes);
   if (!isChange) return [];
   const { inHand } = context;
   const words = [...lead, ...between, ...tokens.slice(is.end)].filter(

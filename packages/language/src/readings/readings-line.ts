@@ -163,7 +163,10 @@ function isAmperes({ unit, value }: SaidFigure): boolean {
   return unit === undefined ? value > mostVolts : unit === 'A';
 }
 
-/** True where the only figure has decimals and can be the reading in hand, whatever follows it. */
+/**
+ * True where the only figure has decimals, or is one of a frost, and can be the reading in hand,
+ * whatever follows it.
+ */
 function isPlainReading(
   [figure, more]: readonly SaidFigure[],
   { inHand, nominal, unitHere }: LineContext,
@@ -171,7 +174,8 @@ function isPlainReading(
   const form = inHand?.check.form;
   if (figure === undefined || more !== undefined || form?.kind !== 'reading') return false;
   const value = { value: figure.value, unit: unitHere(form.unit) };
-  return figure.decimals > 0 && judgeFigure(value, form, nominal).type === 'plausible';
+  const isFrost = form.unit === 'Cel' && figure.value < 0;
+  return (figure.decimals > 0 || isFrost) && judgeFigure(value, form, nominal).type === 'plausible';
 }
 
 /** True for the time of day: "son las doce y media". */

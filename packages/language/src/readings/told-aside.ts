@@ -12,6 +12,7 @@ import type { CheckPhrases } from '../understand/lexicon.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { type SaidReading, judgeReading } from './doubtful.ts';
 import { type LineContext, type SaidFigure, findFigures } from './line-figures.ts';
+import { namedChecks } from './line-pieces.ts';
 import { unitOf } from './line-placing.ts';
 import { endsWithPhrase, hasPhrase, hasStem, phraseAt } from './word-run.ts';
 
@@ -32,8 +33,13 @@ interface Aside {
 export function readAside(typed: readonly Token[], context: LineContext): ToldAside {
   const tokens = spellNumbers(typed, context.lexicon.numbers);
   const figures = [...findFigures(tokens, context), ...onesIn(tokens, context)];
+  // A line of several voltages is read as one.
+  const isLone = figures.filter(({ unit = 'V' }) => isAlike(unit, 'V')).length === 1;
   const asides = figures.flatMap((figure): readonly Aside[] => {
-    const aside = frost(figure, tokens, context) ?? ofBattery(figure, tokens, context);
+    const aside =
+      frost(figure, tokens, context) ??
+      ofBattery(figure, tokens, context) ??
+      (isLone ? atRest(figure, tokens, context) : undefined);
     return aside === undefined ? [] : [aside];
   });
   const isTwice = ({ reading }: Aside): boolean =>
@@ -52,12 +58,15 @@ const comma: Token = { kind: 'mark', text: ',' };
 /** "A year": a span of time of which there is one. */
 function onesIn(tokens: readonly Token[], { lexicon }: LineContext): readonly SaidFigure[] {
   const { articles } = lexicon.words;
-  const { oneBefore } = figureWordsOf(lexicon.words);
+  const { oneBefore, oneBehind } = figureWordsOf(lexicon.words);
   return tokens.flatMap((_, at): readonly SaidFigure[] => {
     const unit = lexicon.readUnit(tokens, at);
     if (unit?.code !== 'a' || tokens[at - 1]?.kind === 'number') return [];
-    if (!endsWithPhrase(tokens, at, [...articles, ...oneBefore])) return [];
-    return [{ value: 1, decimals: 0, digits: '1', unit: 'a', start: at, end: at + unit.length }];
+    const end = at + unit.length;
+    const isOne =
+      endsWithPhrase(tokens, at, [...articles, ...oneBefore]) ||
+      phraseAt(tokens, end, oneBehind) > 0;
+    return isOne ? [{ value: 1, decimals: 0, digits: '1', unit: 'a', start: at, end }] : [];
   });
 }
 
@@ -82,7 +91,22 @@ function frost(
   // "Floor -2".
   if (endsWithPhrase(tokens, start, asideBefore)) return undefined;
   if (!isSaid && (isVolts || isBetweenPoles(start, tokens, context))) return undefined;
-  return asideOf(check, { ...figure, unit: unit ?? unitHere('Cel') }, { start, end, context });
+  const said = withTime({ start, end }, tokens, context);
+  return asideOf(check, { ...figure, unit: unit ?? unitHere('Cel') }, { ...said, context });
+}
+
+/** A frost with the night in which it was: "minus 15 last night" does not tell that it stood. */
+function withTime(
+  { start, end }: Pick<Aside, 'start' | 'end'>,
+  tokens: readonly Token[],
+  { lexicon: { words } }: LineContext,
+): Pick<Aside, 'start' | 'end'> {
+  const { past, present, asideBehind } = figureWordsOf(words);
+  const times = [...past, ...present, ...asideBehind];
+  let from = start;
+  for (let at = start - 1; at >= start - mostBetween; at -= 1)
+    if (phraseAt(tokens, at, times) === from - at) from = at;
+  return { start: from, end: end + phraseAt(tokens, end, times) };
 }
 
 /** "Between plus and minus 12": the minus of the battery. */
@@ -109,13 +133,7 @@ function ofBattery(
   const { inHand, lexicon } = context;
   const { unit, start, end } = figure;
   const isAge = unit === 'a' || unit === 'mo';
-  const check = readingIn(
-    lexicon.checks,
-    isAge
-      ? (one) => unitOf(one) === 'a'
-      : ({ check: { form, does } }) =>
-          form.kind === 'reading' && form.range === 'battery-voltage' && does.length === 0,
-  );
+  const check = readingIn(lexicon.checks, isAge ? (one) => unitOf(one) === 'a' : isRestVoltage);
   if (check === undefined || check === inHand) return undefined;
   const { battery } = figureWordsOf(lexicon.words);
   const isBattery = (at: number): boolean => phraseAt(tokens, at, battery) > 0;
@@ -132,7 +150,10 @@ function ofBattery(
     : { start, end: to + phraseAt(tokens, to, battery) };
   const isPlain = isAge
     ? isOfItself(stretch, tokens, context)
-    : isVoltage(figure, check, context) && isAtRest(stretch, tokens, context);
+    : inHand !== undefined &&
+      isOfWords(inHand) &&
+      isVoltage(figure, check, context) &&
+      isAtRest(stretch, tokens, context);
   return isPlain ? asideOf(check, figure, { ...stretch, context }) : undefined;
 }
 
@@ -164,14 +185,77 @@ function isOfItself(
   return !hasStem([...(isOpen ? before : []), ...tokens.slice(start, end)], standing);
 }
 
+function isRestVoltage({ check: { form, does } }: CheckPhrases): boolean {
+  return form.kind === 'reading' && form.range === 'battery-voltage' && does.length === 0;
+}
+
+/**
+ * The battery's voltage at rest, where its clause says so, or tells no more than what the meter
+ * shows: "reading 11.9 with everything off", "the meter says 12.5".
+ */
+function atRest(
+  figure: SaidFigure,
+  tokens: readonly Token[],
+  context: LineContext,
+): Aside | undefined {
+  const { inHand, lexicon } = context;
+  const check = readingIn(lexicon.checks, isRestVoltage);
+  if (check === undefined || (inHand?.check.form.kind ?? 'choice') !== 'choice') return undefined;
+  if (figure.decimals === 0 || !isVoltage(figure, check, context)) return undefined;
+  const { display, battery, allOff } = figureWordsOf(lexicon.words);
+  const { from, to } = clauseOf(figure, tokens, context);
+  const clause = tokens.slice(from, to);
+  if (speaksOfStart(clause, context) || isWhileStarting(figure, tokens, context)) return undefined;
+  const named = namedChecks(clause, { ...context, inHand: undefined });
+  const isSaid = named.includes(check) || hasPhrase(clause, allOff);
+  if (!isSaid && inHand !== undefined && !isOfWords(inHand)) return undefined;
+  if (!isSaid && (named.length > 0 || !hasPhrase(clause, [...display, ...battery])))
+    return undefined;
+  return asideOf(check, figure, { start: from, end: to, context });
+}
+
+/** V. No battery has as much while the starter pulls on it. */
+const leastAtRest = 12;
+
+/** "While cranking, battery 9.8 V": what is said of the moment may be meant of any figure. */
+function isWhileStarting(
+  { value }: SaidFigure,
+  tokens: readonly Token[],
+  context: LineContext,
+): boolean {
+  const { moments } = figureWordsOf(context.lexicon.words);
+  const isLow = value < (leastAtRest * context.nominal) / 12;
+  return isLow && hasPhrase(tokens, moments) && speaksOfStart(tokens, context);
+}
+
+/** The words about a figure up to the next mark or break, with what is said of the moment. */
+function clauseOf(
+  { start, end }: SaidFigure,
+  tokens: readonly Token[],
+  { lexicon: { words } }: LineContext,
+): { readonly from: number; readonly to: number } {
+  const { moments } = figureWordsOf(words);
+  const isBreak = (token: Token, at: number): boolean =>
+    token.kind === 'mark' ||
+    (token.kind === 'word' &&
+      words.clauseBreaks.includes(token.text) &&
+      phraseAt(tokens, at, moments) === 0);
+  const from = tokens.slice(0, start).findLastIndex(isBreak) + 1;
+  const length = tokens.slice(end).findIndex((token, at) => isBreak(token, end + at));
+  return { from, to: length < 0 ? tokens.length : end + length };
+}
+
 /** V. A battery at rest has no more: what is more is charged. */
 const mostAtRest = 13.2;
 
+/** True for a question answered in words, of which nothing is done to the battery. */
+function isOfWords({ check: { form, does } }: CheckPhrases): boolean {
+  return form.kind === 'choice' && does.length === 0;
+}
+
 function isVoltage(figure: SaidFigure, { check }: CheckPhrases, context: LineContext): boolean {
-  const { inHand, nominal } = context;
+  const { nominal } = context;
   const { value, unit = 'V', decimals } = figure;
-  if (inHand === undefined || inHand.check.form.kind !== 'choice') return false;
-  if (inHand.check.does.length > 0) return false;
   const isLikely = unit === 'V' && (decimals > 0 || figure.unit !== undefined);
   return (
     isLikely &&
@@ -185,13 +269,19 @@ function isVoltage(figure: SaidFigure, { check }: CheckPhrases, context: LineCon
 function isAtRest(
   { start, end }: Pick<Aside, 'start' | 'end'>,
   tokens: readonly Token[],
-  { lexicon }: LineContext,
+  context: LineContext,
 ): boolean {
-  const { cranking, moments, changes } = figureWordsOf(lexicon.words);
+  const { lexicon } = context;
+  const { moments } = figureWordsOf(lexicon.words);
   const [behind = []] = cutClauses(tokens.slice(end), lexicon);
   const isOpen = tokens[end]?.kind === 'word';
   const said = [...tokens.slice(start, end), ...(isOpen ? behind : [])];
-  return !hasStem(said, cranking) && !hasPhrase(said, moments) && !hasPhrase(said, changes);
+  return !speaksOfStart(said, context) && !hasPhrase(said, moments);
+}
+
+function speaksOfStart(words: readonly Token[], { lexicon }: LineContext): boolean {
+  const { cranking, changes } = figureWordsOf(lexicon.words);
+  return hasStem(words, cranking) || hasPhrase(words, changes);
 }
 
 function readingIn(

@@ -8,10 +8,10 @@ import type { Token } from '../typed/token.ts';
 import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { type SaidReading, judgeReading } from './doubtful.ts';
-import { type LineContext, type SaidFigure, findFigures, isYearsOf } from './line-figures.ts';
+import { type LineContext, type SaidFigure, findFigures } from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
-import { isSpokenOf, mostLost, unitOf } from './line-placing.ts';
-import { hasPhrase, hasStem } from './word-run.ts';
+import { isSpokenOf, isTooMuchLost, unitOf } from './line-placing.ts';
+import { hasPhrase, hasStem, withoutPhrases } from './word-run.ts';
 import { startsOfEach, wordsOfEach } from './words-of-each.ts';
 
 /** With more figures than this nothing is told apart. */
@@ -32,11 +32,7 @@ export function withoutBeside(tokens: readonly Token[], context: LineContext): T
   const figures = findFigures(tokens, context);
   const nothing = { told: [], kept: tokens };
   if (inHand === undefined || figures.length < 2 || figures.length > mostFigures) return nothing;
-  const isYears = (figure: SaidFigure): boolean =>
-    figures.some(({ decimals }) => decimals > 0) && isYearsOf(figure, tokens, context);
-  const units = figures.map((figure) =>
-    isYears(figure) ? 'a' : unitMeant(figure, figures, { inHand, tokens }),
-  );
+  const units = figures.map((figure) => unitMeant(figure, figures, { inHand, tokens }));
   const isOwn = units.map((unit) => isAlike(unit, unitOf(inHand)));
   if (!isOwn.includes(true) || !isOwn.includes(false)) return nothing;
   const how = { telling: [], words: lexicon.words };
@@ -93,7 +89,7 @@ function readingOf(
   const { value, unit = '' } = figure;
   const fitting = [...lexicon.checks.values()].filter(({ id, check: { form, like } }) => {
     if (id === asked.id || like !== undefined || form.kind !== 'reading') return false;
-    if (!isAlike(unit, form.unit) || (form.range === 'drop' && isTooMuch(figure))) return false;
+    if (!isAlike(unit, form.unit) || (form.range === 'drop' && isTooMuchLost(figure))) return false;
     return judgeFigure({ value, unit }, form, nominal).type === 'plausible';
   });
   const named = namedChecks(words, { ...context, inHand: undefined });
@@ -107,11 +103,6 @@ function readingOf(
   if (unitOf(one) === 'a' && !isAgeOf(one, figure, { words, context })) return undefined;
   const reading = judgeReading(one, figure, context);
   return 'type' in reading ? undefined : reading;
-}
-
-/** So much is lost nowhere. */
-function isTooMuch({ value, unit }: SaidFigure): boolean {
-  return unit !== 'mV' && value > mostLost;
 }
 
 /** True for what the battery gives while the starter turns. */
@@ -152,8 +143,9 @@ export function readAtRestAndTurning(
   const { cranking, past } = figureWordsOf(lexicon.words);
   const isNamed = (words: readonly Token[], entry: CheckPhrases): boolean =>
     namedChecks(words, { ...context, inHand: undefined }).includes(entry);
+  // "12.6 to start with" is no start.
   const isOfStart = (words: readonly Token[]): boolean =>
-    hasStem(words, cranking) || isNamed(words, turning);
+    hasStem(withoutPhrases(words, past), cranking) || isNamed(words, turning);
   const lead = tokens.slice(0, figures[0]?.start);
   const leads = isOfStart(lead) || isNamed(lead, rest);
   const telling = leads ? lead.flatMap((one) => (one.kind === 'word' ? [one.text] : [])) : [];
@@ -168,14 +160,15 @@ export function readAtRestAndTurning(
   if (high.figure.value - low.figure.value < leastFall) return undefined;
   if (!isOfStart(low.words) || isOfStart(high.words)) return undefined;
   // Where it fell from is no answer of its own, where that was not asked.
-  const isRest = isNamed(high.words, rest) || hasPhrase(high.words, past);
+  const isNamedRest = isNamed(high.words, rest);
+  const isRest = isNamedRest || hasPhrase(high.words, past);
   if (inHand === turning && !isRest) return undefined;
   // Spanners of 10 and 13 are no voltages.
   const isVoltage = ({ decimals, unit }: SaidFigure): boolean => decimals > 0 || unit !== undefined;
   const isPlain = isRest || (isVoltage(high.figure) && isVoltage(low.figure));
   if (inHand === undefined && !isPlain) return undefined;
   const pair = [
-    judgeReading(rest, high.figure, context),
+    ...(inHand === turning && !isNamedRest ? [] : [judgeReading(rest, high.figure, context)]),
     judgeReading(turning, low.figure, context),
   ];
   const readings = pair.filter((one): one is SaidReading => !('type' in one));

@@ -46,3 +46,18 @@ export function hasStem(words: readonly Token[], stems: readonly string[]): bool
     (token) => token.kind === 'word' && stems.some((stem) => token.text.includes(stem)),
   );
 }
+
+/** The tokens without the phrases among them. */
+export function withoutPhrases(
+  tokens: readonly Token[],
+  phrases: readonly string[],
+): readonly Token[] {
+  const kept: Token[] = [];
+  for (let at = 0; at < tokens.length; at += 1) {
+    const length = phraseAt(tokens, at, phrases);
+    const token = tokens[at];
+    if (length > 0) at += length - 1;
+    else if (token !== undefined) kept.push(token);
+  }
+  return kept;
+}

@@ -35,7 +35,10 @@ export function startsOfEach(
   const isBreak = (word: string): boolean =>
     clauseBreaks.includes(word) || isJoined(word) || isMoment(word);
   const cuts = figures.slice(1).map((figure, index) => {
-    const from = figures[index]?.end ?? 0;
+    const end = figures[index]?.end ?? 0;
+    // A unit may have the break in it: "520 a et".
+    const last = tokens[end - 1];
+    const from = last?.kind === 'word' && isBreak(last.text) ? end - 1 : end;
     const at = tokens
       .slice(from, figure.start)
       .findIndex(

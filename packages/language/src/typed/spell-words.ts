@@ -69,6 +69,7 @@ function spellSpelling(spelling: Spelling, all: (texts: readonly string[]) => st
     beforeNumbers: all(beforeNumbers).sort((one, other) => other.length - one.length),
     denyBefore: all(denyBefore),
     refusals: all(spelling.refusals ?? []),
+    unitsBehind: all(spelling.unitsBehind ?? []),
     around: around.map(([before, behind]) => [one(before), one(behind)]),
     ...(spelling.twoOf === undefined
       ? {}

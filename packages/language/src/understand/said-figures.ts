@@ -37,9 +37,10 @@ export function lineContext(
   return { lexicon, inHand: reading, kit, nominal, unitHere };
 }
 
-/** True where the text names what has 24 V alone: "24.8, it's a lorry". */
-function speaksOf24({ heard, listener }: Turn): boolean {
-  return namesOf24(listener.lexicon).some((name) => findPhrase(heard, name) >= 0);
+/** True where the text names what has 24 V alone: "24.8, it's a lorry", "two batteries, 24.8". */
+function speaksOf24({ heard, tokens, listener: { lexicon } }: Turn): boolean {
+  const { pair } = figureWordsOf(lexicon.words);
+  return hasPhrase(tokens, pair) || namesOf24(lexicon).some((name) => findPhrase(heard, name) >= 0);
 }
 
 const kept24 = new WeakMap<Lexicon, readonly Terms[]>();

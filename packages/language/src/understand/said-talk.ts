@@ -1,16 +1,17 @@
 import { startsNow } from './alarms.ts';
 import { exactChoice } from './choices.ts';
+import { spellNumbers } from '../numbers/numbers.ts';
 import { findPhrase, hear, isPhrase } from '../typed/heard.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { readYesNo } from './said-choice.ts';
 import { lineContext } from './said-figures.ts';
 import type { CheckPhrases } from './lexicon.ts';
 import { readStatement } from './statements.ts';
-import { isOfKit } from './kit-told.ts';
+import { isOfKit, kitTold } from './kit-told.ts';
 import { readSeveral } from './said-unasked.ts';
 import { tellsSomething } from './told-unasked.ts';
 import type { TaughtTalk } from './taught.ts';
-import { containsPlainTalk, findTalk, saysOnly, saysOver } from './talk.ts';
+import { containsPlainTalk, cutClauses, findTalk, saysOnly, saysOver } from './talk.ts';
 import { hasPhrase } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { type Turn, answers, input, isAsked, mostClauses, optionsInHand, unclear } from './turn.ts';
@@ -172,6 +173,9 @@ export function readContext(turn: Turn): Understood | undefined {
     return answers([{ check: inHand.id, value: [meant] }]);
   const hasFigure = turn.tokens.some(({ kind }) => kind === 'number');
   if ('kit' in set && hasFigure && inHand === undefined) return undefined;
+  // "Three hours after the charge I've got 12.78": what is at hand is told apart from a figure.
+  if ('kit' in set && inHand?.check.form.kind === 'reading' && !tellsKitApart(turn))
+    return undefined;
   const several = 'kit' in set && !hasFigure ? readSeveral(turn) : undefined;
   if (several?.type === 'input') {
     const tellsKit = several.inputs.some(
@@ -185,6 +189,13 @@ export function readContext(turn: Turn): Understood | undefined {
   return line?.type === 'readings'
     ? input([stated, { type: 'answers', answers: line.readings }])
     : input([stated]);
+}
+
+/** True where a clause without a figure says what is at hand, or there is no figure at all. */
+function tellsKitApart({ tokens, listener: { lexicon } }: Turn): boolean {
+  const spelled = spellNumbers(tokens, lexicon.numbers);
+  const hasFigure = spelled.some(({ kind }) => kind === 'number');
+  return !hasFigure || kitTold(cutClauses(spelled, lexicon), lexicon).flat().length > 0;
 }
 
 /** Talk that a longer sentence may hold, the first that fits is taken. */

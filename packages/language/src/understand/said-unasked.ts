@@ -8,7 +8,7 @@ import type { Lexicon } from './lexicon.ts';
 import { cutClauses } from './talk.ts';
 import { isVague } from './said-choice.ts';
 import { durations } from '../numbers/unit.ts';
-import { hasPhrase, phraseAt } from '../readings/word-run.ts';
+import { endsWithPhrase, hasPhrase, phraseAt } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { type Turn, answers, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';
@@ -99,8 +99,12 @@ export function readWordsBeside(turn: Turn, tokens: readonly Token[]): readonly 
 
 const comma: Token = { kind: 'mark', text: ',' };
 
-/** The tokens with a mark for each figure and its unit; how long something took is left in words. */
-function withoutFigures(tokens: readonly Token[], { readUnit }: Lexicon): readonly Token[] {
+/**
+ * The tokens with a mark for each figure, its unit and what it did before it: "goes down to 9.4".
+ * How long something took is left in words.
+ */
+function withoutFigures(tokens: readonly Token[], { readUnit, words }: Lexicon): readonly Token[] {
+  const { changes } = figureWordsOf(words);
   const kept: Token[] = [];
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at];
@@ -108,6 +112,7 @@ function withoutFigures(tokens: readonly Token[], { readUnit }: Lexicon): readon
     const unit = token.kind === 'number' ? readUnit(tokens, at + 1) : undefined;
     if (token.kind !== 'number' || durations.includes(unit?.code ?? '')) kept.push(token);
     else {
+      while (endsWithPhrase(kept, kept.length, changes)) kept.pop();
       kept.push(comma);
       at += unit?.length ?? 0;
     }

@@ -1,6 +1,9 @@
 import { list } from './list.ts';
 import type { Words } from './words.ts';
 
+/** The jährig of "sechsjährig": of so many years. */
+const ofYears = list(`jährig, jährige, jährigen, jähriger, jähriges`);
+
 /** German as it is typed at the roadside, in Germany, Austria and Switzerland. */
 export const deWords: Words = {
   spelling: {
@@ -17,6 +20,7 @@ export const deWords: Words = {
       ['ue', 'u'],
     ],
     compounds: true,
+    unitsBehind: ofYears,
     unitsFirst: true,
     refusals: ['nein'],
     denyBefore: list(`
@@ -186,9 +190,7 @@ export const deWords: Words = {
     d: ['tag', 'tage', 'tagen'],
     wk: ['woche', 'wochen'],
     mo: ['monat', 'monate', 'monaten'],
-    a: list(`
-      jahr, jahre, jahren, jahre alt, jahr alt, jährchen, j
-    `),
+    a: [...list(`jahr, jahre, jahren, jahre alt, jahr alt, jährchen, j`), ...ofYears],
     Hz: ['hz', 'hertz'],
     '/min': list(`
       u min, upm, rpm, umdrehungen, umdrehung, touren, umdrehungen pro minute,
@@ -227,7 +229,7 @@ export const deWords: Words = {
       pin, pins, klemme, kl, um halb, halb, um viertel nach, um viertel vor, messbereich, bereich, baujahr, bj, zylinder, zelle, spitze, in der spitze, spitzenwert, auf stellung, eingestellt auf, gekostet, im ersten moment, kurz auf, gestellt auf, gedreht auf, ebene, etage, deck, stock, untergeschoss
     `),
     asideBehind: list(`
-      uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich, gleichspannung, volt gleichspannung, er bereich, v gleichspannung
+      uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich, gleichspannung, volt gleichspannung, er bereich, v gleichspannung, heut nacht, heute nacht, in der nacht, nachts, heut früh, heute früh
     `),
     engine: list(`
       benziner, diesel, motor, tdi, hdi, liter, hubraum, turbo, benzin, dieselmotor
@@ -236,7 +238,7 @@ export const deWords: Words = {
       nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben, genau, sagen wir, sagen wir mal, sag ma, exakt, genauer, genau gesagt, um genau zu sein, sag mal
     `),
     past: list(`
-      gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche, davor, früher, hatte, hatten, lag, letztes mal, beim letzten mal
+      gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche, davor, früher, hatte, hatten, lag, letztes mal, beim letzten mal, am anfang, im stand
     `),
     present: list(`
       jetzt, heute, nun, aktuell, gerade, momentan, inzwischen, mittlerweile
@@ -269,7 +271,7 @@ export const deWords: Words = {
       säureheber, aräometer, säuredichte, dichte, hydrometer, säure, refraktometer
     `),
     label: list(`
-      etikett, aufkleber, typenschild, nennwert, aufdruck, steht drauf, draufsteht, schild, kälteprüfstrom, aufgedruckt, aufgedruckte, drauf stehen, draufstehen, nennstrom, beschriftet, draufgedruckt, steht auf der batterie, laut etikett, laut aufdruck, aufschrift
+      etikett, aufkleber, typenschild, nennwert, aufdruck, steht drauf, draufsteht, schild, kälteprüfstrom, aufgedruckt, aufgedruckte, drauf stehen, draufstehen, nennstrom, beschriftet, draufgedruckt, steht auf der batterie, laut etikett, laut aufdruck, aufschrift, auf der batterie steht, batterie steht, steht auf dem akku, auf dem akku steht, angegeben, angegeben mit, laut batterie
     `),
     outOf: list(`
       von, aus
@@ -314,6 +316,21 @@ export const deWords: Words = {
     `),
     climbs: list(`
       geht, kommt, steigt, klettert, gehen, kommen, will
+    `),
+    pair: list(`
+      zwei batterien, beide batterien, beide zusammen, in reihe, in serie, zwei akkus
+    `),
+    onto: list(`
+      auf
+    `),
+    round: list(`
+      glatt, glatte, ganze, ganzen, rund, genau, gerade, satte, volle, vollen, ungerade
+    `),
+    ratedAt: list(`
+      bei einer, bei der, an einer, an der, auf einer, von einer, von, ist eine, bei ner, an ner
+    `),
+    allOff: list(`
+      alles aus, alles ausgeschaltet, alles abgeschaltet, alles ist aus, alles abgestellt, zündung aus, motor aus, ohne verbraucher, verbraucher aus, in ruhe, im ruhezustand, ruhespannung
     `),
   },
   negators: list(`

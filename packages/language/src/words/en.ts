@@ -88,6 +88,8 @@ export const enWords: Words = {
     `),
     mV: [
       'mv',
+      'mil',
+      'mils',
       'milli',
       'millis',
       'mvolt',
@@ -156,7 +158,7 @@ export const enWords: Words = {
     just, coming, getting, close, bit, slightly, little, touch, hair, barely, fraction, marginally, shade, smidge, tad, whisker, only just, tiny bit
   `),
   vague: list(`
-    few, couple, several, and a bit, and a half bit, and something, and some, and change, something, point something, twelves, elevens, tens, nines, teens, twenties, thirties, forties, digits, odd, and a little, and a fraction, and a bit more, dot something
+    few, couple, several, and a bit, and a half bit, and something, and some, and change, something, point something, twelves, elevens, tens, nines, teens, twenties, thirties, forties, digits, odd, and a little, and a fraction, and a bit more, dot something, and a few months, and some months
   `),
   besideFigures: list(`
     mate, dead, flat, pal, buddy, guys, sir, bro, love, man, lol, thx, cheers, ta, to, or, on, at, in, with, while, when, during, after, before, across, from, for, of, as, by, here,
@@ -178,7 +180,7 @@ export const enWords: Words = {
       no, no wait, wait, hang on, hold on, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, actually, oops, whoops, ups, my mistake, wrong, misread, read it wrong, er, erm, or rather, should be, nope, my bad, call it, lets say, exactly, to be exact, precisely, to be precise, say, lets call it, more exactly
     `),
     past: list(`
-      yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with, used to, before that, was at, had been, last time
+      yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with, used to, before that, was at, had been, last time, to start with, at the start, initially
     `),
     present: list(`
       now, today, tonight, right now, at the moment, currently, this morning it is, its now
@@ -211,7 +213,7 @@ export const enWords: Words = {
       hydrometer, specific gravity, gravity, density, sg, acid, refractometer
     `),
     label: list(`
-      label, label says, sticker, rated, rating, rated at, written on the battery, stamped, nameplate, printed on it, stamped on it, printed on the battery, marked, marked as, on the case, spec, specced
+      label, label says, sticker, rated, rating, rated at, written on the battery, stamped, nameplate, printed on it, stamped on it, printed on the battery, marked, marked as, on the case, spec, specced, the label, battery says, printed on battery, written on it, says on the battery, battery label
     `),
     outOf: list(`
       out of, of, of a possible, from
@@ -252,10 +254,25 @@ export const enWords: Words = {
       wrong way round, wrong way, wrong way around, other way round, other way around, swapped, reversed, backwards, back to front, crossed, mixed up, switched round, wrong poles
     `),
     roughly: list(`
-      about, around, roughly, approximately, approx, nearly, almost, not quite, close to, near, near enough, just about
+      about, around, roughly, approximately, approx, nearly, almost, not quite, close to, near, near enough, just about, shy of, just shy of, not far off
     `),
     climbs: list(`
       go, get, climb, rise, come, make, move
+    `),
+    pair: list(`
+      two batteries, two batterys, both batteries, both together, in series, pair of batteries, batteries in series
+    `),
+    onto: list(`
+      to
+    `),
+    round: list(`
+      whole, round, flat, dead, even, near enough, exactly, ish, or so, dead on, bang on
+    `),
+    ratedAt: list(`
+      on a, out of, of a, for a, off a, on the, from a, its a, it is a, battery of
+    `),
+    allOff: list(`
+      everything off, with everything off, everything switched off, everything turned off, all off, with all off, all switched off, all turned off, engine off, ignition off, nothing on, key out, at rest, resting
     `),
   },
   negators: list(`

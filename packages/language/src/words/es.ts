@@ -220,7 +220,7 @@ export const esWords: Words = {
       mω, mohm, mohms, miliohmio, miliohmios, miliohm, miliohms, mili ohmios
     `),
     Cel: list(`
-      cel, °c, c, celsius, centígrado, centígrados, grados c, grados celsius, grado celsius,
+      cel, °c, ºc, c, celsius, centígrado, centígrados, grados c, grados celsius, grado celsius,
       grados centígrados, grado centígrado
     `),
     '[degF]': list(`
@@ -269,7 +269,7 @@ export const esWords: Words = {
     llega a, pasa de, baja de, supera los, ni siquiera, ni
   `),
   nearly: list(`
-    poco, pelín por, poco por, poquito por, pelo por, justo por, ligeramente por, algo por, poquito, pelín, pelo, algo, ligeramente, justo, apenas, tantito, pizca, nada, casi
+    poco, pelín por, poco por, poquito por, pelo por, justo por, ligeramente por, algo por, poquito, pelín, pelo, algo, ligeramente, justo, apenas, tantito, pizca, nada, casi, lo más
   `),
   vague: list(`
     unos, unas, par, varios, varias, cuantos, cuantas, pocos, y pico, y algo, algo, coma algo, punto algo, y tantos, y un poco, con algo, y un poquito, y monedas, coma y pico
@@ -281,14 +281,14 @@ export const esWords: Words = {
     clavadas, y, pero, el, la, los, las, un, una, me, se, lo, le, yo, que, es, era, son, está,
     favor, gracias, solo, otra, vez, más, menos, pico, digamos, casi, aprox, aproximadamente,
     marca, da, dice, lee, mide, sale, indica, muestra, queda, lectura, medidor, multímetro,
-    voltímetro, polímetro, tester, probador, pinza, pantalla, total, ambos, ambas, cada, prueba, tiene, está a
+    voltímetro, polímetro, tester, probador, pinza, pantalla, total, ambos, ambas, cada, prueba, tiene, está a, clavado, clavada
   `),
   figureWords: {
     asideBefore: list(`
       pin, pines, borne, bornes, terminal, terminales, a las, las, a la, escala de, rango de, escala, posición de, calibre de, modelo, año, cilindro, pico de, pico, llega a un pico de, costó, pagué, celda, vaso, picó a, picó, puesto en, ajustado en, ajustado a, seleccionado, planta, piso, sótano, nivel
     `),
     asideBehind: list(`
-      de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas, en continua, voltios continua, dc
+      de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas, en continua, voltios continua, dc, esta noche, por la noche, anoche, esta mañana
     `),
     engine: list(`
       motor, gasolina, diésel, diesel, litros, nafta, turbo, tdi, hdi, motor de, es un
@@ -297,7 +297,7 @@ export const esWords: Words = {
       perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal, digamos, exactamente, exacto, pongamos, o sea, para ser exactos, concretamente, en concreto
     `),
     past: list(`
-      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso
+      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar
     `),
     present: list(`
       ahora, hoy, ahorita, actualmente, ya, en este momento
@@ -330,7 +330,7 @@ export const esWords: Words = {
       hidrómetro, densímetro, densidad, gravedad, pesa ácido, ácido, densimetro, pesaacidos
     `),
     label: list(`
-      etiqueta, pegatina, nominal, nominales, placa, calcomanía, pone en la batería, rótulo, impreso en la batería, viene en la batería, marcada, marcado, impreso, especificada, según la etiqueta, rotulada
+      etiqueta, pegatina, nominal, nominales, placa, calcomanía, pone en la batería, rótulo, impreso en la batería, viene en la batería, marcada, marcado, impreso, especificada, según la etiqueta, rotulada, cartel, cartelito, adhesivo, la batería dice, la batería pone
     `),
     outOf: list(`
       de, sobre, de los
@@ -377,6 +377,21 @@ export const esWords: Words = {
     `),
     climbs: list(`
       pasa, sube, supera, levanta, pasaba, subía
+    `),
+    pair: list(`
+      dos baterías, las dos baterías, las dos juntas, en serie
+    `),
+    onto: list(`
+      a
+    `),
+    round: list(`
+      enteros, redondos, justos, justitos, pelados, pelado, clavados, exactos, en punto, completos
+    `),
+    ratedAt: list(`
+      en la de, en una de, en una, en la, de una de, y es de, es de, para una de, de los, batería de, siendo de
+    `),
+    allOff: list(`
+      todo apagado, con todo apagado, todo está apagado, todo desconectado, todo quitado, sin nada encendido, nada encendido, contacto quitado, motor apagado, en reposo, en vacío
     `),
   },
   negators: list(`

@@ -21,6 +21,7 @@ export const frWords: Words = {
     'un demi': 1 / 2,
     'une demie': 1 / 2,
     'un quart': 1 / 4,
+    'une huitaine': 8,
     'une dizaine': 10,
     'une douzaine': 12,
     'une quinzaine': 15,
@@ -144,7 +145,7 @@ export const frWords: Words = {
     wk: ['sem', 'semaine', 'semaines'],
     mo: ['mois'],
     a: list(`
-      an, ans, année, années, ans environ, ans et quelques
+      an, ans, année, années, bonnes années, ans environ, ans et quelques
     `),
     Hz: ['hz', 'hertz'],
     '/min': list(`
@@ -169,7 +170,7 @@ export const frWords: Words = {
     peu, juste, légèrement, poil, tout juste, chouïa, tantinet, petit peu
   `),
   vague: list(`
-    quelques, plusieurs, et quelques, et des poussières, quelque chose, virgule quelque chose, et quelque chose, et un peu, et des brouettes, et une poussière, virgule quelques
+    quelques, plusieurs, et quelques, et des poussières, quelque chose, virgule quelque chose, et quelque chose, et un peu, et des brouettes, et une poussière, virgule quelques, et un chouïa, et un poil, et un petit peu, et des
   `),
   besideFigures: list(`
     à, au, aux, ou, en, dans, sur, sous, avec, sans, quand, pendant, lors, lorsque, durant, après,
@@ -184,7 +185,7 @@ export const frWords: Words = {
       broche, broches, borne, bornes, calibre, calibre de, gamme, position, cylindre, élément, pic à, pointe à, pointe de, pic de, pic, modèle, année, payé, payée, payer, crête, réglé sur, réglée sur, réglé sur le, réglé à, mis sur, sur le calibre, niveau, étage, sous sol
     `),
     asideBehind: list(`
-      heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points, dc, en continu, continu
+      heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points, dc, en continu, continu, cette nuit, la nuit, dans la nuit
     `),
     engine: list(`
       essence, diesel, moteur, litres, tdi, hdi, dci, turbo, gasoil, cylindrée
@@ -193,7 +194,7 @@ export const frWords: Words = {
       non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux, disons, exactement, on va dire, mettons, pour être précis, précisément, plus exactement
     `),
     past: list(`
-      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait
+      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait, d abord
     `),
     present: list(`
       maintenant, aujourd hui, là, à présent, actuellement, ce matin, en ce moment
@@ -226,7 +227,7 @@ export const frWords: Words = {
       pèse-acide, pese acide, densimètre, densité, hydromètre, acide, réfractomètre
     `),
     label: list(`
-      étiquette, autocollant, nominal, nominale, marqué dessus, écrit dessus, plaque, imprimé dessus, inscrit dessus, marqué sur la batterie, marqué, marquée, inscrit, inscrite, indiquée, sur l étiquette, annoncée, donnée pour
+      étiquette, autocollant, nominal, nominale, marqué dessus, écrit dessus, plaque, imprimé dessus, inscrit dessus, marqué sur la batterie, marqué, marquée, inscrit, inscrite, indiquée, sur l étiquette, annoncée, donnée pour, la batterie dit, écrit sur la batterie, sur la batterie c est écrit
     `),
     outOf: list(`
       sur, de
@@ -255,7 +256,7 @@ export const frWords: Words = {
       pire, pires, plus mauvais, plus mauvaise, plus grand, plus grande, plus élevé, plus élevée, plus forte, plus fort
     `),
     clock: list(`
-      il est, à midi, vers midi
+      il est, il est midi
     `),
     sides: list(`
       plus, moins, positif, positive, négatif, négative, rouge, noir, noire, masse, autre
@@ -267,10 +268,25 @@ export const frWords: Words = {
       à l envers, inversé, inversée, inversés, inversées, inverse, croisé, croisés, interverti, intervertis
     `),
     roughly: list(`
-      environ, presque, à peu près, autour de, dans les, vers, quasiment, pas loin de, près de, quasi
+      environ, presque, à peu près, autour de, dans les, vers, quasiment, pas loin de, près de, quasi, pas tout à fait, tout près de, un peu moins de
     `),
     climbs: list(`
       monte, va, passe, dépasse, grimpe
+    `),
+    pair: list(`
+      deux batteries, les deux batteries, les deux ensemble, en série, c est du 24 volts, du 24 volts
+    `),
+    onto: list(`
+      à
+    `),
+    round: list(`
+      rond, ronds, tout rond, tout ronds, pile, entiers, juste, tout juste, net, bien ronds, et un chouïa
+    `),
+    ratedAt: list(`
+      pour une, sur une, sur la, sur du, pour du, d une, c est une, dans une, batterie de, sur une batterie de
+    `),
+    allOff: list(`
+      tout éteint, tout est éteint, tout coupé, tout est coupé, tout à l arrêt, contact coupé, moteur coupé, moteur éteint, rien d allumé, au repos, à vide
     `),
   },
   negators: list(`

@@ -1,25 +1,10 @@
 import { list } from './list.ts';
 import type { Words } from './words.ts';
 
-/** "Siedmioletni": of so many years, in one word. */
-const ofYears = Object.fromEntries(
-  [
-    ['dwu', 2],
-    ['trzy', 3],
-    ['cztero', 4],
-    ['pięcio', 5],
-    ['sześcio', 6],
-    ['siedmio', 7],
-    ['ośmio', 8],
-    ['dziewięcio', 9],
-    ['dziesięcio', 10],
-  ].flatMap(([count, years]) =>
-    ['letni', 'letnia', 'letnie', 'letniego'].map((ending): [string, number] => [
-      `${String(count)}${ending}`,
-      Number(years),
-    ]),
-  ),
-);
+/** The letni of "siedmioletni": of so many years. */
+const ofYears = list(`
+  letni, letnia, letnie, letniego, letniej, letnią, letnim, roczny, roczna, roczne, rocznego
+`);
 
 /** Polish as it is typed at the roadside. */
 export const plWords: Words = {
@@ -32,6 +17,7 @@ export const plWords: Words = {
     ],
     denyBefore: ['nie', 'brak'],
     joinsDecimals: true,
+    unitsBehind: ofYears,
   },
   cardinals: {
     zero: 0,
@@ -86,7 +72,16 @@ export const plWords: Words = {
     trzynastu: 13,
     czternaście: 14,
     czternastu: 14,
-    ...ofYears,
+    cztero: 4,
+    pięcio: 5,
+    sześcio: 6,
+    siedmio: 7,
+    ośmio: 8,
+    dziewięcio: 9,
+    dziesięcio: 10,
+    jedenasto: 11,
+    dwunasto: 12,
+    piętnasto: 15,
     piętnaście: 15,
     piętnastu: 15,
     szesnaście: 16,
@@ -103,6 +98,7 @@ export const plWords: Words = {
     trzyści: 30,
     dwudziestu: 20,
     trzydzieści: 30,
+    czydzieści: 30,
     trzydziestu: 30,
     czterdzieści: 40,
     czterdziestu: 40,
@@ -265,9 +261,7 @@ export const plWords: Words = {
     mo: list(`
       msc, mies, miesiąc, miesiące, miesięcy, miesiąca
     `),
-    a: list(`
-      rok, roku, lata, lat, latek, latka, roczek, roczny
-    `),
+    a: [...list(`rok, roku, lata, lat, latek, latka, roczek`), ...ofYears],
     Hz: ['hz', 'herc', 'herce', 'herców', 'herca'],
     '/min': list(`
       rpm, obr min, obr na min, obroty, obrotów, obrotu, obrotów na minutę, obroty na minutę,
@@ -292,7 +286,7 @@ export const plWords: Words = {
     trochę, tuż, nieco, lekko, odrobinę, ciut, minimalnie, troszkę, tylko, zaraz
   `),
   vague: list(`
-    parę, kilka, kilkanaście, z kawałkiem, z hakiem, i trochę, z groszem, z groszami, coś, przecinek coś, i coś, z czymś, z ogonkiem, i troszkę, z małym hakiem, i kawałek
+    parę, kilka, kilkanaście, z kawałkiem, z hakiem, i trochę, z groszem, z groszami, coś, przecinek coś, i coś, z czymś, z ogonkiem, i troszkę, z małym hakiem, i kawałek, z górką, z kawałeczkiem, z okładem
   `),
   besideFigures: list(`
     plus, to, lub, albo, czyli, na, w, we, z, ze, przy, podczas, gdy, kiedy, jak, po, przed, przez, od, do,
@@ -304,10 +298,10 @@ export const plWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pinie, pinu, zacisk, zacisku, styk, styku, o, o godzinie, godzina, godz, na zakresie, zakres, zakresie, rocznik, cylinder, cela, w piku, szczyt, w szczycie, za, kosztował, kosztowała, pik, pik poboru, w pierwszej chwili, skoczyło do, ustawiony na, ustawiona na, ustawione na, nastawiony na, przełączony na, ustawiłem na, poziom, poziomie, piętro, piętrze
+      pin, pinie, pinu, zacisk, zacisku, styk, styku, o, o godzinie, godzina, godz, na zakresie, zakres, zakresie, rocznik, cylinder, cela, w piku, szczyt, w szczycie, za, kosztował, kosztowała, pik, pik poboru, w pierwszej chwili, skoczyło do, ustawiony na, ustawiona na, ustawione na, nastawiony na, przełączony na, ustawiłem na, poziom, poziomie, piętro, piętrze, skacze na, skacze do, skacze pod, skoczyło pod, skoczyło na, podskoczyło do, skok do, skok na, wskoczyło na
     `),
     asideBehind: list(`
-      rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie, dc, prądu stałego
+      rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie, dc, prądu stałego, nocą, tej nocy, dziś w nocy
     `),
     engine: list(`
       benzyna, diesel, silnik, silnika, litra, litrów, benzyniak, tdi, hdi, turbo, pojemność, pojemności
@@ -316,7 +310,7 @@ export const plWords: Words = {
       nie czekaj, czekaj, chwila, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej, a konkretnie, konkretnie
     `),
     past: list(`
-      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio
+      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo
     `),
     present: list(`
       teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili
@@ -347,7 +341,7 @@ export const plWords: Words = {
       areometr, areometrem, aerometr, aerometrem, gęstość, gęstości, kwas, kwasu, elektrolit, elektrolitu, kwasomierz
     `),
     label: list(`
-      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, tabliczka, tabliczce, nadruk, nominalnie, na obudowie, nadrukowane, na etykietce, napisane na akumulatorze, oznaczony, oznaczona, napis, na tabliczce, opisany, na etykiecie, nominał
+      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, tabliczka, tabliczce, nadruk, nominalnie, na obudowie, nadrukowane, na etykietce, napisane na akumulatorze, oznaczony, oznaczona, napis, na tabliczce, opisany, na etykiecie, nominał, napisane, jest napisane, na akumulatorze jest, na akumulatorze pisze
     `),
     outOf: list(`
       z, na
@@ -394,6 +388,21 @@ export const plWords: Words = {
     `),
     climbs: list(`
       idzie, wchodzi, przekracza, rośnie, wzrasta
+    `),
+    pair: list(`
+      dwa akumulatory, oba akumulatory, na dwóch, szeregowo, oba razem, dwóch akumulatorach
+    `),
+    onto: list(`
+      na, do
+    `),
+    round: list(`
+      równe, równo, pełne, całe, okrągłe, dokładnie, równiutko, równych, pełnych
+    `),
+    ratedAt: list(`
+      na akumulatorze, w akumulatorze, z akumulatora, na takim, to akumulator, na baterii
+    `),
+    allOff: list(`
+      wszystko wyłączone, wszystko powyłączane, wszystkim wyłączonym, wszystko zgaszone, wyłączonym wszystkim, zapłon wyłączony, wyłączonym zapłonie, silnik wyłączony, bez obciążenia, w spoczynku, na spoczynku, spoczynkowe
     `),
   },
   negators: list(`

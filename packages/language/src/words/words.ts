@@ -32,6 +32,8 @@ export interface Spelling {
   readonly around?: readonly (readonly [before: string, behind: string])[];
   /** True where words are written together as one: `Batterieklemme`, `einhundertsiebzig`. */
   readonly compounds?: boolean;
+  /** Units that are written on to the number before them: `sechsjährig`. */
+  readonly unitsBehind?: readonly string[];
   /** Words that say two of something, and the word for one: `شهرين`, two months. */
   readonly twoOf?: Readonly<Record<string, string>>;
   /** The word of a share in tenths: `ثمانية من عشرة`, eight of ten, which is asked back. */
@@ -77,6 +79,8 @@ export interface FigureWords {
   /** A figure became another: `dropped`, `goes`; `from` stands before the former. */
   readonly changes: readonly string[];
   readonly from: readonly string[];
+  /** Between what a figure was and what it became: de 12,6 `a` 9,5. */
+  readonly onto: readonly string[];
   /** A bound that, behind a change, is where it ended: baja `hasta`. */
   readonly until: readonly string[];
   /** Begins what goes on while a figure is read: `while`, `when`. */
@@ -119,6 +123,14 @@ export interface FigureWords {
   readonly swapped: readonly string[];
   /** Before a figure that is rounded: `nearly`. */
   readonly roughly: readonly string[];
+  /** Beside a whole figure, to say that it is one: twelve volts `flat`. */
+  readonly round: readonly string[];
+  /** Between what was measured and the volts that a battery is called by: 10.7 `on a` 12 volt one. */
+  readonly ratedAt: readonly string[];
+  /** Two batteries one behind the other, which make 24 V: `in series`. */
+  readonly pair: readonly string[];
+  /** Nothing was switched on when a figure was read: `everything off`. */
+  readonly allOff: readonly string[];
   /** What a figure does not do, said of the highest that it came to: won't `go` above. */
   readonly climbs: readonly string[];
 }
@@ -133,6 +145,7 @@ const noFigureWords: FigureWords = {
   expected: [],
   changes: [],
   from: [],
+  onto: [],
   until: [],
   moments: [],
   after: [],
@@ -155,6 +168,10 @@ const noFigureWords: FigureWords = {
   difference: [],
   swapped: [],
   roughly: [],
+  round: [],
+  ratedAt: [],
+  pair: [],
+  allOff: [],
   climbs: [],
 };
 
