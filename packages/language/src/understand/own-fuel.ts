@@ -24,6 +24,8 @@ interface Named {
   readonly id: string;
   readonly clause: number;
   readonly isOwn: boolean;
+  /** True where it stands beside the vehicle itself: "petrol car". */
+  readonly isOfVehicle: boolean;
 }
 
 /** What says that another fuel was put in says it as surely as this. */
@@ -38,7 +40,8 @@ export function withOwnFuel(given: readonly AnswerInput[], turn: Turn): readonly
   const named = clauses.flatMap((clause, at) => fuelsIn(clause, at, listener.lexicon));
   const ids = new Set(named.map(({ id }) => id));
   const [first] = named;
-  if (first === undefined || ids.size !== 2) return given;
+  if (first === undefined) return given;
+  if (ids.size === 1) return withFuelOfVehicle(given, named, turn);
   const own = [...new Set(named.flatMap(({ id, isOwn }) => (isOwn ? [id] : [])))];
   const isTogether = named.some((one) =>
     named.some((other) => one.id !== other.id && one.clause === other.clause),
@@ -57,6 +60,18 @@ export function withOwnFuel(given: readonly AnswerInput[], turn: Turn): readonly
   return mixed === undefined || told.some((one) => one.check === mixed.check)
     ? told
     : [...told, mixed];
+}
+
+/** Answers with the fuel that is named with the vehicle, where nothing was asked. */
+function withFuelOfVehicle(
+  given: readonly AnswerInput[],
+  named: readonly Named[],
+  { inHand }: Turn,
+): readonly AnswerInput[] {
+  const one = named.find(({ isOfVehicle }) => isOfVehicle);
+  const isTold = given.some(({ check }) => check === one?.check);
+  if (one === undefined || inHand !== undefined || isTold) return given;
+  return [...given, { check: one.check, value: [one.id] }];
 }
 
 /** True where the question in hand is answered by what two fuels say. */
@@ -87,17 +102,17 @@ function mixedIn(named: readonly Named[], { clauses, listener }: Turn): AnswerIn
 
 /** The fuels that a clause names and does not deny. */
 function fuelsIn(clause: readonly Token[], at: number, lexicon: Lexicon): readonly Named[] {
-  const { words } = lexicon;
   const names = namesOf(lexicon);
+  const said = lexicon.reader.fromTokens(clause);
   const found: Named[] = [];
   for (let start = 0; start < clause.length; start += 1) {
     for (let length = Math.min(mostWords, clause.length - start); length > 0; length -= 1) {
       const own = clause.slice(start, start + length);
       const name = names.get(lexicon.reader.literally(own).join(' '));
       if (name === undefined) continue;
-      const before = clause[start - 1];
-      if (before?.kind !== 'word' || !words.negators.includes(before.text))
-        found.push({ ...name, clause: at, isOwn: isOwn(clause, { start, length }, lexicon) });
+      const isDenied = lexicon.reader.literally(own).some((term) => said.includes(`!${term}`));
+      if (!isDenied)
+        found.push({ ...name, clause: at, ...ownOf(clause, { start, length }, lexicon) });
       start += length - 1;
       break;
     }
@@ -105,12 +120,12 @@ function fuelsIn(clause: readonly Token[], at: number, lexicon: Lexicon): readon
   return found;
 }
 
-/** True where what stands around a fuel says that the vehicle runs on it. */
-function isOwn(
+/** Whether what stands around a fuel says that the vehicle runs on it. */
+function ownOf(
   clause: readonly Token[],
   { start, length }: { readonly start: number; readonly length: number },
   { words }: Lexicon,
-): boolean {
+): Pick<Named, 'isOwn' | 'isOfVehicle'> {
   const { runsOn = [], fillers, spelling } = words;
   const { vehicle } = figureWordsOf(words);
   const isVehicle = (token: Token | undefined): boolean =>
@@ -121,12 +136,12 @@ function isOwn(
   const text = first?.kind === 'word' ? first.text : '';
   const attached = (spelling?.attached ?? []).filter((prefix) => runsOn.includes(prefix));
   const before = [clause[start - 1], ...(isSmall(clause[start - 1]) ? [clause[start - 2]] : [])];
-  return (
+  const isOfVehicle = before.some(isVehicle) || isVehicle(clause[start + length]);
+  const isOwn =
+    isOfVehicle ||
     attached.some((prefix) => text.startsWith(prefix)) ||
-    before.some(isVehicle) ||
-    isVehicle(clause[start + length]) ||
-    endsWithPhrase(clause, start, runsOn)
-  );
+    endsWithPhrase(clause, start, runsOn);
+  return { isOwn, isOfVehicle };
 }
 
 /** An answer, and the check that it is given to. */
@@ -143,7 +158,9 @@ function mixedOf(lexicon: Lexicon): Mixed | undefined {
   if (known !== undefined) return known.mixed;
   const names = namesOf(lexicon);
   const isOfTwo = ({ words }: Spoken): boolean => {
-    const said = words.flatMap((word) => names.get(lexicon.reader.literally(word).join(' '))?.id ?? []);
+    const said = words.flatMap(
+      (word) => names.get(lexicon.reader.literally(word).join(' '))?.id ?? [],
+    );
     return new Set(said).size > 1;
   };
   const [most] = [...lexicon.checks.values()]
@@ -167,11 +184,17 @@ function namesOf(lexicon: Lexicon): ReadonlyMap<string, { check: string; id: str
   const known = kept.get(lexicon);
   if (known !== undefined) return known;
   const names = new Map<string, { check: string; id: string }>();
-  for (const check of lexicon.checks.values()) {
-    for (const { id, spoken, heard } of check.options.filter((one) => isFuel(one.id, check))) {
-      for (const { words } of [...spoken, ...heard()]) {
-        if (words.length <= mostWords && words.some((word) => word.length >= shortest))
-          names.set(lexicon.reader.literally(words.join(' ')).join(' '), { check: check.id, id });
+  for (let length = 1; length <= mostWords; length += 1) {
+    for (const check of lexicon.checks.values()) {
+      for (const { id, spoken, heard } of check.options.filter((one) => isFuel(one.id, check))) {
+        for (const { words } of [...spoken, ...heard()]) {
+          const name = lexicon.reader.literally(words.join(' '));
+          const isLong = words.some((word) => word.length >= shortest);
+          // "A diesel" is "diesel".
+          const isNamed = length > 1 && name.some((term) => names.has(term));
+          if (words.length === length && isLong && !isNamed)
+            names.set(name.join(' '), { check: check.id, id });
+        }
       }
     }
   }

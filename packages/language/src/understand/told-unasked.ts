@@ -9,6 +9,7 @@ import { isOfKit, kitTold, saysHaving } from './kit-told.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import { joinClauses, namedAnswer } from './named-things.ts';
+import { saidWholly } from './said-wholly.ts';
 import { isSupported, spansOf, toldIn } from './spans.ts';
 import { factsIn } from './told-facts.ts';
 import { type Turn, mostClauses, optionsInHand } from './turn.ts';
@@ -41,7 +42,11 @@ export function allTold(
       leastWords,
     });
   if (inHand !== undefined) return clauses.filter((one) => one.check === inHand.id || isSaid(one));
-  const told = clauses.filter((one) => isSaid(one));
+  const wholly = turn.clauses.flatMap((clause) => saidWholly(clause, lexicon) ?? []);
+  const isWholly = ({ check, value }: AnswerInput): boolean =>
+    !('value' in value) &&
+    value.every((id) => wholly.some((one) => one.check === check && one.value[0] === id));
+  const told = clauses.filter((one) => isWholly(one) || isSaid(one));
   const more = toldIn(tokens, spans, { lexicon, inHand: undefined }).filter(
     (one) => !isAmong(one, told) && isSaid(one, 1),
   );
@@ -237,6 +242,11 @@ export function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]):
     // What came of trying something is told where that is asked.
     if (named !== undefined && lexicon.checks.get(named.check)?.isToldUnasked === true) {
       take(named.check, named.value[0]);
+      continue;
+    }
+    const wholly = check === undefined ? saidWholly(first[at] ?? [], lexicon) : undefined;
+    if (wholly !== undefined) {
+      take(wholly.check, wholly.value[0]);
       continue;
     }
     const choice: Choice = check === undefined ? { type: 'none' } : chooseOption(heard, check);

@@ -10,6 +10,9 @@ export const deWords: Words = {
       // No minus: "plus minus 12".
       ['plus minus', 'etwa'],
       ['plusminus', 'etwa'],
+      // No new clause: "das Licht geht aber nicht" says that it does not.
+      [' aber nicht', ' nicht'],
+      [' aber auch nicht', ' nicht'],
       ['eue', 'eve'],
       ['aue', 'ave'],
       ['ae', 'a'],
