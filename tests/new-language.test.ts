@@ -56,6 +56,7 @@ const words: Words = {
   having: [],
   days: {
     back: { 'i gaar': 1 },
+    times: ['i gaar'],
     day: ['dag'],
     week: ['uge'],
     ago: ['siden'],

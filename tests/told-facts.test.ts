@@ -228,3 +228,104 @@ describe('the night of a frost does not tell that the vehicle stood', () => {
     ],
   ]);
 });
+
+describe('of two fuels the one is told that the vehicle runs on, and that the other was put in', () => {
+  hold([
+    ['en', null, 'poured diesel in my petrol car', 'drive=petrol, fuel-level=wrong-fuel'],
+    [
+      'es',
+      null,
+      'eché gasoil en mi coche de gasolina',
+      'drive=petrol, fuel-level=wrong-fuel, history=just-fuelled',
+    ],
+    ['de', null, 'hab diesel in den benziner gekippt', 'drive=petrol, fuel-level=wrong-fuel'],
+    [
+      'fr',
+      null,
+      'j’ai mis du gasoil dans ma voiture essence',
+      'drive=petrol, fuel-level=wrong-fuel',
+    ],
+    ['pl', null, 'zatankowałem ropę do benzyniaka', 'drive=petrol, fuel-level=wrong-fuel'],
+    ['ar', null, 'حطيت بنزين في سيارة ديزل', 'drive=diesel, fuel-level=wrong-fuel'],
+    ['fr', 'drive', 'c’est pas un diesel, c’est une essence toute simple', 'drive=petrol'],
+    [
+      'de',
+      null,
+      'mein Diesel springt nicht an, dreht nur langsam',
+      'complaint=slow-crank, drive=diesel',
+    ],
+  ]);
+});
+
+describe('a day that is said of something else tells of no standing', () => {
+  hold([
+    [
+      'en',
+      null,
+      'red light was on when i drove back last night, clicks fast now',
+      'charge-lamp=was-lit, complaint=rapid-clicking',
+    ],
+    [
+      'es',
+      null,
+      'anoche al volver iba la luz roja encendida, ahora clic clic clic',
+      'charge-lamp=was-lit, complaint=rapid-clicking',
+    ],
+    [
+      'de',
+      null,
+      'rote lampe war an als ich gestern abend heimfuhr, jetzt nur klackern',
+      'charge-lamp=was-lit, complaint=rapid-clicking',
+    ],
+    [
+      'fr',
+      null,
+      'le voyant rouge était allumé hier soir en rentrant, maintenant clic clic clic',
+      'charge-lamp=was-lit, complaint=rapid-clicking',
+    ],
+    [
+      'fr',
+      null,
+      'hier nickel, ce matin apres la nuit dehors il tourne au ralenti',
+      'complaint=slow-crank, when=after-standing',
+    ],
+  ]);
+});
+
+describe('what is said of a thing by its name answers nothing else', () => {
+  hold([
+    [
+      'en',
+      'starter-fuse',
+      'fuse is fine, and the relay clicks',
+      'relay=clicks, starter-fuse=intact',
+    ],
+    ['fr', 'starter-fuse', 'fusible bon, et le relais clique', 'relay=clicks, starter-fuse=intact'],
+    [
+      'pl',
+      'starter-fuse',
+      'bezpiecznik cały, i przekaźnik klika',
+      'relay=clicks, starter-fuse=intact',
+    ],
+    ['pl', 'complaint', 'głucho. co ciekawe na N zakręcił', 'complaint=silent, neutral-try=cranks'],
+    [
+      'de',
+      'selector',
+      'steht auf P, bremslicht geht aber nicht wenn ich draufsteige',
+      'brake-lamps=dark, selector=park-neutral',
+    ],
+  ]);
+});
+
+describe('that nothing happens is told beside anything else', () => {
+  hold([
+    ['en', 'place', 'at home, it does nothing at all', 'complaint=silent, place=home'],
+    ['es', 'place', 'en casa, no hace nada de nada', 'complaint=silent, place=home'],
+    ['de', 'place', 'daheim, macht gar nix', 'complaint=silent, place=home'],
+    ['fr', 'place', 'à la maison, elle fait rien', 'complaint=silent, place=home'],
+    ['pl', 'drive', 'diesel, nic się nie dzieje', 'complaint=silent, drive=diesel'],
+    ['ar', 'drive', 'ديزل، ولا حركة ولا صوت', 'complaint=silent, drive=diesel'],
+    ['en', 'pump-sound', 'it does nothing at all', 'pump-sound=none'],
+    ['en', 'tap', 'nothing happens', 'tap=no-change'],
+  ]);
+});

@@ -9,7 +9,7 @@ import { cutClauses } from './talk.ts';
 import type { SubjectHeard } from './taught.ts';
 
 /** Some words of a text that stand together, with the check that they sound like. */
-interface Span {
+export interface Span {
   /** The first of its tokens, and the one after its last. */
   readonly from: number;
   readonly to: number;

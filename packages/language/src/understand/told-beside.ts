@@ -5,6 +5,7 @@ import { chooseOption, chooseSeveral, isOfSeveral, likeliest } from './choices.t
 import { isOfKit, kitTold } from './kit-told.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { joinClauses, likewise, namedAnswer, notInHand } from './named-things.ts';
+import { saidWholly } from './said-wholly.ts';
 import { factsIn } from './told-facts.ts';
 import { type ToldAnswer, toldUnasked } from './told-unasked.ts';
 import { type Turn, mostClauses, optionsInHand } from './turn.ts';
@@ -42,7 +43,8 @@ export function toldBeside(turn: Turn): readonly AnswerInput[] | undefined {
       besideOf(namedAnswer(rest.slice(0, 2), among), 2) ??
       besideOf(likewise(clauses[at] ?? [], own, among)) ??
       factOf(clauses[at] ?? [], inHand, turn) ??
-      plainOf(clauses[at] ?? [], inHand, turn);
+      plainOf(clauses[at] ?? [], inHand, turn) ??
+      whollyOf(joinClauses(rest.slice(0, 2)), inHand, lexicon);
     if (told === undefined) own.push(clauses[at] ?? []);
     else {
       beside.push(told);
@@ -113,8 +115,26 @@ function factOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | unde
 
 /** What a clause that does not answer the question in hand tells as if nothing had been asked. */
 function plainOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | undefined {
-  const heard = hearTokens(clause, turn.listener.lexicon);
-  if (likeliest(heard, inHand).share >= notInHand) return undefined;
-  const told = toldUnasked(clause, turn).filter(({ check }) => check !== inHand.id);
+  const { lexicon } = turn.listener;
+  if (likeliest(hearTokens(clause, lexicon), inHand).share >= notInHand) return undefined;
+  const whole = [...(whollyOf(clause, inHand, lexicon)?.told ?? []), ...toldUnasked(clause, turn)];
+  const told = whole.filter(
+    ({ check }, at) =>
+      check !== inHand.id &&
+      check !== inHand.check.like &&
+      whole.findIndex((one) => one.check === check) === at,
+  );
   return told.length === 0 ? undefined : { told, length: 1 };
+}
+
+/** What clauses are word for word, where that does not answer the question in hand. */
+function whollyOf(clause: Clause, inHand: CheckPhrases, lexicon: Lexicon): Beside | undefined {
+  const told = saidWholly(clause, lexicon);
+  if (told === undefined || [inHand.id, inHand.check.like].includes(told.check)) return undefined;
+  const isInHand = likeliest(hearTokens(clause, lexicon), inHand).share >= notInHand;
+  return isInHand ? undefined : { told: [told], length: clause.filter(isComma).length + 1 };
+}
+
+function isComma({ kind }: Token): boolean {
+  return kind === 'mark';
 }

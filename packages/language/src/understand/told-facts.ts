@@ -108,17 +108,24 @@ const keptOwn = new WeakMap<CheckPhrases, Map<string, boolean>>();
 
 /**
  * True where a word is said to this check at least as often as to all others that are told unasked:
- * "diesel", but not the "key" that is turned, nor the "power" that is gone.
+ * "diesel", but not the "key" that is turned, nor the "power" that is gone. What holds another word
+ * of the check as well says neither: "petrol in a diesel".
  */
 function isOwn(word: string, own: CheckPhrases, { checks }: Lexicon): boolean {
   const known = keptOwn.get(own) ?? new Map<string, boolean>();
   keptOwn.set(own, known);
   const found = known.get(word);
   if (found !== undefined) return found;
-  const countIn = ({ options }: CheckPhrases): number =>
-    options
-      .flatMap(({ spoken, heard }) => [...spoken, ...heard()])
-      .filter(({ terms }) => terms.includes(word)).length;
+  const spokenTo = ({ options }: CheckPhrases): Spoken[] =>
+    options.flatMap(({ spoken, heard }) => [...spoken, ...heard()]);
+  const alone = new Set(
+    spokenTo(own).flatMap(({ terms }) => (terms.length === 1 && terms[0] !== word ? terms : [])),
+  );
+  const countIn = (check: CheckPhrases): number =>
+    spokenTo(check).filter(
+      ({ terms }) =>
+        terms.includes(word) && (check === own || !terms.some((term) => alone.has(term))),
+    ).length;
   const others = [...checks.values()].filter((one) => one !== own && one.isToldUnasked);
   const isOwned = countIn(own) >= others.reduce((sum, one) => sum + countIn(one), 0);
   known.set(word, isOwned);

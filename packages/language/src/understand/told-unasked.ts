@@ -11,10 +11,12 @@ import {
 } from './choices.ts';
 import { factRuns } from './fact-runs.ts';
 import type { FoundAnswer } from './found-answer.ts';
+import { daysSaid, withoutDays } from './day-said.ts';
 import { isOfKit, kitTold, saysHaving } from './kit-told.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
-import { namedAnswer } from './named-things.ts';
+import { joinClauses, namedAnswer } from './named-things.ts';
+import { saidWholly } from './said-wholly.ts';
 import { isSupported, spansOf, toldIn } from './spans.ts';
 import { factsIn } from './told-facts.ts';
 import { type Turn, mostClauses, optionsInHand } from './turn.ts';
@@ -39,12 +41,21 @@ export function allTold(
   const { lexicon } = turn.listener;
   if (inHand !== undefined && clauses.every(({ check }) => check === inHand.id)) return clauses;
   const spans = spansOf(tokens, lexicon);
+  const days = daysSaid(tokens, lexicon);
   const isSaid = (one: AnswerInput, leastWords = 2): boolean =>
-    isSupported(one, spans, { lexicon, isAsked: inHand !== undefined, leastWords });
+    isSupported(one, withoutDays(spans, days, one.check), {
+      lexicon,
+      isAsked: inHand !== undefined,
+      leastWords,
+    });
   if (inHand !== undefined) return clauses.filter((one) => one.check === inHand.id || isSaid(one));
-  const told = clauses.filter((one) => isSaid(one));
+  const wholly = turn.clauses.flatMap((clause) => saidWholly(clause, lexicon) ?? []);
+  const isWholly = ({ check, value }: AnswerInput): boolean =>
+    !('value' in value) &&
+    value.every((id) => wholly.some((one) => one.check === check && one.value[0] === id));
+  const told = clauses.filter((one) => isWholly(one) || isSaid(one));
   const more = toldIn(tokens, spans, { lexicon, inHand: undefined }).filter(
-    (one) => !isAmong(one, told),
+    (one) => !isAmong(one, told) && isSaid(one, 1),
   );
   const all = [...told, ...more];
   // A fact may be told in one word: "diesel".
@@ -127,19 +138,42 @@ export function toldUnasked(clause: readonly Token[], turn: Turn): readonly Told
  * clause by clause: "manual and I had the clutch right down".
  */
 export function toldToo(given: readonly AnswerInput[], turn: Turn): readonly AnswerInput[] {
-  const { tokens, listener } = turn;
-  const { lexicon } = listener;
+  const { lexicon } = turn.listener;
   const inHand = optionsInHand(turn);
   if (inHand === undefined || !given.some(({ check }) => check === inHand.id)) return [];
   if (inHand.check.form.kind === 'reading' || isOfKit(inHand)) return [];
   // What is said word for word of what was asked says nothing else.
   if (exactChoice(turn.heard, inHand.options) !== undefined) return [];
-  return toldIn(tokens, spansOf(tokens, lexicon), { lexicon, inHand }).filter((one) => {
+  const left = withoutNamed(given, turn);
+  const spans = spansOf(left, lexicon);
+  const days = daysSaid(left, lexicon);
+  return toldIn(left, spans, { lexicon, inHand }).filter((one) => {
     const check = lexicon.checks.get(one.check);
+    const isSaid = isSupported(one, withoutDays(spans, days, one.check), {
+      lexicon,
+      isAsked: false,
+      leastWords: 1,
+    });
     return (
-      !isAmong(one, given) && check !== undefined && !isOfKit(check) && !isUnnamed(check, turn)
+      isSaid &&
+      !isAmong(one, given) &&
+      check !== undefined &&
+      !isOfKit(check) &&
+      !isUnnamed(check, turn)
     );
   });
+}
+
+/** The text without the clauses that tell of a thing by its name: the relay that clicks is all that is said there. */
+function withoutNamed(
+  given: readonly AnswerInput[],
+  { clauses, listener: { lexicon }, inHand }: Turn,
+): readonly Token[] {
+  const left = clauses.filter((clause) => {
+    const named = namedAnswer([clause], { inHand, lexicon });
+    return !given.some(({ check }) => check === named?.check && check !== inHand?.id);
+  });
+  return joinClauses(left);
 }
 
 /** True where what is found only by going to look is not named. */
@@ -217,6 +251,11 @@ export function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]):
     // What came of trying something is told where that is asked.
     if (named !== undefined && lexicon.checks.get(named.check)?.isToldUnasked === true) {
       take(named.check, named.value[0]);
+      continue;
+    }
+    const wholly = check === undefined ? saidWholly(first[at] ?? [], lexicon) : undefined;
+    if (wholly !== undefined) {
+      take(wholly.check, wholly.value[0]);
       continue;
     }
     const choice: Choice = check === undefined ? { type: 'none' } : chooseOption(heard, check);

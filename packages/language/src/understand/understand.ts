@@ -1,5 +1,6 @@
 import { hear, hearTokens } from '../typed/heard.ts';
 import { keepingAnswers } from './keeping-answers.ts';
+import { withOwnFuel } from './own-fuel.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
 import { readCorrection } from './said-correction.ts';
 import { readDay } from './said-day.ts';
@@ -85,7 +86,7 @@ function withTold(understood: Understood, turn: Turn): Understood {
     ...understood,
     inputs: understood.inputs.map((one) =>
       one.type === 'answers'
-        ? { ...one, answers: [...one.answers, ...toldToo(one.answers, turn)] }
+        ? { ...one, answers: withOwnFuel([...one.answers, ...toldToo(one.answers, turn)], turn) }
         : one,
     ),
   };

@@ -13,6 +13,9 @@ export const deWords: Words = {
       // No minus: "plus minus 12".
       ['plus minus', 'etwa'],
       ['plusminus', 'etwa'],
+      // No new clause: "das Licht geht aber nicht" says that it does not.
+      [' aber nicht', ' nicht'],
+      [' aber auch nicht', ' nicht'],
       ['eue', 'eve'],
       ['aue', 'ave'],
       ['ae', 'a'],
@@ -101,6 +104,9 @@ export const deWords: Words = {
   minus: ['minus', 'negativ'],
   days: {
     back: { heute: 0, 'heute früh': 0, gestern: 1, vorgestern: 2, vorvorgestern: 3 },
+    times: list(`
+      gestern, gestern abend, gestern früh, vorgestern, heute, heut, heute früh, heut früh, heute morgen, heute abend, letzte nacht, nachts, in der nacht, den ganzen tag
+    `),
     day: list(`Tag, Tage, Tagen`),
     week: list(`Woche, Wochen`),
     ago: list(`vor, her`),
@@ -365,6 +371,9 @@ export const deWords: Words = {
     nicht warum, keine ahnung warum, keine ahnung wieso, problem gelöst, problem hat sich
     gelöst, entwarnung, kommando zurück, stopp, halt stop, du glaubst es nicht, sie glauben es
     nicht
+  `),
+  runsOn: list(`
+    in den, in die, in das, ins, im, in meinen, in meine, in mein, in einen, in nen, in unseren, in n, mein, meine, meinen, meinem, unser, unseren, den, der, ist ein, is ein, ist n, is n, ist aber ein, braucht, statt, anstatt, anstelle von
   `),
   alternatives: list(`oder, entweder, beziehungsweise, bzw`),
   clauseBreaks: list(`

@@ -65,6 +65,9 @@ export const enWords: Words = {
       'day before yesterday': 2,
       'fortnight ago': 14,
     },
+    times: list(`
+      yesterday, yesterday evening, yesterday morning, today, tonight, last night, this morning, this evening, in the night, all day
+    `),
     day: list(`day, days`),
     week: list(`week, weeks`),
     ago: list(`ago, back`),
@@ -311,6 +314,9 @@ export const enWords: Words = {
     dont know why, out of nowhere, out of the blue, miraculously, while i was, while we were,
     while waiting, just as i was, just left it, problem solved, all sorted, panic over, call it
     off, hold everything, hold on, hang on, you wont believe it, stop the presses
+  `),
+  runsOn: list(`
+    in my, in the, in a, in an, in his, in her, in our, into my, into the, into a, inside my, my, his, her, our, its a, it is a, thats a, is a, was a, takes, needs, should be, instead of, rather than, filled the, fill the
   `),
   alternatives: list(`or, either`),
   clauseBreaks: list(`

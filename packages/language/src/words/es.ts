@@ -157,6 +157,9 @@ export const esWords: Words = {
   minus: ['menos'],
   days: {
     back: { hoy: 0, 'esta mañana': 0, ayer: 1, anteayer: 2, 'antes de ayer': 2, antier: 2 },
+    times: list(`
+      ayer, anteayer, anoche, hoy, esta mañana, esta noche, por la noche, por la mañana, todo el día
+    `),
     day: list(`día, días`),
     week: list(`semana, semanas`),
     ago: list(`hace, atrás`),
@@ -421,6 +424,9 @@ export const esWords: Words = {
     mientras buscaba, mientras hablábamos, no sé por qué, no sé cómo, problema resuelto,
     problema solucionado, asunto resuelto, se arregló solo, se acabó el problema, ya está todo,
     no lo vas a creer, no se lo va a creer, espera espera, pare todo, paren todo
+  `),
+  runsOn: list(`
+    al, en un, en una, en mi, en el, en la, a mi, a un, mi, es, era, es un, es una, en vez de, en lugar de, usa, lleva, al de
   `),
   alternatives: list(`o, u, o bien, ya sea`),
   clauseBreaks: list(`

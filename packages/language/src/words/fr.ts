@@ -81,6 +81,9 @@ export const frWords: Words = {
   minus: ['moins'],
   days: {
     back: { "aujourd'hui": 0, 'ce matin': 0, hier: 1, 'avant hier': 2 },
+    times: list(`
+      hier, hier soir, avant hier, aujourd hui, ce matin, ce soir, cette nuit, a matin, toute la journée
+    `),
     day: list(`jour, jours`),
     week: list(`semaine, semaines`),
     ago: list(`il y a`),
@@ -318,6 +321,9 @@ export const frWords: Words = {
     problème réglé, c'est réglé, c'est bon c'est réglé, affaire réglée, plus de problème, vous
     allez pas me croire, tu vas pas me croire, stop, attendez attendez, on arrête tout, arrêtez
     tout
+  `),
+  runsOn: list(`
+    dans mon, dans ma, dans le, dans la, dans un, dans une, dans l, mon, ma, est un, est une, est une voiture, est, au lieu de, au lieu du, au lieu d, à la place du, à la place de, à la place de l, à la place d, roule au, mon camion, dans du
   `),
   alternatives: list(`ou, soit, ou bien`),
   clauseBreaks: list(`

@@ -159,6 +159,9 @@ export const plWords: Words = {
   minus: ['minus', 'ujemne', 'mróz'],
   days: {
     back: { dzisiaj: 0, dziś: 0, 'dziś rano': 0, wczoraj: 1, przedwczoraj: 2 },
+    times: list(`
+      wczoraj, wczoraj wieczorem, przedwczoraj, dziś, dzisiaj, dziś rano, rano, w nocy, nocą, wieczorem, cały dzień
+    `),
     day: list(`dzień, dni`),
     week: list(`tydzień, tygodnie, tygodni, tygodniu`),
     ago: list(`temu`),
@@ -422,6 +425,9 @@ export const plWords: Words = {
     czemu, nie wiem jak, nie wiem dlaczego, problem rozwiązany, problem sam się rozwiązał,
     problem z głowy, po sprawie, sprawa załatwiona, po kłopocie, nie uwierzysz, nie uwierzy pan,
     stop, czekaj czekaj
+  `),
+  runsOn: list(`
+    do, w, do mojego, do mojej, do swojego, w moim, mój, moja, moje, to, jest, zamiast, na, do auta na
   `),
   alternatives: list(`albo, lub, czy, bądź`),
   clauseBreaks: list(`

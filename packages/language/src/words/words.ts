@@ -50,6 +50,8 @@ export interface Spelling {
 interface DayWords {
   /** A phrase, and how many days back it means: `yesterday` 1. */
   readonly back: Readonly<Record<string, number>>;
+  /** Days and times of day, which say by themselves when something was: `last night`. */
+  readonly times: readonly string[];
   /** The word for a day and for a week, in all its forms. */
   readonly day: readonly string[];
   readonly week: readonly string[];
@@ -231,6 +233,8 @@ export interface Words {
   readonly likewise?: readonly string[];
   /** Says that what was asked for was not done, or no longer matters: `by itself`, `forget it`. */
   readonly untried?: readonly string[];
+  /** Before the fuel that the vehicle runs on, where another one was put in: `in my`, `instead of`. */
+  readonly runsOn?: readonly string[];
   /** Words between two things of which only one may be: `or`. */
   readonly alternatives?: readonly string[];
   /** Words at which a negation ends: `but`. */
