@@ -262,7 +262,7 @@ describe('a day that is said of something else tells of no standing', () => {
     [
       'en',
       null,
-      'red light was on when i drove back last night, clicks fast now',
+      'the red light was on last night, clicks fast now',
       'charge-lamp=was-lit, complaint=rapid-clicking',
     ],
     [

@@ -118,10 +118,16 @@ function plainOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | und
   const { lexicon } = turn.listener;
   if (likeliest(hearTokens(clause, lexicon), inHand).share >= notInHand) return undefined;
   const whole = [...(whollyOf(clause, inHand, lexicon)?.told ?? []), ...toldUnasked(clause, turn)];
+  // Whoever tries something tells what he does: "swapped it with the one beside" is no work before.
+  const isBefore = (id: string): boolean => {
+    const check = lexicon.checks.get(id);
+    return check?.check.at === 'memory' && isOfSeveral(check);
+  };
   const told = whole.filter(
     ({ check }, at) =>
       check !== inHand.id &&
       check !== inHand.check.like &&
+      (inHand.isToldUnasked || !isBefore(check)) &&
       whole.findIndex((one) => one.check === check) === at,
   );
   return told.length === 0 ? undefined : { told, length: 1 };

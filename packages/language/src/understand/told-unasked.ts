@@ -141,7 +141,8 @@ export function toldToo(given: readonly AnswerInput[], turn: Turn): readonly Ans
   const { lexicon } = turn.listener;
   const inHand = optionsInHand(turn);
   if (inHand === undefined || !given.some(({ check }) => check === inHand.id)) return [];
-  if (inHand.check.form.kind === 'reading' || isOfKit(inHand)) return [];
+  // Whoever tries something tells what he does: "swapped it with the one beside" is no work before.
+  if (!inHand.isToldUnasked || inHand.check.form.kind === 'reading' || isOfKit(inHand)) return [];
   // What is said word for word of what was asked says nothing else.
   if (exactChoice(turn.heard, inHand.options) !== undefined) return [];
   const left = withoutNamed(given, turn);
