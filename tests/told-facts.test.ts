@@ -154,6 +154,18 @@ describe('kit is told where somebody has it', () => {
   ]);
 });
 
+describe('a second vehicle is what to boost from, and no second key', () => {
+  hold([
+    ['en', 'kit', 'jump leads and a second car', 'kit=boost-source'],
+    ['es', 'kit', 'cables y otro coche', 'kit=boost-source'],
+    ['de', 'kit', 'Starthilfekabel und ein zweites Auto', 'kit=boost-source'],
+    ['fr', 'kit', 'des câbles et une deuxième voiture', 'kit=boost-source'],
+    ['pl', 'kit', 'kable i drugie auto', 'kit=boost-source'],
+    ['ar', 'kit', 'كابلات وسيارة ثانية', 'kit=boost-source'],
+    ['de', 'kit', 'der Zweitschlüssel', 'kit=second-key'],
+  ]);
+});
+
 describe('weeks and months tell what happened before as well', () => {
   hold([
     ['en', 'when', 'after three weeks standing', 'history=parked-long, when=after-standing'],
