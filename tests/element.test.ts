@@ -416,12 +416,14 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
     'covers nothing that has the focus, %i pixels wide in “%s” (WCAG 2.4.11)',
     async (width, lang) => {
       const kept = playUntil(chart, ({ state }) => state.verdict !== null, flat);
-      const { page } = await driver({ kept, viewport: { width, height: 844 } }, lang);
+      const viewport = { width, height: 844 };
+      const { page } = await driver({ kept, viewport, reducedMotion: 'reduce' }, lang);
       const steps = await page.locator('keyturn-case :is(button, input, summary)').count();
       for (const key of ['Tab', 'Shift+Tab']) {
         for (let step = 0; step < steps; step += 1) {
           await page.keyboard.press(key);
-          const covered = await page.evaluate(() => {
+          const covered = await page.evaluate(async () => {
+            await new Promise(requestAnimationFrame);
             const root = document.querySelector('keyturn-case')?.shadowRoot;
             const [focused, head] = [root?.activeElement, root?.querySelector('.top')];
             if (!focused || !head || head.contains(focused)) return '';

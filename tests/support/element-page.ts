@@ -125,6 +125,8 @@ export async function openPage(
   if (hasClock) await page.clock.install();
   await page.goto(url);
   await page.locator('keyturn-case #asked').waitFor();
+  // A typeface that comes late moves every line.
+  await page.evaluate(() => document.fonts.ready.then(() => true));
   return { page, context, faults };
 }
 
