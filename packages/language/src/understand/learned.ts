@@ -112,14 +112,18 @@ function* fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Learning<F
     }
   };
 
+  const learnFrom = (row: (typeof rows)[number]): void => {
+    weigh(row, weights, shares);
+    for (let one = 0; one < count; one += 1) {
+      const error = (shares[one] ?? 0) - (one === row.answer ? 1 : 0);
+      if (Math.abs(error) >= leastError) correct(row, one, error);
+    }
+  };
+
   for (let round = 0; round < rounds; round += 1) {
     for (const [at, row] of rows.entries()) {
       if (at % phrasesInStep === 0) yield;
-      weigh(row, weights, shares);
-      for (let one = 0; one < count; one += 1) {
-        const error = (shares[one] ?? 0) - (one === row.answer ? 1 : 0);
-        if (Math.abs(error) >= leastError) correct(row, one, error);
-      }
+      learnFrom(row);
     }
   }
   return { columns, weights };
