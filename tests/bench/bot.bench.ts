@@ -255,6 +255,7 @@ async function startBare() {
 const bare = await startBare();
 const running = await startBot({
   store: await openSqliteStore(path.join(folder, 'cases.sqlite')),
+  learnsAhead: true,
 });
 const bareLine: Line = { api: bare.api, waiting: listening(bare.api), errors: [] };
 const line: Line = { api: running.api, waiting: listening(running.api), errors: running.errors };

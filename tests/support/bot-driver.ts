@@ -36,6 +36,8 @@ export async function startBot(
     texts,
     onError,
     rateLimit: { burst: 10_000, perSecond: 100 },
+    // Most of these bots hear a few texts, and learning a whole language takes seconds.
+    learnsAhead: false,
     ...options,
     bot,
   });

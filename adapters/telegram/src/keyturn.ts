@@ -2,7 +2,7 @@
  * The bot as a plugin: it can live in a bot that does other things as well.
  */
 import type { CaseStore, Json } from '@keyturn/cases';
-import type { Part } from '@keyturn/conversation';
+import { createLearner, type Part } from '@keyturn/conversation';
 import { createConversations, type ConversationsOptions } from '@keyturn/conversation/kept';
 import { Composer, type Bot, type Context } from 'grammy';
 import { newCaseId } from './case-id.ts';
@@ -33,6 +33,13 @@ export interface KeyturnOptions extends Pick<ConversationsOptions, 'chart' | 'te
    * @defaultValue thirty at once, and one more every two seconds
    */
   readonly rateLimit?: RateLimit;
+  /**
+   * False learns what people are heard to say in a language when somebody first writes in it, who
+   * then waits for seconds; true once somebody is first answered in it, between updates.
+   *
+   * @defaultValue true
+   */
+  readonly learnsAhead?: boolean;
   /** @defaultValue the machine's clock */
   readonly now?: () => Date;
   /** Told of what went wrong and could not be helped; what it is told may hold the token. */
@@ -61,6 +68,7 @@ export interface Keyturn extends Composer<Context> {
 export function keyturn(options: KeyturnOptions): Keyturn {
   const { bot, store, chart, texts, takes = 'everything', onError = () => undefined } = options;
   const { now = () => new Date(), offered = [] } = options;
+  const learner = (options.learnsAhead ?? true) ? createLearner(betweenUpdates) : undefined;
   const flows = offered.map(({ chart: { flow } }) => flow.id);
   const conversations = createConversations({
     store,
@@ -70,6 +78,7 @@ export function keyturn(options: KeyturnOptions): Keyturn {
     limits,
     opening: { context: { role: 'driver' }, ...options.opening },
     newId: () => newCaseId(now()),
+    ...(learner === undefined ? {} : { learn: learner.learn }),
   });
   const ordered = createOrdered();
   const allowances = createRateLimit(options.rateLimit ?? { burst: 30, perSecond: 0.5 });
@@ -139,10 +148,19 @@ export function keyturn(options: KeyturnOptions): Keyturn {
       outbox ??= startOutbox({ store, conversations, api: bot.api, of, now, onError });
     },
     stop: async () => {
+      learner?.stop();
       await outbox?.stop();
       outbox = undefined;
     },
   });
+}
+
+/** Lets updates go first; it keeps no process alive. */
+function betweenUpdates(goOn: () => void): () => void {
+  const timer = setTimeout(goOn, 5).unref();
+  return () => {
+    clearTimeout(timer);
+  };
 }
 
 /** Ends the waiting of a key. A query that is too old has been given up by the telephone. */

@@ -5,6 +5,7 @@ import { randomUUID } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
+import { createLearner } from '@keyturn/conversation';
 import type { Case } from '@keyturn/core';
 import {
   FlowError,
@@ -187,6 +188,14 @@ function flowFor(
   return { chart: learned === undefined ? chart : learnedChart(chart, learned), texts };
 }
 
+/** Lets what is typed go first; it keeps no process alive. */
+function betweenLines(goOn: () => void): () => void {
+  const timer = setTimeout(goOn, 5).unref();
+  return () => {
+    clearTimeout(timer);
+  };
+}
+
 /** Everything that a case is held in: its flow, its words, its page and its file. */
 function createHall(
   around: Surroundings,
@@ -203,13 +212,19 @@ function createHall(
   const { stdout, now } = around;
   const { chart, texts: first } = given.flow;
   const isStyled = stdout.isTTY === true && (around.env['NO_COLOR'] ?? '') === '';
-  const speakNow = (tag: string): Spoken =>
-    speakIn(tag, {
+  // Somebody who types takes their time, in which their language is learned.
+  const learner =
+    given.lines !== undefined && around.stdin.isTTY === true ? createLearner(betweenLines) : null;
+  const speakNow = (tag: string): Spoken => {
+    const spoken = speakIn(tag, {
       chart,
       texts: tag === locale ? first : shippedTexts(chart.flow.id, tag),
       columns: () => Math.max(fewestColumns, Math.min(mostColumns, stdout.columns ?? mostColumns)),
       emphasis: isStyled ? styled : plain,
     });
+    learner?.learn(spoken.speaker.learnAhead(chart.flow.checks));
+    return spoken;
+  };
   const spoken = speakNow(locale);
   const { speaker, texts } = spoken;
   // The last words are in the language that was spoken last.
@@ -263,6 +278,7 @@ function createHall(
       return exchangeLines(exchange, { case: kase });
     },
     end: (ending: Ending): 0 | 1 => {
+      learner?.stop();
       const isBehind = keeper?.isBehind() === true;
       if (command.json) {
         const { outcome } = ending.case.state;

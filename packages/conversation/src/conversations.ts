@@ -70,6 +70,13 @@ export interface ConversationsOptions {
   readonly opening: Pick<Opening, 'context' | 'notAsked' | 'policy'>;
   /** A new name for a case, never used before. */
   readonly newId: () => string;
+  /**
+   * Told of what people are heard to say, once a language is first spoken: it may be learned in
+   * steps before somebody writes.
+   *
+   * @defaultValue it is learned when somebody writes
+   */
+  readonly learn?: (steps: Iterable<undefined>) => void;
 }
 
 /** What became of something that came in: taken now, or already when it came before. */
@@ -119,6 +126,7 @@ export function createConversations(options: ConversationsOptions): Conversation
     });
     const speaker = { ...made, understand: heardBefore(made.understand) };
     speakers.set(name, speaker);
+    options.learn?.(made.learnAhead(flow.chart.flow.checks));
     return speaker;
   };
 

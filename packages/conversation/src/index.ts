@@ -10,3 +10,7 @@ export { summaryDraft } from './summary.ts';
 /** A typed line taken through a case, without a store. */
 export { dueOf, hearInputs, hearLine, offerLetter } from './hear-line.ts';
 export type { Heard, Listener, Standing as LineStanding, Unclear } from './hear-line.ts';
+
+/** What is heard of a language, learned between the lines. */
+export { createLearner } from './learner.ts';
+export type { Learner } from './learner.ts';

@@ -1,6 +1,7 @@
 import type { FlowTexts } from './flow-texts.ts';
 import type { Locale } from './locale-names.ts';
 import { tellerOf, type Teller, type TellerOptions } from './teller.ts';
+import { keptLexicon } from './understand/kept-lexicon.ts';
 import { understandEach, type ToldEach } from './understand/told-each.ts';
 import { listenersOf, understandingBy, type Understanding } from './understand/understanding.ts';
 import type { Hearing } from './understand/understood.ts';
@@ -19,6 +20,11 @@ export interface Speaker extends Teller {
    * where it tells no answers. Pure; never throws.
    */
   readonly understandEach: (text: string, hearing: Hearing) => ToldEach | undefined;
+  /**
+   * Learns what people are heard to say to these checks, ahead of the first text, in steps of some
+   * milliseconds: whoever goes through them decides when. What is asked meanwhile is learned at once.
+   */
+  readonly learnAhead: (checks: Hearing['checks']) => Iterable<undefined>;
 }
 
 /**
@@ -33,5 +39,6 @@ export function speakerOf({ texts, words }: Locale, options: SpeakerOptions): Sp
     ...teller,
     understand: understandingBy(listenerFor),
     understandEach: (text, hearing) => understandEach(text, hearing, listenerFor(hearing)),
+    learnAhead: (checks) => keptLexicon({ words, texts: flowTexts, checks }).learnAhead(),
   };
 }

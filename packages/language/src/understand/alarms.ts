@@ -1,5 +1,6 @@
 import type { Terms } from '../typed/terms.ts';
 import { learn, someOf, type Spoken } from './learned.ts';
+import type { Learning } from './lesson.ts';
 
 /** A phrase of an interrupt. */
 export interface InterruptPhrase {
@@ -48,7 +49,7 @@ const mostUnlike = 450;
 const mostTalk = 300;
 
 /** Learns how interrupts sound, against what is said of ordinary things. */
-export function learnAlarms({ raising, harmless, talk, checks }: AlarmLessons): Alarmed {
+export function* learnAlarms({ raising, harmless, talk, checks }: AlarmLessons): Learning<Alarmed> {
   const ids = [...raising.keys()];
   const bare = ({ terms }: Spoken): string[] => terms.map((term) => term.replace('!', ''));
   const keyOf = ({ terms }: Spoken): string => terms.join(' ');
@@ -62,7 +63,7 @@ export function learnAlarms({ raising, harmless, talk, checks }: AlarmLessons): 
     .flat();
   const isLike = (text: Spoken): boolean => bare(text).some((term) => known.has(term));
   const isUnlike = (text: Spoken): boolean => !isLike(text);
-  const learned = learn([
+  const learned = yield* learn([
     ...raising.values(),
     [
       ...harmless,

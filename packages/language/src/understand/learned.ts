@@ -1,4 +1,5 @@
 import type { Terms } from '../typed/terms.ts';
+import type { Learning } from './lesson.ts';
 
 /** A text as it is learned from: its terms, and every word of it as it was typed. */
 export interface Spoken {
@@ -47,17 +48,19 @@ const leastError = 0.02;
  * Learns to tell answers apart from their phrases: softmax regression, fitted by adaptive gradient
  * steps (Duchi, Hazan and Singer 2011). The same phrases always come to the same shares.
  */
-export function learn(answers: readonly (readonly Spoken[])[], made: MadeOf = asTyped): Learned {
-  // What the fitting took is let go of: only the columns and what they weigh are kept.
-  const { columns, weights } = fit(answers, made);
+export function* learn(
+  answers: readonly (readonly Spoken[])[],
+  made: MadeOf = asTyped,
+): Learning<Learned> {
+  const { names, weights } = inOrder(yield* fit(answers, made), answers.length);
   const shares = new Float64Array(answers.length);
   return (text) => {
-    const { names, weights: by } = featuresInHand(text, made);
-    const known = names.map((name) => columns.get(name));
+    const features = featuresInHand(text, made);
+    const known = features.names.map((name) => placeOf(names, name));
     const isKnown = (_: unknown, index: number): boolean => known[index] !== undefined;
     const row: Row = {
       columns: Int32Array.from(known.filter((column) => column !== undefined)),
-      weights: by.filter(isKnown),
+      weights: features.weights.filter(isKnown),
     };
     weigh(row, weights, shares);
     return [...shares];
@@ -70,7 +73,10 @@ interface Fitted {
   readonly weights: Float32Array;
 }
 
-function fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Fitted {
+/** So many phrases are gone through in a step. */
+const phrasesInStep = 100;
+
+function* fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Learning<Fitted> {
   const count = answers.length;
   const columns = new Map<number, number>();
   const columnOf = (name: number): number => {
@@ -78,15 +84,18 @@ function fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Fitted {
     columns.set(name, column);
     return column;
   };
+  const said: (Row & { readonly answer: number })[][] = [];
+  for (const [answer, phrases] of answers.entries()) {
+    const own: (typeof said)[number] = [];
+    for (const [at, phrase] of phrases.entries()) {
+      if (at % phrasesInStep === 0) yield;
+      const { names, weights } = featuresOf(phrase, made);
+      own.push({ answer, columns: Int32Array.from(names, columnOf), weights });
+    }
+    said.push(own);
+  }
   // One phrase of each answer in turn, so that none is learned last.
-  const rows = inTurn(
-    answers.map((phrases, answer) =>
-      phrases.map((phrase) => {
-        const { names, weights } = featuresOf(phrase, made);
-        return { answer, columns: Int32Array.from(names, columnOf), weights };
-      }),
-    ),
-  );
+  const rows = inTurn(said);
   const weights = new Float32Array(columns.size * count);
   const travelled = new Float32Array(columns.size * count).fill(leastTravelled);
   // Filled anew for each text: a step of learning makes nothing that is thrown away.
@@ -103,16 +112,51 @@ function fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Fitted {
     }
   };
 
+  const learnFrom = (row: (typeof rows)[number]): void => {
+    weigh(row, weights, shares);
+    for (let one = 0; one < count; one += 1) {
+      const error = (shares[one] ?? 0) - (one === row.answer ? 1 : 0);
+      if (Math.abs(error) >= leastError) correct(row, one, error);
+    }
+  };
+
   for (let round = 0; round < rounds; round += 1) {
-    for (const row of rows) {
-      weigh(row, weights, shares);
-      for (let one = 0; one < count; one += 1) {
-        const error = (shares[one] ?? 0) - (one === row.answer ? 1 : 0);
-        if (Math.abs(error) >= leastError) correct(row, one, error);
-      }
+    for (const [at, row] of rows.entries()) {
+      if (at % phrasesInStep === 0) yield;
+      learnFrom(row);
     }
   }
   return { columns, weights };
+}
+
+/** What is kept of what was learned: the names of all features, upwards, and what each weighs. */
+interface Ordered {
+  readonly names: Int32Array;
+  readonly weights: Float32Array;
+}
+
+/** A tenth of what columns by name take. */
+function inOrder({ columns, weights }: Fitted, count: number): Ordered {
+  const names = Int32Array.from(columns.keys()).sort();
+  const ordered = new Float32Array(weights.length);
+  names.forEach((name, place) => {
+    const column = columns.get(name) ?? 0;
+    ordered.set(weights.subarray(column * count, (column + 1) * count), place * count);
+  });
+  return { names, weights: ordered };
+}
+
+/** Where a name stands among names that go upwards; undefined where it does not. */
+function placeOf(names: Int32Array, name: number): number | undefined {
+  let [low, high] = [0, names.length - 1];
+  while (low <= high) {
+    const middle = (low + high) >> 1;
+    const found = names[middle] ?? 0;
+    if (found === name) return middle;
+    if (found < name) low = middle + 1;
+    else high = middle - 1;
+  }
+  return undefined;
 }
 
 /** How likely each answer is by the features of a row, put into `shares`. */

@@ -16,6 +16,7 @@ import { isTalk, readTalkPhrases, type TalkPhrases } from './talk-phrases.ts';
 import { type Alarm, type Alarmed, alarmsOf, type InterruptPhrase, learnAlarms } from './alarms.ts';
 import { indexByOwner, indexByTerm, type TermIndex } from './term-index.ts';
 import { someOf, type Spoken } from './learned.ts';
+import { type Lesson, lessonOf } from './lesson.ts';
 import {
   type SubjectHeard,
   type TalkHeard,
@@ -58,7 +59,7 @@ export interface CheckPhrases {
   /** What each term tells of the answers. */
   readonly weights: Weights;
   /** What a text is to it, by all that people are heard to say; work has one answer, that it is done. */
-  readonly taught: () => Taught;
+  readonly taught: Lesson<Taught>;
   /** True where so much is heard said to it that what is learned from that may decide. */
   readonly isWellHeard: boolean;
   /** True for a fact that people tell without being asked. */
@@ -101,16 +102,16 @@ export interface Lexicon {
   /** What makes an ordinary matter of each interrupt. */
   readonly ordinary: ReadonlyMap<string, readonly Terms[]>;
   /** How an interrupt sounds, once it is first asked for. */
-  readonly alarmed: () => Alarmed;
+  readonly alarmed: Lesson<Alarmed>;
   readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
   /** What stands beside a yes or no, word for word. */
   readonly courtesies: readonly Terms[];
   /** True where the flow has what people are heard to say. */
   readonly isHeard: boolean;
   /** The check that a text speaks of, of those that are answered from memory or from the seat. */
-  readonly subject: () => SubjectHeard;
+  readonly subject: Lesson<SubjectHeard>;
   /** The talk that a text sounds like. */
-  readonly talkHeard: () => TalkHeard;
+  readonly talkHeard: Lesson<TalkHeard>;
   readonly statements: readonly {
     readonly set: Words['statements'][number]['set'];
     readonly said: readonly Terms[];
@@ -118,6 +119,8 @@ export interface Lexicon {
   readonly kit: readonly { readonly id: string; readonly said: readonly Terms[] }[];
   readonly having: readonly Terms[];
   readonly corrections: readonly Terms[];
+  /** Learns all that is to be learned, in steps of some milliseconds, what every text asks first. */
+  readonly learnAhead: () => Iterable<undefined>;
 }
 
 /** What a lexicon is made of. */
@@ -267,7 +270,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       isToldUnasked: isToldUnasked(entry.check),
       factsElsewhere: once(() => factsElsewhere(entry, checkTerms)),
       named: new Set([...entry.topic].filter(isOwn)),
-      taught: once(() =>
+      taught: lessonOf(() =>
         teach({
           answers: answers(),
           talk: isWellHeard ? someOf(allTalk(), mostTalk) : [],
@@ -321,6 +324,50 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     ...interrupts.flatMap(({ literal }) => (literal === undefined ? [] : [literal])),
     ...corrections,
   ];
+  const alarmed = lessonOf(() =>
+    learnAlarms({
+      raising: new Map(
+        Object.keys(texts.interrupts).map((id) => [
+          id,
+          [
+            ...interrupts.flatMap((one) => (one.interrupt === id ? [one.spoken] : [])),
+            ...readHeard(texts.heard?.interrupts[id] ?? []),
+          ],
+        ]),
+      ),
+      harmless: [...readHeard(Object.values(texts.heard?.harmless ?? {}).flat()), ...unclear()],
+      talk: allTalk(),
+      checks: entries,
+    }),
+  );
+  const subject = lessonOf(() =>
+    teachSubjects(
+      new Map(
+        checkTerms.flatMap(({ id, check, options }) =>
+          isToldUnasked(check) && options.length > 0
+            ? [
+                [
+                  id,
+                  options.flatMap((option) =>
+                    someOf(spokenOf(option), mostOfSubject / options.length),
+                  ),
+                ],
+              ]
+            : [],
+        ),
+      ),
+      [...someOf(unclear(), mostOfNothing), ...someOf(allTalk(), mostTalk)],
+    ),
+  );
+  const talkHeard = lessonOf(() =>
+    teachTalk(talkLessons(), [
+      ...unclear(),
+      ...someOf(
+        checkTerms.flatMap(({ options }) => options.flatMap(spokenOf)),
+        mostAnswers,
+      ),
+    ]),
+  );
   return {
     weights: weightsOf(entries.flatMap(({ options }) => options.map(({ phrases }) => phrases))),
     words,
@@ -336,57 +383,24 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     interruptsIn: indexByTerm(interrupts, ({ terms }) => terms),
     alarms: alarmsOf(interrupts, entries),
     ordinary,
-    alarmed: once(() =>
-      learnAlarms({
-        raising: new Map(
-          Object.keys(texts.interrupts).map((id) => [
-            id,
-            [
-              ...interrupts.flatMap((one) => (one.interrupt === id ? [one.spoken] : [])),
-              ...readHeard(texts.heard?.interrupts[id] ?? []),
-            ],
-          ]),
-        ),
-        harmless: [...readHeard(Object.values(texts.heard?.harmless ?? {}).flat()), ...unclear()],
-        talk: allTalk(),
-        checks: entries,
-      }),
-    ),
+    alarmed,
     talk,
     courtesies,
     isHeard: texts.heard !== undefined,
-    subject: once(() =>
-      teachSubjects(
-        new Map(
-          checkTerms.flatMap(({ id, check, options }) =>
-            isToldUnasked(check) && options.length > 0
-              ? [
-                  [
-                    id,
-                    options.flatMap((option) =>
-                      someOf(spokenOf(option), mostOfSubject / options.length),
-                    ),
-                  ],
-                ]
-              : [],
-          ),
-        ),
-        [...someOf(unclear(), mostOfNothing), ...someOf(allTalk(), mostTalk)],
-      ),
-    ),
-    talkHeard: once(() =>
-      teachTalk(talkLessons(), [
-        ...unclear(),
-        ...someOf(
-          checkTerms.flatMap(({ options }) => options.flatMap(spokenOf)),
-          mostAnswers,
-        ),
-      ]),
-    ),
+    subject,
+    talkHeard,
     statements,
     kit,
     having,
     corrections,
+    learnAhead: function* () {
+      for (const { heard } of entries.flatMap(({ options }) => options)) {
+        heard();
+        yield;
+      }
+      const lessons = [subject, talkHeard, alarmed, ...entries.map(({ taught }) => taught)];
+      for (const lesson of lessons) yield* lesson.ahead();
+    },
   };
 }
 

@@ -1,5 +1,6 @@
 import type { TalkWord } from '../words/words.ts';
 import { asDenied, learn, type Spoken } from './learned.ts';
+import type { Learning } from './lesson.ts';
 
 /** Talk that is learned. */
 export type TaughtTalk =
@@ -39,8 +40,8 @@ export interface Lessons {
 }
 
 /** Learns what is said to one check. */
-export function teach({ answers, talk, other }: Lessons): Taught {
-  const learned = learn([...answers, talk, other], asDenied);
+export function* teach({ answers, talk, other }: Lessons): Learning<Taught> {
+  const learned = yield* learn([...answers, talk, other], asDenied);
   return (text) => {
     const shares = learned(text);
     return { answers: shares.slice(0, answers.length), talk: shares[answers.length] ?? 0 };
@@ -54,9 +55,9 @@ export type TalkHeard = (text: Spoken) => { readonly word: TaughtTalk; readonly 
 export type TalkLessons = ReadonlyMap<TaughtTalk, readonly Spoken[]>;
 
 /** Learns to tell talk apart, and from what is none; without any a text is none. */
-export function teachTalk(talk: TalkLessons, other: readonly Spoken[]): TalkHeard {
+export function* teachTalk(talk: TalkLessons, other: readonly Spoken[]): Learning<TalkHeard> {
   const words = [...talk.keys()];
-  const learned = learn([...talk.values(), other]);
+  const learned = yield* learn([...talk.values(), other]);
   return (text) => {
     const shares = learned(text).slice(0, words.length);
     const share = Math.max(0, ...shares);
@@ -73,12 +74,12 @@ export type SubjectHeard = (text: Spoken) => {
 };
 
 /** Learns which check a text speaks of; `other` speaks of none. */
-export function teachSubjects(
+export function* teachSubjects(
   subjects: ReadonlyMap<string, readonly Spoken[]>,
   other: readonly Spoken[],
-): SubjectHeard {
+): Learning<SubjectHeard> {
   const checks = [...subjects.keys()];
-  const learned = learn([...subjects.values(), other]);
+  const learned = yield* learn([...subjects.values(), other]);
   return (text) => {
     const shares = learned(text).slice(0, checks.length);
     const share = Math.max(0, ...shares);
