@@ -80,7 +80,8 @@ function readSaid(tokens: readonly Token[], at: number, said: NumberWords): Foun
   const found = readCardinal(tokens, at, said);
   const isOne = found?.number.value === 1 && found.end === at + 1;
   // At the end of a sentence it is a particle or a pronoun: "bricht auf sieben ein", "that one".
-  const isParticle = at === tokens.length - 1 && at > 1 && !isTenth(tokens, at, said);
+  const isAtEnd = at === tokens.length - 1 || tokens[at + 1]?.kind === 'mark';
+  const isParticle = isAtEnd && at > 1 && !isTenth(tokens, at, said);
   if (isOne && (isBehindWhole(tokens, at, said) || isBelow(tokens, at, said))) return found;
   return isOne && (isParticle || !standsAlone(tokens, at, said)) ? undefined : found;
 }

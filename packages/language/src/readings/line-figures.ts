@@ -93,7 +93,7 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
     return [
       {
         value: nought?.isBelow === true ? -Math.abs(value) : value,
-        decimals: half === undefined ? token.decimals : 1,
+        decimals: half?.decimals ?? token.decimals,
         digits: token.digits,
         ...(token.other === undefined ? {} : { other: token.other }),
         ...(token.inWords === undefined ? {} : { inWords: token.inWords }),
@@ -235,13 +235,15 @@ function isOnly([token, more]: readonly Token[], words: readonly string[]): bool
 /** Below that, two numbers in words are two numbers. */
 const leastVolts = 8;
 
-/** "Zwölf dreiviertel": a whole number and a part of one, both in words. */
+/** "Zwölf dreiviertel", "onze volts trois quarts": a whole number and a part of one in words. */
 function joinFraction(before: SaidFigure, figure: SaidFigure): SaidFigure | undefined {
-  const isPart = figure.inWords === true && figure.value > 0 && figure.value < 1;
-  const isWhole = before.inWords === true && before.decimals === 0 && before.value >= leastVolts;
-  if (!isPart || !isWhole || before.end !== figure.start || before.unit !== undefined)
-    return undefined;
-  return { ...figure, value: before.value + figure.value, start: before.start };
+  const isPart = figure.inWords === true && figure.value !== 0 && Math.abs(figure.value) < 1;
+  const isInWords = before.inWords === true && before.unit === undefined;
+  const isWhole = before.decimals === 0 && before.value >= leastVolts;
+  if (!isPart || !isWhole || !(isInWords || before.unit === 'V')) return undefined;
+  if (before.end !== figure.start || (figure.unit ?? 'V') !== 'V') return undefined;
+  const unit = figure.unit ?? before.unit;
+  return { ...figure, value: before.value + figure.value, unit, start: before.start };
 }
 
 /** "One eighty", "two fifty": hundreds of amperes or millivolts and the rest, in words. */
@@ -268,12 +270,22 @@ function fractionBehind(
   tokens: readonly Token[],
   at: number,
   { words }: Lexicon,
-): { readonly value: number; readonly end: number } | undefined {
-  const [join, part] = tokens.slice(at, at + 2);
+): { readonly value: number; readonly decimals: number; readonly end: number } | undefined {
+  const [join] = tokens.slice(at, at + 1);
+  const isLess = isLessWord(join, words);
+  const article = tokens[at + 1];
+  const isArticle = article?.kind === 'word' && words.fillers.includes(article.text);
+  const end = at + (isLess && isArticle ? 3 : 2);
+  const part = tokens[end - 1];
   const isJoined = join?.kind === 'word' && words.joins.includes(join.text);
   const before = tokens[at - 1];
-  if (!isJoined || !isFraction(part) || isOneApart(before, part)) return undefined;
-  return { value: part.value, end: at + 2 };
+  if (!(isJoined || isLess) || !isFraction(part) || isOneApart(before, part)) return undefined;
+  return { value: isLess ? -part.value : part.value, decimals: part.decimals, end };
+}
+
+/** "Doce voltios menos cuarto". */
+function isLessWord(token: Token | undefined, words: Lexicon['words']): boolean {
+  return token?.kind === 'word' && figureWordsOf(words).less.includes(token.text);
 }
 
 /** "0.3 on one and 0.05 on the other" is no one and a part. */
@@ -291,6 +303,8 @@ function isPartOfAnother(tokens: readonly Token[], at: number, { words }: Lexico
   if (!isFraction(tokens[at])) return false;
   const [unit, join] = tokens.slice(Math.max(at - 2, 0), at);
   if (join?.kind !== 'word') return false;
+  if ([join, unit].some((token) => isLessWord(token, words)))
+    return tokens.slice(Math.max(at - 4, 0), at - 1).some(({ kind }) => kind === 'number');
   if (unit?.kind === 'number')
     return words.joins.includes(join.text) && !isOneApart(unit, tokens[at]);
   return (

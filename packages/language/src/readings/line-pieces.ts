@@ -105,8 +105,9 @@ export function strangeUnit(
 
 function isKnownBeside(word: string, { words, reader, checks }: Lexicon): boolean {
   const { besideFigures, fillers, negators, clauseBreaks, boundsOnly, earlier, vague } = words;
-  const { label } = figureWordsOf(words);
-  const known = [besideFigures, fillers, negators, clauseBreaks, boundsOnly, earlier, vague, label];
+  const { label, expected, past, present } = figureWordsOf(words);
+  const small = [besideFigures, fillers, negators, clauseBreaks, boundsOnly, earlier, vague];
+  const known = [...small, label, expected, past, present];
   if (known.some((list) => list.includes(word))) return true;
   const [term = ''] = reader.literally(word);
   return [...checks.values()].some(
@@ -135,6 +136,7 @@ export function namedChecks(
   );
   const ofOther = (entry: CheckPhrases, name: Terms): boolean => {
     if (inHand === undefined || entry === inHand) return true;
+    if (isTheSame(entry, inHand, name)) return false;
     if (name.length === 1 && !isTyped(entry, name, { typed, lexicon })) return false;
     return !name.every((term) => isOwn(term, inHand)) && !isUnitName(name, lexicon);
   };
@@ -161,6 +163,16 @@ function withoutDeniedWords(
   const isNegator = (token: Token | undefined): boolean =>
     token?.kind === 'word' && negators.includes(token.text);
   return tokens.filter((_, at) => !isNegator(tokens[at - 1]));
+}
+
+/**
+ * True where the name of another reading is a word for the one in hand: the one that is read again
+ * later, and, once it was charged, a voltage with nothing done: "10.5 and I was charging it all night".
+ */
+function isTheSame({ id, check }: CheckPhrases, inHand: CheckPhrases, name: Terms): boolean {
+  const { like, does } = inHand.check;
+  const isCharged = does.includes('charge') && check.does.length === 0 && name.length === 1;
+  return like === id || isCharged;
 }
 
 /** True where a name of one word is typed as it is written: "charged" is not "charging". */

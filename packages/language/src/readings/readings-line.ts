@@ -15,7 +15,7 @@ import { withoutOthers } from './one-of-figures.ts';
 import { readOfTwo } from './of-two.ts';
 import { readAtRestAndTurning, withoutBeside } from './told-beside.ts';
 import type { SaidReading } from './doubtful.ts';
-import { endsWithPhrase, hasPhrase } from './word-run.ts';
+import { endsWithPhrase, hasPhrase, hasWord } from './word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import type { CheckPhrases } from '../understand/lexicon.ts';
 import { durations } from '../numbers/unit.ts';
@@ -46,8 +46,12 @@ export function readLine(typed: readonly Token[], context: LineContext): LineRes
 }
 
 /** The tokens, where a voltage below nought comes of leads that were held the wrong way round. */
-function rightWayRound(tokens: readonly Token[], { lexicon }: LineContext): readonly Token[] {
-  if (!hasPhrase(tokens, figureWordsOf(lexicon.words).swapped)) return tokens;
+function rightWayRound(
+  tokens: readonly Token[],
+  { inHand, lexicon }: LineContext,
+): readonly Token[] {
+  if (inHand !== undefined && unitOf(inHand) === 'Cel') return tokens;
+  if (!hasWord(tokens, figureWordsOf(lexicon.words).swapped)) return tokens;
   return tokens.map((token) =>
     token.kind === 'number' ? { ...token, value: Math.abs(token.value) } : token,
   );

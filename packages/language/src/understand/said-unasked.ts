@@ -79,6 +79,8 @@ function isDenied(heard: Heard, check: FoundAnswer['check']): boolean {
  */
 export function readWordsBeside(turn: Turn, tokens: readonly Token[]): readonly AnswerInput[] {
   const { lexicon } = turn.listener;
+  // "10.6, and it charged all night" tells what was asked for first.
+  if (turn.inHand?.check.waitMinutes !== undefined) return [];
   // How long was waited for a figure is no answer either, nor what becomes of the meter.
   const isOfTime = (clause: readonly Token[]): boolean =>
     clause.some((_, at) => timesBeside.includes(lexicon.readUnit(clause, at)?.code ?? ''));

@@ -228,14 +228,14 @@ export const deWords: Words = {
     waren, wird, und, aber, dann, der, die, das, den, dem, jetzt, bitte, danke, nur, wieder, so,
     ab, noch, eben, grad, gerade, sage, habe, hab, gemessen, abgelesen, angezeigt, zeigt, steht, stehen, liegt, liegen, an,
     rest, messung, messgerät, multimeter, voltmeter, gerät, insgesamt, alt, plus, ungefähr, circa,
-    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht
+    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht, aus, raus, heraus, rein, durch, hin
   `),
   figureWords: {
     asideBefore: list(`
       pin, pins, klemme, kl, um halb, halb, um viertel nach, um viertel vor, messbereich, bereich, baujahr, bj, zylinder, zelle, spitze, in der spitze, spitzenwert, auf stellung, eingestellt auf, gekostet, im ersten moment, kurz auf, gestellt auf, gedreht auf, ebene, etage, deck, stock, untergeschoss
     `),
     asideBehind: list(`
-      uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich, gleichspannung, volt gleichspannung, er bereich, v gleichspannung, heut nacht, heute nacht, in der nacht, nachts, heut früh, heute früh
+      uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich, gleichspannung, volt gleichspannung, er bereich, v gleichspannung, heut nacht, heute nacht, in der nacht, nachts, heut früh, heute früh, anläufe, anläufen, anlauf, durchgänge, durchgängen
     `),
     engine: list(`
       benziner, diesel, motor, tdi, hdi, liter, hubraum, turbo, benzin, dieselmotor
@@ -285,7 +285,9 @@ export const deWords: Words = {
     above: list(`
       über null, plus, über dem gefrierpunkt
     `),
-    less: [],
+    less: list(`
+      weniger, minus
+    `),
     oneBefore: list(`
       vor einem, seit einem, einem, ein
     `),
@@ -315,16 +317,19 @@ export const deWords: Words = {
       unterschied, differenz, auseinander, abweichung, abstand
     `),
     swapped: list(`
-      vertauscht, verkehrt herum, verkehrtherum, verkehrt rum, falsch herum, falsch rum, falschrum, verpolt, andersrum, andersherum, umgekehrt, verdreht, verwechselt
+      vertauscht, verkehrt herum, verkehrtherum, verkehrt rum, falsch herum, falsch rum, falschrum, verpolt, andersrum, andersherum, umgekehrt, verdreht, verwechselt, vertausch, verwechsel, verpol, umgedreht, falsch gepolt, falsch dran, falsch angelegt, gegengepolt
     `),
     roughly: list(`
       etwa, ungefähr, ca, circa, rund, fast, knapp, beinahe, gut, so, um die, nahezu, an die
+    `),
+    recovers: list(`
+      wieder, zurück, erhol, loslass, loslässt, losgelassen, danach, hinterher, anschließend
     `),
     climbs: list(`
       geht, kommt, steigt, klettert, gehen, kommen, will
     `),
     pair: list(`
-      zwei batterien, beide batterien, beide zusammen, in reihe, in serie, zwei akkus
+      zwei batterien, beide batterien, beide zusammen, in reihe, in serie, zwei akkus, beide, beiden, das paar, alle zwei, die zwei, zwei hintereinander, beide hintereinander
     `),
     onto: list(`
       auf
@@ -336,7 +341,7 @@ export const deWords: Words = {
       bei einer, bei der, an einer, an der, auf einer, von einer, von, ist eine, bei ner, an ner
     `),
     allOff: list(`
-      alles aus, alles ausgeschaltet, alles abgeschaltet, alles ist aus, alles abgestellt, zündung aus, motor aus, ohne verbraucher, verbraucher aus, in ruhe, im ruhezustand, ruhespannung
+      alles aus, alles ausgeschaltet, alles abgeschaltet, alles ist aus, alles abgestellt, zündung aus, motor aus, ohne verbraucher, verbraucher aus, in ruhe, im ruhezustand, ruhespannung, allem aus, bei allem aus, allem ausgeschaltet, alles aus gemacht
     `),
   },
   negators: list(`

@@ -79,6 +79,8 @@ export const esWords: Words = {
     'una decena': 10,
     'una veintena': 20,
     'un cuarto': 1 / 4,
+    'una décima': 1 / 10,
+    'una centésima': 1 / 100,
     // As they are heard in Latin America.
     sero: 0,
     quatro: 4,
@@ -291,7 +293,7 @@ export const esWords: Words = {
       pin, pines, borne, bornes, terminal, terminales, a las, las, a la, escala de, rango de, escala, posición de, calibre de, modelo, año, cilindro, pico de, pico, llega a un pico de, costó, pagué, celda, vaso, picó a, picó, puesto en, ajustado en, ajustado a, seleccionado, planta, piso, sótano, nivel
     `),
     asideBehind: list(`
-      de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas, en continua, voltios continua, dc, esta noche, por la noche, anoche, esta mañana
+      de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas, en continua, voltios continua, dc, esta noche, por la noche, anoche, esta mañana, intentonas, pasadas, tomas, lecturas
     `),
     engine: list(`
       motor, gasolina, diésel, diesel, litros, nafta, turbo, tdi, hdi, motor de, es un
@@ -373,16 +375,19 @@ export const esWords: Words = {
       diferencia, difieren, diferencian
     `),
     swapped: list(`
-      al revés, invertidas, invertidos, invertí, cruzados, cruzadas, crucé, cambiadas, cambiados, cambié, polaridad
+      al revés, invertidas, invertidos, invertí, cruzados, cruzadas, crucé, cambiadas, cambiados, cambié, polaridad, invert, cruzar, cruce, cruzad, confund, equivoqué de, equivocado de, contrario, cambiad, trocad
     `),
     roughly: list(`
       como, unos, casi, alrededor de, aproximadamente, más o menos, cerca de, rozando, sobre los, cosa de, por ahí de
+    `),
+    recovers: list(`
+      vuelve, volvi, recuper, regres, soltar, suelt, solté, soltó, otra vez, de nuevo, retorn
     `),
     climbs: list(`
       pasa, sube, supera, levanta, pasaba, subía
     `),
     pair: list(`
-      dos baterías, las dos baterías, las dos juntas, en serie
+      dos baterías, las dos baterías, las dos juntas, en serie, las dos, el par, par de baterías, ambas, entre ambas, los dos
     `),
     onto: list(`
       a

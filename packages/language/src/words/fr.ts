@@ -188,7 +188,7 @@ export const frWords: Words = {
       broche, broches, borne, bornes, calibre, calibre de, gamme, position, cylindre, élément, pic à, pointe à, pointe de, pic de, pic, modèle, année, payé, payée, payer, crête, réglé sur, réglée sur, réglé sur le, réglé à, mis sur, sur le calibre, niveau, étage, sous sol
     `),
     asideBehind: list(`
-      heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points, dc, en continu, continu, cette nuit, la nuit, dans la nuit
+      heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points, dc, en continu, continu, cette nuit, la nuit, dans la nuit, coups, prises, passages, lectures
     `),
     engine: list(`
       essence, diesel, moteur, litres, tdi, hdi, dci, turbo, gasoil, cylindrée
@@ -238,7 +238,9 @@ export const frWords: Words = {
     above: list(`
       au dessus de zéro, au-dessus de zéro, positif
     `),
-    less: [],
+    less: list(`
+      moins
+    `),
     oneBefore: list(`
       il y a un, un, une, environ un, environ une
     `),
@@ -268,16 +270,19 @@ export const frWords: Words = {
       écart, différence, diffèrent
     `),
     swapped: list(`
-      à l envers, inversé, inversée, inversés, inversées, inverse, croisé, croisés, interverti, intervertis
+      à l envers, inversé, inversée, inversés, inversées, inverse, croisé, croisés, interverti, intervertis, invers, interver, crois, confond, permut, trompé de, contraire, mal branché, mauvais sens
     `),
     roughly: list(`
       environ, presque, à peu près, autour de, dans les, vers, quasiment, pas loin de, près de, quasi, pas tout à fait, tout près de, un peu moins de
+    `),
+    recovers: list(`
+      remont, revien, retour, relâch, lâch, repass, retrouv, redevien, reprend
     `),
     climbs: list(`
       monte, va, passe, dépasse, grimpe
     `),
     pair: list(`
-      deux batteries, les deux batteries, les deux ensemble, en série, c est du 24 volts, du 24 volts
+      deux batteries, les deux batteries, les deux ensemble, en série, c est du 24 volts, du 24 volts, les deux, la paire, paire, des deux, deux à la suite
     `),
     onto: list(`
       à
@@ -289,7 +294,7 @@ export const frWords: Words = {
       pour une, sur une, sur la, sur du, pour du, d une, c est une, dans une, batterie de, sur une batterie de
     `),
     allOff: list(`
-      tout éteint, tout est éteint, tout coupé, tout est coupé, tout à l arrêt, contact coupé, moteur coupé, moteur éteint, rien d allumé, au repos, à vide
+      tout éteint, tout est éteint, tout coupé, tout est coupé, tout à l arrêt, contact coupé, moteur coupé, moteur éteint, rien d allumé, au repos, à vide, à l arrêt, à l arret, tout arrêté, tout débranché
     `),
   },
   negators: list(`

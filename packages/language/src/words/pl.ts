@@ -151,6 +151,10 @@ export const plWords: Words = {
     dziesiąte: 1 / 10,
     czwarte: 1 / 4,
     czwarta: 1 / 4,
+    dziesiątej: 1 / 10,
+    setnej: 1 / 100,
+    ćwierci: 1 / 4,
+    połowy: 1 / 2,
     setna: 1 / 100,
     setnych: 1 / 100,
     setne: 1 / 100,
@@ -304,7 +308,7 @@ export const plWords: Words = {
       pin, pinie, pinu, zacisk, zacisku, styk, styku, o, o godzinie, godzina, godz, na zakresie, zakres, zakresie, rocznik, cylinder, cela, w piku, szczyt, w szczycie, za, kosztował, kosztowała, pik, pik poboru, w pierwszej chwili, skoczyło do, ustawiony na, ustawiona na, ustawione na, nastawiony na, przełączony na, ustawiłem na, poziom, poziomie, piętro, piętrze, skacze na, skacze do, skacze pod, skoczyło pod, skoczyło na, podskoczyło do, skok do, skok na, wskoczyło na
     `),
     asideBehind: list(`
-      rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie, dc, prądu stałego, nocą, tej nocy, dziś w nocy
+      rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie, dc, prądu stałego, nocą, tej nocy, dziś w nocy, podejścia, podejść, podejściach, odczyty, odczytów, próbie
     `),
     engine: list(`
       benzyna, diesel, silnik, silnika, litra, litrów, benzyniak, tdi, hdi, turbo, pojemność, pojemności
@@ -352,7 +356,9 @@ export const plWords: Words = {
     above: list(`
       na plusie, powyżej zera, ciepła, plus
     `),
-    less: [],
+    less: list(`
+      bez, minus, mniej
+    `),
     oneBefore: list(`
       ma, od, po, przez, około, jakiś, jakieś, z, minął, prawie, chyba, będzie, to
     `),
@@ -384,16 +390,19 @@ export const plWords: Words = {
       różnica, różnicy, różnicę, różnią
     `),
     swapped: list(`
-      odwrotnie, na odwrót, odwrócone, odwróciłem, odwróciłam, zamienione, zamieniłem, zamieniłam, zamienionymi, pomylone, pomyliłem, pomyliłam, odwrotna
+      odwrotnie, na odwrót, odwrócone, odwróciłem, odwróciłam, zamienione, zamieniłem, zamieniłam, zamienionymi, pomylone, pomyliłem, pomyliłam, odwrotna, odwrot, odwrót, odwróc, zamieni, pomyl, przestaw, na krzyż, źle podłącz, nie tak podłącz
     `),
     roughly: list(`
       około, koło, prawie, jakieś, mniej więcej, niemal, blisko, niecałe, niecałych, niespełna, z grubsza, gdzieś
+    `),
+    recovers: list(`
+      wrac, wróc, powrot, znowu, znów, puszcz, puści, podnosi, odbij, odbił
     `),
     climbs: list(`
       idzie, wchodzi, przekracza, rośnie, wzrasta
     `),
     pair: list(`
-      dwa akumulatory, oba akumulatory, na dwóch, szeregowo, oba razem, dwóch akumulatorach
+      dwa akumulatory, oba akumulatory, na dwóch, szeregowo, oba razem, dwóch akumulatorach, obu, oba, obydwa, obydwu, parze, para, dwa pod rząd, dwóch, dwa razem
     `),
     onto: list(`
       na, do

@@ -135,6 +135,8 @@ export interface FigureWords {
   readonly allOff: readonly string[];
   /** What a figure does not do, said of the highest that it came to: won't `go` above. */
   readonly climbs: readonly string[];
+  /** Once the starter is let go, the voltage is what it was: `back` to 12.3. */
+  readonly recovers: readonly string[];
 }
 
 const noFigureWords: FigureWords = {
@@ -175,6 +177,7 @@ const noFigureWords: FigureWords = {
   pair: [],
   allOff: [],
   climbs: [],
+  recovers: [],
 };
 
 /** What is said about figures in a language, nothing where it has none of it yet. */
