@@ -103,7 +103,8 @@ export function strangeUnit(
   });
 }
 
-function isKnownBeside(word: string, { words, reader, checks }: Lexicon): boolean {
+/** True for a word that may stand beside a figure and is no unit. */
+export function isKnownBeside(word: string, { words, reader, checks }: Lexicon): boolean {
   const { besideFigures, fillers, negators, clauseBreaks, boundsOnly, earlier, vague } = words;
   const { label, expected, past, present } = figureWordsOf(words);
   const small = [besideFigures, fillers, negators, clauseBreaks, boundsOnly, earlier, vague];

@@ -28,6 +28,7 @@ export function withoutOthers(tokens: readonly Token[], context: LineContext): r
   for (let round = 0; round < mostRounds; round += 1) {
     const figures = findFigures(kept, context);
     if (figures.length < 2 || figures.length > mostFigures) return kept;
+    if (isEither(figures, kept, context)) return kept;
     const found = othersOf(figures, kept, context);
     if (found.length === 0) return kept;
     kept = without(kept, found);
@@ -35,12 +36,39 @@ export function withoutOthers(tokens: readonly Token[], context: LineContext): r
   return kept;
 }
 
+/** "12.1 or was it 12.7": which of the two it is nobody knows. */
+function isEither(
+  [one, other, more]: readonly SaidFigure[],
+  tokens: readonly Token[],
+  { lexicon: { words } }: LineContext,
+): boolean {
+  if (one === undefined || other === undefined || more !== undefined) return false;
+  const between = tokens.slice(one.end, other.start);
+  const { instead, round } = figureWordsOf(words);
+  return (
+    isOfOneKind(one, other) &&
+    one.value !== other.value &&
+    hasPhrase(between, words.alternatives ?? []) &&
+    !hasPhrase(between, [...instead, ...round])
+  );
+}
+
 function othersOf(
   figures: readonly SaidFigure[],
   tokens: readonly Token[],
   context: LineContext,
 ): readonly Stretch[] {
-  const ways = [takenBack, rounded, ofVehicle, nominal, recovered, before, became, asides, repeated];
+  const ways = [
+    takenBack,
+    rounded,
+    ofVehicle,
+    nominal,
+    recovered,
+    before,
+    became,
+    asides,
+    repeated,
+  ];
   for (const way of ways) {
     const found = way(figures, tokens, context);
     if (found.length > 0) return found;
@@ -89,7 +117,7 @@ function isAside(figure: SaidFigure, tokens: readonly Token[], context: LineCont
     (token) => token?.kind === 'mark' && currencies.includes(token.text),
   );
   if (isMarked || isYear(figure) || isClock(figure, tokens)) return true;
-  if (isMeterRange(figure, context)) return true;
+  if (isMeterRange(figure, context) && !isJoined(tokens[start - 1], context)) return true;
   if (unit === undefined && isPin(figure, context)) return true;
   if (isStanding(figure, tokens, context)) return true;
   if (unit !== undefined && isLoad(unit, context)) return true;
@@ -100,6 +128,11 @@ function isAside(figure: SaidFigure, tokens: readonly Token[], context: LineCont
 
 function isHedge(token: Token | undefined, { lexicon: { words } }: LineContext): boolean {
   return token?.kind === 'word' && [...words.fillers, ...words.nearly].includes(token.text);
+}
+
+/** `اتناشر وعشرين`: twelve and twenty is no range of the meter. */
+function isJoined(before: Token | undefined, { lexicon: { words } }: LineContext): boolean {
+  return before?.kind === 'word' && words.joins.includes(before.text);
 }
 
 function isAlikeWord(one: Token | undefined, other: Token | undefined): boolean {

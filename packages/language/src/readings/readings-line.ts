@@ -8,7 +8,7 @@ import {
   speaksOfEarlier,
   withoutDenied,
 } from './line-figures.ts';
-import { cutPieces, namedChecks, strangeUnit } from './line-pieces.ts';
+import { cutPieces, isKnownBeside, namedChecks, strangeUnit } from './line-pieces.ts';
 import { type LineResult, placePieces, unclear, unitOf } from './line-placing.ts';
 import { judgeFigure } from '@keyturn/core';
 import { withoutOthers } from './one-of-figures.ts';
@@ -111,7 +111,8 @@ function readOwn(
     return unclear('not-a-number', kept);
   if (hasShare(kept, figures, context)) return unclear('not-exact', kept);
   if (hasBoundOnly(kept, figures, context)) return unclear('not-exact', kept);
-  if (isVague(kept, figures, context)) return unclear('not-exact', kept);
+  if (isVague(kept, figures, context) || hasMore(kept, figures, context))
+    return unclear('not-exact', kept);
   if (isDeniedAlone(kept, figures, context)) return unclear('not-exact', kept);
   const pieces = cutPieces(kept, figures, context);
   const strange = isPlainReading(figures, context)
@@ -192,6 +193,34 @@ function isOfClock(
   const before = tokens[start - 1];
   const isNow = before?.kind === 'word' && present.includes(before.text);
   return unit === undefined && endsWithPhrase(tokens, isNow ? start - 1 : start, clock);
+}
+
+/** So many words behind "and" may say how much more it is. */
+const mostOfMore = 3;
+
+/** "Nine and odd", "dwanaście i ileś": whole volts and something that is no number known. */
+function hasMore(
+  tokens: readonly Token[],
+  figures: readonly SaidFigure[],
+  { inHand, lexicon }: LineContext,
+): boolean {
+  if (inHand === undefined || unitOf(inHand) !== 'V') return false;
+  const { joins, articles, fillers } = lexicon.words;
+  return figures.some(({ start, end, decimals }) => {
+    const behind = tokens.slice(end);
+    const length = behind.findIndex(({ kind }) => kind === 'mark');
+    const [join, ...rest] = length < 0 ? behind : behind.slice(0, length);
+    const isAnd = join?.kind === 'word' && joins.includes(join.text);
+    if (!isAnd || decimals > 0 || tokens[start]?.kind !== 'number') return false;
+    const more = rest.filter(
+      (token) => token.kind !== 'word' || ![...articles, ...fillers].includes(token.text),
+    );
+    return (
+      more.length > 0 &&
+      rest.length <= mostOfMore &&
+      more.every((token) => token.kind === 'word' && !isKnownBeside(token.text, lexicon))
+    );
+  });
 }
 
 /** "Eight of ten": no figure that can be taken as it stands. */

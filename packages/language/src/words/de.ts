@@ -100,7 +100,16 @@ export const deWords: Words = {
     viertel: 1 / 4,
     dreiviertel: 3 / 4,
   },
-  below: ['minus', 'unter null', 'unter Null', 'Frost'],
+  below: [
+    'minus',
+    'unter null',
+    'unter Null',
+    'Frost',
+    'unter dem gefrierpunkt',
+    'unter gefrierpunkt',
+    'minusgrade',
+    'grad frost',
+  ],
   minus: ['minus', 'negativ'],
   days: {
     back: { heute: 0, 'heute früh': 0, gestern: 1, vorgestern: 2, vorvorgestern: 3 },
@@ -220,7 +229,7 @@ export const deWords: Words = {
     kurz, etwas, knapp, bisschen, leicht, wenig, minimal, gerade, eben, hauch, bissl, tick
   `),
   vague: list(`
-    paar, mehrere, einige, und ein bisschen, und bisschen, und ein paar, und etwas, irgendwas, komma irgendwas, komma noch was, und noch was, und ein wenig, und ein paar zerquetschte, und a bissl, komma etwas
+    paar, mehrere, einige, und ein bisschen, und bisschen, und ein paar, und etwas, irgendwas, komma irgendwas, komma noch was, und noch was, und ein wenig, und ein paar zerquetschte, und a bissl, komma etwas, und ein bissl was, und a bisserl, und bissl was, irgendwas mit, komma nochwas, und irgendwas
   `),
   besideFigures: list(`
     bis, oder, auf, bei, in, mit, während, wenn, nach, vor, an, am, im, beim, von, für, als, hier,
@@ -250,7 +259,7 @@ export const deWords: Words = {
       jetzt, heute, nun, aktuell, gerade, momentan, inzwischen, mittlerweile
     `),
     expected: list(`
-      sollte, sollten, müsste, müssten, erwartet, statt, anstatt, normal wäre, normal wären
+      sollte, sollten, müsste, müssten, erwartet, statt, anstatt, normal wäre, normal wären, anstelle, anstelle von, im vergleich zu, verglichen mit, gegenüber
     `),
     changes: list(`
       fällt, fiel, gefallen, sinkt, sank, gesunken, sackt, sackte, geht, ging, bricht, brach, rutscht, rutschte, steigt, stieg, runter, herunter, hinunter, rauf, pendelt sich bei, pendelt sich auf, pendelt sich ein bei, einpendelt, stabilisiert sich bei, bleibt bei, bleibt dann bei, dann bei, eingebrochen, abgesackt, absackt, kommt, runter auf, stürzt, stürzte

@@ -55,7 +55,19 @@ export const enWords: Words = {
     quarter: 1 / 4,
     quarters: 1 / 4,
   },
-  below: ['below', 'below zero', 'below freezing', 'degrees below', 'minus'],
+  below: [
+    'below',
+    'below zero',
+    'below freezing',
+    'degrees below',
+    'minus',
+    'under freezing',
+    'under zero',
+    'below nought',
+    'below the freezing point',
+    'degrees of frost',
+    'degrees below freezing',
+  ],
   minus: ['minus', 'negative'],
   days: {
     back: {
@@ -161,7 +173,7 @@ export const enWords: Words = {
     just, coming, getting, close, bit, slightly, little, touch, hair, barely, fraction, marginally, shade, smidge, tad, whisker, only just, tiny bit
   `),
   vague: list(`
-    few, couple, several, and a bit, and a half bit, and something, and some, and change, something, point something, twelves, elevens, tens, nines, teens, twenties, thirties, forties, digits, odd, and a little, and a fraction, and a bit more, dot something, and a few months, and some months
+    few, couple, several, and a bit, and a half bit, and something, and some, and change, something, point something, twelves, elevens, tens, nines, teens, twenties, thirties, forties, digits, odd, and a little, and a fraction, and a bit more, dot something, and a few months, and some months, and a wee bit, and odd, and then some, and a tiny bit
   `),
   besideFigures: list(`
     mate, dead, flat, pal, buddy, guys, sir, bro, love, man, lol, thx, cheers, ta, to, or, on, at, in, with, while, when, during, after, before, across, from, for, of, as, by, here,
@@ -189,7 +201,7 @@ export const enWords: Words = {
       now, today, tonight, right now, at the moment, currently, this morning it is, its now
     `),
     expected: list(`
-      should be, should read, supposed to be, expecting, expected, expect, meant to be, ought to be, hoping for, instead of, rather than, normal is
+      should be, should read, supposed to be, expecting, expected, expect, meant to be, ought to be, hoping for, instead of, rather than, normal is, in place of, versus, vs, compared to, compared with, as against
     `),
     changes: list(`
       dropped, drops, drop, dropping, fell, falls, falling, fall, went, goes, going, gone, went down, dips, dipped, sank, sinks, sags, sagged, crashed, crashes, plummets, plummeted, plunges, plunged, dives, dived, dove, slumps, slumped, slides, slid, sagging, down to, up to, tumbles, came down, comes down, rose, rises, climbed, climbs, came up, went up, changed, changes, settles at, settled at, settles to, settled to, settles on, settled on, settling at, stays at, up, is up

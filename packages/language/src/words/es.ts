@@ -155,7 +155,7 @@ export const esWords: Words = {
     mitad: 1 / 2,
   },
   // No "negativo": it names a side of the battery.
-  below: ['bajo cero', 'negativos'],
+  below: ['bajo cero', 'negativos', 'por debajo de cero', 'debajo de cero', 'bajo el cero'],
   minus: ['menos'],
   days: {
     back: { hoy: 0, 'esta mañana': 0, ayer: 1, anteayer: 2, 'antes de ayer': 2, antier: 2 },
@@ -277,7 +277,7 @@ export const esWords: Words = {
     poco, pelín por, poco por, poquito por, pelo por, justo por, ligeramente por, algo por, poquito, pelín, pelo, algo, ligeramente, justo, apenas, tantito, pizca, nada, casi, lo más
   `),
   vague: list(`
-    unos, unas, par, varios, varias, cuantos, cuantas, pocos, y pico, y algo, algo, coma algo, punto algo, y tantos, y un poco, con algo, y un poquito, y monedas, coma y pico
+    unos, unas, par, varios, varias, cuantos, cuantas, pocos, y pico, y algo, algo, coma algo, punto algo, y tantos, y un poco, con algo, y un poquito, y monedas, coma y pico, y un pelín, y tanto, y un piquito, y un poquitín, y alguito
   `),
   besideFigures: list(`
     a, al, o, u, e, en, con, de, del, por, para, entre, desde, según, como, sin, cuando, mientras,
@@ -308,7 +308,7 @@ export const esWords: Words = {
       ahora, hoy, ahorita, actualmente, ya, en este momento
     `),
     expected: list(`
-      debería, debería ser, debería dar, debería estar, debería marcar, tendría que, se supone, esperaba, en vez de, en lugar de, lo normal
+      debería, debería ser, debería dar, debería estar, debería marcar, tendría que, se supone, esperaba, en vez de, en lugar de, lo normal, frente a, frente a los, comparado con, en comparación con, en vez de los, en lugar de los
     `),
     changes: list(`
       baja, bajó, bajo, bajando, cayendo, hasta, cae, se cae, cayó, pasa, pasó, pasaba, va, fue, sube, subió, desciende, se va, se fue, se hunde, cambia, cambió, se estabiliza en, se queda en, se quedó en, queda en, quedó en, termina en, luego se estabiliza en, se viene abajo

@@ -77,7 +77,15 @@ export const frWords: Words = {
     quart: 1 / 4,
     quarts: 1 / 4,
   },
-  below: ['en dessous de zéro', 'sous zéro', 'en dessous', 'négatif'],
+  below: [
+    'en dessous de zéro',
+    'sous zéro',
+    'en dessous',
+    'négatif',
+    'au dessous de zéro',
+    'sous le zéro',
+    'en dessous du zéro',
+  ],
   minus: ['moins'],
   days: {
     back: { "aujourd'hui": 0, 'ce matin': 0, hier: 1, 'avant hier': 2 },
@@ -173,7 +181,7 @@ export const frWords: Words = {
     peu, juste, légèrement, poil, tout juste, chouïa, tantinet, petit peu
   `),
   vague: list(`
-    quelques, plusieurs, et quelques, et des poussières, quelque chose, virgule quelque chose, et quelque chose, et un peu, et des brouettes, et une poussière, virgule quelques, et un chouïa, et un poil, et un petit peu, et des
+    quelques, plusieurs, et quelques, et des poussières, quelque chose, virgule quelque chose, et quelque chose, et un peu, et des brouettes, et une poussière, virgule quelques, et un chouïa, et un poil, et un petit peu, et des, et quelque, et quelques broutilles, et plus
   `),
   besideFigures: list(`
     à, au, aux, ou, en, dans, sur, sous, avec, sans, quand, pendant, lors, lorsque, durant, après,
@@ -203,7 +211,7 @@ export const frWords: Words = {
       maintenant, aujourd hui, là, à présent, actuellement, ce matin, en ce moment
     `),
     expected: list(`
-      devrait, censé, censée, au lieu de, normalement, attendais, attendait
+      devrait, censé, censée, au lieu de, normalement, attendais, attendait, à la place de, à la place des, à la place du, contre, par rapport à, comparé à, au lieu des, au lieu du
     `),
     changes: list(`
       chute, chuté, tombe, tombé, descend, descendu, baisse, baissé, passe, passé, passait, va, monte, monté, remonte, plonge, s effondre, s écroule, dégringole, se stabilise à, stabilisé à, se stabilise, se cale à, s établit à, stabilise à, reste à, retombe à, jusqu à, descendant, tombant

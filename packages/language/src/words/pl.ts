@@ -159,7 +159,7 @@ export const plWords: Words = {
     setnych: 1 / 100,
     setne: 1 / 100,
   },
-  below: ['mrozu', 'poniżej zera', 'na minusie'],
+  below: ['mrozu', 'poniżej zera', 'na minusie', 'pod zerem', 'poniżej zero', 'stopni mrozu'],
   minus: ['minus', 'ujemne', 'mróz'],
   days: {
     back: { dzisiaj: 0, dziś: 0, 'dziś rano': 0, wczoraj: 1, przedwczoraj: 2 },
@@ -293,7 +293,7 @@ export const plWords: Words = {
     trochę, tuż, nieco, lekko, odrobinę, ciut, minimalnie, troszkę, tylko, zaraz
   `),
   vague: list(`
-    parę, kilka, kilkanaście, z kawałkiem, z hakiem, i trochę, z groszem, z groszami, coś, przecinek coś, i coś, z czymś, z ogonkiem, i troszkę, z małym hakiem, i kawałek, z górką, z kawałeczkiem, z okładem
+    parę, kilka, kilkanaście, z kawałkiem, z hakiem, i trochę, z groszem, z groszami, coś, przecinek coś, i coś, z czymś, z ogonkiem, i troszkę, z małym hakiem, i kawałek, z górką, z kawałeczkiem, z okładem, i ileś, i ciut, przecinek coś tam, z czymś tam, z ułamkiem
   `),
   besideFigures: list(`
     plus, to, lub, albo, czyli, na, w, we, z, ze, przy, podczas, gdy, kiedy, jak, po, przed, przez, od, do,
@@ -323,7 +323,7 @@ export const plWords: Words = {
       teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili
     `),
     expected: list(`
-      powinno, powinien, powinna, powinno być, zamiast, spodziewałem się, spodziewałam się, normalnie
+      powinno, powinien, powinna, powinno być, zamiast, spodziewałem się, spodziewałam się, normalnie, w miejsce, w porównaniu do, w porównaniu z, w stosunku do, zamiast tych
     `),
     changes: list(`
       spada, spadło, spadł, spadła, spadek, siada, siadło, siadł, leci, zleciało, opada, opadło, schodzi, zeszło, zjeżdża, zjechało, idzie, poszło, rośnie, wzrosło, podskoczyło, skoczyło, stabilizuje się na, ustabilizowało się na, ustaliło się na, zatrzymuje się na, zostaje na, staje na, trzyma się na, wraca na, przechodzi
