@@ -770,3 +770,29 @@ describe('a word that is ten as well as a tenth is a tenth of what is lost, and 
     ['ar', 'drop-ground', 'جزء من عشرة من الفولت', 'drop-ground=0.1 V'],
   ]);
 });
+
+describe('when a signal was read names no voltage of the battery', () => {
+  hold([
+    ['en', 'control-signal', '9.6 while starting', 'control-signal=9.6 V'],
+    ['de', 'control-signal', '10,2 beim Starten', 'control-signal=10.2 V'],
+    ['fr', 'control-signal', '9,2 au démarrage', 'control-signal=9.2 V'],
+    ['es', 'relay-command', '11,3 al arrancar', 'relay-command=11.3 V'],
+    ['pl', 'relay-command', '11,7 podczas rozruchu', 'relay-command=11.7 V'],
+    ['ar', 'control-signal', '9.3 مع المارش', 'control-signal=9.3 V'],
+    ['en', 'control-signal', 'battery 9.8 cranking', 'battery-crank=9.8 V'],
+  ]);
+});
+
+describe('what it costs is no answer', () => {
+  hold([
+    ['en', 'place', 'how much do you charge to come out', 'asked back'],
+    ['en', 'fuel-level', 'whats this going to cost me', 'asked back'],
+    ['de', 'dash', 'wird das teuer', 'asked back'],
+    ['de', 'place', 'was wird mich das kosten', 'asked back'],
+    ['fr', 'history', 'combien ça va me coûter', 'asked back'],
+    ['es', 'dash', 'cuánto me cuesta la grúa', 'asked back'],
+    ['pl', 'dash', 'ile to będzie kosztowało', 'asked back'],
+    ['ar', 'headlamps', 'كم بيكلفني', 'asked back'],
+    ['en', 'battery-age', 'cost me 90 quid last year, so 1 year', 'battery-age=1 a'],
+  ]);
+});

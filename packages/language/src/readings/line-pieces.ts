@@ -4,7 +4,7 @@ import { type LineContext, type SaidFigure } from './line-figures.ts';
 import type { Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
 import { figureWordsOf } from '../words/words.ts';
-import { endsWithPhrase, textOf } from './word-run.ts';
+import { endsWithPhrase, hasPhrase, textOf } from './word-run.ts';
 
 /** One figure with the words about it. */
 export interface Piece {
@@ -135,9 +135,10 @@ export function namedChecks(
   const typed = new Set(
     tokens.flatMap((token, at) => (token.kind === 'word' && !isBehind(at) ? [token.text] : [])),
   );
+  const spoken = hasPhrase(tokens, figureWordsOf(words).battery);
   const ofOther = (entry: CheckPhrases, name: Terms): boolean => {
     if (inHand === undefined || entry === inHand) return true;
-    if (isTheSame(entry, inHand, name)) return false;
+    if (isTheSame(entry, inHand, name) || isOfMoment(entry, inHand, spoken)) return false;
     if (name.length === 1 && !isTyped(entry, name, { typed, lexicon })) return false;
     return !name.every((term) => isOwn(term, inHand)) && !isUnitName(name, lexicon);
   };
@@ -174,6 +175,22 @@ function isTheSame({ id, check }: CheckPhrases, inHand: CheckPhrases, name: Term
   const { like, does } = inHand.check;
   const isCharged = does.includes('charge') && check.does.length === 0 && name.length === 1;
   return like === id || isCharged;
+}
+
+/**
+ * "9.6 when starting" says when a signal was read, which is asked for while start is held, and is no
+ * voltage of the battery where that is not spoken of.
+ */
+function isOfMoment(
+  { check: { form, does } }: CheckPhrases,
+  inHand: CheckPhrases,
+  isBattery: boolean,
+): boolean {
+  const asked = inHand.check;
+  const isSignal = asked.form.kind === 'reading' && asked.form.range === 'signal-voltage';
+  const isTurning =
+    form.kind === 'reading' && form.range === 'battery-voltage' && does.includes('starter');
+  return isSignal && asked.does.includes('held-start') && isTurning && !isBattery;
 }
 
 /** True where a name of one word is typed as it is written: "charged" is not "charging". */

@@ -389,6 +389,9 @@ export const deWords: Words = {
   runsOn: list(`
     in den, in die, in das, ins, im, in meinen, in meine, in mein, in einen, in nen, in unseren, in n, mein, meine, meinen, meinem, unser, unseren, den, der, ist ein, is ein, ist n, is n, ist aber ein, braucht, statt, anstatt, anstelle von
   `),
+  price: list(`
+    kosten, kostet, preis, teuer, rechnung, was nehmt ihr, muss ich zahlen, muss ich das zahlen, wer zahlt
+  `),
   alternatives: list(`oder, entweder, beziehungsweise, bzw`),
   clauseBreaks: list(`
     aber, und, dann, wenn, während, weil, obwohl, sondern, jedoch, danach, bevor, sobald

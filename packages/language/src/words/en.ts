@@ -335,6 +335,9 @@ export const enWords: Words = {
   runsOn: list(`
     in my, in the, in a, in an, in his, in her, in our, into my, into the, into a, inside my, my, his, her, our, its a, it is a, thats a, is a, was a, takes, needs, should be, instead of, rather than, filled the, fill the
   `),
+  price: list(`
+    cost, price, expensive, how much do you, how much will, how much is it, set me back, the bill
+  `),
   alternatives: list(`or, either`),
   clauseBreaks: list(`
     but, and, then, when, while, if, because, though, although, yet, instead

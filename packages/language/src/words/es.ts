@@ -433,6 +433,9 @@ export const esWords: Words = {
   runsOn: list(`
     al, en un, en una, en mi, en el, en la, a mi, a un, mi, es, era, es un, es una, en vez de, en lugar de, usa, lleva, al de
   `),
+  price: list(`
+    cuánto cuesta, cuánto me cuesta, cuánto costar, cuánto le cuesta, va a costar, costará, costaría, precio, factura, tarifa, salir todo, cuánto vale, cuánto cobra, cuánto me va a, quién paga
+  `),
   alternatives: list(`o, u, o bien, ya sea`),
   clauseBreaks: list(`
     y, pero, entonces, luego, cuando, mientras, porque, aunque, sino, pues

@@ -338,6 +338,9 @@ export const frWords: Words = {
   runsOn: list(`
     dans mon, dans ma, dans le, dans la, dans un, dans une, dans l, mon, ma, est un, est une, est une voiture, est, au lieu de, au lieu du, au lieu d, à la place du, à la place de, à la place de l, à la place d, roule au, mon camion, dans du
   `),
+  price: list(`
+    coûte, couter, prix, facture, tarif, revenir à combien, vous prenez combien, qui paie, payer
+  `),
   alternatives: list(`ou, soit, ou bien`),
   clauseBreaks: list(`
     mais, et, quand, lorsque, lorsqu, si, car, parce, puisque, pourtant, cependant, sinon, tandis,

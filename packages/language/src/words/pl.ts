@@ -438,6 +438,9 @@ export const plWords: Words = {
   runsOn: list(`
     do, w, do mojego, do mojej, do swojego, w moim, mój, moja, moje, to, jest, zamiast, na, do auta na
   `),
+  price: list(`
+    koszt, cena, cenę, rachunek, zapłac, ile wyniesie, ile bierze
+  `),
   alternatives: list(`albo, lub, czy, bądź`),
   clauseBreaks: list(`
     ale, lecz, a, i, oraz, potem, następnie, kiedy, gdy, jeśli, jeżeli, bo, ponieważ, choć, chociaż,

@@ -238,6 +238,8 @@ export interface Words {
   readonly untried?: readonly string[];
   /** Before the fuel that the vehicle runs on, where another one was put in: `in my`, `instead of`. */
   readonly runsOn?: readonly string[];
+  /** Stems of what it costs, which nobody here can say: `price`. */
+  readonly price?: readonly string[];
   /** Words between two things of which only one may be: `or`. */
   readonly alternatives?: readonly string[];
   /** Words at which a negation ends: `but`. */
