@@ -674,6 +674,7 @@ describe('of two clamps the one that loses is told beside the one that does not'
   hold([
     ['en', 'drop-clamps', 'plus side nothing, minus 0.25', 'drop-clamps=0.25 V'],
     ['de', 'drop-clamps', 'plus nix, minus 0,25', 'drop-clamps=0.25 V'],
+    ['de', 'drop-clamps', 'viertelvolt an der minusklemme, null am plus', 'drop-clamps=0.25 V'],
     ['fr', 'drop-clamps', '0,4 côté plus, presque rien côté moins', 'drop-clamps=0.4 V'],
     ['pl', 'drop-clamps', 'na plusie nic, na minusie 0,25', 'drop-clamps=0.25 V'],
     ['pl', 'drop-clamps', '400 miliwoltów na minusie, na plusie tyle co nic', 'drop-clamps=400 mV'],
@@ -691,6 +692,8 @@ describe('whole volts and something unsaid are asked back', () => {
     ['es', 'battery-crank', 'nueve y un poquitín', 'asked back'],
     ['pl', 'battery-rest', 'dwanaście i ileś', 'asked back'],
     ['ar', 'battery-rest', 'اتناشر وحبة', 'asked back'],
+    ['de', 'battery-rest', 'zwölf und ein gutes stück', 'asked back'],
+    ['es', 'battery-rest', 'doce y un buen trozo', 'asked back'],
   ]);
 });
 

@@ -205,7 +205,13 @@ function hasMore(
   { inHand, lexicon }: LineContext,
 ): boolean {
   if (inHand === undefined || unitOf(inHand) !== 'V') return false;
-  const { joins, articles, fillers } = lexicon.words;
+  const { joins, articles, fillers, cardinals } = lexicon.words;
+  // "And a good bit", "und ein gutes Stück", "y un buen trozo".
+  const isOne = (token: Token | undefined): boolean =>
+    token?.kind === 'word' &&
+    (articles.includes(token.text) ||
+      cardinals[token.text] === 1 ||
+      Object.keys(cardinals).some((said) => said.startsWith(`${token.text} `)));
   return figures.some(({ start, end, decimals }) => {
     const behind = tokens.slice(end);
     const length = behind.findIndex(({ kind }) => kind === 'mark');
@@ -215,10 +221,12 @@ function hasMore(
     const more = rest.filter(
       (token) => token.kind !== 'word' || ![...articles, ...fillers].includes(token.text),
     );
+    const isUnknown = (token: Token): boolean =>
+      token.kind === 'word' && !isKnownBeside(token.text, lexicon);
     return (
       more.length > 0 &&
       rest.length <= mostOfMore &&
-      more.every((token) => token.kind === 'word' && !isKnownBeside(token.text, lexicon))
+      (more.every(isUnknown) || (isOne(rest[0]) && more.some(isUnknown)))
     );
   });
 }

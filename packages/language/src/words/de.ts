@@ -23,7 +23,7 @@ export const deWords: Words = {
       ['ue', 'u'],
     ],
     compounds: true,
-    unitsBehind: ofYears,
+    unitsBehind: [...ofYears, 'volt', 'ampere'],
     unitsFirst: true,
     refusals: ['nein'],
     denyBefore: list(`

@@ -317,7 +317,7 @@ export const plWords: Words = {
       nie czekaj, czekaj, chwila, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej, a konkretnie, konkretnie
     `),
     past: list(`
-      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo
+      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było
     `),
     present: list(`
       teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili
