@@ -538,3 +538,264 @@ describe('decimals are said digit by digit', () => {
     ['en', 'battery-rest', '12 point 6 5 minutes later', rest(12.6)],
   ]);
 });
+
+describe('a voltage below nought comes of leads that were held the wrong way round', () => {
+  hold([
+    [
+      'en',
+      'battery-rest',
+      'it says negative 12.44, red and black are flipped',
+      'battery-rest=12.44 V',
+    ],
+    ['en', 'charging', '-14.2, mixed the leads up', 'charging=14.2 V'],
+    ['fr', 'drop-ground', "-0,3 j'ai du intervertir les cables", 'drop-ground=0.3 V'],
+    ['fr', 'charging', '-14,2 jai confondu le rouge avec le noir', 'charging=14.2 V'],
+    ['es', 'charging', '-14,2 me equivoqué de puntas', 'charging=14.2 V'],
+    ['es', 'battery-rest', 'marca -12,4, se me cruzaron las pinzas', 'battery-rest=12.4 V'],
+    ['pl', 'battery-crank', 'minus 9,8 bo mi sie kabelki zamieniły', 'battery-crank=9.8 V'],
+    ['pl', 'battery-rest', 'Minus 12,5 bo mi się sondy zamieniły', 'battery-rest=12.5 V'],
+    ['ar', 'battery-rest', '-12.6 اظن قلبت المجسات', 'battery-rest=12.6 V'],
+    ['ar', 'battery-crank', 'سالب 9.8 لاني مبدل الاحمر بالاسود', 'battery-crank=9.8 V'],
+  ]);
+});
+
+describe('a mistyped half is a half, in one word and behind "and"', () => {
+  hold([
+    ['en', 'battery-rest', 'elevn and a half', 'battery-rest=11.5 V'],
+    ['en', 'battery-crank', 'nien and a half', 'battery-crank=9.5 V'],
+    ['de', 'battery-rest', 'elfeinhlab', 'battery-rest=11.5 V'],
+    ['de', 'charging', 'virzehneinhalb', 'charging=14.5 V'],
+    ['fr', 'battery-crank', 'huit et dmi', 'battery-crank=8.5 V'],
+    ['fr', 'battery-rest', 'onze et demmi', 'battery-rest=11.5 V'],
+    ['es', 'battery-crank', 'ocho y medyo', 'battery-crank=8.5 V'],
+    ['es', 'battery-crank', 'nueve boltios con tres', 'battery-crank=9.3 V'],
+    ['pl', 'battery-rest', 'dwanascie i pul', 'battery-rest=12.5 V'],
+    ['pl', 'battery-crank', 'dziewieć i puł', 'battery-crank=9.5 V'],
+    ['ar', 'battery-rest', 'احداش ونص', 'battery-rest=11.5 V'],
+  ]);
+});
+
+describe('a part behind the unit belongs to its volts', () => {
+  hold([
+    ['en', 'battery-rest', 'eleven volts three quarters', 'battery-rest=11.75 V'],
+    ['en', 'battery-rest', 'twelve volts a half', 'battery-rest=12.5 V'],
+    ['de', 'battery-rest', 'elf volt dreiviertel', 'battery-rest=11.75 V'],
+    ['de', 'battery-crank', 'neun volt einhalb', 'battery-crank=9.5 V'],
+    ['fr', 'battery-rest', 'douze volts un quart', 'battery-rest=12.25 V'],
+    ['fr', 'battery-crank', 'neuf volts trois quarts', 'battery-crank=9.75 V'],
+    ['es', 'battery-crank', 'nueve voltios tres cuartos', 'battery-crank=9.75 V'],
+    ['pl', 'battery-crank', 'dziewięć woltów trzy czwarte', 'battery-crank=9.75 V'],
+    ['ar', 'battery-rest', 'اتناشر فولت الا ربع', 'battery-rest=11.75 V'],
+    ['ar', 'battery-crank', 'عشرة فولت إلا ربع', 'battery-crank=9.75 V'],
+  ]);
+});
+
+describe('a part is taken from the whole before it', () => {
+  hold([
+    ['en', 'battery-rest', 'twelve less a tenth', 'battery-rest=11.9 V'],
+    ['en', 'battery-rest', 'thirteen minus a quarter', 'battery-rest=12.75 V'],
+    ['de', 'battery-rest', 'zwölf weniger ein zehntel', 'battery-rest=11.9 V'],
+    ['de', 'battery-rest', 'zwölf minus ein zehntel also 11,9', 'battery-rest=11.9 V'],
+    ['fr', 'battery-rest', 'douze moins un dixième', 'battery-rest=11.9 V'],
+    ['fr', 'battery-rest', 'douze moins un dixième soit 11,9', 'battery-rest=11.9 V'],
+    ['es', 'battery-rest', 'doce menos una décima', 'battery-rest=11.9 V'],
+    ['es', 'battery-rest', 'doce menos una décima, o sea 11,9', 'battery-rest=11.9 V'],
+    ['pl', 'battery-rest', 'dwanaście bez jednej dziesiątej', 'battery-rest=11.9 V'],
+    ['pl', 'battery-rest', 'trzynaście bez ćwierci czyli 12,75', 'battery-rest=12.75 V'],
+    ['ar', 'battery-rest', 'طنعش ناقص ربع', 'battery-rest=11.75 V'],
+  ]);
+});
+
+describe('a voltage that comes back once the starter is let go is read at its lowest', () => {
+  hold([
+    ['en', 'battery-crank', 'drops to 10.2 then goes back to 12.4', 'battery-crank=10.2 V'],
+    [
+      'en',
+      'battery-crank',
+      'dips to 9.6 then climbs back to 12.3 when i let go',
+      'battery-crank=9.6 V',
+    ],
+    [
+      'de',
+      'battery-crank',
+      'geht auf 10,2 runter und dann wieder auf 12,4',
+      'battery-crank=10.2 V',
+    ],
+    [
+      'de',
+      'battery-crank',
+      'fällt auf 9,6 danach steigt sie wieder auf 12,3',
+      'battery-crank=9.6 V',
+    ],
+    ['fr', 'battery-crank', 'ça tombe à 10,2 puis ça remonte à 12,4', 'battery-crank=10.2 V'],
+    ['fr', 'battery-crank', 'descend à 9,6 et revient à 12,3 ensuite', 'battery-crank=9.6 V'],
+    ['es', 'battery-crank', 'baja a 10,2 y luego vuelve a 12,4', 'battery-crank=10.2 V'],
+    ['es', 'battery-crank', 'cae a 9,6 y después se recupera a 12,3', 'battery-crank=9.6 V'],
+    ['pl', 'battery-crank', 'leci do 9,6 i potem wraca do 12,3', 'battery-crank=9.6 V'],
+    ['pl', 'battery-crank', 'siada na 10,1, po puszczeniu znowu 12,3', 'battery-crank=10.1 V'],
+    ['ar', 'battery-crank', 'تنزل ل 10.2 وبعدين ترجع 12.4', 'battery-crank=10.2 V'],
+    ['ar', 'battery-crank', 'بينزل 9.6 ويرجع 12.3 لما اسيب المفتاح', 'battery-crank=9.6 V'],
+  ]);
+});
+
+describe('a figure behind "instead of" is what it was', () => {
+  hold([
+    ['en', 'crank-after', 'up from 8.2 to 10.7', 'crank-after=10.7 V'],
+    ['de', 'crank-after', '10,6 statt 8 vorher', 'crank-after=10.6 V'],
+    ['de', 'drop-positive-after', 'nur noch 0,15 statt 0,9', 'drop-positive-after=0.15 V'],
+    ['fr', 'crank-after', '10,6 au lieu de 8 avant', 'crank-after=10.6 V'],
+    ['es', 'crank-after', '10,6 en vez de los 8 de antes', 'crank-after=10.6 V'],
+    ['es', 'drop-positive-after', 'solo 0,15 en lugar de 0,9', 'drop-positive-after=0.15 V'],
+    ['pl', 'crank-after', '10,6 zamiast wcześniejszych 8', 'crank-after=10.6 V'],
+    ['pl', 'crank-after', 'z 8,2 na 10,7 skoczyło', 'crank-after=10.7 V'],
+    ['ar', 'crank-after', '10.6 بدل 8 قبل', 'crank-after=10.6 V'],
+  ]);
+});
+
+describe('that it was charged for a night is what was asked for, and no news', () => {
+  hold([
+    [
+      'de',
+      'battery-recharged',
+      'zehneinhalb und das nach einer nacht laden',
+      'battery-recharged=10.5 V',
+    ],
+    [
+      'es',
+      'battery-recharged',
+      'once y medio y mira que estuvo enchufada toda la noche',
+      'battery-recharged=11.5 V',
+    ],
+    ['es', 'battery-recharged', '11,9, la dejé cargando toda la noche', 'battery-recharged=11.9 V'],
+  ]);
+});
+
+describe('of two clamps the one that loses is told beside the one that does not', () => {
+  hold([
+    ['en', 'drop-clamps', 'plus side nothing, minus 0.25', 'drop-clamps=0.25 V'],
+    ['de', 'drop-clamps', 'plus nix, minus 0,25', 'drop-clamps=0.25 V'],
+    ['de', 'drop-clamps', 'viertelvolt an der minusklemme, null am plus', 'drop-clamps=0.25 V'],
+    ['fr', 'drop-clamps', '0,4 côté plus, presque rien côté moins', 'drop-clamps=0.4 V'],
+    ['pl', 'drop-clamps', 'na plusie nic, na minusie 0,25', 'drop-clamps=0.25 V'],
+    ['pl', 'drop-clamps', '400 miliwoltów na minusie, na plusie tyle co nic', 'drop-clamps=400 mV'],
+    ['ar', 'drop-clamps', 'الموجب 0.4 والسالب تقريبا ولا شي', 'drop-clamps=0.4 V'],
+    ['ar', 'drop-clamps', 'الموجب مافي شي والسالب 0.25', 'drop-clamps=0.25 V'],
+  ]);
+});
+
+describe('whole volts and something unsaid are asked back', () => {
+  hold([
+    ['en', 'battery-rest', 'twelve and a wee bit', 'asked back'],
+    ['en', 'battery-crank', 'nine and odd', 'asked back'],
+    ['de', 'battery-rest', 'zwölf und ein bissl was', 'asked back'],
+    ['fr', 'battery-rest', 'douze et quelque', 'asked back'],
+    ['es', 'battery-crank', 'nueve y un poquitín', 'asked back'],
+    ['pl', 'battery-rest', 'dwanaście i ileś', 'asked back'],
+    ['ar', 'battery-rest', 'اتناشر وحبة', 'asked back'],
+    ['de', 'battery-rest', 'zwölf und ein gutes stück', 'asked back'],
+    ['es', 'battery-rest', 'doce y un buen trozo', 'asked back'],
+  ]);
+});
+
+describe('below nought is said before the degrees as well, and half a season is no figure', () => {
+  hold([
+    ['en', 'air-temperature', 'below zero by three degrees', 'air-temperature=-3 Cel'],
+    ['en', 'air-temperature', 'its three degrees under freezing', 'air-temperature=-3 Cel'],
+    ['de', 'air-temperature', 'drei grad unter dem gefrierpunkt', 'air-temperature=-3 Cel'],
+    ['de', 'air-temperature', 'unter null, so drei grad', 'air-temperature=-3 Cel'],
+    ['fr', 'air-temperature', 'sous zéro de trois degrés', 'air-temperature=-3 Cel'],
+    ['fr', 'air-temperature', 'ni froid ni chaud, une demi saison quoi', 'air-temperature=mild'],
+    ['es', 'air-temperature', 'bajo cero, unos tres grados', 'air-temperature=-3 Cel'],
+    ['es', 'air-temperature', 'tres grados por debajo de cero', 'air-temperature=-3 Cel'],
+    ['pl', 'air-temperature', 'poniżej zera jakieś trzy stopnie', 'air-temperature=-3 Cel'],
+    ['ar', 'air-temperature', 'تحت الصفر بثلاث درجات', 'air-temperature=-3 Cel'],
+    ['ar', 'air-temperature', 'تحت الصفر حوالي 4 درجات', 'air-temperature=-4 Cel'],
+  ]);
+});
+
+describe('both batteries together are a pair', () => {
+  hold([
+    ['en', 'battery-rest', '24.9 over both of them', '24 V vehicle, battery-rest=24.9 V'],
+    ['en', 'battery-rest', '25.3 across the two together', '24 V vehicle, battery-rest=25.3 V'],
+    ['de', 'battery-rest', '24,9 über beide', '24 V vehicle, battery-rest=24.9 V'],
+    ['de', 'battery-rest', '25,3 über das paar gemessen', '24 V vehicle, battery-rest=25.3 V'],
+    ['fr', 'battery-rest', '24,9 sur les deux', '24 V vehicle, battery-rest=24.9 V'],
+    ['fr', 'battery-rest', '25,3 aux bornes de la paire', '24 V vehicle, battery-rest=25.3 V'],
+    ['es', 'battery-rest', '24,9 entre las dos', '24 V vehicle, battery-rest=24.9 V'],
+    ['es', 'battery-rest', '25,3 en el par', '24 V vehicle, battery-rest=25.3 V'],
+    ['pl', 'battery-rest', '24,9 na obu', '24 V vehicle, battery-rest=24.9 V'],
+    ['pl', 'battery-rest', '25,3 na parze', '24 V vehicle, battery-rest=25.3 V'],
+    ['ar', 'battery-rest', '24.9 على الثنتين', '24 V vehicle, battery-rest=24.9 V'],
+    ['ar', 'battery-rest', '25.3 على الجوز', '24 V vehicle, battery-rest=25.3 V'],
+  ]);
+});
+
+describe('what a tester does with its figure is no unit', () => {
+  hold([
+    ['de', 'battery-tester', 'das ding wirft 430 aus', 'battery-tester=430 A'],
+    ['de', 'battery-tester', 'tester gibt 512 aus', 'battery-tester=512 A'],
+  ]);
+});
+
+describe('what is read again later has the names of the first time', () => {
+  hold([
+    ['en', 'charging-later', 'still 14.2 with the engine running', 'charging-later=14.2 V'],
+    ['de', 'charging-later', '13,9 bei laufendem motor', 'charging-later=13.9 V'],
+    ['de', 'charging-later', '14,05 motor läuft', 'charging-later=14.05 V'],
+    ['fr', 'charging-later', '13,9 moteur tournant', 'charging-later=13.9 V'],
+    ['fr', 'charging-later', 'toujours 14,2 moteur en marche', 'charging-later=14.2 V'],
+    ['es', 'charging-later', '13,9 con el motor en marcha', 'charging-later=13.9 V'],
+    ['es', 'charging-later', 'a los 20 minutos 14,1 en ralentí', 'charging-later=14.1 V'],
+    ['pl', 'charging-later', 'dalej 14,2 przy pracującym silniku', 'charging-later=14.2 V'],
+    ['ar', 'charging-later', '13.9 والمحرك شغال', 'charging-later=13.9 V'],
+    ['ar', 'charging-later', 'بعد 20 دقيقة 14.1 وهي شغالة', 'charging-later=14.1 V'],
+  ]);
+});
+
+describe('which of two figures it is must be asked back', () => {
+  hold([
+    ['en', 'battery-rest', '12.1 or was it 12.7', 'offered'],
+    ['de', 'battery-rest', '12,1 oder wars 12,7', 'offered'],
+    ['ar', 'battery-rest', '12.1 ولا 12.7 مش متأكد', 'offered'],
+  ]);
+});
+
+describe('a word that is ten as well as a tenth is a tenth of what is lost, and ten of a battery', () => {
+  hold([
+    ['ar', 'drop-positive', 'عشر فولت', 'drop-positive=0.1 V'],
+    ['ar', 'drop-positive', 'عشر الفولت', 'drop-positive=0.1 V'],
+    ['ar', 'control-signal', 'عشر فولت', 'offered'],
+    ['ar', 'battery-crank', 'عشر فولت', 'battery-crank=10 V'],
+    ['ar', 'drop-positive', 'عشرة فولت', 'drop-positive=10 V'],
+    ['ar', 'drop-ground', 'عشر واحد من الفولت', 'drop-ground=0.1 V'],
+    ['ar', 'drop-positive', 'حوالي عشر فولت', 'drop-positive=0.1 V'],
+    ['ar', 'drop-positive', 'عشر فولت بالزبط', 'drop-positive=0.1 V'],
+    ['ar', 'drop-ground', 'جزء من عشرة من الفولت', 'drop-ground=0.1 V'],
+  ]);
+});
+
+describe('when a signal was read names no voltage of the battery', () => {
+  hold([
+    ['en', 'control-signal', '9.6 while starting', 'control-signal=9.6 V'],
+    ['de', 'control-signal', '10,2 beim Starten', 'control-signal=10.2 V'],
+    ['fr', 'control-signal', '9,2 au démarrage', 'control-signal=9.2 V'],
+    ['es', 'relay-command', '11,3 al arrancar', 'relay-command=11.3 V'],
+    ['pl', 'relay-command', '11,7 podczas rozruchu', 'relay-command=11.7 V'],
+    ['ar', 'control-signal', '9.3 مع المارش', 'control-signal=9.3 V'],
+    ['en', 'control-signal', 'battery 9.8 cranking', 'battery-crank=9.8 V'],
+  ]);
+});
+
+describe('what it costs is no answer', () => {
+  hold([
+    ['en', 'place', 'how much do you charge to come out', 'asked back'],
+    ['en', 'fuel-level', 'whats this going to cost me', 'asked back'],
+    ['de', 'dash', 'wird das teuer', 'asked back'],
+    ['de', 'place', 'was wird mich das kosten', 'asked back'],
+    ['fr', 'history', 'combien ça va me coûter', 'asked back'],
+    ['es', 'dash', 'cuánto me cuesta la grúa', 'asked back'],
+    ['pl', 'dash', 'ile to będzie kosztowało', 'asked back'],
+    ['ar', 'headlamps', 'كم بيكلفني', 'asked back'],
+    ['en', 'battery-age', 'cost me 90 quid last year, so 1 year', 'battery-age=1 a'],
+  ]);
+});

@@ -48,6 +48,8 @@ export function readFraction(
     }
   }
   const part = partAt(tokens, at, said);
+  // "Una décima" is one word for it.
+  if (part === undefined && count < 1) return { number: fractional(count), end: at };
   if (part === undefined || part * count >= 1) return undefined;
   at += 1;
   const article = wordAt(tokens, at);
@@ -108,7 +110,8 @@ export function joinFraction(
   const isLess = figureWordsOf(words).less.includes(join);
   if (!isJoined && !isLess && part === undefined && !words.articles.includes(join))
     return undefined;
-  const from = isJoined || isLess ? whole.end + 1 : whole.end;
+  const isThe = isLess && words.fillers.includes(wordAt(tokens, whole.end + 1) ?? '');
+  const from = whole.end + (isJoined || isLess ? 1 : 0) + (isThe ? 1 : 0);
   const fraction =
     (isJoined ? readTenths(tokens, from, said) : undefined) ?? readFraction(tokens, from, said);
   if (fraction === undefined) return undefined;

@@ -23,6 +23,9 @@ const shortestMistyped = 6;
 /** A part of a number in one word is mistyped only where it is as long as this. */
 const shortestPart = 4;
 
+/** What stands before a mistyped part is as long as this: `elf`. */
+const shortestLead = 3;
+
 /** Shorter number words are other words where something is written on: `لست`, I am not. */
 const shortestWrittenOn = 3;
 
@@ -70,19 +73,26 @@ export function createNumberWords(
     return joins.includes(split.at(-1) ?? '') ? undefined : split;
   };
 
-  // "Fünfhundertzwanig": the last part may be mistyped, where it can be one number alone.
+  // The one part that a piece of a word can be, where it is mistyped.
+  const partLike = (piece: string): string | undefined => {
+    const [like, more] = [...parts].filter(
+      (part) => part.length >= shortestPart && isNear(piece, part),
+    );
+    return more === undefined ? like : undefined;
+  };
+  // "Fünfhundertzwanig", "sibeneinhalb": the last part may be mistyped, or the first.
   const splitMistyped = (word: string): readonly string[] | undefined => {
     if (spelling.compounds !== true || word.length > longestCompound || isKnown(word))
       return undefined;
-    for (let end = word.length - shortestPart; end >= shortestPart; end -= 1) {
+    for (let end = word.length - shortestPart; end >= shortestLead; end -= 1) {
       const lead = word.slice(0, end);
       const rest = word.slice(end);
       const before = parts.has(lead) ? [lead] : splitExact(lead);
-      if (before === undefined) continue;
-      const [like, more] = [...parts].filter(
-        (part) => part.length >= shortestPart && isNear(rest, part),
-      );
-      if (like !== undefined && more === undefined) return [...before, like];
+      const behind = parts.has(rest) ? [rest] : splitExact(rest);
+      const last = before === undefined ? undefined : partLike(rest);
+      const first = behind === undefined ? undefined : partLike(lead);
+      if (before !== undefined && last !== undefined) return [...before, last];
+      if (behind !== undefined && first !== undefined) return [first, ...behind];
     }
     return undefined;
   };

@@ -1,6 +1,6 @@
 import type { Token } from '../typed/token.ts';
 import { readCardinal } from './cardinal.ts';
-import { type Found, integer, wordAt } from './found-number.ts';
+import { type Found, fractional, integer, wordAt } from './found-number.ts';
 import { joinFraction, readFigure, readFraction, readTenths } from './fraction.ts';
 import type { Words } from '../words/words.ts';
 import type { NumberWords } from './number-words.ts';
@@ -41,6 +41,8 @@ function readNumber(tokens: readonly Token[], at: number, said: NumberWords): Fo
 }
 
 function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): Found | undefined {
+  const either = readEither(tokens, at, said);
+  if (either !== undefined) return either;
   const tenths = readTenths(tokens, at, said);
   const behind = tenths === undefined ? undefined : wordAt(tokens, tenths.end);
   // With its unit only: "eight of ten" alone is a share.
@@ -55,6 +57,23 @@ function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): 
   if (withPoint !== undefined) return withPoint;
   if (whole.number.decimals > 0) return whole;
   return joinFraction(whole, tokens, said) ?? whole;
+}
+
+/** `عشر فولت`: a word before its volts that is a whole number as well as a part of one. */
+function readEither(
+  tokens: readonly Token[],
+  at: number,
+  { words, cardinalAt }: NumberWords,
+): Found | undefined {
+  const word = wordAt(tokens, at) ?? '';
+  const part = Object.hasOwn(words.fractions, word) ? words.fractions[word] : undefined;
+  const whole = cardinalAt(tokens, at);
+  if (part === undefined || whole?.length !== 1 || whole.value < 1) return undefined;
+  const next = wordAt(tokens, at + 1) ?? '';
+  // `عشر واحد`: one of them.
+  if (words.cardinals[next] === 1) return { number: fractional(part), end: at + 2 };
+  if (words.units['V']?.includes(next) !== true) return undefined;
+  return { number: { ...integer(whole.value), other: fractional(part) }, end: at + 1 };
 }
 
 /** "One two point four": the digits before a point, one by one. */
@@ -80,7 +99,8 @@ function readSaid(tokens: readonly Token[], at: number, said: NumberWords): Foun
   const found = readCardinal(tokens, at, said);
   const isOne = found?.number.value === 1 && found.end === at + 1;
   // At the end of a sentence it is a particle or a pronoun: "bricht auf sieben ein", "that one".
-  const isParticle = at === tokens.length - 1 && at > 1 && !isTenth(tokens, at, said);
+  const isAtEnd = at === tokens.length - 1 || tokens[at + 1]?.kind === 'mark';
+  const isParticle = isAtEnd && at > 1 && !isTenth(tokens, at, said);
   if (isOne && (isBehindWhole(tokens, at, said) || isBelow(tokens, at, said))) return found;
   return isOne && (isParticle || !standsAlone(tokens, at, said)) ? undefined : found;
 }

@@ -41,7 +41,7 @@ function readingOf(
  */
 export function judgeReading(
   check: CheckPhrases,
-  { value, decimals, digits, other, unit: said }: SaidFigure,
+  { value, decimals, digits, other, inWords, unit: said }: SaidFigure,
   { nominal, unitHere }: LineContext,
 ): SaidReading | Doubtful {
   const { form } = check.check;
@@ -65,6 +65,12 @@ export function judgeReading(
     judged.type !== 'implausible'
   )
     return { type: 'doubtful', readings: [reading] };
+  // Ten or a tenth: a loss is the tenth, a battery has the ten, and of a signal nobody can tell.
+  if (inWords === true && other !== undefined && form.range !== 'battery-voltage') {
+    const small = readingOf(check, other, unit);
+    if (form.range === 'drop') return small;
+    return { type: 'doubtful', readings: [reading, small] };
+  }
   if (judged.type !== 'implausible') return reading;
   if (
     other !== undefined &&

@@ -1,7 +1,7 @@
 import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
 import type { Terms } from '../typed/terms.ts';
 import type { SaidNumber, Token } from '../typed/token.ts';
-import { durations } from '../numbers/unit.ts';
+import { durations, isAlike } from '../numbers/unit.ts';
 import { bareUnit } from '../numbers/units-said.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { endsWithPhrase, hasPhrase, phraseAt, textOf } from './word-run.ts';
@@ -66,12 +66,19 @@ export function withoutDenied(
   const negator = tokens[at];
   const before = tokens[at - 1];
   const isAnd = before?.kind === 'word' && clauseBreaks.includes(before.text);
-  const isEither = negator?.kind === 'word' && talk.no.includes(negator.text) && !isAnd;
+  const no = negator?.kind === 'word' ? withoutJoin(negator.text, lexicon.words) : '';
+  const isEither = talk.no.includes(no) && !isAnd;
   if (isEither && tokens.slice(0, at).some(({ kind }) => kind === 'number'))
     return { kept: tokens, isDenied: false };
   const unit = lexicon.readUnit(tokens, at + 2);
   const end = at + 2 + (unit?.length ?? 0);
   return { kept: [...tokens.slice(0, isAnd ? at - 1 : at), ...tokens.slice(end)], isDenied: true };
+}
+
+/** The `لا` of `ولا`, which may be "or". */
+function withoutJoin(word: string, { joins, spelling }: Lexicon['words']): string {
+  const join = joins.find((one) => spelling?.attached?.includes(one) && word.startsWith(one));
+  return join === undefined ? word : word.slice(join.length);
 }
 
 /** Every figure with the unit behind it; a number that belongs to a name is none. */
@@ -86,20 +93,25 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
     const half = fractionBehind(tokens, end, lexicon);
     const behind = half?.end ?? end;
     const nought = noughtBehind(tokens, behind, lexicon);
+    const isDegree = unit?.code === bareUnit || isAlike(unit?.code ?? unitHeld(context), 'Cel');
+    const before =
+      isDegree && nought === undefined ? noughtBefore(tokens, start, lexicon) : undefined;
+    if (isDegree && unit === undefined && isPartInWords(token)) return [];
     const value = token.value + (half?.value ?? 0);
     const isBare = unit === undefined || unit.code === bareUnit;
     // Only a temperature is above or below nought.
-    const bare = nought?.isNamed === true ? context.unitHere('Cel') : undefined;
+    const isNamed = nought?.isNamed === true || before !== undefined;
+    const bare = isNamed ? context.unitHere('Cel') : undefined;
     return [
       {
-        value: nought?.isBelow === true ? -Math.abs(value) : value,
-        decimals: half === undefined ? token.decimals : 1,
+        value: (nought ?? before)?.isBelow === true ? -Math.abs(value) : value,
+        decimals: half?.decimals ?? token.decimals,
         digits: token.digits,
         ...(token.other === undefined ? {} : { other: token.other }),
         ...(token.inWords === undefined ? {} : { inWords: token.inWords }),
         unit: isBare ? bare : unit.code,
         ...(unit?.code === bareUnit ? { isDegrees: true } : {}),
-        start,
+        start: before?.start ?? start,
         end: behind + (nought?.length ?? 0),
       },
     ];
@@ -235,13 +247,15 @@ function isOnly([token, more]: readonly Token[], words: readonly string[]): bool
 /** Below that, two numbers in words are two numbers. */
 const leastVolts = 8;
 
-/** "Zwölf dreiviertel": a whole number and a part of one, both in words. */
+/** "Zwölf dreiviertel", "onze volts trois quarts": a whole number and a part of one in words. */
 function joinFraction(before: SaidFigure, figure: SaidFigure): SaidFigure | undefined {
-  const isPart = figure.inWords === true && figure.value > 0 && figure.value < 1;
-  const isWhole = before.inWords === true && before.decimals === 0 && before.value >= leastVolts;
-  if (!isPart || !isWhole || before.end !== figure.start || before.unit !== undefined)
-    return undefined;
-  return { ...figure, value: before.value + figure.value, start: before.start };
+  const isPart = figure.inWords === true && figure.value !== 0 && Math.abs(figure.value) < 1;
+  const isInWords = before.inWords === true && before.unit === undefined;
+  const isWhole = before.decimals === 0 && before.value >= leastVolts;
+  if (!isPart || !isWhole || !(isInWords || before.unit === 'V')) return undefined;
+  if (before.end !== figure.start || (figure.unit ?? 'V') !== 'V') return undefined;
+  const unit = figure.unit ?? before.unit;
+  return { ...figure, value: before.value + figure.value, unit, start: before.start };
 }
 
 /** "One eighty", "two fifty": hundreds of amperes or millivolts and the rest, in words. */
@@ -268,12 +282,22 @@ function fractionBehind(
   tokens: readonly Token[],
   at: number,
   { words }: Lexicon,
-): { readonly value: number; readonly end: number } | undefined {
-  const [join, part] = tokens.slice(at, at + 2);
+): { readonly value: number; readonly decimals: number; readonly end: number } | undefined {
+  const [join] = tokens.slice(at, at + 1);
+  const isLess = isLessWord(join, words);
+  const article = tokens[at + 1];
+  const isArticle = article?.kind === 'word' && words.fillers.includes(article.text);
+  const end = at + (isLess && isArticle ? 3 : 2);
+  const part = tokens[end - 1];
   const isJoined = join?.kind === 'word' && words.joins.includes(join.text);
   const before = tokens[at - 1];
-  if (!isJoined || !isFraction(part) || isOneApart(before, part)) return undefined;
-  return { value: part.value, end: at + 2 };
+  if (!(isJoined || isLess) || !isFraction(part) || isOneApart(before, part)) return undefined;
+  return { value: isLess ? -part.value : part.value, decimals: part.decimals, end };
+}
+
+/** "Doce voltios menos cuarto". */
+function isLessWord(token: Token | undefined, words: Lexicon['words']): boolean {
+  return token?.kind === 'word' && figureWordsOf(words).less.includes(token.text);
 }
 
 /** "0.3 on one and 0.05 on the other" is no one and a part. */
@@ -291,6 +315,8 @@ function isPartOfAnother(tokens: readonly Token[], at: number, { words }: Lexico
   if (!isFraction(tokens[at])) return false;
   const [unit, join] = tokens.slice(Math.max(at - 2, 0), at);
   if (join?.kind !== 'word') return false;
+  if ([join, unit].some((token) => isLessWord(token, words)))
+    return tokens.slice(Math.max(at - 4, 0), at - 1).some(({ kind }) => kind === 'number');
   if (unit?.kind === 'number')
     return words.joins.includes(join.text) && !isOneApart(unit, tokens[at]);
   return (
@@ -302,6 +328,13 @@ function isPartOfAnother(tokens: readonly Token[], at: number, { words }: Lexico
 function isOfBelow(tokens: readonly Token[], at: number, lexicon: Lexicon): boolean {
   const [figure] = tokens.slice(at, at + 1);
   if (figure?.kind !== 'number' || figure.value !== 0) return false;
+  const isNext = (start: number): boolean => (noughtBefore(tokens, start, lexicon)?.end ?? 0) > at;
+  if (
+    [at + 1, at + 2, at + 3, at + 4].some(
+      (start) => tokens[start]?.kind === 'number' && isNext(start),
+    )
+  )
+    return true;
   return [at - 1, at - 2, at - 3].some(
     (from) =>
       from + (noughtBehind(tokens, from, lexicon)?.length ?? 0) > at &&
@@ -322,7 +355,11 @@ function noughtBehind(
   at: number,
   { words }: Lexicon,
 ): Nought | undefined {
-  const isNought = (word: string): boolean => words.cardinals[word] === 0;
+  // With what is written on to it: `الصفر`.
+  const isNought = (word: string): boolean =>
+    ['', ...(words.spelling?.beforeNumbers ?? [])].some(
+      (before) => word.startsWith(before) && words.cardinals[word.slice(before.length)] === 0,
+    );
   const longest = (phrases: readonly string[]): readonly string[] =>
     phrases
       .map((phrase) => phrase.split(' '))
@@ -339,6 +376,44 @@ function noughtBehind(
   const said = below.length > above.length ? below : above;
   if (said.length === 0) return undefined;
   return { length: said.length, isBelow: said === below, isNamed: said.some(isNought) };
+}
+
+/** So many small words may stand between the nought and its degrees: "unter null, so drei grad". */
+const mostToDegrees = 3;
+
+/** "Below zero by three": the side of nought, said before the figure. */
+function noughtBefore(
+  tokens: readonly Token[],
+  start: number,
+  lexicon: Lexicon,
+): (Nought & { readonly start: number; readonly end: number }) | undefined {
+  const { fillers, nearly, besideFigures } = lexicon.words;
+  const small = [...fillers, ...nearly, ...besideFigures, ...figureWordsOf(lexicon.words).roughly];
+  const isSmall = (token: Token): boolean =>
+    token.kind === 'mark' || (token.kind === 'word' && small.includes(token.text));
+  for (let from = start - 2; from >= 0 && from > start - mostNought; from -= 1) {
+    const nought = noughtBehind(tokens, from, lexicon);
+    const isOfOther = [from - 1, from - 2].some((at) => tokens[at]?.kind === 'number');
+    if (nought?.isNamed !== true || isOfOther) continue;
+    const end = from + nought.length;
+    const between = tokens.slice(end, start);
+    if (end <= start && between.length <= mostToDegrees && between.every(isSmall))
+      return { ...nought, start: from, end };
+  }
+  return undefined;
+}
+
+/** So many tokens before a figure its side of nought may begin. */
+const mostNought = 8;
+
+function unitHeld({ inHand }: LineContext): string {
+  const form = inHand?.check.form;
+  return form?.kind === 'reading' ? form.unit : '';
+}
+
+/** "Demi-saison": a part in words is no temperature. */
+function isPartInWords({ inWords, value }: Extract<Token, { kind: 'number' }>): boolean {
+  return inWords === true && value > 0 && value < 1;
 }
 
 /** Where numbers belong to a name, as in "terminal 50: 9.5". */

@@ -4,7 +4,7 @@ import { type LineContext, type SaidFigure } from './line-figures.ts';
 import type { Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
 import { figureWordsOf } from '../words/words.ts';
-import { endsWithPhrase, textOf } from './word-run.ts';
+import { endsWithPhrase, hasPhrase, textOf } from './word-run.ts';
 
 /** One figure with the words about it. */
 export interface Piece {
@@ -103,10 +103,12 @@ export function strangeUnit(
   });
 }
 
-function isKnownBeside(word: string, { words, reader, checks }: Lexicon): boolean {
+/** True for a word that may stand beside a figure and is no unit. */
+export function isKnownBeside(word: string, { words, reader, checks }: Lexicon): boolean {
   const { besideFigures, fillers, negators, clauseBreaks, boundsOnly, earlier, vague } = words;
-  const { label } = figureWordsOf(words);
-  const known = [besideFigures, fillers, negators, clauseBreaks, boundsOnly, earlier, vague, label];
+  const { label, expected, past, present } = figureWordsOf(words);
+  const small = [besideFigures, fillers, negators, clauseBreaks, boundsOnly, earlier, vague];
+  const known = [...small, label, expected, past, present];
   if (known.some((list) => list.includes(word))) return true;
   const [term = ''] = reader.literally(word);
   return [...checks.values()].some(
@@ -133,8 +135,10 @@ export function namedChecks(
   const typed = new Set(
     tokens.flatMap((token, at) => (token.kind === 'word' && !isBehind(at) ? [token.text] : [])),
   );
+  const spoken = hasPhrase(tokens, figureWordsOf(words).battery);
   const ofOther = (entry: CheckPhrases, name: Terms): boolean => {
     if (inHand === undefined || entry === inHand) return true;
+    if (isTheSame(entry, inHand, name) || isOfMoment(entry, inHand, spoken)) return false;
     if (name.length === 1 && !isTyped(entry, name, { typed, lexicon })) return false;
     return !name.every((term) => isOwn(term, inHand)) && !isUnitName(name, lexicon);
   };
@@ -161,6 +165,32 @@ function withoutDeniedWords(
   const isNegator = (token: Token | undefined): boolean =>
     token?.kind === 'word' && negators.includes(token.text);
   return tokens.filter((_, at) => !isNegator(tokens[at - 1]));
+}
+
+/**
+ * True where the name of another reading is a word for the one in hand: the one that is read again
+ * later, and, once it was charged, a voltage with nothing done: "10.5 and I was charging it all night".
+ */
+function isTheSame({ id, check }: CheckPhrases, inHand: CheckPhrases, name: Terms): boolean {
+  const { like, does } = inHand.check;
+  const isCharged = does.includes('charge') && check.does.length === 0 && name.length === 1;
+  return like === id || isCharged;
+}
+
+/**
+ * "9.6 when starting" says when a signal was read, which is asked for while start is held, and is no
+ * voltage of the battery where that is not spoken of.
+ */
+function isOfMoment(
+  { check: { form, does } }: CheckPhrases,
+  inHand: CheckPhrases,
+  isBattery: boolean,
+): boolean {
+  const asked = inHand.check;
+  const isSignal = asked.form.kind === 'reading' && asked.form.range === 'signal-voltage';
+  const isTurning =
+    form.kind === 'reading' && form.range === 'battery-voltage' && does.includes('starter');
+  return isSignal && asked.does.includes('held-start') && isTurning && !isBattery;
 }
 
 /** True where a name of one word is typed as it is written: "charged" is not "charging". */

@@ -8,7 +8,7 @@ import type { Lexicon } from '../understand/lexicon.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { type Doubtful, type SaidReading, judgeReading } from './doubtful.ts';
 import { type LineContext, type SaidFigure, findFigures, isCount } from './line-figures.ts';
-import { mostLost } from './line-placing.ts';
+import { isTooMuchLost, mostLost } from './line-placing.ts';
 import { hasPhrase } from './word-run.ts';
 import { wordsOfEach } from './words-of-each.ts';
 
@@ -49,13 +49,14 @@ function worseOf(
     // "0,3 na plusie" is no temperature above nought.
     const behind = tokens.slice(start + 1, end);
     return (
-      value < 0 ||
+      (value < 0 && own.length > 1) ||
       [words, behind].some((own) => hasPhrase(own, sides)) ||
       words.some((token) => isOne(token, lexicon))
     );
   };
-  const isOfSides =
-    form.expect === 'drop.clamp' && own.length === sidesOfBattery && own.every(hasSide);
+  // "The minus 0.3, the plus next to nothing": each side of the battery has its clamp.
+  const isOfClamps = form.expect === 'drop.clamp' && own.length <= sidesOfBattery;
+  const isOfSides = isOfClamps && own.every(hasSide) && own.some((one) => !isTooMuchLost(one));
   if (!isOfSides && !hasPhrase(tokens, worse)) return undefined;
   const [most] = own
     .map((figure) => ({ ...figure, value: Math.abs(figure.value) }))

@@ -4,7 +4,7 @@ import { isAlike } from '../numbers/unit.ts';
 import { type LineContext, type SaidFigure, findFigures, isCount } from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
 import { wordsOfEach } from './words-of-each.ts';
-import { endsWithPhrase, hasPhrase, hasStem, phraseAt } from './word-run.ts';
+import { endsWithPhrase, hasPhrase, hasStem, hasWord, phraseAt } from './word-run.ts';
 
 /** Tokens that are left out, the end not included. */
 interface Stretch {
@@ -28,6 +28,7 @@ export function withoutOthers(tokens: readonly Token[], context: LineContext): r
   for (let round = 0; round < mostRounds; round += 1) {
     const figures = findFigures(kept, context);
     if (figures.length < 2 || figures.length > mostFigures) return kept;
+    if (isEither(figures, kept, context)) return kept;
     const found = othersOf(figures, kept, context);
     if (found.length === 0) return kept;
     kept = without(kept, found);
@@ -35,12 +36,39 @@ export function withoutOthers(tokens: readonly Token[], context: LineContext): r
   return kept;
 }
 
+/** "12.1 or was it 12.7": which of the two it is nobody knows. */
+function isEither(
+  [one, other, more]: readonly SaidFigure[],
+  tokens: readonly Token[],
+  { lexicon: { words } }: LineContext,
+): boolean {
+  if (one === undefined || other === undefined || more !== undefined) return false;
+  const between = tokens.slice(one.end, other.start);
+  const { instead, round } = figureWordsOf(words);
+  return (
+    isOfOneKind(one, other) &&
+    one.value !== other.value &&
+    hasPhrase(between, words.alternatives ?? []) &&
+    !hasPhrase(between, [...instead, ...round])
+  );
+}
+
 function othersOf(
   figures: readonly SaidFigure[],
   tokens: readonly Token[],
   context: LineContext,
 ): readonly Stretch[] {
-  const ways = [takenBack, rounded, ofVehicle, nominal, before, became, asides, repeated];
+  const ways = [
+    takenBack,
+    rounded,
+    ofVehicle,
+    nominal,
+    recovered,
+    before,
+    became,
+    asides,
+    repeated,
+  ];
   for (const way of ways) {
     const found = way(figures, tokens, context);
     if (found.length > 0) return found;
@@ -89,7 +117,7 @@ function isAside(figure: SaidFigure, tokens: readonly Token[], context: LineCont
     (token) => token?.kind === 'mark' && currencies.includes(token.text),
   );
   if (isMarked || isYear(figure) || isClock(figure, tokens)) return true;
-  if (isMeterRange(figure, context)) return true;
+  if (isMeterRange(figure, context) && !isJoined(tokens[start - 1], context)) return true;
   if (unit === undefined && isPin(figure, context)) return true;
   if (isStanding(figure, tokens, context)) return true;
   if (unit !== undefined && isLoad(unit, context)) return true;
@@ -100,6 +128,11 @@ function isAside(figure: SaidFigure, tokens: readonly Token[], context: LineCont
 
 function isHedge(token: Token | undefined, { lexicon: { words } }: LineContext): boolean {
   return token?.kind === 'word' && [...words.fillers, ...words.nearly].includes(token.text);
+}
+
+/** `اتناشر وعشرين`: twelve and twenty is no range of the meter. */
+function isJoined(before: Token | undefined, { lexicon: { words } }: LineContext): boolean {
+  return before?.kind === 'word' && words.joins.includes(before.text);
 }
 
 function isAlikeWord(one: Token | undefined, other: Token | undefined): boolean {
@@ -344,7 +377,15 @@ function before(
   if (first === undefined || !figures.every((figure) => isOfOneKind(first, figure))) return [];
   const telling = [...past, ...words.earlier, ...present, ...expected];
   const said = wordsOfEach(figures, tokens, { telling, words });
-  const isExpected = said.map((own) => hasPhrase(own, expected));
+  // "0.15 instead of the 0.9 before": it is said of the figure behind it.
+  const isRightBehind = ({ start }: SaidFigure): boolean =>
+    [start, start - 1, start - 2].some(
+      (end) =>
+        end > 0 && endsWithPhrase(tokens, end, expected) && isWords(tokens.slice(end, start)),
+    );
+  const isExpected = figures.some(isRightBehind)
+    ? figures.map(isRightBehind)
+    : said.map((own) => hasPhrase(own, expected));
   if (isExpected.includes(true) && isExpected.filter((one) => !one).length === 1)
     return figures.filter((_, index) => isExpected[index] === true);
   const isNow = said.map((own) => hasPhrase(own, present));
@@ -353,6 +394,10 @@ function before(
   if (isNow.filter((one) => one).length !== 1) return [];
   const isPlain = figures.every((_, index) => isNow[index] === true || was[index] === true);
   return isPlain ? figures.filter((_, index) => isNow[index] !== true) : [];
+}
+
+function isWords(tokens: readonly Token[]): boolean {
+  return tokens.every(({ kind }) => kind === 'word');
 }
 
 /** Those that were, where nothing says what is: of another reading, or of a fall, none is. */
@@ -383,6 +428,28 @@ function former(
 /** V. So much less is told as a fall and not as a range. */
 const leastFall = 1;
 
+/** V. A battery comes back to as much at least once the starter is let go. */
+const leastRecovered = 11.5;
+
+/** "Dips to 9.6, back to 12.3 when I let go": while the starter turns it is the lower. */
+function recovered(
+  figures: readonly SaidFigure[],
+  tokens: readonly Token[],
+  context: LineContext,
+): readonly Stretch[] {
+  const { inHand, nominal: system, lexicon } = context;
+  const form = inHand?.check.form;
+  const isTurning = form?.kind === 'reading' && form.range === 'battery-voltage';
+  if (!isTurning || inHand?.check.does.includes('starter') !== true) return [];
+  const [low, high, more] = figures;
+  if (low === undefined || high === undefined || more !== undefined) return [];
+  if (!isOfOneKind(low, high) || high.value - low.value < leastFall) return [];
+  if (high.value < (leastRecovered * system) / 12) return [];
+  const { recovers } = figureWordsOf(lexicon.words);
+  const behind = [...tokens.slice(low.end, high.start), ...tokens.slice(high.end)];
+  return hasWord(behind, recovers) ? [{ start: low.end, end: tokens.length }] : [];
+}
+
 /** "Dropped from 12.5 to 9.8": what it was before; of two checks each has its own. */
 function became(
   figures: readonly SaidFigure[],
@@ -403,7 +470,12 @@ function became(
     hasPhrase(between, onto) &&
     was.value - is.value >= leastFall &&
     context.inHand?.check.does.includes('starter') === true;
-  const isChange = isFall || (isFrom && hasPhrase(lead, changes)) || hasPhrase(between, changes);
+  const isOnto = isFrom && hasPhrase(between, onto);
+  const isChange =
+    isFall ||
+    (isFrom && hasPhrase(lead, changes)) ||
+    (isOnto && phraseAt(tokens, is.end, changes) > 0) ||
+    hasPhrase(between, changes);
   if (!isChange) return [];
   const { inHand } = context;
   const words = [...lead, ...between, ...tokens.slice(is.end)].filter(

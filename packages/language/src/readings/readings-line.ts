@@ -8,14 +8,14 @@ import {
   speaksOfEarlier,
   withoutDenied,
 } from './line-figures.ts';
-import { cutPieces, namedChecks, strangeUnit } from './line-pieces.ts';
+import { cutPieces, isKnownBeside, namedChecks, strangeUnit } from './line-pieces.ts';
 import { type LineResult, placePieces, unclear, unitOf } from './line-placing.ts';
 import { judgeFigure } from '@keyturn/core';
 import { withoutOthers } from './one-of-figures.ts';
 import { readOfTwo } from './of-two.ts';
 import { readAtRestAndTurning, withoutBeside } from './told-beside.ts';
 import type { SaidReading } from './doubtful.ts';
-import { endsWithPhrase, hasPhrase } from './word-run.ts';
+import { endsWithPhrase, hasPhrase, hasWord } from './word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import type { CheckPhrases } from '../understand/lexicon.ts';
 import { durations } from '../numbers/unit.ts';
@@ -46,8 +46,12 @@ export function readLine(typed: readonly Token[], context: LineContext): LineRes
 }
 
 /** The tokens, where a voltage below nought comes of leads that were held the wrong way round. */
-function rightWayRound(tokens: readonly Token[], { lexicon }: LineContext): readonly Token[] {
-  if (!hasPhrase(tokens, figureWordsOf(lexicon.words).swapped)) return tokens;
+function rightWayRound(
+  tokens: readonly Token[],
+  { inHand, lexicon }: LineContext,
+): readonly Token[] {
+  if (inHand !== undefined && unitOf(inHand) === 'Cel') return tokens;
+  if (!hasWord(tokens, figureWordsOf(lexicon.words).swapped)) return tokens;
   return tokens.map((token) =>
     token.kind === 'number' ? { ...token, value: Math.abs(token.value) } : token,
   );
@@ -107,7 +111,8 @@ function readOwn(
     return unclear('not-a-number', kept);
   if (hasShare(kept, figures, context)) return unclear('not-exact', kept);
   if (hasBoundOnly(kept, figures, context)) return unclear('not-exact', kept);
-  if (isVague(kept, figures, context)) return unclear('not-exact', kept);
+  if (isVague(kept, figures, context) || hasMore(kept, figures, context))
+    return unclear('not-exact', kept);
   if (isDeniedAlone(kept, figures, context)) return unclear('not-exact', kept);
   const pieces = cutPieces(kept, figures, context);
   const strange = isPlainReading(figures, context)
@@ -188,6 +193,42 @@ function isOfClock(
   const before = tokens[start - 1];
   const isNow = before?.kind === 'word' && present.includes(before.text);
   return unit === undefined && endsWithPhrase(tokens, isNow ? start - 1 : start, clock);
+}
+
+/** So many words behind "and" may say how much more it is. */
+const mostOfMore = 3;
+
+/** "Nine and odd", "dwanaście i ileś": whole volts and something that is no number known. */
+function hasMore(
+  tokens: readonly Token[],
+  figures: readonly SaidFigure[],
+  { inHand, lexicon }: LineContext,
+): boolean {
+  if (inHand === undefined || unitOf(inHand) !== 'V') return false;
+  const { joins, articles, fillers, cardinals } = lexicon.words;
+  // "And a good bit", "und ein gutes Stück", "y un buen trozo".
+  const isOne = (token: Token | undefined): boolean =>
+    token?.kind === 'word' &&
+    (articles.includes(token.text) ||
+      cardinals[token.text] === 1 ||
+      Object.keys(cardinals).some((said) => said.startsWith(`${token.text} `)));
+  return figures.some(({ start, end, decimals }) => {
+    const behind = tokens.slice(end);
+    const length = behind.findIndex(({ kind }) => kind === 'mark');
+    const [join, ...rest] = length < 0 ? behind : behind.slice(0, length);
+    const isAnd = join?.kind === 'word' && joins.includes(join.text);
+    if (!isAnd || decimals > 0 || tokens[start]?.kind !== 'number') return false;
+    const more = rest.filter(
+      (token) => token.kind !== 'word' || ![...articles, ...fillers].includes(token.text),
+    );
+    const isUnknown = (token: Token): boolean =>
+      token.kind === 'word' && !isKnownBeside(token.text, lexicon);
+    return (
+      more.length > 0 &&
+      rest.length <= mostOfMore &&
+      (more.every(isUnknown) || (isOne(rest[0]) && more.some(isUnknown)))
+    );
+  });
 }
 
 /** "Eight of ten": no figure that can be taken as it stands. */

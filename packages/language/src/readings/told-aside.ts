@@ -234,11 +234,16 @@ function clauseOf(
   tokens: readonly Token[],
   { lexicon: { words } }: LineContext,
 ): { readonly from: number; readonly to: number } {
-  const { moments } = figureWordsOf(words);
+  const { moments, battery, display } = figureWordsOf(words);
+  // The "and" that is written on to what was measured: `والبطارية`.
+  const measured = [...battery, ...display];
+  const isJoined = (word: string): boolean =>
+    words.joins.some((join) => words.spelling?.attached?.includes(join) && word.startsWith(join)) &&
+    measured.includes(word);
   const isBreak = (token: Token, at: number): boolean =>
     token.kind === 'mark' ||
     (token.kind === 'word' &&
-      words.clauseBreaks.includes(token.text) &&
+      (words.clauseBreaks.includes(token.text) || isJoined(token.text)) &&
       phraseAt(tokens, at, moments) === 0);
   const from = tokens.slice(0, start).findLastIndex(isBreak) + 1;
   const length = tokens.slice(end).findIndex((token, at) => isBreak(token, end + at));

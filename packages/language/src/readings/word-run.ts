@@ -47,6 +47,11 @@ export function hasStem(words: readonly Token[], stems: readonly string[]): bool
   );
 }
 
+/** True where one of the phrases stands among the tokens, or a word that has one of them in it. */
+export function hasWord(tokens: readonly Token[], said: readonly string[]): boolean {
+  return hasPhrase(tokens, said) || hasStem(tokens, said);
+}
+
 /** The tokens without the phrases among them. */
 export function withoutPhrases(
   tokens: readonly Token[],

@@ -46,6 +46,7 @@ export function spellWords(words: Words): Words {
     likewise: all(words.likewise ?? []),
     untried: all(words.untried ?? []),
     runsOn: all(words.runsOn ?? []),
+    price: all(words.price ?? []),
     alternatives: all(words.alternatives ?? []),
     clauseBreaks: all(words.clauseBreaks),
     fillers: all(words.fillers),

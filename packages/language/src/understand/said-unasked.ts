@@ -79,6 +79,8 @@ function isDenied(heard: Heard, check: FoundAnswer['check']): boolean {
  */
 export function readWordsBeside(turn: Turn, tokens: readonly Token[]): readonly AnswerInput[] {
   const { lexicon } = turn.listener;
+  // "10.6, and it charged all night" tells what was asked for first.
+  if (turn.inHand?.check.waitMinutes !== undefined) return [];
   // How long was waited for a figure is no answer either, nor what becomes of the meter.
   const isOfTime = (clause: readonly Token[]): boolean =>
     clause.some((_, at) => timesBeside.includes(lexicon.readUnit(clause, at)?.code ?? ''));
@@ -87,6 +89,7 @@ export function readWordsBeside(turn: Turn, tokens: readonly Token[]): readonly 
       !clause.some(({ kind }) => kind === 'number') &&
       !isOfTime(clause) &&
       !namesDisplay(clause, lexicon) &&
+      !namesSide(clause, turn) &&
       !isOfChange(clause, hearTokens(clause, lexicon), lexicon) &&
       (turn.inHand === undefined || isPlainly(clause, lexicon)),
   );
@@ -94,7 +97,10 @@ export function readWordsBeside(turn: Turn, tokens: readonly Token[]): readonly 
     turn.inHand === undefined
       ? withoutFigures(tokens, lexicon)
       : clauses.flatMap((clause) => [...clause, comma]);
-  return allTold(clauses.length === 0 ? [] : readClauses(turn, clauses).answers, turn, words);
+  const told = allTold(clauses.length === 0 ? [] : readClauses(turn, clauses).answers, turn, words);
+  // What it was measured with is no news.
+  const needs = new Set<string>(turn.inHand?.check.needs.flat());
+  return told.filter(({ value }) => 'value' in value || !value.every((one) => needs.has(one)));
 }
 
 const comma: Token = { kind: 'mark', text: ',' };
@@ -124,6 +130,13 @@ const timesBeside: readonly string[] = [...durations, 'a'];
 
 function namesDisplay(tokens: readonly Token[], { words }: Lexicon): boolean {
   return hasPhrase(tokens, figureWordsOf(words).display);
+}
+
+/** "The other clamp next to nothing" is said of what is lost. */
+function namesSide(clause: readonly Token[], { inHand, listener }: Turn): boolean {
+  const form = inHand?.check.form;
+  if (form?.kind !== 'reading' || form.range !== 'drop') return false;
+  return hasPhrase(clause, figureWordsOf(listener.lexicon.words).sides);
 }
 
 /** Few terms with a word of change are about the figure: "it drops a lot". */

@@ -12,6 +12,7 @@ import { readAwaited, readContext, readLooseTalk, readTalk, readWorkDone } from 
 import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
 import { cutClauses } from './talk.ts';
+import { hasWord } from '../readings/word-run.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { toldToo } from './told-unasked.ts';
 import { toldVehicle } from './told-vehicle.ts';
@@ -102,6 +103,7 @@ const readings: readonly Reading[] = [
   readOptionKeys,
   readCorrection,
   readLanguage,
+  readPrice,
   readTalk,
   readMeter,
   readContext,
@@ -113,6 +115,18 @@ const readings: readonly Reading[] = [
   readClose,
   readVolunteered,
 ];
+
+/** So many terms at most ask what it costs. */
+const mostOfPrice = 8;
+
+/** "What's this going to cost me": nothing that is asked, and no talk that can be answered. */
+function readPrice(turn: Turn): Understood | undefined {
+  const { tokens, clauses, heard, listener } = turn;
+  const { price = [] } = listener.lexicon.words;
+  const isFigure = tokens.some(({ kind }) => kind === 'number');
+  if (isFigure || clauses.length > 1 || heard.terms.length > mostOfPrice) return undefined;
+  return hasWord(tokens, price) ? notUnderstood(turn) : undefined;
+}
 
 function notUnderstood(turn: Turn): Understood {
   const { hearing, inHand } = turn;

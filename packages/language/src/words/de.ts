@@ -23,7 +23,7 @@ export const deWords: Words = {
       ['ue', 'u'],
     ],
     compounds: true,
-    unitsBehind: ofYears,
+    unitsBehind: [...ofYears, 'volt', 'ampere'],
     unitsFirst: true,
     refusals: ['nein'],
     denyBefore: list(`
@@ -100,7 +100,16 @@ export const deWords: Words = {
     viertel: 1 / 4,
     dreiviertel: 3 / 4,
   },
-  below: ['minus', 'unter null', 'unter Null', 'Frost'],
+  below: [
+    'minus',
+    'unter null',
+    'unter Null',
+    'Frost',
+    'unter dem gefrierpunkt',
+    'unter gefrierpunkt',
+    'minusgrade',
+    'grad frost',
+  ],
   minus: ['minus', 'negativ'],
   days: {
     back: { heute: 0, 'heute früh': 0, gestern: 1, vorgestern: 2, vorvorgestern: 3 },
@@ -220,7 +229,7 @@ export const deWords: Words = {
     kurz, etwas, knapp, bisschen, leicht, wenig, minimal, gerade, eben, hauch, bissl, tick
   `),
   vague: list(`
-    paar, mehrere, einige, und ein bisschen, und bisschen, und ein paar, und etwas, irgendwas, komma irgendwas, komma noch was, und noch was, und ein wenig, und ein paar zerquetschte, und a bissl, komma etwas
+    paar, mehrere, einige, und ein bisschen, und bisschen, und ein paar, und etwas, irgendwas, komma irgendwas, komma noch was, und noch was, und ein wenig, und ein paar zerquetschte, und a bissl, komma etwas, und ein bissl was, und a bisserl, und bissl was, irgendwas mit, komma nochwas, und irgendwas
   `),
   besideFigures: list(`
     bis, oder, auf, bei, in, mit, während, wenn, nach, vor, an, am, im, beim, von, für, als, hier,
@@ -228,14 +237,14 @@ export const deWords: Words = {
     waren, wird, und, aber, dann, der, die, das, den, dem, jetzt, bitte, danke, nur, wieder, so,
     ab, noch, eben, grad, gerade, sage, habe, hab, gemessen, abgelesen, angezeigt, zeigt, steht, stehen, liegt, liegen, an,
     rest, messung, messgerät, multimeter, voltmeter, gerät, insgesamt, alt, plus, ungefähr, circa,
-    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht
+    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht, aus, raus, heraus, rein, durch, hin
   `),
   figureWords: {
     asideBefore: list(`
       pin, pins, klemme, kl, um halb, halb, um viertel nach, um viertel vor, messbereich, bereich, baujahr, bj, zylinder, zelle, spitze, in der spitze, spitzenwert, auf stellung, eingestellt auf, gekostet, im ersten moment, kurz auf, gestellt auf, gedreht auf, ebene, etage, deck, stock, untergeschoss
     `),
     asideBehind: list(`
-      uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich, gleichspannung, volt gleichspannung, er bereich, v gleichspannung, heut nacht, heute nacht, in der nacht, nachts, heut früh, heute früh
+      uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich, gleichspannung, volt gleichspannung, er bereich, v gleichspannung, heut nacht, heute nacht, in der nacht, nachts, heut früh, heute früh, anläufe, anläufen, anlauf, durchgänge, durchgängen
     `),
     engine: list(`
       benziner, diesel, motor, tdi, hdi, liter, hubraum, turbo, benzin, dieselmotor
@@ -250,7 +259,7 @@ export const deWords: Words = {
       jetzt, heute, nun, aktuell, gerade, momentan, inzwischen, mittlerweile
     `),
     expected: list(`
-      sollte, sollten, müsste, müssten, erwartet, statt, anstatt, normal wäre, normal wären
+      sollte, sollten, müsste, müssten, erwartet, statt, anstatt, normal wäre, normal wären, anstelle, anstelle von, im vergleich zu, verglichen mit, gegenüber
     `),
     changes: list(`
       fällt, fiel, gefallen, sinkt, sank, gesunken, sackt, sackte, geht, ging, bricht, brach, rutscht, rutschte, steigt, stieg, runter, herunter, hinunter, rauf, pendelt sich bei, pendelt sich auf, pendelt sich ein bei, einpendelt, stabilisiert sich bei, bleibt bei, bleibt dann bei, dann bei, eingebrochen, abgesackt, absackt, kommt, runter auf, stürzt, stürzte
@@ -285,7 +294,9 @@ export const deWords: Words = {
     above: list(`
       über null, plus, über dem gefrierpunkt
     `),
-    less: [],
+    less: list(`
+      weniger, minus
+    `),
     oneBefore: list(`
       vor einem, seit einem, einem, ein
     `),
@@ -315,16 +326,19 @@ export const deWords: Words = {
       unterschied, differenz, auseinander, abweichung, abstand
     `),
     swapped: list(`
-      vertauscht, verkehrt herum, verkehrtherum, verkehrt rum, falsch herum, falsch rum, falschrum, verpolt, andersrum, andersherum, umgekehrt, verdreht, verwechselt
+      vertauscht, verkehrt herum, verkehrtherum, verkehrt rum, falsch herum, falsch rum, falschrum, verpolt, andersrum, andersherum, umgekehrt, verdreht, verwechselt, vertausch, verwechsel, verpol, umgedreht, falsch gepolt, falsch dran, falsch angelegt, gegengepolt
     `),
     roughly: list(`
       etwa, ungefähr, ca, circa, rund, fast, knapp, beinahe, gut, so, um die, nahezu, an die
+    `),
+    recovers: list(`
+      wieder, zurück, erhol, loslass, loslässt, losgelassen, danach, hinterher, anschließend
     `),
     climbs: list(`
       geht, kommt, steigt, klettert, gehen, kommen, will
     `),
     pair: list(`
-      zwei batterien, beide batterien, beide zusammen, in reihe, in serie, zwei akkus
+      zwei batterien, beide batterien, beide zusammen, in reihe, in serie, zwei akkus, beide, beiden, das paar, alle zwei, die zwei, zwei hintereinander, beide hintereinander
     `),
     onto: list(`
       auf
@@ -336,7 +350,7 @@ export const deWords: Words = {
       bei einer, bei der, an einer, an der, auf einer, von einer, von, ist eine, bei ner, an ner
     `),
     allOff: list(`
-      alles aus, alles ausgeschaltet, alles abgeschaltet, alles ist aus, alles abgestellt, zündung aus, motor aus, ohne verbraucher, verbraucher aus, in ruhe, im ruhezustand, ruhespannung
+      alles aus, alles ausgeschaltet, alles abgeschaltet, alles ist aus, alles abgestellt, zündung aus, motor aus, ohne verbraucher, verbraucher aus, in ruhe, im ruhezustand, ruhespannung, allem aus, bei allem aus, allem ausgeschaltet, alles aus gemacht
     `),
   },
   negators: list(`
@@ -374,6 +388,9 @@ export const deWords: Words = {
   `),
   runsOn: list(`
     in den, in die, in das, ins, im, in meinen, in meine, in mein, in einen, in nen, in unseren, in n, mein, meine, meinen, meinem, unser, unseren, den, der, ist ein, is ein, ist n, is n, ist aber ein, braucht, statt, anstatt, anstelle von
+  `),
+  price: list(`
+    kosten, kostet, preis, teuer, rechnung, was nehmt ihr, muss ich zahlen, muss ich das zahlen, wer zahlt
   `),
   alternatives: list(`oder, entweder, beziehungsweise, bzw`),
   clauseBreaks: list(`

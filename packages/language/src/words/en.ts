@@ -55,7 +55,19 @@ export const enWords: Words = {
     quarter: 1 / 4,
     quarters: 1 / 4,
   },
-  below: ['below', 'below zero', 'below freezing', 'degrees below', 'minus'],
+  below: [
+    'below',
+    'below zero',
+    'below freezing',
+    'degrees below',
+    'minus',
+    'under freezing',
+    'under zero',
+    'below nought',
+    'below the freezing point',
+    'degrees of frost',
+    'degrees below freezing',
+  ],
   minus: ['minus', 'negative'],
   days: {
     back: {
@@ -161,7 +173,7 @@ export const enWords: Words = {
     just, coming, getting, close, bit, slightly, little, touch, hair, barely, fraction, marginally, shade, smidge, tad, whisker, only just, tiny bit
   `),
   vague: list(`
-    few, couple, several, and a bit, and a half bit, and something, and some, and change, something, point something, twelves, elevens, tens, nines, teens, twenties, thirties, forties, digits, odd, and a little, and a fraction, and a bit more, dot something, and a few months, and some months
+    few, couple, several, and a bit, and a half bit, and something, and some, and change, something, point something, twelves, elevens, tens, nines, teens, twenties, thirties, forties, digits, odd, and a little, and a fraction, and a bit more, dot something, and a few months, and some months, and a wee bit, and odd, and then some, and a tiny bit
   `),
   besideFigures: list(`
     mate, dead, flat, pal, buddy, guys, sir, bro, love, man, lol, thx, cheers, ta, to, or, on, at, in, with, while, when, during, after, before, across, from, for, of, as, by, here,
@@ -174,7 +186,7 @@ export const enWords: Words = {
       pin, pins, terminal, terminals, set to, set it to, range of, past, quarter to, cylinder, cylinders, cell, cells, number, model, year, peak, peaked at, peaks at, spiked at, spikes to, spike of, cost me, paid, peaked, peaked near, peaked around, spiked, set on, switched to, turned to, dialled to, floor, level
     `),
     asideBehind: list(`
-      am, pm, o clock, oclock, this morning, this afternoon, this evening, in the morning, in the afternoon, in the evening, at night, tries, try, times, time, attempts, attempt, goes, cell, cells, cylinder, cylinders, pot, range, scale, setting, dc range, volt range, quid, euro, euros, pounds, dollars, bucks, dollar, big studs, big, large, door, doors, miles, km, metre, metres, meters, feet, foot, measurements, readings, turns, people, leads, wires, studs, digit, digits, counts, amp fuse, a fuse, dc
+      am, pm, o clock, oclock, this morning, this afternoon, this evening, in the morning, in the afternoon, in the evening, at night, tries, try, times, time, attempts, attempt, goes, cell, cells, cylinder, cylinders, pot, range, scale, setting, dc range, volt range, quid, euro, euros, pounds, dollars, bucks, dollar, big studs, big, large, door, doors, miles, km, metre, metres, meters, feet, foot, measurements, readings, turns, people, leads, wires, studs, digit, digits, counts, amp fuse, a fuse, dc, takes, retries, shots
     `),
     engine: list(`
       engine, petrol, diesel, litre, liter, turbo, tdi, hdi, dci, gasoline, petrol engine, diesel engine, motor
@@ -189,10 +201,10 @@ export const enWords: Words = {
       now, today, tonight, right now, at the moment, currently, this morning it is, its now
     `),
     expected: list(`
-      should be, should read, supposed to be, expecting, expected, expect, meant to be, ought to be, hoping for, instead of, rather than, normal is
+      should be, should read, supposed to be, expecting, expected, expect, meant to be, ought to be, hoping for, instead of, rather than, normal is, in place of, versus, vs, compared to, compared with, as against
     `),
     changes: list(`
-      dropped, drops, drop, dropping, fell, falls, falling, fall, went, goes, going, gone, went down, dips, dipped, sank, sinks, sags, sagged, crashed, crashes, plummets, plummeted, plunges, plunged, dives, dived, dove, slumps, slumped, slides, slid, sagging, down to, up to, tumbles, came down, comes down, rose, rises, climbed, climbs, came up, went up, changed, changes, settles at, settled at, settles to, settled to, settles on, settled on, settling at, stays at
+      dropped, drops, drop, dropping, fell, falls, falling, fall, went, goes, going, gone, went down, dips, dipped, sank, sinks, sags, sagged, crashed, crashes, plummets, plummeted, plunges, plunged, dives, dived, dove, slumps, slumped, slides, slid, sagging, down to, up to, tumbles, came down, comes down, rose, rises, climbed, climbs, came up, went up, changed, changes, settles at, settled at, settles to, settled to, settles on, settled on, settling at, stays at, up, is up
     `),
     from: list(`
       from
@@ -224,7 +236,9 @@ export const enWords: Words = {
     above: list(`
       above zero, above freezing, above, plus
     `),
-    less: [],
+    less: list(`
+      less, minus, short of, bar
+    `),
     oneBefore: list(`
       about a, one, a full, a whole
     `),
@@ -254,16 +268,19 @@ export const enWords: Words = {
       apart, difference, different, differ, diff, gap, between them
     `),
     swapped: list(`
-      wrong way round, wrong way, wrong way around, other way round, other way around, swapped, reversed, backwards, back to front, crossed, mixed up, switched round, wrong poles
+      wrong way round, wrong way, wrong way around, other way round, other way around, swapped, reversed, backwards, back to front, crossed, mixed up, switched round, wrong poles, swap, flip, crossed over, other way about, opposite way, polarity, mixed, switched over, round the other way, the wrong leads
     `),
     roughly: list(`
       about, around, roughly, approximately, approx, nearly, almost, not quite, close to, near, near enough, just about, shy of, just shy of, not far off
+    `),
+    recovers: list(`
+      back, again, recover, return, let go, lets go, letting go, let off, lets off, release, bounce, springs up, afterwards, once i stop, when i stop, when she stops, when he stops
     `),
     climbs: list(`
       go, get, climb, rise, come, make, move
     `),
     pair: list(`
-      two batteries, two batterys, both batteries, both together, in series, pair of batteries, batteries in series
+      two batteries, two batterys, both batteries, both together, in series, pair of batteries, batteries in series, across the pair, the pair, both, the two, both of them, the two of them, two together, two in a row, two in series, the two in series
     `),
     onto: list(`
       to
@@ -317,6 +334,9 @@ export const enWords: Words = {
   `),
   runsOn: list(`
     in my, in the, in a, in an, in his, in her, in our, into my, into the, into a, inside my, my, his, her, our, its a, it is a, thats a, is a, was a, takes, needs, should be, instead of, rather than, filled the, fill the
+  `),
+  price: list(`
+    cost, price, expensive, how much do you, how much will, how much is it, set me back, the bill
   `),
   alternatives: list(`or, either`),
   clauseBreaks: list(`

@@ -79,6 +79,8 @@ export const esWords: Words = {
     'una decena': 10,
     'una veintena': 20,
     'un cuarto': 1 / 4,
+    'una décima': 1 / 10,
+    'una centésima': 1 / 100,
     // As they are heard in Latin America.
     sero: 0,
     quatro: 4,
@@ -153,7 +155,7 @@ export const esWords: Words = {
     mitad: 1 / 2,
   },
   // No "negativo": it names a side of the battery.
-  below: ['bajo cero', 'negativos'],
+  below: ['bajo cero', 'negativos', 'por debajo de cero', 'debajo de cero', 'bajo el cero'],
   minus: ['menos'],
   days: {
     back: { hoy: 0, 'esta mañana': 0, ayer: 1, anteayer: 2, 'antes de ayer': 2, antier: 2 },
@@ -275,7 +277,7 @@ export const esWords: Words = {
     poco, pelín por, poco por, poquito por, pelo por, justo por, ligeramente por, algo por, poquito, pelín, pelo, algo, ligeramente, justo, apenas, tantito, pizca, nada, casi, lo más
   `),
   vague: list(`
-    unos, unas, par, varios, varias, cuantos, cuantas, pocos, y pico, y algo, algo, coma algo, punto algo, y tantos, y un poco, con algo, y un poquito, y monedas, coma y pico
+    unos, unas, par, varios, varias, cuantos, cuantas, pocos, y pico, y algo, algo, coma algo, punto algo, y tantos, y un poco, con algo, y un poquito, y monedas, coma y pico, y un pelín, y tanto, y un piquito, y un poquitín, y alguito
   `),
   besideFigures: list(`
     a, al, o, u, e, en, con, de, del, por, para, entre, desde, según, como, sin, cuando, mientras,
@@ -291,7 +293,7 @@ export const esWords: Words = {
       pin, pines, borne, bornes, terminal, terminales, a las, las, a la, escala de, rango de, escala, posición de, calibre de, modelo, año, cilindro, pico de, pico, llega a un pico de, costó, pagué, celda, vaso, picó a, picó, puesto en, ajustado en, ajustado a, seleccionado, planta, piso, sótano, nivel
     `),
     asideBehind: list(`
-      de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas, en continua, voltios continua, dc, esta noche, por la noche, anoche, esta mañana
+      de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas, en continua, voltios continua, dc, esta noche, por la noche, anoche, esta mañana, intentonas, pasadas, tomas, lecturas
     `),
     engine: list(`
       motor, gasolina, diésel, diesel, litros, nafta, turbo, tdi, hdi, motor de, es un
@@ -306,7 +308,7 @@ export const esWords: Words = {
       ahora, hoy, ahorita, actualmente, ya, en este momento
     `),
     expected: list(`
-      debería, debería ser, debería dar, debería estar, debería marcar, tendría que, se supone, esperaba, en vez de, en lugar de, lo normal
+      debería, debería ser, debería dar, debería estar, debería marcar, tendría que, se supone, esperaba, en vez de, en lugar de, lo normal, frente a, frente a los, comparado con, en comparación con, en vez de los, en lugar de los
     `),
     changes: list(`
       baja, bajó, bajo, bajando, cayendo, hasta, cae, se cae, cayó, pasa, pasó, pasaba, va, fue, sube, subió, desciende, se va, se fue, se hunde, cambia, cambió, se estabiliza en, se queda en, se quedó en, queda en, quedó en, termina en, luego se estabiliza en, se viene abajo
@@ -373,16 +375,19 @@ export const esWords: Words = {
       diferencia, difieren, diferencian
     `),
     swapped: list(`
-      al revés, invertidas, invertidos, invertí, cruzados, cruzadas, crucé, cambiadas, cambiados, cambié, polaridad
+      al revés, invertidas, invertidos, invertí, cruzados, cruzadas, crucé, cambiadas, cambiados, cambié, polaridad, invert, cruzar, cruce, cruzad, confund, equivoqué de, equivocado de, contrario, cambiad, trocad
     `),
     roughly: list(`
       como, unos, casi, alrededor de, aproximadamente, más o menos, cerca de, rozando, sobre los, cosa de, por ahí de
+    `),
+    recovers: list(`
+      vuelve, volvi, recuper, regres, soltar, suelt, solté, soltó, otra vez, de nuevo, retorn
     `),
     climbs: list(`
       pasa, sube, supera, levanta, pasaba, subía
     `),
     pair: list(`
-      dos baterías, las dos baterías, las dos juntas, en serie
+      dos baterías, las dos baterías, las dos juntas, en serie, las dos, el par, par de baterías, ambas, entre ambas, los dos
     `),
     onto: list(`
       a
@@ -427,6 +432,9 @@ export const esWords: Words = {
   `),
   runsOn: list(`
     al, en un, en una, en mi, en el, en la, a mi, a un, mi, es, era, es un, es una, en vez de, en lugar de, usa, lleva, al de
+  `),
+  price: list(`
+    cuánto cuesta, cuánto me cuesta, cuánto costar, cuánto le cuesta, va a costar, costará, costaría, precio, factura, tarifa, salir todo, cuánto vale, cuánto cobra, cuánto me va a, quién paga
   `),
   alternatives: list(`o, u, o bien, ya sea`),
   clauseBreaks: list(`

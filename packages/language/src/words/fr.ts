@@ -77,7 +77,15 @@ export const frWords: Words = {
     quart: 1 / 4,
     quarts: 1 / 4,
   },
-  below: ['en dessous de zéro', 'sous zéro', 'en dessous', 'négatif'],
+  below: [
+    'en dessous de zéro',
+    'sous zéro',
+    'en dessous',
+    'négatif',
+    'au dessous de zéro',
+    'sous le zéro',
+    'en dessous du zéro',
+  ],
   minus: ['moins'],
   days: {
     back: { "aujourd'hui": 0, 'ce matin': 0, hier: 1, 'avant hier': 2 },
@@ -173,7 +181,7 @@ export const frWords: Words = {
     peu, juste, légèrement, poil, tout juste, chouïa, tantinet, petit peu
   `),
   vague: list(`
-    quelques, plusieurs, et quelques, et des poussières, quelque chose, virgule quelque chose, et quelque chose, et un peu, et des brouettes, et une poussière, virgule quelques, et un chouïa, et un poil, et un petit peu, et des
+    quelques, plusieurs, et quelques, et des poussières, quelque chose, virgule quelque chose, et quelque chose, et un peu, et des brouettes, et une poussière, virgule quelques, et un chouïa, et un poil, et un petit peu, et des, et quelque, et quelques broutilles, et plus
   `),
   besideFigures: list(`
     à, au, aux, ou, en, dans, sur, sous, avec, sans, quand, pendant, lors, lorsque, durant, après,
@@ -188,7 +196,7 @@ export const frWords: Words = {
       broche, broches, borne, bornes, calibre, calibre de, gamme, position, cylindre, élément, pic à, pointe à, pointe de, pic de, pic, modèle, année, payé, payée, payer, crête, réglé sur, réglée sur, réglé sur le, réglé à, mis sur, sur le calibre, niveau, étage, sous sol
     `),
     asideBehind: list(`
-      heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points, dc, en continu, continu, cette nuit, la nuit, dans la nuit
+      heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points, dc, en continu, continu, cette nuit, la nuit, dans la nuit, coups, prises, passages, lectures
     `),
     engine: list(`
       essence, diesel, moteur, litres, tdi, hdi, dci, turbo, gasoil, cylindrée
@@ -203,7 +211,7 @@ export const frWords: Words = {
       maintenant, aujourd hui, là, à présent, actuellement, ce matin, en ce moment
     `),
     expected: list(`
-      devrait, censé, censée, au lieu de, normalement, attendais, attendait
+      devrait, censé, censée, au lieu de, normalement, attendais, attendait, à la place de, à la place des, à la place du, contre, par rapport à, comparé à, au lieu des, au lieu du
     `),
     changes: list(`
       chute, chuté, tombe, tombé, descend, descendu, baisse, baissé, passe, passé, passait, va, monte, monté, remonte, plonge, s effondre, s écroule, dégringole, se stabilise à, stabilisé à, se stabilise, se cale à, s établit à, stabilise à, reste à, retombe à, jusqu à, descendant, tombant
@@ -238,7 +246,9 @@ export const frWords: Words = {
     above: list(`
       au dessus de zéro, au-dessus de zéro, positif
     `),
-    less: [],
+    less: list(`
+      moins
+    `),
     oneBefore: list(`
       il y a un, un, une, environ un, environ une
     `),
@@ -268,16 +278,19 @@ export const frWords: Words = {
       écart, différence, diffèrent
     `),
     swapped: list(`
-      à l envers, inversé, inversée, inversés, inversées, inverse, croisé, croisés, interverti, intervertis
+      à l envers, inversé, inversée, inversés, inversées, inverse, croisé, croisés, interverti, intervertis, invers, interver, crois, confond, permut, trompé de, contraire, mal branché, mauvais sens
     `),
     roughly: list(`
       environ, presque, à peu près, autour de, dans les, vers, quasiment, pas loin de, près de, quasi, pas tout à fait, tout près de, un peu moins de
+    `),
+    recovers: list(`
+      remont, revien, retour, relâch, lâch, repass, retrouv, redevien, reprend
     `),
     climbs: list(`
       monte, va, passe, dépasse, grimpe
     `),
     pair: list(`
-      deux batteries, les deux batteries, les deux ensemble, en série, c est du 24 volts, du 24 volts
+      deux batteries, les deux batteries, les deux ensemble, en série, c est du 24 volts, du 24 volts, les deux, la paire, paire, des deux, deux à la suite
     `),
     onto: list(`
       à
@@ -289,7 +302,7 @@ export const frWords: Words = {
       pour une, sur une, sur la, sur du, pour du, d une, c est une, dans une, batterie de, sur une batterie de
     `),
     allOff: list(`
-      tout éteint, tout est éteint, tout coupé, tout est coupé, tout à l arrêt, contact coupé, moteur coupé, moteur éteint, rien d allumé, au repos, à vide
+      tout éteint, tout est éteint, tout coupé, tout est coupé, tout à l arrêt, contact coupé, moteur coupé, moteur éteint, rien d allumé, au repos, à vide, à l arrêt, à l arret, tout arrêté, tout débranché
     `),
   },
   negators: list(`
@@ -324,6 +337,9 @@ export const frWords: Words = {
   `),
   runsOn: list(`
     dans mon, dans ma, dans le, dans la, dans un, dans une, dans l, mon, ma, est un, est une, est une voiture, est, au lieu de, au lieu du, au lieu d, à la place du, à la place de, à la place de l, à la place d, roule au, mon camion, dans du
+  `),
+  price: list(`
+    coûte, couter, prix, facture, tarif, revenir à combien, vous prenez combien, qui paie, payer
   `),
   alternatives: list(`ou, soit, ou bien`),
   clauseBreaks: list(`

@@ -151,11 +151,15 @@ export const plWords: Words = {
     dziesiąte: 1 / 10,
     czwarte: 1 / 4,
     czwarta: 1 / 4,
+    dziesiątej: 1 / 10,
+    setnej: 1 / 100,
+    ćwierci: 1 / 4,
+    połowy: 1 / 2,
     setna: 1 / 100,
     setnych: 1 / 100,
     setne: 1 / 100,
   },
-  below: ['mrozu', 'poniżej zera', 'na minusie'],
+  below: ['mrozu', 'poniżej zera', 'na minusie', 'pod zerem', 'poniżej zero', 'stopni mrozu'],
   minus: ['minus', 'ujemne', 'mróz'],
   days: {
     back: { dzisiaj: 0, dziś: 0, 'dziś rano': 0, wczoraj: 1, przedwczoraj: 2 },
@@ -289,7 +293,7 @@ export const plWords: Words = {
     trochę, tuż, nieco, lekko, odrobinę, ciut, minimalnie, troszkę, tylko, zaraz
   `),
   vague: list(`
-    parę, kilka, kilkanaście, z kawałkiem, z hakiem, i trochę, z groszem, z groszami, coś, przecinek coś, i coś, z czymś, z ogonkiem, i troszkę, z małym hakiem, i kawałek, z górką, z kawałeczkiem, z okładem
+    parę, kilka, kilkanaście, z kawałkiem, z hakiem, i trochę, z groszem, z groszami, coś, przecinek coś, i coś, z czymś, z ogonkiem, i troszkę, z małym hakiem, i kawałek, z górką, z kawałeczkiem, z okładem, i ileś, i ciut, przecinek coś tam, z czymś tam, z ułamkiem
   `),
   besideFigures: list(`
     plus, to, lub, albo, czyli, na, w, we, z, ze, przy, podczas, gdy, kiedy, jak, po, przed, przez, od, do,
@@ -304,7 +308,7 @@ export const plWords: Words = {
       pin, pinie, pinu, zacisk, zacisku, styk, styku, o, o godzinie, godzina, godz, na zakresie, zakres, zakresie, rocznik, cylinder, cela, w piku, szczyt, w szczycie, za, kosztował, kosztowała, pik, pik poboru, w pierwszej chwili, skoczyło do, ustawiony na, ustawiona na, ustawione na, nastawiony na, przełączony na, ustawiłem na, poziom, poziomie, piętro, piętrze, skacze na, skacze do, skacze pod, skoczyło pod, skoczyło na, podskoczyło do, skok do, skok na, wskoczyło na
     `),
     asideBehind: list(`
-      rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie, dc, prądu stałego, nocą, tej nocy, dziś w nocy
+      rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie, dc, prądu stałego, nocą, tej nocy, dziś w nocy, podejścia, podejść, podejściach, odczyty, odczytów, próbie
     `),
     engine: list(`
       benzyna, diesel, silnik, silnika, litra, litrów, benzyniak, tdi, hdi, turbo, pojemność, pojemności
@@ -313,13 +317,13 @@ export const plWords: Words = {
       nie czekaj, czekaj, chwila, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej, a konkretnie, konkretnie
     `),
     past: list(`
-      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo
+      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było
     `),
     present: list(`
       teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili
     `),
     expected: list(`
-      powinno, powinien, powinna, powinno być, zamiast, spodziewałem się, spodziewałam się, normalnie
+      powinno, powinien, powinna, powinno być, zamiast, spodziewałem się, spodziewałam się, normalnie, w miejsce, w porównaniu do, w porównaniu z, w stosunku do, zamiast tych
     `),
     changes: list(`
       spada, spadło, spadł, spadła, spadek, siada, siadło, siadł, leci, zleciało, opada, opadło, schodzi, zeszło, zjeżdża, zjechało, idzie, poszło, rośnie, wzrosło, podskoczyło, skoczyło, stabilizuje się na, ustabilizowało się na, ustaliło się na, zatrzymuje się na, zostaje na, staje na, trzyma się na, wraca na, przechodzi
@@ -352,7 +356,9 @@ export const plWords: Words = {
     above: list(`
       na plusie, powyżej zera, ciepła, plus
     `),
-    less: [],
+    less: list(`
+      bez, minus, mniej
+    `),
     oneBefore: list(`
       ma, od, po, przez, około, jakiś, jakieś, z, minął, prawie, chyba, będzie, to
     `),
@@ -384,16 +390,19 @@ export const plWords: Words = {
       różnica, różnicy, różnicę, różnią
     `),
     swapped: list(`
-      odwrotnie, na odwrót, odwrócone, odwróciłem, odwróciłam, zamienione, zamieniłem, zamieniłam, zamienionymi, pomylone, pomyliłem, pomyliłam, odwrotna
+      odwrotnie, na odwrót, odwrócone, odwróciłem, odwróciłam, zamienione, zamieniłem, zamieniłam, zamienionymi, pomylone, pomyliłem, pomyliłam, odwrotna, odwrot, odwrót, odwróc, zamieni, pomyl, przestaw, na krzyż, źle podłącz, nie tak podłącz
     `),
     roughly: list(`
       około, koło, prawie, jakieś, mniej więcej, niemal, blisko, niecałe, niecałych, niespełna, z grubsza, gdzieś
+    `),
+    recovers: list(`
+      wrac, wróc, powrot, znowu, znów, puszcz, puści, podnosi, odbij, odbił
     `),
     climbs: list(`
       idzie, wchodzi, przekracza, rośnie, wzrasta
     `),
     pair: list(`
-      dwa akumulatory, oba akumulatory, na dwóch, szeregowo, oba razem, dwóch akumulatorach
+      dwa akumulatory, oba akumulatory, na dwóch, szeregowo, oba razem, dwóch akumulatorach, obu, oba, obydwa, obydwu, parze, para, dwa pod rząd, dwóch, dwa razem
     `),
     onto: list(`
       na, do
@@ -428,6 +437,9 @@ export const plWords: Words = {
   `),
   runsOn: list(`
     do, w, do mojego, do mojej, do swojego, w moim, mój, moja, moje, to, jest, zamiast, na, do auta na
+  `),
+  price: list(`
+    koszt, cena, cenę, rachunek, zapłac, ile wyniesie, ile bierze
   `),
   alternatives: list(`albo, lub, czy, bądź`),
   clauseBreaks: list(`

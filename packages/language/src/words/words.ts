@@ -135,6 +135,8 @@ export interface FigureWords {
   readonly allOff: readonly string[];
   /** What a figure does not do, said of the highest that it came to: won't `go` above. */
   readonly climbs: readonly string[];
+  /** Once the starter is let go, the voltage is what it was: `back` to 12.3. */
+  readonly recovers: readonly string[];
 }
 
 const noFigureWords: FigureWords = {
@@ -175,6 +177,7 @@ const noFigureWords: FigureWords = {
   pair: [],
   allOff: [],
   climbs: [],
+  recovers: [],
 };
 
 /** What is said about figures in a language, nothing where it has none of it yet. */
@@ -235,6 +238,8 @@ export interface Words {
   readonly untried?: readonly string[];
   /** Before the fuel that the vehicle runs on, where another one was put in: `in my`, `instead of`. */
   readonly runsOn?: readonly string[];
+  /** Stems of what it costs, which nobody here can say: `price`. */
+  readonly price?: readonly string[];
   /** Words between two things of which only one may be: `or`. */
   readonly alternatives?: readonly string[];
   /** Words at which a negation ends: `but`. */
