@@ -106,8 +106,7 @@ export function toldIn(
     const least = inHand === undefined && isPlain ? sureTold : sureBeside;
     const mayHaveCore = inHand === undefined || isPlain;
     return (
-      part.told >= least ||
-      (mayHaveCore && hasCore(part, least - aroundCore, { spans, check }))
+      part.told >= least || (mayHaveCore && hasCore(part, least - aroundCore, { spans, check }))
     );
   });
   for (const part of parts) {

@@ -80,7 +80,8 @@ function isBesideFigure(
   if (check?.check.form.kind !== 'reading' || !hasFigure(tokens, lexicon)) return false;
   return !clauses.some(
     (clause) =>
-      !hasFigure(clause, lexicon) && likeliest(hearTokens(clause, lexicon), check).share >= sureInWords,
+      !hasFigure(clause, lexicon) &&
+      likeliest(hearTokens(clause, lexicon), check).share >= sureInWords,
   );
 }
 
