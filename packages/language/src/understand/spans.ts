@@ -76,9 +76,6 @@ const leastLeft = 0.5;
  */
 const [surelyOther, hardlyAsked, surelyLeft] = [0.95, 0.05, 0.85];
 
-/** Some words of a part tell its answer as surely as this, where all of it is less sure of it by so much at most. */
-const [sureCore, aroundCore] = [0.97, 0.12];
-
 /** A span, and how surely it tells something or answers what was asked. */
 interface Part extends Span {
   /** That it tells an answer of its check. */
@@ -103,11 +100,7 @@ export function toldIn(
     if (check === undefined || check === inHand) return false;
     // What is seen only by looking for it is named, or plain.
     const isPlain = check.check.at === 'memory' || namesCheck(part.heard, check);
-    const least = inHand === undefined && isPlain ? sureTold : sureBeside;
-    const mayHaveCore = inHand === undefined || isPlain;
-    return (
-      part.told >= least || (mayHaveCore && hasCore(part, least - aroundCore, { spans, check }))
-    );
+    return part.told >= (inHand === undefined && isPlain ? sureTold : sureBeside);
   });
   for (const part of parts) {
     const check = checks.get(part.subject.check);
@@ -119,21 +112,6 @@ export function toldIn(
   return [...told]
     .filter(([id, given]) => given.size === 1 || isOfSeveral(checks.get(id)))
     .map(([id, given]) => ({ check: id, value: [...given] }));
-}
-
-/** True where some words of a part tell the same very surely: the "jump" of "well, I had a jump". */
-function hasCore(
-  part: Part,
-  least: number,
-  { spans, check }: { readonly spans: readonly Span[]; readonly check: CheckPhrases },
-): boolean {
-  if (part.told < least) return false;
-  const { id } = likeliest(part.heard, check);
-  return spans.some(({ from, to, words, heard, subject }) => {
-    if (from < part.from || to > part.to || words < 2 || subject.check !== check.id) return false;
-    const core = likeliest(heard, check);
-    return core.id === id && subject.share * core.share >= sureCore;
-  });
 }
 
 /** True where a part says nothing to the question in hand, and what all such parts leave still answers it alike. */
