@@ -341,3 +341,88 @@ describe('that nothing happens is told beside anything else', () => {
     ['en', 'tap', 'nothing happens', 'tap=no-change'],
   ]);
 });
+
+describe('a fact beside an answer from memory is told, also where it might answer what was asked', () => {
+  hold([
+    [
+      'en',
+      'when',
+      'about five minutes after I parked, just filled up at the pump',
+      'history=just-fuelled, when=soon-after-stopping',
+    ],
+    [
+      'de',
+      'when',
+      'nach drei Tagen Urlaub am Flughafenparkplatz',
+      'place=parking, when=after-standing',
+    ],
+    [
+      'pl',
+      'when',
+      'kwadrans po zgaszeniu, stoję na parkingu przed sklepem',
+      'place=parking, when=soon-after-stopping',
+    ],
+    [
+      'de',
+      'place',
+      'am Seitenstreifen, ist ein Benziner mit Schaltung',
+      'drive=petrol, place=shoulder, transmission=manual',
+    ],
+    [
+      'fr',
+      'complaint',
+      'rien du tout, boîte auto, levier en position P',
+      'complaint=silent, selector=park-neutral, transmission=automatic',
+    ],
+    ['pl', 'scene', 'bezpiecznie, stoję na parkingu pod blokiem', 'place=parking, scene=safe'],
+  ]);
+});
+
+describe('a first message tells in words what it tells, whatever else it counts', () => {
+  hold([
+    [
+      'en',
+      null,
+      "it died after 200 metres, cranks fine now but won't catch",
+      'complaint=normal-crank, when=stopped-while-driving',
+    ],
+    [
+      'de',
+      null,
+      'Benziner mit 6 Gang Schaltung, macht nur einmal klack',
+      'complaint=single-click, drive=petrol, transmission=manual',
+    ],
+    ['pl', null, 'przejechałem 3 kilometry i zgasł w czasie jazdy', 'when=stopped-while-driving'],
+    ['ar', null, 'طفت علي بعد 300 متر من المحطة وانا ماشي', 'when=stopped-while-driving'],
+    ['en', null, 'battery 12,4 bolts cranks slow', 'asked back'],
+  ]);
+});
+
+describe('what is said of a thing that is to be tried is no word for how it starts', () => {
+  hold([
+    ['en', null, 'no click from the relay', 'asked back'],
+    ['pl', null, 'przekaźnik nie klika', 'asked back'],
+    ['es', null, 'el relé no hace clic', 'asked back'],
+    ['fr', null, 'pas de clic du relais', 'asked back'],
+    ['de', null, 'das Relais klackt nicht', 'asked back'],
+    ['ar', null, 'الريليه ما يطق', 'asked back'],
+    [
+      'pl',
+      'battery-crank',
+      '9,4 a obrotomierz w ogóle nie drga',
+      'battery-crank=9.4 V, rev-counter=still',
+    ],
+  ]);
+});
+
+describe('a day that is said of what was done leaves it told', () => {
+  hold([
+    [
+      'en',
+      null,
+      'got a jump yesterday, today slow cranking again',
+      'complaint=slow-crank, history=jumped-recently',
+    ],
+    ['fr', null, "j'ai mis du sans plomb dans mon diesel", 'drive=diesel, fuel-level=wrong-fuel'],
+  ]);
+});

@@ -45,6 +45,7 @@ export const alarms: Readonly<Record<string, Alarms>> = {
       ['starts-now', 'never mind, the car starts now'],
     ],
     calm: [
+      ['steering-wheel', 'pulled at it till my arms ached, it wont budge'],
       ['battery-rest', 'twelve and a half'],
       ['battery-rest', 'only 4 volts'],
       ['battery-rest', '24.8 volts'],
@@ -175,6 +176,7 @@ export const alarms: Readonly<Record<string, Alarms>> = {
   },
   fr: {
     raised: [
+      ['smoke', 'attends y a quelque chose qui crame sous le tableau de bord'],
       ['smoke', 'au secours il y a de la fumée qui sort du capot'],
       ['smoke', 'ça brûle !!'],
       ['smoke', 'je vois des flammes dans le moteur que faire'],
@@ -205,6 +207,8 @@ export const alarms: Readonly<Record<string, Alarms>> = {
       ['starts-now', 'elle démarre maintenant'],
     ],
     calm: [
+      ['kit', 'booster de batterie, chargeur et multimètre'],
+      ['kit', 'chargeur de batterie, booster et pince'],
       ['battery-rest', 'douze et demi'],
       ['battery-rest', 'seulement 4 volts'],
       ['battery-rest', '24,8 volts'],
@@ -263,6 +267,8 @@ export const alarms: Readonly<Record<string, Alarms>> = {
       ['starts-now', 'teraz już odpala'],
     ],
     calm: [
+      [null, 'stoje na pasie awaryjnym, zgasł w czasie jazdy'],
+      [null, 'auto na pasie awaryjnym, teraz kręci normalnie i nie łapie'],
       ['battery-rest', 'dwanaście i pół'],
       ['battery-rest', 'tylko 4 wolty'],
       ['battery-rest', '24,8 wolta'],

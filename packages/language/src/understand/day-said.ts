@@ -12,14 +12,17 @@ interface DaySaid {
   readonly to: number;
   /** Which of its tokens say the day. */
   readonly days: ReadonlySet<number>;
-  /** The check that the part speaks of beside the day. */
-  readonly check: string;
+  /** What the part speaks of beside the day. */
+  readonly beside: ReturnType<SubjectHeard>;
   /** What the day speaks of by itself. */
   readonly alone: ReturnType<SubjectHeard>;
 }
 
 /** A part of a text speaks of a check from here on, and a day by itself. */
 const [leastShare, leastAlone] = [0.3, 0.2];
+
+/** What stands beside a day may speak of a check from here on: "a jump" is leads, or what was done with them. */
+const leastBeside = 0.3;
 
 /** What stands beside a day tells something else from here on: "after the night outside". */
 const sureBeside = 0.9;
@@ -39,9 +42,9 @@ export function daysSaid(tokens: readonly Token[], lexicon: Lexicon): readonly D
     const own = tokens.slice(from, to);
     const rest = own.filter((_, at) => !days.has(from + at));
     if (days.size === 0 || rest.length === 0) return [];
-    const { check, share } = speaksOf(rest);
+    const beside = speaksOf(rest);
     const alone = speaksOf(own.filter((_, at) => days.has(from + at)));
-    return share < leastShare ? [] : [{ from, to, days, check, alone }];
+    return beside.share < leastShare ? [] : [{ from, to, days, beside, alone }];
   });
 }
 
@@ -55,7 +58,10 @@ export function withoutDays(
   check: string,
 ): readonly Span[] {
   const others = said.filter(
-    (one) => one.check !== check && (one.alone.shareOf(check) ?? 0) >= leastAlone,
+    ({ beside, alone }) =>
+      beside.check !== check &&
+      (beside.shareOf(check) ?? 0) < leastBeside &&
+      (alone.shareOf(check) ?? 0) >= leastAlone,
   );
   if (others.length === 0) return spans;
   return spans.filter((span) => {

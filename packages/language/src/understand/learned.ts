@@ -272,10 +272,13 @@ function inTurn<Item>(lists: readonly (readonly Item[])[]): Item[] {
   ).flat();
 }
 
-/** So many of a list at most, from all over it. */
-export function someOf<Item>(items: readonly Item[], most: number): Item[] {
-  const stride = Math.max(1, items.length / Math.max(most, 1));
-  return items.filter(
-    (_, index) => Math.floor(index / stride) !== Math.floor((index - 1) / stride),
-  );
+/**
+ * So many texts of a list at most, from all over it. Which they are goes by each text alone, so that
+ * another one that is heard moves at most one of them.
+ */
+export function someOf(texts: readonly Spoken[], most: number): Spoken[] {
+  if (texts.length <= most) return [...texts];
+  const hashes = texts.map(({ words }) => hashOf(words.join(' '), kinds.word) >>> 0);
+  const last = hashes.toSorted((one, other) => one - other)[Math.floor(most) - 1] ?? -1;
+  return texts.filter((_, index) => (hashes[index] ?? 0) <= last);
 }

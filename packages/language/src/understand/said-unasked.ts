@@ -1,7 +1,7 @@
 import type { AnswerInput } from '@keyturn/core';
 import { type Heard, hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
-import { type Choice, chooseOption, isAbout, isOfSeveral } from './choices.ts';
+import { type Choice, chooseOption, isAbout, isOfSeveral, likeliest } from './choices.ts';
 import { fitOptions } from './fit.ts';
 import { type FoundAnswer, offersOf } from './found-answer.ts';
 import type { Lexicon } from './lexicon.ts';
@@ -13,6 +13,7 @@ import { figureWordsOf } from '../words/words.ts';
 import { type Turn, answers, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';
 import { isOfVehicle } from './fact-runs.ts';
+import { joinClauses, namedAnswer } from './named-things.ts';
 import { toldBeside } from './told-beside.ts';
 import { allTold, besideWhole, factsTogether, readClauses } from './told-unasked.ts';
 import { volunteered } from './volunteered.ts';
@@ -21,7 +22,8 @@ import { volunteered } from './volunteered.ts';
 const wholeCoverage = 0.85;
 
 /** Several answers in one text: "just clicks and the lights go dim, battery is new". */
-export function readSeveral(turn: Turn): Understood | undefined {
+export function readSeveral(given: Turn): Understood | undefined {
+  const turn = withoutTrials(given);
   const { clauses, heard } = turn;
   const facts = readFacts(turn);
   if (facts !== undefined) return facts;
@@ -36,6 +38,28 @@ export function readSeveral(turn: Turn): Understood | undefined {
   return told.length < 2 ? undefined : answers(told);
 }
 
+/**
+ * A first message without what it says of a thing that is to be tried: that the relay is silent is
+ * no word for how it starts, and is told where it is asked.
+ */
+function withoutTrials(turn: Turn): Turn {
+  const { lexicon } = turn.listener;
+  if (turn.inHand !== undefined || !lexicon.isHeard) return turn;
+  const clauses = turn.clauses.filter((clause) => {
+    const named = namedAnswer([clause], { inHand: undefined, lexicon });
+    const trial = lexicon.checks.get(named?.check ?? '');
+    if (trial === undefined || trial.isToldUnasked) return true;
+    const heard = hearTokens(clause, lexicon);
+    const [told] = volunteered(heard, turn);
+    if (told === undefined || told.check === trial) return true;
+    const share = lexicon.subject()(heard).shareOf(told.check.id) ?? 0;
+    return share * likeliest(heard, told.check).share > likeliest(heard, trial).share;
+  });
+  if (clauses.length === turn.clauses.length) return turn;
+  const tokens = joinClauses(clauses);
+  return { ...turn, clauses, tokens, heard: hearTokens(tokens, lexicon) };
+}
+
 /** What the vehicle is, where that is asked and more of it is told: "manual petrol". */
 function readFacts(turn: Turn): Understood | undefined {
   const check = optionsInHand(turn);
@@ -45,7 +69,8 @@ function readFacts(turn: Turn): Understood | undefined {
 }
 
 /** What was said without being asked, in a text of one answer or several. */
-export function readVolunteered(turn: Turn): Understood | undefined {
+export function readVolunteered(given: Turn): Understood | undefined {
+  const turn = withoutTrials(given);
   const check = optionsInHand(turn);
   // "A few volts" is a figure that is not told, and no voltmeter; a blank display is no dash.
   const isReading = turn.inHand?.check.form.kind === 'reading';

@@ -69,6 +69,13 @@ const mostInHand = 0.1;
 /** What is left beside what is told answers the question in hand as surely as this. */
 const leastLeft = 0.5;
 
+/**
+ * What may answer a question from memory tells something else where it is as sure of that, hardly
+ * speaks of what was asked, and what is left answers it as surely as this: "ten minutes after
+ * stopping, I'm at a car park".
+ */
+const [surelyOther, hardlyAsked, surelyLeft] = [0.95, 0.05, 0.85];
+
 /** A span, and how surely it tells something or answers what was asked. */
 interface Part extends Span {
   /** That it tells an answer of its check. */
@@ -88,13 +95,17 @@ export function toldIn(
 ): AnswerInput[] {
   const { checks } = lexicon;
   const told = new Map<string, Set<string>>();
-  for (const part of bestCut(tokens, spans, { lexicon, inHand })) {
+  const parts = bestCut(tokens, spans, { lexicon, inHand }).filter((part) => {
     const check = checks.get(part.subject.check);
-    if (check === undefined || check === inHand) continue;
-    if (inHand !== undefined && !isBeside(part, tokens, { lexicon, inHand })) continue;
+    if (check === undefined || check === inHand) return false;
     // What is seen only by looking for it is named, or plain.
     const isPlain = check.check.at === 'memory' || namesCheck(part.heard, check);
-    if (part.told < (inHand === undefined && isPlain ? sureTold : sureBeside)) continue;
+    return part.told >= (inHand === undefined && isPlain ? sureTold : sureBeside);
+  });
+  for (const part of parts) {
+    const check = checks.get(part.subject.check);
+    if (check === undefined) continue;
+    if (inHand !== undefined && !isBeside(part, parts, { tokens, lexicon, inHand })) continue;
     const given = answersOf(part, check, { tokens, lexicon });
     if (given.length > 0) told.set(check.id, new Set([...(told.get(check.id) ?? []), ...given]));
   }
@@ -103,16 +114,30 @@ export function toldIn(
     .map(([id, given]) => ({ check: id, value: [...given] }));
 }
 
-/** True where a part says nothing to the question in hand, and what is left still answers it alike. */
+/** True where a part says nothing to the question in hand, and what all such parts leave still answers it alike. */
 function isBeside(
   part: Part,
-  tokens: readonly Token[],
-  { lexicon, inHand }: { readonly lexicon: Lexicon; readonly inHand: CheckPhrases },
+  parts: readonly Part[],
+  by: {
+    readonly tokens: readonly Token[];
+    readonly lexicon: Lexicon;
+    readonly inHand: CheckPhrases;
+  },
 ): boolean {
-  if (part.inHand > mostInHand) return false;
-  const rest = tokens.filter((_, at) => at < part.from || at >= part.to);
-  const left = likeliest(hearTokens(rest, lexicon), inHand);
-  return left.share >= leastLeft && left.id === likeliest(hearTokens(tokens, lexicon), inHand).id;
+  const { tokens, lexicon, inHand } = by;
+  const isOther =
+    inHand.check.at === 'memory' &&
+    part.told >= surelyOther &&
+    (part.subject.shareOf(inHand.id) ?? 1) < hardlyAsked;
+  if (part.inHand > mostInHand && !isOther) return false;
+  const whole = likeliest(hearTokens(tokens, lexicon), inHand);
+  const isLeft = (others: readonly Part[]): boolean => {
+    const rest = tokens.filter((_, at) => !others.some(({ from, to }) => at >= from && at < to));
+    const left = likeliest(hearTokens(rest, lexicon), inHand);
+    const least = part.inHand > mostInHand ? surelyLeft : leastLeft;
+    return left.share >= least && left.id === whole.id;
+  };
+  return isLeft([part]) || isLeft(parts);
 }
 
 /** The parts of a text, in its order, where it is cut best. */
@@ -171,7 +196,10 @@ function partsOf(
   });
 }
 
-/** The answers that a span gives plainly; "nothing" is said of what was asked. */
+/** Said of what was asked, it tells nothing unasked. */
+const nothingTold: readonly string[] = ['none', 'other'];
+
+/** The answers that a span gives plainly. */
 function answersOf(
   span: Span,
   check: CheckPhrases,
@@ -182,7 +210,7 @@ function answersOf(
     : [span.heard];
   return parts.flatMap((heard) => {
     const choice = chooseOption(heard, check);
-    if (choice.type !== 'one' || choice.fit.id === 'none') return [];
+    if (choice.type !== 'one' || nothingTold.includes(choice.fit.id)) return [];
     const { id } = choice.fit;
     const share = lexicon.subject()(heard).shareOf(check.id) ?? 0;
     return share * answerShare(heard, check, id) >= sureTold ? [id] : [];

@@ -125,16 +125,23 @@ export function cutClauses(tokens: readonly Token[], lexicon: Lexicon): Token[][
 }
 
 /**
- * True where "and" is written on to a word that stands alone elsewhere: the `و` of `والبطارية`, but
- * not that of a number word: `واحد` is one.
+ * True where "and" is written on to a word that stands alone elsewhere, with the article or without:
+ * the `و` of `والبطارية`, but not that of a number word: `واحد` is one.
  */
 function joinsClauses(word: string, { words, typedWords }: Lexicon): boolean {
   if (words.cardinals[word] !== undefined) return false;
-  return (words.spelling?.attached ?? []).some(
+  const attached = words.spelling?.attached ?? [];
+  const bare = (joined: string): string[] => [
+    joined,
+    ...words.articles.flatMap((article) =>
+      attached.includes(article) && joined.startsWith(article) ? joined.slice(article.length) : [],
+    ),
+  ];
+  return attached.some(
     (prefix) =>
       words.joins.includes(prefix) &&
       word.startsWith(prefix) &&
-      typedWords.has(word.slice(prefix.length)),
+      bare(word.slice(prefix.length)).some((one) => typedWords.has(one)),
   );
 }
 

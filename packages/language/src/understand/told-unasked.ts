@@ -9,7 +9,7 @@ import {
   isOfSeveral,
   likeliest,
 } from './choices.ts';
-import { factRuns } from './fact-runs.ts';
+import { factRuns, isOfVehicle } from './fact-runs.ts';
 import type { FoundAnswer } from './found-answer.ts';
 import { daysSaid, withoutDays } from './day-said.ts';
 import { isOfKit, kitTold, saysHaving } from './kit-told.ts';
@@ -77,13 +77,16 @@ function isBesideFigure(
   { tokens, clauses, listener: { lexicon } }: Turn,
 ): boolean {
   const check = lexicon.checks.get(id);
-  const hasFigure = (some: readonly Token[]): boolean =>
-    spellNumbers(some, lexicon.numbers).some(({ kind }) => kind === 'number');
-  if (check?.check.form.kind !== 'reading' || !hasFigure(tokens)) return false;
+  if (check?.check.form.kind !== 'reading' || !hasFigure(tokens, lexicon)) return false;
   return !clauses.some(
     (clause) =>
-      !hasFigure(clause) && likeliest(hearTokens(clause, lexicon), check).share >= sureInWords,
+      !hasFigure(clause, lexicon) &&
+      likeliest(hearTokens(clause, lexicon), check).share >= sureInWords,
   );
+}
+
+function hasFigure(some: readonly Token[], { numbers }: Lexicon): boolean {
+  return spellNumbers(some, numbers).some(({ kind }) => kind === 'number');
 }
 
 /** Kit is told only where it is said to be at hand. */
@@ -172,7 +175,10 @@ function withoutNamed(
 ): readonly Token[] {
   const left = clauses.filter((clause) => {
     const named = namedAnswer([clause], { inHand, lexicon });
-    return !given.some(({ check }) => check === named?.check && check !== inHand?.id);
+    const thing = lexicon.checks.get(named?.check ?? '');
+    // What the vehicle is stands beside other facts: "a diesel with a manual box".
+    if (thing === undefined || isOfVehicle(thing)) return true;
+    return !given.some(({ check }) => check === thing.id && thing !== inHand);
   });
   return joinClauses(left);
 }
@@ -236,6 +242,8 @@ export function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]):
     given.set(id, (given.get(id) ?? new Set()).add(value));
   };
   const first = clauses.slice(0, mostClauses);
+  // What came of trying something is told where that is asked, or beside what was read meanwhile.
+  const isBesideReading = turn.inHand !== undefined && hasFigure(turn.tokens, lexicon);
   for (let at = 0; at < first.length; at += 1) {
     const joined = joinedAnswer(turn, first, at);
     if (joined !== undefined) {
@@ -249,8 +257,7 @@ export function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]):
       check === undefined && lexicon.isHeard
         ? namedAnswer(first.slice(at, at + 1), { inHand: turn.inHand, lexicon })
         : undefined;
-    // What came of trying something is told where that is asked.
-    if (named !== undefined && lexicon.checks.get(named.check)?.isToldUnasked === true) {
+    if (named !== undefined && (isBesideReading || isToldUnasked(named.check, lexicon))) {
       take(named.check, named.value[0]);
       continue;
     }
@@ -281,6 +288,10 @@ export function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]):
     answers: [...given].filter(isPlain).map(([id, values]) => ({ check: id, value: [...values] })),
     unsure,
   };
+}
+
+function isToldUnasked(check: string, { checks }: Lexicon): boolean {
+  return checks.get(check)?.isToldUnasked === true;
 }
 
 /** The least that is left of a clause without its facts, so as to tell something of its own. */

@@ -1,4 +1,6 @@
 import { hear, hearTokens } from '../typed/heard.ts';
+import { spellNumbers } from '../numbers/numbers.ts';
+import type { Token } from '../typed/token.ts';
 import { keepingAnswers } from './keeping-answers.ts';
 import { withOwnFuel } from './own-fuel.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
@@ -47,8 +49,32 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
   return rest.every(({ kind }) => kind === 'mark') ? input([told]) : understood;
 }
 
-/** What a text means beside what its figures tell by the way. */
+/** What a text means, with what is counted in it or without. */
 function understandRest(given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>): Understood {
+  const understood = understandAside(given);
+  const isOfOther = understood.type === 'unclear' && understood.code === 'unknown-unit';
+  if (!isOfOther || given.hearing.check !== null) return understood;
+  // Of a first message the words tell what they tell: "it died after 200 metres".
+  const words = understandAside({ ...given, tokens: withoutCounts(given) });
+  return words.type === 'input' ? words : understood;
+}
+
+/** The tokens without whole numbers of what is no unit of a reading: "200 metres", "5 speed". */
+function withoutCounts({ tokens, listener }: Pick<Turn, 'tokens' | 'listener'>): readonly Token[] {
+  const { numbers, readUnit } = listener.lexicon;
+  const spelled = spellNumbers(tokens, numbers);
+  const isCount = (at: number): boolean => {
+    const [token, next] = [spelled[at], spelled[at + 1]];
+    const isWhole = token?.kind === 'number' && /^\d+$/.test(token.digits);
+    return isWhole && next?.kind === 'word' && readUnit(spelled, at + 1) === undefined;
+  };
+  return spelled.filter((_, at) => !isCount(at) && !isCount(at - 1));
+}
+
+/** What a text means beside what its figures tell by the way. */
+function understandAside(
+  given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>,
+): Understood {
   const aside = toldInFigures(given);
   const whole = understandTokens(given);
   // What was read in its place needs nothing taken out of the text.

@@ -132,7 +132,7 @@ export const arWords: Words = {
   decimalZero: [],
   point: list(`فاصلة, فصلة, فاصل, فاصله, نقطة, نقطه, بوينت, فارزة, فيرغول, فيركول, point, virgule`),
   joins: ['و'],
-  articles: [],
+  articles: ['ال'],
   fractions: {
     عشير: 1 / 10,
     عشر: 1 / 10,

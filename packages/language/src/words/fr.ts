@@ -6,6 +6,8 @@ export const frWords: Words = {
   spelling: {
     letters: [
       ['pour cent', '%'],
+      // A fuel, of which nothing is denied.
+      ['sans plomb', 'sansplomb'],
       // No minus: "plus ou moins 12".
       ['plus ou moins', 'environ'],
     ],
