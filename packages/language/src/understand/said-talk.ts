@@ -32,12 +32,10 @@ export function readAwaited(turn: Turn): Understood | undefined {
   const { lexicon } = listener;
   switch (hearing.awaiting) {
     case 'resume':
-      return findTalk(turn, lexicon, ['over', 'yes', 'done']) !== undefined ||
-        turn.clauses.some((clause) => saysOver(clause, lexicon))
-        ? input([{ type: 'resume' }])
-        : saysNotStarted(turn)
-          ? input([{ type: 'talk', talk: 'back' }], 'back')
-          : undefined;
+      if (saysAllOver(turn)) return input([{ type: 'resume' }]);
+      return hearing.interrupt === startsNow && saysNotStarted(turn)
+        ? input([{ type: 'talk', talk: 'back' }], 'back')
+        : undefined;
     case 'confirm':
       if (breaksOff(turn) || isQuestion(turn.text)) return undefined;
       switch (findTalk(turn, lexicon, [...unwilling, 'yes', 'done'])) {
@@ -62,7 +60,24 @@ export function readAwaited(turn: Turn): Understood | undefined {
   }
 }
 
-/** Not so, or no longer: "no, it does not start". A danger is taken back by nobody. */
+/**
+ * True where a text says that the interrupt is over. That somebody has read of a danger ends none:
+ * "ok" and "yes" do so only where the vehicle is said to run.
+ */
+function saysAllOver(turn: Turn): boolean {
+  const { clauses, hearing, literal, listener, text } = turn;
+  const { lexicon } = listener;
+  if (hearing.interrupt === startsNow && findTalk(turn, lexicon, ['yes', 'done']) !== undefined)
+    return true;
+  if (isQuestion(text)) return false;
+  return (
+    findTalk(turn, lexicon, ['over']) !== undefined ||
+    saysOnly(literal, ['over'], lexicon, ['yes', 'done']) ||
+    clauses.some((clause) => saysOver(clause, lexicon))
+  );
+}
+
+/** Not so, or no longer: "no, it does not start". */
 function saysNotStarted(turn: Turn): boolean {
   const { heard, listener } = turn;
   const { lexicon } = listener;
@@ -129,6 +144,7 @@ export function readTalk(turn: Turn): Understood | undefined {
   switch (talk) {
     case undefined:
     case 'over':
+    case 'false-alarm':
       return undefined;
     case 'language':
       return unclear(turn, 'which-language', talk);

@@ -41,9 +41,18 @@ const isPlain = (word: TalkWord): boolean => word === 'yes' || word === 'no';
 /** A yes or no is not said in more words. */
 const mostPlain = 10;
 
-/** True where a text is nothing but ways of saying this: "yeah sure", "no thank you", "ok all done". */
-export function saysOnly(literal: Heard, said: readonly TalkWord[], lexicon: Lexicon): boolean {
-  const { talk, courtesies, words } = lexicon;
+/**
+ * True where a text is nothing but ways of saying this: "yeah sure", "no thank you", "ok all done";
+ * what says any of `beside` alone does not.
+ */
+export function saysOnly(
+  literal: Heard,
+  said: readonly TalkWord[],
+  lexicon: Lexicon,
+  beside: readonly TalkWord[] = [],
+): boolean {
+  const { talk, words } = lexicon;
+  const courtesies = [...lexicon.courtesies, ...beside.flatMap((word) => talk[word].literal)];
   const length = literal.at.length;
   if (length < 2 || length > mostPlain) return false;
   // "Absolutely" is a yes, and "absolutely not" none.

@@ -4,6 +4,7 @@ import { withOwnFuel } from './own-fuel.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
 import { readCorrection } from './said-correction.ts';
 import { readDay } from './said-day.ts';
+import { readFalseAlarm } from './said-false-alarm.ts';
 import { readFigures } from './said-figures.ts';
 import { readInterrupt, readUneasy } from './said-interrupt.ts';
 import { readLanguage } from './said-language.ts';
@@ -34,7 +35,8 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
     return { type: 'unclear', code: 'too-long', given: cut(text), possible: [] };
   const tokens = lexicon.mend(readTokens(text, lexicon.words));
   const vehicle = toldVehicle(tokens, lexicon);
-  if (vehicle === undefined) return understandRest({ text, tokens, hearing, listener });
+  if (vehicle === undefined)
+    return inDanger(understandRest({ text, tokens, hearing, listener }), text, hearing);
   const { told, nominal, rest } = vehicle;
   const understood = understandRest({
     text,
@@ -43,7 +45,16 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
     listener,
   });
   if (understood.type === 'input') return input([told, ...understood.inputs], understood.talk);
-  return rest.every(({ kind }) => kind === 'mark') ? input([told]) : understood;
+  return rest.every(({ kind }) => kind === 'mark')
+    ? input([told])
+    : inDanger(understood, text, hearing);
+}
+
+/** While a danger lasts nothing is asked back but whether it is over. */
+function inDanger(understood: Understood, text: string, { awaiting }: Hearing): Understood {
+  return awaiting === 'resume' && (understood.type === 'offers' || understood.type === 'unclear')
+    ? { type: 'unclear', code: 'not-over', given: cut(text), possible: [] }
+    : understood;
 }
 
 /** What a text means beside what its figures tell by the way. */
@@ -97,6 +108,7 @@ const readings: readonly Reading[] = [
   readExact,
   readWorkDone,
   readInterrupt,
+  readFalseAlarm,
   readAwaited,
   readDay,
   readOptionKeys,
