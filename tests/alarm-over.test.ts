@@ -181,3 +181,60 @@ describe.each(Object.entries(said))(
     });
   },
 );
+
+describe('after a danger', () => {
+  const { raised, resumed, say } = spokenTo('en');
+  const { chart } = shippedFlow('no-start', 'en');
+  const take = (kase: Case, ...inputs: readonly unknown[]): Case =>
+    inputs.reduce<Case>((before, input) => turn(chart, before, { at, input }).case, kase);
+
+  test('what is told meanwhile is kept, and whether all are safe is asked again', () => {
+    const heard = say(resumed(raised('smoke')), 'rest 12,4');
+    expect(positionOf(heard.case)).toEqual({ awaiting: 'answer', check: 'scene' });
+    expect(heard.case.state.answers['battery-rest']).toMatchObject([{ value: 12.4, unit: 'V' }]);
+  });
+
+  test('that came after the verdict all are asked whether they are safe as well', () => {
+    const told = take(
+      raised('smoke'),
+      { type: 'withdraw', interrupt: 'smoke' },
+      { type: 'answers', answers: [{ check: 'complaint', value: ['silent'] }] },
+    );
+    const ended = untilVerdict(told);
+    expect(ended.state.verdict).not.toBeNull();
+    const over = take(ended, { type: 'interrupt', interrupt: 'smoke' }, { type: 'resume' });
+    expect(positionOf(over)).toEqual({ awaiting: 'answer', check: 'scene' });
+  });
+
+  test('no proof with a running engine is asked for where no work was done', () => {
+    const smoked = take(resumed(raised('smoke')), {
+      type: 'answers',
+      answers: [
+        { check: 'scene', value: ['safe'] },
+        { check: 'kit', value: ['voltmeter', 'helper'] },
+        { check: 'complaint', value: ['slow-crank'] },
+      ],
+    });
+    const ended = untilVerdict(smoked);
+    expect(positionOf(ended)).toEqual({ awaiting: 'answer', check: 'repair' });
+    const closed = take(ended, { type: 'talk', talk: 'dont-know' });
+    expect(closed.state.outcome).toBe('handed-over');
+    expect(positionOf(closed)).toEqual({ awaiting: 'nothing' });
+  });
+
+  /** On to the verdict: cautions are confirmed, and nothing is known. */
+  function untilVerdict(kase: Case): Case {
+    if (kase.state.verdict !== null) return kase;
+    const { awaiting } = positionOf(kase);
+    return untilVerdict(
+      take(
+        kase,
+        awaiting === 'confirm'
+          ? { type: 'confirm' }
+          : awaiting === 'wait'
+            ? { type: 'waited' }
+            : { type: 'talk', talk: 'dont-know' },
+      ),
+    );
+  }
+});
