@@ -45,6 +45,8 @@ export const alarms: Readonly<Record<string, Alarms>> = {
       ['starts-now', 'never mind, the car starts now'],
     ],
     calm: [
+      ['battery-rest', 'my mate has got cables, shall I jump it'],
+      [null, 'can i smoke in here'],
       ['battery-rest', 'twelve and a half'],
       ['battery-rest', 'only 4 volts'],
       ['battery-rest', '24.8 volts'],
@@ -98,6 +100,9 @@ export const alarms: Readonly<Record<string, Alarms>> = {
       ['starts-now', 'jetzt springt er an'],
     ],
     calm: [
+      ['battery-rest', 'soll ich überbrücken? Kumpel hat Kabel'],
+      [null, 'mein Kumpel hat Kabel da'],
+      [null, 'darf ich im Auto rauchen'],
       ['battery-rest', 'zwölfeinhalb'],
       ['battery-rest', 'nur 4 Volt'],
       ['battery-rest', '24,8 Volt'],
@@ -150,6 +155,8 @@ export const alarms: Readonly<Record<string, Alarms>> = {
       ['starts-now', 'ahora sí arranca'],
     ],
     calm: [
+      ['battery-rest', '¿lo puenteo? mi primo tiene cables'],
+      [null, '¿puedo fumar mientras espero?'],
       ['battery-rest', 'siete y medio'],
       ['battery-rest', 'ocho y medio'],
       ['battery-rest', 'sólo 4 voltios'],
@@ -205,6 +212,8 @@ export const alarms: Readonly<Record<string, Alarms>> = {
       ['starts-now', 'elle démarre maintenant'],
     ],
     calm: [
+      ['battery-rest', 'un pote a des câbles, je branche ?'],
+      [null, 'est-ce qu’on peut fumer ici'],
       ['battery-rest', 'douze et demi'],
       ['battery-rest', 'seulement 4 volts'],
       ['battery-rest', '24,8 volts'],
@@ -263,6 +272,8 @@ export const alarms: Readonly<Record<string, Alarms>> = {
       ['starts-now', 'teraz już odpala'],
     ],
     calm: [
+      ['battery-rest', 'odpalać z kabli? kolega ma kable'],
+      [null, 'można tu zapalić?'],
       ['battery-rest', 'dwanaście i pół'],
       ['battery-rest', 'tylko 4 wolty'],
       ['battery-rest', '24,8 wolta'],
@@ -314,6 +325,8 @@ export const alarms: Readonly<Record<string, Alarms>> = {
       ['starts-now', 'خلاص اشتغلت الآن'],
     ],
     calm: [
+      ['battery-rest', 'رفيقي معه كابلات، أوصلها؟'],
+      [null, 'أقدر أدخن هنا'],
       ['battery-rest', 'البطارية فيها عشرة نقطة واحد'],
       ['battery-rest', 'اثنا عشر ونصف'],
       ['battery-rest', 'فقط ٤ فولت'],
