@@ -538,3 +538,17 @@ describe('decimals are said digit by digit', () => {
     ['en', 'battery-rest', '12 point 6 5 minutes later', rest(12.6)],
   ]);
 });
+
+test.each([
+  ['en', 'bout 6 or 7 yrs'],
+  ['en', 'six or seven'],
+  ['es', 'unos 6 o 7 años'],
+  ['de', 'so 6 oder 7 Jahre'],
+  ['fr', '6 ou 7 ans'],
+  ['pl', '6 lub 7 lat'],
+  ['pl', 'sześć albo siedem'],
+  ['ar', '6 أو 7 سنوات'],
+])('in %s “%s” is asked back, either figure offered', (locale, text) => {
+  const offers = [6, 7].map((value) => ({ check: 'battery-age', value: { value, unit: 'a' } }));
+  expect(understandIn[locale]!('battery-age', text)).toMatchObject({ type: 'offers', offers });
+});
