@@ -72,7 +72,7 @@ function saysAllOver(turn: Turn): boolean {
   if (isQuestion(text)) return false;
   return (
     findTalk(turn, lexicon, ['over']) !== undefined ||
-    saysOnly(literal, ['over'], lexicon, ['yes', 'done']) ||
+    saysOnly(literal, { said: ['over'], beside: ['yes', 'done'] }, lexicon) ||
     clauses.some((clause) => saysOver(clause, lexicon))
   );
 }
@@ -114,7 +114,7 @@ function saysDone(turn: Turn, { done, isWellHeard, taught }: CheckPhrases): bool
   if (isQuestion(turn.text)) return false;
   if (isWellHeard && (taught()(turn.heard).answers[0] ?? 0) >= sure) return true;
   const isHeld = hasPhrase(turn.tokens, figureWordsOf(lexicon.words).instead);
-  if (!isHeld && saysOnly(turn.literal, ['done', 'yes'], lexicon)) return true;
+  if (!isHeld && saysOnly(turn.literal, { said: ['done', 'yes'] }, lexicon)) return true;
   if (clauses.length < 2 || clauses.length > mostClauses) return false;
   const { reader, vocabulary } = lexicon;
   return clauses.every((clause) => {
@@ -122,6 +122,20 @@ function saysDone(turn: Turn, { done, isWellHeard, taught }: CheckPhrases): bool
     const literal = hear(reader.literally(clause), vocabulary);
     return isSaid({ heard, literal }) || done.some(({ terms }) => isPhrase(heard, terms));
   });
+}
+
+/** What a thumb says in every language: a yes or a no, where the text is nothing else. */
+export function readThumb(turn: Turn): Understood | undefined {
+  const { hearing, inHand, text } = turn;
+  const bare = text.replace(/\s|\u{FE0F}|\p{Emoji_Modifier}/gu, '');
+  const isYes = /^(?:👍|👌)+$/u.test(bare);
+  if (!isYes && !/^👎+$/u.test(bare)) return undefined;
+  const talk = isYes ? 'yes' : 'no';
+  if (hearing.awaiting === 'confirm')
+    return input([isYes ? { type: 'confirm' } : { type: 'talk', talk: 'cannot' }], talk);
+  if (isYes && isAsked(turn) && inHand?.check.form.kind === 'work')
+    return answers([{ check: inHand.id, value: ['done'] }], 'done');
+  return optionsInHand(turn) === undefined ? noAnswer(turn, talk) : readYesNo(turn, talk);
 }
 
 /** Talk that the whole text is. */

@@ -29,7 +29,7 @@ export function findTalk(
   );
   const first =
     wanted.find((word) => exact.some(([one]) => one === word)) ??
-    wanted.find((word) => isPlain(word) && saysOnly(literal, [word], lexicon));
+    wanted.find((word) => isPlain(word) && saysOnly(literal, { said: [word] }, lexicon));
   if (first !== undefined) return first;
   if (exact.length > 0) return undefined;
   const once = withoutRepeats(heard);
@@ -47,9 +47,11 @@ const mostPlain = 10;
  */
 export function saysOnly(
   literal: Heard,
-  said: readonly TalkWord[],
+  {
+    said,
+    beside = [],
+  }: { readonly said: readonly TalkWord[]; readonly beside?: readonly TalkWord[] },
   lexicon: Lexicon,
-  beside: readonly TalkWord[] = [],
 ): boolean {
   const { talk, words } = lexicon;
   const courtesies = [...lexicon.courtesies, ...beside.flatMap((word) => talk[word].literal)];
