@@ -134,6 +134,13 @@ const valid: fc.Arbitrary<Input> = fc.oneof(
       interrupt,
     })),
   },
+  {
+    weight: 1,
+    arbitrary: pick(Object.keys(flow.interrupts)).map((interrupt) => ({
+      type: 'withdraw' as const,
+      interrupt,
+    })),
+  },
   { weight: 1, arbitrary: context.map((set) => ({ type: 'context' as const, set })) },
 );
 

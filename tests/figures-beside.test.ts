@@ -539,6 +539,7 @@ describe('decimals are said digit by digit', () => {
   ]);
 });
 
+<<<<<<< HEAD
 describe('a voltage below nought comes of leads that were held the wrong way round', () => {
   hold([
     [
@@ -798,4 +799,18 @@ describe('what it costs is no answer', () => {
     ['ar', 'headlamps', 'كم بيكلفني', 'asked back'],
     ['en', 'battery-age', 'cost me 90 quid last year, so 1 year', 'battery-age=1 a'],
   ]);
+=======
+test.each([
+  ['en', 'bout 6 or 7 yrs'],
+  ['en', 'six or seven'],
+  ['es', 'unos 6 o 7 años'],
+  ['de', 'so 6 oder 7 Jahre'],
+  ['fr', '6 ou 7 ans'],
+  ['pl', '6 lub 7 lat'],
+  ['pl', 'sześć albo siedem'],
+  ['ar', '6 أو 7 سنوات'],
+])('in %s “%s” is asked back, either figure offered', (locale, text) => {
+  const offers = [6, 7].map((value) => ({ check: 'battery-age', value: { value, unit: 'a' } }));
+  expect(understandIn[locale]!('battery-age', text)).toMatchObject({ type: 'offers', offers });
+>>>>>>> bot2
 });

@@ -46,6 +46,8 @@ export const alarms: Readonly<Record<string, Alarms>> = {
     ],
     calm: [
       ['steering-wheel', 'pulled at it till my arms ached, it wont budge'],
+      ['battery-rest', 'my mate has got cables, shall I jump it'],
+      [null, 'can i smoke in here'],
       ['battery-rest', 'twelve and a half'],
       ['battery-rest', 'only 4 volts'],
       ['battery-rest', '24.8 volts'],
@@ -99,6 +101,9 @@ export const alarms: Readonly<Record<string, Alarms>> = {
       ['starts-now', 'jetzt springt er an'],
     ],
     calm: [
+      ['battery-rest', 'soll ich überbrücken? Kumpel hat Kabel'],
+      [null, 'mein Kumpel hat Kabel da'],
+      [null, 'darf ich im Auto rauchen'],
       ['battery-rest', 'zwölfeinhalb'],
       ['battery-rest', 'nur 4 Volt'],
       ['battery-rest', '24,8 Volt'],
@@ -151,6 +156,8 @@ export const alarms: Readonly<Record<string, Alarms>> = {
       ['starts-now', 'ahora sí arranca'],
     ],
     calm: [
+      ['battery-rest', '¿lo puenteo? mi primo tiene cables'],
+      [null, '¿puedo fumar mientras espero?'],
       ['battery-rest', 'siete y medio'],
       ['battery-rest', 'ocho y medio'],
       ['battery-rest', 'sólo 4 voltios'],
@@ -209,6 +216,8 @@ export const alarms: Readonly<Record<string, Alarms>> = {
     calm: [
       ['kit', 'booster de batterie, chargeur et multimètre'],
       ['kit', 'chargeur de batterie, booster et pince'],
+      ['battery-rest', 'un pote a des câbles, je branche ?'],
+      [null, 'est-ce qu’on peut fumer ici'],
       ['battery-rest', 'douze et demi'],
       ['battery-rest', 'seulement 4 volts'],
       ['battery-rest', '24,8 volts'],
@@ -269,6 +278,8 @@ export const alarms: Readonly<Record<string, Alarms>> = {
     calm: [
       [null, 'stoje na pasie awaryjnym, zgasł w czasie jazdy'],
       [null, 'auto na pasie awaryjnym, teraz kręci normalnie i nie łapie'],
+      ['battery-rest', 'odpalać z kabli? kolega ma kable'],
+      [null, 'można tu zapalić?'],
       ['battery-rest', 'dwanaście i pół'],
       ['battery-rest', 'tylko 4 wolty'],
       ['battery-rest', '24,8 wolta'],
@@ -320,6 +331,8 @@ export const alarms: Readonly<Record<string, Alarms>> = {
       ['starts-now', 'خلاص اشتغلت الآن'],
     ],
     calm: [
+      ['battery-rest', 'رفيقي معه كابلات، أوصلها؟'],
+      [null, 'أقدر أدخن هنا'],
       ['battery-rest', 'البطارية فيها عشرة نقطة واحد'],
       ['battery-rest', 'اثنا عشر ونصف'],
       ['battery-rest', 'فقط ٤ فولت'],

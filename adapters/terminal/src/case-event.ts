@@ -44,7 +44,7 @@ const event = z.discriminatedUnion('type', [
   }),
   z.object({ type: z.enum(['answered', 'corrected']), at, check: id, answer }),
   z.object({ type: z.literal('confirmed'), at, cautions: z.array(id) }),
-  z.object({ type: z.literal('interrupted'), at, interrupt: id }),
+  z.object({ type: z.enum(['interrupted', 'withdrawn']), at, interrupt: id }),
   z.object({ type: z.literal('context-changed'), at, context }),
   z.object({ type: z.literal('waited'), at, check: id }),
   z.object({ type: z.enum(['went-back', 'resumed', 'time-passed']), at }),

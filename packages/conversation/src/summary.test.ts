@@ -10,10 +10,15 @@ const at = '2026-01-05T08:00:00.000Z';
 /** The lines of a case at its end, after these answers; whatever else is asked is not known. */
 function summaryOf(
   answers: Readonly<Record<string, readonly string[]>>,
-  tag = 'en',
+  { tag = 'en', raised }: { readonly tag?: string; readonly raised?: string } = {},
 ): readonly string[] {
   const context = { role: 'driver', place: 'parking', 'vehicle.fuel': 'petrol', kit: [] };
   let kase: Case = openCase(chart, { id: 'c', at, context }).case;
+  if (raised !== undefined) {
+    for (const input of [{ type: 'interrupt', interrupt: raised }, { type: 'resume' }]) {
+      kase = turn(chart, kase, { at, input }).case;
+    }
+  }
   for (let position = positionOf(kase); position.awaiting !== 'nothing';) {
     const value = position.awaiting === 'answer' ? answers[position.check] : undefined;
     const input: Input =
@@ -51,7 +56,13 @@ test('says what should come and what to bring, before what was found', () => {
 
 test('is headed for whoever it is passed on to, and for no workshop where somebody comes', () => {
   expect(summaryOf(flatBattery)[0]).toBe('Summary, to be passed on');
-  expect(summaryOf(flatBattery, 'de')[0]).toBe('Zusammenfassung, zum Weiterleiten');
+  expect(summaryOf(flatBattery, { tag: 'de' })[0]).toBe('Zusammenfassung, zum Weiterleiten');
+});
+
+test('says what a danger forbids to whoever comes', () => {
+  expect(summaryOf(flatBattery, { raised: 'smoke' })).toContain(
+    'There was smoke: no start, no boost and no charge until somebody has found why.',
+  );
 });
 
 test('calls nobody once the repair is proved', () => {

@@ -16,7 +16,10 @@ export function summaryDraft({ state }: Case, speaker: Teller): Draft {
       ? [
           one.title,
           one.strength,
-          ...one.sections.flatMap(({ id, lines }) => (id === 'send' && isOpen ? lines : [])),
+          // What must not be done is as much for whoever comes as what to bring.
+          ...one.sections.flatMap(({ id, lines }) =>
+            id === 'stops' || (id === 'send' && isOpen) ? lines : [],
+          ),
         ]
       : [],
   );

@@ -32,6 +32,8 @@ export function chooseNext(flow: Flow, state: CaseState): Next {
   if (state.outcome !== null) return { to: 'closed', outcome: state.outcome };
   if (flow.decisions.length > 0) return nextOfTable(flow, state);
   const { diagnosing, afterwards } = planOf(flow);
+  const reopened = diagnosing.find(({ check }) => isReopened(flow, state, check));
+  if (reopened !== undefined) return toCheck(reopened);
   if (state.verdict !== null) {
     const proving = afterwards.filter(({ check }) => provesRepair(flow, state, check));
     const next = firstOpen(flow, state, proving);
@@ -46,6 +48,18 @@ export function chooseNext(flow: Flow, state: CaseState): Next {
         ? undefined
         : firstOpen(flow, state, diagnosing);
   return next ? toCheck(next) : { to: 'verdict' };
+}
+
+/**
+ * True for what a danger has opened again: whether all are safe comes before everything else, also
+ * before what is told meanwhile.
+ */
+function isReopened(flow: Flow, state: CaseState, check: Check): boolean {
+  return (
+    state.answers[check.id] === undefined &&
+    state.raised.some((id) => flow.interrupts[id]?.reopens.includes(check.id) === true) &&
+    isPossible(flow, state, check)
+  );
 }
 
 /** Where a table decides: what it hangs on, then the decision, then what that asks for once more. */

@@ -43,6 +43,8 @@ export type LaterEvent =
   | { readonly type: 'confirmed'; readonly at: string; readonly cautions: readonly string[] }
   | { readonly type: 'interrupted'; readonly at: string; readonly interrupt: string }
   | { readonly type: 'resumed'; readonly at: string }
+  /** What an interrupt told of never was. */
+  | { readonly type: 'withdrawn'; readonly at: string; readonly interrupt: string }
   | { readonly type: 'context-changed'; readonly at: string; readonly context: Context }
   | { readonly type: 'time-passed'; readonly at: string }
   /** The user says that the wait before a check is over. */

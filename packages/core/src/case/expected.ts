@@ -17,6 +17,10 @@ export interface Expected {
   readonly awaiting: 'answer' | 'confirm' | 'wait' | 'resume' | 'nothing';
   /** The check in hand. */
   readonly check: string | null;
+  /** The interrupt in hand, where one is. */
+  readonly interrupt?: string;
+  /** The dangers told of so far, the last one last: what can be said never to have been. */
+  readonly raised?: readonly string[];
   /** Every check of the flow: any may be volunteered. */
   readonly checks: Readonly<Record<string, Check>>;
   readonly interrupts: readonly string[];
@@ -50,6 +54,8 @@ export function expected(chart: Chart, kase: Case, at: string = kase.state.at): 
   return {
     awaiting: position.awaiting,
     check,
+    ...('interrupt' in position ? { interrupt: position.interrupt } : {}),
+    raised: kase.state.raised.filter((id) => chart.flow.interrupts[id]?.then === 'return'),
     checks: chart.flow.checks,
     interrupts: Object.keys(chart.flow.interrupts),
     answered: kase.state.order,

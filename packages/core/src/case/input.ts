@@ -43,6 +43,8 @@ export type Input =
   | { readonly type: 'interrupt'; readonly interrupt: string }
   /** The interrupt is over. */
   | { readonly type: 'resume' }
+  /** There never was what the interrupt told of; what it forbade goes with it. */
+  | { readonly type: 'withdraw'; readonly interrupt: string }
   /** Something of the context has changed or become known: context path to value. */
   | { readonly type: 'context'; readonly set: Readonly<Record<string, unknown>> }
   /** Time has passed; `at` of the turn says when it is. */
@@ -90,6 +92,7 @@ export const inputSchema: z.ZodMiniType<Input> = z.discriminatedUnion('type', [
   z.strictObject({ type: z.literal('confirm') }),
   z.strictObject({ type: z.literal('interrupt'), interrupt: z.string().check(z.maxLength(80)) }),
   z.strictObject({ type: z.literal('resume') }),
+  z.strictObject({ type: z.literal('withdraw'), interrupt: z.string().check(z.maxLength(80)) }),
   z.strictObject({ type: z.literal('context'), set: z.record(z.string(), z.unknown()) }),
   z.strictObject({ type: z.literal('tick') }),
   z.strictObject({ type: z.literal('waited') }),

@@ -70,6 +70,11 @@ export function interpret(
       return position.awaiting === 'resume'
         ? events({ type: 'resumed', at })
         : refuse('nothing-to-resume', 'resume');
+    case 'withdraw':
+      return flow.interrupts[input.interrupt]?.then === 'return' &&
+        kase.state.raised.includes(input.interrupt)
+        ? events({ type: 'withdrawn', at, interrupt: input.interrupt })
+        : refuse('nothing-to-resume', 'withdraw');
     case 'context': {
       const read = readContext(input.set);
       const faults = read.type === 'faults' ? read.faults : limitFaults(flow, read.context);
@@ -97,6 +102,7 @@ function reopens(flow: Flow, input: Input): boolean {
     input.type === 'unanswered' ||
     input.type === 'context' ||
     input.type === 'interrupt' ||
+    input.type === 'withdraw' ||
     isBack(input)
   );
 }
@@ -106,7 +112,10 @@ function isBack(input: Input): boolean {
 }
 
 function isTakenWhileInterrupted(input: Input): boolean {
-  return ['resume', 'interrupt', 'context', 'tick'].includes(input.type) || changesNothing(input);
+  return (
+    ['resume', 'withdraw', 'interrupt', 'context', 'tick'].includes(input.type) ||
+    changesNothing(input)
+  );
 }
 
 /** Talk that changes nothing. */

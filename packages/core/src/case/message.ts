@@ -316,6 +316,7 @@ export interface TellMessage {
     | 'person'
     | 'stopped'
     | 'resumed'
+    | 'withdrawn'
     | 'returned'
     | 'restored'
     | 'learned'

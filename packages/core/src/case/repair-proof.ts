@@ -7,9 +7,13 @@ import type { DoneMessage } from './message.ts';
 import { bearsOn } from './possible.ts';
 import { isSaid, latestAnswer, type CaseState } from './state.ts';
 
-/** True for the work, and for the checks that prove it; a vehicle that has started needs none. */
+/**
+ * True for the work, and for the checks that prove it; a vehicle that has started needs none. Where
+ * the work was not done there is nothing to prove.
+ */
 export function provesRepair(flow: Flow, state: CaseState, check: Check): boolean {
   if (check.form.kind === 'work') return startedBy(flow, state) === undefined;
+  if (isLeftUndone(flow, state)) return false;
   // What a stop hung on is looked at once more, whatever the fault was.
   if (check.form.kind === 'choice' && check.like !== undefined) return true;
   const proof = proofOfRepair(flow, state);
@@ -18,12 +22,24 @@ export function provesRepair(flow: Flow, state: CaseState, check: Check): boolea
 
 /** How the case ended, from the readings taken after the repair. */
 export function outcomeOf(flow: Flow, state: CaseState): DoneMessage['outcome'] {
-  const work = Object.values(flow.checks).filter((check) => check.form.kind === 'work');
-  const isDone = work.every(({ id }) => isSaid(latestAnswer(state, id)));
+  const isDone = workOf(flow).every(({ id }) => isSaid(latestAnswer(state, id)));
   if (!isDone && startedBy(flow, state) === undefined) return 'handed-over';
   const results = proofResults(flow, state).map(([, result]) => result);
   if (results.includes(false)) return 'still-failing';
   return results.includes(true) && !results.includes(undefined) ? 'proved-repaired' : 'unproved';
+}
+
+function workOf(flow: Flow): readonly Check[] {
+  return Object.values(flow.checks).filter((check) => check.form.kind === 'work');
+}
+
+/** True where some work was asked for and not done, and the vehicle does not run of itself. */
+function isLeftUndone(flow: Flow, state: CaseState): boolean {
+  const isUndone = ({ id }: Check): boolean => {
+    const answer = latestAnswer(state, id);
+    return answer !== undefined && !isSaid(answer);
+  };
+  return startedBy(flow, state) === undefined && workOf(flow).some(isUndone);
 }
 
 /** How a closed case ended; where the repair is not proved, with what is missing for that. */

@@ -49,23 +49,14 @@ export function tellEvents(
       case 'answered':
       case 'corrected':
         return tellAnswer(flow, after.state, event);
-      case 'interrupted': {
-        const interrupt = flow.interrupts[event.interrupt];
-        return interrupt === undefined
-          ? []
-          : [
-              {
-                kind: 'interrupt',
-                interrupt: interrupt.id,
-                word: interrupt.word,
-                then: interrupt.then,
-              },
-            ];
-      }
+      case 'interrupted':
+        return tellInterrupt(flow, event.interrupt);
       case 'context-changed':
         return tellContext(flow, after.state, Object.keys(event.context));
       case 'resumed':
         return [{ kind: 'tell', tell: 'resumed' }];
+      case 'withdrawn':
+        return tellWithdrawn(flow, after);
       case 'went-back':
         return tellBack(before, after);
       default:
@@ -78,6 +69,22 @@ export function tellEvents(
   );
   if (corrected.length > 0 && gone.length > 0) taken.push({ kind: 'set-aside', checks: gone });
   return [...taken, ...tellRanking(before.state, after.state)];
+}
+
+function tellInterrupt(flow: Flow, id: string): readonly Message[] {
+  const interrupt = flow.interrupts[id];
+  if (interrupt === undefined) return [];
+  const { word, then } = interrupt;
+  return [{ kind: 'interrupt', interrupt: id, word, then }];
+}
+
+/** What was told of never was: the case goes on, or comes back to a danger that was told of before. */
+function tellWithdrawn(flow: Flow, after: Case): readonly Message[] {
+  const position = positionOf(after);
+  return [
+    { kind: 'tell', tell: 'withdrawn' },
+    ...('interrupt' in position ? tellInterrupt(flow, position.interrupt) : []),
+  ];
 }
 
 /** What going back led to: an interrupt or a correction undone, or the question before. */

@@ -796,6 +796,26 @@ describe('an interrupt', () => {
     expect(step.case.state.raised).toEqual(['smoke', 'starts-now']);
   });
 
+  test('that never was is taken back, with what it forbade', () => {
+    const step = take(measuring(), smoke, { type: 'withdraw', interrupt: 'smoke' });
+    expect(said(step)).toEqual(['tell withdrawn', 'ask battery-rest']);
+    expect(step.case.state.raised).toEqual([]);
+  });
+
+  test('that never was is taken back as well once it is over', () => {
+    const over = take(measuring(), smoke, { type: 'resume' });
+    const step = take(over, { type: 'withdraw', interrupt: 'smoke' });
+    expect(said(step)).toEqual(['tell withdrawn', 'ask battery-rest']);
+    expect(step.case.state.raised).toEqual([]);
+  });
+
+  test('that never was leaves the one that is in hand', () => {
+    const starts: Input = { type: 'interrupt', interrupt: 'starts-now' };
+    const step = take(measuring(), smoke, starts, { type: 'withdraw', interrupt: 'smoke' });
+    expect(awaits(step)).toBe('resume starts-now');
+    expect(step.case.state.raised).toEqual(['starts-now']);
+  });
+
   test('lets new facts in meanwhile', () => {
     const step = take(measuring(), smoke, context({ place: 'home' }), { type: 'tick' });
     expect(awaits(step)).toBe('resume smoke');
@@ -1007,6 +1027,12 @@ describe('what cannot be taken', () => {
       input: { type: 'resume' },
     },
     { code: 'nothing-to-resume', what: 'no wait', at: open, input: { type: 'waited' } },
+    {
+      code: 'nothing-to-resume',
+      what: 'a danger taken back that nobody told of',
+      at: open,
+      input: { type: 'withdraw', interrupt: 'smoke' },
+    },
     {
       code: 'resume-first',
       what: 'an answer during an interrupt',

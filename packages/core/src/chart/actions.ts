@@ -42,6 +42,14 @@ export function actionsOf(flow: Flow): Readonly<Record<string, unknown>> {
             raised: [...state.raised.filter((id) => id !== event.interrupt), event.interrupt],
           }
         : state,
+    withdraw: (state, event) =>
+      event.type === 'withdrawn'
+        ? withNext(flow, {
+            ...withCorrectionKept(state),
+            raised: state.raised.filter((id) => id !== event.interrupt),
+            outcome: null,
+          })
+        : state,
     takeBack: (state) => withNext(flow, { ...state, raised: state.raised.slice(0, -1) }),
     changeContext: (state, event) =>
       event.type === 'context-changed'

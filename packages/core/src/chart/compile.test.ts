@@ -141,13 +141,15 @@ describe.each([
     expect(resting.filter((node) => !leaves(node)).map(pathOf)).toEqual([]);
   });
 
-  test('comes back from every interrupt, by its history or to the proof, which can be taken back', () => {
+  test('comes back from every interrupt, by its history or to the proof, or as if it had never been', () => {
     const [returning] = nodes.filter(({ type }) => type === 'history');
     const dangers = Object.keys(flow.interrupts).map((id) => nodeAt(`interrupted.${id}`));
     for (const { id, then } of Object.values(flow.interrupts)) {
       const back = waysOf([nodeAt(`interrupted.${id}`)!]);
       expect(back.map(({ to }) => to)).toEqual(
-        then === 'prove' ? [nodeAt('case.verdict'), ...dangers, returning] : [returning],
+        then === 'prove'
+          ? [nodeAt('case.verdict'), ...dangers, returning]
+          : [returning, ...dangers, returning],
       );
     }
   });

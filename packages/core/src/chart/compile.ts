@@ -8,7 +8,7 @@
  */
 import { createMachine, type AnyStateMachine } from 'xstate';
 import { blankState, type CaseState } from '../case/state.ts';
-import type { Flow } from '../flow/flow.ts';
+import type { Flow, Interrupt } from '../flow/flow.ts';
 import { actionsOf, withNext } from './actions.ts';
 import { guardsOf } from './guards.ts';
 import { askEvent, stageState, waysInto } from './stage-state.ts';
@@ -45,6 +45,7 @@ export function compileFlow(flow: Flow): Chart {
             corrected: { target: '#choosing', actions: 'correct' },
             'went-back': { target: '#choosing', actions: 'goBack' },
             'context-changed': { target: '#choosing', actions: 'changeContext' },
+            withdrawn: { target: '#choosing', actions: 'withdraw' },
             interrupted: interrupts(flow, '#interrupted.'),
           },
         },
@@ -66,6 +67,7 @@ function caseState(flow: Flow): object {
       'went-back': { actions: ['goBack', 'goOn'] },
       'context-changed': { actions: ['changeContext', 'goOn'] },
       'time-passed': { actions: 'passTime' },
+      withdrawn: { actions: ['withdraw', 'goOn'] },
       interrupted: interrupts(flow, '#interrupted.'),
       ...asks(flow),
       verdict: '.verdict',
@@ -106,6 +108,7 @@ function interruptedState(flow: Flow): object {
       interrupted: interrupts(flow, '.'),
       'context-changed': { actions: 'changeContext' },
       'time-passed': { actions: 'passTime' },
+      withdrawn: { actions: 'withdraw' },
     },
     states: Object.fromEntries(
       all.map(({ id, then }) => [
@@ -116,22 +119,33 @@ function interruptedState(flow: Flow): object {
               target: then === 'prove' ? '#verdict' : '#returning',
               actions: then === 'prove' ? 'resume' : ['resume', 'goOn'],
             },
-            ...(then === 'prove' && {
-              // A danger that was raised before may not be over.
-              'went-back': [
-                ...all.map(({ id: interrupt }) => ({
-                  guard: { type: 'isRaisedBefore', params: { interrupt } },
-                  target: `#interrupted.${interrupt}`,
-                  actions: 'takeBack',
-                })),
-                { target: '#returning', actions: ['takeBack', 'goOn'] },
-              ],
-            }),
+            ...(then === 'prove'
+              ? { 'went-back': waysBack(all, { guard: 'isRaisedBefore', action: 'takeBack' }) }
+              : { withdrawn: waysBack(all, { guard: 'isWithdrawn', of: id, action: 'withdraw' }) }),
           },
         },
       ]),
     ),
   };
+}
+
+/** The ways back from an interrupt that never was: a danger that was raised before may not be over. */
+function waysBack(
+  all: readonly Interrupt[],
+  { guard, of, action }: { readonly guard: string; readonly of?: string; readonly action: string },
+): readonly object[] {
+  return [
+    ...all.map(({ id: before }) => ({
+      guard: { type: guard, params: { of, before } },
+      target: `#interrupted.${before}`,
+      actions: action,
+    })),
+    {
+      ...(of === undefined ? {} : { guard: { type: guard, params: { of } } }),
+      target: '#returning',
+      actions: [action, 'goOn'],
+    },
+  ];
 }
 
 function interrupts(flow: Flow, prefix: string): readonly object[] {

@@ -28,8 +28,12 @@ export function guardsOf(flow: Flow): Record<string, (given: Given, params: neve
       isFound(flow, context, { event, answer: params.answer }),
     isUnanswered: ({ event }, params: { check: string }) =>
       event.type === 'answered' && event.check === params.check && !isSaid(event.answer),
-    isRaisedBefore: ({ context }, params: { interrupt: string }) =>
-      context.raised.at(-2) === params.interrupt,
+    isRaisedBefore: ({ context }, params: { before: string }) =>
+      context.raised.at(-2) === params.before,
+    isWithdrawn: ({ context, event }, params: { of: string; before?: string }) =>
+      event.type === 'withdrawn' &&
+      event.interrupt === params.of &&
+      (params.before === undefined || context.raised.at(-2) === params.before),
     isInterrupt: ({ event }, params: { interrupt: string }) =>
       event.type === 'interrupted' && event.interrupt === params.interrupt,
   };

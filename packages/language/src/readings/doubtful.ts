@@ -101,12 +101,13 @@ function isNoVoltage(value: number, decimals: number): boolean {
 
 /**
  * What two or three figures for one reading may mean: a whole number and its decimals that were
- * typed apart ("12 4", "twelve four"), or any one of them. The same figure said twice is one.
+ * typed apart ("12 4", "twelve four"), or any one of them, as "6 or 7" says itself. The same figure
+ * said twice is one.
  */
 export function meantByFigures(
   check: CheckPhrases,
   figures: readonly SaidFigure[],
-  { nominal, unitHere }: LineContext,
+  { nominal, unitHere, isEither }: LineContext & { readonly isEither: boolean },
 ): readonly SaidReading[] {
   const { form } = check.check;
   if (form.kind !== 'reading') return [];
@@ -115,6 +116,7 @@ export function meantByFigures(
     judgeFigure(value, form, nominal).type === 'plausible';
   const [whole, decimals, more] = figures;
   const isApart =
+    !isEither &&
     whole?.decimals === 0 &&
     decimals?.decimals === 0 &&
     more === undefined &&

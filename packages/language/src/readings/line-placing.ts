@@ -102,7 +102,10 @@ function severalFigures(
   ];
   const isOfOne = check !== undefined && (more === undefined || more === check);
   if (!isOfOne || figures.length > 3) return unclear('two-numbers', kept);
-  const readings = meantByFigures(check, figures, context);
+  const [first, second] = figures;
+  const between = kept.slice(first?.end, second?.start);
+  const isEither = hasPhrase(between, context.lexicon.words.alternatives ?? []);
+  const readings = meantByFigures(check, figures, { ...context, isEither });
   return readings.length === 0 ? unclear('two-numbers', kept) : { type: 'doubtful', readings };
 }
 

@@ -611,6 +611,7 @@ describe('what else is said', () => {
     { tell: 'person', says: /person takes over/ },
     { tell: 'stopped', says: /Nothing is lost/ },
     { tell: 'resumed', says: /go on where we were/ },
+    { tell: 'withdrawn', says: /taken back/ },
     { tell: 'returned', says: /question before/ },
     { tell: 'restored', says: /correction is undone/ },
     { tell: 'learned', says: /taken into account/ },

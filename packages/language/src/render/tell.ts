@@ -21,6 +21,7 @@ function wording({ tell, about }: TellMessage, voice: Voice): string {
     case 'person':
     case 'stopped':
     case 'resumed':
+    case 'withdrawn':
     case 'returned':
     case 'restored':
     case 'learned':

@@ -210,6 +210,7 @@ export const de = {
     person: 'Ab hier übernimmt ein Mensch. Alle Ihre bisherigen Antworten bleiben dafür erhalten.',
     stopped: 'Hier angehalten. Nichts geht verloren: Kommen Sie wieder, wann Sie möchten.',
     resumed: 'Gut. Wir machen weiter, wo wir waren.',
+    withdrawn: 'Zurückgenommen: Das gab es nie, und deswegen ist nichts mehr untersagt.',
     returned: 'Zurück zur vorherigen Frage.',
     restored: 'Die Korrektur ist zurückgenommen: Alles ist wie zuvor.',
     learned: 'Das wird von hier an berücksichtigt.',
@@ -256,7 +257,7 @@ export const de = {
     'nothing-to-confirm': 'Im Moment gibt es nichts zu bestätigen.',
     'nothing-to-resume': 'Im Moment gibt es nichts, wovon wir zurückkehren könnten.',
     'resume-first':
-      'Das Wichtigste zuerst: Sagen Sie „es ist vorbei“, wenn Sie gefahrlos weitermachen können.',
+      'Das Wichtigste zuerst: Sagen Sie „es ist vorbei“, wenn Sie gefahrlos weitermachen können, oder „Fehlalarm“, wenn es nie eine Gefahr gab.',
     'nothing-before': 'Das ist die erste Frage; davor gibt es keine.',
     'too-early':
       '{{name}}: Dafür ist es zu früh; das kommt nach dem Befund, in einer eigenen Nachricht.',
@@ -298,7 +299,8 @@ export const de = {
     'not-a-day':
       '„{{given}}“ ist als Tag nicht zu lesen. Geben Sie Jahr, Monat und Tag an, etwa 2026-01-31. {{possible}}',
     waiting: 'Die Wartezeit ist noch nicht vorbei. Sagen Sie „fertig“, wenn die Zeit um ist.',
-    'not-over': 'Bitte sagen Sie „es ist vorbei“, wenn Sie gefahrlos weitermachen können.',
+    'not-over':
+      'Bitte sagen Sie „es ist vorbei“, wenn Sie gefahrlos weitermachen können, oder „Fehlalarm“, wenn es nie eine Gefahr gab.',
     closed: 'Dieser Fall ist abgeschlossen. Öffnen Sie einen neuen, um weiterzumachen.',
     'which-language': 'Diese Sprachen gibt es hier: {{possible}}. Nennen Sie die gewünschte.',
     'not-understood': '„{{given}}“ wurde nicht verstanden. {{possible}}',

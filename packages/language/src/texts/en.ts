@@ -204,6 +204,7 @@ export const en = {
     person: 'A person takes over from here. All your answers so far are kept for them.',
     stopped: 'Stopped here. Nothing is lost: come back whenever you like.',
     resumed: 'Good. We go on where we were.',
+    withdrawn: 'That is taken back, and nothing is forbidden because of it any more.',
     returned: 'Back to the question before.',
     restored: 'The correction is undone: all is as it was before it.',
     learned: 'That is taken into account from here on.',
@@ -248,7 +249,8 @@ export const en = {
       '“{{given}}” is not known about a vehicle, a person or a place. {{possible}}',
     'nothing-to-confirm': 'There is nothing to confirm just now.',
     'nothing-to-resume': 'There is nothing to come back from just now.',
-    'resume-first': 'First things first: say “it is over” when it is safe to go on.',
+    'resume-first':
+      'First things first: say “it is over” when it is safe to go on, or “false alarm” if there never was any danger.',
     'nothing-before': 'This is the first question; there is none before it.',
     'too-early':
       'It is too early for {{name}}: that comes after the finding, in a message of its own.',
@@ -283,7 +285,8 @@ export const en = {
     'not-a-day':
       '“{{given}}” can’t be read as a day. Give it as year, month and day, as in 2026-01-31. {{possible}}',
     waiting: 'The wait is not over. Say “done” when the time is up.',
-    'not-over': 'Please say “it is over” when it is safe to go on.',
+    'not-over':
+      'Please say “it is over” when it is safe to go on, or “false alarm” if there never was any danger.',
     closed: 'This case is closed. Open a new one to go on.',
     'which-language':
       'These languages are spoken here: {{possible}}. Say the name of the one you want.',

@@ -212,6 +212,7 @@ export const es = {
       'A partir de aquí le atiende una persona. Todas sus respuestas quedan guardadas para ella.',
     stopped: 'Se detiene aquí. No se pierde nada: vuelva cuando quiera.',
     resumed: 'Bien. Seguimos donde estábamos.',
+    withdrawn: 'Retirado: eso nunca ocurrió, y ya nada queda prohibido por ello.',
     returned: 'De vuelta a la pregunta anterior.',
     restored: 'La corrección queda anulada: todo está como antes de ella.',
     learned: 'Se tiene en cuenta a partir de aquí.',
@@ -257,7 +258,8 @@ export const es = {
       '«{{given}}» no se conoce como dato de un vehículo, una persona o un lugar. {{possible}}',
     'nothing-to-confirm': 'Ahora mismo no hay nada que confirmar.',
     'nothing-to-resume': 'Ahora mismo no hay nada de lo que volver.',
-    'resume-first': 'Lo primero es lo primero: diga «ya pasó» cuando se pueda seguir sin peligro.',
+    'resume-first':
+      'Lo primero es lo primero: diga «ya pasó» cuando se pueda seguir sin peligro, o «falsa alarma» si nunca hubo peligro.',
     'nothing-before': 'Esta es la primera pregunta; no hay ninguna antes.',
     'too-early':
       'Es demasiado pronto para {{name}}: eso viene después del resultado, en un mensaje aparte.',
@@ -294,7 +296,8 @@ export const es = {
     'not-a-day':
       '«{{given}}» no se puede leer como un día. Diga año, mes y día, por ejemplo 2026-01-31. {{possible}}',
     waiting: 'La espera no ha terminado. Diga «hecho» cuando haya pasado el tiempo.',
-    'not-over': 'Diga «ya pasó» cuando se pueda seguir sin peligro.',
+    'not-over':
+      'Diga «ya pasó» cuando se pueda seguir sin peligro, o «falsa alarma» si nunca hubo peligro.',
     closed: 'Este caso está cerrado. Abra uno nuevo para seguir.',
     'which-language': 'Aquí se hablan estos idiomas: {{possible}}. Diga el nombre del que quiera.',
     'not-understood': 'No se ha entendido «{{given}}». {{possible}}',

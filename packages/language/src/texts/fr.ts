@@ -216,6 +216,7 @@ export const fr = {
       'Une personne prend le relais ici. Toutes vos réponses jusqu’à présent lui sont gardées.',
     stopped: 'Arrêté ici. Rien n’est perdu : revenez quand vous voulez.',
     resumed: 'Bien. Nous reprenons où nous en étions.',
+    withdrawn: 'C’est retiré : il n’y a jamais rien eu, et plus rien n’est interdit à ce titre.',
     returned: 'Retour à la question précédente.',
     restored: 'La correction est annulée : tout est comme avant.',
     learned: 'On en tient compte à partir de maintenant.',
@@ -262,7 +263,7 @@ export const fr = {
     'nothing-to-confirm': 'Il n’y a rien à confirmer pour le moment.',
     'nothing-to-resume': 'Il n’y a rien à reprendre pour le moment.',
     'resume-first':
-      'Chaque chose en son temps : dites « c’est fini » quand on peut continuer sans danger.',
+      'Chaque chose en son temps : dites « c’est fini » quand on peut continuer sans danger, ou « fausse alerte » s’il n’y a jamais eu de danger.',
     'nothing-before': 'C’est la première question ; il n’y en a pas avant.',
     'too-early':
       'Il est trop tôt pour {{name}} : cela vient après la conclusion, dans un message à part.',
@@ -300,7 +301,8 @@ export const fr = {
     'not-a-day':
       '« {{given}} » ne se lit pas comme un jour. Donnez année, mois et jour, comme 2026-01-31. {{possible}}',
     waiting: 'L’attente n’est pas finie. Dites « c’est fait » quand le temps est écoulé.',
-    'not-over': 'Dites « c’est fini » quand on peut continuer sans danger.',
+    'not-over':
+      'Dites « c’est fini » quand on peut continuer sans danger, ou « fausse alerte » s’il n’y a jamais eu de danger.',
     closed: 'Ce cas est clos. Ouvrez-en un nouveau pour continuer.',
     'which-language':
       'Voici les langues disponibles : {{possible}}. Dites le nom de celle que vous voulez.',

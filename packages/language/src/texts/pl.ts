@@ -216,6 +216,7 @@ export const pl = {
       'Od teraz przejmuje człowiek. Wszystkie dotychczasowe odpowiedzi są dla niego zachowane.',
     stopped: 'Tu przerywamy. Nic nie przepada: można wrócić w dowolnej chwili.',
     resumed: 'Dobrze. Wracamy do miejsca, w którym przerwaliśmy.',
+    withdrawn: 'Wycofane: nic takiego nie było i nic nie jest już z tego powodu zabronione.',
     returned: 'Wracamy do poprzedniego pytania.',
     restored: 'Poprawka cofnięta: wszystko jest jak przed nią.',
     learned: 'Odtąd bierzemy to pod uwagę.',
@@ -262,7 +263,7 @@ export const pl = {
     'nothing-to-confirm': 'W tej chwili nie ma nic do potwierdzenia.',
     'nothing-to-resume': 'W tej chwili nie ma do czego wracać.',
     'resume-first':
-      'Najpierw to, co najważniejsze: gdy można bezpiecznie iść dalej, proszę napisać „już po wszystkim”.',
+      'Najpierw to, co najważniejsze: gdy można bezpiecznie iść dalej, proszę napisać „już po wszystkim”, a jeśli zagrożenia nigdy nie było – „fałszywy alarm”.',
     'nothing-before': 'To jest pierwsze pytanie; wcześniejszego nie ma.',
     'too-early':
       'Na to jest za wcześnie: {{name}}. To przychodzi po diagnozie, w osobnej wiadomości.',
@@ -301,7 +302,8 @@ export const pl = {
     'not-a-day':
       '„{{given}}” nie da się odczytać jako dnia. Proszę podać rok, miesiąc i dzień, na przykład 2026-01-31. {{possible}}',
     waiting: 'Czas oczekiwania jeszcze trwa. Gdy minie, proszę napisać „gotowe”.',
-    'not-over': 'Gdy można bezpiecznie iść dalej, proszę napisać „już po wszystkim”.',
+    'not-over':
+      'Gdy można bezpiecznie iść dalej, proszę napisać „już po wszystkim”, a jeśli zagrożenia nigdy nie było – „fałszywy alarm”.',
     closed: 'Ta sprawa jest zamknięta. Żeby iść dalej, proszę otworzyć nową.',
     'which-language': 'Dostępne są te języki: {{possible}}. Proszę podać nazwę wybranego.',
     'not-understood': 'Nie udało się zrozumieć: „{{given}}”. {{possible}}',

@@ -54,6 +54,8 @@ export function spellWords(words: Words): Words {
     optionWords: all(words.optionWords),
     talk: lists(words.talk),
     corrections: all(words.corrections),
+    retractions: all(words.retractions ?? []),
+    neverWas: all(words.neverWas ?? []),
     earlier: all(words.earlier),
     statements: words.statements.map(({ set, said }) => ({ set, said: all(said) })),
     accuracy: lists(words.accuracy),

@@ -119,6 +119,8 @@ export interface Lexicon {
   readonly kit: readonly { readonly id: string; readonly said: readonly Terms[] }[];
   readonly having: readonly Terms[];
   readonly corrections: readonly Terms[];
+  /** What says, word for word, that a danger was not meant. */
+  readonly retractions: readonly Terms[];
   /** Learns all that is to be learned, in steps of some milliseconds, what every text asks first. */
   readonly learnAhead: () => Iterable<undefined>;
 }
@@ -304,6 +306,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   }));
   const having = read(words.having);
   const corrections = read(words.corrections);
+  const retractions = (words.retractions ?? []).map(reader.literally);
   const courtesies = [...(words.courtesies ?? []), ...words.fillers, ...words.joins].map(
     reader.literally,
   );
@@ -323,6 +326,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     ...having,
     ...interrupts.flatMap(({ literal }) => (literal === undefined ? [] : [literal])),
     ...corrections,
+    ...retractions,
   ];
   const alarmed = lessonOf(() =>
     learnAlarms({
@@ -393,6 +397,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     kit,
     having,
     corrections,
+    retractions,
     learnAhead: function* () {
       for (const { heard } of entries.flatMap(({ options }) => options)) {
         heard();

@@ -32,12 +32,10 @@ export function readAwaited(turn: Turn): Understood | undefined {
   const { lexicon } = listener;
   switch (hearing.awaiting) {
     case 'resume':
-      return findTalk(turn, lexicon, ['over', 'yes', 'done']) !== undefined ||
-        turn.clauses.some((clause) => saysOver(clause, lexicon))
-        ? input([{ type: 'resume' }])
-        : saysNotStarted(turn)
-          ? input([{ type: 'talk', talk: 'back' }], 'back')
-          : undefined;
+      if (saysAllOver(turn)) return input([{ type: 'resume' }]);
+      return hearing.interrupt === startsNow && saysNotStarted(turn)
+        ? input([{ type: 'talk', talk: 'back' }], 'back')
+        : undefined;
     case 'confirm':
       if (breaksOff(turn) || isQuestion(turn.text)) return undefined;
       switch (findTalk(turn, lexicon, [...unwilling, 'yes', 'done'])) {
@@ -62,7 +60,24 @@ export function readAwaited(turn: Turn): Understood | undefined {
   }
 }
 
-/** Not so, or no longer: "no, it does not start". A danger is taken back by nobody. */
+/**
+ * True where a text says that the interrupt is over. That somebody has read of a danger ends none:
+ * "ok" and "yes" do so only where the vehicle is said to run.
+ */
+function saysAllOver(turn: Turn): boolean {
+  const { clauses, hearing, literal, listener, text } = turn;
+  const { lexicon } = listener;
+  if (hearing.interrupt === startsNow && findTalk(turn, lexicon, ['yes', 'done']) !== undefined)
+    return true;
+  if (isQuestion(text)) return false;
+  return (
+    findTalk(turn, lexicon, ['over']) !== undefined ||
+    saysOnly(literal, { said: ['over'], beside: ['yes', 'done'] }, lexicon) ||
+    clauses.some((clause) => saysOver(clause, lexicon))
+  );
+}
+
+/** Not so, or no longer: "no, it does not start". */
 function saysNotStarted(turn: Turn): boolean {
   const { heard, listener } = turn;
   const { lexicon } = listener;
@@ -99,7 +114,7 @@ function saysDone(turn: Turn, { done, isWellHeard, taught }: CheckPhrases): bool
   if (isQuestion(turn.text)) return false;
   if (isWellHeard && (taught()(turn.heard).answers[0] ?? 0) >= sure) return true;
   const isHeld = hasPhrase(turn.tokens, figureWordsOf(lexicon.words).instead);
-  if (!isHeld && saysOnly(turn.literal, ['done', 'yes'], lexicon)) return true;
+  if (!isHeld && saysOnly(turn.literal, { said: ['done', 'yes'] }, lexicon)) return true;
   if (clauses.length < 2 || clauses.length > mostClauses) return false;
   const { reader, vocabulary } = lexicon;
   return clauses.every((clause) => {
@@ -107,6 +122,20 @@ function saysDone(turn: Turn, { done, isWellHeard, taught }: CheckPhrases): bool
     const literal = hear(reader.literally(clause), vocabulary);
     return isSaid({ heard, literal }) || done.some(({ terms }) => isPhrase(heard, terms));
   });
+}
+
+/** What a thumb says in every language: a yes or a no, where the text is nothing else. */
+export function readThumb(turn: Turn): Understood | undefined {
+  const { hearing, inHand, text } = turn;
+  const bare = text.replace(/\s|\u{FE0F}|\p{Emoji_Modifier}/gu, '');
+  const isYes = /^(?:👍|👌)+$/u.test(bare);
+  if (!isYes && !/^👎+$/u.test(bare)) return undefined;
+  const talk = isYes ? 'yes' : 'no';
+  if (hearing.awaiting === 'confirm')
+    return input([isYes ? { type: 'confirm' } : { type: 'talk', talk: 'cannot' }], talk);
+  if (isYes && isAsked(turn) && inHand?.check.form.kind === 'work')
+    return answers([{ check: inHand.id, value: ['done'] }], 'done');
+  return optionsInHand(turn) === undefined ? noAnswer(turn, talk) : readYesNo(turn, talk);
 }
 
 /** Talk that the whole text is. */
@@ -129,6 +158,7 @@ export function readTalk(turn: Turn): Understood | undefined {
   switch (talk) {
     case undefined:
     case 'over':
+    case 'false-alarm':
       return undefined;
     case 'language':
       return unclear(turn, 'which-language', talk);

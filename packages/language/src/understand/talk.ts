@@ -29,7 +29,7 @@ export function findTalk(
   );
   const first =
     wanted.find((word) => exact.some(([one]) => one === word)) ??
-    wanted.find((word) => isPlain(word) && saysOnly(literal, [word], lexicon));
+    wanted.find((word) => isPlain(word) && saysOnly(literal, { said: [word] }, lexicon));
   if (first !== undefined) return first;
   if (exact.length > 0) return undefined;
   const once = withoutRepeats(heard);
@@ -41,9 +41,20 @@ const isPlain = (word: TalkWord): boolean => word === 'yes' || word === 'no';
 /** A yes or no is not said in more words. */
 const mostPlain = 10;
 
-/** True where a text is nothing but ways of saying this: "yeah sure", "no thank you", "ok all done". */
-export function saysOnly(literal: Heard, said: readonly TalkWord[], lexicon: Lexicon): boolean {
-  const { talk, courtesies, words } = lexicon;
+/**
+ * True where a text is nothing but ways of saying this: "yeah sure", "no thank you", "ok all done";
+ * what says any of `beside` alone does not.
+ */
+export function saysOnly(
+  literal: Heard,
+  {
+    said,
+    beside = [],
+  }: { readonly said: readonly TalkWord[]; readonly beside?: readonly TalkWord[] },
+  lexicon: Lexicon,
+): boolean {
+  const { talk, words } = lexicon;
+  const courtesies = [...lexicon.courtesies, ...beside.flatMap((word) => talk[word].literal)];
   const length = literal.at.length;
   if (length < 2 || length > mostPlain) return false;
   // "Absolutely" is a yes, and "absolutely not" none.

@@ -4,7 +4,8 @@ import type { Learning } from './lesson.ts';
 
 /** Talk that is learned. */
 export type TaughtTalk =
-  Exclude<TalkWord, 'yes' | 'no' | 'done' | 'over' | 'numbers' | 'language'> | 'correction';
+  | Exclude<TalkWord, 'yes' | 'no' | 'done' | 'over' | 'false-alarm' | 'numbers' | 'language'>
+  | 'correction';
 
 /** All of it; yes and no are answers. */
 export const taughtTalk: readonly TaughtTalk[] = [

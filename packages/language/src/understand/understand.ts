@@ -6,11 +6,19 @@ import { withOwnFuel } from './own-fuel.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
 import { readCorrection } from './said-correction.ts';
 import { readDay } from './said-day.ts';
+import { readFalseAlarm } from './said-false-alarm.ts';
 import { readFigures } from './said-figures.ts';
 import { readInterrupt, readUneasy } from './said-interrupt.ts';
 import { readLanguage } from './said-language.ts';
 import { readMeter } from './said-meter.ts';
-import { readAwaited, readContext, readLooseTalk, readTalk, readWorkDone } from './said-talk.ts';
+import {
+  readAwaited,
+  readContext,
+  readLooseTalk,
+  readTalk,
+  readThumb,
+  readWorkDone,
+} from './said-talk.ts';
 import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
 import { cutClauses } from './talk.ts';
@@ -37,7 +45,8 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
     return { type: 'unclear', code: 'too-long', given: cut(text), possible: [] };
   const tokens = lexicon.mend(readTokens(text, lexicon.words));
   const vehicle = toldVehicle(tokens, lexicon);
-  if (vehicle === undefined) return understandRest({ text, tokens, hearing, listener });
+  if (vehicle === undefined)
+    return inDanger(understandRest({ text, tokens, hearing, listener }), text, hearing);
   const { told, nominal, rest } = vehicle;
   const understood = understandRest({
     text,
@@ -46,7 +55,16 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
     listener,
   });
   if (understood.type === 'input') return input([told, ...understood.inputs], understood.talk);
-  return rest.every(({ kind }) => kind === 'mark') ? input([told]) : understood;
+  return rest.every(({ kind }) => kind === 'mark')
+    ? input([told])
+    : inDanger(understood, text, hearing);
+}
+
+/** While a danger lasts nothing is asked back but whether it is over. */
+function inDanger(understood: Understood, text: string, { awaiting }: Hearing): Understood {
+  return awaiting === 'resume' && (understood.type === 'offers' || understood.type === 'unclear')
+    ? { type: 'unclear', code: 'not-over', given: cut(text), possible: [] }
+    : understood;
 }
 
 /** What a text means, with what is counted in it or without. */
@@ -96,7 +114,7 @@ function understandTokens(
     inHand: hearing.check === null ? undefined : lexicon.checks.get(hearing.check),
   };
   if (!tokens.some(({ kind }) => kind !== 'mark')) {
-    return unclear(turn, text.trim() === '' ? 'empty' : 'not-understood');
+    return readThumb(turn) ?? unclear(turn, text.trim() === '' ? 'empty' : 'not-understood');
   }
   for (const read of readings) {
     const understood = read(turn);
@@ -124,6 +142,7 @@ const readings: readonly Reading[] = [
   readExact,
   readWorkDone,
   readInterrupt,
+  readFalseAlarm,
   readAwaited,
   readDay,
   readOptionKeys,

@@ -440,12 +440,21 @@ export const deWords: Words = {
       Zeit ist vorbei, Wartezeit um
     `),
     over: list(`
-      vorbei, es ist vorbei, alles vorbei, Gefahr vorbei, Gefahr ist vorüber, vorüber,
-      überstanden, alles gut, alles wieder gut, alles wieder in Ordnung, wieder in Ordnung,
-      alles in Ordnung, wieder sicher, jetzt sicher, ist jetzt sicher, jetzt ist es sicher,
-      wir sind sicher, in Sicherheit, jetzt in Sicherheit, weg, ist weg, gelöscht, Feuer ist aus,
-      aus, hat aufgehört, aufgehört, behoben, beseitigt, erledigt, geregelt, Entwarnung,
-      nicht mehr, weiter, kann weitergehen, wieder normal
+      vorbei, es ist vorbei, alles vorbei, Gefahr vorbei, Gefahr ist vorüber, vorüber, überstanden,
+      alles wieder gut, alles wieder in Ordnung, wieder in Ordnung, wieder sicher, jetzt sicher,
+      ist jetzt sicher, jetzt ist es sicher, wir sind sicher, in Sicherheit, jetzt in Sicherheit,
+      weg, ist weg, gelöscht, Feuer ist aus, aus, hat aufgehört, aufgehört, behoben, beseitigt,
+      geregelt, Entwarnung, nicht mehr, kann weitergehen, wieder normal, es ist sicher, hier ist es
+      sicher, alles sicher, alle sicher, alle sind sicher, wir sind alle sicher, alle in
+      Sicherheit, alle sind in Sicherheit, wir sind in Sicherheit, wir sind alle in Sicherheit,
+      keiner ist in Gefahr, niemand ist in Gefahr, keine Gefahr mehr, Gefahr gebannt, ist
+      gesichert, alles gesichert, Feuerwehr sagt es ist sicher, die Feuerwehr sagt es ist sicher,
+      Rettungsdienst hat übernommen, Hilfe hat übernommen, ist versorgt
+    `),
+    'false-alarm': list(`
+      Fehlalarm, war ein Fehlalarm, das war ein Fehlalarm, ist ein Fehlalarm, falscher Alarm, war
+      falscher Alarm, blinder Alarm, es gab nie eine Gefahr, es gab keine Gefahr, es war nie
+      Gefahr, es gibt keinen Notfall, das war kein Notfall, ist kein Notfall
     `),
     'dont-know': list(`
       weiß nicht, weiß ich nicht, ich weiß es nicht, weiß es nicht, weiß ned, weiß nimmer, keine
@@ -530,6 +539,21 @@ export const deWords: Words = {
       Sprache, andere Sprache, Sprache wechseln, Sprache ändern, Sprache umstellen, fremde Sprache
     `),
   },
+  retractions: list(`
+    Quatsch, so ein Quatsch, das ist Quatsch, Blödsinn, so ein Blödsinn, Unsinn, das ist Unsinn,
+    Schmarrn, stimmt nicht, das stimmt nicht, stimmt doch gar nicht, das war falsch, das ist
+    falsch, falsch, falsch verstanden, da haben Sie mich falsch verstanden, Sie haben mich falsch
+    verstanden, du hast mich falsch verstanden, Missverständnis, ein Missverständnis, das war ein
+    Missverständnis, so war das nicht gemeint, das meinte ich nicht, das habe ich nicht gesagt, das
+    hab ich nicht gesagt, habe ich nie gesagt, mein Fehler, Irrtum, das war ein Irrtum, aus
+    Versehen, nichts dergleichen
+  `),
+  neverWas: list(`
+    es gab nie, es gab keinen, es gab keine, es gab kein, gab keinen, gab keine, gab kein, gab nie,
+    da war kein, da war keine, da war nie, es war kein, es war keine, war kein, war keine, war nie,
+    war gar kein, war gar keine, hat nie, hatte nie, ich habe nie, ich habe nicht gesagt, habe
+    nicht gesagt
+  `),
   corrections: list(`
       war falsch, Korrektur, korrigiere, korrigieren, ich korrigiere, muss korrigieren, ich muss korrigieren,
       Berichtigung, ich meinte, meinte, ich meine, ändern, ändere, vertippt, habe mich vertippt,

@@ -378,8 +378,18 @@ export const enWords: Words = {
     `),
     over: list(`
       over, it is over, all over, all clear, safe now, it is safe now, we are safe, i am safe,
-      gone, it is gone, it has gone, stopped, it has stopped, fire is out, put out, cleared,
-      resume, back to normal, no longer, sorted
+      gone, it is gone, it has gone, stopped, it has stopped, fire is out, put out, cleared, back
+      to normal, no longer, sorted, safe, it is safe, it is safe here, safe here, safe to go on, it
+      is safe to go on, everyone is safe, everybody is safe, all safe, all are safe, we are all
+      safe, everyone is out and safe, all out and safe, nobody is in danger, no more danger, the
+      danger is over, danger has passed, made safe, it has been made safe, dealt with, it has been
+      dealt with, help has taken over, the ambulance has taken over, the fire service says it is
+      safe, the fire brigade says it is safe, they say it is safe
+    `),
+    'false-alarm': list(`
+      false alarm, it was a false alarm, that was a false alarm, it is a false alarm, just a false
+      alarm, sorry false alarm, there never was any danger, there was no danger, there was never
+      any danger, there was no emergency, there is no emergency, no emergency, false alert
     `),
     'dont-know': list(`
       dont know, i dont know, do not know, dunno, not sure, unsure, im not sure, no idea, no clue,
@@ -446,6 +456,21 @@ export const enWords: Words = {
       language
     `),
   },
+  retractions: list(`
+    nonsense, thats nonsense, that is nonsense, rubbish, thats rubbish, bullshit, that was wrong,
+    thats wrong, that is wrong, wrong, not true, thats not true, that is not true, you got me
+    wrong, you got that wrong, you misunderstood, you misunderstood me, you misunderstand,
+    misunderstanding, a misunderstanding, not what i meant, thats not what i meant, that is not
+    what i meant, not what i said, thats not what i said, i never said that, i didnt say that, i
+    did not say that, i did not mean that, i didnt mean that, my mistake, mistake, it was a
+    mistake, that was a mistake, by mistake, nothing like that
+  `),
+  neverWas: list(`
+    there was no, there wasnt any, there was not any, there wasnt a, there never was, there was
+    never, there has never been, there were no, there were never, there werent any, was no, wasnt
+    any, never was, never any, it wasnt, it was not, that wasnt, that was not, never saw any, i
+    never said, i didnt say, i did not say, i never had
+  `),
   corrections: list(`
       correct, correction, i correct, i want to correct, change, change that, i meant, meant, sorry
       i meant, i mean, should be, should have been, that was wrong, wrong, my mistake, mistake,

@@ -490,14 +490,22 @@ export const esWords: Words = {
       cumplió el tiempo, ya se cumplió, tiempo cumplido, ya pasó el minuto, ya pasaron los minutos
     `),
     over: list(`
-      ya pasó, pasó, ya pasó todo, pasó el peligro, se acabó, ya se acabó, ya está, ya no hay
-      peligro, no hay peligro, ya no hay humo, ya no sale humo, ya no hay fuego, ya no gotea, ya
-      no pierde, ya no sale nada, ya no hay fuga, fuera de peligro, estamos a salvo, estoy a
-      salvo, todos a salvo, ya es seguro, es seguro ahora, dicen que ya es seguro, ya estamos
-      seguros, se apagó el fuego, se apagó, ya se apagó, apagado, se fue, ya se fue, se detuvo, se
-      paró, se volvió a parar, se volvió a apagar, se apagó otra vez, controlado, está controlado,
-      bajo control, resuelto, solucionado, arreglado, despejado, todo bien, ya todo bien,
-      reanudar, seguimos, sigamos, continuar, volvió a la normalidad
+      ya pasó, pasó, ya pasó todo, pasó el peligro, se acabó, ya se acabó, ya no hay peligro, no
+      hay peligro, ya no hay humo, ya no sale humo, ya no hay fuego, ya no gotea, ya no pierde, ya
+      no sale nada, ya no hay fuga, fuera de peligro, estamos a salvo, estoy a salvo, todos a
+      salvo, ya es seguro, es seguro ahora, dicen que ya es seguro, ya estamos seguros, se apagó el
+      fuego, se apagó, ya se apagó, apagado, se fue, ya se fue, se detuvo, se paró, se volvió a
+      parar, se volvió a apagar, se apagó otra vez, controlado, está controlado, bajo control,
+      resuelto, solucionado, arreglado, despejado, volvió a la normalidad, es seguro, está seguro,
+      está todo seguro, todo seguro, todos seguros, todos están a salvo, todos estamos a salvo,
+      estamos todos a salvo, nadie corre peligro, ya no corremos peligro, los bomberos dicen que es
+      seguro, los bomberos dicen que ya es seguro, la ambulancia ya se hizo cargo, la ayuda ya se
+      hizo cargo
+    `),
+    'false-alarm': list(`
+      falsa alarma, fue una falsa alarma, era una falsa alarma, es una falsa alarma, nunca hubo
+      peligro, no hubo peligro, no hubo ningún peligro, no hubo ninguna emergencia, no hay ninguna
+      emergencia
     `),
     'dont-know': list(`
       no sé, no lo sé, yo no sé, no sé bien, no sabría decir, no sabría, ni idea, no tengo idea, no
@@ -579,6 +587,17 @@ export const esWords: Words = {
       idioma, cambiar idioma, cambiar de idioma, cambia el idioma, otro idioma, otra lengua
     `),
   },
+  retractions: list(`
+    tonterías, qué tontería, eso es una tontería, no es cierto, no es verdad, eso no es cierto, eso
+    no es verdad, eso está mal, eso estaba mal, está mal, me entendió mal, me has entendido mal, me
+    entendiste mal, lo entendió mal, malentendido, un malentendido, fue un malentendido, no quise
+    decir eso, no dije eso, yo no dije eso, nunca dije eso, no es lo que dije, fue un error, es un
+    error, eso fue un error, me equivoqué, nada de eso
+  `),
+  neverWas: list(`
+    no hubo, no había, nunca hubo, nunca había, no ha habido, nunca ha habido, no era, no fue,
+    jamás hubo, yo no dije, no dije, nunca dije
+  `),
   corrections: list(`
       eso estaba mal, estaba mal, eso fue un error,
       corrección, corrijo, corregir, quiero corregir, me equivoqué, me he equivocado, quise decir,

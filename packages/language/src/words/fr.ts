@@ -398,16 +398,24 @@ export const frWords: Words = {
     `),
     over: list(`
       c est fini, fini, terminé, c est terminé, c est passé, tout est fini, c est réglé, réglé,
-      plus de danger, il n y a plus de danger, n y a plus, y a plus, plus rien,
-      tout va bien maintenant, tout va bien, nous sommes en sécurité, on est en sécurité,
-      je suis en sécurité, en sécurité, hors de danger, on est à l abri, c est sûr maintenant,
-      le feu est éteint, éteint, c est éteint, plus de fumée, il n y a plus de fumée, plus de feu,
-      plus de fuite, il n y a plus de fuite, parti, partie, c est arrêté, arrêté, disparu,
-      on peut reprendre, reprendre, on reprend, reprenons, retour à la normale,
-      tout est rentré dans l ordre, les pompiers sont venus, maîtrisé, réparé,
-      la fuite est réparée, la fuite est bouchée, la fuite est arrêtée, c est sous contrôle,
-      oui c est fini, tout le monde est à l abri, tout le monde est en sécurité,
-      c est bon on est en sécurité, c est fini tout va bien, les pompiers ont dit que c est bon
+      plus de danger, il n y a plus de danger, n y a plus, y a plus, plus rien, tout va bien
+      maintenant, nous sommes en sécurité, on est en sécurité, je suis en sécurité, en sécurité,
+      hors de danger, on est à l abri, c est sûr maintenant, le feu est éteint, éteint, c est
+      éteint, plus de fumée, il n y a plus de fumée, plus de feu, plus de fuite, il n y a plus de
+      fuite, parti, partie, c est arrêté, arrêté, disparu, on peut reprendre, retour à la normale,
+      tout est rentré dans l ordre, les pompiers sont venus, maîtrisé, réparé, la fuite est
+      réparée, la fuite est bouchée, la fuite est arrêtée, c est sous contrôle, oui c est fini,
+      tout le monde est à l abri, tout le monde est en sécurité, c est bon on est en sécurité, c
+      est fini tout va bien, les pompiers ont dit que c est bon, c est sûr, c est sécurisé, sans
+      danger, aucun danger, c est sans danger, tout est sûr, tous en sécurité, tous à l abri, on
+      est tous en sécurité, nous sommes tous en sécurité, nous sommes à l abri, personne n est en
+      danger, les secours ont pris le relais, les pompiers disent que c est sûr, les pompiers ont
+      dit que c est sûr
+    `),
+    'false-alarm': list(`
+      fausse alerte, c était une fausse alerte, c est une fausse alerte, fausse alarme, il n y a
+      jamais eu de danger, il n y avait pas de danger, il n y a pas eu de danger, il n y a aucune
+      urgence, ce n était pas une urgence
     `),
     'dont-know': list(`
       je ne sais pas, je sais pas, sais pas, je ne sais plus, sais plus, j en sais rien, je n en
@@ -499,6 +507,19 @@ export const frWords: Words = {
       en anglais, english, in english
     `),
   },
+  retractions: list(`
+    n importe quoi, c est n importe quoi, des bêtises, c est faux, c était faux, faux, ce n est pas
+    vrai, c est pas vrai, vous m avez mal compris, tu m as mal compris, mal compris, malentendu, un
+    malentendu, c est un malentendu, ce n est pas ce que je voulais dire, c est pas ce que je
+    voulais dire, ce n est pas ce que j ai dit, c est pas ce que j ai dit, je n ai pas dit ça, j ai
+    pas dit ça, je n ai jamais dit ça, c est une erreur, c était une erreur, erreur, mon erreur, je
+    me suis trompé, par erreur, rien de tel
+  `),
+  neverWas: list(`
+    il n y a jamais eu, n y a jamais eu, y a jamais eu, il n y avait pas, n y avait pas, y avait
+    pas, il n y a pas eu, n y a pas eu, y a pas eu, ce n était pas, c était pas, je n ai pas dit, j
+    ai pas dit, je n ai jamais dit, jamais eu
+  `),
   corrections: list(`
       correction, corrige, corriger, corrigez, je corrige, je veux corriger, rectification,
       rectifie, je rectifie, je voulais dire, voulais dire, je veux dire, veux dire, pardon je

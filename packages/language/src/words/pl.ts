@@ -491,12 +491,20 @@ export const plWords: Words = {
     `),
     over: list(`
       już po wszystkim, po wszystkim, już bezpiecznie, jest bezpiecznie, jest już bezpiecznie,
-      jesteśmy bezpieczni, jesteśmy już bezpieczni, jestem bezpieczny, jestem bezpieczna, bezpieczni,
-      zagrożenie minęło, minęło, ugaszone, ugaszony, ugasili, pożar ugaszony, zgaszone, zgasło,
-      zgasł, znów zgasł, znowu zgasł, zniknął, zniknęło, zniknęła, ustało, ustał, przestało,
-      przestał, przestała, opanowane, sytuacja opanowana, usunięte, usunięty, wyciek usunięty,
-      zabezpieczone, zabezpieczony, już dobrze, już w porządku, wznów, wznawiamy, kontynuujemy,
-      możemy kontynuować, wracamy, już nie ma, już nie dymi, nie dymi, nie ma dymu, już nie cieknie, nie cieknie, nie pali się, nie ma ognia
+      jesteśmy bezpieczni, jesteśmy już bezpieczni, jestem bezpieczny, jestem bezpieczna,
+      bezpieczni, zagrożenie minęło, minęło, ugaszone, ugaszony, ugasili, pożar ugaszony, zgaszone,
+      zgasło, zgasł, znów zgasł, znowu zgasł, zniknął, zniknęło, zniknęła, ustało, ustał,
+      przestało, przestał, przestała, opanowane, sytuacja opanowana, usunięte, usunięty, wyciek
+      usunięty, zabezpieczone, zabezpieczony, już dobrze, już w porządku, możemy kontynuować, już
+      nie ma, już nie dymi, nie dymi, nie ma dymu, już nie cieknie, nie cieknie, nie pali się, nie
+      ma ognia, bezpiecznie, tu jest bezpiecznie, jest tu bezpiecznie, wszyscy bezpieczni, wszyscy
+      są bezpieczni, wszyscy jesteśmy bezpieczni, jesteśmy wszyscy bezpieczni, nic nam nie grozi,
+      nikomu nic nie grozi, zagrożenia już nie ma, straż mówi że jest bezpiecznie, straż
+      potwierdziła że jest bezpiecznie, pomoc przejęła poszkodowanego, karetka już się zajęła
+    `),
+    'false-alarm': list(`
+      fałszywy alarm, to był fałszywy alarm, to fałszywy alarm, nigdy nie było zagrożenia, nie było
+      zagrożenia, nie było żadnego zagrożenia, zagrożenia nie było, to nie był żaden alarm
     `),
     'dont-know': list(`
       nie wiem, nie wiem tego, nie mam pojęcia, pojęcia nie mam, zielonego pojęcia nie mam, bez
@@ -574,6 +582,18 @@ export const plWords: Words = {
       język, zmień język, zmiana języka, zmienić język, inny język, w innym języku, przełącz język
     `),
   },
+  retractions: list(`
+    bzdura, bzdury, to bzdura, nonsens, głupoty, nieprawda, to nieprawda, to nie tak, to było źle,
+    źle, to był błąd, źle mnie zrozumiano, źle mnie zrozumiałeś, źle zrozumiane, źle zrozumiałeś,
+    źle zrozumiałaś, nieporozumienie, to nieporozumienie, nie to miałem na myśli, nie to miałam na
+    myśli, nie o to chodziło, tego nie powiedziałem, tego nie powiedziałam, nic takiego nie
+    powiedziałem, nic takiego nie napisałem, mój błąd, pomyłka, to pomyłka, pomyliłem się,
+    pomyliłam się, przez pomyłkę, nic takiego
+  `),
+  neverWas: list(`
+    nie było, nigdy nie było, nie był to, to nie był, to nie była, to nie było, nie mówiłem, nie
+    mówiłam, nie pisałem, nie pisałam
+  `),
   corrections: list(`
       to było źle, to był błąd, było błędnie,
       poprawka, poprawiam, popraw, chcę poprawić, korekta, sprostowanie, pomyłka, pomyliłem się,

@@ -4,6 +4,7 @@ export type TalkWord =
   | 'no'
   | 'done'
   | 'over'
+  | 'false-alarm'
   | 'dont-know'
   | 'cannot'
   | 'why'
@@ -255,6 +256,10 @@ export interface Words {
   readonly talk: Readonly<Record<TalkWord, readonly string[]>>;
   /** Beginnings that say that an earlier answer was wrong: `correction`. */
   readonly corrections: readonly string[];
+  /** Says of a danger that has just been taken from a text that it was not meant: `nonsense`. */
+  readonly retractions?: readonly string[];
+  /** Says of what is denied beside it that it never was, not that it is no more: `there was no`. */
+  readonly neverWas?: readonly string[];
   /** Words that, between a reading's name and its figure, speak of an earlier answer: `was`. */
   readonly earlier: readonly string[];
   /** Whole statements about the vehicle, with what they set in the context. */
