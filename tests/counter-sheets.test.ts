@@ -316,6 +316,36 @@ describe('a return slip', () => {
     expect(again.state.decision).toMatchObject({ decide: 'accept', reason: 'motor-resistance' });
   });
 
+  test('of a battery that came in flat says that it was charged here, and what was not tested', () => {
+    const { texts } = shippedFlow('battery-return', 'en');
+    const speaker = createSpeaker({ locale: 'en', flowTexts: texts, checks: battery.flow.checks });
+    const said = (given: Given): string => {
+      const kase = playBattery({
+        ...charged,
+        'battery-load-test': 10.3,
+        'battery-tester': 600,
+        ...given,
+      });
+      expect(kase.state.decision).toMatchObject({ decide: 'decline', reason: 'no-fault-found' });
+      return linesOfBlock(
+        sheetOf({ chart: battery, case: kase, speaker, made: at }),
+        'reasons',
+      ).join(' ');
+    };
+    const { 'stand-loss': _lost, ...untested } = charged;
+    const flat = said({ 'received-volts': 11.62 });
+    expect(flat).toMatch(/came in discharged.*since it was charged here.*draws current/u);
+    expect(flat).not.toMatch(/every figure|not tested/u);
+    const full = said({ 'received-volts': 12.7 });
+    expect(full).toContain('it holds what it must hold');
+    expect(full).not.toContain('discharged');
+    const kase = playBattery({ ...untested, 'battery-load-test': 10.3, 'battery-tester': 600 });
+    const open = sheetOf({ chart: battery, case: kase, speaker, made: at });
+    expect(linesOfBlock(open, 'reasons').join(' ')).toMatch(
+      /empties itself.* was not tested here/u,
+    );
+  });
+
   test('of a return not decided yet says so', () => {
     const begun = openCase(chart, { id: 'r-18', at, context, policy }).case;
     expect(slip(begun).lead.title).toBe('Not decided yet');

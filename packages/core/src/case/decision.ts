@@ -32,12 +32,23 @@ export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
     rests: restsOf(flow, state, line),
     changes: changesOf(flow, state, line),
     measure: line.measure,
+    ...besidesOf(flow, state, line),
     stops: assess(flow, state).stops.map(({ id }) => id),
     again: line.again,
     ...(voids.length === 0 ? {} : { voids }),
     ...(refund === undefined ? {} : { refund }),
     ...(lacking.length === 0 ? {} : { lacking }),
   };
+}
+
+function besidesOf(
+  flow: Flow,
+  state: CaseState,
+  line: DecisionLine,
+): Pick<DecisionMessage, 'besides'> {
+  const settling = new Settling(flow, state, assess(flow, state).findings);
+  const besides = line.besides.filter(({ when }) => settling.truth(when) === true);
+  return besides.length === 0 ? {} : { besides: besides.map(({ id }) => id) };
 }
 
 /** The line that a table would come to at once with another answer; undefined where it goes on. */
