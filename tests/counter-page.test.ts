@@ -717,6 +717,72 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     expect(await asked(page)).toBe('Was it fitted or opened?');
   });
 
+  test('a figure or a day that is typed ahead is kept whole', async () => {
+    const { page } = await counter();
+    const inOneGo = async (...keys: readonly string[]): Promise<void> => {
+      for (const key of keys) {
+        await page.keyboard.press(key);
+        await page.waitForTimeout(75);
+      }
+    };
+    await press(page, '2');
+    const known = 'matches, receipt shown, in warranty, slow crank, was fitted, whole and dry';
+    await say(page, known);
+    await press(page, '1');
+    await answer(page, 'sound', 'it is the right one', 'plates covered, clear');
+    await press(page, '1', '3', '6', 'Enter');
+    await answer(page, 'flooded');
+    await typeSlowly(page, '20');
+    await page.keyboard.press('Enter', { delay: 60 });
+    await typeSlowly(page, '12.6');
+    await inOneGo('Enter', '6', '4', '0');
+    await eventually(async () => {
+      expect(await asked(page)).toContain('cold cranking amperes does the label give');
+      expect(await inside(page, '.figures input').inputValue()).toBe('640');
+    });
+    await page.keyboard.press('Escape');
+    await press(page, '+');
+    await inside(page, '.head-key').nth(2).click();
+    const policy = {
+      shop: 'Corner',
+      currency: 'EUR',
+      'return-window': { days: 14 },
+      warranty: { starter: { months: 24 } },
+    };
+    await inside(page, '.report input[type=file]').setInputFiles({
+      name: 'shop.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify({ ...policy })),
+    });
+    await eventually(async () => {
+      expect(await plain(inside(page, '.report'))).toContain('The terms of Corner are in use.');
+    });
+    await press(page, 'Escape');
+    await press(page, '1');
+    await answer(page, 'it is the part we sold');
+    await page.waitForTimeout(settled);
+    await inOneGo('1', ...'2025-11-05');
+    await eventually(async () => {
+      expect(await inside(page, '.day-entry input').inputValue()).toBe('2025-11-05');
+    });
+    expect(await asked(page)).toBe('When was it sold?');
+  });
+
+  test('says which keys came too soon, and takes none of those that followed at once', async () => {
+    const page = await practising();
+    await page.waitForTimeout(settled);
+    for (const key of ['1', '1', '2', '0', '2', '5', '.']) {
+      await page.keyboard.press(key);
+      await page.waitForTimeout(150);
+    }
+    const notes = await plain(inside(page, '.notes'));
+    expect(notes).toContain('Not taken: 1 2 0 2 5 .');
+    expect(await asked(page)).toBe('What does the customer say is wrong with it?');
+    await page.waitForTimeout(1000);
+    await press(page, '2');
+    expect(await plain(inside(page, '.notes'))).not.toContain('Not taken');
+  });
+
   test('asks back amperes of the label that are its ampere-hours, and a load that is not half of it', async () => {
     const { page } = await counter();
     await press(page, '2');

@@ -12,6 +12,7 @@ import { CounterVoice } from './counter-voice.ts';
 import { CounterWork } from './counter-work.ts';
 import { canReadCodes, watchForCode } from './device/camera.ts';
 import { listenToKeystrokes } from './device/keystrokes.ts';
+import { signOf, TypedAhead } from './device/typed-ahead.ts';
 import { settleMs } from '../device/settle.ts';
 import type { CounterEngine } from './engine/counter-engine.ts';
 import { isCommandInLine, readKey, type CounterCommand } from './keys.ts';
@@ -48,6 +49,7 @@ export class CounterPage {
   #hasKeys = true;
   /** Since when the sentence stands that is to be answered now, in milliseconds of the epoch. */
   #askedSince = 0;
+  readonly #ahead = new TypedAhead();
   #endCamera: (() => void) | undefined;
   #endKeys: () => void = () => undefined;
   #endWatch: () => void = () => undefined;
@@ -88,6 +90,7 @@ export class CounterPage {
         this.#pressed(key);
       },
       fieldFor: (key) => this.#fieldFor(key),
+      isShut: (field) => field.matches(typedInto) && this.#isShut,
       isCommandIn: ({ name }, key) => name === 'line' && this.#hasKeys && isCommandInLine(key),
       isCode: (text) =>
         lookUp(text, this.#book.shop).type !== 'unknown' ||
@@ -123,6 +126,7 @@ export class CounterPage {
     if (this.#find('#asked')?.textContent !== before) this.#askedSince = Date.now();
     this.#runCamera();
     if (isMoved) this.#bringToHand();
+    if (!this.#work.isWaiting) this.#takeTypedAhead();
   }
 
   #shown(): Shown {
@@ -314,11 +318,64 @@ export class CounterPage {
 
   #pressed(key: string): void {
     const meant = readKey(key);
-    if (meant === undefined) return;
-    const isAnswer = typeof meant !== 'string' || ['take', 'dont-know', 'cannot'].includes(meant);
-    if (isAnswer && (this.#isHasty || this.#work.inHand?.isBusy === true)) return;
+    const isAnswer =
+      (meant !== undefined && typeof meant !== 'string') ||
+      ['take', 'dont-know', 'cannot'].includes(meant ?? '');
+    const isSign = /^[-./,:]$/u.test(key);
+    if (this.#work.isWaiting) {
+      if (isAnswer || key === '-' || key === 'Backspace' || (isSign && this.#ahead.isFigure)) {
+        this.#ahead.keep(key);
+        return;
+      }
+    } else {
+      // A digit goes into the field of a figure, and a sign behind it.
+      const field = this.#figureField;
+      const isTyped =
+        /^\p{Nd}$/u.test(key) || (isSign && field !== undefined && field.value !== '');
+      if (this.#ahead.isLost(Date.now()) && (isAnswer || isTyped)) {
+        this.#notTaken(key);
+        return;
+      }
+      if (field !== undefined && isTyped) {
+        typeInto(field, field.value + key);
+        return;
+      }
+      if (isAnswer && this.#isHasty) {
+        this.#notTaken(key);
+        return;
+      }
+    }
+    if (meant === undefined || !this.#hasKeys) return;
     if (typeof meant === 'string') this.#command(meant);
     else this.#find(`.card [data-key="${meant.number}"]`)?.click();
+  }
+
+  /** What was typed while an answer was worked out: figures go into their fields, nothing else does. */
+  #takeTypedAhead(): void {
+    const typed = this.#ahead.release();
+    if ('keys' in typed) {
+      if (typed.keys !== '') this.#notTaken(typed.keys);
+      return;
+    }
+    const fields = this.#figureFields.filter(({ value }) => value === '');
+    for (const [index, text] of typed.figures.entries()) {
+      const field = fields[index];
+      if (field !== undefined) typeInto(field, text);
+    }
+    const left = typed.figures.slice(fields.length);
+    if (left.length > 0)
+      this.#notTaken([fields.length > 0 ? '' : [], left].flat().join(signOf('Enter')));
+  }
+
+  /** Says which keys did nothing, and why. */
+  #notTaken(keys: string): void {
+    const lost = this.#ahead.lose(signOf(keys), Date.now());
+    this.#work.notice(fill(this.#words.notTaken, { keys: lost }));
+  }
+
+  /** True while nothing is typed into the fields of figures and days. */
+  get #isShut(): boolean {
+    return this.#work.isWaiting || this.#ahead.isLost(Date.now());
   }
 
   /** True while what is pressed can only be meant for a sentence that stood there before. */
@@ -335,13 +392,18 @@ export class CounterPage {
       const line = this.#find('input[name=line]');
       return line instanceof HTMLInputElement ? line : undefined;
     }
-    if (!/^\p{Nd}$/u.test(key) || this.#isHasty) return undefined;
-    const fields = [
-      ...this.#setup.root.querySelectorAll<HTMLInputElement>(
-        '.figures input:not([type=file]), .day-entry input',
-      ),
-    ];
-    return fields.find(({ value }) => value === '') ?? fields[0];
+    return /^\p{Nd}$/u.test(key) && !this.#isShut ? this.#figureField : undefined;
+  }
+
+  /** The field that a figure or a day goes into: the one in hand, the first empty one, or the first. */
+  get #figureField(): HTMLInputElement | undefined {
+    const fields = this.#figureFields;
+    const inHand = fields.find((field) => field === this.#setup.root.activeElement);
+    return inHand ?? fields.find(({ value }) => value === '') ?? fields[0];
+  }
+
+  get #figureFields(): readonly HTMLInputElement[] {
+    return [...this.#setup.root.querySelectorAll<HTMLInputElement>(typedInto)];
   }
 
   #command(command: CounterCommand): void {
@@ -401,4 +463,14 @@ export class CounterPage {
   get #words(): CounterWords {
     return this.#voice.words;
   }
+}
+
+/** The fields of figures and days. */
+const typedInto = '.figures input:not([type=file]), .day-entry input';
+
+/** Types a text into a field in place of what stood there. */
+function typeInto(field: HTMLInputElement, text: string): void {
+  field.focus({ preventScroll: true });
+  field.value = text;
+  field.dispatchEvent(new Event('input', { bubbles: true }));
 }

@@ -53,6 +53,8 @@ export class CounterWork {
   #lying: Lying | undefined;
   /** The returns whose answer is being worked on. */
   readonly #busy = new Set<string>();
+  /** True while an answer is taken and what follows from it is not shown yet. */
+  #isArriving = false;
   #hand: Hand = emptyHand;
   #screen: Shown['screen'] = 'counter';
   #notices: readonly string[] = [];
@@ -86,6 +88,11 @@ export class CounterWork {
   /** Whether an answer of the return in hand is being worked on. */
   get isBusy(): boolean {
     return this.#lying !== undefined && this.#busy.has(this.#lying.id);
+  }
+
+  /** Whether the question that is shown has been answered, and the next one is not shown yet. */
+  get isWaiting(): boolean {
+    return this.isBusy || this.#isArriving;
   }
 
   /** Waits for something about a return, and takes nothing of it meanwhile. */
@@ -219,17 +226,25 @@ export class CounterWork {
       };
       this.#book.hold(next);
       const isInHand = this.#lying?.id === id;
-      if (isInHand) this.#lie({ id, laid, unclear, figures: {} });
+      if (isInHand) {
+        this.#lie({ id, laid, unclear, figures: {} });
+        this.#isArriving = true;
+      }
       // Kept before anything else is waited for: what is typed meanwhile goes on from there.
       await Promise.all([
         isOn ? this.keep({ ...next, version: next.version + 1 }) : undefined,
-        isInHand ? this.#weigh().then(() => this.#show(true)) : undefined,
+        isInHand ? this.#weigh().finally(() => this.#arrive()) : undefined,
       ]);
       if (language !== undefined) this.#setup.goOnIn(language);
       await this.evidence.dropOlder();
       await this.#writeSlip();
     });
     this.#busy.delete(id);
+  }
+
+  #arrive(): void {
+    this.#isArriving = false;
+    this.#show(true);
   }
 
   /** Keeps a return; where another window was first, theirs is shown. */

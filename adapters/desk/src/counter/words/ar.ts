@@ -131,6 +131,7 @@ export const ar: CounterWords = {
   confirmAsk: 'هل تم الاحتياط لذلك؟',
   figuresAsk: 'ماذا تُظهر أجهزة القياس؟',
   takeFigures: 'قبول الأرقام',
+  notTaken: 'لم يُؤخذ: {{keys}}. جاء قبل أن يمكن قراءة هذا. انظر أولًا ثم اضغط.',
   figureNeeded: 'المتوقع رقم في حقل واحد على الأقل.',
   takeDay: 'قبول اليوم',
   dayNeeded: 'المتوقع يوم كامل مثل {{day}}.',

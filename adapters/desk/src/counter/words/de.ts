@@ -141,6 +141,8 @@ export const de: CounterWords = {
   confirmAsk: 'Ist dafür gesorgt?',
   figuresAsk: 'Was zeigen die Messgeräte?',
   takeFigures: 'Die Zahlen übernehmen',
+  notTaken:
+    'Nicht genommen: {{keys}}. Es kam, bevor das hier gelesen sein konnte. Erst hinsehen, dann drücken.',
   figureNeeded: 'Erwartet: eine Zahl in mindestens einem Feld.',
   takeDay: 'Den Tag übernehmen',
   dayNeeded: 'Erwartet: ein ganzer Tag, wie {{day}}.',

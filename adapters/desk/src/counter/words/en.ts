@@ -134,6 +134,7 @@ export const en = {
   confirmAsk: 'Has that been seen to?',
   figuresAsk: 'What do the meters show?',
   takeFigures: 'Take the figures',
+  notTaken: 'Not taken: {{keys}}. It came before this could be read. Look first, then press.',
   figureNeeded: 'Expected: a figure in at least one field.',
   takeDay: 'Take the day',
   dayNeeded: 'Expected: a whole day, such as {{day}}.',

@@ -142,6 +142,8 @@ export const es: CounterWords = {
   confirmAsk: '¿Está todo dispuesto?',
   figuresAsk: '¿Qué marcan los medidores?',
   takeFigures: 'Aceptar las cifras',
+  notTaken:
+    'No se ha tomado: {{keys}}. Llegó antes de que esto pudiera leerse. Mire primero y pulse después.',
   figureNeeded: 'Se esperaba una cifra en al menos un campo.',
   takeDay: 'Aceptar el día',
   dayNeeded: 'Se esperaba un día completo, como {{day}}.',

@@ -143,6 +143,8 @@ export const fr: CounterWords = {
   confirmAsk: 'Est-ce fait ?',
   figuresAsk: 'Qu’affichent les appareils ?',
   takeFigures: 'Prendre les chiffres',
+  notTaken:
+    'Non pris : {{keys}}. C’est venu avant que ceci ait pu être lu. Regardez d’abord, puis appuyez.',
   figureNeeded: 'Attendu : un chiffre dans au moins un champ.',
   takeDay: 'Prendre le jour',
   dayNeeded: 'Attendu : un jour entier, comme {{day}}.',

@@ -136,6 +136,8 @@ export const pl: CounterWords = {
   confirmAsk: 'Czy o to zadbano?',
   figuresAsk: 'Co pokazują mierniki?',
   takeFigures: 'Przyjmij liczby',
+  notTaken:
+    'Nie przyjęto: {{keys}}. Padło, zanim można było to przeczytać. Najpierw proszę spojrzeć, potem nacisnąć.',
   figureNeeded: 'Oczekiwano liczby w co najmniej jednym polu.',
   takeDay: 'Przyjmij dzień',
   dayNeeded: 'Oczekiwano pełnego dnia, jak {{day}}.',
