@@ -1012,7 +1012,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await printed.waitFor();
     expect(await inside(page, '.slip').isVisible()).toBe(false);
     const paper = await plain(printed);
-    expect(paper).toContain('Geared starter 1.4 kW · ST-2140\nReceipt\nW-10482');
+    expect(paper).toContain('Starter · Geared starter 1.4 kW · ST-2140\nReceipt\nW-10482');
     expect(paper).toContain('Consumer law where you live');
     expect(await printed.locator('.to-sign').isVisible()).toBe(true);
     expect(await printed.locator('.code svg').isVisible()).toBe(true);

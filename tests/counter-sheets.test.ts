@@ -346,6 +346,31 @@ describe('a return slip', () => {
     );
   });
 
+  test.each([
+    ['en', 'Starter'],
+    ['es', 'Motor de arranque'],
+    ['de', 'Anlasser'],
+    ['fr', 'Démarreur'],
+    ['pl', 'Rozrusznik'],
+    ['ar', 'بادئ حركة'],
+  ])('names in %s the kind of part where nobody has entered what it is called', (locale, kind) => {
+    const { texts } = shippedFlow('starter-return', locale);
+    const speaker = createSpeaker({ locale, flowTexts: texts, checks: chart.flow.checks });
+    const bare = sheetOf({ chart, case: taken, speaker, made: at });
+    expect(bare.head.find(({ id }) => id === 'sold')?.text).toBe(kind);
+    const named = slip(taken, locale).head.find(({ id }) => id === 'sold')?.text;
+    expect(named).toContain(kind);
+    expect(named).toContain('S14-0220');
+  });
+
+  test('forbids running the part only where somebody has looked at it', () => {
+    const late = play({ ...slow, 'sale-date': '2022-01-10' }, policy);
+    expect(late.state.decision).toMatchObject({ decide: 'decline', reason: 'out-of-term' });
+    expect(blockOf(slip(late), 'stops')).toBeUndefined();
+    const broken = play({ ...slow, housing: 'cracked' }, policy);
+    expect(linesOfBlock(slip(broken), 'stops')[0]).toMatch(/Do not run it/u);
+  });
+
   test('of a return not decided yet says so', () => {
     const begun = openCase(chart, { id: 'r-18', at, context, policy }).case;
     expect(slip(begun).lead.title).toBe('Not decided yet');

@@ -33,12 +33,26 @@ export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
     changes: changesOf(flow, state, line),
     measure: line.measure,
     ...besidesOf(flow, state, line),
-    stops: assess(flow, state).stops.map(({ id }) => id),
+    stops: stopsOn(flow, state),
     again: line.again,
     ...(voids.length === 0 ? {} : { voids }),
     ...(refund === undefined ? {} : { refund }),
     ...(lacking.length === 0 ? {} : { lacking }),
   };
+}
+
+/**
+ * The stops to be told with a decision. One by the terms of a sale alone forbids nothing that nobody
+ * has looked at: nothing more is done with the part.
+ */
+function stopsOn(flow: Flow, state: CaseState): readonly string[] {
+  return assess(flow, state)
+    .stops.filter(({ when }) => {
+      const checks = checksOf(when);
+      const isAsked = checks.length === 0 || checks.some((check) => state.answers[check]);
+      return flow.endsIn === 'outcome' || isAsked;
+    })
+    .map(({ id }) => id);
 }
 
 function besidesOf(

@@ -225,7 +225,7 @@ export interface DecisionMessage {
   readonly measure: readonly string[];
   /** What is said besides the reason; absent where nothing is. */
   readonly besides?: readonly string[];
-  /** The hard stops in force. */
+  /** The hard stops in force; a decision tells of none that nobody has looked at. */
   readonly stops: readonly string[];
   /** Checks to be answered once more; until then the case stays open. */
   readonly again: readonly string[];
