@@ -923,6 +923,24 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     });
   });
 
+  test('a case that tells of another trouble than the customer is held against that', async () => {
+    const page = await practising();
+    await press(page, '+');
+    await press(page, '1');
+    await answer(page, 'it is the part we sold', 'receipt shown');
+    await typeSlowly(page, daysAgo(40).slice(0, 10));
+    await press(page, 'Enter');
+    await answer(page, 'it makes a noise');
+    await scan(page, codeOf(againstStarter, daysAgo(2)));
+    await eventually(async () => {
+      expect(await asked(page)).toBe('Is this the customer’s vehicle?');
+    });
+    const card = await plain(inside(page, '.card .to-do'));
+    expect(card).toContain('The customer says another thing: it makes a noise. Ask which it is.');
+    expect(card).toContain('it speaks against the part');
+    expect(card).not.toContain('verdict');
+  });
+
   test('a case of this vehicle with another part in it tells on what the part was bought, and no more', async () => {
     const page = await practising();
     await scan(page, codeOf(againstStarter, daysAgo(2)));

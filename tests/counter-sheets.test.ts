@@ -363,6 +363,15 @@ describe('a return slip', () => {
     expect(named).toContain('S14-0220');
   });
 
+  test('taken back by the vehicle’s readings says what the bench showed, and asks for none anew', () => {
+    const proved = play({ ...good, 'vehicle-proof': 'against-part' }, policy);
+    expect(proved.state.decision).toMatchObject({ decide: 'accept', reason: 'vehicle-evidence' });
+    expect(linesOfBlock(slip(proved), 'reasons')[0]).toMatch(
+      /bench.*without a load.*showed nothing/u,
+    );
+    expect(blockOf(slip(proved), 'measure')).toBeUndefined();
+  });
+
   test('forbids running the part only where somebody has looked at it', () => {
     const late = play({ ...slow, 'sale-date': '2022-01-10' }, policy);
     expect(late.state.decision).toMatchObject({ decide: 'decline', reason: 'out-of-term' });

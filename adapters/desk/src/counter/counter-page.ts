@@ -85,7 +85,6 @@ export class CounterPage {
     this.#setup.root.replaceChildren(this.#box);
     this.#box.addEventListener('click', this.#onClick, true);
     this.#endKeys = listenToKeystrokes({
-      hasKeys: () => this.#hasKeys,
       pressed: (key) => {
         this.#pressed(key);
       },
@@ -317,37 +316,32 @@ export class CounterPage {
   }
 
   #pressed(key: string): void {
-    const meant = readKey(key);
-    const isAnswer =
-      (meant !== undefined && typeof meant !== 'string') ||
-      ['take', 'dont-know', 'cannot'].includes(meant ?? '');
+    const meant = this.#hasKeys || key.length > 1 ? readKey(key) : undefined;
+    const isDigit = /^\p{Nd}$/u.test(key);
     const isSign = /^[-./,:]$/u.test(key);
+    const isAnswer = typeof meant === 'object' || answers.includes(meant);
     if (this.#work.isWaiting) {
-      if (isAnswer || key === '-' || key === 'Backspace' || (isSign && this.#ahead.isFigure)) {
+      const isFigure = isDigit || key === '-' || (isSign && this.#ahead.isFigure);
+      if (isAnswer || isFigure || key === 'Backspace') {
         this.#ahead.keep(key);
         return;
       }
     } else {
       // A digit goes into the field of a figure, and a sign behind it.
       const field = this.#figureField;
-      const isTyped =
-        /^\p{Nd}$/u.test(key) || (isSign && field !== undefined && field.value !== '');
-      if (this.#ahead.isLost(Date.now()) && (isAnswer || isTyped)) {
+      const isTyped = field !== undefined && (isDigit || (isSign && field.value !== ''));
+      const isLost = this.#ahead.isLost(Date.now()) && (isAnswer || isTyped);
+      if (isLost || (isAnswer && !isTyped && this.#isHasty)) {
         this.#notTaken(key);
         return;
       }
-      if (field !== undefined && isTyped) {
+      if (isTyped) {
         typeInto(field, field.value + key);
         return;
       }
-      if (isAnswer && this.#isHasty) {
-        this.#notTaken(key);
-        return;
-      }
     }
-    if (meant === undefined || !this.#hasKeys) return;
     if (typeof meant === 'string') this.#command(meant);
-    else this.#find(`.card [data-key="${meant.number}"]`)?.click();
+    else if (meant !== undefined) this.#find(`.card [data-key="${meant.number}"]`)?.click();
   }
 
   /** What was typed while an answer was worked out: figures go into their fields, nothing else does. */
@@ -464,6 +458,9 @@ export class CounterPage {
     return this.#voice.words;
   }
 }
+
+/** The commands that answer a question. */
+const answers: readonly (CounterCommand | undefined)[] = ['take', 'dont-know', 'cannot'];
 
 /** The fields of figures and days. */
 const typedInto = '.figures input:not([type=file]), .day-entry input';

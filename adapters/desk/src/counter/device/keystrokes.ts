@@ -17,8 +17,6 @@ const shortest = 4;
 
 /** What keys lead to. */
 export interface Keystrokes {
-  /** False where keys of one character are switched off. */
-  readonly hasKeys: () => boolean;
   /** A key pressed outside a field. */
   readonly pressed: (key: string) => void;
   /** The field into which a key is to be typed that was pressed outside one. */
@@ -57,7 +55,7 @@ export function listenToKeystrokes(to: Keystrokes): () => void {
     clearTimeout(timer);
     const held = run?.field === undefined ? (run?.text ?? '') : '';
     run = undefined;
-    for (const key of held) if (to.hasKeys()) to.pressed(key);
+    for (const key of held) to.pressed(key);
   };
 
   const down = (event: KeyboardEvent): void => {

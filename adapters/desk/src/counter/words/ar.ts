@@ -80,6 +80,7 @@ export const ar: CounterWords = {
   caseOf: 'حالة {{day}}',
   caseComplaint: 'عند التشغيل: {{what}}',
   caseVerdict: 'الحكم: {{fault}}، {{strength}}',
+  caseOtherClaim: 'يقول الزبون شيئًا آخر: {{what}}. اسأله أيهما الصحيح.',
   caseNoVerdict: 'لم تصل إلى حكم.',
   caseSays: 'لهذه القطعة: {{what}}',
   caseBefore:

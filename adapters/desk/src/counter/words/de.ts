@@ -84,6 +84,7 @@ export const de: CounterWords = {
   caseOf: 'Fall vom {{day}}',
   caseComplaint: 'Beim Starten: {{what}}',
   caseVerdict: 'Urteil: {{fault}}, {{strength}}',
+  caseOtherClaim: 'Der Kunde sagt etwas anderes: {{what}}. Fragen Sie, was zutrifft.',
   caseNoVerdict: 'Er kam zu keinem Urteil.',
   caseSays: 'Für dieses Teil: {{what}}',
   caseBefore:

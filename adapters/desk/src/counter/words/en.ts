@@ -79,6 +79,7 @@ export const en = {
   caseOf: 'Case of {{day}}',
   caseComplaint: 'At start: {{what}}',
   caseVerdict: 'Verdict: {{fault}}, {{strength}}',
+  caseOtherClaim: 'The customer says another thing: {{what}}. Ask which it is.',
   caseNoVerdict: 'It came to no verdict.',
   caseSays: 'For this part: {{what}}',
   caseBefore:

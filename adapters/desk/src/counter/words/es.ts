@@ -86,6 +86,7 @@ export const es: CounterWords = {
   caseOf: 'Caso del {{day}}',
   caseComplaint: 'Al arrancar: {{what}}',
   caseVerdict: 'Veredicto: {{fault}}, {{strength}}',
+  caseOtherClaim: 'El cliente dice otra cosa: {{what}}. Pregunte cuál de las dos es.',
   caseNoVerdict: 'No llegó a ningún veredicto.',
   caseSays: 'Para esta pieza: {{what}}',
   caseBefore:

@@ -86,6 +86,7 @@ export const fr: CounterWords = {
   caseOf: 'Cas du {{day}}',
   caseComplaint: 'Au démarrage : {{what}}',
   caseVerdict: 'Verdict : {{fault}}, {{strength}}',
+  caseOtherClaim: 'Le client dit autre chose : {{what}}. Demandez ce qu’il en est.',
   caseNoVerdict: 'Il n’est arrivé à aucun verdict.',
   caseSays: 'Pour cette pièce : {{what}}',
   caseBefore:

@@ -81,6 +81,7 @@ export const pl: CounterWords = {
   caseOf: 'Sprawa z dnia {{day}}',
   caseComplaint: 'Przy rozruchu: {{what}}',
   caseVerdict: 'Orzeczenie: {{fault}}, {{strength}}',
+  caseOtherClaim: 'Klient mówi co innego: {{what}}. Proszę zapytać, co się zgadza.',
   caseNoVerdict: 'Nie doszła do orzeczenia.',
   caseSays: 'Dla tej części: {{what}}',
   caseBefore:
