@@ -526,7 +526,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     const page = await practising();
     await scan(page, 'W-10240');
     await eventually(async () => {
-      expect(await plain(inside(page, '.notes'))).toMatch(
+      expect(await plain(inside(page, '.before'))).toMatch(
         /W-10240 is in the list of .* taken back/u,
       );
     });
@@ -535,6 +535,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
       expect(await inside(page, '.field input').nth(2).inputValue()).toBe('W-10377');
     });
     expect(await inside(page, '.notes p').count()).toBe(0);
+    expect(await inside(page, '.before').count()).toBe(0);
   });
 
   test('leaves one thing out of a sentence that was not meant so', async () => {
@@ -901,6 +902,36 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
         }
       }
     }
+  });
+
+  test('says of a receipt that came back before for as long as it lies there, and prints its slip again', async () => {
+    const page = await practising();
+    await follow(page, isDecided(page));
+    await press(page, '2');
+    await scan(page, 'W-10482');
+    const before = inside(page, '.before');
+    await before.waitFor();
+    expect(await plain(before)).toContain('W-10482 is in the list of');
+    await answer(page, 'it is the part we sold');
+    expect(await plain(before)).toContain('not taken back');
+    await page.reload();
+    await before.waitFor();
+    await page.evaluate(() => {
+      window.print = () => {
+        const paper = document
+          .querySelector('keyturn-counter')
+          ?.shadowRoot?.querySelector('.printed');
+        document.title = paper?.textContent ?? 'nothing';
+      };
+    });
+    await inside(page, '.head-key').first().click();
+    await inside(page, '.slip-again').filter({ hasText: 'W-10482' }).click();
+    await eventually(async () => {
+      expect(await page.title()).toContain('We can’t take it back');
+    });
+    await page.emulateMedia({ media: 'print' });
+    expect(await inside(page, '.day-list .wide').isVisible()).toBe(false);
+    expect(await inside(page, '.printed').isVisible()).toBe(true);
   });
 
   test('says which thing an amount lacks', async () => {

@@ -147,6 +147,8 @@ export class CounterPage {
       today,
       day: this.#day === '' ? today : this.#day,
       notices: work.notices,
+      listedBefore: work.entry.listedBefore,
+      again: work.again,
       hasKeys: this.#hasKeys,
       hasCamera: canReadCodes(),
       hand: work.hand,
@@ -293,6 +295,9 @@ export class CounterPage {
     print: () => {
       void this.#print();
     },
+    printAgain: (id) => {
+      void this.#printAgain(id);
+    },
   };
 
   /** Takes the figures that were typed; one that cannot be taken is typed anew. */
@@ -306,6 +311,10 @@ export class CounterPage {
 
   async #print(): Promise<void> {
     if (await this.#work.writeSlipNow()) window.print();
+  }
+
+  async #printAgain(id: string): Promise<void> {
+    if (await this.#work.writeSlipAgain(id)) window.print();
   }
 
   /** The slip says since when it waits and what follows; then another can begin. */
