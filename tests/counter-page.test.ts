@@ -526,7 +526,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     const page = await practising();
     await scan(page, 'W-10240');
     await eventually(async () => {
-      expect(await plain(inside(page, '.notes'))).toMatch(
+      expect(await plain(inside(page, '.before'))).toMatch(
         /W-10240 is in the list of .* taken back/u,
       );
     });
@@ -535,6 +535,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
       expect(await inside(page, '.field input').nth(2).inputValue()).toBe('W-10377');
     });
     expect(await inside(page, '.notes p').count()).toBe(0);
+    expect(await inside(page, '.before').count()).toBe(0);
   });
 
   test('leaves one thing out of a sentence that was not meant so', async () => {
@@ -717,6 +718,72 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     expect(await asked(page)).toBe('Was it fitted or opened?');
   });
 
+  test('a figure or a day that is typed ahead is kept whole', async () => {
+    const { page } = await counter();
+    const inOneGo = async (...keys: readonly string[]): Promise<void> => {
+      for (const key of keys) {
+        await page.keyboard.press(key);
+        await page.waitForTimeout(75);
+      }
+    };
+    await press(page, '2');
+    const known = 'matches, receipt shown, in warranty, slow crank, was fitted, whole and dry';
+    await say(page, known);
+    await press(page, '1');
+    await answer(page, 'sound', 'it is the right one', 'plates covered, clear');
+    await press(page, '1', '3', '6', 'Enter');
+    await answer(page, 'flooded');
+    await typeSlowly(page, '20');
+    await page.keyboard.press('Enter', { delay: 60 });
+    await typeSlowly(page, '12.6');
+    await inOneGo('Enter', '6', '4', '0');
+    await eventually(async () => {
+      expect(await asked(page)).toContain('cold cranking amperes does the label give');
+      expect(await inside(page, '.figures input').inputValue()).toBe('640');
+    });
+    await page.keyboard.press('Escape');
+    await press(page, '+');
+    await inside(page, '.head-key').nth(2).click();
+    const policy = {
+      shop: 'Corner',
+      currency: 'EUR',
+      'return-window': { days: 14 },
+      warranty: { starter: { months: 24 } },
+    };
+    await inside(page, '.report input[type=file]').setInputFiles({
+      name: 'shop.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify({ ...policy })),
+    });
+    await eventually(async () => {
+      expect(await plain(inside(page, '.report'))).toContain('The terms of Corner are in use.');
+    });
+    await press(page, 'Escape');
+    await press(page, '1');
+    await answer(page, 'it is the part we sold');
+    await page.waitForTimeout(settled);
+    await inOneGo('1', ...'2025-11-05');
+    await eventually(async () => {
+      expect(await inside(page, '.day-entry input').inputValue()).toBe('2025-11-05');
+    });
+    expect(await asked(page)).toBe('When was it sold?');
+  });
+
+  test('says which keys came too soon, and takes none of those that followed at once', async () => {
+    const page = await practising();
+    await page.waitForTimeout(settled);
+    for (const key of ['1', '1', '2', '0', '2', '5', '.']) {
+      await page.keyboard.press(key);
+      await page.waitForTimeout(150);
+    }
+    const notes = await plain(inside(page, '.notes'));
+    expect(notes).toContain('Not taken: 1 2 0 2 5 .');
+    expect(await asked(page)).toBe('What does the customer say is wrong with it?');
+    await page.waitForTimeout(1000);
+    await press(page, '2');
+    expect(await plain(inside(page, '.notes'))).not.toContain('Not taken');
+  });
+
   test('asks back amperes of the label that are its ampere-hours, and a load that is not half of it', async () => {
     const { page } = await counter();
     await press(page, '2');
@@ -837,6 +904,36 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     }
   });
 
+  test('says of a receipt that came back before for as long as it lies there, and prints its slip again', async () => {
+    const page = await practising();
+    await follow(page, isDecided(page));
+    await press(page, '2');
+    await scan(page, 'W-10482');
+    const before = inside(page, '.before');
+    await before.waitFor();
+    expect(await plain(before)).toContain('W-10482 is in the list of');
+    await answer(page, 'it is the part we sold');
+    expect(await plain(before)).toContain('not taken back');
+    await page.reload();
+    await before.waitFor();
+    await page.evaluate(() => {
+      window.print = () => {
+        const paper = document
+          .querySelector('keyturn-counter')
+          ?.shadowRoot?.querySelector('.printed');
+        document.title = paper?.textContent ?? 'nothing';
+      };
+    });
+    await inside(page, '.head-key').first().click();
+    await inside(page, '.slip-again').filter({ hasText: 'W-10482' }).click();
+    await eventually(async () => {
+      expect(await page.title()).toContain('We can’t take it back');
+    });
+    await page.emulateMedia({ media: 'print' });
+    expect(await inside(page, '.day-list .wide').isVisible()).toBe(false);
+    expect(await inside(page, '.printed').isVisible()).toBe(true);
+  });
+
   test('says which thing an amount lacks', async () => {
     const page = await practising();
     await press(page, '+');
@@ -855,6 +952,24 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await eventually(async () => {
       expect(await plain(inside(page, '.slip'))).toContain('€100.00');
     });
+  });
+
+  test('a case that tells of another trouble than the customer is held against that', async () => {
+    const page = await practising();
+    await press(page, '+');
+    await press(page, '1');
+    await answer(page, 'it is the part we sold', 'receipt shown');
+    await typeSlowly(page, daysAgo(40).slice(0, 10));
+    await press(page, 'Enter');
+    await answer(page, 'it makes a noise');
+    await scan(page, codeOf(againstStarter, daysAgo(2)));
+    await eventually(async () => {
+      expect(await asked(page)).toBe('Is this the customer’s vehicle?');
+    });
+    const card = await plain(inside(page, '.card .to-do'));
+    expect(card).toContain('The customer says another thing: it makes a noise. Ask which it is.');
+    expect(card).toContain('it speaks against the part');
+    expect(card).not.toContain('verdict');
   });
 
   test('a case of this vehicle with another part in it tells on what the part was bought, and no more', async () => {
@@ -946,7 +1061,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await printed.waitFor();
     expect(await inside(page, '.slip').isVisible()).toBe(false);
     const paper = await plain(printed);
-    expect(paper).toContain('Geared starter 1.4 kW · ST-2140\nReceipt\nW-10482');
+    expect(paper).toContain('Starter · Geared starter 1.4 kW · ST-2140\nReceipt\nW-10482');
     expect(paper).toContain('Consumer law where you live');
     expect(await printed.locator('.to-sign').isVisible()).toBe(true);
     expect(await printed.locator('.code svg').isVisible()).toBe(true);

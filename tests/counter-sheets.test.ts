@@ -316,6 +316,70 @@ describe('a return slip', () => {
     expect(again.state.decision).toMatchObject({ decide: 'accept', reason: 'motor-resistance' });
   });
 
+  test('of a battery that came in flat says that it was charged here, and what was not tested', () => {
+    const { texts } = shippedFlow('battery-return', 'en');
+    const speaker = createSpeaker({ locale: 'en', flowTexts: texts, checks: battery.flow.checks });
+    const said = (given: Given): string => {
+      const kase = playBattery({
+        ...charged,
+        'battery-load-test': 10.3,
+        'battery-tester': 600,
+        ...given,
+      });
+      expect(kase.state.decision).toMatchObject({ decide: 'decline', reason: 'no-fault-found' });
+      return linesOfBlock(
+        sheetOf({ chart: battery, case: kase, speaker, made: at }),
+        'reasons',
+      ).join(' ');
+    };
+    const { 'stand-loss': _lost, ...untested } = charged;
+    const flat = said({ 'received-volts': 11.62 });
+    expect(flat).toMatch(/came in discharged.*since it was charged here.*draws current/u);
+    expect(flat).not.toMatch(/every figure|not tested/u);
+    const full = said({ 'received-volts': 12.7 });
+    expect(full).toContain('it holds what it must hold');
+    expect(full).not.toContain('discharged');
+    const kase = playBattery({ ...untested, 'battery-load-test': 10.3, 'battery-tester': 600 });
+    const open = sheetOf({ chart: battery, case: kase, speaker, made: at });
+    expect(linesOfBlock(open, 'reasons').join(' ')).toMatch(
+      /empties itself.* was not tested here/u,
+    );
+  });
+
+  test.each([
+    ['en', 'Starter'],
+    ['es', 'Motor de arranque'],
+    ['de', 'Anlasser'],
+    ['fr', 'Démarreur'],
+    ['pl', 'Rozrusznik'],
+    ['ar', 'بادئ حركة'],
+  ])('names in %s the kind of part where nobody has entered what it is called', (locale, kind) => {
+    const { texts } = shippedFlow('starter-return', locale);
+    const speaker = createSpeaker({ locale, flowTexts: texts, checks: chart.flow.checks });
+    const bare = sheetOf({ chart, case: taken, speaker, made: at });
+    expect(bare.head.find(({ id }) => id === 'sold')?.text).toBe(kind);
+    const named = slip(taken, locale).head.find(({ id }) => id === 'sold')?.text;
+    expect(named).toContain(kind);
+    expect(named).toContain('S14-0220');
+  });
+
+  test('taken back by the vehicle’s readings says what the bench showed, and asks for none anew', () => {
+    const proved = play({ ...good, 'vehicle-proof': 'against-part' }, policy);
+    expect(proved.state.decision).toMatchObject({ decide: 'accept', reason: 'vehicle-evidence' });
+    expect(linesOfBlock(slip(proved), 'reasons')[0]).toMatch(
+      /bench.*without a load.*showed nothing/u,
+    );
+    expect(blockOf(slip(proved), 'measure')).toBeUndefined();
+  });
+
+  test('forbids running the part only where somebody has looked at it', () => {
+    const late = play({ ...slow, 'sale-date': '2022-01-10' }, policy);
+    expect(late.state.decision).toMatchObject({ decide: 'decline', reason: 'out-of-term' });
+    expect(blockOf(slip(late), 'stops')).toBeUndefined();
+    const broken = play({ ...slow, housing: 'cracked' }, policy);
+    expect(linesOfBlock(slip(broken), 'stops')[0]).toMatch(/Do not run it/u);
+  });
+
   test('of a return not decided yet says so', () => {
     const begun = openCase(chart, { id: 'r-18', at, context, policy }).case;
     expect(slip(begun).lead.title).toBe('Not decided yet');

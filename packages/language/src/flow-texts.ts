@@ -114,6 +114,8 @@ export interface FlowTexts {
   readonly decisions?: Readonly<Record<string, DecisionTexts>>;
   readonly reasons?: Readonly<Record<string, ReasonTexts>>;
   readonly measures?: Readonly<Record<string, string>>;
+  /** What a decision says besides its reason, a sentence or two each. */
+  readonly besides?: Readonly<Record<string, string>>;
   readonly faults: Readonly<Record<string, { readonly name: string; readonly means?: string }>>;
   readonly roots: Readonly<Record<string, string>>;
   readonly remedies: Readonly<Record<string, RemedyTexts>>;

@@ -32,6 +32,7 @@ export interface FlowWords {
   /** What is said of a reason where it is given for a decision. */
   readonly reasonSaid: (id: string, decide: string) => readonly string[];
   readonly measure: (id: string) => string;
+  readonly beside: (id: string) => string;
   readonly fault: (id: string) => string;
   readonly caution: (id: string) => string;
   readonly stop: (id: string) => string;
@@ -90,6 +91,7 @@ export function createFlowWords(texts: ToldTexts, likes: CheckLikes, say: Say): 
     reason,
     reasonSaid: (id, decide) => pick(reason(id).say, `${id}.${decide}`),
     measure: (id) => pick(texts.measures, `measures.${id}`),
+    beside: (id) => pick(texts.besides, `besides.${id}`),
     fault: (id) => pick(texts.faults, `faults.${id}`).name,
     caution: (id) => pick(texts.cautions, `cautions.${id}`),
     stop: (id) => pick(texts.stops, `stops.${id}`),

@@ -35,9 +35,9 @@ export class CounterEntry {
     this.#work = work;
   }
 
-  /** That a sale has come back before and is in a day's list; undefined where it is in none. */
-  listedBefore({ sale }: KnownPart): string | undefined {
-    const before = sale === undefined ? undefined : this.#book.endedWith(sale.receipt);
+  /** That the sale in hand has come back before and is in a day's list; undefined where in none. */
+  get listedBefore(): string | undefined {
+    const before = this.#book.endedWith(this.#work.back?.receipt ?? '');
     if (before === undefined || before.closed === null) return undefined;
     const { at, decide } = before.closed;
     const how = { dateStyle: 'medium', timeZone: this.#book.shop?.policy['time-zone'] } as const;
@@ -136,8 +136,6 @@ export class CounterEntry {
       { type: 'context', set: contextOf(known) },
       ...(answers.length === 0 ? [] : [{ type: 'answers', answers } as const]),
     );
-    const before = this.listedBefore(known);
-    if (before !== undefined) this.#work.notice(before);
   }
 
   get #words(): CounterWords {

@@ -12,6 +12,7 @@ import { CounterVoice } from './counter-voice.ts';
 import { CounterWork } from './counter-work.ts';
 import { canReadCodes, watchForCode } from './device/camera.ts';
 import { listenToKeystrokes } from './device/keystrokes.ts';
+import { signOf, TypedAhead } from './device/typed-ahead.ts';
 import { settleMs } from '../device/settle.ts';
 import type { CounterEngine } from './engine/counter-engine.ts';
 import { isCommandInLine, readKey, type CounterCommand } from './keys.ts';
@@ -48,6 +49,7 @@ export class CounterPage {
   #hasKeys = true;
   /** Since when the sentence stands that is to be answered now, in milliseconds of the epoch. */
   #askedSince = 0;
+  readonly #ahead = new TypedAhead();
   #endCamera: (() => void) | undefined;
   #endKeys: () => void = () => undefined;
   #endWatch: () => void = () => undefined;
@@ -83,11 +85,11 @@ export class CounterPage {
     this.#setup.root.replaceChildren(this.#box);
     this.#box.addEventListener('click', this.#onClick, true);
     this.#endKeys = listenToKeystrokes({
-      hasKeys: () => this.#hasKeys,
       pressed: (key) => {
         this.#pressed(key);
       },
       fieldFor: (key) => this.#fieldFor(key),
+      isShut: (field) => field.matches(typedInto) && this.#isShut,
       isCommandIn: ({ name }, key) => name === 'line' && this.#hasKeys && isCommandInLine(key),
       isCode: (text) =>
         lookUp(text, this.#book.shop).type !== 'unknown' ||
@@ -123,6 +125,7 @@ export class CounterPage {
     if (this.#find('#asked')?.textContent !== before) this.#askedSince = Date.now();
     this.#runCamera();
     if (isMoved) this.#bringToHand();
+    if (!this.#work.isWaiting) this.#takeTypedAhead();
   }
 
   #shown(): Shown {
@@ -144,6 +147,8 @@ export class CounterPage {
       today,
       day: this.#day === '' ? today : this.#day,
       notices: work.notices,
+      listedBefore: work.entry.listedBefore,
+      again: work.again,
       hasKeys: this.#hasKeys,
       hasCamera: canReadCodes(),
       hand: work.hand,
@@ -290,6 +295,9 @@ export class CounterPage {
     print: () => {
       void this.#print();
     },
+    printAgain: (id) => {
+      void this.#printAgain(id);
+    },
   };
 
   /** Takes the figures that were typed; one that cannot be taken is typed anew. */
@@ -305,6 +313,10 @@ export class CounterPage {
     if (await this.#work.writeSlipNow()) window.print();
   }
 
+  async #printAgain(id: string): Promise<void> {
+    if (await this.#work.writeSlipAgain(id)) window.print();
+  }
+
   /** The slip says since when it waits and what follows; then another can begin. */
   async #putAside(): Promise<void> {
     if (!(await this.#work.putAside())) return;
@@ -313,12 +325,60 @@ export class CounterPage {
   }
 
   #pressed(key: string): void {
-    const meant = readKey(key);
-    if (meant === undefined) return;
-    const isAnswer = typeof meant !== 'string' || ['take', 'dont-know', 'cannot'].includes(meant);
-    if (isAnswer && (this.#isHasty || this.#work.inHand?.isBusy === true)) return;
+    const meant = this.#hasKeys || key.length > 1 ? readKey(key) : undefined;
+    const isDigit = /^\p{Nd}$/u.test(key);
+    const isSign = /^[-./,:]$/u.test(key);
+    const isAnswer = typeof meant === 'object' || answers.includes(meant);
+    if (this.#work.isWaiting) {
+      const isFigure = isDigit || key === '-' || (isSign && this.#ahead.isFigure);
+      if (isAnswer || isFigure || key === 'Backspace') {
+        this.#ahead.keep(key);
+        return;
+      }
+    } else {
+      // A digit goes into the field of a figure, and a sign behind it.
+      const field = this.#figureField;
+      const isTyped = field !== undefined && (isDigit || (isSign && field.value !== ''));
+      const isLost = this.#ahead.isLost(Date.now()) && (isAnswer || isTyped);
+      if (isLost || (isAnswer && !isTyped && this.#isHasty)) {
+        this.#notTaken(key);
+        return;
+      }
+      if (isTyped) {
+        typeInto(field, field.value + key);
+        return;
+      }
+    }
     if (typeof meant === 'string') this.#command(meant);
-    else this.#find(`.card [data-key="${meant.number}"]`)?.click();
+    else if (meant !== undefined) this.#find(`.card [data-key="${meant.number}"]`)?.click();
+  }
+
+  /** What was typed while an answer was worked out: figures go into their fields, nothing else does. */
+  #takeTypedAhead(): void {
+    const typed = this.#ahead.release();
+    if ('keys' in typed) {
+      if (typed.keys !== '') this.#notTaken(typed.keys);
+      return;
+    }
+    const fields = this.#figureFields.filter(({ value }) => value === '');
+    for (const [index, text] of typed.figures.entries()) {
+      const field = fields[index];
+      if (field !== undefined) typeInto(field, text);
+    }
+    const left = typed.figures.slice(fields.length);
+    if (left.length > 0)
+      this.#notTaken([fields.length > 0 ? '' : [], left].flat().join(signOf('Enter')));
+  }
+
+  /** Says which keys did nothing, and why. */
+  #notTaken(keys: string): void {
+    const lost = this.#ahead.lose(signOf(keys), Date.now());
+    this.#work.notice(fill(this.#words.notTaken, { keys: lost }));
+  }
+
+  /** True while nothing is typed into the fields of figures and days. */
+  get #isShut(): boolean {
+    return this.#work.isWaiting || this.#ahead.isLost(Date.now());
   }
 
   /** True while what is pressed can only be meant for a sentence that stood there before. */
@@ -335,13 +395,18 @@ export class CounterPage {
       const line = this.#find('input[name=line]');
       return line instanceof HTMLInputElement ? line : undefined;
     }
-    if (!/^\p{Nd}$/u.test(key) || this.#isHasty) return undefined;
-    const fields = [
-      ...this.#setup.root.querySelectorAll<HTMLInputElement>(
-        '.figures input:not([type=file]), .day-entry input',
-      ),
-    ];
-    return fields.find(({ value }) => value === '') ?? fields[0];
+    return /^\p{Nd}$/u.test(key) && !this.#isShut ? this.#figureField : undefined;
+  }
+
+  /** The field that a figure or a day goes into: the one in hand, the first empty one, or the first. */
+  get #figureField(): HTMLInputElement | undefined {
+    const fields = this.#figureFields;
+    const inHand = fields.find((field) => field === this.#setup.root.activeElement);
+    return inHand ?? fields.find(({ value }) => value === '') ?? fields[0];
+  }
+
+  get #figureFields(): readonly HTMLInputElement[] {
+    return [...this.#setup.root.querySelectorAll<HTMLInputElement>(typedInto)];
   }
 
   #command(command: CounterCommand): void {
@@ -401,4 +466,17 @@ export class CounterPage {
   get #words(): CounterWords {
     return this.#voice.words;
   }
+}
+
+/** The commands that answer a question. */
+const answers: readonly (CounterCommand | undefined)[] = ['take', 'dont-know', 'cannot'];
+
+/** The fields of figures and days. */
+const typedInto = '.figures input:not([type=file]), .day-entry input';
+
+/** Types a text into a field in place of what stood there. */
+function typeInto(field: HTMLInputElement, text: string): void {
+  field.focus({ preventScroll: true });
+  field.value = text;
+  field.dispatchEvent(new Event('input', { bubbles: true }));
 }

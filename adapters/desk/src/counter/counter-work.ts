@@ -3,6 +3,7 @@
  * draws nothing; what takes long is done by the engine.
  */
 import { minorUnits, type Flow, type Input } from '@keyturn/core';
+import type { Sheet } from '@keyturn/sheets';
 import { rememberedInHand, rememberInHand } from '../device/in-hand.ts';
 import { answering, type Laid, type Turned } from '../engine/engine.ts';
 import { fill, timeOfDay } from '../wording.ts';
@@ -20,6 +21,7 @@ import {
 } from './return/counter-return.ts';
 import { shopDayOf } from './return/day.ts';
 import { writtenPrice } from './return/written-price.ts';
+import { slipOf } from './return/slip-of.ts';
 import { openReturn, type KnownPart } from './return/opening.ts';
 import type { CounterBook } from './store/counter-book.ts';
 import { CounterEvidence } from './vehicle/counter-evidence.ts';
@@ -53,9 +55,13 @@ export class CounterWork {
   #lying: Lying | undefined;
   /** The returns whose answer is being worked on. */
   readonly #busy = new Set<string>();
+  /** True while an answer is taken and what follows from it is not shown yet. */
+  #isArriving = false;
   #hand: Hand = emptyHand;
   #screen: Shown['screen'] = 'counter';
   #notices: readonly string[] = [];
+  /** The slip of a return that has ended, to be printed once more. */
+  #again: Sheet | undefined;
 
   constructor(setup: CounterWorkSetup) {
     this.#setup = setup;
@@ -86,6 +92,11 @@ export class CounterWork {
   /** Whether an answer of the return in hand is being worked on. */
   get isBusy(): boolean {
     return this.#lying !== undefined && this.#busy.has(this.#lying.id);
+  }
+
+  /** Whether the question that is shown has been answered, and the next one is not shown yet. */
+  get isWaiting(): boolean {
+    return this.isBusy || this.#isArriving;
   }
 
   /** Waits for something about a return, and takes nothing of it meanwhile. */
@@ -187,7 +198,7 @@ export class CounterWork {
     await this.trying(async () => {
       const back = await openReturn(this.#setup.engine, this.#book.shop, { ...known, at: now() });
       await this.keep(back);
-      await this.choose(back.id, this.entry.listedBefore(known));
+      await this.choose(back.id);
     });
   }
 
@@ -219,17 +230,25 @@ export class CounterWork {
       };
       this.#book.hold(next);
       const isInHand = this.#lying?.id === id;
-      if (isInHand) this.#lie({ id, laid, unclear, figures: {} });
+      if (isInHand) {
+        this.#lie({ id, laid, unclear, figures: {} });
+        this.#isArriving = true;
+      }
       // Kept before anything else is waited for: what is typed meanwhile goes on from there.
       await Promise.all([
         isOn ? this.keep({ ...next, version: next.version + 1 }) : undefined,
-        isInHand ? this.#weigh().then(() => this.#show(true)) : undefined,
+        isInHand ? this.#weigh().finally(() => this.#arrive()) : undefined,
       ]);
       if (language !== undefined) this.#setup.goOnIn(language);
       await this.evidence.dropOlder();
       await this.#writeSlip();
     });
     this.#busy.delete(id);
+  }
+
+  #arrive(): void {
+    this.#isArriving = false;
+    this.#show(true);
   }
 
   /** Keeps a return; where another window was first, theirs is shown. */
@@ -279,14 +298,7 @@ export class CounterWork {
     const back = this.back;
     if (back === undefined) return;
     if (back.sitting.case.state.decision === null && back.aside === null) return;
-    const { timeZone: here } = new Intl.DateTimeFormat().resolvedOptions();
-    const sheet = await this.#setup.engine.slip(back.sitting, {
-      made: now(),
-      locale: this.#voice.tag,
-      timeZone: this.#book.shop?.policy['time-zone'] ?? here,
-      sold: { name: back.name, number: back.number, receipt: back.receipt },
-      ...(back.aside === null ? {} : { aside: back.aside }),
-    });
+    const sheet = await slipOf({ ...back, goodwill: null }, now(), this.#setup);
     const lying = this.#lying;
     if (lying?.id !== back.id || this.back?.sitting !== back.sitting) return;
     this.#lying = { ...lying, sheet };
@@ -436,6 +448,23 @@ export class CounterWork {
       const values = { given: text.slice(0, 40), currency, example };
       this.notice(fill(this.#words.priceWrong, values));
     } else void this.take({ type: 'context', set: { 'sale.price': price } });
+  }
+
+  /** Writes the slip of a return that has ended anew. False where that went wrong, which is said. */
+  async writeSlipAgain(id: string): Promise<boolean> {
+    let isWritten = false;
+    await this.trying(async () => {
+      const ended = this.#book.all.find((back) => back.id === id) ?? neverThere();
+      this.#again = await slipOf(ended, now(), this.#setup);
+      isWritten = true;
+      this.#show(false);
+    });
+    return isWritten;
+  }
+
+  /** The slip of a return that has ended, written anew; undefined where none was asked for. */
+  get again(): Sheet | undefined {
+    return this.#screen === 'day' ? this.#again : undefined;
   }
 
   /** Puts the return in hand into the day's list, as it was decided. */

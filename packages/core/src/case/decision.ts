@@ -32,12 +32,37 @@ export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
     rests: restsOf(flow, state, line),
     changes: changesOf(flow, state, line),
     measure: line.measure,
-    stops: assess(flow, state).stops.map(({ id }) => id),
+    ...besidesOf(flow, state, line),
+    stops: stopsOn(flow, state),
     again: line.again,
     ...(voids.length === 0 ? {} : { voids }),
     ...(refund === undefined ? {} : { refund }),
     ...(lacking.length === 0 ? {} : { lacking }),
   };
+}
+
+/**
+ * The stops to be told with a decision. One by the terms of a sale alone forbids nothing that nobody
+ * has looked at: nothing more is done with the part.
+ */
+function stopsOn(flow: Flow, state: CaseState): readonly string[] {
+  return assess(flow, state)
+    .stops.filter(({ when }) => {
+      const checks = checksOf(when);
+      const isAsked = checks.length === 0 || checks.some((check) => state.answers[check]);
+      return flow.endsIn === 'outcome' || isAsked;
+    })
+    .map(({ id }) => id);
+}
+
+function besidesOf(
+  flow: Flow,
+  state: CaseState,
+  line: DecisionLine,
+): Pick<DecisionMessage, 'besides'> {
+  const settling = new Settling(flow, state, assess(flow, state).findings);
+  const besides = line.besides.filter(({ when }) => settling.truth(when) === true);
+  return besides.length === 0 ? {} : { besides: besides.map(({ id }) => id) };
 }
 
 /** The line that a table would come to at once with another answer; undefined where it goes on. */

@@ -223,7 +223,9 @@ export interface DecisionMessage {
   readonly changes: readonly OtherDecision[];
   /** What to measure on the vehicle before another part is fitted: checks of the no-start flow. */
   readonly measure: readonly string[];
-  /** The hard stops in force. */
+  /** What is said besides the reason; absent where nothing is. */
+  readonly besides?: readonly string[];
+  /** The hard stops in force; a decision tells of none that nobody has looked at. */
   readonly stops: readonly string[];
   /** Checks to be answered once more; until then the case stays open. */
   readonly again: readonly string[];

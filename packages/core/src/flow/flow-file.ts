@@ -379,6 +379,10 @@ const decision = z.strictObject({
     .min(1)
     .optional()
     .meta({ description: 'what to measure on the vehicle before another part is fitted' }),
+  besides: z
+    .record(id, condition)
+    .optional()
+    .meta({ description: 'what is said besides the reason, by the id of its words, and when' }),
 });
 
 /** The schema of one flow file. */

@@ -324,6 +324,8 @@ export interface DecisionLine {
   readonly pays?: Payment;
   /** What to measure on the vehicle before another part is fitted. */
   readonly measure: readonly string[];
+  /** What is said besides the reason where its condition holds. */
+  readonly besides: readonly { readonly id: string; readonly when: Condition }[];
 }
 
 /** A whole flow. */

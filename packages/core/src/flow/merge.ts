@@ -85,6 +85,10 @@ function readEnd(
       again: line.again ?? [],
       voids: line.voids ?? [],
       measure: line.measure ?? [],
+      besides: Object.entries(line.besides ?? {}).map(([id, when]) => ({
+        id,
+        when: condition(when, (table as NonNullable<typeof table>).place.in(index, 'besides', id)),
+      })),
       ...(line.pays === undefined ? {} : { pays: line.pays }),
       ...(table === undefined ? {} : whenOf(line, table.place.in(index), condition)),
     })),

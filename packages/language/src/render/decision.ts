@@ -8,7 +8,7 @@ import type { Voice } from '../voice.ts';
  */
 export function renderDecision(message: DecisionMessage, voice: Voice): Rendered[] {
   const { say, flow } = voice;
-  const { decide, reason, called, measure } = message;
+  const { decide, reason, called, measure, besides = [] } = message;
   const sections = [
     { id: 'stops', heading: say('verdict.stops'), lines: message.stops.map((id) => flow.stop(id)) },
     { id: 'do', heading: say('decision.do'), lines: doLines(message, voice) },
@@ -26,7 +26,7 @@ export function renderDecision(message: DecisionMessage, voice: Voice): Rendered
     {
       kind: 'verdict',
       title: flow.decision(decide).title,
-      strength: flow.reasonSaid(reason, decide).join(' '),
+      strength: [...flow.reasonSaid(reason, decide), ...besides.map(flow.beside)].join(' '),
       sections,
     },
   ];

@@ -55,17 +55,24 @@ export function returnSlip(options: SheetOptions): Sheet {
 }
 
 /** The shop, the part, the receipt and the day, as far as they are known. */
-function headOf({ case: kase, sold = {}, speaker, words, timeZone = 'UTC' }: ToldCase): Fact[] {
+function headOf(told: ToldCase): Fact[] {
+  const { case: kase, sold = {}, speaker, words, timeZone = 'UTC' } = told;
   const { policy, at } = kase.state;
   const day = new Intl.DateTimeFormat(speaker.locale, { dateStyle: 'medium', timeZone });
   const fact = (id: string, label: string, text = ''): Fact => ({ id, label, text });
   return [
     fact('shop', words.shop, policy?.shop),
     fact('address', words.address, policy?.address),
-    fact('sold', words.part, [sold.name, sold.number].filter(Boolean).join(' · ')),
+    fact('sold', words.part, [kindOf(told), sold.name, sold.number].filter(Boolean).join(' · ')),
     fact('receipt', words.receipt, sold.receipt),
     fact('day', words.day, day.format(new Date(at))),
   ].filter(({ text }) => text !== '');
+}
+
+/** What kind of part it is, whatever it is called. */
+function kindOf({ chart: { flow }, words }: ToldCase): string | undefined {
+  const kinds = { starter: words.soldStarter, battery: words.soldBattery };
+  return flow.part === undefined ? undefined : kinds[flow.part];
 }
 
 /** Since when a part that is put aside waits, what follows, and when at the earliest. */

@@ -59,6 +59,8 @@ export const ar: SheetWords = {
   returnSlip: 'إيصال الإرجاع',
   fittingRecord: 'محضر التركيب',
   part: 'القطعة',
+  soldStarter: 'بادئ حركة',
+  soldBattery: 'بطارية',
   aside: 'موضوعة جانبًا، ولم يُقرَّر بعد',
   asideSince: 'منذ',
   asideNext: 'ما يلي',

@@ -59,6 +59,8 @@ export const de: SheetWords = {
   returnSlip: 'Rückgabebeleg',
   fittingRecord: 'Einbauprotokoll',
   part: 'Das Teil',
+  soldStarter: 'Anlasser',
+  soldBattery: 'Batterie',
   aside: 'Zurückgestellt, noch nicht entschieden',
   asideSince: 'Seit',
   asideNext: 'Was folgt',

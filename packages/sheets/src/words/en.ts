@@ -57,6 +57,8 @@ export const en = {
   returnSlip: 'Return slip',
   fittingRecord: 'Fitting record',
   part: 'The part',
+  soldStarter: 'Starter',
+  soldBattery: 'Battery',
   aside: 'Put aside, not decided yet',
   asideSince: 'Since',
   asideNext: 'What follows',

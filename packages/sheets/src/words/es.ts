@@ -59,6 +59,8 @@ export const es: SheetWords = {
   returnSlip: 'Recibo de devolución',
   fittingRecord: 'Registro de montaje',
   part: 'La pieza',
+  soldStarter: 'Motor de arranque',
+  soldBattery: 'Batería',
   aside: 'Apartada, todavía sin decidir',
   asideSince: 'Desde',
   asideNext: 'Qué sigue',

@@ -60,6 +60,8 @@ export const fr: SheetWords = {
   returnSlip: 'Bon de retour',
   fittingRecord: 'Procès-verbal de montage',
   part: 'La pièce',
+  soldStarter: 'Démarreur',
+  soldBattery: 'Batterie',
   aside: 'Mis de côté, pas encore décidé',
   asideSince: 'Depuis',
   asideNext: 'La suite',

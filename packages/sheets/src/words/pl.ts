@@ -59,6 +59,8 @@ export const pl: SheetWords = {
   returnSlip: 'Pokwitowanie zwrotu',
   fittingRecord: 'Protokół montażu',
   part: 'Część',
+  soldStarter: 'Rozrusznik',
+  soldBattery: 'Akumulator',
   aside: 'Odłożone, jeszcze bez decyzji',
   asideSince: 'Od',
   asideNext: 'Co dalej',

@@ -17,12 +17,12 @@ const shortest = 4;
 
 /** What keys lead to. */
 export interface Keystrokes {
-  /** False where keys of one character are switched off. */
-  readonly hasKeys: () => boolean;
   /** A key pressed outside a field. */
   readonly pressed: (key: string) => void;
   /** The field into which a key is to be typed that was pressed outside one. */
   readonly fieldFor: (key: string) => HTMLInputElement | undefined;
+  /** Whether nothing is to be typed into a field now: its keys count as pressed outside one. */
+  readonly isShut: (field: HTMLInputElement) => boolean;
   /** Whether a key that is pressed in an empty field is a command there all the same. */
   readonly isCommandIn: (field: HTMLInputElement, key: string) => boolean;
   /** Whether a text is a code that is known here: only such a one is taken out of a field again. */
@@ -55,7 +55,7 @@ export function listenToKeystrokes(to: Keystrokes): () => void {
     clearTimeout(timer);
     const held = run?.field === undefined ? (run?.text ?? '') : '';
     run = undefined;
-    for (const key of held) if (to.hasKeys()) to.pressed(key);
+    for (const key of held) to.pressed(key);
   };
 
   const down = (event: KeyboardEvent): void => {
@@ -63,7 +63,12 @@ export function listenToKeystrokes(to: Keystrokes): () => void {
     const { key, timeStamp: at } = event;
     // A key that is held down says it once.
     if (event.repeat && fieldOf(event) === undefined) return;
-    const field = fieldOf(event);
+    const focused = fieldOf(event);
+    const isShut = focused !== undefined && to.isShut(focused);
+    const field = isShut ? undefined : focused;
+    if (isShut && (key.length === 1 || key === 'Enter' || key === 'Backspace')) {
+      event.preventDefault();
+    }
     const isFast = run !== undefined && at - run.at <= scannerGapMs;
     if (key === 'Enter' && run !== undefined && isFast && run.text.length >= shortest) {
       if (run.field === undefined || isOfCode(run)) {

@@ -161,6 +161,7 @@ const css = `
 .report table { border-collapse: collapse; }
 .report th { text-align: start; vertical-align: baseline; padding: .3rem 0; padding-inline-end: 1.4rem; font-weight: 700; }
 .report td { padding: .4rem 0; padding-inline-end: 1.4rem; vertical-align: baseline; border-block-start: 1px solid var(--grid); }
+.slip-again { min-block-size: 24px; padding: 0; border: 0; background: none; font: inherit; color: inherit; text-align: start; text-decoration: underline; text-underline-offset: .2em; cursor: pointer; }
 .report td.amount, .report th:last-child { text-align: end; padding-inline-end: 0; }
 .report td.amount { font-variant-numeric: tabular-nums lining-nums; white-space: nowrap; font-weight: 700; }
 .report kbd { font: inherit; font-weight: 700; white-space: nowrap; }
@@ -227,6 +228,8 @@ const css = `
   .page.counter { background: #fff; color: #000; font-size: 11pt; min-block-size: 0; }
   .head, .counter .card, .others-list, .ledger > :not(.slip):not(.printed), .slip.seen, .report .keys, .day-pick { display: none !important; }
   .bench, .ledger, [dir='rtl'] .ledger { display: block; padding: 0; }
+  .day-list.again > :not(.printed) { display: none !important; }
+  .slip-again { text-decoration: none; }
   .slip { border: 0; padding: 0; background: none; }
   .slip header p, .slip h3, .small-print { color: #000; }
   .small-print ul { columns: 2; }

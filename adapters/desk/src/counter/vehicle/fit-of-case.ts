@@ -32,3 +32,22 @@ export function misfitOf(
   }
   return undefined;
 }
+
+/** What a vehicle does by its case where a customer says this of its starter. */
+const complaintsOf: Readonly<Partial<Record<string, readonly string[]>>> = {
+  'no-crank': ['silent', 'single-click', 'rapid-clicking', 'key-stuck'],
+  'slow-crank': ['slow-crank', 'rapid-clicking', 'single-click'],
+  noise: ['grinding', 'free-spin'],
+};
+
+/** What the customer says of a starter where the case tells of another trouble; undefined otherwise. */
+export function otherClaim(
+  { complaint }: VehicleCase,
+  { part, sitting }: CounterReturn,
+): string | undefined {
+  const answer = sitting.case.state.answers['claim']?.at(-1);
+  if (part !== 'starter' || complaint === null || !Array.isArray(answer)) return undefined;
+  const [claim] = answer as readonly string[];
+  const fits = complaintsOf[claim ?? ''];
+  return fits === undefined || fits.includes(complaint) ? undefined : claim;
+}

@@ -6,6 +6,7 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { numbered } from '../../view/key.ts';
 import { fill } from '../../wording.ts';
 import type { VehicleCase } from '../return/counter-return.ts';
+import { otherClaim } from '../vehicle/fit-of-case.ts';
 import { caseLines } from './ledger.ts';
 import type { InHand, Shown } from './shown.ts';
 import { sentence } from './sentence.ts';
@@ -15,9 +16,17 @@ export function caseCard(shown: Shown, inHand: InHand, offered: VehicleCase): Te
   const { words, act } = shown;
   const { back, speaker, flow } = inHand;
   const sold = soldNotBefore(flow, back.sitting.case.state, offered.at);
+  const claim = otherClaim(offered, back);
   return html`${sentence(words.vehicle, words.caseAsk)}
     <ul class="to-do">
-      ${caseLines(shown, offered).map((line) => html`<li>${line}</li>`)}
+      ${caseLines(shown, offered, back.part).map((line) => html`<li>${line}</li>`)}
+      ${
+        claim === undefined
+          ? nothing
+          : html`<li>
+              ${fill(words.caseOtherClaim, { what: speaker.answerLabel('claim', claim) })}
+            </li>`
+      }
       ${
         sold === undefined
           ? html`<li>

@@ -5,6 +5,7 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { fill, timeOfDay } from '../../wording.ts';
 import { isEnded, shopDayOf, sumsOf, type EndedReturn } from '../return/day.ts';
 import { nameOf } from '../return/part-name.ts';
+import { printedSlip } from './printed-slip.ts';
 import { backKey } from './keys-help.ts';
 import type { Shown } from './shown.ts';
 
@@ -16,7 +17,9 @@ export function dayList(shown: Shown): TemplateResult {
     .filter(isEnded)
     .filter(({ closed }) => shopDayOf(closed.at, policy) === day)
     .toSorted((one, other) => (one.closed.at < other.closed.at ? -1 : 1));
-  return html`<section class="report day-list">
+  const { again } = shown;
+  return html`<section class=${again === undefined ? 'report day-list' : 'report day-list again'}>
+    ${again === undefined ? nothing : printedSlip(again, shop?.isInvented === true ? words.practiceNote : '')}
     <h2 id="asked" tabindex="-1">${words.dayList}</h2>
     ${shop?.isInvented === true ? html`<p class="invented">${words.practiceNote}</p>` : nothing}
     <label class="field day-pick">
@@ -57,7 +60,7 @@ function list(shown: Shown, ended: readonly EndedReturn[]): TemplateResult {
 }
 
 function row(shown: Shown, back: EndedReturn): TemplateResult {
-  const { words, locale } = shown;
+  const { words, locale, act } = shown;
   const { closed, part } = back;
   const { at, refund, by } = closed;
   const amount =
@@ -66,7 +69,19 @@ function row(shown: Shown, back: EndedReturn): TemplateResult {
       : shown.speakerFor(part).formatMoney(refund.total, refund.currency);
   return html`<tr>
     <td>${timeOfDay(at, locale)}</td>
-    <td><bdi>${nameOf(shown, back)}</bdi></td>
+    <td>
+      <button
+        type="button"
+        class="slip-again"
+        title=${words.printSlip}
+        aria-label=${`${nameOf(shown, back)}: ${words.printSlip}`}
+        @click=${() => {
+          act.printAgain(back.id);
+        }}
+      >
+        <bdi>${nameOf(shown, back)}</bdi>
+      </button>
+    </td>
     <td>${decisionName(shown, closed.decide, part)}</td>
     <td>
       ${reasonName(shown, closed.reason, part)}

@@ -160,7 +160,7 @@ function vehicle(shown: Shown, { back, speaker }: InHand): TemplateResult {
     ${
       back.vehicle === null
         ? html`<p class="hint">${words.vehicleHint}</p>`
-        : html`<p>${caseLines(shown, back.vehicle).join(' ')}</p>
+        : html`<p>${caseLines(shown, back.vehicle, back.part).join(' ')}</p>
             <p>
               ${fill(words.caseSays, {
                 what: speaker.answerLabel('vehicle-proof', back.vehicle.proof[back.part]),
@@ -182,12 +182,17 @@ function vehicle(shown: Shown, { back, speaker }: InHand): TemplateResult {
   </section>`;
 }
 
-/** What a case of a vehicle tells in short, a sentence a line. */
+/**
+ * What a case of a vehicle tells in short, a sentence a line. That it names no fault is left out where
+ * it speaks of the part all the same.
+ */
 export function caseLines(
   { words, vehicleNames, locale }: Shown,
   kase: NonNullable<CounterReturn['vehicle']>,
+  part: CounterReturn['part'],
 ): readonly string[] {
-  const { fault, strength, complaint, fuel, at } = kase;
+  const { fault, strength, complaint, fuel, at, proof } = kase;
+  const without = proof[part] === 'incomplete' ? [words.caseNoVerdict] : [];
   const day = new Intl.DateTimeFormat(locale, { dateStyle: 'long' }).format(new Date(at));
   return [
     `${fill(words.caseOf, { day })}.`,
@@ -197,9 +202,11 @@ export function caseLines(
       : [
           `${fill(words.caseComplaint, { what: vehicleNames.complaints[complaint] ?? complaint })}.`,
         ]),
-    fault === null || strength === null
-      ? words.caseNoVerdict
-      : `${fill(words.caseVerdict, { fault: vehicleNames.faults[fault] ?? fault, strength: words[strength] })}.`,
+    ...(fault === null || strength === null
+      ? without
+      : [
+          `${fill(words.caseVerdict, { fault: vehicleNames.faults[fault] ?? fault, strength: words[strength] })}.`,
+        ]),
   ];
 }
 

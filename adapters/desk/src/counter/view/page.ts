@@ -52,7 +52,7 @@ function counter(shown: Shown): TemplateResult {
   return html`<div class=${inHand === undefined ? 'bench bare' : 'bench'}>
     <section class="card" aria-labelledby="asked">
       ${scanLine(shown)} ${hand.open === 'camera' ? camera(shown) : nothing} ${notes(shown)}
-      ${guide(shown)} ${inHand === undefined ? empty(shown) : card(shown, inHand)}
+      ${before(shown)} ${guide(shown)} ${inHand === undefined ? empty(shown) : card(shown, inHand)}
       ${inHand === undefined ? nothing : always(shown, inHand)}
     </section>
     ${inHand === undefined ? nothing : ledger(shown, inHand)} ${waiting(shown)}
@@ -163,6 +163,13 @@ function notes({ notices, words, act, inHand }: Shown): TemplateResult {
       }),
     )}
   </div>`;
+}
+
+/** That the sale in hand has come back before, as long as it lies there. */
+function before({ listedBefore }: Shown): TemplateResult | typeof nothing {
+  return listedBefore === undefined
+    ? nothing
+    : html`<p class="not-told before" role="status">${listedBefore}</p>`;
 }
 
 function empty(shown: Shown): TemplateResult {

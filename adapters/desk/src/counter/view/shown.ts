@@ -102,6 +102,8 @@ export interface Actions {
   readonly switchKeys: () => void;
   readonly language: (tag: string) => void;
   readonly print: () => void;
+  /** Prints the slip of a return that has ended once more. */
+  readonly printAgain: (id: string) => void;
 }
 
 /** What a view is made from. */
@@ -126,6 +128,10 @@ export interface Shown {
   readonly today: string;
   readonly day: string;
   readonly notices: readonly string[];
+  /** That the sale in hand has come back before; undefined where it has not. */
+  readonly listedBefore: string | undefined;
+  /** The slip of a return of the day's list, written anew to be printed; undefined without one. */
+  readonly again: Sheet | undefined;
   readonly hasKeys: boolean;
   readonly hasCamera: boolean;
   readonly hand: Hand;

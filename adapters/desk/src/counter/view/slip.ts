@@ -39,7 +39,7 @@ export function slip(shown: Shown, inHand: InHand): TemplateResult {
   const { words, shop } = shown;
   const { back, sheet } = inHand;
   const decided = decisionOf(shown, inHand);
-  const named = [back.name, back.number, back.receipt].filter((text) => text !== '');
+  const named = [words[back.part], back.name, back.number, back.receipt];
   const hasSheet = sheet !== undefined && back.goodwill === null;
   return html`${hasSheet ? printedSlip(sheet, shop?.isInvented === true ? words.practiceNote : '') : nothing}
     <article class=${hasSheet ? 'slip seen' : 'slip'} aria-label=${words.slip}>
@@ -47,7 +47,7 @@ export function slip(shown: Shown, inHand: InHand): TemplateResult {
         <h3>${words.slip}</h3>
         <p><bdi>${shop?.policy.shop ?? ''}</bdi></p>
         <p>
-          <bdi>${named.length === 0 ? words[back.part] : named.join(' · ')}</bdi>
+          <bdi>${named.filter((text) => text !== '').join(' · ')}</bdi>
           · ${dayIn(shown, back.openedAt)}
         </p>
         ${shop?.isInvented === true ? html`<p class="invented">${words.practiceNote}</p>` : nothing}

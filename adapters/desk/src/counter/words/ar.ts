@@ -80,6 +80,7 @@ export const ar: CounterWords = {
   caseOf: 'حالة {{day}}',
   caseComplaint: 'عند التشغيل: {{what}}',
   caseVerdict: 'الحكم: {{fault}}، {{strength}}',
+  caseOtherClaim: 'يقول الزبون شيئًا آخر: {{what}}. اسأله أيهما الصحيح.',
   caseNoVerdict: 'لم تصل إلى حكم.',
   caseSays: 'لهذه القطعة: {{what}}',
   caseBefore:
@@ -131,6 +132,7 @@ export const ar: CounterWords = {
   confirmAsk: 'هل تم الاحتياط لذلك؟',
   figuresAsk: 'ماذا تُظهر أجهزة القياس؟',
   takeFigures: 'قبول الأرقام',
+  notTaken: 'لم يُؤخذ: {{keys}}. جاء قبل أن يمكن قراءة هذا. انظر أولًا ثم اضغط.',
   figureNeeded: 'المتوقع رقم في حقل واحد على الأقل.',
   takeDay: 'قبول اليوم',
   dayNeeded: 'المتوقع يوم كامل مثل {{day}}.',

@@ -84,6 +84,7 @@ export const de: CounterWords = {
   caseOf: 'Fall vom {{day}}',
   caseComplaint: 'Beim Starten: {{what}}',
   caseVerdict: 'Urteil: {{fault}}, {{strength}}',
+  caseOtherClaim: 'Der Kunde sagt etwas anderes: {{what}}. Fragen Sie, was zutrifft.',
   caseNoVerdict: 'Er kam zu keinem Urteil.',
   caseSays: 'Für dieses Teil: {{what}}',
   caseBefore:
@@ -141,6 +142,8 @@ export const de: CounterWords = {
   confirmAsk: 'Ist dafür gesorgt?',
   figuresAsk: 'Was zeigen die Messgeräte?',
   takeFigures: 'Die Zahlen übernehmen',
+  notTaken:
+    'Nicht genommen: {{keys}}. Es kam, bevor das hier gelesen sein konnte. Erst hinsehen, dann drücken.',
   figureNeeded: 'Erwartet: eine Zahl in mindestens einem Feld.',
   takeDay: 'Den Tag übernehmen',
   dayNeeded: 'Erwartet: ein ganzer Tag, wie {{day}}.',

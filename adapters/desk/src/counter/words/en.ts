@@ -79,6 +79,7 @@ export const en = {
   caseOf: 'Case of {{day}}',
   caseComplaint: 'At start: {{what}}',
   caseVerdict: 'Verdict: {{fault}}, {{strength}}',
+  caseOtherClaim: 'The customer says another thing: {{what}}. Ask which it is.',
   caseNoVerdict: 'It came to no verdict.',
   caseSays: 'For this part: {{what}}',
   caseBefore:
@@ -134,6 +135,7 @@ export const en = {
   confirmAsk: 'Has that been seen to?',
   figuresAsk: 'What do the meters show?',
   takeFigures: 'Take the figures',
+  notTaken: 'Not taken: {{keys}}. It came before this could be read. Look first, then press.',
   figureNeeded: 'Expected: a figure in at least one field.',
   takeDay: 'Take the day',
   dayNeeded: 'Expected: a whole day, such as {{day}}.',

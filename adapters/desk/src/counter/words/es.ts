@@ -86,6 +86,7 @@ export const es: CounterWords = {
   caseOf: 'Caso del {{day}}',
   caseComplaint: 'Al arrancar: {{what}}',
   caseVerdict: 'Veredicto: {{fault}}, {{strength}}',
+  caseOtherClaim: 'El cliente dice otra cosa: {{what}}. Pregunte cuál de las dos es.',
   caseNoVerdict: 'No llegó a ningún veredicto.',
   caseSays: 'Para esta pieza: {{what}}',
   caseBefore:
@@ -142,6 +143,8 @@ export const es: CounterWords = {
   confirmAsk: '¿Está todo dispuesto?',
   figuresAsk: '¿Qué marcan los medidores?',
   takeFigures: 'Aceptar las cifras',
+  notTaken:
+    'No se ha tomado: {{keys}}. Llegó antes de que esto pudiera leerse. Mire primero y pulse después.',
   figureNeeded: 'Se esperaba una cifra en al menos un campo.',
   takeDay: 'Aceptar el día',
   dayNeeded: 'Se esperaba un día completo, como {{day}}.',

@@ -86,6 +86,7 @@ export const fr: CounterWords = {
   caseOf: 'Cas du {{day}}',
   caseComplaint: 'Au démarrage : {{what}}',
   caseVerdict: 'Verdict : {{fault}}, {{strength}}',
+  caseOtherClaim: 'Le client dit autre chose : {{what}}. Demandez ce qu’il en est.',
   caseNoVerdict: 'Il n’est arrivé à aucun verdict.',
   caseSays: 'Pour cette pièce : {{what}}',
   caseBefore:
@@ -143,6 +144,8 @@ export const fr: CounterWords = {
   confirmAsk: 'Est-ce fait ?',
   figuresAsk: 'Qu’affichent les appareils ?',
   takeFigures: 'Prendre les chiffres',
+  notTaken:
+    'Non pris : {{keys}}. C’est venu avant que ceci ait pu être lu. Regardez d’abord, puis appuyez.',
   figureNeeded: 'Attendu : un chiffre dans au moins un champ.',
   takeDay: 'Prendre le jour',
   dayNeeded: 'Attendu : un jour entier, comme {{day}}.',

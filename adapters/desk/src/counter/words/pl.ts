@@ -81,6 +81,7 @@ export const pl: CounterWords = {
   caseOf: 'Sprawa z dnia {{day}}',
   caseComplaint: 'Przy rozruchu: {{what}}',
   caseVerdict: 'Orzeczenie: {{fault}}, {{strength}}',
+  caseOtherClaim: 'Klient mówi co innego: {{what}}. Proszę zapytać, co się zgadza.',
   caseNoVerdict: 'Nie doszła do orzeczenia.',
   caseSays: 'Dla tej części: {{what}}',
   caseBefore:
@@ -136,6 +137,8 @@ export const pl: CounterWords = {
   confirmAsk: 'Czy o to zadbano?',
   figuresAsk: 'Co pokazują mierniki?',
   takeFigures: 'Przyjmij liczby',
+  notTaken:
+    'Nie przyjęto: {{keys}}. Padło, zanim można było to przeczytać. Najpierw proszę spojrzeć, potem nacisnąć.',
   figureNeeded: 'Oczekiwano liczby w co najmniej jednym polu.',
   takeDay: 'Przyjmij dzień',
   dayNeeded: 'Oczekiwano pełnego dnia, jak {{day}}.',
