@@ -479,6 +479,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await scan(page, 'BT-0640');
     await eventually(async () => {
       expect(await inside(page, 'input[name=number]').inputValue()).toBe('BT-0640');
+      // Without a sale nobody knows what was paid.
+      expect(await inside(page, 'input[name=price]').inputValue()).toBe('');
     });
     await scan(page, code);
     await eventually(async () => {
