@@ -479,6 +479,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await scan(page, 'BT-0640');
     await eventually(async () => {
       expect(await inside(page, 'input[name=number]').inputValue()).toBe('BT-0640');
+      // Without a sale nobody knows what was paid.
+      expect(await inside(page, 'input[name=price]').inputValue()).toBe('');
     });
     await scan(page, code);
     await eventually(async () => {
@@ -762,7 +764,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     await press(page, '1');
     await answer(page, 'it is the part we sold');
     await page.waitForTimeout(settled);
-    await inOneGo('1', ...'2025-11-05');
+    await inOneGo('1', ...Array.from('2025-11-05'));
     await eventually(async () => {
       expect(await inside(page, '.day-entry input').inputValue()).toBe('2025-11-05');
     });

@@ -372,6 +372,33 @@ describe('a return slip', () => {
     expect(blockOf(slip(proved), 'measure')).toBeUndefined();
   });
 
+  test.each([
+    ['no-throw', 'did not pull the pinion out', 'hold'],
+    ['drops-out', 'did not hold it', 'did not pull'],
+  ])('says of a solenoid that %s what was seen, and nothing else', (plunger, said, other) => {
+    const kase = play({ ...slow, plunger }, policy);
+    expect(kase.state.decision).toMatchObject({ decide: 'accept', reason: 'solenoid-fault' });
+    const [why] = linesOfBlock(slip(kase), 'reasons');
+    expect(why).toContain(said);
+    expect(why).not.toContain(other);
+  });
+
+  test('names no answer as a change that only leads to the same question', () => {
+    const late = play({ ...slow, 'sale-date': '2022-01-10' }, policy);
+    expect(late.state.decision?.reason).toBe('out-of-term');
+    expect(late.state.decision?.changes.map(({ check }) => check)).not.toContain('part-number');
+  });
+
+  test('says of a battery what was found, and not what is to be done next', () => {
+    const { texts } = shippedFlow('battery-return', 'en');
+    const speaker = createSpeaker({ locale: 'en', flowTexts: texts, checks: battery.flow.checks });
+    const dead = playBattery({ ...charged, 'received-volts': 10.4, 'battery-recharged': 10.6 });
+    expect(dead.state.decision).toMatchObject({ decide: 'accept', reason: 'cell-fault' });
+    const said = sheetText(sheetOf({ chart: battery, case: dead, speaker, made: at }));
+    expect(said).not.toMatch(/Charge it|it is harmed/u);
+    expect(said).toMatch(/10\.40? V.*may be harmed, or a cell is dead/su);
+  });
+
   test('forbids running the part only where somebody has looked at it', () => {
     const late = play({ ...slow, 'sale-date': '2022-01-10' }, policy);
     expect(late.state.decision).toMatchObject({ decide: 'decline', reason: 'out-of-term' });

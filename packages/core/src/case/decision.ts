@@ -123,6 +123,8 @@ function changesOf(flow: Flow, state: CaseState, line: DecisionLine): readonly O
     for (const answer of otherAnswers(check, foundOf(known.finding(id)))) {
       const other = whatIf(flow, state, { check: id, answer });
       if (other === undefined || other.decide === line.decide) continue;
+      // What only leads to the same question changes nothing.
+      if (other.again.includes(id)) continue;
       const at = changes.findIndex(
         ({ check: of, decide, reason }) =>
           of === id && decide === other.decide && reason === other.reason,

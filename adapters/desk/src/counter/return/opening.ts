@@ -62,7 +62,8 @@ export function contextOf({
   shelf,
   sale,
 }: Omit<KnownPart, 'part'>): Readonly<Record<string, unknown>> {
-  const price = sale?.price ?? shelf?.price;
+  // The price of the shelf says nothing of a part of which no sale is known.
+  const price = sale === undefined ? undefined : (sale.price ?? shelf?.price);
   return {
     ...shelf?.context,
     ...(price === undefined ? {} : { 'sale.price': price }),
