@@ -1,7 +1,7 @@
 /**
  * What comes of a text that was typed, or put into other words afterwards. Pure.
  */
-import { expected, positionOf, type CaseEvent, type Input, type Message } from '@keyturn/core';
+import { expected, type CaseEvent, type Input, type Message } from '@keyturn/core';
 import { heard } from './heard.ts';
 import { hearInputs, hearLine } from './hear-line.ts';
 import { hearVehicle } from './hear-vehicle.ts';
@@ -118,14 +118,9 @@ function remembering(
 }
 
 /** A text without what would move a cursor, turn its direction or hide a part of it. */
-function cleanText(text: string): string {
+export function cleanText(text: string): string {
   return text
     .replaceAll(/[\p{Cc}\p{Cf}\p{Cs}]/gu, ' ')
     .replaceAll(/\s+/g, ' ')
     .trim();
-}
-
-/** True where a text is the number under which a closed case offers to begin anew. */
-export function beginsAnew({ case: kase }: HeldCase, text: string): boolean {
-  return positionOf(kase).awaiting === 'nothing' && cleanText(text) === '1';
 }

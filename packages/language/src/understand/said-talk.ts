@@ -127,8 +127,8 @@ function saysDone(turn: Turn, { done, isWellHeard, taught }: CheckPhrases): bool
 /** What a thumb says in every language: a yes or a no, where the text is nothing else. */
 export function readThumb(turn: Turn): Understood | undefined {
   const { hearing, inHand, text } = turn;
-  const bare = text.replace(/\s|\u{FE0F}|\p{Emoji_Modifier}/gu, '');
-  const isYes = /^(?:👍|👌)+$/u.test(bare);
+  const bare = text.replace(/[\s\u{FE0F}\p{Emoji_Modifier}]/gu, '');
+  const isYes = bare !== '' && Array.from(bare).every((sign) => '👍👌'.includes(sign));
   if (!isYes && !/^👎+$/u.test(bare)) return undefined;
   const talk = isYes ? 'yes' : 'no';
   if (hearing.awaiting === 'confirm')
