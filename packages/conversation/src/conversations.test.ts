@@ -221,3 +221,16 @@ test('that those picked are all is taken in the words of its key as well', async
   const taken = said(await say('that is all'));
   expect(taken).toContain('What you have with you: voltmeter.');
 });
+
+test.each([
+  ['👍', 'answer'],
+  ['👍🏽', 'answer'],
+  ['👌', 'answer'],
+  ['👎', 'cannot'],
+])('a thumb answers a caution: %s', async (thumb, gives) => {
+  await say('hello');
+  expect(said(await say('in a traffic lane'))).toContain('is it safe to go on');
+  const answered = said(await say(thumb));
+  expect(answered).not.toContain('Please answer yes');
+  expect(answered.includes('is everyone safe')).toBe(gives === 'answer');
+});

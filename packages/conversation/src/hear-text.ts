@@ -1,7 +1,7 @@
 /**
  * What comes of a text that was typed, or put into other words afterwards. Pure.
  */
-import { expected, type CaseEvent, type Input, type Message } from '@keyturn/core';
+import { expected, positionOf, type CaseEvent, type Input, type Message } from '@keyturn/core';
 import { heard } from './heard.ts';
 import { hearInputs, hearLine } from './hear-line.ts';
 import { hearVehicle } from './hear-vehicle.ts';
@@ -32,11 +32,15 @@ export function hearText(responding: Responding, held: HeldCase, typed: Typed): 
   const line = cleanText(typed.text);
   const said = responding.vehicleOf?.(line);
   if (said !== undefined) return hearVehicle(responding, held, { at: typed.at, said });
-  const told = hearLine(
-    { chart, speaker: speakerFor(responding, held) },
-    { case: held.case, offers: standing.offers },
-    { at: typed.at, line },
-  );
+  const thumb = positionOf(held.case).awaiting === 'confirm' ? thumbInput(line) : undefined;
+  const told =
+    thumb === undefined
+      ? hearLine(
+          { chart, speaker: speakerFor(responding, held) },
+          { case: held.case, offers: standing.offers },
+          { at: typed.at, line },
+        )
+      : hearInputs(chart, held.case, { at: typed.at, inputs: [thumb] });
   const confirms = told.events.some(({ type }) => type === 'confirmed');
   if (confirms && isTooEarly(held, typed)) {
     const first = saying(responding, held, {
@@ -49,6 +53,13 @@ export function hearText(responding: Responding, held: HeldCase, typed: Typed): 
   const messages = [...(typed.before ?? []), ...told.messages];
   const response = heard(responding, held, { ...told, messages });
   return remembering(response, typed.id, told.events);
+}
+
+/** What a thumb says to a caution, whatever its colour: that it was read, or that it can't be done. */
+function thumbInput(line: string): Input | undefined {
+  const thumb = /^(?:([👍👌])|👎)\p{Emoji_Modifier}?\uFE0F?$/u.exec(line);
+  if (thumb === null) return undefined;
+  return thumb[1] === undefined ? { type: 'talk', talk: 'cannot' } : { type: 'confirm' };
 }
 
 /** A “yes” that was on its way while the caution was written is no answer to it. */
