@@ -187,14 +187,14 @@ describe('the ready bot', () => {
     const wrong = '110201543:AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA';
     const { code, out, err } = await start({ BOT_TOKEN: wrong }).ended;
     expect(code).toBe(2);
-    expect(err).toContain('does not know this BOT_TOKEN');
+    expect(err).toContain('does not know this BOT_TOKEN: copy it whole');
     expect(out + err).not.toContain('AAAAAAAA');
   });
 
   test('that cannot reach the server says so without its token, and tries again', async () => {
     await opened();
     const { child, heard, ended } = start({ BOT_API_ROOT: 'http://127.0.0.1:1', DEBUG: '' });
-    await until(() => heard.err.includes('getMe'));
+    await until(() => heard.err.includes('getMe') && heard.err.includes('has a connection'));
     child.kill('SIGTERM');
     const { code, out, err } = await ended;
     expect(code).toBe(0);

@@ -38,6 +38,7 @@ const words: Words = {
     no: ['nej'],
     done: ['klar'],
     over: ['forbi'],
+    'false-alarm': ['falsk alarm'],
     'dont-know': ['ved ikke'],
     cannot: ['kan ikke'],
     why: ['hvorfor'],

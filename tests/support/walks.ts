@@ -297,6 +297,8 @@ function isEventMeant(
       return means === event.interrupt;
     case 'context-changed':
       return isContextOf(card, event.context);
+    case 'withdrawn':
+      return false;
     case 'opened':
     case 'time-passed':
       return true;

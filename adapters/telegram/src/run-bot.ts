@@ -47,6 +47,12 @@ interface Reporting {
   readonly onError: (error: unknown) => void;
 }
 
+const outOfReach =
+  'the Bot API is out of reach and is tried again every five seconds: see that this machine has a connection, and that neither a firewall nor BOT_API_ROOT leads elsewhere';
+
+const unknownToken =
+  'bot: the Bot API does not know this BOT_TOKEN: copy it whole, or have @BotFather show it once more by /token\n';
+
 /** Runs the bot until the signal is given; gives the exit code. */
 export async function runBot(around: Surroundings): Promise<0 | 1 | 2> {
   const read = readSettings(around.env);
@@ -68,7 +74,7 @@ export async function runBot(around: Surroundings): Promise<0 | 1 | 2> {
   } catch (error) {
     onError(error);
     if (error instanceof GrammyError && [401, 404].includes(error.error_code)) {
-      around.stderr.write('bot: the Bot API does not know this BOT_TOKEN\n');
+      around.stderr.write(unknownToken);
       return 2;
     }
     const isSetUpWrong = [CasesError, FlowError, TermsError].some((kind) => error instanceof kind);
@@ -138,13 +144,14 @@ async function isReached(
   start: () => Promise<void>,
   { signal, onError }: Reporting,
 ): Promise<boolean> {
-  while (!signal.aborted) {
+  for (let tries = 1; !signal.aborted; tries += 1) {
     try {
       await start();
       return true;
     } catch (error) {
       if (error instanceof GrammyError && error.error_code < 500) throw error;
       onError(error);
+      if (tries === 1) onError(new Error(outOfReach));
       await sleep(pauseMs, undefined, { signal }).catch(() => undefined);
     }
   }

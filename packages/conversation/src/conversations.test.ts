@@ -211,3 +211,26 @@ test('two processes that take turns in one conversation each go on where the oth
   const kept = await store.events('case 1');
   expect(kept.filter(({ type }) => type === 'answered')).toHaveLength(2);
 });
+
+test('that those picked are all is taken in the words of its key as well', async () => {
+  let parts = await say('hello');
+  while (idOf(parts, 'That is all') === '') parts = await say('I don’t know');
+  expect(said(await say('that is all'))).toContain('Pick at least one first');
+  const [first] = parts.flatMap(({ keys }) => keys.flat());
+  await comes({ type: 'key', id: first?.id ?? '' });
+  const taken = said(await say('that is all'));
+  expect(taken).toContain('What you have with you: voltmeter.');
+});
+
+test.each([
+  ['👍', 'answer'],
+  ['👍🏽', 'answer'],
+  ['👌', 'answer'],
+  ['👎', 'cannot'],
+])('a thumb answers a caution: %s', async (thumb, gives) => {
+  await say('hello');
+  expect(said(await say('in a traffic lane'))).toContain('is it safe to go on');
+  const answered = said(await say(thumb));
+  expect(answered).not.toContain('Please answer yes');
+  expect(answered.includes('is everyone safe')).toBe(gives === 'answer');
+});

@@ -32,11 +32,15 @@ export function hearText(responding: Responding, held: HeldCase, typed: Typed): 
   const line = cleanText(typed.text);
   const said = responding.vehicleOf?.(line);
   if (said !== undefined) return hearVehicle(responding, held, { at: typed.at, said });
-  const told = hearLine(
-    { chart, speaker: speakerFor(responding, held) },
-    { case: held.case, offers: standing.offers },
-    { at: typed.at, line },
-  );
+  const thumb = positionOf(held.case).awaiting === 'confirm' ? thumbInput(line) : undefined;
+  const told =
+    thumb === undefined
+      ? hearLine(
+          { chart, speaker: speakerFor(responding, held) },
+          { case: held.case, offers: standing.offers },
+          { at: typed.at, line },
+        )
+      : hearInputs(chart, held.case, { at: typed.at, inputs: [thumb] });
   const confirms = told.events.some(({ type }) => type === 'confirmed');
   if (confirms && isTooEarly(held, typed)) {
     const first = saying(responding, held, {
@@ -49,6 +53,13 @@ export function hearText(responding: Responding, held: HeldCase, typed: Typed): 
   const messages = [...(typed.before ?? []), ...told.messages];
   const response = heard(responding, held, { ...told, messages });
   return remembering(response, typed.id, told.events);
+}
+
+/** What a thumb says to a caution, whatever its colour: that it was read, or that it can't be done. */
+function thumbInput(line: string): Input | undefined {
+  const thumb = /^(?:([👍👌])|👎)\p{Emoji_Modifier}?\uFE0F?$/u.exec(line);
+  if (thumb === null) return undefined;
+  return thumb[1] === undefined ? { type: 'talk', talk: 'cannot' } : { type: 'confirm' };
 }
 
 /** A “yes” that was on its way while the caution was written is no answer to it. */
@@ -118,14 +129,9 @@ function remembering(
 }
 
 /** A text without what would move a cursor, turn its direction or hide a part of it. */
-function cleanText(text: string): string {
+export function cleanText(text: string): string {
   return text
     .replaceAll(/[\p{Cc}\p{Cf}\p{Cs}]/gu, ' ')
     .replaceAll(/\s+/g, ' ')
     .trim();
-}
-
-/** True where a text is the number under which a closed case offers to begin anew. */
-export function beginsAnew({ case: kase }: HeldCase, text: string): boolean {
-  return positionOf(kase).awaiting === 'nothing' && cleanText(text) === '1';
 }

@@ -5,7 +5,7 @@ import { positionOf, type Case, type Step } from '@keyturn/core';
 import type { Content } from './channel.ts';
 import { comeBack, heard } from './heard.ts';
 import { hearInputs } from './hear-line.ts';
-import { beginsAnew, hearEdited, hearText } from './hear-text.ts';
+import { hearEdited, hearText } from './hear-text.ts';
 import {
   saying,
   speakerFor,
@@ -15,7 +15,8 @@ import {
   type Responding,
   type Response,
 } from './saying.ts';
-import { tapped } from './tapped.ts';
+import { takePicked, tapped } from './tapped.ts';
+import { typedTap } from './typed-tap.ts';
 
 /** What came in, and how a case is opened should one be wanted. */
 export interface Arrival {
@@ -69,10 +70,14 @@ function respondTo(responding: Responding, held: HeldCase, arrival: Arrival): Re
   switch (content.type) {
     case 'begin':
       return begin(responding, held, arrival);
-    case 'text':
-      return beginsAnew(held, content.text)
-        ? begin(responding, held, { ...arrival, content: { type: 'begin' } })
-        : hearText(responding, held, { at, writtenAt, text: content.text, id: content.id });
+    case 'text': {
+      const tap = typedTap(held, content.text, speaker);
+      if (tap?.type === 'begin') {
+        return begin(responding, held, { ...arrival, content: { type: 'begin' } });
+      }
+      if (tap?.type === 'take') return takePicked(responding, held, { at, check: tap.check });
+      return hearText(responding, held, { at, writtenAt, text: content.text, id: content.id });
+    }
     case 'edited':
       return hearEdited(responding, held, { at, of: content.of, text: content.text });
     case 'key': {

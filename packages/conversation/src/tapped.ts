@@ -31,18 +31,32 @@ export function tapped(responding: Responding, held: HeldCase, given: Tapped): R
   }
   if (tap.type === 'begin') return 'begin';
   if (tap.type === 'pick') return pick(responding, held, { option: tap.option, on: given.on });
-  if (tap.type === 'take' && standing.picked.length === 0) {
+  const response =
+    tap.type === 'take'
+      ? takePicked(responding, held, { at: given.at, check: tap.check })
+      : heard(
+          responding,
+          held,
+          hearInputs(responding.chart, held.case, { at: given.at, inputs: [tap.input] }),
+        );
+  const isTaken = response.events.length > 0 || tap.type === 'input';
+  return isTaken ? { ...response, standing: { ...response.standing, tapped: given.id } } : response;
+}
+
+/** Takes those that are picked as the answer, where any are. */
+export function takePicked(
+  responding: Responding,
+  held: HeldCase,
+  { at, check }: { readonly at: string; readonly check: string },
+): Response {
+  const { picked } = held.standing;
+  if (picked.length === 0) {
     return saying(responding, held, {
-      rendered: [{ kind: 'refused', text: speaker.key('pickFirst') }],
+      rendered: [{ kind: 'refused', text: speakerFor(responding, held).key('pickFirst') }],
     });
   }
-  const input =
-    tap.type === 'input'
-      ? tap.input
-      : { type: 'answers', answers: [{ check: tap.check, value: standing.picked }] };
-  const told = hearInputs(responding.chart, held.case, { at: given.at, inputs: [input] });
-  const response = heard(responding, held, told);
-  return { ...response, standing: { ...response.standing, tapped: given.id } };
+  const input = { type: 'answers', answers: [{ check, value: picked }] };
+  return heard(responding, held, hearInputs(responding.chart, held.case, { at, inputs: [input] }));
 }
 
 /** Marks one of several answers, on the very message that it was tapped on. */

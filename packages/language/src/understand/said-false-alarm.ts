@@ -1,7 +1,6 @@
 import { hasPhrase } from '../readings/word-run.ts';
-import { hear, hearTokens, isPhrase, type Heard } from '../typed/heard.ts';
-import type { Token } from '../typed/token.ts';
-import { findTalk } from './talk.ts';
+import { hear, isPhrase } from '../typed/heard.ts';
+import { isQuestion } from './said-talk.ts';
 import { input, type Turn } from './turn.ts';
 import type { Understood } from './understood.ts';
 
@@ -11,38 +10,36 @@ import type { Understood } from './understood.ts';
  * there is none any more: what a danger forbids stands until somebody says that there was none.
  */
 export function readFalseAlarm(turn: Turn): Understood | undefined {
-  const { hearing, tokens, text } = turn;
-  const interrupt = hearing.interrupt ?? hearing.raised?.at(-1);
-  if (interrupt === undefined || hearing.raised?.includes(interrupt) !== true) return undefined;
-  if (/[?؟]/u.test(text)) return undefined;
-  const isMeant =
-    [tokens, ...turn.clauses].some((part) => isRetracted(part, turn)) || isDenied(turn, interrupt);
-  return isMeant ? input([{ type: 'withdraw', interrupt }]) : undefined;
-}
-
-/** True where a part of a text says, and nothing else, that there was no danger. */
-function isRetracted(part: readonly Token[], { hearing, listener }: Turn): boolean {
-  const { lexicon } = listener;
-  const heard = hearTokens(part, lexicon);
-  const literal = hear(lexicon.reader.literally(part), lexicon.vocabulary);
-  if (findTalk({ heard, literal }, lexicon, ['false-alarm']) !== undefined) return true;
-  return (
-    hearing.awaiting === 'resume' && lexicon.retractions.some((phrase) => isPhrase(literal, phrase))
-  );
+  const { clauses, hearing, listener, text } = turn;
+  const { raised = [], interrupt = raised.at(-1) } = hearing;
+  if (interrupt === undefined || !raised.includes(interrupt) || isQuestion(text)) return undefined;
+  const { reader, retractions, talk, vocabulary } = listener.lexicon;
+  const phrases = [
+    ...talk['false-alarm'].literal,
+    ...(hearing.awaiting === 'resume' ? retractions : []),
+  ];
+  const isRetracted = clauses.some((part) => {
+    const literal = hear(reader.literally(part), vocabulary);
+    return phrases.some((phrase) => isPhrase(literal, phrase));
+  });
+  return isRetracted || isDenied(turn, interrupt)
+    ? input([{ type: 'withdraw', interrupt }])
+    : undefined;
 }
 
 /** True where a clause says that what the danger is told by never was, and nothing says that it was. */
 function isDenied({ clauses, heard, listener }: Turn, interrupt: string): boolean {
   const { lexicon } = listener;
-  const signs = lexicon.alarms.find((alarm) => alarm.interrupt === interrupt)?.signs;
-  if (signs === undefined) return false;
-  const saysNot = ({ terms }: Heard): boolean =>
-    terms.some((term) => term.startsWith('!') && signs.has(term.slice(1)));
+  const alarm = lexicon.alarms.find((one) => one.interrupt === interrupt);
+  const isSign = (term: string): boolean => alarm?.signs.has(term) === true;
   return (
-    !heard.terms.some((term) => signs.has(term)) &&
+    !heard.terms.some(isSign) &&
     clauses.some(
       (clause) =>
-        hasPhrase(clause, lexicon.words.neverWas ?? []) && saysNot(hearTokens(clause, lexicon)),
+        hasPhrase(clause, lexicon.words.neverWas ?? []) &&
+        lexicon.reader
+          .fromTokens(clause)
+          .some((term) => term.startsWith('!') && isSign(term.slice(1))),
     )
   );
 }

@@ -99,7 +99,8 @@ export function readWorkDone(turn: Turn): Understood | undefined {
     : undefined;
 }
 
-const isQuestion = (text: string): boolean => /[?؟]/u.test(text);
+/** True for a text that asks. */
+export const isQuestion = (text: string): boolean => /[?؟]/u.test(text);
 
 /**
  * True where every clause of a text says that work is done: "done, the wheels are blocked". What
@@ -122,20 +123,6 @@ function saysDone(turn: Turn, { done, isWellHeard, taught }: CheckPhrases): bool
     const literal = hear(reader.literally(clause), vocabulary);
     return isSaid({ heard, literal }) || done.some(({ terms }) => isPhrase(heard, terms));
   });
-}
-
-/** What a thumb says in every language: a yes or a no, where the text is nothing else. */
-export function readThumb(turn: Turn): Understood | undefined {
-  const { hearing, inHand, text } = turn;
-  const bare = text.replace(/\s|\u{FE0F}|\p{Emoji_Modifier}/gu, '');
-  const isYes = /^(?:👍|👌)+$/u.test(bare);
-  if (!isYes && !/^👎+$/u.test(bare)) return undefined;
-  const talk = isYes ? 'yes' : 'no';
-  if (hearing.awaiting === 'confirm')
-    return input([isYes ? { type: 'confirm' } : { type: 'talk', talk: 'cannot' }], talk);
-  if (isYes && isAsked(turn) && inHand?.check.form.kind === 'work')
-    return answers([{ check: inHand.id, value: ['done'] }], 'done');
-  return optionsInHand(turn) === undefined ? noAnswer(turn, talk) : readYesNo(turn, talk);
 }
 
 /** Talk that the whole text is. */

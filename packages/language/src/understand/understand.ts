@@ -11,14 +11,7 @@ import { readFigures } from './said-figures.ts';
 import { readInterrupt, readUneasy } from './said-interrupt.ts';
 import { readLanguage } from './said-language.ts';
 import { readMeter } from './said-meter.ts';
-import {
-  readAwaited,
-  readContext,
-  readLooseTalk,
-  readTalk,
-  readThumb,
-  readWorkDone,
-} from './said-talk.ts';
+import { readAwaited, readContext, readLooseTalk, readTalk, readWorkDone } from './said-talk.ts';
 import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
 import { cutClauses } from './talk.ts';
@@ -114,7 +107,7 @@ function understandTokens(
     inHand: hearing.check === null ? undefined : lexicon.checks.get(hearing.check),
   };
   if (!tokens.some(({ kind }) => kind !== 'mark')) {
-    return readThumb(turn) ?? unclear(turn, text.trim() === '' ? 'empty' : 'not-understood');
+    return unclear(turn, text.trim() === '' ? 'empty' : 'not-understood');
   }
   for (const read of readings) {
     const understood = read(turn);
