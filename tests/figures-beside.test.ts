@@ -539,7 +539,6 @@ describe('decimals are said digit by digit', () => {
   ]);
 });
 
-<<<<<<< HEAD
 describe('a voltage below nought comes of leads that were held the wrong way round', () => {
   hold([
     [
@@ -799,7 +798,8 @@ describe('what it costs is no answer', () => {
     ['ar', 'headlamps', 'كم بيكلفني', 'asked back'],
     ['en', 'battery-age', 'cost me 90 quid last year, so 1 year', 'battery-age=1 a'],
   ]);
-=======
+});
+
 test.each([
   ['en', 'bout 6 or 7 yrs'],
   ['en', 'six or seven'],
@@ -812,5 +812,4 @@ test.each([
 ])('in %s “%s” is asked back, either figure offered', (locale, text) => {
   const offers = [6, 7].map((value) => ({ check: 'battery-age', value: { value, unit: 'a' } }));
   expect(understandIn[locale]!('battery-age', text)).toMatchObject({ type: 'offers', offers });
->>>>>>> bot2
 });
