@@ -273,7 +273,9 @@ describe('a return slip', () => {
   });
 
   test('says of what would change it only what the customer can bring or have measured', () => {
-    expect(linesOfBlock(sheet, 'change')).toEqual(['Nothing more is needed from you.']);
+    expect(linesOfBlock(sheet, 'change')).toEqual([
+      'Nothing: it is taken back, and nothing more is needed from you.',
+    ]);
     const declined = play(good, policy);
     expect(declined.state.decision).toMatchObject({ decide: 'decline', reason: 'no-fault-found' });
     expect(declined.state.decision?.changes.length).toBeGreaterThan(5);

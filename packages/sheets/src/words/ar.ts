@@ -56,7 +56,7 @@ export const ar: SheetWords = {
   torques: 'عزوم الشد بحسب الصانع',
   yes: 'نعم',
   no: 'لا',
-  returnSlip: 'إيصال الإرجاع',
+  returnSlip: 'قسيمة المرتجع',
   fittingRecord: 'محضر التركيب',
   part: 'القطعة',
   soldStarter: 'بادئ حركة',
@@ -120,6 +120,6 @@ export const ar: SheetWords = {
   bringRing: 'ترس الحذافة في مركبتك، منظورًا إليه دورة كاملة: أخبرنا بما شوهد.',
   bringCharged: 'شحن كامل، ثم الفحص نفسه مرة أخرى.',
   changeTest: 'ما يُظهره الفحص الإضافي هو الذي يحسم.',
-  changeSettled: 'لا يلزم منك شيء آخر.',
+  changeSettled: 'لا شيء: قُبل الإرجاع، ولا يلزم منك شيء آخر.',
   changeNone: 'لا شيء مما قد تحضره أو تطلب قياسه: ما وُجد في القطعة نفسها هو الذي يحسم.',
 };

@@ -56,7 +56,7 @@ export const de: SheetWords = {
   torques: 'Anziehmomente laut Hersteller',
   yes: 'ja',
   no: 'nein',
-  returnSlip: 'Rückgabebeleg',
+  returnSlip: 'Rückgabezettel',
   fittingRecord: 'Einbauprotokoll',
   part: 'Das Teil',
   soldStarter: 'Anlasser',
@@ -121,7 +121,7 @@ export const de: SheetWords = {
   bringRing: 'Der Zahnkranz an Ihrem Fahrzeug, rundum angesehen: Sagen Sie uns, was zu sehen war.',
   bringCharged: 'Eine volle Ladung und danach dieselbe Prüfung noch einmal.',
   changeTest: 'Was die weitere Prüfung zeigt, entscheidet.',
-  changeSettled: 'Von Ihnen wird nichts weiter gebraucht.',
+  changeSettled: 'Nichts: Es wird zurückgenommen, und von Ihnen wird nichts weiter gebraucht.',
   changeNone:
     'Nichts, was Sie bringen oder messen lassen könnten: Es entscheidet, was am Teil selbst gefunden wurde.',
 };

@@ -119,7 +119,7 @@ export const en = {
   bringRing: 'The ring gear on your vehicle, looked at all the way round: tell us what was seen.',
   bringCharged: 'A full charge, and then the test once more.',
   changeTest: 'What the further test shows decides it.',
-  changeSettled: 'Nothing more is needed from you.',
+  changeSettled: 'Nothing: it is taken back, and nothing more is needed from you.',
   changeNone:
     'Nothing that you could bring or have measured: what was found on the part itself decides it.',
 } as const;

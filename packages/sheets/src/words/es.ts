@@ -56,7 +56,7 @@ export const es: SheetWords = {
   torques: 'Pares de apriete según el fabricante',
   yes: 'sí',
   no: 'no',
-  returnSlip: 'Recibo de devolución',
+  returnSlip: 'Justificante de devolución',
   fittingRecord: 'Registro de montaje',
   part: 'La pieza',
   soldStarter: 'Motor de arranque',
@@ -121,7 +121,7 @@ export const es: SheetWords = {
   bringRing: 'La corona de su vehículo, vista en toda la vuelta: díganos qué se vio.',
   bringCharged: 'Una carga completa y, después, la misma prueba otra vez.',
   changeTest: 'Decide lo que muestre la otra prueba.',
-  changeSettled: 'No hace falta nada más de su parte.',
+  changeSettled: 'Nada: se acepta la devolución y no se le pide nada más.',
   changeNone:
     'Nada que usted pudiera traer o hacer medir: decide lo que se encontró en la pieza misma.',
 };

@@ -122,7 +122,7 @@ export const fr: SheetWords = {
   bringRing: 'La couronne de votre véhicule, vue sur tout le tour : dites-nous ce qui a été vu.',
   bringCharged: 'Une charge complète, puis le même essai encore une fois.',
   changeTest: 'Ce que montrera l’essai suivant en décide.',
-  changeSettled: 'Rien de plus ne vous est demandé.',
+  changeSettled: 'Rien : la pièce est reprise, et rien de plus ne vous est demandé.',
   changeNone:
     'Rien que vous puissiez apporter ou faire mesurer : ce qui a été trouvé sur la pièce elle-même en décide.',
 };

@@ -122,7 +122,7 @@ export const pl: SheetWords = {
     'Wieniec koła zamachowego w pojeździe, obejrzany dookoła: proszę powiedzieć, co było widać.',
   bringCharged: 'Pełne naładowanie, a potem to samo badanie jeszcze raz.',
   changeTest: 'Rozstrzygnie to, co pokaże dalsze badanie.',
-  changeSettled: 'Nic więcej nie jest potrzebne.',
+  changeSettled: 'Nic: zwrot jest przyjęty i nic więcej od Państwa nie potrzeba.',
   changeNone:
     'Nic, co można by przynieść lub zmierzyć: rozstrzyga to, co znaleziono na samej części.',
 };

@@ -112,7 +112,7 @@ export const pl: CounterWords = {
   caseOtherVersion: 'Plik jest sprawą innego rodzaju lub innej wersji. Nic nie zostało zmienione.',
   found: 'Dotąd ustalono',
   foundNone: 'Jeszcze nic.',
-  slip: 'Kwit zwrotu',
+  slip: 'Pokwitowanie zwrotu',
   slipOpen: 'Powstaje, gdy część jest oceniana.',
   printSlip: 'Drukuj kwit',
   intoList: 'Na listę dnia',
