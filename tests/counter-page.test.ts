@@ -668,6 +668,20 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
     expect(await inside(page, 'i').count()).toBe(0);
   });
 
+  /** A flooded battery that was looked at, its case at 20 °C and with 12.6 typed as it came. */
+  async function batteryOnTheBench(page: Page): Promise<void> {
+    await press(page, '2');
+    await say(page, 'matches, receipt shown, in warranty, slow crank, was fitted, whole and dry');
+    await press(page, '1');
+    await answer(page, 'sound', 'it is the right one', 'plates covered, clear');
+    await press(page, '1', '3', '6', 'Enter');
+    await answer(page, 'flooded');
+    // What is read in any case is typed together.
+    await typeSlowly(page, '20');
+    await page.keyboard.press('Enter', { delay: 60 });
+    await typeSlowly(page, '12.6');
+  }
+
   /** Types a line in the clerk's own words. */
   async function say(page: Page, line: string): Promise<void> {
     await inside(page, 'input[name=line]').fill(line);
@@ -728,16 +742,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
         await page.waitForTimeout(75);
       }
     };
-    await press(page, '2');
-    const known = 'matches, receipt shown, in warranty, slow crank, was fitted, whole and dry';
-    await say(page, known);
-    await press(page, '1');
-    await answer(page, 'sound', 'it is the right one', 'plates covered, clear');
-    await press(page, '1', '3', '6', 'Enter');
-    await answer(page, 'flooded');
-    await typeSlowly(page, '20');
-    await page.keyboard.press('Enter', { delay: 60 });
-    await typeSlowly(page, '12.6');
+    await batteryOnTheBench(page);
     await inOneGo('Enter', '6', '4', '0');
     await eventually(async () => {
       expect(await asked(page)).toContain('cold cranking amperes does the label give');
@@ -788,17 +793,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
 
   test('asks back amperes of the label that are its ampere-hours, and a load that is not half of it', async () => {
     const { page } = await counter();
-    await press(page, '2');
-    const known = 'matches, receipt shown, in warranty, slow crank, was fitted, whole and dry';
-    await say(page, known);
-    await press(page, '1');
-    await answer(page, 'sound', 'it is the right one', 'plates covered, clear');
-    await press(page, '1', '3', '6', 'Enter');
-    await answer(page, 'flooded');
-    // What is read in any case is typed together.
-    await typeSlowly(page, '20');
-    await page.keyboard.press('Enter', { delay: 60 });
-    await typeSlowly(page, '12.6');
+    await batteryOnTheBench(page);
     await press(page, 'Enter');
     expect(await asked(page)).toContain('cold cranking amperes does the label give');
     await typeSlowly(page, '64');

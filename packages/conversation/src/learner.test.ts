@@ -63,3 +63,13 @@ test('learns nothing more once it is stopped', () => {
   expect(goOn()).toBe(false);
   expect(learned).toBe(before);
 });
+
+test('learns again what is to be learned after it was stopped', () => {
+  const { learner, goOn } = learning();
+  let learned = 0;
+  learner.learn(steps(1000, () => (learned += 1)));
+  learner.stop();
+  learner.learn(steps(1, () => (learned += 1)));
+  while (goOn());
+  expect(learned).toBe(1);
+});

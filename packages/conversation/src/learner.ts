@@ -26,6 +26,7 @@ export function createLearner(later: (goOn: () => void) => () => void): Learner 
     },
     stop: () => {
       callOff?.();
+      callOff = undefined;
       waiting.length = 0;
     },
   };
