@@ -15,10 +15,10 @@ import {
   press,
   seed,
   settled,
-  stored,
   type OpenedDesk,
 } from './support/desk-page.ts';
 import { playUntil } from './support/element-page.ts';
+import { keptIn } from './support/kept-in-browser.ts';
 
 // A browser on a machine busy with other tests takes its time.
 vi.setConfig({ testTimeout: 90_000, hookTimeout: 180_000 });
@@ -395,7 +395,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     await page.keyboard.press('1');
     await page.clock.fastForward(300);
     expect(await asked(page)).toBe('Boost van');
-    expect((await stored(page))['cases']).toMatchObject([{ sent: null }]);
+    expect((await keptIn(page, 'keyturn-desk'))['cases']).toMatchObject([{ sent: null }]);
     await page.clock.resume();
     await press(page, '1');
     expect(await asked(page)).toContain('under way');
@@ -451,7 +451,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     await page.keyboard.press('Tab');
     await page.keyboard.type('555 0199');
     await vi.waitFor(async () => {
-      expect((await stored(page))['callers']).toEqual([{ callback: '555 0199' }]);
+      expect((await keptIn(page, 'keyturn-desk'))['callers']).toEqual([{ callback: '555 0199' }]);
     });
     const before = await asked(page);
     await page.reload();
@@ -468,13 +468,13 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     });
     await press(page, '/');
     await press(page, '1');
-    const kept = await stored(page);
+    const kept = await keptIn(page, 'keyturn-desk');
     expect(JSON.stringify(kept['cases'])).not.toMatch(/Marr|Reed Lane/);
     expect(kept['callers']).toEqual([{ name: 'Ottilie Marr', where: 'Reed Lane 3' }]);
     await press(page, '2');
     await press(page, '1');
     expect(await inside(page, '.notes').innerText()).toContain('Counted');
-    const left = await stored(page);
+    const left = await keptIn(page, 'keyturn-desk');
     expect(left).toMatchObject({ cases: [], callers: [] });
     expect(left['outcomes']).toMatchObject([
       { role: 'dispatcher', channel: 'desk', cause: 'battery-discharged' },
@@ -492,7 +492,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     await press(page, '2');
     await press(page, '1');
     expect(await inside(page, '.notes').innerText()).toMatch(/Counted as: .?Discharged battery/);
-    expect((await stored(page))['outcomes']).toMatchObject([
+    expect((await keptIn(page, 'keyturn-desk'))['outcomes']).toMatchObject([
       { cause: 'battery-discharged', forecast: { fault: 'battery-discharged' } },
     ]);
   });
@@ -503,7 +503,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     await seed(page, [deskCase(played(asks('scene'), lane))]);
     await press(page, '/');
     for (const key of ['2', '=', '1', '1', '2', '1']) await press(page, key);
-    const [outcome] = (await stored(page))['outcomes'] ?? [];
+    const [outcome] = (await keptIn(page, 'keyturn-desk'))['outcomes'] ?? [];
     expect(outcome).toMatchObject({ channel: 'desk' });
     expect(outcome).not.toHaveProperty('forecast');
     await page.getByRole('button', { name: 'How sure were we?' }).press('Enter');
@@ -520,11 +520,19 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     await seed(page, [deskCase(played(hasVerdict))], { seeded: { name: 'Ottilie Marr' } });
     await press(page, '/');
     for (const one of ['1', '2', '1']) await press(page, one);
-    expect(await stored(page)).toMatchObject({ cases: [], callers: [], outcomes: [{}] });
+    expect(await keptIn(page, 'keyturn-desk')).toMatchObject({
+      cases: [],
+      callers: [],
+      outcomes: [{}],
+    });
     await press(page, key);
     expect(await asked(page)).toContain('under way');
     expect(await inside(page, 'input[name=name]').inputValue()).toBe('Ottilie Marr');
-    expect(await stored(page)).toMatchObject({ cases: [{}], callers: [{}], outcomes: [] });
+    expect(await keptIn(page, 'keyturn-desk')).toMatchObject({
+      cases: [{}],
+      callers: [{}],
+      outcomes: [],
+    });
   });
 
   test('cannot take a case back once another has been taken up', async () => {
@@ -534,7 +542,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
     for (const one of ['1', '2', '1']) await press(page, one);
     await press(page, '+');
     expect(await page.getByRole('button', { name: 'Take it back' }).count()).toBe(0);
-    expect((await stored(page))['outcomes']).toHaveLength(1);
+    expect((await keptIn(page, 'keyturn-desk'))['outcomes']).toHaveLength(1);
   });
 
   test('drops what is ticked only at a second press', async () => {

@@ -84,27 +84,6 @@ export async function seed(
   await page.locator('keyturn-desk #asked').waitFor();
 }
 
-/** All that the desk has in its store, by shelf. */
-export function stored(page: Page): Promise<Readonly<Record<string, readonly unknown[]>>> {
-  return page.evaluate(
-    () =>
-      new Promise((resolve) => {
-        const opening = indexedDB.open('keyturn-desk');
-        opening.onsuccess = () => {
-          const shelves = ['cases', 'callers', 'outcomes'];
-          const read = opening.result.transaction(shelves);
-          const found = Object.fromEntries(
-            shelves.map((name) => [name, read.objectStore(name).getAll()]),
-          );
-          read.oncomplete = () => {
-            opening.result.close();
-            resolve(Object.fromEntries(shelves.map((name) => [name, found[name]?.result ?? []])));
-          };
-        };
-      }),
-  );
-}
-
 /** The large sentence. */
 export const asked = (page: Page): Promise<string> =>
   page.locator('keyturn-desk #asked').innerText();
