@@ -6,7 +6,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from 'vitest';
 import { servePages } from '../tools/pages.mjs';
 import { prepare } from '../tools/prepare.mjs';
-import { startBrowser, whyNoBrowser } from './support/browser.ts';
+import { again, startBrowser, whyNoBrowser } from './support/browser.ts';
 import {
   asked,
   inside,
@@ -63,7 +63,7 @@ const eventually = (holds: () => Promise<void>): Promise<void> =>
 
 const daysAgo = (days: number): string => new Date(Date.now() - days * 86_400_000).toISOString();
 
-describe.skipIf(whyNoBrowser !== undefined)('the parts counter', () => {
+describe.skipIf(whyNoBrowser !== undefined)('the parts counter', again, () => {
   let browser: Browser;
   let site: Awaited<ReturnType<typeof servePages>>;
 

@@ -28,7 +28,7 @@ import { printSheet } from '@keyturn/sheets/pdf';
 import { sheetShape } from '@keyturn/sheets/schema';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { startBrowser, whyNoBrowser } from './support/browser.ts';
+import { again, startBrowser, whyNoBrowser } from './support/browser.ts';
 import { bare, firstWrongLine, lettersOf, linesOf, pdfPages } from './support/pdf-text.ts';
 import { paragraphsOf } from './support/sheet-paragraphs.ts';
 
@@ -538,7 +538,7 @@ describe.each(shippedFlowNames())('the flow %s', (name) => {
   });
 });
 
-describe.skipIf(whyNoBrowser !== undefined)('printed', () => {
+describe.skipIf(whyNoBrowser !== undefined)('printed', again, () => {
   let browser: Browser;
   beforeAll(async () => {
     browser = await startBrowser();

@@ -6,13 +6,13 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { servePages } from '../tools/pages.mjs';
 import { prepare } from '../tools/prepare.mjs';
-import { startBrowser, whyNoBrowser } from './support/browser.ts';
+import { again, startBrowser, whyNoBrowser } from './support/browser.ts';
 import { judgePart, secondsFor } from './support/counter-clerk.ts';
 import { counterWithShop, partsInHand } from './support/counter-parts.ts';
 
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 180_000 });
 
-describe.skipIf(whyNoBrowser !== undefined)('a return at the counter', () => {
+describe.skipIf(whyNoBrowser !== undefined)('a return at the counter', again, () => {
   let browser: Browser;
   let site: Awaited<ReturnType<typeof servePages>>;
 

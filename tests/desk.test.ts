@@ -6,7 +6,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from 'vitest';
 import { servePages } from '../tools/pages.mjs';
 import { prepare } from '../tools/prepare.mjs';
-import { startBrowser, whyNoBrowser } from './support/browser.ts';
+import { again, startBrowser, whyNoBrowser } from './support/browser.ts';
 import {
   asked,
   deskCase,
@@ -65,7 +65,7 @@ const answers = [
   'whole and dry',
 ];
 
-describe.skipIf(whyNoBrowser !== undefined)('the desk', () => {
+describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   let browser: Browser;
   let site: Awaited<ReturnType<typeof servePages>>;
 

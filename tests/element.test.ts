@@ -6,7 +6,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from 'vitest';
 import { servePages } from '../tools/pages.mjs';
 import { prepare } from '../tools/prepare.mjs';
-import { startBrowser, whyNoBrowser } from './support/browser.ts';
+import { again, startBrowser, whyNoBrowser } from './support/browser.ts';
 import {
   hold,
   openPage,
@@ -40,7 +40,7 @@ const flat = {
   readings: { 'battery-rest': 11.9, charging: 13.3 },
 };
 
-describe.skipIf(whyNoBrowser !== undefined)('the element', () => {
+describe.skipIf(whyNoBrowser !== undefined)('the element', again, () => {
   let browser: Browser;
   let site: Awaited<ReturnType<typeof servePages>>;
 

@@ -20,7 +20,7 @@ import { shippedFlow } from '@keyturn/terminal';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { practice } from '../packages/sheets/src/words/practice/practice.ts';
-import { startBrowser, whyNoBrowser } from './support/browser.ts';
+import { again, startBrowser, whyNoBrowser } from './support/browser.ts';
 import { noStart } from './support/no-start.ts';
 import { firstWrongLine, bare, lettersOf, linesOf, pdfPages } from './support/pdf-text.ts';
 import { answers, next, open, playOut, take } from './support/play.ts';
@@ -260,7 +260,7 @@ describe('the code on a sheet', () => {
   });
 });
 
-describe.skipIf(whyNoBrowser !== undefined)('printed', () => {
+describe.skipIf(whyNoBrowser !== undefined)('printed', again, () => {
   let browser: Browser;
   let page: Page;
   beforeAll(async () => {

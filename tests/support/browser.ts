@@ -15,6 +15,9 @@ export const whyNoBrowser: string | undefined =
     ? undefined
     : `the browser that the registry has runs on Linux x64 only, and this is ${platform} ${arch}`;
 
+/** How the tests of a page run: once more where the browser was late, which a machine at work makes it. */
+export const again = { retry: 1 } as const;
+
 /** So often a start is tried again while another process still unpacks, and so long between, ms. */
 const [mostTries, pause] = [20, 500];
 
