@@ -17,6 +17,8 @@ export interface Figures {
   readonly formatQuantity: (figure: Figure) => string;
   /** A unit's sign alone: "V", "years". */
   readonly unitSign: (unit: string) => string;
+  /** Any figure in a unit, where one is expected: "a figure (V)". */
+  readonly figureIn: (unit: string) => string;
   /** A share of one as whole percent; short of certainty it is never shown as 100 %. */
   readonly formatShare: (share: number) => string;
   /** A duration: "20 minutes"; less than a minute in steps of ten seconds, "10 seconds". */
@@ -104,15 +106,21 @@ export function createFigures(locale: string, say: Say): Figures {
       : isolate(say(text, { figure: number }));
   };
 
+  const unitSign = (unit: string): string => {
+    const { sign, intl, text } = signOf(unitHere(unit));
+    if (sign !== undefined) return sign;
+    if (text !== undefined) return say(text, { figure: '' }).trim();
+    if (intl === undefined) return '';
+    const format = formatOf({ style: 'unit', unit: intl.unit, unitDisplay: intl.display });
+    return format.formatToParts(manyOf).find((part) => part.type === 'unit')?.value ?? '';
+  };
+
   return {
     formatQuantity,
-    unitSign: (unit) => {
-      const { sign, intl, text } = signOf(unitHere(unit));
-      if (sign !== undefined) return sign;
-      if (text !== undefined) return say(text, { figure: '' }).trim();
-      if (intl === undefined) return '';
-      const format = formatOf({ style: 'unit', unit: intl.unit, unitDisplay: intl.display });
-      return format.formatToParts(manyOf).find((part) => part.type === 'unit')?.value ?? '';
+    unitSign,
+    figureIn: (unit) => {
+      const sign = unitSign(unit);
+      return sign === '' ? say('unit.any') : say('unit.anyIn', { unit: sign });
     },
     formatShare: (share) =>
       isolate(percent.format(Math.min(share > 0.99 && share < 1 ? 0.99 : share, 1))),

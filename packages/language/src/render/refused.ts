@@ -105,7 +105,7 @@ const mostPossible = 8;
 function wordFor(id: string, { code, check }: RefusedMessage, { flow, figures }: Voice): string {
   const { texts } = flow;
   if (code === 'unknown-unit' || code === 'wrong-unit' || code === 'not-a-number') {
-    return Object.hasOwn(unitSigns, id) ? figures.unitSign(id) : id;
+    return Object.hasOwn(unitSigns, id) ? figures.figureIn(id) : id;
   }
   if (code === 'unknown-check') return flow.checkName(id);
   if (code === 'unknown-interrupt') return flow.interrupt(id).name;
@@ -115,5 +115,5 @@ function wordFor(id: string, { code, check }: RefusedMessage, { flow, figures }:
     return flow.answerLabel(check, id);
   }
   if (Object.hasOwn(texts.checks, id)) return flow.checkName(id);
-  return Object.hasOwn(unitSigns, id) ? figures.unitSign(id) : id;
+  return Object.hasOwn(unitSigns, id) ? figures.figureIn(id) : id;
 }

@@ -568,7 +568,7 @@ describe('a refusal', () => {
       message: refused('unknown-choice', { check: 'posts', possible: ['clean', 'loose'] }),
       says: /Possible: clean and tight or loose\.$/,
     },
-    { message: refused('wrong-unit', { possible: ['V', 'mV'] }), says: /Possible: V or mV\.$/ },
+    { message: refused('wrong-unit', { possible: ['V'] }), says: /Possible: a figure \(V\)\.$/ },
     {
       message: refused('wrong-unit', { given: 'Cel' }),
       says: /^“°C” has a unit that does not fit/,

@@ -12,6 +12,8 @@ export const ar = {
   unit: {
     rpm: '{{figure}} دورة في الدقيقة',
     bare: '{{figure}}',
+    any: 'رقم',
+    anyIn: 'رقم ({{unit}})',
   },
   confirm: {
     ask_zero: 'هل قرأت هذا، وهل المتابعة آمنة؟ أجب بنعم، أو «لا أستطيع».',

@@ -9,6 +9,8 @@ export const de = {
   unit: {
     rpm: '{{figure}} U/min',
     bare: '{{figure}}',
+    any: 'eine Zahl',
+    anyIn: 'eine Zahl ({{unit}})',
   },
   confirm: {
     ask_one:

@@ -12,6 +12,8 @@ export const en = {
   unit: {
     rpm: '{{figure}} rpm',
     bare: '{{figure}}',
+    any: 'a figure',
+    anyIn: 'a figure ({{unit}})',
   },
   confirm: {
     ask_one: 'Have you read this caution, and is it safe to go on? Answer yes, or “can’t”.',

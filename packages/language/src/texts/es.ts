@@ -9,6 +9,8 @@ export const es = {
   unit: {
     rpm: '{{figure}} rpm',
     bare: '{{figure}}',
+    any: 'una cifra',
+    anyIn: 'una cifra ({{unit}})',
   },
   confirm: {
     ask_one:

@@ -12,6 +12,8 @@ export const fr = {
   unit: {
     rpm: '{{figure}} tr/min',
     bare: '{{figure}}',
+    any: 'un chiffre',
+    anyIn: 'un chiffre ({{unit}})',
   },
   confirm: {
     ask_one:

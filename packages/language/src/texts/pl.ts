@@ -9,6 +9,8 @@ export const pl = {
   unit: {
     rpm: '{{figure}} obr/min',
     bare: '{{figure}}',
+    any: 'liczba',
+    anyIn: 'liczba ({{unit}})',
   },
   confirm: {
     ask_one:

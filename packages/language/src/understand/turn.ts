@@ -17,8 +17,8 @@ export interface Listener {
   /** BCP 47. */
   readonly locale: string;
   readonly lexicon: Lexicon;
-  /** A unit's sign in the language. */
-  readonly unitSign: (unit: string) => string;
+  /** Any figure in a unit, in the language: "a figure (V)". */
+  readonly figureIn: (unit: string) => string;
   /** A figure as the language writes it. */
   readonly formatQuantity: (figure: Figure) => string;
   /** A day, ISO 8601, as a date. */
@@ -78,14 +78,14 @@ export function unclear(turn: Turn, code: UnclearCode, talk?: HeardTalk): Unders
   return talk === undefined ? said : { ...said, talk };
 }
 
-/** What is possible at the check in hand, in words: its answers, or its unit. */
+/** What is possible at the check in hand, in words: its answers, or a figure in its unit. */
 export function possibleOf({ inHand, hearing, listener }: Turn): string[] {
   if (inHand === undefined) return [];
   const { form } = inHand.check;
   const labels = inHand.options.map(({ label }) => label);
   if (form.kind !== 'reading') return labels;
-  const sign = listener.unitSign(form.unit);
-  return hearing.lamp ? [...labels, sign] : [sign];
+  const figure = listener.figureIn(form.unit);
+  return hearing.lamp ? [...labels, figure] : [figure];
 }
 
 /** True where an answer is awaited. */

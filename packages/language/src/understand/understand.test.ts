@@ -544,7 +544,7 @@ describe('the work grows with the length of the text, and no faster', () => {
       },
       locale: 'en',
       formatDay: (day) => day,
-      unitSign: (unit) => unit,
+      figureIn: (unit) => unit,
       formatQuantity: ({ value, unit }) => `${value} ${unit}`,
       unitHere: (unit) => unit,
       languages: ['English'],

@@ -31,7 +31,7 @@ export function listenersOf(
     formatQuantity: figures.formatQuantity,
     formatDay: figures.formatDay,
     unitHere: figures.unitHere,
-    unitSign: figures.unitSign,
+    figureIn: figures.figureIn,
     languages: Object.values(localeNames),
     locales: Object.keys(localeNames),
     languageNamed,
