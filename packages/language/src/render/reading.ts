@@ -25,9 +25,7 @@ export function renderReading(message: ReadingMessage, voice: Voice): Rendered[]
     }),
   );
   const means = message.borderline ? figures.listShares(shares) : flow.answerMeaning(check, band);
-  const text = message.borderline
-    ? say('reading.borderline', { figure, shares: means })
-    : say('reading.plain', { figure, means });
+  const text = wording(message, { figure, means, share: shares[0] ?? '' }, voice);
   const said = [text, settling(message, voice), expectation(message, voice)];
   const bandLabels = bands.map((id) => flow.answerLabel(check, id));
   return [
@@ -41,8 +39,29 @@ export function renderReading(message: ReadingMessage, voice: Voice): Rendered[]
   ];
 }
 
+function wording(
+  message: ReadingMessage,
+  said: { readonly figure: string; readonly means: string; readonly share: string },
+  { say }: Voice,
+): string {
+  const { figure, means, share } = said;
+  if (!message.borderline) return say('reading.plain', { figure, means });
+  return isLikely(message)
+    ? say('reading.likely', { figure, share })
+    : say('reading.borderline', { figure, shares: means });
+}
+
+/** From this share on one side of a bound is called likely, and not too close to call. */
+const likely = 0.8;
+
+const isLikely = ({ weights }: ReadingMessage): boolean =>
+  weights.some(([, share]) => share >= likely);
+
 /** What settles a reading too close to a bound. */
-function settling({ check, settling: way }: ReadingMessage, { say, flow }: Voice): string {
+function settling(message: ReadingMessage, { say, flow }: Voice): string {
+  const { check, settling: way } = message;
+  // What is likely needs no more, unless it is read again anyway.
+  if (isLikely(message) && way?.by !== 'repeat') return '';
   switch (way?.by) {
     case 'repeat':
       return say('reading.repeat');

@@ -235,6 +235,18 @@ describe('a reading', () => {
     );
   });
 
+  test.each([
+    [0.94, /^12\.41 V: 94% that it is ready\. That is likely, but not certain\.( Expected|$)/],
+    [0.79, /^12\.41 V: too close to call\. 79% that it is ready, 21% that it is flat\./],
+  ])('of which one side has %d is said as surely as that', (share, says) => {
+    const weights = [
+      ['ready', share],
+      ['flat', 1 - share],
+    ] as const;
+    const settling = { by: 'check', check: 'posts' } as const;
+    expect(say({ ...reading, weights, borderline: true, settling })[0]).toMatch(says);
+  });
+
   test('that was computed has its own words', () => {
     const resistance = { value: 12, unit: 'mOhm' } as const;
     expect(

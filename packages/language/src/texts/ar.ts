@@ -78,6 +78,7 @@ export const ar = {
   reading: {
     unjudged: '{{figure}}: تم تسجيله. لا يمكن معرفة معناه دون معلومات أكثر عن هذه السيارة.',
     plain: '{{figure}}: {{means}}',
+    likely: '{{figure}}: {{share}}. هذا مرجّح، لكنه غير مؤكد.',
     borderline:
       '{{figure}}: على الحد، فلا يمكن الجزم. {{shares}}. يؤخذ الاحتمالان في الحسبان من الآن فصاعدًا.',
     share: '{{share}} أن تكون النتيجة: {{label}}',

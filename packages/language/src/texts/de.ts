@@ -79,6 +79,7 @@ export const de = {
     unjudged:
       '{{figure}}: notiert. Was das bedeutet, lässt sich ohne weitere Angaben zum Fahrzeug nicht sagen.',
     plain: '{{figure}}: {{means}}',
+    likely: '{{figure}}: {{share}}. Das ist wahrscheinlich, aber nicht sicher.',
     borderline:
       '{{figure}}: zu knapp, um es zu entscheiden. {{shares}}. Beides wird von hier an berücksichtigt.',
     share: '{{share}} für „{{label}}“',

@@ -79,6 +79,7 @@ export const en = {
     unjudged:
       '{{figure}}: noted. What it means cannot be told without knowing more of this vehicle.',
     plain: '{{figure}}: {{means}}',
+    likely: '{{figure}}: {{share}}. That is likely, but not certain.',
     borderline: '{{figure}}: too close to call. {{shares}}. Both are kept in mind from here on.',
     share: '{{share}} that it is {{label}}',
     repeat: 'Read it once more, with clean and firm contact, to the last digit.',

@@ -80,6 +80,7 @@ export const es = {
     unjudged:
       '{{figure}}: anotado. Sin saber más de este vehículo no se puede decir qué significa.',
     plain: '{{figure}}: {{means}}',
+    likely: '{{figure}}: {{share}}. Es probable, pero no seguro.',
     borderline:
       '{{figure}}: demasiado justo para decidir. {{shares}}. A partir de aquí se tienen en cuenta las dos posibilidades.',
     share: '{{share}} para «{{label}}»',

@@ -83,6 +83,7 @@ export const fr = {
     unjudged:
       '{{figure}} : noté. Sans en savoir plus sur ce véhicule, on ne peut pas dire ce que cela signifie.',
     plain: '{{figure}} : {{means}}',
+    likely: '{{figure}} : {{share}}. C’est probable, mais pas certain.',
     borderline:
       '{{figure}} : trop juste pour trancher. {{shares}}. À partir d’ici, on garde les deux en tête.',
     share: '{{share}} pour « {{label}} »',

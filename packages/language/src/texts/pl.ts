@@ -84,6 +84,7 @@ export const pl = {
     unjudged:
       '{{figure}}: zapisano. Bez dalszych danych o tym pojeździe nie da się powiedzieć, co to znaczy.',
     plain: '{{figure}}: {{means}}',
+    likely: '{{figure}}: {{share}}. To prawdopodobne, ale nie pewne.',
     borderline:
       '{{figure}}: zbyt blisko granicy, żeby rozstrzygnąć. {{shares}}. Odtąd bierzemy pod uwagę obie możliwości.',
     share: '{{share}} na „{{label}}”',

@@ -35,6 +35,8 @@ interface Clause {
   reach: number;
   /** A negator that nothing follows is a term itself: "no", "nothing". */
   alone: { readonly term: string; readonly deniesBefore: boolean } | undefined;
+  /** Its words as they are typed. */
+  readonly words: string[];
 }
 
 /** The term reader of one language, whose words are spelled as typed words are. */
@@ -47,13 +49,14 @@ export function createTermReader(words: Words): TermReader {
   const having = new Set(words.having.map(stem));
   const refusals = new Set((words.spelling?.refusals ?? []).map(stem));
   const partsOf = createWordParts(words);
+  const noes = new Set(words.talk.no);
 
   const fromTokens = (tokens: readonly Token[]): Terms => {
     const terms: string[] = [];
-    let clause: Clause = { terms: [], from: 0, reach: 0, alone: undefined };
+    let clause = emptyClause();
     const endClause = (): void => {
       terms.push(...endOf(clause, { having, refusals }));
-      clause = { terms: [], from: 0, reach: 0, alone: undefined };
+      clause = emptyClause();
     };
     const deny = (term: string, deniesBefore = false): void => {
       // Two negators at once deny once: "ne pas", "nic nie".
@@ -78,6 +81,9 @@ export function createTermReader(words: Words): TermReader {
       else {
         const { word, role, isJoined, isDenied } = partsOf(token.text);
         const isAnew = isJoined || subjects.has(token.text);
+        // A no that somebody goes on behind denies nothing: "no there's smoke".
+        if (isAnew && noes.has(clause.words.join(' '))) endClause();
+        clause.words.push(token.text);
         if (isAnew && clause.alone === undefined) clause.reach = 0;
         // "Zero clicks" denies as "no clicks" does.
         if (role === 'negator' || words.cardinals[word] === 0) deny(stem(word), before.has(word));
@@ -104,6 +110,14 @@ export function createTermReader(words: Words): TermReader {
       }),
   };
 }
+
+const emptyClause = (): Clause => ({
+  terms: [],
+  from: 0,
+  reach: 0,
+  alone: undefined,
+  words: [],
+});
 
 /** True where a term follows itself; figures never do. */
 function isRepeated(terms: readonly string[], term: string): boolean {

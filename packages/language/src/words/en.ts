@@ -300,7 +300,7 @@ export const enWords: Words = {
     couldnt, hasnt, havent, hadnt, aint, never, nothing, none, neither, nor, without, shouldnt, nothin, nowt, nobody, nobodys, noones
   `),
   subjects: list(
-    `just, only, rather, i, im, ive, we, were, weve, he, hes, she, shes, it, its, they, theyre, theyve, theres, thats, everyone, everybody`,
+    `just, only, rather, i, im, ive, we, were, weve, he, hes, she, shes, it, its, they, theyre, theyve, there, theres, thats, everyone, everybody`,
   ),
   likewise: [
     'too',
