@@ -101,11 +101,60 @@ describe('a caution is confirmed in a sentence, and by no question', () => {
     ['fr', "oui j'ai lu et c'est sûr"],
     ['pl', 'tak, przeczytałem i jest bezpiecznie'],
     ['ar', 'نعم قرأتها والوضع آمن'],
+    ['en', 'yes we are all standing behind the guard rail now'],
+    ['en', 'yes that is fine'],
+    ['en', 'yep gloves on, all ready'],
+    ['en', 'ok sure, everyone has stepped back'],
+    ['de', 'ja klar, alles gelesen'],
+    ['de', 'ja wir stehen alle hinter der Leitplanke'],
+    ['de', 'jo, Handschuhe hab ich an'],
+    ['es', 'sí, ya nos apartamos todos del coche'],
+    ['es', 'claro, tengo puestos los guantes'],
+    ['fr', 'oui on est tous derrière la glissière'],
+    ['fr', 'ok, je mets les gants et on y va'],
+    ['pl', 'tak, wszyscy stoimy za barierką'],
+    ['pl', 'jasne, rękawice założone'],
+    ['ar', 'نعم كلنا واقفين بعيد عن السيارة'],
+    ['ar', 'تمام لبست القفازات'],
   ]);
   hold('not-confirmed', { awaiting: 'confirm', check: 'battery-rest' }, [
     ['en', 'is it safe?'],
     ['en', 'yes, but'],
   ]);
+  const takenBack: readonly Row[] = [
+    ['en', 'yes but my kid is still in the car'],
+    ['en', 'yes although it is not really safe'],
+    ['en', 'ok wait'],
+    ['en', 'ok hold on a second'],
+    ['en', 'ok why do I need gloves'],
+    ['en', 'ok can I speak to a person please'],
+    ['de', 'ja aber hier ist es dunkel'],
+    ['de', 'ok ich will mit einem Menschen reden'],
+    ['es', 'vale quiero hablar con una persona'],
+    ['fr', 'ok je veux parler à quelqu’un'],
+    ['pl', 'dobra chcę rozmawiać z człowiekiem'],
+    ['ar', 'طيب بدي أحكي مع شخص'],
+    ['de', 'ja moment noch'],
+    ['es', 'sí pero no tengo guantes'],
+    ['es', 'vale espera un momento'],
+    ['fr', 'oui mais je suis tout seul'],
+    ['fr', 'ok attendez un instant'],
+    ['pl', 'tak ale nie mam rękawic'],
+    ['pl', 'no chwileczkę'],
+    ['ar', 'نعم بس ما عندي قفازات'],
+    ['ar', 'طيب لحظة'],
+  ];
+  for (const way of ways) {
+    test.each(takenBack)(
+      `not by a yes that is taken back, by what is ${way}, in %s: %s`,
+      (locale, text) => {
+        const { [way]: speaker, hearing } = speakers[locale]!;
+        const to = { ...hearing, awaiting: 'confirm', check: 'battery-rest' } as const;
+        expect(show(speaker.understand(text, to))).not.toContain('confirm,');
+        expect(show(speaker.understand(text, to))).not.toMatch(/(^|, )confirm$/u);
+      },
+    );
+  }
 });
 
 describe('work is done in a sentence', () => {

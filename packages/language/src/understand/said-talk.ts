@@ -1,7 +1,7 @@
 import { startsNow } from './alarms.ts';
 import { exactChoice } from './choices.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
-import { findPhrase, hear, isPhrase } from '../typed/heard.ts';
+import { findPhrase, hear, isPhrase, startsAt } from '../typed/heard.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { readYesNo } from './said-choice.ts';
 import { lineContext } from './said-figures.ts';
@@ -11,7 +11,7 @@ import { isOfKit, kitTold } from './kit-told.ts';
 import { readSeveral } from './said-unasked.ts';
 import { tellsSomething } from './told-unasked.ts';
 import type { TaughtTalk } from './taught.ts';
-import { containsPlainTalk, cutClauses, findTalk, saysOnly, saysOver } from './talk.ts';
+import { containsPlainTalk, cutClauses, findTalk, isDenial, saysOnly, saysOver } from './talk.ts';
 import { hasPhrase } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { type Turn, answers, input, isAsked, mostClauses, optionsInHand, unclear } from './turn.ts';
@@ -45,7 +45,7 @@ export function readAwaited(turn: Turn): Understood | undefined {
         case 'no':
           return input([{ type: 'talk', talk: 'cannot' }], 'no');
         default:
-          return undefined;
+          return saysYesAndMore(turn) ? input([{ type: 'confirm' }], 'yes') : undefined;
       }
     case 'wait':
       return findTalk(turn, lexicon, ['done', 'over']) === undefined
@@ -58,6 +58,47 @@ export function readAwaited(turn: Turn): Understood | undefined {
     case 'nothing':
       return undefined;
   }
+}
+
+/** What is wanted in place of going on. */
+const withheld = [...unwilling, 'person', 'stop'] as const;
+
+/** So many words behind a yes at most say how it is meant. */
+const mostBehindYes = 12;
+
+/**
+ * True for a yes with more behind it that takes nothing back: "yes, gloves on", but not "yes, but".
+ */
+function saysYesAndMore(turn: Turn): boolean {
+  const { heard, literal, tokens, listener } = turn;
+  const { lexicon } = listener;
+  const { words, talk, reader, vocabulary } = lexicon;
+  const yes = talk.yes.literal
+    .filter((phrase) => startsAt(literal, phrase, 0))
+    .reduce((most, { length }) => Math.max(most, length), 0);
+  const spoken = tokens.filter(({ kind }) => kind !== 'mark');
+  const behind = spoken.slice(yes);
+  if (yes === 0 || behind.length === 0 || behind.length > mostBehindYes) return false;
+  const rest = {
+    heard: hear(reader.fromTokens(behind), vocabulary),
+    literal: hear(reader.literally(behind), vocabulary),
+  };
+  const isTakenBack =
+    hasPhrase(behind, figureWordsOf(words).instead) ||
+    withheld.some(
+      (word) =>
+        talk[word].literal.some((phrase) => startsAt(rest.literal, phrase, 0)) ||
+        // "Everybody has stepped back" goes back to nothing.
+        (word !== 'back' &&
+          (containsPlainTalk(heard, lexicon, word) || word === talkLike({ ...turn, ...rest }))),
+    );
+  if (isTakenBack) return false;
+  return behind.every(
+    (token) =>
+      token.kind !== 'word' ||
+      (!isDenial(token.text, words) &&
+        (!words.clauseBreaks.includes(token.text) || words.joins.includes(token.text))),
+  );
 }
 
 /**

@@ -79,7 +79,8 @@ export function saysOnly(
   return reached[length] === 1;
 }
 
-function isDenial(term: string, { negators }: Lexicon['words']): boolean {
+/** True for a term that denies. */
+export function isDenial(term: string, { negators }: Lexicon['words']): boolean {
   return term.startsWith('!') || negators.includes(term);
 }
 
