@@ -151,16 +151,23 @@ const startsAnswer = 'starts';
 /** A part of a text that is as sure of the danger as this, and less sure of any answer than that. */
 const [sureRaised, notAnswered] = [0.8, 0.85];
 
+/** As sure is enough where the danger has a clause of its own. */
+const raisedAlone = 0.6;
+
 /** True where a part of the text sounds like the danger more than like any answer in hand. */
 function isRaisedBeside(interrupt: string, check: CheckPhrases, turn: Turn): boolean {
   const { lexicon } = turn.listener;
-  const parts = [turn.heard, ...turn.clauses.map((clause) => hearTokens(clause, lexicon))];
-  return parts.some((part) => {
+  const isRaisedBy = (part: Heard, least: number): boolean => {
     if (part.at.length < 2) return false;
     const alarm = lexicon.alarmed()(part);
-    if (alarm.interrupt !== interrupt || alarm.share < sureRaised) return false;
+    if (alarm.interrupt !== interrupt || alarm.share < least) return false;
     return Math.max(...check.taught()(part).answers) < notAnswered;
-  });
+  };
+  const clauses = turn.clauses.map((clause) => hearTokens(clause, lexicon));
+  return (
+    isRaisedBy(turn.heard, sureRaised) ||
+    clauses.some((clause) => isRaisedBy(clause, clauses.length > 1 ? raisedAlone : sureRaised))
+  );
 }
 
 function isSaidAlone(phrase: InterruptPhrase, interrupt: string, heard: Heard): boolean {
