@@ -41,8 +41,13 @@ function show(understood: Understood): string {
 
 type Row = readonly [locale: string, text: string];
 
-function hold(means: string, to: Partial<Hearing>, rows: readonly Row[]): void {
-  for (const way of ways) {
+function hold(
+  means: string,
+  to: Partial<Hearing>,
+  rows: readonly Row[],
+  by: readonly (typeof ways)[number][] = ways,
+): void {
+  for (const way of by) {
     test.each(rows)(`by what is ${way}, in %s: %s`, (locale, text) => {
       const { [way]: speaker, hearing } = speakers[locale]!;
       expect(show(speaker.understand(text, { ...hearing, ...to }))).toBe(means);
@@ -178,4 +183,30 @@ describe('driven yesterday and dead this morning is after standing', () => {
     ['en', 'drove it last night, this morning nothing at all, and the lights were on all night'],
     ['ar', 'أمس كانت تمشي والصبح ما اشتغلت والأنوار ظلت شغالة طول الليل'],
   ]);
+});
+
+describe('an answer before is put right by another one, with no word of a correction', () => {
+  const said = { drive: ['diesel'], transmission: ['manual'], place: ['shoulder'] };
+  const before = { answered: Object.keys(said), said };
+  hold('drive=petrol', { check: 'battery-rest', ...before }, [
+    ['en', 'sorry, it is petrol, not diesel'],
+    ['es', 'perdón, me equivoqué, es gasolina, no diésel'],
+    ['pl', 'czekaj, pomyłka, to benzyna, nie diesel'],
+  ]);
+  const inMoreWords: readonly Row[] = [
+    ['de', 'Halt, das war falsch, es ist ein Benziner, kein Diesel'],
+    ['fr', 'attendez, je me suis trompé, c’est une essence, pas un diesel'],
+    ['ar', 'لحظة غلطت، بنزين مش ديزل'],
+  ];
+  hold('drive=petrol', { check: 'battery-rest', ...before }, inMoreWords, ['heard']);
+  hold('transmission=automatic', { check: 'terminals', ...before }, [
+    ['en', 'hang on, it is an automatic'],
+    ['de', 'nein warte, es ist ein Automatik'],
+    ['es', 'no espera, es automático'],
+    ['fr', 'non pardon, c’est une automatique'],
+    ['pl', 'nie czekaj, jednak automat'],
+    ['ar', 'لا عفوا، أوتوماتيك'],
+  ]);
+  hold('terminals=loose', { check: 'terminals', ...before }, [['en', 'no wait, it is loose']]);
+  hold('battery-rest=12.4 V', { check: 'battery-rest', ...before }, [['en', 'sorry, 12.4']]);
 });

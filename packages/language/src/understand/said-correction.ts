@@ -2,7 +2,8 @@ import type { AnswerInput } from '@keyturn/core';
 import { chooseOption } from './choices.ts';
 import { findPhrase, hear, hearTokens } from '../typed/heard.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
-import { hasPhrase, phraseAt } from '../readings/word-run.ts';
+import { hasPhrase } from '../readings/word-run.ts';
+import { answeredBefore, leadOf } from './put-right.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { lastReading, lineContext, ofDoubt, ofLine } from './said-figures.ts';
@@ -41,6 +42,8 @@ export function readCorrection(turn: Turn): Understood | undefined {
       'correction',
     );
   }
+  const before = answeredBefore(rest, turn);
+  if (before !== undefined) return input([{ type: 'correction', answers: [before] }], 'correction');
   if (said.at.length === 0 && hearing.awaiting !== 'answer') return undefined;
   if (line.type === 'unclear') return ofLine(turn, line, 'correction');
   // "wrong" or "change" may begin any other sentence.
@@ -66,15 +69,6 @@ function behindCorrection(
   if (lengths.length > 0) return dropTerms(tokens, Math.max(...lengths), lexicon);
   const lead = leadOf(tokens, lexicon);
   return lead === 0 ? undefined : behindCorrection(tokens.slice(lead), lexicon);
-}
-
-/** How many tokens stand before what is said: a mark, a no, a "wait". */
-function leadOf(tokens: readonly Token[], { words, talk, reader }: Lexicon): number {
-  const [first] = tokens;
-  if (first === undefined) return 0;
-  const [term] = reader.literally([first]);
-  const isNo = talk.no.literal.some(([word, ...more]) => more.length === 0 && word === term);
-  return first.kind === 'mark' || isNo ? 1 : phraseAt(tokens, 0, figureWordsOf(words).instead);
 }
 
 /**

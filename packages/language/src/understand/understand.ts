@@ -7,6 +7,7 @@ import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.
 import { readCorrection } from './said-correction.ts';
 import { readDay } from './said-day.ts';
 import { readFalseAlarm } from './said-false-alarm.ts';
+import { readPutRight } from './put-right.ts';
 import { readFigures } from './said-figures.ts';
 import { readInterrupt, readUneasy } from './said-interrupt.ts';
 import { readLanguage } from './said-language.ts';
@@ -145,6 +146,7 @@ const readings: readonly Reading[] = [
   readTalk,
   readMeter,
   readContext,
+  readPutRight,
   readFigures,
   readSeveral,
   readChoice,
