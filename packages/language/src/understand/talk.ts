@@ -383,8 +383,35 @@ function soundsLike(
       ({ interrupt, share }) =>
         share >= least && possible.includes(interrupt) && (!isOne || interrupt === startsNow),
     );
-  if (like === undefined) return undefined;
+  if (like === undefined)
+    return least < surely ? criesOut(heard, { lexicon: { alarmed }, possible }) : undefined;
   return like.share >= surely || talkHeard()(heard).share < like.share ? like.interrupt : undefined;
+}
+
+/** A few words in a row that sound like an interrupt as much as this are one, whatever stands round them. */
+const cried = 0.95;
+
+/** So many words in a row are enough to cry danger in. */
+const [fewestCried, mostCried] = [2, 4];
+
+/** The danger that a few words of a text surely sound like: "am Anlasser glüht es rot". */
+function criesOut(
+  { terms }: Heard,
+  {
+    lexicon,
+    possible,
+  }: { readonly lexicon: Pick<Lexicon, 'alarmed'>; readonly possible: readonly string[] },
+): string | undefined {
+  const learned = lexicon.alarmed();
+  for (let length = fewestCried; length <= mostCried; length += 1) {
+    for (let at = 0; at + length <= terms.length; at += 1) {
+      const stretch = terms.slice(at, at + length);
+      const { interrupt, share } = learned({ terms: stretch, words: stretch });
+      if (share >= cried && interrupt !== startsNow && possible.includes(interrupt))
+        return interrupt;
+    }
+  }
+  return undefined;
 }
 
 /** So few words are no sentence. */
