@@ -74,7 +74,7 @@ test('with the price that was paid the amount is told with its arithmetic', asyn
     ]),
   );
   // 85 % of 142.50 is 121.125, a half in the customer's favour 121.13; with the deposit 166.13.
-  for (const line of ['€142.50 paid', '-€21.37: 15 %', '€45.00 deposit', '€166.13 in all']) {
+  for (const line of ['€142.50 paid', '€21.37: 15 %', '€45.00 deposit', '€166.13 in all']) {
     expect(out).toContain(line);
   }
 });

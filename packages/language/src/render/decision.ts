@@ -90,7 +90,8 @@ function refundSection({ refund, lacking }: DecisionMessage, voice: Voice): Rend
     id,
     heading,
     lines: [
-      ...lines.map((line) => refundLine(line, money(line.amount), voice)),
+      // What is kept back is called so, and needs no sign.
+      ...lines.map((line) => refundLine(line, money(Math.abs(line.amount)), voice)),
       say('refund.total', { amount: money(total) }),
     ],
   };
