@@ -305,8 +305,8 @@ describe('a return slip', () => {
       return linesOfBlock(slipOfBattery(playBattery({ ...charged, ...given })), 'change');
     };
     const tests = { 'battery-load-test': 10.3, 'battery-tester': 600 };
-    const { 'stand-loss': _lost, ...untested } = { ...charged, ...tests };
-    const stood = linesOfBlock(slipOfBattery(playBattery(untested)), 'change');
+    const { 'stand-loss': _lost, ...untested } = charged;
+    const stood = linesOfBlock(slipOfBattery(playBattery({ ...untested, ...tests })), 'change');
     expect(stood.join(' ')).toMatch(/Readings taken.*How much it loses while it stands/su);
     expect(changeOf(tests).join(' ')).not.toMatch(/loses while it stands|full charge/u);
     expect(changeOf({ ...tests, 'vehicle-proof': 'points-elsewhere' }).join(' ')).not.toMatch(
@@ -337,7 +337,8 @@ describe('a return slip', () => {
     const seen = blockOf(sheet, 'seen');
     const facts = seen?.kind === 'facts' ? seen.facts : [];
     expect(new Set(facts.map(({ label }) => label)).size).toBe(facts.length);
-    expect(facts.at(-1)).toMatchObject({ id: 'usual', text: expect.stringContaining('Housing') });
+    expect(facts.at(-1)?.id).toBe('usual');
+    expect(facts.at(-1)?.text).toContain('Housing');
     const asked = playFlow(
       battery,
       { context: { role: 'clerk' } },

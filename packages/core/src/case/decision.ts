@@ -40,7 +40,7 @@ export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
     ...(voids.length === 0 ? {} : { voids }),
     ...(refund === undefined ? {} : { refund }),
     ...(lacking.length === 0 ? {} : { lacking }),
-    ...knownOf(flow, state),
+    ...knownOf(flow, state.context),
   };
 }
 

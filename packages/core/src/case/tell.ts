@@ -320,7 +320,7 @@ function askMessage(flow: Flow, state: CaseState, id: string): readonly AskMessa
       remembered: isRemembered(flow, state, id),
       ...(mentioned.length === 0 ? {} : { mentioned }),
       ...(flow.decisions.length === 0 ? {} : { beside: askedBeside(flow, state, check) }),
-      ...knownOf(flow, state),
+      ...knownOf(flow, state.context),
     },
   ];
 }

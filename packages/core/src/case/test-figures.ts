@@ -5,7 +5,6 @@
 import { loadTestCurrent, type Quantity, type RatingStandard } from '@keyturn/electrics';
 import type { Flow } from '../flow/flow.ts';
 import type { Context } from './context.ts';
-import type { CaseState } from './state.ts';
 
 /** What a test goes by; each is missing where it does not follow from what is known. */
 export interface TestFigures {
@@ -45,8 +44,8 @@ function loadOf(crankingA: number, standard: RatingStandard): Pick<TestFigures, 
 
 /** The figures as a message carries them; nothing where there are none. */
 export function knownOf(
-  { part }: Flow,
-  { context }: CaseState,
+  { part }: Pick<Flow, 'part'>,
+  context: Context,
 ): { readonly known?: TestFigures } {
   const known = part === 'battery' ? testFigures(context) : {};
   return Object.keys(known).length === 0 ? {} : { known };
