@@ -49,7 +49,7 @@ async function run(
 const opening = ['--flow', 'starter-return', '--terms', terms];
 
 test('an unused starter in time is taken back, by a day of sale', async () => {
-  const lines = ['it matches', 'has the receipt', '2026-03-10', 'not needed', 'never fitted'];
+  const lines = ['has the receipt', 'it matches', '2026-03-10', 'not needed', 'never fitted'];
   const { code, out } = await run(
     [...opening, '--case', file('a.jsonl')],
     [...lines, 'sound', 'whole', 'teeth fine', 'dry', 'right part'],
@@ -65,7 +65,7 @@ test('an unused starter in time is taken back, by a day of sale', async () => {
 test('with the price that was paid the amount is told with its arithmetic', async () => {
   const { out } = await run(
     [...opening, '--price', '142,50', '--old-unit-owed', '--case', file('a.jsonl')],
-    ['ours', 'receipt', '2026-03-10', 'not needed', 'never fitted'].concat([
+    ['receipt', 'ours', '2026-03-10', 'not needed', 'never fitted'].concat([
       'sound',
       'whole',
       'teeth fine',
@@ -74,14 +74,14 @@ test('with the price that was paid the amount is told with its arithmetic', asyn
     ]),
   );
   // 85 % of 142.50 is 121.125, a half in the customer's favour 121.13; with the deposit 166.13.
-  for (const line of ['€142.50 paid', '-€21.37: 15 %', '€45.00 deposit', '€166.13 in all']) {
+  for (const line of ['€142.50 paid', '€21.37: 15 %', '€45.00 deposit', '€166.13 in all']) {
     expect(out).toContain(line);
   }
 });
 
 test('a case that has ended is gone on with, and its decision is told once', async () => {
   const kept = file('a.jsonl');
-  await run([...opening, '--case', kept], ['ours', 'receipt', '2020-03-30']);
+  await run([...opening, '--case', kept], ['receipt', 'ours', '2020-03-30']);
   const { out } = await run([kept], []);
   expect(out.split('We can’t take it back')).toHaveLength(2);
 });
@@ -89,7 +89,7 @@ test('a case that has ended is gone on with, and its decision is told once', asy
 test('a day that cannot be, or no day at all, is refused and nothing is lost', async () => {
   const { out } = await run(
     [...opening, '--case', file('a.jsonl')],
-    ['ours', 'receipt', '2026-04-01', '2026-02-30', '1926-03-10', '30 Nov 2025'],
+    ['receipt', 'ours', '2026-04-01', '2026-02-30', '1926-03-10', '30 Nov 2025'],
   );
   expect(out.replaceAll(/\s+/gu, ' ')).toContain('“1926-03-10” is too long ago');
   expect(out).toContain('“2026-04-01” is still to come');
@@ -99,7 +99,7 @@ test('a day that cannot be, or no day at all, is refused and nothing is lost', a
 
 test('a return put aside is gone on with by its file, on the same terms', async () => {
   const kept = file('a.jsonl');
-  await run([...opening, '--case', kept], ['ours', 'receipt']);
+  await run([...opening, '--case', kept], ['receipt', 'ours']);
   const { out } = await run([kept], ['2024-03-30']);
   expect(out).toContain('out of time');
   expect(out).toContain('We can’t take it back');
@@ -163,7 +163,7 @@ test('a vehicle measured before the part was sold says nothing of the part', asy
     ['2026-03-01', 'incomplete'],
     ['2026-02-28', 'against-part'],
   ] as const) {
-    await run(start, ['ours', 'receipt', day]);
+    await run(start, ['receipt', 'ours', day]);
     const lines = readFileSync(kept, 'utf8').trim().split('\n');
     const events = lines.map((line) => JSON.parse(line) as CaseEvent);
     const flow = compileFlow(shippedFlow('starter-return', 'en').chart.flow);
@@ -221,7 +221,7 @@ test('a case put right after it was taken for the wrong vehicle is judged withou
 });
 
 test('figures of another part are questioned, never taken', async () => {
-  const lines = ['ours', 'receipt', '2025-11-30', 'slow', 'fitted', 'sound', 'whole'];
+  const lines = ['receipt', 'ours', '2025-11-30', 'slow', 'fitted', 'sound', 'whole'];
   const bench = [
     'teeth fine',
     'dry',
@@ -230,16 +230,7 @@ test('figures of another part are questioned, never taken', async () => {
     'free one way',
     'bench, speed meter',
   ];
-  const before = [
-    ...lines,
-    ...bench,
-    '12 V',
-    'car',
-    'geared',
-    'yes',
-    'comes out and stays',
-    'even',
-  ];
+  const before = [...lines, ...bench, '12 V', 'car', 'geared', 'yes', 'comes out and stays'];
   const { out } = await run(
     [...opening, '--case', file('a.jsonl')],
     [...before, '124 V', '640 Ah', '11.7'],

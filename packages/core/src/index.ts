@@ -68,6 +68,8 @@ export type {
   WhyMessage,
   Worth,
 } from './case/message.ts';
+export { testFigures } from './case/test-figures.ts';
+export type { TestFigures } from './case/test-figures.ts';
 
 // What a flow is.
 export { optionsOf } from './flow/options-of.ts';

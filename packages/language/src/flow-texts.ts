@@ -13,13 +13,19 @@ export interface AnswerTexts {
   readonly said?: readonly string[];
 }
 
+/**
+ * A line that names figures of the part, `{{load}}` of the tests of a battery, and what is said where
+ * one of them is not known.
+ */
+export type KnowingLine = string | { readonly knowing: string; readonly else: string };
+
 /** The words of one check. */
 export interface CheckTexts {
   readonly name: string;
   readonly ask?: string;
   /** How to do it, a step a line. */
-  readonly how?: readonly string[];
-  /** What more is said of how to answer where a day is asked in words: no terms of a shop tell. */
+  readonly how?: readonly KnowingLine[];
+  /** How to answer where a day is asked in words: no terms of a shop tell. */
   readonly withoutTerms?: string;
   readonly why?: string;
   /** How it is asked once more after something was put right. */
@@ -73,7 +79,7 @@ export interface ReasonTexts {
   /** Decision to what is read out to the customer, a sentence a line. */
   readonly say: Readonly<Record<string, readonly string[]>>;
   /** What to do now, a step a line. */
-  readonly do?: readonly string[];
+  readonly do?: readonly KnowingLine[];
 }
 
 /**

@@ -148,7 +148,8 @@ function spotCautions({ flow }: Shown, { kase }: InHand): readonly CautionMessag
 
 /** What a caller does until help is there who said that somebody is not safe. */
 function untilHelp({ texts }: Shown, { kase }: InHand): readonly string[] {
-  return isUnsafe(kase.sitting.case) ? (texts.checks['scene']?.how ?? []) : [];
+  const steps = isUnsafe(kase.sitting.case) ? (texts.checks['scene']?.how ?? []) : [];
+  return steps.map((step) => (typeof step === 'string' ? step : step.else));
 }
 
 /** The technician's note, to be copied and printed. */

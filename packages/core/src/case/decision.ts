@@ -15,6 +15,7 @@ import { judge, lineOf } from './judge.ts';
 import type { DecisionMessage, OtherDecision } from './message.ts';
 import { saleDay } from './sale-day.ts';
 import { Settling } from './settled.ts';
+import { knownOf } from './test-figures.ts';
 import type { CaseState } from './state.ts';
 
 /** The decision on a case as it stands. No side effects. */
@@ -29,6 +30,7 @@ export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
     line: flow.decisions.indexOf(line) + 1,
     decide: line.decide,
     reason: line.reason,
+    ...(line.says === undefined ? {} : { says: line.says }),
     rests: restsOf(flow, state, line),
     changes: changesOf(flow, state, line),
     measure: line.measure,
@@ -38,6 +40,7 @@ export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
     ...(voids.length === 0 ? {} : { voids }),
     ...(refund === undefined ? {} : { refund }),
     ...(lacking.length === 0 ? {} : { lacking }),
+    ...knownOf(flow, state.context),
   };
 }
 

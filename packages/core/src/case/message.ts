@@ -4,6 +4,7 @@
 import type { CircuitLosses, Quantity, Source, UnitCode } from '@keyturn/electrics';
 import type { SignalWord } from '../flow/flow.ts';
 import type { Lacking, Refund } from '../policy/refund.ts';
+import type { TestFigures } from './test-figures.ts';
 
 /** A share of one, for each of several ids. */
 export type Weighted = readonly [id: string, share: number];
@@ -106,6 +107,8 @@ export interface AskMessage {
   readonly mentioned?: readonly string[];
   /** What one look at the part or one run of it tells besides, where a table decides. */
   readonly beside?: AskedBeside;
+  /** Figures of its tests that follow from what is known of the part; absent where none do. */
+  readonly known?: TestFigures;
 }
 
 /** What can be answered together with a question: nothing of it is asked in vain. */
@@ -217,6 +220,8 @@ export interface DecisionMessage {
   readonly line: number;
   readonly decide: string;
   readonly reason: string;
+  /** The words by which the reason is told, where they are not its own. */
+  readonly says?: string;
   /** What it rests on, as check and what was found: an answer, `borderline` or `unanswered`. */
   readonly rests: readonly (readonly [check: string, found: string])[];
   /** Single answers that would have led to another decision. */
@@ -235,6 +240,8 @@ export interface DecisionMessage {
   readonly refund?: Refund;
   /** What an amount lacks that would be paid back; absent where nothing is lacking. */
   readonly lacking?: readonly Lacking[];
+  /** Figures of its tests that follow from what is known of the part; absent where none do. */
+  readonly known?: TestFigures;
 }
 
 /** An interrupt has been raised. */

@@ -21,6 +21,7 @@ import type {
   RankingMessage,
   WhyMessage,
 } from './message.ts';
+import { knownOf } from './test-figures.ts';
 import { isRemembered, pendingCautions } from './cautions.ts';
 import { isDoubted } from './doubt.ts';
 import { weightsMessage } from './explain.ts';
@@ -319,6 +320,7 @@ function askMessage(flow: Flow, state: CaseState, id: string): readonly AskMessa
       remembered: isRemembered(flow, state, id),
       ...(mentioned.length === 0 ? {} : { mentioned }),
       ...(flow.decisions.length === 0 ? {} : { beside: askedBeside(flow, state, check) }),
+      ...knownOf(flow, state.context),
     },
   ];
 }

@@ -363,6 +363,9 @@ const decision = z.strictObject({
     .meta({ description: 'when the line holds; left out in the last line alone' }),
   decide: id.meta({ description: 'what is decided' }),
   reason: id.meta({ description: 'why, by the id of its words' }),
+  says: id.optional().meta({
+    description: 'the words by which this line tells its reason, where they are not its own',
+  }),
   again: z.array(id).min(1).optional().meta({
     description: 'checks to be answered once more, after which the table is gone through anew',
   }),

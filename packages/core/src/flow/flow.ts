@@ -316,6 +316,8 @@ export interface DecisionLine {
   readonly when?: Condition;
   readonly decide: string;
   readonly reason: string;
+  /** The words by which it tells its reason, where they are not the reason's own. */
+  readonly says?: string;
   /** Checks to be answered once more, after which the table is gone through anew. */
   readonly again: readonly string[];
   /** Checks whose answers so far do not count: they go once one of `again` is answered. */

@@ -82,6 +82,7 @@ function readEnd(
     decisions: (table?.value ?? []).map((line, index) => ({
       decide: line.decide,
       reason: line.reason,
+      ...(line.says === undefined ? {} : { says: line.says }),
       again: line.again ?? [],
       voids: line.voids ?? [],
       measure: line.measure ?? [],

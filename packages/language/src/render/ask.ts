@@ -2,6 +2,7 @@ import type { AskMessage } from '@keyturn/core';
 import { LanguageError } from '../language-error.ts';
 import type { Rendered, RenderedOption } from '../rendered.ts';
 import type { Voice } from '../voice.ts';
+import { knowingLines } from './knowing.ts';
 
 /**
  * A question: how it is asked this time, how to do it, where the leads go, and what can be picked.
@@ -12,9 +13,9 @@ export function renderAsk(message: AskMessage, voice: Voice): Rendered[] {
   const { say, flow, figures } = voice;
   const { check, form, probes, unit } = message;
   const { how = [], withoutTerms } = flow.check(check);
-  const steps = message.remembered ? [] : [...how];
   // Only a day has such words, and it is asked as a choice where there are no terms.
-  if (withoutTerms !== undefined && form === 'choice') steps.push(withoutTerms);
+  const told = withoutTerms !== undefined && form === 'choice' ? [withoutTerms] : how;
+  const steps = message.remembered ? [] : knowingLines(told, message.known, figures);
   // The steps say where the leads go; where there are none, their places are said alone.
   if (probes !== undefined && how.length === 0 && !message.remembered) {
     steps.push(

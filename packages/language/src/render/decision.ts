@@ -1,6 +1,7 @@
 import type { DecisionMessage, RefundLine } from '@keyturn/core';
 import type { Rendered, RenderedSection } from '../rendered.ts';
 import type { Voice } from '../voice.ts';
+import { knowingLines } from './knowing.ts';
 
 /**
  * A decision as it is read out to a customer: what must not be done, why, what it rests on, what is to be done, what is
@@ -8,7 +9,7 @@ import type { Voice } from '../voice.ts';
  */
 export function renderDecision(message: DecisionMessage, voice: Voice): Rendered[] {
   const { say, flow } = voice;
-  const { decide, reason, called, measure, besides = [] } = message;
+  const { decide, reason, says = reason, called, measure, besides = [] } = message;
   const sections = [
     { id: 'stops', heading: say('verdict.stops'), lines: message.stops.map((id) => flow.stop(id)) },
     { id: 'do', heading: say('decision.do'), lines: doLines(message, voice) },
@@ -26,7 +27,7 @@ export function renderDecision(message: DecisionMessage, voice: Voice): Rendered
     {
       kind: 'verdict',
       title: flow.decision(decide).title,
-      strength: [...flow.reasonSaid(reason, decide), ...besides.map(flow.beside)].join(' '),
+      strength: [...flow.reasonSaid(says, decide), ...besides.map(flow.beside)].join(' '),
       sections,
     },
   ];
@@ -44,12 +45,12 @@ export function sayDecision(
 }
 
 function doLines(
-  { reason, again, voids = [] }: DecisionMessage,
+  { reason, says = reason, again, voids = [], known }: DecisionMessage,
   { say, flow, figures }: Voice,
 ): string[] {
   const names = [...again, ...voids].map(flow.checkName);
   return [
-    ...(flow.reason(reason).do ?? []),
+    ...knowingLines(flow.reason(says).do ?? [], known, figures),
     ...(names.length === 0 ? [] : [say('decision.again', { names: figures.listAll(names) })]),
   ];
 }
@@ -89,7 +90,8 @@ function refundSection({ refund, lacking }: DecisionMessage, voice: Voice): Rend
     id,
     heading,
     lines: [
-      ...lines.map((line) => refundLine(line, money(line.amount), voice)),
+      // What is kept back is called so, and needs no sign.
+      ...lines.map((line) => refundLine(line, money(Math.abs(line.amount)), voice)),
       say('refund.total', { amount: money(total) }),
     ],
   };

@@ -183,8 +183,9 @@ export const ar = {
     price: '{{amount}} الثمن المدفوع للقطعة',
     restocking: '{{amount}} محسومة رسمًا لإعادة التخزين',
     restockingShare: '{{amount}}: حسم {{share}} من الثمن رسمًا لإعادة التخزين',
-    usedShare: '{{amount}}: عدد أشهر الاستعمال {{months}}، ويُردّ {{share}} من الثمن',
-    usedMonths: '{{amount}}: عدد أشهر الاستعمال {{months}}، والأشهر الباقية {{left}} من {{of}}',
+    usedShare: '{{amount}} محسومة: عدد أشهر الاستعمال {{months}}، ويُردّ {{share}} من الثمن',
+    usedMonths:
+      '{{amount}} محسومة: عدد أشهر الاستعمال {{months}}، والأشهر الباقية {{left}} من {{of}}',
     deposit: '{{amount}} تأمين القطعة القديمة',
     total: '{{amount}} المجموع',
     lacks: 'لا يمكن ذكر مبلغ؛ الناقص: {{what}}',

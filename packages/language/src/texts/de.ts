@@ -185,9 +185,9 @@ export const de = {
     restocking: '{{amount}} als Wiedereinlagerungsgebühr einbehalten',
     restockingShare: '{{amount}}: {{share}} des Preises als Wiedereinlagerungsgebühr einbehalten',
     usedShare:
-      '{{amount}}: nach {{months}} Monaten Nutzung werden {{share}} des Preises zurückgezahlt',
+      '{{amount}} einbehalten: nach {{months}} Monaten Nutzung werden {{share}} des Preises zurückgezahlt',
     usedMonths:
-      '{{amount}}: nach {{months}} Monaten Nutzung sind {{left}} von {{of}} Monaten übrig',
+      '{{amount}} einbehalten: nach {{months}} Monaten Nutzung sind {{left}} von {{of}} Monaten übrig',
     deposit: '{{amount}} Pfand für das Altteil',
     total: '{{amount}} insgesamt',
     lacks: 'Es lässt sich kein Betrag nennen; es fehlt: {{what}}',

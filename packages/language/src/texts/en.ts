@@ -181,11 +181,13 @@ export const en = {
     price: '{{amount}} paid for the part',
     restocking: '{{amount}} kept back for restocking',
     restockingShare: '{{amount}}: {{share}} of the price kept back for restocking',
-    usedShare: '{{amount}}: after {{months}} months of use, {{share}} of the price is paid back',
-    usedMonths: '{{amount}}: after {{months}} months of use, {{left}} of {{of}} months are left',
+    usedShare:
+      '{{amount}} kept back: after {{months}} months of use, {{share}} of the price is paid back',
+    usedMonths:
+      '{{amount}} kept back: after {{months}} months of use, {{left}} of {{of}} months are left',
     deposit: '{{amount}} deposit for the old unit',
     total: '{{amount}} in all',
-    lacks: 'No amount can be told; it lacks: {{what}}',
+    lacks: 'No amount can be told yet. Missing: {{what}}',
   },
   lacking: {
     terms: 'the terms of the shop',

@@ -186,8 +186,10 @@ export const es = {
     restocking: '{{amount}} retenidos como cargo por reposición en almacén',
     restockingShare:
       '{{amount}}: el {{share}} del precio, retenido como cargo por reposición en almacén',
-    usedShare: '{{amount}}: tras {{months}} meses de uso se devuelve el {{share}} del precio',
-    usedMonths: '{{amount}}: tras {{months}} meses de uso quedan {{left}} de {{of}} meses',
+    usedShare:
+      '{{amount}} retenidos: tras {{months}} meses de uso se devuelve el {{share}} del precio',
+    usedMonths:
+      '{{amount}} retenidos: tras {{months}} meses de uso quedan {{left}} de {{of}} meses',
     deposit: '{{amount}} de depósito por la pieza vieja (casco)',
     total: '{{amount}} en total',
     lacks: 'No se puede indicar ningún importe; falta: {{what}}',

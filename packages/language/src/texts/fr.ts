@@ -189,8 +189,10 @@ export const fr = {
     price: '{{amount}} payés pour la pièce',
     restocking: '{{amount}} retenus pour frais de remise en stock',
     restockingShare: '{{amount}} : {{share}} du prix retenus pour frais de remise en stock',
-    usedShare: '{{amount}} : après {{months}} mois d’usage, {{share}} du prix sont remboursés',
-    usedMonths: '{{amount}} : après {{months}} mois d’usage, il reste {{left}} mois sur {{of}}',
+    usedShare:
+      '{{amount}} retenus : après {{months}} mois d’usage, {{share}} du prix sont remboursés',
+    usedMonths:
+      '{{amount}} retenus : après {{months}} mois d’usage, il reste {{left}} mois sur {{of}}',
     deposit: '{{amount}} de consigne pour l’ancienne pièce',
     total: '{{amount}} en tout',
     lacks: 'Aucun montant ne peut être indiqué ; il manque : {{what}}',

@@ -190,8 +190,9 @@ export const pl = {
     price: '{{amount}}: cena zapłacona za część',
     restocking: '{{amount}}: potrącenie za ponowne przyjęcie do magazynu',
     restockingShare: '{{amount}}: potrącenie za ponowne przyjęcie do magazynu, {{share}} ceny',
-    usedShare: '{{amount}}: po {{months}} mies. używania zwracane jest {{share}} ceny',
-    usedMonths: '{{amount}}: po {{months}} mies. używania pozostało {{left}} z {{of}} mies.',
+    usedShare: 'Potrącenie {{amount}}: po {{months}} mies. używania zwracane jest {{share}} ceny',
+    usedMonths:
+      'Potrącenie {{amount}}: po {{months}} mies. używania pozostało {{left}} z {{of}} mies.',
     deposit: '{{amount}}: kaucja za starą część',
     total: '{{amount}} razem',
     lacks: 'Nie można podać kwoty; brakuje: {{what}}',

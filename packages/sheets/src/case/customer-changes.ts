@@ -2,7 +2,7 @@
  * What would change a decision, as far as a customer can bring it or have it measured. What another
  * answer about the part itself would have led to is for the shop alone: it stands on its screen.
  */
-import type { DecisionMessage } from '@keyturn/core';
+import { isReading, isSaid, type Case, type DecisionMessage } from '@keyturn/core';
 import type { SheetWords } from '../words/sheet-words.ts';
 import type { ToldCase } from './told-case.ts';
 
@@ -28,7 +28,7 @@ const brought: Readonly<Partial<Record<string, BringWord>>> = {
   'battery-load-test': 'bringCharged',
   'battery-tester': 'bringCharged',
   'cell-spread': 'bringCharged',
-  'stand-loss': 'bringCharged',
+  'stand-loss': 'bringStood',
 };
 
 /** The lines of a decision; none while there is none. */
@@ -38,7 +38,7 @@ export function customerChanges(told: ToldCase): readonly string[] {
   if (decision === null) return [];
   if (decision.decide === 'accept') return [words.changeSettled];
   const owed: readonly BringWord[] = paysDeposit(told, decision) ? ['bringOldUnit'] : [];
-  const bring = [...new Set(changesIn(decision))].slice(0, mostLines - owed.length);
+  const bring = [...new Set(changesIn(decision, told.case))].slice(0, mostLines - owed.length);
   const lines = [...bring, ...owed].map((word) => words[word]);
   if (lines.length > 0) return lines;
   return [decision.decide === 'test-further' ? words.changeTest : words.changeNone];
@@ -55,11 +55,18 @@ function paysDeposit(
   return isOurs && deposit !== undefined && state.context['sale.oldUnit'] === 'owed';
 }
 
-function changesIn({ reason, changes }: DecisionMessage): readonly BringWord[] {
-  const only = missing[reason];
+function changesIn(decision: DecisionMessage, kase: Case): readonly BringWord[] {
+  const only = missing[decision.reason];
   if (only !== undefined) return [only];
-  return changes.flatMap(({ check, decide }) => {
+  return decision.changes.flatMap(({ check, decide }) => {
     const word = decide === 'decline' ? undefined : brought[check];
-    return word === undefined ? [] : [word];
+    return word === undefined || isDone(check, decision, kase) ? [] : [word];
   });
+}
+
+/** True for what was brought or measured already, and is not asked for once more. */
+function isDone(check: string, { again }: DecisionMessage, { state }: Case): boolean {
+  const said = state.answers[check]?.findLast(isSaid);
+  if (said === undefined || again.includes(check)) return false;
+  return isReading(said) || !said.includes('incomplete');
 }

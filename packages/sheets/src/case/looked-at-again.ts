@@ -2,7 +2,7 @@
  * When a part that is put aside can be looked at again, as far as the question that waits says how
  * long that takes.
  */
-import { positionOf, type CaseState } from '@keyturn/core';
+import { positionOf, testFigures, type CaseState } from '@keyturn/core';
 import { fill } from '../words/sheet-words-in.ts';
 import type { ToldCase } from './told-case.ts';
 
@@ -20,7 +20,7 @@ function restFor(check: string, { context }: CaseState): Rest | undefined {
       return { hours: 1, since: 'aside' };
     case 'battery-recharged':
       return {
-        hours: context['part.battery.technology'] === 'agm' ? 8 : 2,
+        hours: testFigures(context).rest?.value ?? 2,
         since: 'full-charge',
       };
     case 'stand-loss':

@@ -2,8 +2,9 @@
  * The return slip: what was decided of a part that came back, and why, on one page for the customer
  * to take away.
  */
-import { positionOf, repeat } from '@keyturn/core';
+import { positionOf, repeat, type Check } from '@keyturn/core';
 import type { Block, Fact, Sheet } from '../sheet.ts';
+import { fill } from '../words/sheet-words-in.ts';
 import { customerChanges } from './customer-changes.ts';
 import { earliestAgain } from './looked-at-again.ts';
 import { plainReadings, seenFacts } from './plain-findings.ts';
@@ -15,8 +16,8 @@ import { tellCase, type ToldCase } from './told-case.ts';
 import { vehicleFacts } from './vehicle-facts.ts';
 
 /**
- * The slip of a case of a return, in the order in which a customer asks: whose it is, the decision,
- * the arithmetic of what is paid back, why, what to measure on the vehicle before another part is
+ * The slip of a case of a return, in the order in which a customer asks: whose it is, with lines to
+ * write in what nobody has entered, the decision, the arithmetic of what is paid back, why, what to measure on the vehicle before another part is
  * fitted, the customer's rights, then the terms of the shop and what would change the decision,
  * every figure with its bounds, and places to sign. Pure.
  */
@@ -24,6 +25,7 @@ export function returnSlip(options: SheetOptions): Sheet {
   const told = tellCase(options);
   const { words, verdict, cautions } = told;
   const blocks: readonly Block[] = [
+    { kind: 'fields', id: 'wanted', heading: '', fields: wantedFields(told) },
     { kind: 'rows', id: 'aside', heading: words.aside, rows: asideRows(told) },
     { kind: 'fields', id: 'again', heading: '', fields: agreedField(told) },
     ...sectionBlocks(told, ['refund']),
@@ -65,8 +67,47 @@ function headOf(told: ToldCase): Fact[] {
     fact('address', words.address, policy?.address),
     fact('sold', words.part, [kindOf(told), sold.name, sold.number].filter(Boolean).join(' · ')),
     fact('receipt', words.receipt, sold.receipt),
+    fact('price', words.price, priceOf(told)),
+    fact('old-unit', words.oldUnit, oldUnitOf(told)),
     fact('day', words.day, day.format(new Date(at))),
   ].filter(({ text }) => text !== '');
+}
+
+/** What a slip is worth little without, as far as nobody has entered it, to be written in. */
+function wantedFields({
+  case: kase,
+  sold = {},
+  words,
+}: ToldCase): Extract<Block, { kind: 'fields' }>['fields'] {
+  return [
+    { id: 'shop', label: words.shop, known: kase.state.policy?.shop },
+    { id: 'number', label: words.number, known: sold.number },
+    { id: 'receipt', label: words.receipt, known: sold.receipt },
+  ].flatMap(({ id, label, known = '' }) => (known === '' ? [{ id, label }] : []));
+}
+
+/** What was paid for it; empty where nobody has said, or in which currency. */
+function priceOf({ case: { state }, speaker }: ToldCase): string {
+  const price = state.context['sale.price'];
+  return typeof price !== 'number' || state.policy === null
+    ? ''
+    : speaker.formatMoney(price, state.policy.currency);
+}
+
+/** Whether the old unit was brought, and with it the deposit that the shop's terms hold for it. */
+function oldUnitOf({ chart: { flow }, case: { state }, speaker, words }: ToldCase): string {
+  const { policy, context } = state;
+  const unit = context['sale.oldUnit'];
+  if (unit === undefined) return '';
+  const deposit = flow.part === undefined ? undefined : policy?.['exchange-deposit']?.[flow.part];
+  if (unit !== 'owed') return words.returned;
+  return policy === null || deposit === undefined
+    ? words.owed
+    : fill(
+        words.owedDeposit,
+        { amount: speaker.formatMoney(deposit, policy.currency) },
+        speaker.direction,
+      );
 }
 
 /** What kind of part it is, whatever it is called. */
@@ -108,11 +149,22 @@ function nextSteps({ chart, case: kase, speaker }: ToldCase): readonly string[] 
     : [question.text, ...question.how];
 }
 
-/** What is known of the part, and what was seen and told. */
+/** What is known of the part, but for what stands at the top or was measured; what was seen, told. */
 function factsOf(told: ToldCase): readonly Fact[] {
-  const { chart, case: kase, speaker, words } = told;
+  const { chart, case: kase, speaker, words, strip } = told;
   const { flow } = chart;
-  return [...vehicleFacts({ flow, state: kase.state, speaker, words }), ...seenFacts(told)];
+  const measured = strip.findings.map(({ check }) => check);
+  const facts = vehicleFacts({ flow, state: kase.state, speaker, words }).filter(
+    ({ id }) => !inHead.includes(id) && !isMeasured(flow.checks[id], measured),
+  );
+  return [...facts, ...seenFacts(told)];
+}
+
+/** Paths of the context that the head of a slip tells. */
+const inHead = ['sale.price', 'sale.oldUnit'];
+
+function isMeasured(check: Check | undefined, measured: readonly string[]): boolean {
+  return check?.form.kind === 'reading' && measured.includes(check.id);
 }
 
 /** Why, in words for the customer; of what is tested further also what it hangs on. */

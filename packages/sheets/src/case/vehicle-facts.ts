@@ -2,7 +2,14 @@
  * What is known of the vehicle, or of a part that was sold, in words: those of the check that asks for it where there is one,
  * so that what was told beforehand reads as what was answered.
  */
-import type { CaseState, Check, ContextValue, Flow, PartLimits } from '@keyturn/core';
+import {
+  isSaid,
+  type CaseState,
+  type Check,
+  type ContextValue,
+  type Flow,
+  type PartLimits,
+} from '@keyturn/core';
 import type { Speaker } from '@keyturn/language';
 import type { Fact } from '../sheet.ts';
 import { fill, isolated } from '../words/sheet-words-in.ts';
@@ -42,7 +49,7 @@ export function vehicleFacts(telling: Telling): readonly Fact[] {
 /** What the context says to a check that asks for a part of it, in that check's words. */
 function toldByCheck(
   check: Check | undefined,
-  { state: { context }, speaker }: Telling,
+  { state: { answers, context }, speaker }: Telling,
 ): readonly Told[] {
   if (check === undefined) return [];
   const { id, form, sets, writes } = check;
@@ -53,13 +60,20 @@ function toldByCheck(
     const text = speaker.formatQuantity({ value, unit: form.unit });
     return [{ fact: fact(text), paths: [writes] }];
   }
+  const holding = Object.entries(sets).filter(([, said]) =>
+    Object.entries(said).every(([path, value]) => context[path] === value),
+  );
   // Of the choices that hold, the one that says most: a hybrid burns petrol, too.
-  const [best] = Object.entries(sets)
-    .filter(([, said]) => Object.entries(said).every(([path, value]) => context[path] === value))
-    .toSorted(([, a], [, b]) => Object.keys(b).length - Object.keys(a).length);
-  return best === undefined
+  const most = Math.max(...holding.map(([, said]) => Object.keys(said).length));
+  const best = holding.filter(([, said]) => Object.keys(said).length === most);
+  const given = answers[id]?.findLast(isSaid);
+  const isGiven = ([choice]: (typeof best)[number]): boolean =>
+    Array.isArray(given) && given.includes(choice);
+  // Where two say the same of the part, only who was asked can tell which of them it is.
+  const told = best.length > 1 ? best.find(isGiven) : best[0];
+  return told === undefined
     ? []
-    : [{ fact: fact(speaker.answerLabel(id, best[0])), paths: Object.keys(best[1]) }];
+    : [{ fact: fact(speaker.answerLabel(id, told[0])), paths: Object.keys(told[1]) }];
 }
 
 /** A fact that no check asks for; undefined for what is not of the vehicle. */
