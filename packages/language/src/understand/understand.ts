@@ -6,6 +6,7 @@ import { withOwnFuel } from './own-fuel.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
 import { readCorrection } from './said-correction.ts';
 import { readDay } from './said-day.ts';
+import { readEither } from './said-either.ts';
 import { readFalseAlarm } from './said-false-alarm.ts';
 import { readFigures } from './said-figures.ts';
 import { readInterrupt, readUneasy } from './said-interrupt.ts';
@@ -17,6 +18,7 @@ import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
 import { cutClauses } from './talk.ts';
 import { hasWord } from '../readings/word-run.ts';
 import { readTokens } from '../typed/read-tokens.ts';
+import { dangerOfPlace, tellsPlace } from './told-as-place.ts';
 import { toldToo } from './told-unasked.ts';
 import { toldVehicle } from './told-vehicle.ts';
 import { type Listener, type Reading, type Turn, cut, input, unclear } from './turn.ts';
@@ -109,6 +111,16 @@ function understandTokens(
   if (!tokens.some(({ kind }) => kind !== 'mark')) {
     return unclear(turn, text.trim() === '' ? 'empty' : 'not-understood');
   }
+  const understood = firstUnderstood(turn);
+  const danger = dangerOfPlace(understood, turn);
+  if (danger === undefined) return understood;
+  const interrupts = hearing.interrupts.filter((id) => id !== danger);
+  const told = firstUnderstood({ ...turn, hearing: { ...hearing, interrupts } });
+  return tellsPlace(told, turn) ? told : understood;
+}
+
+/** What the first way of understanding that fits makes of a text. */
+function firstUnderstood(turn: Turn): Understood {
   for (const read of readings) {
     const understood = read(turn);
     if (understood !== undefined)
@@ -146,6 +158,7 @@ const readings: readonly Reading[] = [
   readMeter,
   readContext,
   readFigures,
+  readEither,
   readSeveral,
   readChoice,
   readUneasy,

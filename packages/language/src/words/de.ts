@@ -392,6 +392,8 @@ export const deWords: Words = {
   price: list(`
     kosten, kostet, preis, teuer, rechnung, was nehmt ihr, muss ich zahlen, muss ich das zahlen, wer zahlt
   `),
+  rails: list(`zug, bahn, gleis, gleise, gleisen, schiene, schienen, bahnübergang, tram, straßenbahn`),
+  whether: ['ob'],
   alternatives: list(`oder, entweder, beziehungsweise, bzw`),
   clauseBreaks: list(`
     aber, und, dann, wenn, während, weil, obwohl, sondern, jedoch, danach, bevor, sobald

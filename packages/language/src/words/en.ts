@@ -338,6 +338,8 @@ export const enWords: Words = {
   price: list(`
     cost, price, expensive, how much do you, how much will, how much is it, set me back, the bill
   `),
+  rails: list(`train, trains, tram, tracks, rails, railway, level crossing`),
+  whether: ['if', 'whether'],
   alternatives: list(`or, either`),
   clauseBreaks: list(`
     but, and, then, when, while, if, because, though, although, yet, instead

@@ -436,6 +436,8 @@ export const esWords: Words = {
   price: list(`
     cuánto cuesta, cuánto me cuesta, cuánto costar, cuánto le cuesta, va a costar, costará, costaría, precio, factura, tarifa, salir todo, cuánto vale, cuánto cobra, cuánto me va a, quién paga
   `),
+  rails: list(`tren, vías, vía del tren, rieles, paso a nivel, tranvía`),
+  whether: ['si'],
   alternatives: list(`o, u, o bien, ya sea`),
   clauseBreaks: list(`
     y, pero, entonces, luego, cuando, mientras, porque, aunque, sino, pues

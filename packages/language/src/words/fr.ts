@@ -343,6 +343,8 @@ export const frWords: Words = {
   price: list(`
     coûte, couter, prix, facture, tarif, revenir à combien, vous prenez combien, qui paie, payer
   `),
+  rails: list(`train, tram, rails, passage à niveau, voie ferrée`),
+  whether: ['si', 's'],
   alternatives: list(`ou, soit, ou bien`),
   clauseBreaks: list(`
     mais, et, quand, lorsque, lorsqu, si, car, parce, puisque, pourtant, cependant, sinon, tandis,

@@ -241,8 +241,12 @@ export interface Words {
   readonly runsOn?: readonly string[];
   /** Stems of what it costs, which nobody here can say: `price`. */
   readonly price?: readonly string[];
+  /** What comes along there swerves for nobody: `train`, `tracks`. */
+  readonly rails?: readonly string[];
   /** Words between two things of which only one may be: `or`. */
   readonly alternatives?: readonly string[];
+  /** Begins what somebody does not know: no idea `whether`. */
+  readonly whether?: readonly string[];
   /** Words at which a negation ends: `but`. */
   readonly clauseBreaks: readonly string[];
   /** Words that carry no meaning of their own, hedges among them: `about`. */
