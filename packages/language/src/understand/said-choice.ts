@@ -73,7 +73,7 @@ export function readChoice(turn: Turn): Understood | undefined {
   if (form.kind === 'choice' && form.several) {
     const { lexicon } = turn.listener;
     const parts = turn.clauses.slice(0, mostClauses).map((clause) => hearTokens(clause, lexicon));
-    const chosen = chooseSeveral(parts, check);
+    const chosen = chooseSeveral(parts, check, lexicon);
     return chosen.length === 0 ? undefined : answers([{ check: check.id, value: chosen }]);
   }
   // "A few years" is no figure, and does not say which side of a bound it is on.

@@ -93,9 +93,11 @@ function openOf(
   const near = (isFirst ? clauses.at(-1) : clauses[0]) ?? [];
   // "It does not click or turn" leaves nothing open.
   if (isFirst && deniesSome(near, lexicon)) return undefined;
-  const choice = chooseOption(hearTokens(near, lexicon), check);
-  if (choice.type === 'one') return choice.fit;
-  return choice.type === 'close' ? chosen(part, check, lexicon) : undefined;
+  const own = chosen(near, check, lexicon);
+  if (own !== undefined) return own;
+  const whole = chosen(part, check, lexicon);
+  const others = joinClauses(clauses.filter((clause) => clause !== near));
+  return chosen(others, check, lexicon) === undefined ? whole : undefined;
 }
 
 /** The words without saying that one does not know. */

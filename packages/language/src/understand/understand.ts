@@ -1,3 +1,4 @@
+import type { Input } from '@keyturn/core';
 import { hear, hearTokens } from '../typed/heard.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import type { Token } from '../typed/token.ts';
@@ -18,6 +19,7 @@ import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
 import { cutClauses } from './talk.ts';
 import { hasWord } from '../readings/word-run.ts';
 import { readTokens } from '../typed/read-tokens.ts';
+import { withoutDoubtful } from './told-doubtful.ts';
 import { dangerOfPlace, tellsPlace } from './told-as-place.ts';
 import { toldToo } from './told-unasked.ts';
 import { toldVehicle } from './told-vehicle.ts';
@@ -132,14 +134,13 @@ function firstUnderstood(turn: Turn): Understood {
 /** What was understood, with what is told beside it. */
 function withTold(understood: Understood, turn: Turn): Understood {
   if (understood.type !== 'input') return understood;
-  return {
-    ...understood,
-    inputs: understood.inputs.map((one) =>
-      one.type === 'answers'
-        ? { ...one, answers: withOwnFuel([...one.answers, ...toldToo(one.answers, turn)], turn) }
-        : one,
-    ),
-  };
+  const inputs = understood.inputs.flatMap((one): readonly Input[] => {
+    if (one.type !== 'answers') return [one];
+    const told = withOwnFuel([...one.answers, ...toldToo(one.answers, turn)], turn);
+    const answers = withoutDoubtful(told, turn);
+    return answers.length === 0 ? [] : [{ ...one, answers }];
+  });
+  return inputs.length === 0 ? notUnderstood(turn) : { ...understood, inputs };
 }
 
 /** The ways of understanding, the first that fits is taken. */
