@@ -85,7 +85,10 @@ function saidByMore(
   if (best === undefined) return undefined;
   const others = said.filter((one) => one.id !== id && one.share >= sureOther);
   const more = others.find(
-    ({ span }) => goesOn(best.span, span) && isOneClause(tokens.slice(span.from, span.to), lexicon),
+    ({ span }) =>
+      goesOn(best.span, span) &&
+      isOneClause(tokens.slice(span.from, span.to), lexicon) &&
+      !isDenied(span, tokens, lexicon),
   );
   if (more === undefined) return undefined;
   const isHeld = said.some(

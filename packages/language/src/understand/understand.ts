@@ -14,6 +14,7 @@ import { readInterrupt, readUneasy } from './said-interrupt.ts';
 import { readLanguage } from './said-language.ts';
 import { readMeter } from './said-meter.ts';
 import { readAwaited, readContext, readLooseTalk, readTalk, readWorkDone } from './said-talk.ts';
+import { readNothing } from './said-nothing.ts';
 import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
 import { cutClauses } from './talk.ts';
@@ -155,6 +156,7 @@ const readings: readonly Reading[] = [
   readCorrection,
   readLanguage,
   readPrice,
+  readNothing,
   readTalk,
   readMeter,
   readContext,

@@ -316,6 +316,9 @@ export const plWords: Words = {
     instead: list(`
       nie czekaj, czekaj, chwila, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej, a konkretnie, konkretnie
     `),
+    unsteady: list(
+      `skacze, waha się, ciągle się zmienia, cały czas się zmienia, wciąż się zmienia, zmienia się cały, zmienia się ciągle, raz tak raz tak`,
+    ),
     past: list(`
       wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było
     `),

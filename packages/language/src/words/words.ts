@@ -74,6 +74,8 @@ export interface FigureWords {
   readonly engine: readonly string[];
   /** Puts the figure behind it in the place of the one before: `no wait`, `I mean`. */
   readonly instead: readonly string[];
+  /** The meter shows now this, now that: `keeps changing`. */
+  readonly unsteady: readonly string[];
   /** What a figure was, and what it is: `yesterday`, `now`. */
   readonly past: readonly string[];
   readonly present: readonly string[];
@@ -145,6 +147,7 @@ const noFigureWords: FigureWords = {
   asideBehind: [],
   engine: [],
   instead: [],
+  unsteady: [],
   past: [],
   present: [],
   expected: [],
