@@ -171,7 +171,10 @@ function isAnsweredInstead(
   check: CheckPhrases,
   { clauses, listener: { lexicon } }: Turn,
 ): boolean {
-  if (!lexicon.isHeard) return false;
+  // Where it stands, and whether all are safe, is told in the words of danger itself.
+  const { again, sets } = check.check;
+  const isOfDanger = again.length > 0 || Object.keys(sets).length > 0;
+  if (!lexicon.isHeard || isOfDanger) return false;
   const raising = clauses.filter(
     (clause) => findInterrupt([clause], lexicon, [interrupt]) !== undefined,
   );
@@ -190,17 +193,18 @@ function isAnsweredInstead(
 /** A part of a text that is as sure of the danger as this, and less sure of any answer than that. */
 const [sureRaised, notAnswered] = [0.8, 0.85];
 
-/** A part of fewer terms raises no danger by its sound alone. */
-const leastRaised = 3;
+/** A part of fewer terms raises a danger only where it sounds like it as surely as that. */
+const [leastRaised, shortRaised] = [3, 0.95];
 
 /** True where a part of the text sounds like the danger more than like any answer in hand. */
 function isRaisedBeside(interrupt: string, check: CheckPhrases, turn: Turn): boolean {
   const { lexicon } = turn.listener;
   const parts = [turn.heard, ...turn.clauses.map((clause) => hearTokens(clause, lexicon))];
   return parts.some((part) => {
-    if (part.at.length < leastRaised) return false;
+    if (part.at.length < 2) return false;
     const alarm = lexicon.alarmed()(part);
-    if (alarm.interrupt !== interrupt || alarm.share < sureRaised) return false;
+    const least = part.at.length < leastRaised ? shortRaised : sureRaised;
+    if (alarm.interrupt !== interrupt || alarm.share < least) return false;
     return Math.max(...check.taught()(part).answers) < notAnswered;
   });
 }

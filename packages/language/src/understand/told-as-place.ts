@@ -14,6 +14,9 @@ import type { Understood } from './understood.ts';
 /** A clause that tells a place speaks of it, and tells which one, as surely as this. */
 const [sureSubject, surePlace] = [0.5, 0.8];
 
+/** A word of the danger that stands in this much of what tells the place is one of the place. */
+const ofPlace = 0.045;
+
 /**
  * The danger that a text raises only by where the vehicle stands: "stuck in the middle lane" tells
  * the place, and whoever goes on from there is warned. That something happens there is a danger:
@@ -72,8 +75,11 @@ function isOf(
   const { id, share } = likeliest(heard, check);
   const subject = lexicon.subject()(heard).shareOf(check.id) ?? 0;
   if (subject < sureSubject || share < surePlace) return false;
-  const usual = check.options.find((option) => option.id === id)?.usual();
+  const option = check.options.find((one) => one.id === id);
+  const ways = option === undefined ? [] : [...option.spoken, ...option.heard()];
+  const isOfPlace = (sign: string): boolean =>
+    ways.filter(({ terms }) => terms.includes(sign)).length >= ofPlace * ways.length;
   const signs = lexicon.alarms.find((alarm) => alarm.interrupt === interrupt)?.signs ?? [];
-  const isSign = [...signs].some((sign) => usual?.has(sign) !== true && says(heard, sign));
+  const isSign = [...signs].some((sign) => says(heard, sign) && !isOfPlace(sign));
   return !isSign && !hasPhrase(clause, lexicon.words.rails ?? []);
 }
