@@ -426,3 +426,107 @@ describe('a day that is said of what was done leaves it told', () => {
     ['fr', null, "j'ai mis du sans plomb dans mon diesel", 'drive=diesel, fuel-level=wrong-fuel'],
   ]);
 });
+
+describe('where the vehicle stands raises no danger by itself; what rushes past there does', () => {
+  hold([
+    ['de', 'place', 'wir stehen mitten auf der rechten spur', 'place=live-lane'],
+    ['es', 'place', 'en el carril derecho de la autovía', 'place=live-lane'],
+    [
+      'es',
+      null,
+      'me quedé en el carril izquierdo y solo hace clic',
+      'complaint=single-click, place=live-lane',
+    ],
+    [
+      'pl',
+      null,
+      'auto stoi na lewym pasie, w ogóle nie kręci',
+      'complaint=silent, place=live-lane',
+    ],
+    [
+      'fr',
+      null,
+      'je suis bloqué sur la file de gauche, ça clique vite',
+      'complaint=rapid-clicking, place=live-lane',
+    ],
+    ['en', 'kit', "nothing, and I'm stood in the middle lane", 'kit=none, place=live-lane'],
+    ['en', null, "we're stopped in lane one and lorries are flying past us", 'interrupt'],
+    ['fr', 'place', 'voie du milieu et les camions nous frôlent', 'interrupt, place=live-lane'],
+    ['pl', 'place', 'na środku pasa, zaraz ktoś w nas wjedzie', 'interrupt'],
+    ['en', 'place', 'we are stuck on the level crossing', 'interrupt'],
+  ]);
+});
+
+describe('words of a danger that hardly sound like it are the answer that they are', () => {
+  hold([
+    ['en', 'main-fuse', 'the strip has melted right through', 'main-fuse=open'],
+    ['fr', 'main-fuse', 'le filament est entier', 'main-fuse=intact'],
+    [
+      'es',
+      null,
+      'llama una señora, está en el arcén, coche automático',
+      'place=shoulder, transmission=automatic',
+    ],
+    ['es', 'complaint', 'solo un clic y sale humo', 'complaint=single-click, interrupt'],
+    ['en', 'headlamps', 'they dim and I smell burning', 'headlamps=dim, interrupt'],
+  ]);
+});
+
+describe('of answers that are left open none is taken', () => {
+  hold([
+    ['en', 'dash', 'goes dim or out completely, not sure which', 'asked back'],
+    ['en', 'headlamps', 'they dim or stay bright, I could not really see', 'asked back'],
+    ['es', 'selector', 'en N o en D, no se ve bien', 'asked back'],
+    ['fr', 'complaint', 'soit ça clique vite soit ça racle, ça dépend', 'asked back'],
+    ['pl', 'charge-lamp', 'nie mam pojęcia czy się paliła', 'talk'],
+    ['de', 'terminals', 'weiß nicht ob locker oder fest', 'talk'],
+    ['es', 'headlamps', 'no sé si bajan o se apagan', 'talk'],
+    ['es', 'terminals', 'no sé si importa pero están flojas', 'terminals=loose'],
+    ['pl', 'complaint', 'nie odpala', 'asked back'],
+    ['fr', 'complaint', 'ne démarre pas', 'asked back'],
+  ]);
+});
+
+describe('nothing is told of what other words of a text make another thing of', () => {
+  hold([
+    ['de', 'kit', 'starthilfekabel und das auto vom nachbarn', 'kit=boost-source'],
+    ['es', 'kit', 'cables y el coche del vecino', 'kit=boost-source'],
+    [
+      'en',
+      'charge-lamp',
+      'the red one was on, then it just stopped while I was driving',
+      'charge-lamp=was-lit, when=stopped-while-driving',
+    ],
+    [
+      'es',
+      null,
+      'gasolina, batería de ocho años, no hace nada',
+      'battery-age=8 a, complaint=silent, drive=petrol',
+    ],
+    [
+      'fr',
+      null,
+      'hybride essence, batterie 12,4 V, rien ne se passe',
+      'battery-rest=12.4 V, complaint=silent, drive=petrol-hybrid',
+    ],
+    [
+      'en',
+      null,
+      'diesel van in the workshop, starter just whirrs',
+      'complaint=free-spin, drive=diesel, place=workshop',
+    ],
+    [
+      'fr',
+      null,
+      '12,1 au repos et les cosses sont sulfatées',
+      'battery-rest=12.1 V, terminals=corroded',
+    ],
+    [
+      'es',
+      'battery-rest',
+      '11,8 y los bornes están con una costra verde',
+      'battery-rest=11.8 V, terminals=corroded',
+    ],
+    ['en', 'battery-rest', '12.4, no wait, 11.9, it keeps changing', 'asked back'],
+  ]);
+});

@@ -241,11 +241,16 @@ function takenBack(
   tokens: readonly Token[],
   context: LineContext,
 ): readonly Stretch[] {
+  const { unsteady } = figureWordsOf(context.lexicon.words);
   return figures.flatMap((figure, index): Stretch[] => {
     const next = figures[index + 1];
     if (next === undefined || !isOfOneKind(figure, next)) return [];
     const between = tokens.slice(figure.end, next.start);
-    return takesBack(between, context) ? [{ start: figure.start, end: next.start }] : [];
+    // "12.6, no wait, 11.2, it keeps changing" takes nothing back.
+    const isUnsteady = hasPhrase(tokens.slice(next.end), unsteady);
+    return takesBack(between, context) && !isUnsteady
+      ? [{ start: figure.start, end: next.start }]
+      : [];
   });
 }
 

@@ -47,6 +47,8 @@ export function spellWords(words: Words): Words {
     untried: all(words.untried ?? []),
     runsOn: all(words.runsOn ?? []),
     price: all(words.price ?? []),
+    rails: all(words.rails ?? []),
+    whether: all(words.whether ?? []),
     alternatives: all(words.alternatives ?? []),
     clauseBreaks: all(words.clauseBreaks),
     fillers: all(words.fillers),

@@ -1,7 +1,9 @@
 import { denialOf, type Heard, isPhrase, findPhrase, partOf, says } from '../typed/heard.ts';
 import { type Fit, fitOptions } from './fit.ts';
-import type { CheckPhrases, OptionPhrases } from './lexicon.ts';
+import type { CheckPhrases, Lexicon, OptionPhrases } from './lexicon.ts';
+import { figureWordsOf } from '../words/words.ts';
 import type { Sense } from './taught.ts';
+import type { Terms } from '../typed/terms.ts';
 
 /** What came of holding a text against the answers of one check. */
 export type Choice =
@@ -249,13 +251,37 @@ function isLacking({ terms }: Heard, { id }: Fit, { options }: CheckPhrases): bo
   return isDenied && options.find((option) => option.id === id)?.isNegative !== true;
 }
 
+/** Whose vehicle it is stands so near to it, and is known by so many letters. */
+const [nearVehicle, ownerLetters] = [3, 4];
+
+/** True for one word beside a vehicle: "my neighbour's van" is no neighbour at hand. */
+function isOwner([term = '', more]: Terms, { words }: Heard, lexicon: Lexicon): boolean {
+  const { vehicle } = figureWordsOf(lexicon.words);
+  const start = term.slice(0, ownerLetters);
+  return (
+    more === undefined &&
+    words.some((word, at) => {
+      const near = words.slice(Math.max(at - nearVehicle, 0), at + nearVehicle + 1);
+      return word.startsWith(start) && near.some((other) => vehicle.includes(other));
+    })
+  );
+}
+
 /** Every answer whose phrase stands whole in the text: for questions where several may hold. */
-export function chooseSeveral(segments: readonly Heard[], check: CheckPhrases): string[] {
+export function chooseSeveral(
+  segments: readonly Heard[],
+  check: CheckPhrases,
+  lexicon: Lexicon,
+): string[] {
   const chosen = segments.flatMap((heard) => {
     const choice = chooseOption(heard, check);
     if (choice.type === 'one') return isLacking(heard, choice.fit, check) ? [] : [choice.fit.id];
     return check.options
-      .filter(({ phrases }) => phrases.some((phrase) => findPhrase(heard, phrase) >= 0))
+      .filter(({ phrases }) =>
+        phrases.some(
+          (phrase) => findPhrase(heard, phrase) >= 0 && !isOwner(phrase, heard, lexicon),
+        ),
+      )
       .map(({ id }) => id);
   });
   const ids = check.options.map(({ id }) => id).filter((id) => chosen.includes(id));

@@ -62,6 +62,8 @@ export interface CheckPhrases {
   readonly taught: Lesson<Taught>;
   /** True where so much is heard said to it that what is learned from that may decide. */
   readonly isWellHeard: boolean;
+  /** True for what is known to be said to it and to answer nothing, however it sounds. */
+  readonly isNoAnswer: (heard: Heard) => boolean;
   /** True for a fact that people tell without being asked. */
   readonly isToldUnasked: boolean;
   /** Words that are, alone, what the vehicle is, and no answer here: "petrol" to where it stands. */
@@ -179,7 +181,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       check,
     ): Omit<
       CheckPhrases,
-      'named' | 'taught' | 'isWellHeard' | 'isToldUnasked' | 'factsElsewhere'
+      'named' | 'taught' | 'isNoAnswer' | 'isWellHeard' | 'isToldUnasked' | 'factsElsewhere'
     > => {
       const own = textsOf(check, texts);
       const options = optionIds(check, own, heardOf(texts, check)).map((id): OptionPhrases => {
@@ -266,9 +268,21 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
             ...spokenOf(option),
             ...saidWithNames(option, namesSaid(entry)),
           ]);
+    const unclearWords = once(() => new Set(unclearTo(entry.id).map((one) => one.words.join(' '))));
+    const noAnswers = once(() => {
+      const keyOf = ({ terms }: Spoken): string => terms.join(' ');
+      const answered = new Set(entry.options.flatMap(spokenOf).map(keyOf));
+      return new Set(
+        unclearTo(entry.id)
+          .map(keyOf)
+          .filter((key) => key !== '' && !answered.has(key)),
+      );
+    });
     return {
       ...entry,
       isWellHeard,
+      isNoAnswer: ({ terms, words }) =>
+        noAnswers().has(terms.join(' ')) || unclearWords().has(words.join(' ')),
       isToldUnasked: isToldUnasked(entry.check),
       factsElsewhere: once(() => factsElsewhere(entry, checkTerms)),
       named: new Set([...entry.topic].filter(isOwn)),

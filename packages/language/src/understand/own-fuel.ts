@@ -100,6 +100,21 @@ function mixedIn(named: readonly Named[], { clauses, listener }: Turn): AnswerIn
   return isSaid ? { check: check.id, value: [id] } : undefined;
 }
 
+/** A text without the names of fuels, and how many different ones it names. */
+export function withoutFuels(
+  tokens: readonly Token[],
+  lexicon: Lexicon,
+): { readonly tokens: readonly Token[]; readonly fuels: number } {
+  const names = namesOf(lexicon);
+  const ids = new Set<string>();
+  const kept = tokens.filter((token) => {
+    const id = names.get(lexicon.reader.literally([token]).join(' '))?.id;
+    if (id !== undefined) ids.add(id);
+    return id === undefined;
+  });
+  return { tokens: kept, fuels: ids.size };
+}
+
 /** The fuels that a clause names and does not deny. */
 function fuelsIn(clause: readonly Token[], at: number, lexicon: Lexicon): readonly Named[] {
   const names = namesOf(lexicon);
@@ -153,7 +168,7 @@ interface Mixed {
 const keptMixed = new WeakMap<Lexicon, { readonly mixed: Mixed | undefined }>();
 
 /** The answer that is said by naming two fuels more often than any other. */
-function mixedOf(lexicon: Lexicon): Mixed | undefined {
+export function mixedOf(lexicon: Lexicon): Mixed | undefined {
   const known = keptMixed.get(lexicon);
   if (known !== undefined) return known.mixed;
   const names = namesOf(lexicon);

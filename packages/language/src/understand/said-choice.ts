@@ -7,9 +7,7 @@ import { hasPhrase } from '../readings/word-run.ts';
 import { normalise } from '../typed/normalise.ts';
 import { readKeys } from './option-keys.ts';
 import { offersOf } from './found-answer.ts';
-import type { Fit } from './fit.ts';
 import type { CheckPhrases, Lexicon, OptionPhrases } from './lexicon.ts';
-import type { Token } from '../typed/token.ts';
 import { type Turn, answers, mostClauses, optionsInHand, unclear } from './turn.ts';
 import type { Understood } from './understood.ts';
 
@@ -75,13 +73,11 @@ export function readChoice(turn: Turn): Understood | undefined {
   if (form.kind === 'choice' && form.several) {
     const { lexicon } = turn.listener;
     const parts = turn.clauses.slice(0, mostClauses).map((clause) => hearTokens(clause, lexicon));
-    const chosen = chooseSeveral(parts, check);
+    const chosen = chooseSeveral(parts, check, lexicon);
     return chosen.length === 0 ? undefined : answers([{ check: check.id, value: chosen }]);
   }
   // "A few years" is no figure, and does not say which side of a bound it is on.
   if (form.kind === 'reading' && isVague(turn)) return undefined;
-  const either = saidEither(turn, check);
-  if (either.length > 1) return offersOf(either.map((fit) => ({ check, fit })));
   const choice = chooseOption(turn.heard, check);
   if (choice.type !== 'one') return undefined;
   return answers([{ check: check.id, value: [choice.fit.id] }, ...saidOfTime(turn)]);
@@ -104,24 +100,6 @@ function saidOfTime({ tokens, heard, inHand, listener: { lexicon } }: Turn): Ans
     const { id, share } = likeliest(heard, check);
     return share < sureOfTime || id === undefined ? [] : [{ check: check.id, value: [id] }];
   });
-}
-
-/** The answers between which a text leaves it open: "it grinds or does nothing". */
-function saidEither({ tokens, heard, listener }: Turn, check: CheckPhrases): readonly Fit[] {
-  const { lexicon } = listener;
-  const { alternatives = [] } = lexicon.words;
-  if (heard.terms.some((term) => term.startsWith('!'))) return [];
-  const parts: Token[][] = [[]];
-  for (const token of tokens) {
-    if (token.kind === 'word' && alternatives.includes(token.text)) parts.push([]);
-    else parts.at(-1)?.push(token);
-  }
-  if (parts.length < 2) return [];
-  const fits = parts.flatMap((part) => {
-    const choice = chooseOption(hearTokens(part, lexicon), check);
-    return choice.type === 'one' ? [choice.fit] : [];
-  });
-  return fits.filter(({ id }, at) => fits.findIndex((fit) => fit.id === id) === at);
 }
 
 /** True where something is said to be a few, or a couple. */

@@ -1,10 +1,11 @@
 import type { Input } from '@keyturn/core';
 import { startsNow, type InterruptPhrase } from './alarms.ts';
-import { chooseOption } from './choices.ts';
+import { chooseOption, likeliest } from './choices.ts';
 import type { Fit } from './fit.ts';
 import { findPhrase, hear, hearTokens, isPhrase, says, type Heard } from '../typed/heard.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import {
+  type FoundInterrupt,
   fewWords,
   findInterrupt,
   findJoined,
@@ -52,8 +53,9 @@ export function readInterrupt(turn: Turn): Understood | undefined {
   const isWhole =
     isCalm && isPlain && lexicon.interrupts.some((one) => isSaidAlone(one, interrupt, heard));
   if (isCalm && !isWhole && starts < (isPlain ? leastPlain : leastStarted)) return undefined;
-  // What only sounds like an interrupt is the talk that it is word for word.
-  if (!isPlain && findTalk(turn, lexicon, plainTalk) !== undefined) return undefined;
+  // What only sounds like an interrupt is the talk that it is word for word, or more surely.
+  if (!isPlain && (findTalk(turn, lexicon, plainTalk) !== undefined || isRatherTalk(turn)))
+    return undefined;
   const raised: Input = { type: 'interrupt', interrupt };
   const check = optionsInHand(turn);
   if (check === undefined) {
@@ -77,6 +79,7 @@ export function readInterrupt(turn: Turn): Understood | undefined {
       ? input([raised], interrupt)
       : answers([{ check: check.id, value: [startsAnswer] }]);
   if (isWhole) return input([raised], interrupt);
+  if (!isCalm && isAnsweredInstead(found, check, turn)) return undefined;
   const choice = chooseOption(heard, check);
   if (!isPlain && choice.type === 'close' && (choice.fits[0]?.coverage ?? 0) >= wholeCoverage)
     return undefined;
@@ -148,11 +151,53 @@ function triedToStart(turn: Turn): boolean {
 /** The answer that it starts by what was tried. */
 const startsAnswer = 'starts';
 
+/** Talk as sure as this is no danger that a part of it sounds like. */
+const sureTalk = 0.9;
+
+function isRatherTalk({ heard, listener: { lexicon } }: Turn): boolean {
+  if (!lexicon.isHeard) return false;
+  const { share } = lexicon.talkHeard()(heard);
+  return share >= sureTalk && lexicon.alarmed()(heard).share < share;
+}
+
+/**
+ * What has the words of a danger and hardly sounds like it, or only sounds like it and not surely,
+ * is the answer in hand that it is as surely as this: a fuse's wire that has melted.
+ */
+const [hardlyRaised, notSurelyRaised, sureAnswer] = [0.15, 0.9, 0.6];
+
+function isAnsweredInstead(
+  { interrupt, isPlain }: FoundInterrupt,
+  check: CheckPhrases,
+  { clauses, listener: { lexicon } }: Turn,
+): boolean {
+  // Where it stands, and whether all are safe, is told in the words of danger itself.
+  const { again, sets } = check.check;
+  const isOfDanger = again.length > 0 || Object.keys(sets).length > 0;
+  if (!lexicon.isHeard || isOfDanger) return false;
+  const raising = clauses.filter(
+    (clause) => findInterrupt([clause], lexicon, [interrupt]) !== undefined,
+  );
+  return (
+    raising.length > 0 &&
+    raising.every((clause) => {
+      const heard = hearTokens(clause, lexicon);
+      const { share } = lexicon.alarmed()(heard);
+      const answered = likeliest(heard, check).share;
+      const most = isPlain ? hardlyRaised : Math.min(notSurelyRaised, answered);
+      return answered >= sureAnswer && share < most;
+    })
+  );
+}
+
 /** A part of a text that is as sure of the danger as this, and less sure of any answer than that. */
 const [sureRaised, notAnswered] = [0.8, 0.85];
 
 /** As sure is enough where the danger has a clause of its own. */
 const raisedAlone = 0.6;
+
+/** A part of fewer terms raises a danger only where it sounds like it as surely as that. */
+const [leastRaised, shortRaised] = [3, 0.95];
 
 /** True where a part of the text sounds like the danger more than like any answer in hand. */
 function isRaisedBeside(interrupt: string, check: CheckPhrases, turn: Turn): boolean {
@@ -160,7 +205,8 @@ function isRaisedBeside(interrupt: string, check: CheckPhrases, turn: Turn): boo
   const isRaisedBy = (part: Heard, least: number): boolean => {
     if (part.at.length < 2) return false;
     const alarm = lexicon.alarmed()(part);
-    if (alarm.interrupt !== interrupt || alarm.share < least) return false;
+    const isShort = part.at.length < leastRaised;
+    if (alarm.interrupt !== interrupt || alarm.share < (isShort ? shortRaised : least)) return false;
     return Math.max(...check.taught()(part).answers) < notAnswered;
   };
   const clauses = turn.clauses.map((clause) => hearTokens(clause, lexicon));

@@ -111,7 +111,7 @@ export function readWordsBeside(turn: Turn, tokens: readonly Token[]): readonly 
     clause.some((_, at) => timesBeside.includes(lexicon.readUnit(clause, at)?.code ?? ''));
   const clauses = cutClauses(withoutMoments(tokens, lexicon), lexicon).filter(
     (clause) =>
-      !clause.some(({ kind }) => kind === 'number') &&
+      !clause.some(isFigure) &&
       !isOfTime(clause) &&
       !namesDisplay(clause, lexicon) &&
       !namesSide(clause, turn) &&
@@ -126,6 +126,11 @@ export function readWordsBeside(turn: Turn, tokens: readonly Token[]): readonly 
   // What it was measured with is no news.
   const needs = new Set<string>(turn.inHand?.check.needs.flat());
   return told.filter(({ value }) => 'value' in value || !value.every((one) => needs.has(one)));
+}
+
+/** True for a figure; "a white crust" has an article, which is a one in many languages. */
+function isFigure(token: Token): boolean {
+  return token.kind === 'number' && !(token.inWords === true && token.value === 1);
 }
 
 const comma: Token = { kind: 'mark', text: ',' };
@@ -182,17 +187,47 @@ function isPlainly(clause: readonly Token[], lexicon: Lexicon): boolean {
   return !lexicon.isHeard || lexicon.subject()(hearTokens(clause, lexicon)).share >= plainSubject;
 }
 
-/** Leaves out what is said of when a figure is read, up to the next mark. */
-function withoutMoments(tokens: readonly Token[], { words }: Lexicon): readonly Token[] {
-  const { moments } = figureWordsOf(words);
+/**
+ * Leaves out what is said of when a figure is read, up to the next mark, or to what is said of a
+ * thing by its name: "12.1 at rest and the clamps are corroded".
+ */
+function withoutMoments(tokens: readonly Token[], lexicon: Lexicon): readonly Token[] {
+  const { moments } = figureWordsOf(lexicon.words);
   const kept: Token[] = [];
   let isBehindFigure = false;
   let isMoment = false;
   tokens.forEach((token, at) => {
-    if (token.kind === 'mark') isMoment = isBehindFigure = false;
+    const thing = thingBehind(tokens, at, lexicon);
+    if (token.kind === 'mark' || thing !== undefined) isMoment = isBehindFigure = false;
+    if (thing?.hasMoment === true) isBehindFigure = true;
     if (token.kind === 'number') isBehindFigure = true;
     if (isBehindFigure && phraseAt(tokens, at, moments) > 0) isMoment = true;
     if (!isMoment) kept.push(token);
   });
   return kept;
+}
+
+/**
+ * What a clause tells of a thing by its name, at the "and" before it, and whether it tells that
+ * without the moment in it as well: "the rev counter is still while cranking".
+ */
+function thingBehind(
+  tokens: readonly Token[],
+  at: number,
+  lexicon: Lexicon,
+): { readonly hasMoment: boolean } | undefined {
+  const { joins, clauseBreaks } = lexicon.words;
+  const { moments } = figureWordsOf(lexicon.words);
+  const isJoin = (token: Token): boolean =>
+    token.kind === 'word' && [...joins, ...clauseBreaks].includes(token.text);
+  const token = tokens[at];
+  if (token === undefined || !isJoin(token)) return undefined;
+  const behind = tokens.slice(at + 1);
+  const end = behind.findIndex((one) => one.kind === 'mark' || isJoin(one));
+  const clause = end < 0 ? behind : behind.slice(0, end);
+  const tellsOf = (some: readonly Token[]): boolean =>
+    namedAnswer([some], { inHand: undefined, lexicon }) !== undefined;
+  if (clause.some(isFigure) || !tellsOf(clause)) return undefined;
+  const moment = clause.findIndex((_, index) => phraseAt(clause, index, moments) > 0);
+  return { hasMoment: moment > 0 && tellsOf(clause.slice(0, moment)) };
 }

@@ -23,9 +23,20 @@ export interface Span {
 const longestSpan = 12;
 const mostTokens = 40;
 
+/** The spans of texts in hand: several ways of understanding ask for them. */
+const kept = new WeakMap<readonly Token[], readonly Span[]>();
+
 /** Each span of the text that starts and ends with a word; none where nothing was learned. */
 export function spansOf(given: readonly Token[], lexicon: Lexicon): readonly Span[] {
   if (!lexicon.isHeard) return [];
+  const known = kept.get(given);
+  if (known !== undefined) return known;
+  const spans = cutInSpans(given, lexicon);
+  kept.set(given, spans);
+  return spans;
+}
+
+function cutInSpans(given: readonly Token[], lexicon: Lexicon): readonly Span[] {
   const tokens = given.slice(0, mostTokens);
   const isMark = ({ kind }: Token): boolean => kind === 'mark';
   const spans: Span[] = [];
@@ -125,6 +136,10 @@ function isBeside(
   },
 ): boolean {
   const { tokens, lexicon, inHand } = by;
+  // What is said to this question anyway tells nothing else: "while driving" of a lamp.
+  const usual = new Set(inHand.options.flatMap((option) => [...option.usual()]));
+  const isOfClause = !isCutOff(part, tokens, lexicon);
+  if (isOfClause && part.heard.terms.every((term) => usual.has(term))) return false;
   const isOther =
     inHand.check.at === 'memory' &&
     part.told >= surelyOther &&
@@ -138,6 +153,18 @@ function isBeside(
     return left.share >= least && left.id === whole.id;
   };
   return isLeft([part]) || isLeft(parts);
+}
+
+/** True for words that begin or end where a clause does, or by an "and". */
+function isCutOff(
+  { from, to }: Span,
+  tokens: readonly Token[],
+  { words: { joins, clauseBreaks } }: Lexicon,
+): boolean {
+  const isCut = (token: Token | undefined): boolean =>
+    token?.kind === 'mark' ||
+    (token?.kind === 'word' && [...joins, ...clauseBreaks].includes(token.text));
+  return [tokens[from - 1], tokens[from]].some(isCut) || isCut(tokens[to]);
 }
 
 /** The parts of a text, in its order, where it is cut best. */
@@ -172,17 +199,15 @@ function bestCut(
   return cut;
 }
 
-/** The spans that may be a part; none begins behind the word that denies it. */
+/** The spans that may be a part. */
 function partsOf(
   tokens: readonly Token[],
   spans: readonly Span[],
   { lexicon, inHand }: { readonly lexicon: Lexicon; readonly inHand: CheckPhrases | undefined },
 ): Part[] {
-  const { checks, words } = lexicon;
-  const isDenial = (token: Token | undefined): boolean =>
-    token?.kind === 'word' && words.negators.includes(token.text);
+  const { checks } = lexicon;
   return spans.flatMap((span) => {
-    if (isDenial(tokens[span.from - 1])) return [];
+    if (isDenied(span, tokens, lexicon)) return [];
     const check = checks.get(span.subject.check);
     const { share } = check === undefined ? { share: 0 } : likeliest(span.heard, check);
     const told = span.subject.share * share;
@@ -194,6 +219,19 @@ function partsOf(
       : span.subject.share >= leastShare && told > 0;
     return isTold || own >= leastShare ? [{ ...span, told: isTold ? told : 0, inHand: own }] : [];
   });
+}
+
+/** True for words behind the word that denies them, or before one at the end: "war nicht an". */
+export function isDenied(
+  { from, to }: Span,
+  tokens: readonly Token[],
+  { words: { negators, spelling } }: Lexicon,
+): boolean {
+  const isAmong = (token: Token | undefined, denials: readonly string[] = []): boolean =>
+    token?.kind === 'word' && denials.includes(token.text);
+  if (isAmong(tokens[from - 1], negators)) return true;
+  const isAtEnd = tokens[to + 1]?.kind !== 'word' || tokens[to + 2]?.kind !== 'word';
+  return isAtEnd && spelling?.compounds === true && isAmong(tokens[to], spelling.denyBefore);
 }
 
 /** Said of what was asked, it tells nothing unasked. */
@@ -217,7 +255,8 @@ function answersOf(
   });
 }
 
-function answerShare(heard: Heard, check: CheckPhrases, id: string): number {
+/** How likely it is that a text gives an answer to its check. */
+export function answerShare(heard: Heard, check: CheckPhrases, id: string): number {
   return check.taught()(heard).answers[check.options.findIndex((one) => one.id === id)] ?? 0;
 }
 

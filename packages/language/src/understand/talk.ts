@@ -158,7 +158,7 @@ function joinsClauses(word: string, { words, typedWords }: Lexicon): boolean {
 }
 
 /** An interrupt that a text speaks of, by its own words or only by how it sounds. */
-interface FoundInterrupt {
+export interface FoundInterrupt {
   readonly interrupt: string;
   readonly isPlain: boolean;
 }
@@ -212,18 +212,22 @@ export function findInterrupt(
       const alike = soundsLike(heard, lexicon, { possible, least: hasFigures ? surely : sounds });
       if (alike !== undefined) return { interrupt: alike, isPlain: false };
     }
+    // Of a word alone another form may say another thing: "llama un señor" calls, and "llamas" burn.
+    const isTyped = ({ spoken, terms }: InterruptPhrase): boolean =>
+      terms.length > 1 || spoken.words.every((word) => heard.words.includes(word));
+    const leastFor = (phrase: InterruptPhrase): number => {
+      if (isBesideFigure(phrase)) return sounds;
+      return isTyped(phrase) || heard.terms.length === 1 ? soundsLeast : soundsLittle;
+    };
     const first = found.find(
       (phrase) =>
         !found.some((other) => isPartOf(phrase.terms, other.terms)) &&
         (phrase.interrupt === startsNow ||
           (!isBesideFigure(phrase) &&
+            isTyped(phrase) &&
             isInOneRow(phrase) &&
             phrase.terms.length > heard.terms.length * smallPart) ||
-          mayRaise(
-            heard,
-            { interrupt: phrase.interrupt, least: isBesideFigure(phrase) ? sounds : soundsLeast },
-            lexicon,
-          )),
+          mayRaise(heard, { interrupt: phrase.interrupt, least: leastFor(phrase) }, lexicon)),
     );
     if (first !== undefined) return { interrupt: first.interrupt, isPlain: true };
   }
@@ -348,6 +352,9 @@ const [sounds, surely] = [0.6, 0.85];
  * no scald, and an engine that "refuses to fire" not on fire.
  */
 const [smallPart, soundsLeast] = [0.5, 0.03];
+
+/** So does one that is a word in another form than the text's. */
+const soundsLittle = 0.1;
 
 /** True where a clause may sound like the interrupt. */
 function mayRaise(

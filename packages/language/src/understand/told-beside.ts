@@ -86,7 +86,7 @@ function chosen(
   lexicon: Lexicon,
 ): readonly string[] {
   const heardOf = (clause: Clause): Heard => hearTokens(clause, lexicon);
-  if (isOfSeveral(check)) return chooseSeveral(clauses.map(heardOf), check);
+  if (isOfSeveral(check)) return chooseSeveral(clauses.map(heardOf), check, lexicon);
   const choice = chooseOption(heardOf(joinClauses(clauses)), check);
   return choice.type === 'one' ? [choice.fit.id] : [];
 }

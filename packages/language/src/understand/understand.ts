@@ -1,3 +1,4 @@
+import type { Input } from '@keyturn/core';
 import { hear, hearTokens } from '../typed/heard.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import type { Token } from '../typed/token.ts';
@@ -6,6 +7,7 @@ import { withOwnFuel } from './own-fuel.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
 import { readCorrection } from './said-correction.ts';
 import { readDay } from './said-day.ts';
+import { readEither } from './said-either.ts';
 import { readFalseAlarm } from './said-false-alarm.ts';
 import { readPutRight } from './put-right.ts';
 import { readFigures } from './said-figures.ts';
@@ -13,11 +15,14 @@ import { readInterrupt, readUneasy } from './said-interrupt.ts';
 import { readLanguage } from './said-language.ts';
 import { readMeter } from './said-meter.ts';
 import { readAwaited, readContext, readLooseTalk, readTalk, readWorkDone } from './said-talk.ts';
+import { readNothing } from './said-nothing.ts';
 import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
 import { cutClauses } from './talk.ts';
 import { hasWord } from '../readings/word-run.ts';
 import { readTokens } from '../typed/read-tokens.ts';
+import { withoutDoubtful } from './told-doubtful.ts';
+import { dangerOfPlace, tellsPlace } from './told-as-place.ts';
 import { toldToo } from './told-unasked.ts';
 import { toldVehicle } from './told-vehicle.ts';
 import { type Listener, type Reading, type Turn, cut, input, unclear } from './turn.ts';
@@ -110,6 +115,16 @@ function understandTokens(
   if (!tokens.some(({ kind }) => kind !== 'mark')) {
     return unclear(turn, text.trim() === '' ? 'empty' : 'not-understood');
   }
+  const understood = firstUnderstood(turn);
+  const danger = dangerOfPlace(understood, turn);
+  if (danger === undefined) return understood;
+  const interrupts = hearing.interrupts.filter((id) => id !== danger);
+  const told = firstUnderstood({ ...turn, hearing: { ...hearing, interrupts } });
+  return tellsPlace(told, turn) ? told : understood;
+}
+
+/** What the first way of understanding that fits makes of a text. */
+function firstUnderstood(turn: Turn): Understood {
   for (const read of readings) {
     const understood = read(turn);
     if (understood !== undefined)
@@ -121,14 +136,13 @@ function understandTokens(
 /** What was understood, with what is told beside it. */
 function withTold(understood: Understood, turn: Turn): Understood {
   if (understood.type !== 'input') return understood;
-  return {
-    ...understood,
-    inputs: understood.inputs.map((one) =>
-      one.type === 'answers'
-        ? { ...one, answers: withOwnFuel([...one.answers, ...toldToo(one.answers, turn)], turn) }
-        : one,
-    ),
-  };
+  const inputs = understood.inputs.flatMap((one): readonly Input[] => {
+    if (one.type !== 'answers') return [one];
+    const told = withOwnFuel([...one.answers, ...toldToo(one.answers, turn)], turn);
+    const answers = withoutDoubtful(told, turn);
+    return answers.length === 0 ? [] : [{ ...one, answers }];
+  });
+  return inputs.length === 0 ? notUnderstood(turn) : { ...understood, inputs };
 }
 
 /** The ways of understanding, the first that fits is taken. */
@@ -143,11 +157,13 @@ const readings: readonly Reading[] = [
   readCorrection,
   readLanguage,
   readPrice,
+  readNothing,
   readTalk,
   readMeter,
   readContext,
   readPutRight,
   readFigures,
+  readEither,
   readSeveral,
   readChoice,
   readUneasy,

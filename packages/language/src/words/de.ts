@@ -252,6 +252,9 @@ export const deWords: Words = {
     instead: list(`
       nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben, genau, sagen wir, sagen wir mal, sag ma, exakt, genauer, genau gesagt, um genau zu sein, sag mal
     `),
+    unsteady: list(
+      `springt hin, hin und her, springt dauernd, schwankt dauernd, wechselt dauernd, wechselt ständig, ändert sich dauernd, ändert sich ständig, springt immer, springt rum`,
+    ),
     past: list(`
       gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche, davor, früher, hatte, hatten, lag, letztes mal, beim letzten mal, am anfang, im stand
     `),
@@ -392,6 +395,10 @@ export const deWords: Words = {
   price: list(`
     kosten, kostet, preis, teuer, rechnung, was nehmt ihr, muss ich zahlen, muss ich das zahlen, wer zahlt
   `),
+  rails: list(
+    `zug, bahn, gleis, gleise, gleisen, schiene, schienen, bahnübergang, tram, straßenbahn`,
+  ),
+  whether: ['ob'],
   alternatives: list(`oder, entweder, beziehungsweise, bzw`),
   clauseBreaks: list(`
     aber, und, dann, wenn, während, weil, obwohl, sondern, jedoch, danach, bevor, sobald

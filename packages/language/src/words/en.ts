@@ -194,6 +194,9 @@ export const enWords: Words = {
     instead: list(`
       no, no wait, wait, hang on, hold on, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, actually, oops, whoops, ups, my mistake, wrong, misread, read it wrong, er, erm, or rather, should be, nope, my bad, call it, lets say, exactly, to be exact, precisely, to be precise, say, lets call it, more exactly
     `),
+    unsteady: list(
+      `keeps changing, keeps jumping, keeps moving, keeps flicking, jumping between, changing between, flicks between, back and forth, jumps about, jumping about`,
+    ),
     past: list(`
       yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with, used to, before that, was at, had been, last time, to start with, at the start, initially
     `),
@@ -338,6 +341,8 @@ export const enWords: Words = {
   price: list(`
     cost, price, expensive, how much do you, how much will, how much is it, set me back, the bill
   `),
+  rails: list(`train, trains, tram, tracks, rails, railway, level crossing`),
+  whether: ['if', 'whether'],
   alternatives: list(`or, either`),
   clauseBreaks: list(`
     but, and, then, when, while, if, because, though, although, yet, instead

@@ -301,6 +301,9 @@ export const esWords: Words = {
     instead: list(`
       perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal, digamos, exactamente, exacto, pongamos, o sea, para ser exactos, concretamente, en concreto
     `),
+    unsteady: list(
+      `va saltando, va cambiando, va variando, cambia todo el, cambia a cada, no para de cambiar, no para de saltar, salta de uno, baila entre`,
+    ),
     past: list(`
       ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar
     `),
@@ -436,6 +439,8 @@ export const esWords: Words = {
   price: list(`
     cuánto cuesta, cuánto me cuesta, cuánto costar, cuánto le cuesta, va a costar, costará, costaría, precio, factura, tarifa, salir todo, cuánto vale, cuánto cobra, cuánto me va a, quién paga
   `),
+  rails: list(`tren, vías, vía del tren, rieles, paso a nivel, tranvía`),
+  whether: ['si'],
   alternatives: list(`o, u, o bien, ya sea`),
   clauseBreaks: list(`
     y, pero, entonces, luego, cuando, mientras, porque, aunque, sino, pues

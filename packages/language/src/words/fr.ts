@@ -206,6 +206,9 @@ export const frWords: Words = {
     instead: list(`
       non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux, disons, exactement, on va dire, mettons, pour être précis, précisément, plus exactement
     `),
+    unsteady: list(
+      `ça saute, ça change tout, ça change sans, n'arrête pas de changer, arrête pas de changer, arrête pas de bouger, ça bouge tout, ça varie`,
+    ),
     past: list(`
       hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait, d abord
     `),
@@ -343,6 +346,8 @@ export const frWords: Words = {
   price: list(`
     coûte, couter, prix, facture, tarif, revenir à combien, vous prenez combien, qui paie, payer
   `),
+  rails: list(`train, tram, rails, passage à niveau, voie ferrée`),
+  whether: ['si', 's'],
   alternatives: list(`ou, soit, ou bien`),
   clauseBreaks: list(`
     mais, et, quand, lorsque, lorsqu, si, car, parce, puisque, pourtant, cependant, sinon, tandis,

@@ -316,6 +316,9 @@ export const plWords: Words = {
     instead: list(`
       nie czekaj, czekaj, chwila, chwilę, chwileczkę, chwilkę, sekundę, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej, a konkretnie, konkretnie
     `),
+    unsteady: list(
+      `skacze, waha się, ciągle się zmienia, cały czas się zmienia, wciąż się zmienia, zmienia się cały, zmienia się ciągle, raz tak raz tak`,
+    ),
     past: list(`
       wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było
     `),
@@ -418,7 +421,7 @@ export const plWords: Words = {
     `),
   },
   negators: list(`
-    nie, nic, niczego, bez, brak, ani, żaden, żadna, żadne, żadnego, żadnej, żadnych, żadnym, żadną,
+    nie, ni, nic, niczego, bez, brak, ani, żaden, żadna, żadne, żadnego, żadnej, żadnych, żadnym, żadną,
     nigdy, nikt, nikogo
   `),
   likewise: ['też', 'także', 'również', 'tak samo', 'to samo', 'podobnie', 'tyż', 'i'],
@@ -441,6 +444,8 @@ export const plWords: Words = {
   price: list(`
     koszt, cena, cenę, rachunek, zapłac, ile wyniesie, ile bierze
   `),
+  rails: list(`pociąg, torach, tory, torowisku, przejeździe kolejowym, przejazd kolejowy, tramwaj`),
+  whether: ['czy'],
   alternatives: list(`albo, lub, czy, bądź`),
   clauseBreaks: list(`
     ale, lecz, a, i, oraz, potem, następnie, kiedy, gdy, jeśli, jeżeli, bo, ponieważ, choć, chociaż,
@@ -510,7 +515,7 @@ export const plWords: Words = {
       nie wiem, nie wiem tego, nie mam pojęcia, pojęcia nie mam, zielonego pojęcia nie mam, bez
       pojęcia, nie jestem pewien, nie jestem pewna, nie mam pewności, trudno powiedzieć, ciężko
       powiedzieć, ciężko stwierdzić, nie potrafię powiedzieć, nie umiem powiedzieć, nie pamiętam,
-      zapomniałem, zapomniałam, kto wie, skąd mam wiedzieć, nieznane, nie znam się, nie orientuję
+      zapomniałem, zapomniałam, kto wie, skąd mam wiedzieć, bo ja wiem, a bo ja wiem, bo to ja wiem, nieznane, nie znam się, nie orientuję
       się, nie da się ocenić, nie mogę ocenić, nie mogę powiedzieć, bladego pojęcia, trudno
       stwierdzić, cholera wie, diabli wiedzą, licho wie, nie kojarzę, nie wiadomo, nie rozróżniam,
       nie zwróciłem uwagi, wypadło mi z głowy, waham się

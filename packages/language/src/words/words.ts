@@ -74,6 +74,8 @@ export interface FigureWords {
   readonly engine: readonly string[];
   /** Puts the figure behind it in the place of the one before: `no wait`, `I mean`. */
   readonly instead: readonly string[];
+  /** The meter shows now this, now that: `keeps changing`. */
+  readonly unsteady: readonly string[];
   /** What a figure was, and what it is: `yesterday`, `now`. */
   readonly past: readonly string[];
   readonly present: readonly string[];
@@ -145,6 +147,7 @@ const noFigureWords: FigureWords = {
   asideBehind: [],
   engine: [],
   instead: [],
+  unsteady: [],
   past: [],
   present: [],
   expected: [],
@@ -241,8 +244,12 @@ export interface Words {
   readonly runsOn?: readonly string[];
   /** Stems of what it costs, which nobody here can say: `price`. */
   readonly price?: readonly string[];
+  /** What comes along there swerves for nobody: `train`, `tracks`. */
+  readonly rails?: readonly string[];
   /** Words between two things of which only one may be: `or`. */
   readonly alternatives?: readonly string[];
+  /** Begins what somebody does not know: no idea `whether`. */
+  readonly whether?: readonly string[];
   /** Words at which a negation ends: `but`. */
   readonly clauseBreaks: readonly string[];
   /** Words that carry no meaning of their own, hedges among them: `about`. */

@@ -1,0 +1,122 @@
+/** Answers that a text leaves open: between two of them, or whether it is one at all. */
+import { endsWithPhrase, phraseAt } from '../readings/word-run.ts';
+import { hearTokens } from '../typed/heard.ts';
+import type { Token } from '../typed/token.ts';
+import { chooseOption, isOfSeveral } from './choices.ts';
+import type { Fit } from './fit.ts';
+import { offersOf } from './found-answer.ts';
+import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import { joinClauses } from './named-things.ts';
+import { cutClauses } from './talk.ts';
+import { type Turn, answers, input, optionsInHand } from './turn.ts';
+import type { Understood } from './understood.ts';
+
+/** "It grinds or does nothing" leaves it open; so does who cannot say whether it does. */
+export function readEither(turn: Turn): Understood | undefined {
+  const check = optionsInHand(turn);
+  if (check === undefined || isOfSeveral(check)) return undefined;
+  const { lexicon } = turn.listener;
+  const beside = besideWhether(turn);
+  if (beside !== undefined) {
+    const fit = chosen(joinClauses(beside), check, lexicon);
+    if (fit !== undefined) return answers([{ check: check.id, value: [fit.id] }]);
+    return beside.every((clause) => isNothing(clause, check, lexicon))
+      ? input([{ type: 'talk', talk: 'dont-know' }], 'dont-know')
+      : undefined;
+  }
+  const either = saidEither(turn, check);
+  return either.length > 1 ? offersOf(either.map((fit) => ({ check, fit }))) : undefined;
+}
+
+/** What is said beside not knowing whether it is so: nothing beside "no idea if it was on". */
+function besideWhether({
+  tokens,
+  listener: { lexicon },
+}: Turn): readonly (readonly Token[])[] | undefined {
+  const { talk, whether = [], alternatives = [] } = lexicon.words;
+  if (tokens.some(({ kind }) => kind === 'number')) return undefined;
+  const at = tokens.findIndex((_, index) => phraseAt(tokens, index, talk['dont-know']) > 0);
+  if (at < 0 || at > mostBefore) return undefined;
+  const behind = at + phraseAt(tokens, at, talk['dont-know']);
+  if (phraseAt(tokens, behind, whether) === 0) return undefined;
+  // "If it dims or if it goes out" goes on.
+  const goesOn = (index: number): boolean =>
+    phraseAt(tokens, index, whether) > 0 && endsWithPhrase(tokens, index, alternatives);
+  const end = tokens.findIndex(
+    (token, index) => index > behind && isBreak(token, lexicon) && !goesOn(index),
+  );
+  return end < 0 ? [] : cutClauses(tokens.slice(end), lexicon);
+}
+
+function isNothing(clause: readonly Token[], check: CheckPhrases, lexicon: Lexicon): boolean {
+  return chooseOption(hearTokens(clause, lexicon), check).type === 'none';
+}
+
+/** So many words at most are said before: "well honestly". */
+const mostBefore = 3;
+
+function isBreak(token: Token, { words }: Lexicon): boolean {
+  if (token.kind === 'mark') return !'-/'.includes(token.text);
+  return token.kind === 'word' && words.clauseBreaks.includes(token.text);
+}
+
+/** The answers between which a text leaves it open. */
+function saidEither({ tokens, listener: { lexicon } }: Turn, check: CheckPhrases): readonly Fit[] {
+  const { alternatives = [] } = lexicon.words;
+  const parts: Token[][] = [[]];
+  for (let at = 0; at < tokens.length; at += 1) {
+    const length = phraseAt(tokens, at, alternatives);
+    const token = tokens[at];
+    if (length > 0) {
+      parts.push([]);
+      at += length - 1;
+    } else if (token !== undefined) parts.at(-1)?.push(token);
+  }
+  if (parts.length < 2) return [];
+  const fits = parts.flatMap((part, at) => openOf(part, at, { parts, check, lexicon }) ?? []);
+  return fits.filter(({ id }, at) => fits.findIndex((fit) => fit.id === id) === at);
+}
+
+/** What the words next to an "or" say, without who does not know. */
+function openOf(
+  part: readonly Token[],
+  at: number,
+  by: {
+    readonly parts: readonly (readonly Token[])[];
+    readonly check: CheckPhrases;
+    readonly lexicon: Lexicon;
+  },
+): Fit | undefined {
+  const { parts, check, lexicon } = by;
+  const isFirst = parts.slice(0, at).every(({ length }) => length === 0);
+  const clauses = cutClauses(withoutUnknowing(part, lexicon), lexicon);
+  const near = (isFirst ? clauses.at(-1) : clauses[0]) ?? [];
+  // "It does not click or turn" leaves nothing open.
+  if (isFirst && deniesSome(near, lexicon)) return undefined;
+  const own = chosen(near, check, lexicon);
+  if (own !== undefined) return own;
+  const whole = chosen(part, check, lexicon);
+  const others = joinClauses(clauses.filter((clause) => clause !== near));
+  return chosen(others, check, lexicon) === undefined ? whole : undefined;
+}
+
+/** The words without saying that one does not know. */
+function withoutUnknowing(part: readonly Token[], { words }: Lexicon): readonly Token[] {
+  const kept: Token[] = [];
+  for (let at = 0; at < part.length; at += 1) {
+    const length = phraseAt(part, at, words.talk['dont-know']);
+    const token = part[at];
+    if (length > 0) at += length - 1;
+    else if (token !== undefined) kept.push(token);
+  }
+  return kept;
+}
+
+function deniesSome(tokens: readonly Token[], { reader }: Lexicon): boolean {
+  return reader.fromTokens(tokens).some((term) => term.startsWith('!'));
+}
+
+function chosen(tokens: readonly Token[], check: CheckPhrases, lexicon: Lexicon): Fit | undefined {
+  const choice = chooseOption(hearTokens(tokens, lexicon), check);
+  return choice.type === 'one' ? choice.fit : undefined;
+}

@@ -1,0 +1,85 @@
+import type { Input } from '@keyturn/core';
+import { hasPhrase } from '../readings/word-run.ts';
+import { hearTokens, says } from '../typed/heard.ts';
+import type { Token } from '../typed/token.ts';
+import { startsNow } from './alarms.ts';
+import { likeliest } from './choices.ts';
+import { isOfVehicle } from './fact-runs.ts';
+import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import { joinClauses } from './named-things.ts';
+import { findInterrupt, findJoined } from './talk.ts';
+import type { Turn } from './turn.ts';
+import type { Understood } from './understood.ts';
+
+/** A clause that tells a place speaks of it, and tells which one, as surely as this. */
+const [sureSubject, surePlace] = [0.5, 0.8];
+
+/** A word of the danger that stands in this much of what tells the place is one of the place. */
+const ofPlace = 0.045;
+
+/**
+ * The danger that a text raises only by where the vehicle stands: "stuck in the middle lane" tells
+ * the place, and whoever goes on from there is warned. That something happens there is a danger:
+ * "they rush past us".
+ */
+export function dangerOfPlace(understood: Understood, turn: Turn): string | undefined {
+  const raised = inputsOf(understood).find((one) => one.type === 'interrupt');
+  const { hearing, listener, clauses } = turn;
+  const { lexicon } = listener;
+  if (raised === undefined || raised.interrupt === startsNow || hearing.awaiting === 'resume')
+    return undefined;
+  const places = placesToTell(turn);
+  if (places.length === 0 || !lexicon.isHeard) return undefined;
+  const { interrupt } = raised;
+  const rest = clauses.filter(
+    (clause) => !places.some((check) => isOf(clause, { check, interrupt, lexicon })),
+  );
+  if (rest.length === clauses.length) return undefined;
+  const isRaised =
+    findInterrupt(rest, lexicon, [interrupt]) !== undefined ||
+    findJoined(joinClauses(rest), lexicon, [interrupt]) !== undefined;
+  return isRaised ? undefined : interrupt;
+}
+
+/** True where what is understood tells the place. */
+export function tellsPlace(understood: Understood, turn: Turn): boolean {
+  const places = placesToTell(turn);
+  return inputsOf(understood).some(
+    (one) =>
+      one.type === 'answers' &&
+      one.answers.some(({ check }) => places.some(({ id }) => id === check)),
+  );
+}
+
+function inputsOf(understood: Understood): readonly Input[] {
+  return understood.type === 'input' ? understood.inputs : [];
+}
+
+/** The checks that ask where it stands, in hand or not answered yet. */
+function placesToTell({ hearing, inHand, listener }: Turn): readonly CheckPhrases[] {
+  return [...listener.lexicon.checks.values()].filter(
+    (check) =>
+      Object.keys(check.check.sets).length > 0 &&
+      !isOfVehicle(check) &&
+      (check === inHand || !hearing.answered.includes(check.id)),
+  );
+}
+
+/** True for a clause that tells where it stands, and has no word that only the danger has. */
+function isOf(
+  clause: readonly Token[],
+  by: { readonly check: CheckPhrases; readonly interrupt: string; readonly lexicon: Lexicon },
+): boolean {
+  const { check, interrupt, lexicon } = by;
+  const heard = hearTokens(clause, lexicon);
+  const { id, share } = likeliest(heard, check);
+  const subject = lexicon.subject()(heard).shareOf(check.id) ?? 0;
+  if (subject < sureSubject || share < surePlace) return false;
+  const option = check.options.find((one) => one.id === id);
+  const ways = option === undefined ? [] : [...option.spoken, ...option.heard()];
+  const isOfPlace = (sign: string): boolean =>
+    ways.filter(({ terms }) => terms.includes(sign)).length >= ofPlace * ways.length;
+  const signs = lexicon.alarms.find((alarm) => alarm.interrupt === interrupt)?.signs ?? [];
+  const isSign = [...signs].some((sign) => says(heard, sign) && !isOfPlace(sign));
+  return !isSign && !hasPhrase(clause, lexicon.words.rails ?? []);
+}

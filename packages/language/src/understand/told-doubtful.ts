@@ -1,0 +1,123 @@
+/** What a text seems to tell unasked, and other words of it say otherwise. */
+import type { AnswerInput } from '@keyturn/core';
+import { spellNumbers } from '../numbers/numbers.ts';
+import type { Token } from '../typed/token.ts';
+import { figureWordsOf } from '../words/words.ts';
+import { isOfSeveral } from './choices.ts';
+import { isOfVehicle } from './fact-runs.ts';
+import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import { mixedOf, withoutFuels } from './own-fuel.ts';
+import { type Span, answerShare, isDenied, isSupported, spansOf } from './spans.ts';
+import type { Turn } from './turn.ts';
+
+/** More words say another answer as surely as this. */
+const sureOther = 0.8;
+
+/**
+ * Answers without those that nobody told: the wrong fuel where a fuel is only named; and with what
+ * more words say, where a part of them seemed to say another thing: "it just stopped while I was
+ * driving".
+ */
+export function withoutDoubtful(given: readonly AnswerInput[], turn: Turn): readonly AnswerInput[] {
+  const { inHand, tokens, listener } = turn;
+  const { lexicon } = listener;
+  if (!lexicon.isHeard) return given;
+  return given.flatMap((one) => {
+    const check = lexicon.checks.get(one.check);
+    if (check === undefined || check === inHand || 'value' in one.value) return [one];
+    const mixed = mixedOf(lexicon);
+    const isMixed = mixed?.check === check && one.value.includes(mixed.id);
+    if (isMixed) return isToldWithoutFuels(one, turn) ? [one] : [];
+    if (isOfSeveral(check) || check.check.form.kind !== 'choice') return [one];
+    const [id = ''] = one.value;
+    const plain = withoutBattery(one, { check, id }, turn);
+    if (plain !== undefined) return [{ check: check.id, value: [plain] }];
+    if (isOfVehicle(check)) return [one];
+    const other = saidByMore(tokens, { check, id }, turn);
+    return [other === undefined ? one : { check: check.id, value: [other] }];
+  });
+}
+
+function isToldWithoutFuels(one: AnswerInput, { tokens, listener: { lexicon } }: Turn): boolean {
+  const left = withoutFuels(tokens, lexicon);
+  // Two fuels say by themselves that one of them is wrong.
+  if (left.fuels > 1) return true;
+  return isSupported(one, spansOf(left.tokens, lexicon), { lexicon, isAsked: true, leastWords: 2 });
+}
+
+/**
+ * The fuel alone, where beside figures only the battery that they are told of made a hybrid of it:
+ * "petrol, battery seven years".
+ */
+function withoutBattery(
+  one: AnswerInput,
+  { check, id }: { readonly check: CheckPhrases; readonly id: string },
+  { tokens, listener: { lexicon } }: Turn,
+): string | undefined {
+  const { sets } = check.check;
+  const whole = Object.entries(sets[id] ?? {});
+  const hasFigure = spellNumbers(tokens, lexicon.numbers).some(({ kind }) => kind === 'number');
+  if (whole.length < 2 || !hasFigure) return undefined;
+  const { battery } = figureWordsOf(lexicon.words);
+  const left = tokens.filter((token) => token.kind !== 'word' || !battery.includes(token.text));
+  const by = { lexicon, isAsked: true, leastWords: 1 };
+  if (isSupported(one, spansOf(left, lexicon), by)) return undefined;
+  return Object.keys(sets).find((other) => {
+    const part = Object.entries(sets[other] ?? {});
+    return part.length === 1 && part.every(([key, value]) => sets[id]?.[key] === value);
+  });
+}
+
+/** Another answer that more words say, with which what says this one best goes on. */
+function saidByMore(
+  tokens: readonly Token[],
+  { check, id }: { readonly check: CheckPhrases; readonly id: string },
+  { listener: { lexicon } }: Turn,
+): string | undefined {
+  const said = spansOf(tokens, lexicon).flatMap((span) =>
+    check.options.map((option) => ({
+      span,
+      id: option.id,
+      share: (span.subject.shareOf(check.id) ?? 0) * answerShare(span.heard, check, option.id),
+    })),
+  );
+  const [best] = said.filter((one) => one.id === id).sort((one, other) => other.share - one.share);
+  if (best === undefined) return undefined;
+  const others = said.filter((one) => one.id !== id && one.share >= sureOther);
+  const more = others.find(
+    ({ span }) =>
+      goesOn(best.span, span) &&
+      isOneClause(tokens.slice(span.from, span.to), lexicon) &&
+      !isDenied(span, tokens, lexicon),
+  );
+  if (more === undefined) return undefined;
+  const isHeld = said.some(
+    (one) => one.id === id && one.share >= sureOther && holds(one.span, more.span),
+  );
+  return isHeld ? undefined : more.id;
+}
+
+function holds(one: Span, other: Span): boolean {
+  return one.from <= other.from && one.to >= other.to;
+}
+
+/** True where some words of a stretch go on in another, or stand in it. */
+function goesOn(one: Span, other: Span): boolean {
+  const shared = Math.min(one.to, other.to) - Math.max(one.from, other.from);
+  return holds(other, one) || (other.to > one.to && shared >= leastShared);
+}
+
+/** So many words are the same that a stretch goes on from. */
+const leastShared = 2;
+
+/** True for words without a mark, and without a break but one that says meanwhile. */
+function isOneClause(some: readonly Token[], { words }: Lexicon): boolean {
+  const { moments } = figureWordsOf(words);
+  return some.every(
+    (token) =>
+      token.kind !== 'mark' &&
+      (token.kind !== 'word' ||
+        moments.includes(token.text) ||
+        !words.clauseBreaks.includes(token.text)),
+  );
+}
