@@ -1,3 +1,4 @@
+import { endsWithPhrase } from '../readings/word-run.ts';
 import type { Words } from '../words/words.ts';
 import { readTokens } from './read-tokens.ts';
 import { createStemmer } from './stem.ts';
@@ -47,6 +48,7 @@ export function createTermReader(words: Words): TermReader {
   const having = new Set(words.having.map(stem));
   const refusals = new Set((words.spelling?.refusals ?? []).map(stem));
   const partsOf = createWordParts(words);
+  const idle = words.spelling?.denyNothing ?? [];
 
   const fromTokens = (tokens: readonly Token[]): Terms => {
     const terms: string[] = [];
@@ -70,7 +72,7 @@ export function createTermReader(words: Words): TermReader {
       clause.reach = Math.max(clause.reach - 1, 0);
       clause.alone = undefined;
     };
-    for (const token of tokens) {
+    for (const [at, token] of tokens.entries()) {
       if (token.kind === 'malformed' || (token.kind === 'mark' && '-/'.includes(token.text)))
         continue;
       if (token.kind === 'mark') endClause();
@@ -79,6 +81,8 @@ export function createTermReader(words: Words): TermReader {
         const { word, role, isJoined, isDenied } = partsOf(token.text);
         const isAnew = isJoined || subjects.has(token.text);
         if (isAnew && clause.alone === undefined) clause.reach = 0;
+        // The `ما` of `بعد ما`, after, only joins a clause.
+        if (role === 'negator' && endsWithPhrase(tokens, at + 1, idle)) continue;
         // "Zero clicks" denies as "no clicks" does.
         if (role === 'negator' || words.cardinals[word] === 0) deny(stem(word), before.has(word));
         else if (breaks.has(word)) endClause();
