@@ -29,10 +29,14 @@ export function createWordParts(words: Words): (typed: string) => WordParts {
     const role = roleOf(typed);
     const whole = { word: typed, role, isJoined: false, isDenied: false };
     if (role !== 'term' || plain.has(typed)) return whole;
-    for (const [start, end] of around) {
-      const length = typed.length - start.length - end.length;
-      if (typed.startsWith(start) && typed.endsWith(end) && length >= shortestWord)
-        return { ...whole, word: typed.slice(start.length, start.length + length), isDenied: true };
+    const joined = words.joins.find((join) => typed.startsWith(join)) ?? '';
+    for (const join of new Set(['', joined])) {
+      const bare = typed.slice(join.length);
+      for (const [start, end] of around) {
+        const length = bare.length - start.length - end.length;
+        if (bare.startsWith(start) && bare.endsWith(end) && length >= shortestWord)
+          return { word: bare.slice(start.length, start.length + length), role, isJoined: join !== '', isDenied: true };
+      }
     }
     const prefix = attached.find(
       (one) => typed.startsWith(one) && typed.length - one.length >= shortestWord,
