@@ -3,7 +3,7 @@ import type { Words } from '../words/words.ts';
 import { readTokens } from './read-tokens.ts';
 import { createStemmer } from './stem.ts';
 import type { Token } from './token.ts';
-import { createWordParts } from './word-parts.ts';
+import { createUnjoiner, createWordParts } from './word-parts.ts';
 
 /**
  * What is compared of a phrase: words without endings and fillers, numbers in figures. A term that
@@ -23,6 +23,8 @@ const reachBefore = 2;
 /** Turns tokens into terms by the words of one language. */
 export interface TermReader {
   readonly fromTokens: (tokens: readonly Token[]) => Terms;
+  /** A word without what joins it to the one before. */
+  readonly unjoined: (typed: string) => string;
   readonly fromText: (text: string) => Terms;
   /** Every word of a name, fillers kept and nothing denied. */
   readonly literally: (text: string | readonly Token[]) => Terms;
@@ -100,6 +102,7 @@ export function createTermReader(words: Words): TermReader {
 
   return {
     fromTokens,
+    unjoined: createUnjoiner(words),
     fromText: (text) => fromTokens(readTokens(text, words)),
     literally: (text) =>
       (typeof text === 'string' ? readTokens(text, words) : text).flatMap((token) => {

@@ -14,6 +14,18 @@ export interface WordParts {
 /** Less than this is no word without what is written on to it. */
 const shortestWord = 3;
 
+/** Takes off what joins a word to the one before: `وبصمة` is `بصمة`. Number words stay whole. */
+export function createUnjoiner({ spelling, joins, cardinals, negators, fillers, clauseBreaks }: Words): (
+  typed: string,
+) => string {
+  const attached = (spelling?.attached ?? []).filter((prefix) => joins.includes(prefix));
+  const whole = new Set([...negators, ...fillers, ...clauseBreaks, ...Object.keys(cardinals)]);
+  return (typed) => {
+    const join = attached.find((one) => typed.startsWith(one) && typed.length - one.length >= shortestWord);
+    return join === undefined || whole.has(typed) ? typed : typed.slice(join.length);
+  };
+}
+
 /** Takes words apart in one language, whose words are spelled as typed words are. */
 export function createWordParts(words: Words): (typed: string) => WordParts {
   const { attached = [], around = [] } = words.spelling ?? {};

@@ -142,7 +142,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   const typedWords = new Set<string>();
   const spokenBy = (tokens: readonly Token[]): Spoken => ({
     terms: reader.fromTokens(tokens),
-    words: wordsOf(tokens),
+    words: wordsOf(tokens).map(reader.unjoined),
   });
   const readHeard = (phrases: readonly string[]): Spoken[] =>
     phrases

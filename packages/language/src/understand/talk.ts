@@ -128,7 +128,8 @@ export function cutClauses(tokens: readonly Token[], lexicon: Lexicon): Token[][
     const isBreak =
       (token.kind === 'mark' && !'-/'.includes(token.text)) ||
       (token.kind === 'word' && words.clauseBreaks.includes(token.text));
-    if (token.kind === 'word' && joinsClauses(token.text, lexicon)) clauses.push([token]);
+    if (token.kind === 'word' && joinsClauses(token.text, lexicon))
+      clauses.push([{ ...token, text: lexicon.reader.unjoined(token.text) }]);
     else if (isBreak) clauses.push([]);
     else clauses.at(-1)?.push(token);
   }

@@ -40,6 +40,8 @@ export const arWords: Words = {
       // Acid, of two words that say "a hundred" and "fire" alone.
       ['ميه نار', 'اسيد'],
       ['ميه النار', 'اسيد'],
+      // Else its beginning would be taken for what denies a verb.
+      ['ماتور', 'موتور'],
     ],
     attached,
     beforeNumbers: ['ال', 'لل', 'ل', 'ب'],
