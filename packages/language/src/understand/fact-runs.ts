@@ -1,4 +1,3 @@
-import type { AnswerInput } from '@keyturn/core';
 import type { Token } from '../typed/token.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 
@@ -15,7 +14,7 @@ interface Found extends Said {
 
 /** Facts of the vehicle that stand together, and whether nothing but them stands in the clause. */
 interface Run {
-  readonly facts: readonly AnswerInput[];
+  readonly facts: readonly { readonly check: string; readonly value: readonly string[] }[];
   readonly isClause: boolean;
 }
 
@@ -91,7 +90,7 @@ export function factRuns(clause: readonly Token[], lexicon: Lexicon): readonly R
   return runs.map((run) => ({ facts: plain(run), isClause: isClause && runs.length === 1 }));
 }
 
-function plain(run: readonly Said[]): readonly AnswerInput[] {
+function plain(run: readonly Said[]): Run['facts'] {
   const checks = [...new Set(run.map(({ check }) => check))];
   return checks.flatMap((check) => {
     const ids = [...new Set(run.filter((one) => one.check === check).map(({ id }) => id))];
