@@ -14,6 +14,9 @@ export interface WordParts {
 /** Less than this is no word without what is written on to it. */
 const shortestWord = 3;
 
+/** Less than this is no word behind what joins it: the `زر` of `وزر`. */
+const shortestJoined = 2;
+
 /** Takes off what joins a word to the one before: `وبصمة` is `بصمة`. Number words stay whole. */
 export function createUnjoiner({ spelling, joins, cardinals, negators, fillers, clauseBreaks }: Words): (
   typed: string,
@@ -21,7 +24,7 @@ export function createUnjoiner({ spelling, joins, cardinals, negators, fillers, 
   const attached = (spelling?.attached ?? []).filter((prefix) => joins.includes(prefix));
   const whole = new Set([...negators, ...fillers, ...clauseBreaks, ...Object.keys(cardinals)]);
   return (typed) => {
-    const join = attached.find((one) => typed.startsWith(one) && typed.length - one.length >= shortestWord);
+    const join = attached.find((one) => typed.startsWith(one) && typed.length - one.length >= shortestJoined);
     return join === undefined || whole.has(typed) ? typed : typed.slice(join.length);
   };
 }

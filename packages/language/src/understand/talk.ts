@@ -140,20 +140,16 @@ export function cutClauses(tokens: readonly Token[], lexicon: Lexicon): Token[][
  * True where "and" is written on to a word that stands alone elsewhere, with the article or without:
  * the `و` of `والبطارية`, but not that of a number word: `واحد` is one.
  */
-function joinsClauses(word: string, { words, typedWords }: Lexicon): boolean {
-  if (words.cardinals[word] !== undefined) return false;
-  const attached = words.spelling?.attached ?? [];
-  const bare = (joined: string): string[] => [
-    joined,
-    ...words.articles.flatMap((article) =>
-      attached.includes(article) && joined.startsWith(article) ? joined.slice(article.length) : [],
-    ),
-  ];
-  return attached.some(
-    (prefix) =>
-      words.joins.includes(prefix) &&
-      word.startsWith(prefix) &&
-      bare(word.slice(prefix.length)).some((one) => typedWords.has(one)),
+function joinsClauses(word: string, { words, typedWords, reader }: Lexicon): boolean {
+  const bare = reader.unjoined(word);
+  if (bare === word) return false;
+  if (typedWords.has(bare)) return true;
+  const article = words.articles.find(
+    (one) => bare.startsWith(one) && words.spelling?.attached?.includes(one) === true,
+  );
+  return (
+    article !== undefined &&
+    (bare.length - article.length >= 3 || typedWords.has(bare.slice(article.length)))
   );
 }
 
