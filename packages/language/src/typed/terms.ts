@@ -52,6 +52,14 @@ export function createTermReader(words: Words): TermReader {
   const partsOf = createWordParts(words);
   const idle = words.spelling?.denyNothing ?? [];
 
+  const verbs = new Set(words.spelling?.denyOrChange ?? []);
+  /** True for a negator that is a verb before what it is done to: `غير السلف`, he changed the starter. */
+  const isVerb = (tokens: readonly Token[], at: number): boolean => {
+    const [token, next] = [tokens[at], tokens[at + 1]];
+    if (token?.kind !== 'word' || !verbs.has(token.text) || next?.kind !== 'word') return false;
+    return words.articles.some((article) => next.text.startsWith(article));
+  };
+
   const fromTokens = (tokens: readonly Token[]): Terms => {
     const terms: string[] = [];
     let clause: Clause = { terms: [], from: 0, reach: 0, alone: undefined };
@@ -85,8 +93,9 @@ export function createTermReader(words: Words): TermReader {
         if (isAnew && clause.alone === undefined) clause.reach = 0;
         // The `ما` of `بعد ما`, after, only joins a clause.
         if (role === 'negator' && endsWithPhrase(tokens, at + 1, idle)) continue;
+        if (role === 'negator' && isVerb(tokens, at)) add(stem(word), false);
         // "Zero clicks" denies as "no clicks" does.
-        if (role === 'negator' || words.cardinals[word] === 0) deny(stem(word), before.has(word));
+        else if (role === 'negator' || words.cardinals[word] === 0) deny(stem(word), before.has(word));
         else if (breaks.has(word)) endClause();
         else if (joins.has(word)) {
           clause.reach = clause.alone === undefined ? 0 : clause.reach;
