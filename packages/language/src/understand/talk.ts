@@ -140,7 +140,7 @@ export function cutClauses(tokens: readonly Token[], lexicon: Lexicon): Token[][
  * True where "and" is written on to a word that stands alone elsewhere, with the article or without:
  * the `و` of `والبطارية`, but not that of a number word: `واحد` is one.
  */
-function joinsClauses(word: string, { words, typedWords, reader }: Lexicon): boolean {
+export function joinsClauses(word: string, { words, typedWords, reader }: Lexicon): boolean {
   const bare = reader.unjoined(word);
   if (bare === word) return false;
   if (typedWords.has(bare)) return true;
