@@ -136,20 +136,27 @@ export function cutClauses(tokens: readonly Token[], lexicon: Lexicon): Token[][
   return clauses.filter((clause) => clause.length > 0);
 }
 
+/** A longer word than this begins with what joins it, but where it is known as it stands. */
+const longWord = 5;
+
+/** A word behind the article is one from here on, known or not: `والشمس`. */
+const shortestBehindArticle = 3;
+
 /**
- * True where "and" is written on to a word that stands alone elsewhere, with the article or without:
- * the `و` of `والبطارية`, but not that of a number word: `واحد` is one.
+ * True where "and" is written on to a word that stands alone elsewhere, with the article or without,
+ * or to a long one: the `و` of `والبطارية`, but not that of a number word: `واحد` is one.
  */
 export function joinsClauses(word: string, { words, typedWords, reader }: Lexicon): boolean {
   const bare = reader.unjoined(word);
   if (bare === word) return false;
   if (typedWords.has(bare)) return true;
+  if (bare.length >= longWord && !typedWords.has(word)) return true;
   const article = words.articles.find(
     (one) => bare.startsWith(one) && words.spelling?.attached?.includes(one) === true,
   );
   return (
     article !== undefined &&
-    (bare.length - article.length >= 3 || typedWords.has(bare.slice(article.length)))
+    (bare.length - article.length >= shortestBehindArticle || typedWords.has(bare.slice(article.length)))
   );
 }
 
