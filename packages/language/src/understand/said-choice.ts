@@ -107,18 +107,20 @@ function saidOfTime({ tokens, heard, inHand, listener: { lexicon } }: Turn): Ans
 }
 
 /** The answers between which a text leaves it open: "it grinds or does nothing". */
-function saidEither({ tokens, heard, listener }: Turn, check: CheckPhrases): readonly Fit[] {
+function saidEither({ tokens, listener }: Turn, check: CheckPhrases): readonly Fit[] {
   const { lexicon } = listener;
   const { alternatives = [] } = lexicon.words;
-  if (heard.terms.some((term) => term.startsWith('!'))) return [];
   const parts: Token[][] = [[]];
   for (const token of tokens) {
     if (token.kind === 'word' && alternatives.includes(token.text)) parts.push([]);
     else parts.at(-1)?.push(token);
   }
   if (parts.length < 2) return [];
-  const fits = parts.flatMap((part) => {
-    const choice = chooseOption(hearTokens(part, lexicon), check);
+  const heard = parts.map((part) => hearTokens(part, lexicon));
+  // "It doesn't grind or click" leaves nothing open; "it grinds or clicks, don't know" does.
+  if (heard.slice(0, -1).some(({ terms }) => terms.some((term) => term.startsWith('!')))) return [];
+  const fits = heard.flatMap((part) => {
+    const choice = chooseOption(part, check);
     return choice.type === 'one' ? [choice.fit] : [];
   });
   return fits.filter(({ id }, at) => fits.findIndex((fit) => fit.id === id) === at);
