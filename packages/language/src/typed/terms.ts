@@ -3,7 +3,7 @@ import type { Words } from '../words/words.ts';
 import { readTokens } from './read-tokens.ts';
 import { createStemmer } from './stem.ts';
 import type { Token } from './token.ts';
-import { createUnjoiner, createWordParts } from './word-parts.ts';
+import { createWordParts } from './word-parts.ts';
 
 /**
  * What is compared of a phrase: words without endings and fillers, numbers in figures. A term that
@@ -49,16 +49,8 @@ export function createTermReader(words: Words): TermReader {
   const stem = createStemmer(words);
   const having = new Set(words.having.map(stem));
   const refusals = new Set((words.spelling?.refusals ?? []).map(stem));
-  const partsOf = createWordParts(words);
+  const { partsOf, unjoined } = createWordParts(words);
   const idle = words.spelling?.denyNothing ?? [];
-
-  const verbs = new Set(words.spelling?.denyOrChange ?? []);
-  /** True for a negator that is a verb before what it is done to: `غير السلف`, he changed the starter. */
-  const isVerb = (tokens: readonly Token[], at: number): boolean => {
-    const [token, next] = [tokens[at], tokens[at + 1]];
-    if (token?.kind !== 'word' || !verbs.has(token.text) || next?.kind !== 'word') return false;
-    return words.articles.some((article) => next.text.startsWith(article));
-  };
 
   const fromTokens = (tokens: readonly Token[]): Terms => {
     const terms: string[] = [];
@@ -93,9 +85,8 @@ export function createTermReader(words: Words): TermReader {
         if (isAnew && clause.alone === undefined) clause.reach = 0;
         // The `ما` of `بعد ما`, after, only joins a clause.
         if (role === 'negator' && endsWithPhrase(tokens, at + 1, idle)) continue;
-        if (role === 'negator' && isVerb(tokens, at)) add(stem(word), false);
         // "Zero clicks" denies as "no clicks" does.
-        else if (role === 'negator' || words.cardinals[word] === 0) deny(stem(word), before.has(word));
+        if (role === 'negator' || words.cardinals[word] === 0) deny(stem(word), before.has(word));
         else if (breaks.has(word)) endClause();
         else if (joins.has(word)) {
           clause.reach = clause.alone === undefined ? 0 : clause.reach;
@@ -111,7 +102,7 @@ export function createTermReader(words: Words): TermReader {
 
   return {
     fromTokens,
-    unjoined: createUnjoiner(words),
+    unjoined,
     fromText: (text) => fromTokens(readTokens(text, words)),
     literally: (text) =>
       (typeof text === 'string' ? readTokens(text, words) : text).flatMap((token) => {

@@ -17,20 +17,12 @@ const shortestWord = 3;
 /** Less than this is no word behind what joins it: the `زر` of `وزر`. */
 const shortestJoined = 2;
 
-/** Takes off what joins a word to the one before: `وبصمة` is `بصمة`. Number words stay whole. */
-export function createUnjoiner({ spelling, joins, cardinals, negators, fillers, clauseBreaks }: Words): (
-  typed: string,
-) => string {
-  const attached = (spelling?.attached ?? []).filter((prefix) => joins.includes(prefix));
-  const whole = new Set([...negators, ...fillers, ...clauseBreaks, ...Object.keys(cardinals)]);
-  return (typed) => {
-    const join = attached.find((one) => typed.startsWith(one) && typed.length - one.length >= shortestJoined);
-    return join === undefined || whole.has(typed) ? typed : typed.slice(join.length);
-  };
-}
-
 /** Takes words apart in one language, whose words are spelled as typed words are. */
-export function createWordParts(words: Words): (typed: string) => WordParts {
+export function createWordParts(words: Words): {
+  readonly partsOf: (typed: string) => WordParts;
+  /** A word without what joins it to the one before: `وبصمة` is `بصمة`. Number words stay whole. */
+  readonly unjoined: (typed: string) => string;
+} {
   const { attached = [], around = [] } = words.spelling ?? {};
   const negators = new Set(words.negators);
   const fillers = new Set(words.fillers);
@@ -39,18 +31,27 @@ export function createWordParts(words: Words): (typed: string) => WordParts {
     if (negators.has(word)) return 'negator';
     return fillers.has(word) ? 'filler' : 'term';
   };
+  const unjoined = (typed: string): string => {
+    if (plain.has(typed) || roleOf(typed) !== 'term') return typed;
+    const join = attached.find(
+      (one) =>
+        words.joins.includes(one) &&
+        typed.startsWith(one) &&
+        typed.length - one.length >= shortestJoined,
+    );
+    return join === undefined ? typed : typed.slice(join.length);
+  };
 
-  return (typed) => {
+  const partsOf = (typed: string): WordParts => {
     const role = roleOf(typed);
     const whole = { word: typed, role, isJoined: false, isDenied: false };
     if (role !== 'term' || plain.has(typed)) return whole;
-    const joined = words.joins.find((join) => typed.startsWith(join)) ?? '';
-    for (const join of new Set(['', joined])) {
-      const bare = typed.slice(join.length);
+    for (const bare of new Set([typed, unjoined(typed)])) {
       for (const [start, end] of around) {
         const length = bare.length - start.length - end.length;
-        if (bare.startsWith(start) && bare.endsWith(end) && length >= shortestWord)
-          return { word: bare.slice(start.length, start.length + length), role, isJoined: join !== '', isDenied: true };
+        if (!bare.startsWith(start) || !bare.endsWith(end) || length < shortestWord) continue;
+        const word = bare.slice(start.length, start.length + length);
+        return { word, role, isJoined: bare !== typed, isDenied: true };
       }
     }
     const prefix = attached.find(
@@ -61,4 +62,5 @@ export function createWordParts(words: Words): (typed: string) => WordParts {
     const isJoined = words.joins.some((join) => prefix.startsWith(join));
     return { word, role: roleOf(word), isJoined, isDenied: false };
   };
+  return { partsOf, unjoined };
 }

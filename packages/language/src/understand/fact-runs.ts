@@ -65,7 +65,11 @@ export function factRuns(clause: readonly Token[], lexicon: Lexicon): readonly R
   const { fillers, articles, joins } = lexicon.words;
   const small = new Set([...fillers, ...articles, ...joins]);
   const words = clause.flatMap((token) =>
-    token.kind === 'word' ? [lexicon.reader.unjoined(token.text)] : token.kind === 'number' ? [token.digits] : [''],
+    token.kind === 'word'
+      ? [lexicon.reader.unjoined(token.text)]
+      : token.kind === 'number'
+        ? [token.digits]
+        : [''],
   );
   const ways = waysOf(lexicon);
   const foundAt = (at: number): Found | undefined => {

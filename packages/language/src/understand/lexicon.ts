@@ -154,9 +154,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     return tokens;
   };
   const readSpoken = (phrases: readonly string[]): Spoken[] =>
-    phrases
-      .map((phrase) => spokenBy(typedTokens(phrase)))
-      .filter(({ terms }) => terms.length > 0);
+    phrases.map((phrase) => spokenBy(typedTokens(phrase))).filter(({ terms }) => terms.length > 0);
   const read = (phrases: readonly string[]): Terms[] =>
     readSpoken(phrases).map(({ terms }) => terms);
 

@@ -156,7 +156,8 @@ export function joinsClauses(word: string, { words, typedWords, reader }: Lexico
   );
   return (
     article !== undefined &&
-    (bare.length - article.length >= shortestBehindArticle || typedWords.has(bare.slice(article.length)))
+    (bare.length - article.length >= shortestBehindArticle ||
+      typedWords.has(bare.slice(article.length)))
   );
 }
 

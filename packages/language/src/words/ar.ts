@@ -40,6 +40,8 @@ export const arWords: Words = {
       // Acid, of two words that say "a hundred" and "fire" alone.
       ['ميه نار', 'اسيد'],
       ['ميه النار', 'اسيد'],
+      // Before the article it is "he changed", and not "not"; letters that are doubled count once.
+      ['غير ال', 'غيير ال'],
       // Else its beginning would be taken for what denies a verb.
       ['ماتور', 'موتور'],
     ],
@@ -85,7 +87,6 @@ export const arWords: Words = {
       بعد ما, وبعد ما, قبل ما, وقبل ما, كل ما, وكل ما, أول ما, وأول ما, عند ما, وقت ما, من ساعة ما, لحظة ما, من يوم ما,
       مثل ما, متل ما, زي ما, طول ما, حسب ما
     `),
-    denyOrChange: ['غير', 'وغير'],
     unitsFirst: true,
   },
   cardinals: numbered([

@@ -33,8 +33,6 @@ export interface Spelling {
   readonly around?: readonly (readonly [before: string, behind: string])[];
   /** A word and a negator behind it that denies nothing: `بعد ما`, after. */
   readonly denyNothing?: readonly string[];
-  /** Negators that before an article are a verb: `غير السلف`, he changed the starter. */
-  readonly denyOrChange?: readonly string[];
   /** True where words are written together as one: `Batterieklemme`, `einhundertsiebzig`. */
   readonly compounds?: boolean;
   /** Units that are written on to the number before them: `sechsjährig`. */
