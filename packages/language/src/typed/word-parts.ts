@@ -39,7 +39,8 @@ export function createWordParts(words: Words): {
         typed.startsWith(one) &&
         typed.length - one.length >= shortestJoined,
     );
-    return join === undefined ? typed : typed.slice(join.length);
+    const bare = typed.slice(join?.length);
+    return Object.hasOwn(words.cardinals, bare) ? typed : bare;
   };
 
   const partsOf = (typed: string): WordParts => {

@@ -151,14 +151,10 @@ export function joinsClauses(word: string, { words, typedWords, reader }: Lexico
   if (bare === word) return false;
   if (typedWords.has(bare)) return true;
   if (bare.length >= longWord && !typedWords.has(word)) return true;
-  const article = words.articles.find(
-    (one) => bare.startsWith(one) && words.spelling?.attached?.includes(one) === true,
-  );
-  return (
-    article !== undefined &&
-    (bare.length - article.length >= shortestBehindArticle ||
-      typedWords.has(bare.slice(article.length)))
-  );
+  const article = words.articles.find((one) => bare.startsWith(one));
+  if (article === undefined) return false;
+  const noun = bare.slice(article.length);
+  return noun.length >= shortestBehindArticle || typedWords.has(noun);
 }
 
 /** An interrupt that a text speaks of, by its own words or only by how it sounds. */

@@ -124,7 +124,6 @@ function isUsual(terms: readonly string[], inHand: CheckPhrases): boolean {
 function factsOf(clause: Clause, inHand: CheckPhrases, lexicon: Lexicon): Beside | undefined {
   const [run] = factRuns(clause, lexicon);
   if (run?.isClause !== true || run.facts.length === 0) return undefined;
-  if (run.facts.some(({ check }) => check === inHand.id)) return undefined;
   const heard = hearTokens(clause, lexicon);
   if (likeliest(heard, inHand).share >= notInHand || isUsual(heard.terms, inHand)) return undefined;
   return { told: run.facts, length: 1 };

@@ -49,10 +49,9 @@ export function allTold(
       leastWords,
     });
   const isNamed = ({ check, value }: AnswerInput): boolean =>
-    !('value' in value) &&
     turn.clauses.some((clause) => {
       const named = namedAnswer([clause], { inHand, lexicon });
-      return named?.check === check && value.includes(named.value[0]);
+      return named?.check === check && !('value' in value) && value.includes(named.value[0]);
     });
   if (inHand !== undefined)
     return clauses.filter((one) => one.check === inHand.id || isNamed(one) || isSaid(one));
