@@ -93,12 +93,18 @@ function chosen(
   return choice.type === 'one' ? [choice.fit.id] : [];
 }
 
+/** A clause tells what happened before from here on. */
+const ofBefore = 0.8;
+
 /** The fact of the vehicle or its place that a clause tells beside the answer in hand. */
 function factOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | undefined {
   const { lexicon } = turn.listener;
   const { at } = inHand.check;
   const heard = hearTokens(clause, lexicon);
   if (at !== 'memory' && at !== 'seat') return undefined;
+  // Where something was done is not where it stands: "changed the starter at the workshop".
+  const spoken = lexicon.subject()(heard);
+  if (isOfSeveral(lexicon.checks.get(spoken.check)) && spoken.share >= ofBefore) return undefined;
   const answered = likeliest(heard, inHand);
   const fact = factsIn(heard, turn).find(({ answer, terms }) => {
     const check = lexicon.checks.get(answer.check)?.check;

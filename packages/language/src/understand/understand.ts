@@ -15,11 +15,10 @@ import { readAwaited, readContext, readLooseTalk, readTalk, readWorkDone } from 
 import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
 import { cutClauses } from './talk.ts';
-import { endsWithPhrase, hasWord } from '../readings/word-run.ts';
+import { hasWord } from '../readings/word-run.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { toldToo } from './told-unasked.ts';
 import { toldVehicle } from './told-vehicle.ts';
-import { figureWordsOf } from '../words/words.ts';
 import { type Listener, type Reading, type Turn, cut, input, unclear } from './turn.ts';
 import type { Hearing, Understood } from './understood.ts';
 
@@ -64,13 +63,10 @@ function inDanger(understood: Understood, text: string, { awaiting }: Hearing): 
 /** What a text means, with what is counted in it or without. */
 function understandRest(given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>): Understood {
   const understood = understandAside(given);
-  if (given.hearing.check !== null || understood.type === 'input') return understood;
-  // Of a first message the words tell what they tell: "it died after 200 metres".
   const isOfOther = understood.type === 'unclear' && understood.code === 'unknown-unit';
-  const isDoubtful = understood.type === 'offers' && understood.doubt !== undefined;
-  if (!isOfOther && !isDoubtful) return understood;
-  const tokens = isOfOther ? withoutCounts(given) : withoutAsides(given);
-  const words = understandAside({ ...given, tokens });
+  if (!isOfOther || given.hearing.check !== null) return understood;
+  // Of a first message the words tell what they tell: "it died after 200 metres".
+  const words = understandAside({ ...given, tokens: withoutCounts(given) });
   return words.type === 'input' ? words : understood;
 }
 
@@ -78,21 +74,12 @@ function understandRest(given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'liste
 function withoutCounts({ tokens, listener }: Pick<Turn, 'tokens' | 'listener'>): readonly Token[] {
   const { numbers, readUnit } = listener.lexicon;
   const spelled = spellNumbers(tokens, numbers);
-  const isCount = (at: number): boolean =>
-    isWhole(spelled[at]) &&
-    spelled[at + 1]?.kind === 'word' &&
-    readUnit(spelled, at + 1) === undefined;
+  const isCount = (at: number): boolean => {
+    const [token, next] = [spelled[at], spelled[at + 1]];
+    const isWhole = token?.kind === 'number' && /^\d+$/.test(token.digits);
+    return isWhole && next?.kind === 'word' && readUnit(spelled, at + 1) === undefined;
+  };
   return spelled.filter((_, at) => !isCount(at) && !isCount(at - 1));
-}
-
-/** The tokens without whole numbers that a word before them says are no reading: `بنزين 95`. */
-function withoutAsides({ tokens, listener }: Pick<Turn, 'tokens' | 'listener'>): readonly Token[] {
-  const { asideBefore } = figureWordsOf(listener.lexicon.words);
-  return tokens.filter((token, at) => !isWhole(token) || !endsWithPhrase(tokens, at, asideBefore));
-}
-
-function isWhole(token: Token | undefined): boolean {
-  return token?.kind === 'number' && /^\d+$/.test(token.digits);
 }
 
 /** What a text means beside what its figures tell by the way. */
