@@ -530,3 +530,41 @@ describe('nothing is told of what other words of a text make another thing of', 
     ['en', 'battery-rest', '12.4, no wait, 11.9, it keeps changing', 'asked back'],
   ]);
 });
+
+describe('what is joined by a word written on to it is told as if it stood alone', () => {
+  hold([
+    ['ar', 'complaint', 'طقطقة سريعة، وبصمة', 'complaint=rapid-clicking, ignition=button'],
+    ['ar', 'dash', 'ينطفي كله، والكلبسات رخوة', 'dash=goes-out, terminals=loose'],
+    ['ar', 'battery-rest', '12.1 والكلبسات مرخية', 'battery-rest=12.1 V, terminals=loose'],
+    ['ar', 'battery-rest', '11.9 والأصابع عليها ملح', 'battery-rest=11.9 V, terminals=corroded'],
+    ['ar', 'start-after', 'بتدور وماتشتغلش', 'start-after=cranks-only'],
+    ['ar', null, 'غير السلف أمس والآن يطلع صوت طحن', 'complaint=grinding, history=work-just-done'],
+  ]);
+});
+
+describe('what the vehicle is, in a clause of its own, is told beside any answer', () => {
+  hold([
+    ['ar', 'place', 'في الكراج، بنزين', 'drive=petrol, place=home'],
+    ['es', 'place', 'en casa, gasolina', 'drive=petrol, place=home'],
+    ['pl', 'place', 'pod domem, benzyna', 'drive=petrol, place=home'],
+    ['ar', 'transmission', 'دوستين بس، بنزين وفرامل', 'transmission=automatic'],
+    ['ar', 'drive', 'ديزل عادي', 'drive=diesel'],
+  ]);
+});
+
+describe('the grade of the petrol is no reading', () => {
+  hold([
+    ['ar', null, 'بنزين ٩١، السلف يدور ببطء', 'complaint=slow-crank, drive=petrol'],
+    ['ar', null, 'بنزين ٩٥ والسلف يطقطق بسرعة', 'complaint=rapid-clicking, drive=petrol'],
+  ]);
+});
+
+describe('what is left open between two answers is asked, also where somebody does not know', () => {
+  hold([
+    ['ar', 'complaint', 'يا طقطقة يا دوران بطيء، ما أدري', 'asked back'],
+    ['en', 'dash', 'goes dim or goes out, not sure', 'asked back'],
+    ['de', 'complaint', 'klickt einmal oder ganz schnell, weiß nicht', 'asked back'],
+    ['pl', 'dash', 'przygasa albo gaśnie, nie wiem', 'asked back'],
+    ['es', 'headlamps', 'se apagan o bajan, no sé', 'asked back'],
+  ]);
+});

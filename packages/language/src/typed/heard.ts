@@ -21,7 +21,11 @@ export function hearTokens(
   { reader, vocabulary }: { readonly reader: TermReader; readonly vocabulary: Vocabulary },
   most: number = Infinity,
 ): Heard {
-  return hear(reader.fromTokens(tokens).slice(0, most), vocabulary, wordsOf(tokens).slice(0, most));
+  return hear(
+    reader.fromTokens(tokens).slice(0, most),
+    vocabulary,
+    wordsOf(tokens).slice(0, most).map(reader.unjoined),
+  );
 }
 
 /** The words and figures of some tokens as they were typed. */

@@ -75,6 +75,7 @@ function spellSpelling(spelling: Spelling, all: (texts: readonly string[]) => st
     attached: all(attached).sort((one, other) => other.length - one.length),
     beforeNumbers: all(beforeNumbers).sort((one, other) => other.length - one.length),
     denyBefore: all(denyBefore),
+    denyNothing: all(spelling.denyNothing ?? []),
     refusals: all(spelling.refusals ?? []),
     unitsBehind: all(spelling.unitsBehind ?? []),
     around: around.map(([before, behind]) => [one(before), one(behind)]),

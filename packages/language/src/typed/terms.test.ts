@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { arWords } from '../words/ar.ts';
 import { deWords } from '../words/de.ts';
 import { enWords } from '../words/en.ts';
 import { esWords } from '../words/es.ts';
@@ -8,6 +9,7 @@ import { spellWords } from './spell-words.ts';
 import { createTermReader } from './terms.ts';
 
 const readerOf = {
+  ar: createTermReader(spellWords(arWords)),
   de: createTermReader(spellWords(deWords)),
   en: createTermReader(spellWords(enWords)),
   es: createTermReader(spellWords(esWords)),
@@ -48,4 +50,23 @@ test.each([
   ['de', 'nicht langsam nur laut', '-+'],
 ] as const)('in %s a denial ends where the true thing is named: "%s"', (locale, text, said) => {
   expect(signs(locale, text)).toBe(said);
+});
+
+test.each([
+  ['بعد ما وقفت', '++'],
+  ['من يوم ما بدلوها', '++'],
+  ['يوم ما تحركت', '+-'],
+  ['غير السلف', '++'],
+  ['غير مشدود', '-'],
+  ['تدور وماتشتغلش', '+-'],
+] as const)('in Arabic a word denies only where it is a denial: "%s"', (text, said) => {
+  expect(signs('ar', text)).toBe(said);
+});
+
+test.each([
+  ['وبصمة', 'بصمه'],
+  ['وزر', 'زر'],
+  ['وعشرين', 'وعشرين'],
+] as const)('what joins a word is no part of it, but in a number: "%s"', (typed, word) => {
+  expect(readerOf.ar.unjoined(typed.replace('ة', 'ه'))).toBe(word);
 });

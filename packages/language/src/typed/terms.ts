@@ -1,3 +1,4 @@
+import { endsWithPhrase } from '../readings/word-run.ts';
 import type { Words } from '../words/words.ts';
 import { readTokens } from './read-tokens.ts';
 import { createStemmer } from './stem.ts';
@@ -22,6 +23,8 @@ const reachBefore = 2;
 /** Turns tokens into terms by the words of one language. */
 export interface TermReader {
   readonly fromTokens: (tokens: readonly Token[]) => Terms;
+  /** A word without what joins it to the one before. */
+  readonly unjoined: (typed: string) => string;
   readonly fromText: (text: string) => Terms;
   /** Every word of a name, fillers kept and nothing denied. */
   readonly literally: (text: string | readonly Token[]) => Terms;
@@ -48,7 +51,8 @@ export function createTermReader(words: Words): TermReader {
   const stem = createStemmer(words);
   const having = new Set(words.having.map(stem));
   const refusals = new Set((words.spelling?.refusals ?? []).map(stem));
-  const partsOf = createWordParts(words);
+  const { partsOf, unjoined } = createWordParts(words);
+  const idle = words.spelling?.denyNothing ?? [];
   const noes = new Set(words.talk.no);
 
   const fromTokens = (tokens: readonly Token[]): Terms => {
@@ -73,7 +77,7 @@ export function createTermReader(words: Words): TermReader {
       clause.reach = Math.max(clause.reach - 1, 0);
       clause.alone = undefined;
     };
-    for (const token of tokens) {
+    for (const [at, token] of tokens.entries()) {
       if (token.kind === 'malformed' || (token.kind === 'mark' && '-/'.includes(token.text)))
         continue;
       if (token.kind === 'mark') endClause();
@@ -85,6 +89,8 @@ export function createTermReader(words: Words): TermReader {
         if (isAnew && noes.has(clause.words.join(' '))) endClause();
         clause.words.push(token.text);
         if (isAnew && clause.alone === undefined) clause.reach = 0;
+        // The `ما` of `بعد ما`, after, only joins a clause.
+        if (role === 'negator' && endsWithPhrase(tokens, at + 1, idle)) continue;
         // "Zero clicks" denies as "no clicks" does.
         if (role === 'negator' || words.cardinals[word] === 0) deny(stem(word), before.has(word));
         else if (breaks.has(word)) endClause();
@@ -102,6 +108,7 @@ export function createTermReader(words: Words): TermReader {
 
   return {
     fromTokens,
+    unjoined,
     fromText: (text) => fromTokens(readTokens(text, words)),
     literally: (text) =>
       (typeof text === 'string' ? readTokens(text, words) : text).flatMap((token) => {

@@ -14,8 +14,15 @@ export interface WordParts {
 /** Less than this is no word without what is written on to it. */
 const shortestWord = 3;
 
+/** Less than this is no word behind what joins it: the `زر` of `وزر`. */
+const shortestJoined = 2;
+
 /** Takes words apart in one language, whose words are spelled as typed words are. */
-export function createWordParts(words: Words): (typed: string) => WordParts {
+export function createWordParts(words: Words): {
+  readonly partsOf: (typed: string) => WordParts;
+  /** A word without what joins it to the one before: `وبصمة` is `بصمة`. Number words stay whole. */
+  readonly unjoined: (typed: string) => string;
+} {
   const { attached = [], around = [] } = words.spelling ?? {};
   const negators = new Set(words.negators);
   const fillers = new Set(words.fillers);
@@ -24,15 +31,29 @@ export function createWordParts(words: Words): (typed: string) => WordParts {
     if (negators.has(word)) return 'negator';
     return fillers.has(word) ? 'filler' : 'term';
   };
+  const unjoined = (typed: string): string => {
+    if (plain.has(typed) || roleOf(typed) !== 'term') return typed;
+    const join = attached.find(
+      (one) =>
+        words.joins.includes(one) &&
+        typed.startsWith(one) &&
+        typed.length - one.length >= shortestJoined,
+    );
+    const bare = typed.slice(join?.length);
+    return Object.hasOwn(words.cardinals, bare) ? typed : bare;
+  };
 
-  return (typed) => {
+  const partsOf = (typed: string): WordParts => {
     const role = roleOf(typed);
     const whole = { word: typed, role, isJoined: false, isDenied: false };
     if (role !== 'term' || plain.has(typed)) return whole;
-    for (const [start, end] of around) {
-      const length = typed.length - start.length - end.length;
-      if (typed.startsWith(start) && typed.endsWith(end) && length >= shortestWord)
-        return { ...whole, word: typed.slice(start.length, start.length + length), isDenied: true };
+    for (const bare of new Set([typed, unjoined(typed)])) {
+      for (const [start, end] of around) {
+        const length = bare.length - start.length - end.length;
+        if (!bare.startsWith(start) || !bare.endsWith(end) || length < shortestWord) continue;
+        const word = bare.slice(start.length, start.length + length);
+        return { word, role, isJoined: bare !== typed, isDenied: true };
+      }
     }
     const prefix = attached.find(
       (one) => typed.startsWith(one) && typed.length - one.length >= shortestWord,
@@ -42,4 +63,5 @@ export function createWordParts(words: Words): (typed: string) => WordParts {
     const isJoined = words.joins.some((join) => prefix.startsWith(join));
     return { word, role: roleOf(word), isJoined, isDenied: false };
   };
+  return { partsOf, unjoined };
 }

@@ -1,4 +1,3 @@
-import type { AnswerInput } from '@keyturn/core';
 import type { Token } from '../typed/token.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 
@@ -15,7 +14,7 @@ interface Found extends Said {
 
 /** Facts of the vehicle that stand together, and whether nothing but them stands in the clause. */
 interface Run {
-  readonly facts: readonly AnswerInput[];
+  readonly facts: readonly { readonly check: string; readonly value: readonly string[] }[];
   readonly isClause: boolean;
 }
 
@@ -66,7 +65,11 @@ export function factRuns(clause: readonly Token[], lexicon: Lexicon): readonly R
   const { fillers, articles, joins } = lexicon.words;
   const small = new Set([...fillers, ...articles, ...joins]);
   const words = clause.flatMap((token) =>
-    token.kind === 'word' ? [token.text] : token.kind === 'number' ? [token.digits] : [''],
+    token.kind === 'word'
+      ? [lexicon.reader.unjoined(token.text)]
+      : token.kind === 'number'
+        ? [token.digits]
+        : [''],
   );
   const ways = waysOf(lexicon);
   const foundAt = (at: number): Found | undefined => {
@@ -91,7 +94,7 @@ export function factRuns(clause: readonly Token[], lexicon: Lexicon): readonly R
   return runs.map((run) => ({ facts: plain(run), isClause: isClause && runs.length === 1 }));
 }
 
-function plain(run: readonly Said[]): readonly AnswerInput[] {
+function plain(run: readonly Said[]): Run['facts'] {
   const checks = [...new Set(run.map(({ check }) => check))];
   return checks.flatMap((check) => {
     const ids = [...new Set(run.filter((one) => one.check === check).map(({ id }) => id))];

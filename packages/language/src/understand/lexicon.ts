@@ -91,7 +91,7 @@ export interface Lexicon {
   /** Puts right what was mistyped beside figures. */
   readonly mend: WordMender;
   readonly reader: TermReader;
-  /** Every word of the phrases as it is written, whole. */
+  /** Every word of the phrases and names as it is written, whole. */
   readonly typedWords: ReadonlySet<string>;
   readonly vocabulary: Vocabulary;
   readonly checks: ReadonlyMap<string, CheckPhrases>;
@@ -144,20 +144,19 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   const typedWords = new Set<string>();
   const spokenBy = (tokens: readonly Token[]): Spoken => ({
     terms: reader.fromTokens(tokens),
-    words: wordsOf(tokens),
+    words: wordsOf(tokens).map(reader.unjoined),
   });
   const readHeard = (phrases: readonly string[]): Spoken[] =>
     phrases
       .map((phrase) => spokenBy(readTokens(phrase, words)))
       .filter(({ terms }) => terms.length > 0);
+  const typedTokens = (phrase: string): readonly Token[] => {
+    const tokens = readTokens(phrase, words);
+    for (const token of tokens) if (token.kind === 'word') typedWords.add(token.text);
+    return tokens;
+  };
   const readSpoken = (phrases: readonly string[]): Spoken[] =>
-    phrases
-      .map((phrase) => {
-        const tokens = readTokens(phrase, words);
-        for (const token of tokens) if (token.kind === 'word') typedWords.add(token.text);
-        return spokenBy(tokens);
-      })
-      .filter(({ terms }) => terms.length > 0);
+    phrases.map((phrase) => spokenBy(typedTokens(phrase))).filter(({ terms }) => terms.length > 0);
   const read = (phrases: readonly string[]): Terms[] =>
     readSpoken(phrases).map(({ terms }) => terms);
 
@@ -222,7 +221,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
           .filter((name) => !isSmall(name) && !isMoment(name))
           .map(reader.literally),
         moments: (own.said ?? []).filter(isMoment).map(reader.literally),
-        said: (own.said ?? []).map((said) => readTokens(said, words)),
+        said: (own.said ?? []).map(typedTokens),
       };
     },
   );

@@ -206,7 +206,8 @@ function isRaisedBeside(interrupt: string, check: CheckPhrases, turn: Turn): boo
     if (part.at.length < 2) return false;
     const alarm = lexicon.alarmed()(part);
     const isShort = part.at.length < leastRaised;
-    if (alarm.interrupt !== interrupt || alarm.share < (isShort ? shortRaised : least)) return false;
+    if (alarm.interrupt !== interrupt || alarm.share < (isShort ? shortRaised : least))
+      return false;
     return Math.max(...check.taught()(part).answers) < notAnswered;
   };
   const clauses = turn.clauses.map((clause) => hearTokens(clause, lexicon));

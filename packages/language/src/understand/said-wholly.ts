@@ -18,7 +18,7 @@ const leastShare = 0.4;
 /** What is said of the vehicle itself may stand without it: "the car does nothing at all". */
 export function saidWholly(clause: readonly Token[], lexicon: Lexicon): Wholly | undefined {
   if (!lexicon.isHeard) return undefined;
-  const words = wordsOf(clause);
+  const words = wordsOf(clause).map(lexicon.reader.unjoined);
   const ways = waysOf(lexicon);
   const told = ways.get(words.join(' ')) ?? ways.get(withoutVehicle(words, lexicon).join(' '));
   if (told === undefined) return undefined;

@@ -5,7 +5,7 @@ import { chooseOption, isOfSeveral, likeliest } from './choices.ts';
 import { isOfVehicle } from './fact-runs.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { namesCheck } from './volunteered.ts';
-import { cutClauses } from './talk.ts';
+import { cutClauses, joinsClauses } from './talk.ts';
 import type { SubjectHeard } from './taught.ts';
 
 /** Some words of a text that stand together, with the check that they sound like. */
@@ -39,6 +39,8 @@ export function spansOf(given: readonly Token[], lexicon: Lexicon): readonly Spa
 function cutInSpans(given: readonly Token[], lexicon: Lexicon): readonly Span[] {
   const tokens = given.slice(0, mostTokens);
   const isMark = ({ kind }: Token): boolean => kind === 'mark';
+  const isJoined = (token: Token): boolean =>
+    token.kind === 'word' && joinsClauses(token.text, lexicon);
   const spans: Span[] = [];
   for (let from = 0; from < tokens.length; from += 1) {
     for (let to = from + 1; to <= Math.min(tokens.length, from + longestSpan); to += 1) {
@@ -48,7 +50,9 @@ function cutInSpans(given: readonly Token[], lexicon: Lexicon): readonly Span[] 
       if (heard.at.length === 0) continue;
       const marks = own.filter(isMark).length;
       const subject = lexicon.subject()(heard);
-      spans.push({ from, to, words: own.length - marks, marks, heard, subject });
+      // What is joined by a word written on to it begins anew as behind a comma.
+      const joined = own.slice(1).filter((token) => isJoined(token)).length;
+      spans.push({ from, to, words: own.length - marks, marks: marks + joined, heard, subject });
     }
   }
   return spans;

@@ -129,32 +129,33 @@ export function cutClauses(tokens: readonly Token[], lexicon: Lexicon): Token[][
     const isBreak =
       (token.kind === 'mark' && !'-/'.includes(token.text)) ||
       (token.kind === 'word' && words.clauseBreaks.includes(token.text));
-    if (token.kind === 'word' && joinsClauses(token.text, lexicon)) clauses.push([token]);
+    if (token.kind === 'word' && joinsClauses(token.text, lexicon))
+      clauses.push([{ ...token, text: lexicon.reader.unjoined(token.text) }]);
     else if (isBreak) clauses.push([]);
     else clauses.at(-1)?.push(token);
   }
   return clauses.filter((clause) => clause.length > 0);
 }
 
+/** A longer word than this begins with what joins it, but where it is known as it stands. */
+const longWord = 5;
+
+/** A word behind the article is one from here on, known or not: `والشمس`. */
+const shortestBehindArticle = 3;
+
 /**
- * True where "and" is written on to a word that stands alone elsewhere, with the article or without:
- * the `و` of `والبطارية`, but not that of a number word: `واحد` is one.
+ * True where "and" is written on to a word that stands alone elsewhere, with the article or without,
+ * or to a long one: the `و` of `والبطارية`, but not that of a number word: `واحد` is one.
  */
-function joinsClauses(word: string, { words, typedWords }: Lexicon): boolean {
-  if (words.cardinals[word] !== undefined) return false;
-  const attached = words.spelling?.attached ?? [];
-  const bare = (joined: string): string[] => [
-    joined,
-    ...words.articles.flatMap((article) =>
-      attached.includes(article) && joined.startsWith(article) ? joined.slice(article.length) : [],
-    ),
-  ];
-  return attached.some(
-    (prefix) =>
-      words.joins.includes(prefix) &&
-      word.startsWith(prefix) &&
-      bare(word.slice(prefix.length)).some((one) => typedWords.has(one)),
-  );
+export function joinsClauses(word: string, { words, typedWords, reader }: Lexicon): boolean {
+  const bare = reader.unjoined(word);
+  if (bare === word) return false;
+  if (typedWords.has(bare)) return true;
+  if (bare.length >= longWord && !typedWords.has(word)) return true;
+  const article = words.articles.find((one) => bare.startsWith(one));
+  if (article === undefined) return false;
+  const noun = bare.slice(article.length);
+  return noun.length >= shortestBehindArticle || typedWords.has(noun);
 }
 
 /** An interrupt that a text speaks of, by its own words or only by how it sounds. */

@@ -2,6 +2,7 @@ import type { AnswerInput } from '@keyturn/core';
 import { type Heard, hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
 import { chooseOption, chooseSeveral, isOfSeveral, likeliest } from './choices.ts';
+import { factRuns } from './fact-runs.ts';
 import { isOfKit, kitTold } from './kit-told.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { joinClauses, likewise, namedAnswer, notInHand } from './named-things.ts';
@@ -43,6 +44,7 @@ export function toldBeside(turn: Turn): readonly AnswerInput[] | undefined {
       besideOf(namedAnswer(rest.slice(0, 2), among), 2) ??
       besideOf(likewise(clauses[at] ?? [], own, among)) ??
       factOf(clauses[at] ?? [], inHand, turn) ??
+      factsOf(clauses[at] ?? [], inHand, lexicon) ??
       plainOf(clauses[at] ?? [], inHand, turn) ??
       whollyOf(joinClauses(rest.slice(0, 2)), inHand, lexicon);
     if (told === undefined) own.push(clauses[at] ?? []);
@@ -91,18 +93,23 @@ function chosen(
   return choice.type === 'one' ? [choice.fit.id] : [];
 }
 
+/** A clause tells what happened before from here on. */
+const ofBefore = 0.8;
+
 /** The fact of the vehicle or its place that a clause tells beside the answer in hand. */
 function factOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | undefined {
   const { lexicon } = turn.listener;
   const { at } = inHand.check;
   const heard = hearTokens(clause, lexicon);
   if (at !== 'memory' && at !== 'seat') return undefined;
+  // Where something was done is not where it stands: "changed the starter at the workshop".
+  const spoken = lexicon.subject()(heard);
+  if (isOfSeveral(lexicon.checks.get(spoken.check)) && spoken.share >= ofBefore) return undefined;
   const answered = likeliest(heard, inHand);
-  const usual = new Set(inHand.options.flatMap(({ usual: own }) => [...own()]));
   const fact = factsIn(heard, turn).find(({ answer, terms }) => {
     const check = lexicon.checks.get(answer.check)?.check;
     const isOfVehicle = Object.keys(check?.sets ?? {}).length > 0;
-    return isOfVehicle && ![...terms].every((term) => usual.has(term));
+    return isOfVehicle && !isUsual([...terms], inHand);
   });
   return fact === undefined
     ? undefined
@@ -111,6 +118,21 @@ function factOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | unde
         length: 1,
         also: answered.share < notInHand ? undefined : answered.id,
       };
+}
+
+/** True where what answers the question in hand is now and then said by these words as well. */
+function isUsual(terms: readonly string[], inHand: CheckPhrases): boolean {
+  const usual = new Set(inHand.options.flatMap(({ usual: own }) => [...own()]));
+  return terms.every((term) => usual.has(term));
+}
+
+/** What the vehicle is, where a clause says nothing else and does not answer the question in hand. */
+function factsOf(clause: Clause, inHand: CheckPhrases, lexicon: Lexicon): Beside | undefined {
+  const [run] = factRuns(clause, lexicon);
+  if (run?.isClause !== true || run.facts.length === 0) return undefined;
+  const heard = hearTokens(clause, lexicon);
+  if (likeliest(heard, inHand).share >= notInHand || isUsual(heard.terms, inHand)) return undefined;
+  return { told: run.facts, length: 1 };
 }
 
 /** What a clause that does not answer the question in hand tells as if nothing had been asked. */

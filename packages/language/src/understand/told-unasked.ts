@@ -48,7 +48,13 @@ export function allTold(
       isAsked: inHand !== undefined,
       leastWords,
     });
-  if (inHand !== undefined) return clauses.filter((one) => one.check === inHand.id || isSaid(one));
+  const isNamed = ({ check, value }: AnswerInput): boolean =>
+    turn.clauses.some((clause) => {
+      const named = namedAnswer([clause], { inHand, lexicon });
+      return named?.check === check && !('value' in value) && value.includes(named.value[0]);
+    });
+  if (inHand !== undefined)
+    return clauses.filter((one) => one.check === inHand.id || isNamed(one) || isSaid(one));
   const wholly = turn.clauses.flatMap((clause) => saidWholly(clause, lexicon) ?? []);
   const isWholly = ({ check, value }: AnswerInput): boolean =>
     !('value' in value) &&

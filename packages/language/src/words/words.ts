@@ -31,6 +31,8 @@ export interface Spelling {
   readonly refusals?: readonly string[];
   /** What is written before and behind a word to deny it: `ما` … `ش`. */
   readonly around?: readonly (readonly [before: string, behind: string])[];
+  /** A word and a negator behind it that denies nothing: `بعد ما`, after. */
+  readonly denyNothing?: readonly string[];
   /** True where words are written together as one: `Batterieklemme`, `einhundertsiebzig`. */
   readonly compounds?: boolean;
   /** Units that are written on to the number before them: `sechsjährig`. */
