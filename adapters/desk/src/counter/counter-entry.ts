@@ -78,6 +78,12 @@ export class CounterEntry {
     }
   }
 
+  /** A number or a receipt that was written into the part’s own field: what the shop knows of it. */
+  async fetchPart(text: string): Promise<void> {
+    const scanned = lookUp(text, this.#book.shop);
+    if (scanned.type === 'part' || scanned.type === 'sale') await this.enter(text, 'typed');
+  }
+
   /** Takes a line: at once where it says one thing plainly, else once it was shown what it tells. */
   async #hear(line: string): Promise<void> {
     const back = this.#work.back;
