@@ -120,8 +120,8 @@ const css = `
     var(--p2);
 }
 .printed header { display: flex; justify-content: space-between; gap: 1rem; padding-block-end: .5rem; border-block-end: 1px dashed var(--l); }
-.printed h3 { font-size: 1.05em; color: inherit; }
-.printed h4 { font-weight: 700; font-size: .95em; color: var(--i2); }
+.printed h3 { margin: 0; font-size: 1.05em; color: inherit; }
+.printed h4 { margin: 0; font-weight: 700; font-size: .95em; color: var(--i2); }
 .printed dl { margin: 0; }
 .printed dl div { display: flex; flex-wrap: wrap; gap: 0 .5rem; }
 .printed dt { color: var(--i2); }

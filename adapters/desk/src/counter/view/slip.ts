@@ -2,7 +2,7 @@
  * The return slip: what the customer takes home, on the page as it is printed.
  */
 import type { Rendered } from '@keyturn/language';
-import { nothing, type TemplateResult } from 'lit-html';
+import { html, nothing, type TemplateResult } from 'lit-html';
 import { fill } from '../../wording.ts';
 import { printedSlip } from './printed-slip.ts';
 import type { InHand, Shown } from './shown.ts';
@@ -30,9 +30,18 @@ export function decisionOf(
   };
 }
 
-/** Draws the slip; nothing before there is one. */
-export function slip({ words, shop }: Shown, { sheet }: InHand): TemplateResult | typeof nothing {
-  if (sheet === undefined) return nothing;
+/** Draws the slip; nothing before there is one, and its decision while it is written. */
+export function slip(shown: Shown, inHand: InHand): TemplateResult | typeof nothing {
+  const { words, shop } = shown;
+  const { sheet } = inHand;
+  if (sheet === undefined) {
+    const decided = decisionOf(shown, inHand);
+    return decided === undefined
+      ? nothing
+      : html`<article class="printed" aria-label=${words.slip}>
+          <p class="slip-title">${decided.title}</p>
+        </article>`;
+  }
   return printedSlip(sheet, {
     label: words.slip,
     practice: shop?.isInvented === true ? words.practiceNote : '',

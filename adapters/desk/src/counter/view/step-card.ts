@@ -134,11 +134,11 @@ function asked(shown: Shown, inHand: InHand): TemplateResult {
   const tag = stageOf(inHand, question.check);
   const usual = usualOf(shown, inHand);
   if (usual.length > 0) {
-    return html`${taken(inHand, question.check)} ${signs(inHand)} ${sentence(tag, words.usualAsk)}
+    return html`${taken(inHand)} ${signs(inHand)} ${sentence(tag, words.usualAsk)}
     ${usualList(shown, inHand, usual)} ${coming(shown, inHand)}`;
   }
   const isTogether = figuresInHand(shown.hand, inHand).length > 1;
-  return html`${taken(inHand, question.check)} ${signs(inHand)}
+  return html`${taken(inHand)} ${signs(inHand)}
   ${sentence(tag, isTogether ? words.figuresAsk : question.text)}
   ${toCompare(inHand, question.check)} ${isTogether ? nothing : howOf(shown, inHand, question)}
   ${answers(shown, inHand, question)} ${coming(shown, inHand)}`;

@@ -1,20 +1,20 @@
 /**
- * What was taken of the group in hand, in one line; where nothing was, the last thing that was taken.
+ * What was taken last, above what is asked now: whoever has pressed a wrong key sees it there.
  */
 import type { StripLine } from '@keyturn/core';
 import type { Speaker } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { InHand } from './shown.ts';
 
-/** Draws it. */
-export function taken(
-  { laid, flow, speaker }: InHand,
-  check: string,
-): TemplateResult | typeof nothing {
-  const { findings } = laid.strip;
-  const group = flow.stages.find(({ checks }) => checks.includes(check))?.checks ?? [];
-  const here = findings.filter((line) => group.includes(line.check));
-  const lines = here.length > 0 ? here : findings.slice(-1);
+/** Draws all that the last input told. */
+export function taken({ laid, speaker }: InHand): TemplateResult | typeof nothing {
+  const { events } = laid.sitting;
+  const answered = events.filter(({ type }) => type === 'answered' || type === 'corrected');
+  const at = answered.at(-1)?.at;
+  const last = answered.flatMap((event) =>
+    'check' in event && event.at === at ? event.check : [],
+  );
+  const lines = laid.strip.findings.filter(({ check }) => last.includes(check));
   if (lines.length === 0) return nothing;
   return html`<ul class="taken">
     ${lines.map((line) => html`<li>${foundWords(line, speaker)}</li>`)}
