@@ -49,6 +49,7 @@ export class CounterPage {
   #day = '';
   #hasKeys = true;
   #hasHow = false;
+  #hasListed = false;
   /** Since when the sentence stands that is to be answered now, in milliseconds of the epoch. */
   #askedSince = 0;
   readonly #ahead = new TypedAhead();
@@ -123,9 +124,9 @@ export class CounterPage {
   }
 
   #show(isMoved: boolean): void {
-    const before = this.#find('#asked')?.textContent;
+    const before = this.#asked;
     render(page(this.#shown()), this.#box);
-    if (this.#find('#asked')?.textContent !== before) this.#askedSince = Date.now();
+    if (this.#asked !== before) this.#askedSince = Date.now();
     this.#runCamera();
     if (isMoved) this.#bringToHand();
     if (!this.#work.isWaiting) this.#takeTypedAhead();
@@ -154,6 +155,7 @@ export class CounterPage {
       again: work.again,
       hasKeys: this.#hasKeys,
       hasHow: this.#hasHow,
+      hasListed: this.#hasListed,
       hasCamera: canReadCodes(),
       hand: work.hand,
       act: this.#actions,
@@ -213,6 +215,10 @@ export class CounterPage {
     },
     answer: (check, value) => {
       void this.#work.answer(check, value);
+    },
+    takeList: (answers) => {
+      this.#hasListed = true;
+      void this.#work.take({ type: 'answers', answers });
     },
     enter: (text) => {
       // The next key is an answer again, whatever becomes of the line.
@@ -418,6 +424,12 @@ export class CounterPage {
   /** True while nothing is typed into the fields of figures and days. */
   get #isShut(): boolean {
     return this.#work.isWaiting || this.#ahead.isLost(Date.now());
+  }
+
+  /** What is asked, to tell one question from the next: two lists have one sentence. */
+  get #asked(): string {
+    const asked = this.#setup.root.querySelectorAll('#asked, .usual li');
+    return [...asked].map(({ textContent }) => textContent).join();
   }
 
   /** True while what is pressed can only be meant for a sentence that stood there before. */

@@ -31,8 +31,8 @@ const css = `
   line-height: 1.2;
   font-weight: 700;
   text-wrap: balance;
-  margin-block-start: -.6rem;
 }
+.counter .card > .tag + .sentence { margin-block-start: -.6rem; }
 .standing { display: grid; gap: .35rem; padding: .7rem .9rem .9rem; border: 1px solid var(--l); border-inline-start: 3px solid var(--i); background: var(--p2); }
 .standing .keys { margin-block-start: .3rem; }
 .counter .signs { display: grid; gap: .6rem; }
@@ -59,7 +59,7 @@ const css = `
 .until .ruler { display: none; }
 .coming { display: grid; gap: .6rem; padding-block-start: .8rem; border-block-start: 1px dashed var(--l); }
 .coming li { display: flex; flex-wrap: wrap; align-items: center; gap: .4rem; }
-.coming .what { flex: 0 0 auto; min-inline-size: 9.5rem; max-inline-size: 100%; color: var(--i2); font-weight: 700; }
+.coming .what { flex: 0 0 auto; min-inline-size: 9.5rem; max-inline-size: 100%; margin-inline-end: .4rem; }
 .kit { display: flex; align-items: center; gap: .4rem; color: var(--i2); font-size: .95em; }
 .kit .fix { min-block-size: 44px; min-inline-size: 44px; border: 0; background: none; color: inherit; font-size: 1.1em; cursor: pointer; }
 .how-to { display: grid; gap: .3rem; max-inline-size: 46rem; padding-inline-start: .9rem; border-inline-start: 3px solid var(--l); color: var(--i2); }
@@ -76,7 +76,7 @@ const css = `
 .to-do li::before { content: ''; position: absolute; inset-inline-start: 0; inset-block-start: .6em; inline-size: .45rem; block-size: .15rem; background: var(--i2); }
 .usual { display: grid; gap: .7rem; }
 .usual ol { display: grid; gap: .4rem .55rem; grid-template-columns: repeat(auto-fill, minmax(min(100%, 19rem), 1fr)); }
-.usual li { display: grid; align-content: start; gap: .2rem; }
+.usual li { display: grid; grid-template-rows: 1fr auto; gap: .2rem; }
 .counter .line-key { border-block-end-width: 2px; background: var(--p2); }
 .counter .line-key .label { display: flex; flex-wrap: wrap; gap: 0 .5rem; font-weight: 400; }
 .counter .line-key .what { color: var(--i2); }
@@ -192,6 +192,16 @@ const css = `
 .marks .good { fill: var(--here); stroke: var(--i); stroke-width: 1; }
 .marks .failed { fill: none; stroke: var(--i); stroke-width: 1.5; }
 .day-list > .printed { display: none; }
+/* On a low screen a list and the key that takes it are seen together. */
+@media (max-height: 50rem) and (min-width: 40.1rem) {
+  .counter .head { padding-block: .3rem; }
+  .counter .card { gap: .6rem; padding-block-start: .6rem; }
+  .counter .card > .sentence { font-size: 1.6rem; }
+  .counter .card > .tag + .sentence { margin-block-start: -.4rem; }
+  .counter .line-entry { padding-block-end: .5rem; }
+  .counter .line-key { min-block-size: 44px; padding-block: .25rem; }
+  .figures { gap: .3rem; }
+}
 @media (max-width: 64rem) {
   .bench { grid-template-columns: minmax(0, 1fr); grid-template-areas: 'card' 'ledger' 'waiting'; grid-template-rows: none; }
   .ledger, [dir='rtl'] .ledger { padding: 0 1.5rem 2rem; }

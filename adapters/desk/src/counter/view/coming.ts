@@ -7,26 +7,30 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyView } from '../../view/key.ts';
 import type { InHand, Shown } from './shown.ts';
 
-/** Draws the questions that come, by their names; where nothing has to be confirmed first, with their answers. */
+/**
+ * Draws the questions that come. A list and the figures of a bench have a screen of their own, and
+ * before a caution is confirmed there is nothing to answer.
+ */
 export function coming(
   { act }: Shown,
   { ahead, speaker, laid }: InHand,
 ): TemplateResult | typeof nothing {
-  if (ahead.length === 0) return nothing;
   const isAsked = laid.inHand.some(({ kind }) => kind === 'ask');
+  const questions = isAsked ? speaker.render(ahead.filter(isPlain)) : [];
+  if (questions.length === 0) return nothing;
   return html`<ol class="coming">
-    ${ahead.map((ask) => {
-      const isChosen = isAsked && ask.form === 'choice' && !isList(ask);
-      const [question] = isChosen ? speaker.render([ask]) : [];
-      const options = question?.kind === 'question' ? question.options : [];
+    ${questions.map((one) => {
+      if (one.kind !== 'question') return nothing;
+      const { check, text, entry } = one;
+      const options = entry === 'choice' ? one.options : [];
       return html`<li>
-        <span class="what">${namesOf(ask).map(speaker.checkName).join(' · ')}</span>
+        <span class="what">${text}</span>
         ${options.map(({ id, label }) =>
           keyView({
             label,
             isSmall: true,
             press: () => {
-              act.answer(ask.check, [id]);
+              act.answer(check, [id]);
             },
           }),
         )}
@@ -35,12 +39,6 @@ export function coming(
   </ol>`;
 }
 
-function isList({ beside }: AskMessage): boolean {
-  return Object.keys(beside?.usual ?? {}).length > 1;
-}
-
-/** What is asked together with a question. */
-function namesOf(ask: AskMessage): readonly string[] {
-  if (isList(ask)) return Object.keys(ask.beside?.usual ?? {});
-  return ask.form === 'reading' ? [ask.check, ...(ask.beside?.readings ?? [])] : [ask.check];
+function isPlain({ form, beside }: AskMessage): boolean {
+  return form !== 'reading' && form !== 'choices' && Object.keys(beside?.usual ?? {}).length < 2;
 }

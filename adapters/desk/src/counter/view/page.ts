@@ -223,24 +223,22 @@ function before({ listedBefore }: Shown): TemplateResult | typeof nothing {
 function empty(shown: Shown): TemplateResult {
   const { words, act, shop } = shown;
   return html`${sentence(words.newReturn, words.whatIsIt)}
-    ${numbered([
-      {
-        label: words.starter,
-        press: () => {
-          act.begin('starter');
-        },
+  ${numbered([
+    {
+      label: words.starter,
+      press: () => {
+        act.begin('starter');
       },
-      {
-        label: words.battery,
-        press: () => {
-          act.begin('battery');
-        },
+    },
+    {
+      label: words.battery,
+      press: () => {
+        act.begin('battery');
       },
-      ...(shop === null ? [{ label: words.practise, press: act.practise }] : []),
-    ])}
-    <p class="hint">
-      ${shop === null ? words.shopNone : fill(words.shopInUse, { shop: shop.policy.shop })}
-    </p>`;
+    },
+    ...(shop === null ? [{ label: words.practise, press: act.practise }] : []),
+  ])}
+  ${shop === null ? html`<p class="hint">${words.noTerms}</p>` : nothing}`;
 }
 
 /** What can always be done with a return. */

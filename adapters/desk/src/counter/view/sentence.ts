@@ -9,9 +9,9 @@ import type { InHand } from './shown.ts';
 /** A question in words. */
 export type Question = Extract<Rendered, { kind: 'question' }>;
 
-/** The large sentence, under what it belongs to. */
+/** The large sentence, under what it belongs to where it does not say that itself. */
 export function sentence(tag: string, text: string): TemplateResult {
-  return html`<p class="tag">${tag}</p>
+  return html`${tag === '' ? nothing : html`<p class="tag">${tag}</p>`}
     <h2 id="asked" class="sentence" tabindex="-1">${text}</h2>`;
 }
 

@@ -71,6 +71,8 @@ export interface Actions {
   readonly take: (...inputs: readonly Input[]) => void;
   /** An answer to a check, or another one in its place. */
   readonly answer: (check: string, value: AnswerInput['value']) => void;
+  /** All lines of a list. */
+  readonly takeList: (answers: readonly AnswerInput[]) => void;
   /** What was scanned, or typed into the line. */
   readonly enter: (text: string) => void;
   readonly hand: (change: Partial<Hand>) => void;
@@ -141,6 +143,8 @@ export interface Shown {
   /** The slip of a return of the day's list, written anew to be printed; undefined without one. */
   readonly again: Sheet | undefined;
   readonly hasKeys: boolean;
+  /** Whether a list has been taken since the page was opened: how is known by then. */
+  readonly hasListed: boolean;
   /** Whether it is told how each thing is found out. */
   readonly hasHow: boolean;
   readonly hasCamera: boolean;

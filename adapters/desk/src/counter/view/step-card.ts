@@ -78,7 +78,7 @@ export function stepCard(shown: Shown, inHand: InHand): TemplateResult {
     case 'answer':
       return asked(shown, inHand);
     case 'confirm':
-      return html`${signs(inHand)} ${sentence(stageOf(inHand, position.check), words.confirmAsk)}
+      return html`${taken(inHand)} ${signs(inHand)} ${sentence('', words.confirmAsk)}
       ${numbered([
         {
           label: speaker.key('confirm'),
@@ -139,7 +139,7 @@ function asked(shown: Shown, inHand: InHand): TemplateResult {
   }
   const isTogether = figuresInHand(shown.hand, inHand).length > 1;
   return html`${taken(inHand)} ${signs(inHand)}
-  ${sentence(tag, isTogether ? words.figuresAsk : question.text)}
+  ${isTogether ? sentence(tag, words.figuresAsk) : sentence('', question.text)}
   ${toCompare(inHand, question.check)} ${isTogether ? nothing : howOf(shown, inHand, question)}
   ${answers(shown, inHand, question)} ${coming(shown, inHand)}`;
 }
@@ -170,8 +170,7 @@ export function askingCard(shown: Shown, inHand: InHand): TemplateResult {
   const { check } = question;
   const isAnswered = back.sitting.case.state.answers[check] !== undefined;
   const until = laid.strip.findings.find((line) => line.check === check);
-  return html`${signs(inHand)}
-  ${sentence(isAnswered ? words.correcting : stageOf(inHand, check), question.text)}
+  return html`${signs(inHand)} ${sentence(isAnswered ? words.correcting : '', question.text)}
   ${until === undefined ? nothing : html`<div class="until">${words.untilNow} ${finding(until, speaker)}</div>`}
   ${howOf(shown, inHand, question)} ${answers(shown, inHand, question)} ${leaveKey(shown)}`;
 }

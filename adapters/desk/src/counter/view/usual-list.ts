@@ -21,7 +21,7 @@ export type UsualLines = readonly (readonly [check: string, answer: string])[];
 
 /** Draws the list. */
 export function usualList(shown: Shown, inHand: InHand, usual: UsualLines): TemplateResult {
-  const { words, act, hasHow } = shown;
+  const { words, act, hasHow, hasListed } = shown;
   const { speaker } = inHand;
   return html`<div class="usual">
     <ol>
@@ -55,10 +55,10 @@ export function usualList(shown: Shown, inHand: InHand, usual: UsualLines): Temp
         isMain: true,
         press: () => {
           const answers = usual.map(([check, answer]) => ({ check, value: [answer] }));
-          act.take({ type: 'answers', answers });
+          act.takeList(answers);
         },
       })}
     </div>
-    <p class="hint">${words.usualOther}</p>
+    ${hasListed ? nothing : html`<p class="hint">${words.usualOther}</p>`}
   </div>`;
 }

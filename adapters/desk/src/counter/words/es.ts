@@ -38,7 +38,7 @@ export const es: CounterWords = {
   whatIsIt: '¿Qué han devuelto?',
   starter: 'Motor de arranque',
   battery: 'Batería',
-  practise: 'Probarlo con una tienda inventada: tres piezas, una devolución guiada',
+  practise: 'Practicar con una tienda inventada',
   practice: 'práctica',
   practiceNote:
     'Práctica. La tienda, las piezas, los recibos, las personas y los importes son inventados.',
@@ -121,7 +121,7 @@ export const es: CounterWords = {
   listedBefore:
     'El recibo {{receipt}} ya está en la lista del {{day}}: {{decision}}. Mírelo allí antes de pagar nada.',
   listed: 'Está en la lista del día.',
-  goodwill: 'Un responsable la acepta como atención comercial',
+  goodwill: 'Aceptarla como atención comercial',
   goodwillAsk: '¿Quién la acepta como atención comercial?',
   goodwillHint:
     'Con su nombre, para la lista y el justificante. No se calcula ningún importe: lo acuerda el responsable.',
@@ -135,17 +135,17 @@ export const es: CounterWords = {
   remove: 'Quitarla del mostrador',
   removeSure: 'Pulse otra vez: lo encontrado se olvida',
   removed: 'Quitada del mostrador.',
-  confirmAsk: '¿Está todo listo para ello?',
+  confirmAsk: '¿Es seguro?',
   figuresAsk: '¿Qué marcan los medidores?',
-  takeFigures: 'Aceptar las cifras',
+  takeFigures: 'Tomarlas',
   notTaken:
     'No se ha tomado: {{keys}}. Llegó antes de que esto pudiera leerse. Mire primero y pulse después.',
   figureNeeded: 'Se esperaba una cifra en al menos un campo.',
   takeDay: 'Aceptar el día',
   dayNeeded: 'Se esperaba un día completo, como {{day}}.',
   usualAsk: '¿Está todo así?',
-  usualTake: 'Todo está así',
-  usualOther: 'Pulse el número de lo que sea distinto o no se sepa.',
+  usualTake: 'Sí',
+  usualOther: 'Distinto o no se sabe: pulse su número.',
   dayNoTerms:
     '«{{given}}»: sin las condiciones de la tienda un día no decide nada. Indique el número de la respuesta.',
   how: 'Cómo se hace',
@@ -154,7 +154,7 @@ export const es: CounterWords = {
   pickNeeded: 'Se espera: lo que hay, o que no hay nada de eso.',
   takenLast: 'Lo último anotado: {{what}}.',
   testKit: 'Para probar:',
-  slipWants: 'Al justificante le faltan el recibo y el número: escríbalos en «La pieza».',
+  slipWants: 'Al justificante le faltan el recibo y el número de la pieza.',
   guideUsual: 'Aquí todo está así. Pulse Intro.',
   guideLine: 'Aquí una cosa es distinta: {{what}}. Pulse {{key}}.',
   rulerKey: 'Teñido: bien. Oscuro: demasiado justo.',
@@ -182,6 +182,7 @@ export const es: CounterWords = {
   cameGoodNone: 'Todavía no ha vuelto ninguna pieza juzgada.',
   cameGoodKey: 'Marca llena: la pieza estaba bien. Marca hueca: había fallado.',
   cameGoodRow: '{{good}} bien, {{failed}} con fallo',
+  noTerms: 'No hay condiciones en uso.',
   shopNone:
     'No hay condiciones en uso. El día de la venta se pregunta entonces con palabras y no se muestra ningún importe.',
   shopFile: 'Elegir el archivo de la tienda (JSON)',

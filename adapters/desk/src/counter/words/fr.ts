@@ -39,7 +39,7 @@ export const fr: CounterWords = {
   whatIsIt: 'Qu’est-ce qui est revenu ?',
   starter: 'Démarreur',
   battery: 'Batterie',
-  practise: 'Essayer avec un magasin inventé : trois pièces, un retour guidé',
+  practise: 'S’exercer avec un magasin inventé',
   practice: 'exercice',
   practiceNote:
     'Exercice. Le magasin, les pièces, les tickets, les personnes et les montants sont inventés.',
@@ -122,7 +122,7 @@ export const fr: CounterWords = {
   listedBefore:
     'Le reçu {{receipt}} est déjà dans la liste du {{day}} : {{decision}}. Regardez-y avant de payer quoi que ce soit.',
   listed: 'C’est dans la liste du jour.',
-  goodwill: 'Un responsable la reprend à titre commercial',
+  goodwill: 'La reprendre à titre commercial',
   goodwillAsk: 'Qui la reprend à titre commercial ?',
   goodwillHint:
     'Par son nom, pour la liste et le bon. Aucun montant n’est calculé : c’est au responsable d’en convenir.',
@@ -136,17 +136,17 @@ export const fr: CounterWords = {
   remove: 'L’ôter du comptoir',
   removeSure: 'Appuyer encore une fois : ce qui a été trouvé est oublié',
   removed: 'Ôtée du comptoir.',
-  confirmAsk: 'Tout est-il prêt pour cela ?',
+  confirmAsk: 'Est-ce sûr ?',
   figuresAsk: 'Qu’affichent les appareils ?',
-  takeFigures: 'Prendre les chiffres',
+  takeFigures: 'Les prendre',
   notTaken:
     'Non pris : {{keys}}. C’est venu avant que ceci ait pu être lu. Regardez d’abord, puis appuyez.',
   figureNeeded: 'Attendu : un chiffre dans au moins un champ.',
   takeDay: 'Prendre le jour',
   dayNeeded: 'Attendu : un jour entier, comme {{day}}.',
   usualAsk: 'Tout est-il ainsi ?',
-  usualTake: 'Tout est ainsi',
-  usualOther: 'Appuyez sur le numéro de ce qui est différent ou inconnu.',
+  usualTake: 'Oui',
+  usualOther: 'Différent ou inconnu : appuyez sur son numéro.',
   dayNoTerms:
     '« {{given}} » : sans les conditions du magasin, un jour ne décide de rien. Donnez le numéro de la réponse.',
   how: 'Comment faire',
@@ -155,7 +155,7 @@ export const fr: CounterWords = {
   pickNeeded: 'Attendu : ce qu’il y a, ou qu’il n’y a rien de cela.',
   takenLast: 'Noté en dernier : {{what}}.',
   testKit: 'Pour tester :',
-  slipWants: 'Il manque au bon le reçu et le numéro : inscrivez-les sous « La pièce ».',
+  slipWants: 'Il manque au bon le ticket et le numéro de la pièce.',
   guideUsual: 'Ici, tout est ainsi. Appuyez sur Entrée.',
   guideLine: 'Ici, une chose est différente : {{what}}. Appuyez sur {{key}}.',
   rulerKey: 'Teinté : bon. Foncé : trop juste.',
@@ -183,6 +183,7 @@ export const fr: CounterWords = {
   cameGoodNone: 'Aucune pièce jugée n’est encore revenue.',
   cameGoodKey: 'Marque pleine : la pièce était bonne. Marque creuse : elle était en panne.',
   cameGoodRow: '{{good}} en bon état, {{failed}} en panne',
+  noTerms: 'Aucune condition n’est en usage.',
   shopNone:
     'Aucune condition n’est en usage. Le jour de la vente est alors demandé en mots, et aucun montant n’est montré.',
   shopFile: 'Choisir le fichier du magasin (JSON)',
