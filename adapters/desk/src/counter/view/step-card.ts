@@ -6,6 +6,7 @@ import { askAgain } from '@keyturn/element/sittings';
 import { finding, sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyView, numbered } from '../../view/key.ts';
+import { fill } from '../../wording.ts';
 import { keyOf } from '../keys.ts';
 import { coming } from './coming.ts';
 import { dayField } from './day-field.ts';
@@ -140,8 +141,9 @@ function asked(shown: Shown, inHand: InHand): TemplateResult {
   const isTogether = figuresInHand(shown.hand, inHand).length > 1;
   return html`${taken(inHand)} ${signs(inHand)}
   ${isTogether ? sentence(tag, words.figuresAsk) : sentence('', question.text)}
-  ${toCompare(inHand, question.check)} ${isTogether ? nothing : howOf(shown, inHand, question)}
-  ${answers(shown, inHand, question)} ${coming(shown, inHand)}`;
+  ${toCompare(inHand, question.check)} ${label(shown, inHand, question.check)}
+  ${isTogether ? nothing : howOf(shown, inHand, question)} ${answers(shown, inHand, question)}
+  ${coming(shown, inHand)}`;
 }
 
 /** How it is found out, where it is unfolded or told in any case. */
@@ -160,6 +162,30 @@ function toCompare({ back }: InHand, check: string): TemplateResult | typeof not
   const sold = [back.number, back.name].filter((text) => text !== '');
   return html`<p class="sure"><bdi>${sold.join(' · ')}</bdi></p>`;
 }
+
+/** What the label of a battery says where a tester is set by it, and the load that follows. */
+function label(
+  { words }: Shown,
+  { back, flow, speaker }: InHand,
+  check: string,
+): TemplateResult | typeof nothing {
+  const { context } = back.sitting.case.state;
+  const [rating, standard] = [context['part.battery.rating'], context['part.battery.standard']];
+  const needs = flow.checks[check]?.needs.flat() ?? [];
+  const isLoaded = needs.includes('load-tester');
+  const isSet = isLoaded || needs.includes('electronic-tester');
+  if (!isSet || typeof rating !== 'number' || typeof standard !== 'string') return nothing;
+  const amperes = (value: number): string => speaker.formatQuantity({ value, unit: 'A' });
+  const named = `${amperes(rating)} ${speaker.answerLabel('label-standard', standard)}`;
+  const isHalved = isLoaded && halved.includes(standard);
+  return html`<p class="sure">
+    ${fill(words.labelSays, { label: named })}
+    ${isHalved ? fill(words.labelHalf, { half: amperes(rating / 2) }) : nothing}
+  </p>`;
+}
+
+/** The standards of whose amperes half is the load of a load test. */
+const halved = ['sae', 'en'];
 
 /** A check asked out of its turn: one line of a list, or to put its answer right. */
 export function askingCard(shown: Shown, inHand: InHand): TemplateResult {

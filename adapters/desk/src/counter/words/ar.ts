@@ -148,6 +148,8 @@ export const ar: CounterWords = {
   rulerKey: 'المظلل: جيد. الداكن: قريب من الحد جدًا.',
   noReceipt: 'لا إيصال بعد',
   keyHow: 'إظهار كيفية ذلك أو إخفاؤها',
+  labelSays: 'على الملصق {{label}}.',
+  labelHalf: 'اضبط نصفه: {{half}}.',
   takePicked: 'هذا كل شيء',
   correct: 'تصحيح',
   correcting: 'يُصحَّح الآن',

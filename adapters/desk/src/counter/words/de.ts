@@ -159,6 +159,8 @@ export const de: CounterWords = {
   rulerKey: 'Getönt: gut. Dunkel: zu knapp.',
   noReceipt: 'noch ohne Beleg',
   keyHow: 'zeigen, wie es geht, oder ausblenden',
+  labelSays: 'Auf dem Etikett steht {{label}}.',
+  labelHalf: 'Die Hälfte einstellen: {{half}}.',
   takePicked: 'Das ist alles',
   correct: 'Berichtigen',
   correcting: 'Wird berichtigt',

@@ -152,6 +152,8 @@ export const en = {
   rulerKey: 'Tinted: good. Dark: too close to call.',
   noReceipt: 'no receipt yet',
   keyHow: 'show how it is done, or hide it',
+  labelSays: 'The label says {{label}}.',
+  labelHalf: 'Set half of it: {{half}}.',
   takePicked: 'That is all',
   correct: 'Correct',
   correcting: 'To be put right',

@@ -160,6 +160,8 @@ export const es: CounterWords = {
   rulerKey: 'Teñido: bien. Oscuro: demasiado justo.',
   noReceipt: 'aún sin recibo',
   keyHow: 'mostrar cómo se hace, u ocultarlo',
+  labelSays: 'La etiqueta indica {{label}}.',
+  labelHalf: 'Ajuste la mitad: {{half}}.',
   takePicked: 'Eso es todo',
   correct: 'Corregir',
   correcting: 'Se va a corregir',

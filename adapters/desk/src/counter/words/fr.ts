@@ -161,6 +161,8 @@ export const fr: CounterWords = {
   rulerKey: 'Teinté : bon. Foncé : trop juste.',
   noReceipt: 'pas encore de reçu',
   keyHow: 'montrer comment faire, ou le cacher',
+  labelSays: 'L’étiquette indique {{label}}.',
+  labelHalf: 'Réglez la moitié : {{half}}.',
   takePicked: 'C’est tout',
   correct: 'Corriger',
   correcting: 'À corriger',

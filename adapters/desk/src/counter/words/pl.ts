@@ -155,6 +155,8 @@ export const pl: CounterWords = {
   rulerKey: 'Zabarwione: dobrze. Ciemne: zbyt blisko granicy.',
   noReceipt: 'jeszcze bez paragonu',
   keyHow: 'pokazać, jak to zrobić, albo ukryć',
+  labelSays: 'Na etykiecie jest {{label}}.',
+  labelHalf: 'Proszę nastawić połowę: {{half}}.',
   takePicked: 'To wszystko',
   correct: 'Popraw',
   correcting: 'Do poprawienia',
