@@ -98,10 +98,20 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
     counted.readAnew += words;
     await pressed('1');
   }
+  const stands = new Set<string>();
   for (let turns = 0; (await inside(page, '.slip-title').count()) === 0; turns += 1) {
     if (turns > 60) throw new Error(`never decided; now it asks “${await asked(page)}”`);
-    const words = await wordsOfCard(page);
+    const words = await wordsOfCard(page, stands);
     counted.readAnew += words;
+    const usual = await usualShown(page, part);
+    if (usual.length > 0) {
+      counted.decided += 1;
+      counted.read += await wordsOf(page, '.usual li');
+      const otherwise = usual.findIndex(([one, answer]) => part.found[one] !== answer);
+      if (otherwise < 0) order.push(...usual.map(([one]) => one));
+      await pressed(otherwise < 0 ? 'Enter' : String(otherwise + 1));
+      continue;
+    }
     const figures = await inside(page, '.figures input').evaluateAll((inputs) =>
       inputs.map((input) => (input as HTMLInputElement).name),
     );
@@ -132,13 +142,6 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
     const found = part.found[check];
     if (found === undefined) throw new Error(`nothing is to be found of ${check}`);
     const label = part.texts.checks[check]?.answers?.[found]?.label ?? found;
-    const usual = await usualShown(page, part);
-    if (usual.length > 0 && usual.every(([one, answer]) => part.found[one] === answer)) {
-      order.splice(-1, 1, ...usual.map(([one]) => one));
-      counted.read += await wordsOf(page, '.usual dt, .usual dd');
-      await pressed('Enter');
-      continue;
-    }
     if (ofTheCustomer.includes(check)) {
       counted.aloud += wordsIn(text);
       counted.heard += wordsIn(label);
@@ -166,8 +169,11 @@ async function usualShown(
   page: Page,
   { texts }: PartInHand,
 ): Promise<readonly (readonly [check: string, answer: string])[]> {
-  const lines = await inside(page, '.usual dl div').evaluateAll((all) =>
-    all.map((one) => ['dt', 'dd'].map((tag) => one.querySelector(tag)?.textContent ?? '')),
+  const lines = await inside(page, '.usual .label').evaluateAll((all) =>
+    all.flatMap((one) => {
+      const name = one.querySelector('.what')?.textContent;
+      return name === undefined ? [] : [[name, one.querySelector('b')?.textContent ?? '']];
+    }),
   );
   return lines.map(([name = '', label = '']) => {
     const said = Object.entries(texts.checks).find(([, check]) => check.name === name);
@@ -176,12 +182,19 @@ async function usualShown(
   });
 }
 
-/** Words of the card that are there to be read for what is asked now: not what is always there. */
-function wordsOfCard(page: Page): Promise<number> {
-  return wordsOf(
+/**
+ * Words of the card that are there to be read for what is asked now: not what is always there, nor
+ * what stood there already when the question before was asked.
+ */
+async function wordsOfCard(page: Page, stands: Set<string> = new Set()): Promise<number> {
+  const texts = await inside(
     page,
-    '.card .sentence, .card .how-to, .card .signs, .card .sure, .card .to-do, .card .usual, .card .keys > .key:not(.small) .label, .card .figure label',
-  );
+    '.card .sentence, .card .how-to, .card .signs, .card .sure, .card .to-do, .card .usual li, .card .usual .hint, .card .keys > .key:not(.small) .label, .card .figure label',
+  ).allInnerTexts();
+  const anew = texts.filter((text) => !stands.has(text));
+  stands.clear();
+  for (const text of texts) stands.add(text);
+  return anew.reduce((sum, text) => sum + wordsIn(text), 0);
 }
 
 async function wordsOf(page: Page, selector: string): Promise<number> {

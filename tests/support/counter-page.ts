@@ -51,15 +51,22 @@ export async function plain(locator: Locator): Promise<string> {
 /** So long after a question is put a key is one that bounces, and answers nothing; milliseconds. */
 export const settled = 400;
 
+/** What is asked: the large sentence, and the lines of a list under it. */
+const whole = (page: Page): Promise<string> =>
+  inside(page, '#asked, .usual li')
+    .allInnerTexts()
+    .then((texts) => texts.join('\n'));
+
 /** Reads what is asked, presses keys and waits until something else is asked. */
 export async function press(page: Page, ...keys: readonly string[]): Promise<void> {
   await page.waitForTimeout(settled);
-  const before = await asked(page);
+  const before = await whole(page);
   for (const key of keys) await page.keyboard.press(key, { delay: 60 });
   await page.waitForFunction((said) => {
     const counter = document.querySelector('keyturn-counter')?.shadowRoot;
-    const now = counter?.querySelector<HTMLElement>('#asked')?.innerText;
-    return now !== undefined && now !== said && counter?.querySelector('.busy') === null;
+    const now = counter?.querySelectorAll<HTMLElement>('#asked, .usual li') ?? [];
+    const text = [...now].map((one) => one.innerText).join('\n');
+    return text !== '' && text !== said && counter?.querySelector('.busy') === null;
   }, before);
 }
 

@@ -78,6 +78,15 @@ export class CounterEntry {
     }
   }
 
+  /** A number or a receipt that was written into the part’s own field: what the shop knows of it. */
+  async fetchPart(text: string): Promise<void> {
+    const scanned = lookUp(text, this.#book.shop);
+    if (scanned.type !== 'part' && scanned.type !== 'sale') return;
+    const sale = scanned.type === 'sale' ? scanned.sale : undefined;
+    const known = { part: scanned.part.part, shelf: scanned.part, sale };
+    if (this.#work.back?.part === known.part) await this.#fillIn(known);
+  }
+
   /** Takes a line: at once where it says one thing plainly, else once it was shown what it tells. */
   async #hear(line: string): Promise<void> {
     const back = this.#work.back;
@@ -130,8 +139,18 @@ export class CounterEntry {
       await this.#work.open(known);
       return;
     }
-    this.#work.alter({ ...labelsOf(known) });
-    const answers = answersOf(known.sale);
+    await this.#fillIn(known);
+  }
+
+  /** What the shop knows of the part in hand; what was answered of its sale stands. */
+  async #fillIn(known: KnownPart): Promise<void> {
+    const { back } = this.#work;
+    if (back === undefined) return;
+    const { receipt, ...labels } = labelsOf(known);
+    this.#work.alter({ ...labels, ...(receipt === '' ? {} : { receipt }) });
+    const answers = answersOf(known.sale).filter(
+      ({ check }) => back.sitting.case.state.answers[check] === undefined,
+    );
     await this.#work.take(
       { type: 'context', set: contextOf(known) },
       ...(answers.length === 0 ? [] : [{ type: 'answers', answers } as const]),

@@ -15,11 +15,12 @@ import { listenToKeystrokes } from './device/keystrokes.ts';
 import { signOf, TypedAhead } from './device/typed-ahead.ts';
 import { settleMs } from '../device/settle.ts';
 import type { CounterEngine } from './engine/counter-engine.ts';
-import { isCommandInLine, readKey, type CounterCommand } from './keys.ts';
+import { isCommandInField, readKey, type CounterCommand } from './keys.ts';
 import { lookUp } from './shop/scanned.ts';
 import { CounterBook } from './store/counter-book.ts';
 import type { CounterStore } from './store/counter-store.ts';
 import { page } from './view/page.ts';
+import { usualOf } from './view/usual-list.ts';
 import { emptyHand, type Actions, type Shown } from './view/shown.ts';
 import type { CounterWords } from './words/counter-words.ts';
 
@@ -47,6 +48,8 @@ export class CounterPage {
   /** The day whose list is shown; empty: today. */
   #day = '';
   #hasKeys = true;
+  #hasHow = false;
+  #hasListed = false;
   /** Since when the sentence stands that is to be answered now, in milliseconds of the epoch. */
   #askedSince = 0;
   readonly #ahead = new TypedAhead();
@@ -90,7 +93,8 @@ export class CounterPage {
       },
       fieldFor: (key) => this.#fieldFor(key),
       isShut: (field) => field.matches(typedInto) && this.#isShut,
-      isCommandIn: ({ name }, key) => name === 'line' && this.#hasKeys && isCommandInLine(key),
+      isCommandIn: (field, key) =>
+        field.matches(`input[name=line], ${typedInto}`) && this.#hasKeys && isCommandInField(key),
       isCode: (text) =>
         lookUp(text, this.#book.shop).type !== 'unknown' ||
         this.#book.onCounterBy(text) !== undefined,
@@ -120,9 +124,9 @@ export class CounterPage {
   }
 
   #show(isMoved: boolean): void {
-    const before = this.#find('#asked')?.textContent;
+    const before = this.#asked;
     render(page(this.#shown()), this.#box);
-    if (this.#find('#asked')?.textContent !== before) this.#askedSince = Date.now();
+    if (this.#asked !== before) this.#askedSince = Date.now();
     this.#runCamera();
     if (isMoved) this.#bringToHand();
     if (!this.#work.isWaiting) this.#takeTypedAhead();
@@ -150,6 +154,8 @@ export class CounterPage {
       listedBefore: work.entry.listedBefore,
       again: work.again,
       hasKeys: this.#hasKeys,
+      hasHow: this.#hasHow,
+      hasListed: this.#hasListed,
       hasCamera: canReadCodes(),
       hand: work.hand,
       act: this.#actions,
@@ -169,9 +175,8 @@ export class CounterPage {
     to?.focus({ preventScroll: true });
     // What was refused is typed anew.
     if (to instanceof HTMLInputElement && to.closest('.day-entry') !== null) to.select();
-    // A decision that stands above what is asked further is read first.
-    for (const one of ['#asked', '.standing'])
-      this.#find(one)?.scrollIntoView({ block: 'nearest' });
+    // Whoever has pointed to something further down goes on at the top.
+    this.#find('.page')?.scrollIntoView({ block: 'start' });
   }
 
   /** Looks for a code as long as the camera is open. */
@@ -208,7 +213,16 @@ export class CounterPage {
     take: (...inputs) => {
       void this.#work.take(...inputs);
     },
+    answer: (check, value) => {
+      void this.#work.answer(check, value);
+    },
+    takeList: (answers) => {
+      this.#hasListed = true;
+      void this.#work.take({ type: 'answers', answers });
+    },
     enter: (text) => {
+      // The next key is an answer again, whatever becomes of the line.
+      this.#bringToHand();
       void this.#work.entry.enter(text, 'typed');
     },
     hand: (change) => {
@@ -235,8 +249,14 @@ export class CounterPage {
     takeFigures: () => {
       void this.#takeFigures();
     },
+    nextFigure: (check) => {
+      void this.#nextFigure(check);
+    },
     tell: (field, text) => {
       this.#work.tell(field, text);
+    },
+    fetchPart: (number) => {
+      void this.#work.entry.fetchPart(number);
     },
     price: (text) => {
       this.#work.price(text);
@@ -309,6 +329,27 @@ export class CounterPage {
     field.select();
   }
 
+  /** Goes on from one field to the next that is empty, and takes all of them behind the last. */
+  async #nextFigure(check: string): Promise<void> {
+    const isWrong = await this.#work.isWrong(check);
+    const field = this.#find(`#figure-${check}`);
+    if (isWrong && field instanceof HTMLInputElement) {
+      const typed = this.#ahead.release();
+      const keys = 'keys' in typed ? typed.keys : typed.figures.join(signOf('Enter'));
+      if (keys !== '') this.#notTaken(keys);
+      field.focus();
+      field.select();
+      return;
+    }
+    const isEmpty = field instanceof HTMLInputElement && field.value.trim() === '';
+    const next = isEmpty ? undefined : this.#figureFields.find(({ value }) => value.trim() === '');
+    if (next === undefined) await this.#takeFigures();
+    else {
+      next.focus();
+      this.#takeTypedAhead();
+    }
+  }
+
   async #print(): Promise<void> {
     if (await this.#work.writeSlipNow()) window.print();
   }
@@ -339,7 +380,8 @@ export class CounterPage {
       // A digit goes into the field of a figure, and a sign behind it.
       const field = this.#figureField;
       const isTyped = field !== undefined && (isDigit || (isSign && field.value !== ''));
-      const isLost = this.#ahead.isLost(Date.now()) && (isAnswer || isTyped);
+      const isMeant = meant !== undefined && meant !== 'leave';
+      const isLost = this.#ahead.isLost(Date.now()) && (isMeant || isTyped);
       if (isLost || (isAnswer && !isTyped && this.#isHasty)) {
         this.#notTaken(key);
         return;
@@ -373,12 +415,21 @@ export class CounterPage {
   /** Says which keys did nothing, and why. */
   #notTaken(keys: string): void {
     const lost = this.#ahead.lose(signOf(keys), Date.now());
-    this.#work.notice(fill(this.#words.notTaken, { keys: lost }));
+    const said = [fill(this.#words.notTaken, { keys: lost })];
+    const { lastTaken } = this.#work;
+    if (lastTaken !== undefined) said.push(fill(this.#words.takenLast, { what: lastTaken }));
+    this.#work.notice(said.join(' '));
   }
 
   /** True while nothing is typed into the fields of figures and days. */
   get #isShut(): boolean {
     return this.#work.isWaiting || this.#ahead.isLost(Date.now());
+  }
+
+  /** What is asked, to tell one question from the next: two lists have one sentence. */
+  get #asked(): string {
+    const asked = this.#setup.root.querySelectorAll('#asked, .usual li');
+    return [...asked].map(({ textContent }) => textContent).join();
   }
 
   /** True while what is pressed can only be meant for a sentence that stood there before. */
@@ -427,7 +478,11 @@ export class CounterPage {
         return;
       case 'dont-know':
       case 'cannot':
-        if (this.#isAsked) void this.#work.take({ type: 'talk', talk: command });
+        this.#leaveUnanswered(command);
+        return;
+      case 'how':
+        this.#hasHow = !this.#hasHow;
+        this.#show(false);
         return;
       case 'take':
         this.#find('.card .key.take:not([data-key])')?.click();
@@ -442,12 +497,17 @@ export class CounterPage {
     }
   }
 
-  get #isAsked(): boolean {
-    const back = this.#work.back;
-    const { asking, open, told, offered } = this.#work.hand;
-    const isBegun = [asking, open, told, offered].some((one) => one !== null);
-    if (back === undefined || isBegun) return false;
-    return this.#work.screen === 'counter' && positionOf(back.sitting.case).awaiting === 'answer';
+  /** What is asked is not known or cannot be done; of a list each line is told by itself. */
+  #leaveUnanswered(talk: 'dont-know' | 'cannot'): void {
+    const { inHand, hand, screen } = this.#work;
+    const isBegun = [hand.open, hand.told, hand.offered].some((one) => one !== null);
+    if (inHand === undefined || isBegun || screen !== 'counter') return;
+    if (hand.asking !== null)
+      void this.#work.take({ type: 'unanswered', check: hand.asking, talk });
+    else if (usualOf({ hand }, inHand).length > 0) this.#work.notice(this.#words.usualOther);
+    else if (positionOf(inHand.back.sitting.case).awaiting === 'answer') {
+      void this.#work.take({ type: 'talk', talk });
+    }
   }
 
   /** The answer before the one that is being put right, or the last. */

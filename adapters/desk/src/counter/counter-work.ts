@@ -2,16 +2,17 @@
  * What is done with the returns at the counter: opened, taken further, ended, each of them kept. It
  * draws nothing; what takes long is done by the engine.
  */
-import { minorUnits, type Flow, type Input } from '@keyturn/core';
+import { minorUnits, positionOf, type AnswerInput, type Flow, type Input } from '@keyturn/core';
 import type { Sheet } from '@keyturn/sheets';
 import { rememberedInHand, rememberInHand } from '../device/in-hand.ts';
 import { answering, type Laid, type Turned } from '../engine/engine.ts';
 import { fill, timeOfDay } from '../wording.ts';
 import { CounterEntry } from './counter-entry.ts';
 import type { CounterVoice } from './counter-voice.ts';
+import { rememberedKit, rememberKit } from './device/test-kit.ts';
 import { inventedReturns } from './demo/invented-shop.ts';
 import type { CounterEngine } from './engine/counter-engine.ts';
-import { figuresGiven } from './engine/figures-given.ts';
+import { figuresGiven, isTakable } from './engine/figures-given.ts';
 import { inHandOf, withoutErrors, type Lying } from './in-hand.ts';
 import {
   closedAsDecided,
@@ -28,6 +29,7 @@ import { CounterEvidence } from './vehicle/counter-evidence.ts';
 import { looksLikeCase } from './vehicle/read-vehicle-case.ts';
 import { emptyHand, type Hand, type InHand, type PartField, type Shown } from './view/shown.ts';
 import { figuresInHand } from './view/step-card.ts';
+import { foundWords } from './view/taken.ts';
 import type { CounterWords } from './words/counter-words.ts';
 
 /** What the work is done with. */
@@ -57,6 +59,10 @@ export class CounterWork {
   readonly #busy = new Set<string>();
   /** True while an answer is taken and what follows from it is not shown yet. */
   #isArriving = false;
+  /** True while a figure is judged that was typed a moment ago. */
+  #isJudging = false;
+  /** What was typed when the figures were judged last, by check. */
+  #judged: Readonly<Record<string, string>> = {};
   #hand: Hand = emptyHand;
   #screen: Shown['screen'] = 'counter';
   #notices: readonly string[] = [];
@@ -89,6 +95,15 @@ export class CounterWork {
     return back === undefined ? undefined : this.#setup.flows[flowOf[back.part]];
   }
 
+  /** What was taken last of the return in hand, in words; undefined where nothing was. */
+  get lastTaken(): string | undefined {
+    const { inHand } = this;
+    const last = inHand?.laid.strip.findings.at(-1);
+    return inHand === undefined || last === undefined
+      ? undefined
+      : foundWords(last, inHand.speaker);
+  }
+
   /** Whether an answer of the return in hand is being worked on. */
   get isBusy(): boolean {
     return this.#lying !== undefined && this.#busy.has(this.#lying.id);
@@ -96,7 +111,7 @@ export class CounterWork {
 
   /** Whether the question that is shown has been answered, and the next one is not shown yet. */
   get isWaiting(): boolean {
-    return this.isBusy || this.#isArriving;
+    return this.isBusy || this.#isArriving || this.#isJudging;
   }
 
   /** Waits for something about a return, and takes nothing of it meanwhile. */
@@ -167,7 +182,8 @@ export class CounterWork {
     if (back === undefined) return;
     await this.trying(async () => {
       const laid = await this.#setup.engine.lay(back.sitting);
-      this.#lie({ id, laid, unclear: undefined, figures: {} });
+      const ahead = await this.#setup.engine.ahead(back.sitting);
+      this.#lie({ id, laid, unclear: undefined, figures: {}, ahead });
       this.#notices = notice === undefined ? [] : [notice];
       await this.#weigh();
       this.#show(true);
@@ -196,7 +212,9 @@ export class CounterWork {
       return;
     }
     await this.trying(async () => {
-      const back = await openReturn(this.#setup.engine, this.#book.shop, { ...known, at: now() });
+      const { shop } = this.#book;
+      const kit = rememberedKit({ shop: shop?.policy.shop ?? null, part: known.part });
+      const back = await openReturn(this.#setup.engine, shop, { ...known, at: now(), kit });
       await this.keep(back);
       await this.choose(back.id);
     });
@@ -205,6 +223,21 @@ export class CounterWork {
   /** Takes answers and other inputs for the return in hand. */
   take(...inputs: readonly Input[]): Promise<void> {
     return this.turn((sitting) => this.#setup.engine.take(sitting, { at: now(), inputs }));
+  }
+
+  /** Takes an answer to a check, or puts it in place of the one before. */
+  async answer(check: string, value: AnswerInput['value']): Promise<void> {
+    const { back, flow } = this;
+    if (back === undefined) return;
+    const { case: kase } = back.sitting;
+    const isKit = flow?.checks[check]?.writes === 'kit' && Array.isArray(value);
+    const kit = isKit ? (value as readonly string[]).filter((id) => id !== 'none') : [];
+    if (isKit) rememberKit({ shop: back.shop, part: back.part }, kit);
+    const position = positionOf(kase);
+    const isAsked = 'check' in position && position.check === check;
+    // What was remembered was never asked in this case: something of its context has changed.
+    const isChanged = isKit && !isAsked && kase.state.answers[check] === undefined;
+    await this.take(isChanged ? { type: 'context', set: { kit } } : answering(kase, check, value));
   }
 
   /** Takes what came in for the return in hand, one at a time. */
@@ -231,13 +264,17 @@ export class CounterWork {
       this.#book.hold(next);
       const isInHand = this.#lying?.id === id;
       if (isInHand) {
-        this.#lie({ id, laid, unclear, figures: {} });
+        this.#lie({ id, laid, unclear, figures: {}, ahead: [] });
         this.#isArriving = true;
       }
       // Kept before anything else is waited for: what is typed meanwhile goes on from there.
       await Promise.all([
         isOn ? this.keep({ ...next, version: next.version + 1 }) : undefined,
-        isInHand ? this.#weigh().finally(() => this.#arrive()) : undefined,
+        isInHand
+          ? Promise.all([this.#lookAhead(), this.#weigh()]).finally(() => {
+              this.#arrive();
+            })
+          : undefined,
       ]);
       if (language !== undefined) this.#setup.goOnIn(language);
       await this.evidence.dropOlder();
@@ -273,6 +310,16 @@ export class CounterWork {
     if (this.#lying !== undefined) this.#lying = withoutErrors(this.#lying);
   }
 
+  /** Works out what is asked next on the same screen. */
+  async #lookAhead(): Promise<void> {
+    const back = this.back;
+    if (back === undefined) return;
+    const ahead = await this.#setup.engine.ahead(back.sitting);
+    if (this.#lying?.id === back.id && this.back?.sitting === back.sitting) {
+      this.#lying = { ...this.#lying, ahead };
+    }
+  }
+
   /** Works out what stands on the scales of the figures that are asked for. */
   async #weigh(): Promise<void> {
     const inHand = this.inHand;
@@ -290,6 +337,7 @@ export class CounterWork {
     const isStill = checks.every((check) => (this.back?.typed[check] ?? '') === typed[check]);
     if (lying?.id !== back.id || !isStill) return;
     this.#lying = { ...lying, figures };
+    this.#judged = typed;
     this.#show(false);
   }
 
@@ -298,7 +346,7 @@ export class CounterWork {
     const back = this.back;
     if (back === undefined) return;
     if (back.sitting.case.state.decision === null && back.aside === null) return;
-    const sheet = await slipOf({ ...back, goodwill: null }, now(), this.#setup);
+    const sheet = await slipOf(back, now(), this.#setup);
     const lying = this.#lying;
     if (lying?.id !== back.id || this.back?.sitting !== back.sitting) return;
     this.#lying = { ...lying, sheet };
@@ -335,9 +383,23 @@ export class CounterWork {
     const { answers } = given;
     const [only] = answers;
     if (this.#hand.asking !== null && only !== undefined) {
-      await this.take(answering(back.sitting.case, only.check, only.value));
+      await this.answer(only.check, only.value);
     } else await this.take({ type: 'answers', answers });
     return undefined;
+  }
+
+  /** Whether a figure as it is typed cannot be taken. What is typed meanwhile waits for the answer. */
+  async isWrong(check: string): Promise<boolean> {
+    const isKnown = (): boolean => this.#judged[check] === (this.back?.typed[check] ?? '');
+    if (!isKnown()) {
+      this.#isJudging = true;
+      await this.trying(() => this.#weigh()).finally(() => {
+        this.#isJudging = false;
+      });
+    }
+    const figure = this.inHand?.figures[check];
+    const isEmpty = (this.back?.typed[check] ?? '').trim() === '';
+    return !isEmpty && (figure === undefined || !isTakable(figure));
   }
 
   /** A code of a case that was typed where a figure is asked for; the field is emptied again. */
@@ -422,8 +484,10 @@ export class CounterWork {
       });
       const lying = this.#lying;
       if (lying?.id !== back.id || this.back?.sitting !== sitting) return;
-      if (typed.type === 'day') await this.take(answering(sitting.case, check, [typed.day]));
-      else {
+      const days = typed.type === 'day' ? [typed.day] : possibleDays(typed.unclear, this.today);
+      const [only] = days;
+      if (only !== undefined && days.length === 1) await this.answer(check, [only]);
+      else if (typed.type === 'unclear') {
         this.#lying = { ...lying, unclear: typed.unclear };
         this.#notices = [];
         this.#show(true);
@@ -490,6 +554,7 @@ export class CounterWork {
     this.#hand = emptyHand;
     this.#notices = [];
     this.#show(true);
+    void this.trying(() => this.#writeSlip());
   }
 
   async remove(): Promise<void> {
@@ -538,6 +603,15 @@ export class CounterWork {
   get #words(): CounterWords {
     return this.#voice.words;
   }
+}
+
+/** The days that a date in figures may mean, without those that are still to come. */
+function possibleDays(unclear: NonNullable<Turned['unclear']>, today: string): readonly string[] {
+  if (unclear.type !== 'offers') return [];
+  return unclear.offers
+    .map(({ value }) => value)
+    .filter((value) => typeof value === 'string')
+    .filter((day) => day <= today);
 }
 
 function now(): string {

@@ -1,7 +1,7 @@
 /**
  * The return in hand as it is shown: what is kept of it, and what was worked out of that.
  */
-import type { Flow } from '@keyturn/core';
+import type { AskMessage, Flow } from '@keyturn/core';
 import type { Rendered } from '@keyturn/language';
 import type { Sheet } from '@keyturn/sheets';
 import type { Laid, Turned } from '../engine/engine.ts';
@@ -18,6 +18,8 @@ export interface Lying {
   readonly unclear: Turned['unclear'] | undefined;
   /** The figures that are asked for now, by check. */
   readonly figures: Readonly<Record<string, TypedFigure>>;
+  /** The questions after the one in hand that stand on the same screen. */
+  readonly ahead: readonly AskMessage[];
   readonly sheet?: Sheet;
 }
 
@@ -40,6 +42,7 @@ export function inHandOf(
     speaker,
     texts: voice.textsFor(back.part),
     figures: lying.figures,
+    ahead: lying.ahead,
     sheet: lying.sheet,
     offers: lying.unclear?.type === 'offers' ? lying.unclear.offers : [],
     said: saidLast(lying, speaker),

@@ -4,7 +4,16 @@
 
 /** What can be done with one key. */
 export type CounterCommand =
-  'new' | 'next' | 'correct' | 'danger' | 'dont-know' | 'cannot' | 'take' | 'scan' | 'leave';
+  | 'new'
+  | 'next'
+  | 'correct'
+  | 'danger'
+  | 'dont-know'
+  | 'cannot'
+  | 'how'
+  | 'take'
+  | 'scan'
+  | 'leave';
 
 /** The key of each command, as a page shows it. */
 export const keyOf: Readonly<Record<CounterCommand, string>> = {
@@ -14,6 +23,7 @@ export const keyOf: Readonly<Record<CounterCommand, string>> = {
   danger: '!',
   'dont-know': '0',
   cannot: '.',
+  how: '?',
   take: '↵',
   scan: '*',
   leave: 'Esc',
@@ -25,7 +35,7 @@ const commands: Readonly<Record<string, CounterCommand>> = {
   '-': 'correct',
   '!': 'danger',
   '0': 'dont-know',
-  '?': 'dont-know',
+  '?': 'how',
   '.': 'cannot',
   ',': 'cannot',
   '*': 'scan',
@@ -39,10 +49,10 @@ export function readKey(key: string): CounterCommand | { readonly number: string
   return Object.hasOwn(commands, key) ? commands[key] : undefined;
 }
 
-/** Signs that begin no code, no sentence and no figure; a minus begins one below zero. */
+/** Signs that begin no code, no sentence, no figure and no day; a minus begins a figure below zero. */
 const besideText = ['+', '/', '*', '!', '?'];
 
-/** Whether a key pressed in the line with nothing in it is a command, and is not typed. */
-export function isCommandInLine(key: string): boolean {
+/** Whether a key pressed in a field with nothing in it is a command, and is not typed. */
+export function isCommandInField(key: string): boolean {
   return besideText.includes(key);
 }

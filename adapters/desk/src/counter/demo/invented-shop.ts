@@ -224,7 +224,7 @@ export const inventedReturns: readonly InventedReturn[] = [
     id: 'tired-battery',
     receipt: 'W-09815',
     part: 'battery',
-    answered: 8,
+    answered: 7,
     diagnosis: { by: 'not-told' },
     answers: {
       'part-number': ['matches-sale'],

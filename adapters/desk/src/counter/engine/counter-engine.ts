@@ -8,6 +8,7 @@ import {
   looksLikeDay,
   turn,
   type AnswerInput,
+  type AskMessage,
   type Chart,
   type Message,
   type Opening,
@@ -19,6 +20,7 @@ import type { Speaker, ToldEach, Understood } from '@keyturn/language';
 import { returnSlip, type Sheet, type Sold } from '@keyturn/sheets';
 import { createEngine, type Engine, type Laid, type Turned } from '../../engine/engine.ts';
 import { readVehicleCase, type VehicleReading } from '../vehicle/read-vehicle-case.ts';
+import { askedAhead } from './asked-ahead.ts';
 
 /** A figure while it is typed. */
 export interface TypedFigure {
@@ -55,6 +57,8 @@ export interface CounterEngine {
   /** Opens a case of a flow. */
   readonly open: (flow: string, opening: Opening) => Promise<Laid>;
   readonly lay: (sitting: Sitting) => Promise<Laid>;
+  /** The questions after the one in hand that stand on the same screen; nothing is taken. */
+  readonly ahead: (sitting: Sitting) => Promise<readonly AskMessage[]>;
   readonly take: Engine['take'];
   readonly say: Engine['say'];
   /**
@@ -103,6 +107,7 @@ export interface CounterEngine {
 export const counterCalls = [
   'open',
   'lay',
+  'ahead',
   'take',
   'say',
   'hear',
@@ -135,6 +140,7 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
   return {
     open: (flow, opening) => engineOf(flow).open(opening),
     lay: (sitting) => of(sitting).lay(sitting),
+    ahead: ({ case: kase }) => Promise.resolve(askedAhead(chartOf(kase.flow.id), kase)),
     take: (sitting, given) => of(sitting).take(sitting, given),
     say: (sitting, given) => of(sitting).say(sitting, given),
     hear: async (sitting, { at, line, locale }) => {

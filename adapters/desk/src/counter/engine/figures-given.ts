@@ -21,10 +21,13 @@ export function figuresGiven(
   const answers: AnswerInput[] = [];
   for (const check of filled) {
     const figure = figures[check];
-    if (figure === undefined || figure.answer === null || figure.refused.length > 0) {
-      return { type: 'wrong', check };
-    }
+    if (figure === undefined || !isTakable(figure)) return { type: 'wrong', check };
     answers.push(figure.answer, ...figure.beside);
   }
   return { type: 'answers', answers };
+}
+
+/** Whether a figure as it is typed can be taken. */
+export function isTakable(figure: TypedFigure): figure is TypedFigure & { answer: AnswerInput } {
+  return figure.answer !== null && figure.refused.length === 0;
 }

@@ -31,8 +31,8 @@ const css = `
   line-height: 1.2;
   font-weight: 700;
   text-wrap: balance;
-  margin-block-start: -.6rem;
 }
+.counter .card > .tag + .sentence { margin-block-start: -.6rem; }
 .standing { display: grid; gap: .35rem; padding: .7rem .9rem .9rem; border: 1px solid var(--l); border-inline-start: 3px solid var(--i); background: var(--p2); }
 .standing .keys { margin-block-start: .3rem; }
 .counter .signs { display: grid; gap: .6rem; }
@@ -53,11 +53,20 @@ const css = `
 .counter .keys.row { display: flex; flex-wrap: wrap; }
 .counter h3 { font-weight: 700; color: var(--i2); font-size: .95em; }
 .sure { font-size: 1.15em; max-inline-size: 46rem; }
+.taken { display: flex; flex-wrap: wrap; gap: 0 1.2rem; color: var(--i2); font-size: .95em; }
+.taken li::before { content: '✓ '; }
+.until { display: flex; flex-wrap: wrap; gap: 0 .5rem; color: var(--i2); }
+.until .ruler { display: none; }
+.coming { display: grid; gap: .6rem; padding-block-start: .8rem; border-block-start: 1px dashed var(--l); }
+.coming li { display: flex; flex-wrap: wrap; align-items: center; gap: .4rem; }
+.coming .what { flex: 0 0 auto; min-inline-size: 9.5rem; max-inline-size: 100%; margin-inline-end: .4rem; }
+.kit { display: flex; align-items: center; gap: .4rem; color: var(--i2); font-size: .95em; }
+.kit .fix { min-block-size: 44px; min-inline-size: 44px; border: 0; background: none; color: inherit; font-size: 1.1em; cursor: pointer; }
 .how-to { display: grid; gap: .3rem; max-inline-size: 46rem; padding-inline-start: .9rem; border-inline-start: 3px solid var(--l); color: var(--i2); }
-.practice { display: grid; align-content: start; gap: .2rem; min-block-size: 4.2rem; padding: .6rem .9rem; border: 1px dashed var(--i2); font-size: 1.05em; }
+.practice { display: flex; flex-wrap: wrap; justify-content: space-between; align-items: baseline; gap: 0 1.5rem; padding: .35rem .9rem; border: 1px dashed var(--i2); }
 .invented { font-size: .85em; color: var(--i2); }
-.counter .notes, .counter .notes.empty { display: grid; align-content: end; gap: .3rem; min-block-size: 3.1rem; }
-.counter .notes.empty { border-color: transparent; }
+.counter .notes { display: grid; gap: .3rem; position: sticky; inset-block-end: .5rem; z-index: 2; padding: .6rem .9rem; border: 1px solid var(--i); border-inline-start: 3px solid var(--a); background: var(--p2); }
+.counter .notes.empty { display: block; padding: 0; border: 0; }
 .counter .notes .notice { font-weight: 700; }
 .not-told { display: grid; gap: .3rem; padding: .7rem .9rem; border: 1px solid var(--l); border-inline-start: 3px solid var(--a); background: var(--p2); }
 .to-do { display: grid; gap: .3rem; max-inline-size: 46rem; }
@@ -65,32 +74,30 @@ const css = `
 .told .fix { min-block-size: 44px; min-inline-size: 44px; margin-inline-start: auto; border: 1px solid var(--l); border-radius: 2px; background: var(--p2); font-size: 1.2em; cursor: pointer; }
 .to-do li { padding-inline-start: 1rem; position: relative; }
 .to-do li::before { content: ''; position: absolute; inset-inline-start: 0; inset-block-start: .6em; inline-size: .45rem; block-size: .15rem; background: var(--i2); }
-.usual { display: grid; gap: .45rem; max-inline-size: 46rem; padding-block-start: .8rem; border-block-start: 1px solid var(--l); }
-.usual h3 { font-size: 1em; }
-.usual dl { display: grid; margin: 0; gap: .2rem 1.5rem; grid-template-columns: repeat(auto-fill, minmax(min(100%, 19rem), 1fr)); }
-.usual dl div { display: flex; flex-wrap: wrap; gap: 0 .5rem; }
-.usual dt { color: var(--i2); }
-.usual dt::after { content: ':'; }
-.usual dd { margin: 0; font-weight: 700; }
-.counter .usual .key.take { background: var(--p2); border-color: var(--i); color: var(--i); justify-self: start; }
-.figures { display: grid; gap: 1.1rem; }
-.figure { display: grid; grid-template-columns: minmax(8rem, 11rem) minmax(0, 1fr); gap: .2rem 1.25rem; align-items: center; }
-.figure label, .figure .how-to { grid-column: 1 / -1; }
+.usual { display: grid; gap: .7rem; }
+.usual ol { display: grid; gap: .4rem .55rem; grid-template-columns: repeat(auto-fill, minmax(min(100%, 19rem), 1fr)); }
+.usual li { display: grid; grid-template-rows: 1fr auto; gap: .2rem; }
+.counter .line-key { border-block-end-width: 2px; background: var(--p2); }
+.counter .line-key .label { display: flex; flex-wrap: wrap; gap: 0 .5rem; font-weight: 400; }
+.counter .line-key .what { color: var(--i2); }
+.figures { display: grid; gap: .7rem; }
+.figure { display: grid; grid-template-columns: minmax(8rem, 11rem) minmax(0, 1fr); gap: 0 1.25rem; align-items: end; }
+.figure label, .figure .how-to, .figure .keys { grid-column: 1 / -1; }
 .figure label { font-weight: 700; }
 .figure .how-to { margin-block-end: .3rem; }
 .counter .display { border-width: 1px; padding-inline: .6rem; align-self: start; }
-.counter .display input { min-block-size: 54px; font-size: 2rem; }
+.counter .display input { min-block-size: 48px; font-size: 1.8rem; }
 .counter .display .unit { font-size: 1.3rem; }
 .figure .means { grid-column: 1 / -1; min-block-size: 1.4em; color: var(--i2); }
 .figure .means.wrong { color: var(--i); font-weight: 700; }
 .figure .means.wrong::before { content: '! '; color: var(--a); }
-.bench-ruler { display: block; inline-size: 100%; max-inline-size: 42rem; block-size: auto; overflow: visible; direction: ltr; }
+.bench-ruler { display: block; inline-size: 100%; max-inline-size: 30rem; block-size: auto; overflow: visible; direction: ltr; }
 .bench-ruler text { font-size: 14px; fill: var(--i2); font-family: inherit; font-variant-numeric: tabular-nums lining-nums; }
 .bench-ruler .label.here { fill: var(--i); font-weight: 700; }
 .bench-ruler .lead { stroke: var(--i2); stroke-width: .75; stroke-dasharray: 1.5 2.5; }
 .bench-ruler .axis { stroke: var(--i); stroke-width: 1.5; }
 .bench-ruler .band { fill: var(--p2); stroke: var(--i2); stroke-width: .75; }
-.bench-ruler .band.odd { fill: var(--odd); }
+.bench-ruler .band.good { fill: var(--odd); }
 .bench-ruler .band.here { fill: var(--here); stroke: var(--here); }
 .bench-ruler .zone { fill: var(--i); opacity: .55; }
 .bench-ruler .spread { fill: var(--i); opacity: .35; }
@@ -101,9 +108,10 @@ const css = `
 .camera video { inline-size: 100%; max-inline-size: 30rem; background: #000; }
 .ledger { grid-area: ledger; display: grid; gap: 1.25rem; align-content: start; padding: 1rem 1.5rem 3rem 0; }
 [dir='rtl'] .ledger { padding: 1rem 0 3rem 1.5rem; }
-.slip {
+.slip-title { font-weight: 700; font-size: 1.3em; line-height: 1.2; }
+.printed {
   display: grid;
-  gap: .45rem;
+  gap: .6rem;
   padding: 1rem 2rem 1.4rem;
   border: 1px solid var(--l);
   background:
@@ -111,19 +119,24 @@ const css = `
     radial-gradient(circle at 50% 50%, var(--l) 0 3.5px, transparent 4.2px) calc(100% - 4px) 6px / 14px 22px repeat-y,
     var(--p2);
 }
-.slip header { display: grid; gap: .1rem; padding-block-end: .5rem; border-block-end: 1px dashed var(--l); }
-.slip header p { font-size: .95em; color: var(--i2); }
-.slip-title { font-weight: 700; font-size: 1.3em; line-height: 1.2; }
-.slip h3 { margin-block-start: .4rem; }
-.slip li { padding-inline-start: 1rem; position: relative; }
-.slip li::before { content: ''; position: absolute; inset-inline-start: 0; inset-block-start: .6em; inline-size: .45rem; block-size: .15rem; background: var(--i2); }
-.slip .readings { display: grid; gap: .5rem; margin-block-start: .4rem; }
-.slip .readings li { padding: 0; display: flex; flex-wrap: wrap; gap: 0 .6rem; }
-.slip .readings li::before { content: none; }
-.slip .ruler { flex: 1 0 100%; }
-.small-print { font-size: .82em; line-height: 1.3; color: var(--i2); }
-.small-print:empty { display: none; }
-.signatures { display: none; }
+.printed header { display: flex; justify-content: space-between; gap: 1rem; padding-block-end: .5rem; border-block-end: 1px dashed var(--l); }
+.printed h3 { margin: 0; font-size: 1.05em; color: inherit; }
+.printed h4 { margin: 0; font-weight: 700; font-size: .95em; color: var(--i2); }
+.printed dl { margin: 0; }
+.printed dl div { display: flex; flex-wrap: wrap; gap: 0 .5rem; }
+.printed dt { color: var(--i2); }
+.printed dt::after { content: ':'; }
+.printed dd { margin: 0; font-weight: 700; }
+.printed ul li { padding-inline-start: 1rem; position: relative; }
+.printed ul li::before { content: '–'; position: absolute; inset-inline-start: 0; }
+.printed ol { display: grid; gap: .5rem; }
+.printed small { display: block; font-size: .8em; }
+.printed figure { margin: 0; }
+.printed .picture svg { max-inline-size: 100%; block-size: auto; }
+.printed .code { flex: none; inline-size: 6.5rem; font-size: .7em; }
+.printed .block { display: grid; gap: .15rem; }
+.printed .to-sign { display: grid; grid-template-columns: 1fr 1fr; gap: 2rem; margin-block-start: 2rem; font-size: .85em; }
+.printed .to-sign span { border-block-start: 1px solid var(--i2); padding-block-start: .2rem; }
 .facts, .vehicle { display: grid; gap: .5rem; padding: .75rem .8rem .8rem; background: var(--p2); border: 1px solid var(--l); }
 .fields { display: grid; grid-template-columns: 1fr 1fr; gap: .45rem .7rem; }
 .field { display: grid; gap: .1rem; min-inline-size: 0; align-content: start; }
@@ -178,7 +191,17 @@ const css = `
 [dir='rtl'] .marks { transform: scaleX(-1); }
 .marks .good { fill: var(--here); stroke: var(--i); stroke-width: 1; }
 .marks .failed { fill: none; stroke: var(--i); stroke-width: 1.5; }
-.printed { display: none; }
+.day-list > .printed { display: none; }
+/* On a low screen a list and the key that takes it are seen together. */
+@media (max-height: 50rem) and (min-width: 40.1rem) {
+  .counter .head { padding-block: .3rem; }
+  .counter .card { gap: .6rem; padding-block-start: .6rem; }
+  .counter .card > .sentence { font-size: 1.6rem; }
+  .counter .card > .tag + .sentence { margin-block-start: -.4rem; }
+  .counter .line-entry { padding-block-end: .5rem; }
+  .counter .line-key { min-block-size: 44px; padding-block: .25rem; }
+  .figures { gap: .3rem; }
+}
 @media (max-width: 64rem) {
   .bench { grid-template-columns: minmax(0, 1fr); grid-template-areas: 'card' 'ledger' 'waiting'; grid-template-rows: none; }
   .ledger, [dir='rtl'] .ledger { padding: 0 1.5rem 2rem; }
@@ -192,8 +215,6 @@ const css = `
   .counter .language span { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
   .counter .head-list { grid-column: 1 / -1; display: flex; flex-wrap: wrap; gap: .3rem; }
   .counter .head-key { flex: 1 1 4.4rem; min-inline-size: min-content; padding: .2rem; font-size: .85em; line-height: 1.15; overflow-wrap: normal; }
-  .counter .notes.empty { display: none; }
-  .counter .notes { min-block-size: 0; }
   .counter .line-entry { gap: .4rem; }
   .counter .line-entry label { display: contents; }
   .counter .line-entry label span { flex: 1 0 100%; }
@@ -203,7 +224,7 @@ const css = `
   .others-list button, .figure { grid-template-columns: minmax(0, 1fr); }
   .figure .means { min-block-size: 2.8em; }
   .bench-ruler { margin-block-start: .5rem; }
-  .slip { padding-inline: 1.6rem; }
+  .printed { padding-inline: 1.6rem; }
   .wide table { min-inline-size: 0; inline-size: 100%; }
   .wide thead { display: none; }
   .wide tr { display: grid; grid-template-columns: 3.6rem minmax(0, 1fr) auto; gap: 0 .6rem; padding-block: .5rem; border-block-start: 1px solid var(--grid); }
@@ -215,10 +236,10 @@ const css = `
 }
 @media (max-width: 24rem) { .fields { grid-template-columns: 1fr; } }
 @media (forced-colors: active) {
-  .key, .head-key, .slip, .facts, .vehicle, .sums { border-color: ButtonText; }
+  .key, .head-key, .printed, .facts, .vehicle, .sums { border-color: ButtonText; }
   .bench-ruler text { fill: CanvasText; }
   .bench-ruler .axis { stroke: CanvasText; }
-  .bench-ruler .band, .bench-ruler .band.odd { fill: Canvas; stroke: CanvasText; }
+  .bench-ruler .band, .bench-ruler .band.good { fill: Canvas; stroke: CanvasText; }
   .bench-ruler .band.here { fill: Highlight; stroke: CanvasText; }
   .bench-ruler .mark, .bench-ruler .zone, .bench-ruler .spread { fill: CanvasText; }
   .marks .good { fill: Highlight; stroke: CanvasText; }
@@ -226,35 +247,22 @@ const css = `
 }
 @media print {
   .page.counter { background: #fff; color: #000; font-size: 11pt; min-block-size: 0; }
-  .head, .counter .card, .others-list, .ledger > :not(.slip):not(.printed), .slip.seen, .report .keys, .day-pick { display: none !important; }
+  .head, .counter .card, .others-list, .ledger > :not(.printed), .report .keys, .day-pick { display: none !important; }
   .bench, .ledger, [dir='rtl'] .ledger { display: block; padding: 0; }
   .day-list.again > :not(.printed) { display: none !important; }
   .slip-again { text-decoration: none; }
-  .slip { border: 0; padding: 0; background: none; }
-  .slip header p, .slip h3, .small-print { color: #000; }
-  .small-print ul { columns: 2; }
-  .printed { display: grid; gap: .5rem; }
-  .printed .strip-block ol { columns: 2; column-gap: 8mm; }
-  .printed header { display: flex; justify-content: space-between; gap: 1.5rem; border-block-end: 1px solid #000; padding-block-end: .4rem; }
-  .printed h1 { font-size: 1.4em; font-weight: 700; }
-  .printed h2 { font-weight: 700; break-after: avoid; }
-  .printed .lead { font-weight: 700; font-size: 1.3em; }
+  .printed, .day-list > .printed { display: grid; gap: .5rem; border: 0; padding: 0; background: none; }
+  .printed dt, .printed h4 { color: #000; }
+  .printed .strip-block ol { display: block; columns: 2; column-gap: 8mm; }
+  .printed header { border-block-end: 1px solid #000; padding-block-end: .4rem; }
+  .printed h3 { font-size: 1.4em; font-weight: 700; }
+  .printed h4 { font-size: 1em; break-after: avoid; }
   .printed .block:not(.strip-block) { break-inside: avoid; }
   .printed li { break-inside: avoid; }
-  .printed dl { margin: 0; }
-  .printed dl div { display: flex; gap: .5rem; }
-  .printed dt::after { content: ':'; }
-  .printed dd { margin: 0; font-weight: 700; }
-  .printed ul li { padding-inline-start: 1rem; position: relative; }
-  .printed ul li::before { content: '–'; position: absolute; inset-inline-start: 0; }
-  .printed small { display: block; font-size: .8em; }
-  .printed figure { margin: 0; }
   .printed .picture svg { max-inline-size: 80mm; }
-  .printed .code { flex: none; inline-size: 32mm; font-size: .7em; }
-  .to-sign { display: grid; grid-template-columns: 1fr 1fr; gap: 2rem; margin-block-start: 2.5rem; }
-  .to-sign span { border-block-start: 1px solid #000; padding-block-start: .2rem; }
-  .signatures { display: grid; grid-template-columns: 1fr 1fr; gap: 2rem; margin-block-start: 3.5rem; }
-  .signatures span { border-block-start: 1px solid #000; padding-block-start: .2rem; }
+  .printed .code { inline-size: 32mm; }
+  .printed .to-sign { margin-block-start: 2.5rem; font-size: 1em; }
+  .printed .to-sign span { border-block-start: 1px solid #000; }
 }
 `;
 

@@ -17,15 +17,20 @@ export interface KnownPart {
 export async function openReturn(
   engine: CounterEngine,
   shop: Shop | null,
-  given: KnownPart & { readonly at: string; readonly practice?: string | undefined },
+  given: KnownPart & {
+    readonly at: string;
+    readonly practice?: string | undefined;
+    /** What there is to test with, by the ids of kit; left out it is what the shop’s file says. */
+    readonly kit?: readonly string[] | undefined;
+  },
 ): Promise<CounterReturn> {
-  const { part, shelf, sale, at, practice = null } = given;
+  const { part, shelf, sale, at, practice = null, kit = shop?.kit } = given;
   const id = crypto.randomUUID();
   const flow = flowOf[part];
   const context = {
     role: 'clerk',
     place: 'workshop',
-    ...(shop?.kit === undefined ? {} : { kit: shop.kit }),
+    ...(kit === undefined ? {} : { kit }),
     ...contextOf({ shelf, sale }),
   };
   const opened = await engine.open(flow, {

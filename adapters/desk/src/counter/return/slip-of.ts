@@ -9,8 +9,11 @@ import type { CounterBook } from '../store/counter-book.ts';
 import type { CounterWords } from '../words/counter-words.ts';
 import type { CounterReturn } from './counter-return.ts';
 
+/** What would turn the decision is not for the customer to read. */
+const isForCustomer = ({ id }: Sheet['blocks'][number]): boolean => id !== 'change';
+
 /** What still holds where a lead takes the part back, whatever the terms say. */
-const kept = ['measure', 'rights', 'seen', 'found', 'signed'];
+const keptAsGoodwill = ['measure', 'rights', 'seen', 'found', 'signed'];
 
 /** Writes the slip of a return at an instant, ISO 8601, in the language of the counter. */
 export async function slipOf(
@@ -19,13 +22,14 @@ export async function slipOf(
   by: { readonly engine: CounterEngine; readonly voice: CounterVoice; readonly book: CounterBook },
 ): Promise<Sheet> {
   const { timeZone: here } = new Intl.DateTimeFormat().resolvedOptions();
-  const sheet = await by.engine.slip(sitting, {
+  const whole = await by.engine.slip(sitting, {
     made,
     locale: by.voice.tag,
     timeZone: by.book.shop?.policy['time-zone'] ?? here,
     sold: { name, number, receipt },
     ...(aside === null ? {} : { aside }),
   });
+  const sheet = { ...whole, blocks: whole.blocks.filter(isForCustomer) };
   return goodwill === null ? sheet : asGoodwill(sheet, by.voice.words, goodwill);
 }
 
@@ -34,6 +38,6 @@ function asGoodwill(sheet: Sheet, words: CounterWords, name: string): Sheet {
   return {
     ...sheet,
     lead: { title: words.goodwillTitle, text: fill(words.byName, { name }) },
-    blocks: sheet.blocks.filter(({ id }) => kept.includes(id)),
+    blocks: sheet.blocks.filter(({ id }) => keptAsGoodwill.includes(id)),
   };
 }

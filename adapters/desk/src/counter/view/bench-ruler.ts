@@ -29,6 +29,8 @@ export function benchRuler(
     readonly speaker: Speaker;
     readonly bandLabels: readonly string[];
     readonly isTyped: boolean;
+    /** The band in which a part is good. */
+    readonly good: string | undefined;
   },
 ): TemplateResult {
   const at = placeOn(scale);
@@ -51,13 +53,17 @@ interface DrawnBand {
   readonly middle: number;
   readonly row: number;
   readonly isHere: boolean;
-  readonly isOdd: boolean;
+  readonly isGood: boolean;
 }
 
 /** Each label stands in the lowest row in which it has room. */
 function bandsOf(
-  { bounds: between, bands: ids, band: found }: ReadingMessage,
-  { bandLabels, isTyped }: { readonly bandLabels: readonly string[]; readonly isTyped: boolean },
+  { bounds: between, bands: ids, band: found, borderline }: ReadingMessage,
+  {
+    bandLabels,
+    isTyped,
+    good,
+  }: Pick<Parameters<typeof benchRuler>[1], 'bandLabels' | 'isTyped' | 'good'>,
   at: At,
 ): readonly DrawnBand[] {
   const edges = [0, ...between.map(({ low, high }) => at((low + high) / 2)), width];
@@ -72,12 +78,13 @@ function bandsOf(
     let row = 0;
     while (!isFree(row)) row += 1;
     taken.push([row, middle - half - gap, middle + half + gap]);
-    const isHere = isTyped && id === found;
-    return { x, end, label, middle, row, isHere, isOdd: index % 2 === 1 };
+    // What is too close to call lies in no band.
+    const isHere = isTyped && !borderline && id === found;
+    return { x, end, label, middle, row, isHere, isGood: id === good };
   });
 }
 
-function band({ x, end, label, middle, row, isHere, isOdd }: DrawnBand) {
+function band({ x, end, label, middle, row, isHere, isGood }: DrawnBand) {
   const base = 14 - row * rise;
   const place = (x + end) / 2;
   // A label that stands higher is led to its band.
@@ -85,7 +92,7 @@ function band({ x, end, label, middle, row, isHere, isOdd }: DrawnBand) {
     row === 0
       ? nothing
       : svg`<line class="lead" x1=${place} x2=${place} y1=${base + 4} y2=${axis - 8} />`;
-  return svg`<rect class=${isHere ? 'band here' : isOdd ? 'band odd' : 'band'}
+  return svg`<rect class=${isHere ? 'band here' : isGood ? 'band good' : 'band'}
       x=${x} width=${Math.max(0, end - x)} y=${axis} height="12" />
     ${lead}<text class=${isHere ? 'label here' : 'label'} x=${middle} y=${base} text-anchor="middle">${label}</text>`;
 }

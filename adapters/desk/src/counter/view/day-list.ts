@@ -19,7 +19,14 @@ export function dayList(shown: Shown): TemplateResult {
     .toSorted((one, other) => (one.closed.at < other.closed.at ? -1 : 1));
   const { again } = shown;
   return html`<section class=${again === undefined ? 'report day-list' : 'report day-list again'}>
-    ${again === undefined ? nothing : printedSlip(again, shop?.isInvented === true ? words.practiceNote : '')}
+    ${
+      again === undefined
+        ? nothing
+        : printedSlip(again, {
+            label: words.slip,
+            practice: shop?.isInvented === true ? words.practiceNote : '',
+          })
+    }
     <h2 id="asked" tabindex="-1">${words.dayList}</h2>
     ${shop?.isInvented === true ? html`<p class="invented">${words.practiceNote}</p>` : nothing}
     <label class="field day-pick">

@@ -3,7 +3,7 @@
  */
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyView, numbered, type KeyLook } from '../../view/key.ts';
-import { keyOf } from '../keys.ts';
+import { leaveKey } from './leave-key.ts';
 import { decisionOf, type Decided } from './slip.ts';
 import type { InHand, Shown } from './shown.ts';
 import { sentence } from './sentence.ts';
@@ -15,7 +15,8 @@ export function decidedCard(shown: Shown, inHand: InHand): TemplateResult {
   const { title, strength } = decided;
   return html`${sentence(shown.words.decision, title)}
     <p class="sure">${strength}</p>
-    ${paid(decided)} ${toDo(decided)} ${numbered(decidedKeys(shown, inHand))}`;
+    ${paid(decided)} ${toDo(decided)} ${wanted(shown, inHand)}
+    ${numbered(decidedKeys(shown, inHand))}`;
 }
 
 /** What is paid back in all, or what an amount lacks; the arithmetic is on the slip. */
@@ -23,6 +24,12 @@ function paid({ sections }: Decided): TemplateResult | typeof nothing {
   const refund = sections.find(({ id }) => id === 'refund');
   if (refund === undefined) return nothing;
   return html`<p class="sure"><b>${refund.heading}:</b> ${refund.lines.at(-1)}</p>`;
+}
+
+/** What the slip lacks of the part. */
+function wanted({ words }: Shown, { back }: InHand): TemplateResult | typeof nothing {
+  if (back.number !== '' || back.receipt !== '') return nothing;
+  return html`<p class="hint">${words.slipWants}</p>`;
 }
 
 /** What is to be done now, where the decision says so. */
@@ -93,14 +100,5 @@ export function goodwillCard({ words, act }: Shown): TemplateResult {
       />
       <button type="submit" class="key take">${words.take}</button>
     </form>
-    <div class="keys row">
-      ${keyView({
-        label: words.leave,
-        at: keyOf.leave,
-        isSmall: true,
-        press: () => {
-          act.hand({ open: null });
-        },
-      })}
-    </div>`;
+    ${leaveKey({ words, act })}`;
 }

@@ -20,9 +20,8 @@ export function figures(shown: Shown, inHand: InHand, checks: readonly string[])
     class="figures"
     @submit=${(event: Event) => {
       event.preventDefault();
-      const next = firstEmpty(event.currentTarget as HTMLFormElement);
-      if (next === undefined) act.takeFigures();
-      else next.focus();
+      const root = (event.currentTarget as HTMLFormElement).getRootNode() as ShadowRoot;
+      act.nextFigure((root.activeElement as HTMLInputElement | null)?.name ?? '');
     }}
   >
     ${repeat(
@@ -30,6 +29,7 @@ export function figures(shown: Shown, inHand: InHand, checks: readonly string[])
       (check) => `${back.id} ${check}`,
       (check) => figure(shown, inHand, { check, isOneOfSeveral: checks.length > 1 }),
     )}
+    ${hasZone(inHand, checks) ? html`<p class="hint">${words.rulerKey}</p>` : nothing}
     <div class="keys row">
       ${keyView({
         label: words.takeFigures,
@@ -40,14 +40,6 @@ export function figures(shown: Shown, inHand: InHand, checks: readonly string[])
       <button type="submit" hidden></button>
     </div>
   </form>`;
-}
-
-/** The field to go on to: the next one that is empty, while something was typed in this one. */
-function firstEmpty(form: HTMLFormElement): HTMLInputElement | undefined {
-  const fields = [...form.querySelectorAll('input')];
-  const root = form.getRootNode() as ShadowRoot;
-  const isFilled = (root.activeElement as HTMLInputElement | null)?.value.trim() !== '';
-  return isFilled ? fields.find(({ value }) => value.trim() === '') : undefined;
 }
 
 function figure(
@@ -64,7 +56,7 @@ function figure(
   const id = `figure-${check}`;
   return html`<div class="figure">
     <label for=${id}>${speaker.checkName(check)}</label>
-    ${isOneOfSeveral && question?.kind === 'question' ? how(question) : nothing}
+    ${isOneOfSeveral && shown.hasHow && question?.kind === 'question' ? how(question.how) : nothing}
     <span class="display">
       <input
         id=${id}
@@ -108,7 +100,7 @@ function offered(
 }
 
 /** The scale, and in words what the figure means or why it is none. */
-function scale({ figures: all, speaker }: InHand, check: string): TemplateResult {
+function scale({ figures: all, speaker, flow }: InHand, check: string): TemplateResult {
   const typed = all[check];
   const reading = typed?.scale ?? null;
   const isTyped = typed !== undefined && typed.answer !== null && typed.refused.length === 0;
@@ -118,11 +110,27 @@ function scale({ figures: all, speaker }: InHand, check: string): TemplateResult
     ...speaker.render(typed?.refused ?? []),
   ].flatMap((one) => ('text' in one ? [one.text] : []));
   return html`${
-      reading === null || rendered?.kind !== 'scale'
+      reading === null || rendered?.kind !== 'scale' || reading.bounds.length === 0
         ? nothing
-        : benchRuler(reading, { speaker, bandLabels: rendered.bandLabels, isTyped })
+        : benchRuler(reading, {
+            speaker,
+            bandLabels: rendered.bandLabels,
+            isTyped,
+            good: goodOf(flow, check),
+          })
     }
     <p class=${wrong.length > 0 ? 'means wrong' : 'means'} id=${`figure-${check}-means`}>
       ${wrong.length > 0 ? wrong.join(' ') : isTyped && rendered?.kind === 'scale' ? rendered.means : ''}
     </p>`;
+}
+
+/** The band in which a part is good; undefined where none is. */
+function goodOf({ checks }: InHand['flow'], check: string): string | undefined {
+  const form = checks[check]?.form;
+  return form?.kind === 'reading' ? form.good : undefined;
+}
+
+/** Whether a bound is a zone on any of the scales. */
+function hasZone({ figures: all }: InHand, checks: readonly string[]): boolean {
+  return checks.some((check) => all[check]?.scale?.bounds.some(({ low, high }) => low < high));
 }

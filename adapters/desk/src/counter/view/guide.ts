@@ -6,6 +6,7 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { fill, listed } from '../../wording.ts';
 import type { InHand, Shown } from './shown.ts';
 import { figuresInHand, questionOf } from './step-card.ts';
+import { usualOf, type UsualLines } from './usual-list.ts';
 
 /** Draws the guide; nothing for a part that is not invented. */
 export function guide(shown: Shown): TemplateResult | typeof nothing {
@@ -14,12 +15,12 @@ export function guide(shown: Shown): TemplateResult | typeof nothing {
   const line =
     inHand === undefined
       ? ''
-      : hand.asking === null && hand.open === null && hand.told === null && hand.offered === null
+      : hand.open === null && hand.told === null && hand.offered === null
         ? lineFor(shown, inHand)
         : '';
   return html`<aside class="practice" aria-label=${words.practice}>
-    <p class="invented">${words.practiceNote}</p>
     ${line === '' ? nothing : html`<p>${line}</p>`}
+    <p class="invented">${words.practiceNote}</p>
   </aside>`;
 }
 
@@ -27,10 +28,23 @@ function lineFor(shown: Shown, inHand: InHand): string {
   const { words } = shown;
   const { invented, back } = inHand;
   if (invented === undefined) return '';
+  const usual = usualOf(shown, inHand);
+  if (usual.length > 0) return listLine(shown, inHand, usual);
   const { awaiting } = positionOf(back.sitting.case);
   if (awaiting === 'nothing') return words.guideDecided;
   if (awaiting === 'confirm') return words.guideConfirm;
   return awaiting === 'answer' ? answerLine(shown, inHand) : '';
+}
+
+/** Of a list: that all of it is so, or the first line that is otherwise. */
+function listLine({ words }: Shown, { invented, speaker }: InHand, usual: UsualLines): string {
+  const otherwise = usual.findIndex(([check, answer]) => {
+    const found = invented?.answers[check];
+    return found !== undefined && (typeof found === 'number' || !found.includes(answer));
+  });
+  const [check] = usual[otherwise] ?? [];
+  if (check === undefined) return words.guideUsual;
+  return fill(words.guideLine, { what: speaker.checkName(check), key: otherwise + 1 });
 }
 
 function answerLine(shown: Shown, inHand: InHand): string {

@@ -8,9 +8,10 @@ export function keysHelp({ words, act, hasKeys }: Shown): TemplateResult {
   const rows: readonly (readonly [string, string])[] = [
     ['1 … 9', words.keyNumber],
     [keyOf.take, words.keyTake],
-    [`${keyOf['dont-know']} ?`, words.keyDontKnow],
+    [keyOf['dont-know'], words.keyDontKnow],
     [`${keyOf.cannot} ,`, words.keyCannot],
     [keyOf.correct, words.keyCorrect],
+    [keyOf.how, words.keyHow],
     [keyOf.new, words.newReturn],
     [keyOf.next, words.nextReturn],
     [keyOf.danger, words.danger],

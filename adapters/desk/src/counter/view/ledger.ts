@@ -13,8 +13,8 @@ import { slip } from './slip.ts';
 /** Draws it. */
 export function ledger(shown: Shown, inHand: InHand): TemplateResult {
   return html`<section class="ledger" aria-label=${shown.words.thePart}>
-    ${slip(shown, inHand)} ${partForm(shown, inHand)} ${vehicle(shown, inHand)}
-    ${found(shown, inHand)}
+    ${slip(shown, inHand)} ${partForm(shown, inHand)} ${found(shown, inHand)}
+    ${vehicle(shown, inHand)}
   </section>`;
 }
 
@@ -34,6 +34,9 @@ function partForm(shown: Shown, { back }: InHand): unknown {
         .value=${back[name]}
         @input=${(event: Event) => {
           act.tell(name, (event.currentTarget as HTMLInputElement).value);
+        }}
+        @change=${(event: Event) => {
+          if (name !== 'name') act.fetchPart((event.currentTarget as HTMLInputElement).value);
         }}
       />
     </label>`;

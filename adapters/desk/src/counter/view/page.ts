@@ -6,8 +6,8 @@ import { directionOf } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import { keyView, numbered } from '../../view/key.ts';
-import { dayAndTime, fill, timeOfDay } from '../../wording.ts';
-import { keyOf, type CounterCommand } from '../keys.ts';
+import { dayAndTime, fill, listed, timeOfDay } from '../../wording.ts';
+import { isCommandInField, keyOf, type CounterCommand } from '../keys.ts';
 import type { CounterReturn } from '../return/counter-return.ts';
 import { nameOf } from '../return/part-name.ts';
 import { cameGood } from './came-good.ts';
@@ -21,7 +21,15 @@ import { shopTerms } from './shop-terms.ts';
 import type { InHand, Shown } from './shown.ts';
 import { toldCard } from './told-card.ts';
 import { sentence } from './sentence.ts';
-import { askingCard, dangerCard, isTypedInto, stepCard } from './step-card.ts';
+import { usualOf } from './usual-list.ts';
+import {
+  askingCard,
+  dangerCard,
+  foldedHow,
+  isDayAsked,
+  isTypedInto,
+  stepCard,
+} from './step-card.ts';
 
 /** Draws the counter. */
 export function page(shown: Shown): TemplateResult {
@@ -51,9 +59,10 @@ function counter(shown: Shown): TemplateResult {
   const { inHand, hand } = shown;
   return html`<div class=${inHand === undefined ? 'bench bare' : 'bench'}>
     <section class="card" aria-labelledby="asked">
-      ${scanLine(shown)} ${hand.open === 'camera' ? camera(shown) : nothing} ${notes(shown)}
-      ${before(shown)} ${guide(shown)} ${inHand === undefined ? empty(shown) : card(shown, inHand)}
+      ${scanLine(shown)} ${hand.open === 'camera' ? camera(shown) : nothing} ${before(shown)}
+      ${guide(shown)} ${inHand === undefined ? empty(shown) : card(shown, inHand)}
       ${inHand === undefined ? nothing : always(shown, inHand)}
+      ${inHand === undefined ? nothing : testKit(shown, inHand)} ${notes(shown)}
     </section>
     ${inHand === undefined ? nothing : ledger(shown, inHand)} ${waiting(shown)}
   </div>`;
@@ -76,7 +85,6 @@ function card(shown: Shown, inHand: InHand): TemplateResult {
 /** The line: what was scanned or typed of a code, or found in the clerk's own words. */
 function scanLine(shown: Shown): TemplateResult {
   const { words, act, inHand, hasCamera } = shown;
-  const isTyping = inHand !== undefined && isTypedInto(shown, inHand);
   const said = inHand === undefined ? words.scanLabel : words.scanOrSay;
   return html`<form
     class="line-entry"
@@ -92,9 +100,7 @@ function scanLine(shown: Shown): TemplateResult {
     }}
   >
     <label>
-      <span
-        >${isTyping ? nothing : html`<kbd class="at" aria-hidden="true">${keyOf.scan}</kbd> `}${said}</span
-      >
+      <span><kbd class="at" aria-hidden="true">${keyOf.scan}</kbd> ${said}</span>
       <input
         name="line"
         dir="auto"
@@ -138,10 +144,52 @@ function camera({ words, act }: Shown): TemplateResult {
   </div>`;
 }
 
+/** What there is to test with, where it was not asked in this return, and the key to change it. */
+function testKit(
+  { words, act, hand, locale }: Shown,
+  inHand: InHand,
+): TemplateResult | typeof nothing {
+  const { flow, speaker, back } = inHand;
+  const { state } = back.sitting.case;
+  const position = positionOf(back.sitting.case);
+  const check = Object.values(flow.checks).find(({ writes }) => writes === 'kit');
+  const { kit } = state.context;
+  if (check?.form.kind !== 'choice' || !Array.isArray(kit) || !('check' in position))
+    return nothing;
+  const isHere = flow.stages.some(
+    ({ checks }) => checks.includes(check.id) && checks.includes(position.check),
+  );
+  if (!isHere || hand.asking !== null) return nothing;
+  const { choices: options } = check.form;
+  const names = options
+    .filter((id) => kit.includes(id))
+    .map((id) => speaker.answerLabel(check.id, id));
+  return html`<p class="kit">
+    <span
+      >${words.testKit}
+      ${names.length === 0 ? speaker.answerLabel(check.id, 'none') : listed(names, locale)}</span
+    >
+    <button
+      type="button"
+      class="fix"
+      aria-label=${`${words.correct}: ${speaker.checkName(check.id)}`}
+      title=${words.correct}
+      @click=${() => {
+        act.hand({ asking: check.id, picked: options.filter((id) => kit.includes(id)) });
+      }}
+    >
+      <span aria-hidden="true">✎</span>
+    </button>
+  </p>`;
+}
+
 /** What was said last, and answers that a line may have meant. */
-function notes({ notices, words, act, inHand }: Shown): TemplateResult {
+function notes(shown: Shown): TemplateResult {
+  const { notices, words, act, inHand } = shown;
   const said = inHand?.said ?? [];
-  const offers = inHand?.offers ?? [];
+  // Of a day they stand under its field.
+  const isDay = inHand !== undefined && isDayAsked(shown, inHand);
+  const offers = isDay ? [] : (inHand?.offers ?? []);
   const isBusy = inHand?.isBusy === true;
   const isEmpty = notices.length + said.length + offers.length === 0 && !isBusy;
   return html`<div class=${isEmpty ? 'notes empty' : 'notes'} role="status">
@@ -175,25 +223,22 @@ function before({ listedBefore }: Shown): TemplateResult | typeof nothing {
 function empty(shown: Shown): TemplateResult {
   const { words, act, shop } = shown;
   return html`${sentence(words.newReturn, words.whatIsIt)}
-    <p class="sure">${words.whatHint}</p>
-    ${numbered([
-      {
-        label: words.starter,
-        press: () => {
-          act.begin('starter');
-        },
+  ${numbered([
+    {
+      label: words.starter,
+      press: () => {
+        act.begin('starter');
       },
-      {
-        label: words.battery,
-        press: () => {
-          act.begin('battery');
-        },
+    },
+    {
+      label: words.battery,
+      press: () => {
+        act.begin('battery');
       },
-      ...(shop === null ? [{ label: words.practise, press: act.practise }] : []),
-    ])}
-    <p class="hint">
-      ${shop === null ? words.shopNone : fill(words.shopInUse, { shop: shop.policy.shop })}
-    </p>`;
+    },
+    ...(shop === null ? [{ label: words.practise, press: act.practise }] : []),
+  ])}
+  ${shop === null ? html`<p class="hint">${words.noTerms}</p>` : nothing}`;
 }
 
 /** What can always be done with a return. */
@@ -201,18 +246,16 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
   const { words, act, hand } = shown;
   const { back, speaker } = inHand;
   const { awaiting } = positionOf(back.sitting.case);
-  const isAsked =
-    awaiting === 'answer' &&
-    hand.asking === null &&
-    hand.open === null &&
-    hand.told === null &&
-    hand.offered === null &&
-    back.goodwill === null;
+  const isStill =
+    hand.open === null && hand.told === null && hand.offered === null && back.goodwill === null;
+  const isAsked = isStill && hand.asking === null && awaiting === 'answer';
+  const isList = usualOf(shown, inHand).length > 0;
+  const isHere = isStill && (isAsked || hand.asking !== null);
   const isTyping = isTypedInto(shown, inHand);
   const small = (command: CounterCommand, label: string): TemplateResult =>
     keyView({
       label,
-      ...(isTyping ? {} : { at: keyOf[command] }),
+      ...(isTyping && !isCommandInField(keyOf[command]) ? {} : { at: keyOf[command] }),
       isSmall: true,
       press: () => {
         act.command(command);
@@ -220,25 +263,15 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
     });
   return html`<div class="keys row">
     ${
-      isAsked
+      isHere && !isList
         ? html`${small('dont-know', speaker.key('dontKnow'))}
           ${small('cannot', speaker.key('cannot'))}`
         : nothing
     }
+    ${isHere && (shown.hasHow || foldedHow(shown, inHand)) ? small('how', shown.hasHow ? words.howLess : words.how) : nothing}
     ${back.sitting.case.state.order.length > 0 ? small('correct', words.correct) : nothing}
     ${hand.open === 'danger' ? nothing : small('danger', words.danger)}
     ${small('new', words.newReturn)}
-    ${
-      isAsked && back.sitting.case.state.decision === null
-        ? keyView({
-            label: words.goodwill,
-            isSmall: true,
-            press: () => {
-              act.hand({ open: 'goodwill' });
-            },
-          })
-        : nothing
-    }
     ${isAsked ? keyView({ label: words.putAside, isSmall: true, press: act.putAside }) : nothing}
     ${keyView({ label: hand.removing ? words.removeSure : words.remove, isSmall: true, press: act.remove })}
   </div>`;
@@ -246,9 +279,8 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
 
 /** The other parts on the counter, in turn after the one in hand. */
 function waiting(shown: Shown): TemplateResult | typeof nothing {
-  const { words, act, inHand } = shown;
+  const { words, act } = shown;
   if (shown.waiting.length === 0) return nothing;
-  const isTyping = inHand !== undefined && isTypedInto(shown, inHand);
   return html`<nav class="others-list" aria-label=${words.waiting}>
     <h2>${words.waiting}</h2>
     <ol>
@@ -256,7 +288,7 @@ function waiting(shown: Shown): TemplateResult | typeof nothing {
         shown.waiting,
         ({ id }) => id,
         (back, index) => {
-          const isNext = index === 0 && !isTyping;
+          const isNext = index === 0;
           return html`<li>
             <button
               type="button"

@@ -1,6 +1,6 @@
 /**
- * The slip as it goes to the printer: the sheet of the return, with its figures, its terms and the
- * code of its findings. On the screen it is hidden.
+ * The slip as it is seen and as it goes to the printer: the sheet of the return, with its figures,
+ * its terms and the code of its findings.
  */
 import { picture } from '@keyturn/element/pieces';
 import { noteParts, type Block, type Fact, type Sheet } from '@keyturn/sheets';
@@ -8,8 +8,11 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { guard } from 'lit-html/directives/guard.js';
 
 /** Draws a sheet. `practice` says that it is one of practice; empty where it is not. */
-export function printedSlip(sheet: Sheet, practice: string): TemplateResult {
-  return html`<article class="printed" aria-hidden="true">
+export function printedSlip(
+  sheet: Sheet,
+  { label, practice }: { readonly label: string; readonly practice: string },
+): TemplateResult {
+  return html`<article class="printed" aria-label=${label}>
     ${guard([sheet, practice], () => whole(sheet, practice))}
   </article>`;
 }
@@ -17,7 +20,7 @@ export function printedSlip(sheet: Sheet, practice: string): TemplateResult {
 function whole({ title, head, lead, blocks, code, foot }: Sheet, practice: string): TemplateResult {
   return html`<header>
       <div>
-        <h1>${title}</h1>
+        <h3>${title}</h3>
         ${practice === '' ? nothing : html`<p>${practice}</p>`} ${factList(head)}
       </div>
       <figure class="code">
@@ -25,13 +28,12 @@ function whole({ title, head, lead, blocks, code, foot }: Sheet, practice: strin
         <figcaption>${code.caption}</figcaption>
       </figure>
     </header>
-    <p class="lead">${lead.title}</p>
+    <p class="lead slip-title">${lead.title}</p>
     ${lead.text === '' ? nothing : html`<p>${lead.text}</p>`}
     ${blocks.map(
       (block) =>
         html`<section class=${`block ${block.kind}-block`}>
-          <h2>${block.heading}</h2>
-          ${inside(block)}
+          ${block.heading === '' ? nothing : html`<h4>${block.heading}</h4>`} ${inside(block)}
         </section>`,
     )}
     ${foot.map((line) => html`<p class="last">${line}</p>`)}`;

@@ -1,7 +1,7 @@
 /**
  * All that a view is made from, and all that it can do.
  */
-import type { Flow, Input } from '@keyturn/core';
+import type { AnswerInput, AskMessage, Flow, Input } from '@keyturn/core';
 import type { FlowTexts, Offer, Rendered, Speaker } from '@keyturn/language';
 import type { Sheet } from '@keyturn/sheets';
 import type { Laid } from '../../engine/engine.ts';
@@ -48,6 +48,8 @@ export interface InHand {
   readonly texts: FlowTexts;
   /** The figures that are asked for now, by check. */
   readonly figures: Readonly<Record<string, TypedFigure>>;
+  /** The questions after the one in hand that stand on the same screen. */
+  readonly ahead: readonly AskMessage[];
   /** The slip as it is printed, once there is a decision and it has been written. */
   readonly sheet: Sheet | undefined;
   /** Answers that the last line or day may have meant. */
@@ -67,6 +69,10 @@ export type WhoseCase = 'this-part' | 'other-part' | 'other-vehicle';
 /** What a view can do. */
 export interface Actions {
   readonly take: (...inputs: readonly Input[]) => void;
+  /** An answer to a check, or another one in its place. */
+  readonly answer: (check: string, value: AnswerInput['value']) => void;
+  /** All lines of a list. */
+  readonly takeList: (answers: readonly AnswerInput[]) => void;
   /** What was scanned, or typed into the line. */
   readonly enter: (text: string) => void;
   readonly hand: (change: Partial<Hand>) => void;
@@ -77,7 +83,11 @@ export interface Actions {
   readonly practise: () => void;
   readonly type: (check: string, text: string) => void;
   readonly takeFigures: () => void;
+  /** Goes on from the field of a figure to the next one, or takes them; one that is none stays. */
+  readonly nextFigure: (check: string) => void;
   readonly tell: (field: PartField, text: string) => void;
+  /** Fills in what the shop knows of a part by its number or the receipt of its sale. */
+  readonly fetchPart: (number: string) => void;
   readonly price: (text: string) => void;
   readonly oldUnit: (told: 'returned' | 'owed') => void;
   readonly boughtOn: (by: Exclude<Diagnosis['by'], 'case'>) => void;
@@ -133,6 +143,10 @@ export interface Shown {
   /** The slip of a return of the day's list, written anew to be printed; undefined without one. */
   readonly again: Sheet | undefined;
   readonly hasKeys: boolean;
+  /** Whether a list has been taken since the page was opened: how is known by then. */
+  readonly hasListed: boolean;
+  /** Whether it is told how each thing is found out. */
+  readonly hasHow: boolean;
   readonly hasCamera: boolean;
   readonly hand: Hand;
   readonly act: Actions;

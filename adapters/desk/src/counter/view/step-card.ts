@@ -1,18 +1,22 @@
 /**
- * The step in hand: its cautions first, the question, how it is found out, the answers.
+ * The step in hand: its cautions first, the question, the answers, and what is asked next with it.
  */
 import { positionOf, type AnswerInput } from '@keyturn/core';
 import { askAgain } from '@keyturn/element/sittings';
-import { sign } from '@keyturn/element/pieces';
+import { finding, sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { keyed } from 'lit-html/directives/keyed.js';
-import { answering } from '../../engine/engine.ts';
 import { keyView, numbered } from '../../view/key.ts';
 import { fill } from '../../wording.ts';
 import { keyOf } from '../keys.ts';
+import { coming } from './coming.ts';
+import { dayField } from './day-field.ts';
 import { figures } from './figures.ts';
-import { how, sentence, type Question } from './sentence.ts';
+import { leaveKey } from './leave-key.ts';
+import { how, howLines, sentence, type Question } from './sentence.ts';
 import type { InHand, Shown } from './shown.ts';
+import { cautionsOf, signs } from './signs.ts';
+import { taken } from './taken.ts';
+import { usualList, usualOf } from './usual-list.ts';
 
 /** The question that is to be answered now: that of the step, or one that is put right. */
 export function questionOf({ hand }: Shown, { flow, speaker, laid }: InHand): Question | undefined {
@@ -21,19 +25,49 @@ export function questionOf({ hand }: Shown, { flow, speaker, laid }: InHand): Qu
   return said.find((one) => one.kind === 'question');
 }
 
-/** The checks whose figures are asked for now. */
+/** The checks whose figures are asked for now; a temperature last, since many a shop has none to give. */
 export function figuresInHand(hand: Shown['hand'], { flow, laid }: InHand): readonly string[] {
   const ask = laid.inHand.find((message) => message.kind === 'ask');
   const asked =
     hand.asking === null ? [ask?.check, ...(ask?.beside?.readings ?? [])] : [hand.asking];
-  return asked.filter((check) => flow.checks[check ?? '']?.form.kind === 'reading') as string[];
+  const isLast = (check: string): number => {
+    const form = flow.checks[check]?.form;
+    return form?.kind === 'reading' && form.unit === 'Cel' ? 1 : 0;
+  };
+  return asked
+    .filter((check) => check !== undefined)
+    .filter((check) => flow.checks[check]?.form.kind === 'reading')
+    .toSorted((one, other) => isLast(one) - isLast(other));
 }
 
-/** True where the answer is typed into a field: while it has the focus, no key is a command. */
+/** True where the answer is typed into a field: while it has the focus, no figure is a command. */
 export function isTypedInto(shown: Shown, inHand: InHand): boolean {
-  return (
-    figuresInHand(shown.hand, inHand).length > 0 || questionOf(shown, inHand)?.entry === 'date'
-  );
+  const question = questionOf(shown, inHand);
+  return figuresInHand(shown.hand, inHand).length > 0 || isDay(inHand, question);
+}
+
+/** True where a day is asked for. */
+export function isDayAsked(shown: Shown, inHand: InHand): boolean {
+  return isDay(inHand, questionOf(shown, inHand));
+}
+
+function isDay({ flow }: InHand, question: Question | undefined): boolean {
+  return question !== undefined && flow.checks[question.check]?.form.kind === 'date';
+}
+
+/** What can be told of how it is done, where it is folded away. */
+export function foldedHow(shown: Shown, inHand: InHand): boolean {
+  if (shown.hasHow) return false;
+  const usual = usualOf(shown, inHand).map(([check]) => check);
+  const checks = [...usual, ...figuresInHand(shown.hand, inHand)];
+  const asked = checks.length > 0 ? checks : [questionOf(shown, inHand)?.check ?? ''];
+  return asked.some((check) => howLines(inHand, check).length > 0 && !isAlwaysTold(inHand, check));
+}
+
+/** What can hurt is never done without being told how; a caution that stands above it is enough. */
+function isAlwaysTold(inHand: InHand, check: string): boolean {
+  const does = inHand.flow.checks[check]?.does ?? [];
+  return does.length > 0 && cautionsOf(inHand).length === 0;
 }
 
 /** Draws the step. */
@@ -45,8 +79,7 @@ export function stepCard(shown: Shown, inHand: InHand): TemplateResult {
     case 'answer':
       return asked(shown, inHand);
     case 'confirm':
-      return html`${cautions(inHand)}
-      ${sentence(speaker.checkName(position.check), words.confirmAsk)}
+      return html`${taken(inHand)} ${signs(inHand)} ${sentence('', words.confirmAsk)}
       ${numbered([
         {
           label: speaker.key('confirm'),
@@ -60,7 +93,8 @@ export function stepCard(shown: Shown, inHand: InHand): TemplateResult {
             act.take({ type: 'talk', talk: 'cannot' });
           },
         },
-      ])}`;
+      ])}
+      ${coming(shown, inHand)}`;
     case 'wait': {
       const text = speaker.render(laid.inHand).find((one) => one.kind === 'text')?.text ?? '';
       return html`${sentence(speaker.checkName(position.check), text)}
@@ -95,13 +129,31 @@ export function stepCard(shown: Shown, inHand: InHand): TemplateResult {
 }
 
 function asked(shown: Shown, inHand: InHand): TemplateResult {
+  const { words } = shown;
   const question = questionOf(shown, inHand);
   if (question === undefined) return html``;
-  const together = figuresInHand(shown.hand, inHand);
-  const text = together.length > 1 ? shown.words.figuresAsk : question.text;
-  return html`${cautions(inHand)} ${sentence(stageOf(inHand, question.check), text)}
-  ${toCompare(inHand, question.check)} ${together.length > 1 ? nothing : how(question)}
-  ${answers(shown, inHand, question)}`;
+  const tag = stageOf(inHand, question.check);
+  const usual = usualOf(shown, inHand);
+  if (usual.length > 0) {
+    return html`${taken(inHand)} ${signs(inHand)} ${sentence(tag, words.usualAsk)}
+    ${usualList(shown, inHand, usual)} ${coming(shown, inHand)}`;
+  }
+  const isTogether = figuresInHand(shown.hand, inHand).length > 1;
+  return html`${taken(inHand)} ${signs(inHand)}
+  ${isTogether ? sentence(tag, words.figuresAsk) : sentence('', question.text)}
+  ${toCompare(inHand, question.check)} ${label(shown, inHand, question.check)}
+  ${isTogether ? nothing : howOf(shown, inHand, question)} ${answers(shown, inHand, question)}
+  ${coming(shown, inHand)}`;
+}
+
+/** How it is found out, where it is unfolded or told in any case. */
+function howOf(
+  { hasHow }: Shown,
+  inHand: InHand,
+  question: Question,
+): TemplateResult | typeof nothing {
+  const isTold = hasHow || isAlwaysTold(inHand, question.check);
+  return isTold ? how(question.how) : nothing;
 }
 
 /** What was sold, beside the question whether this is it. */
@@ -111,23 +163,42 @@ function toCompare({ back }: InHand, check: string): TemplateResult | typeof not
   return html`<p class="sure"><bdi>${sold.join(' · ')}</bdi></p>`;
 }
 
-/** A check asked out of its turn, to put its answer right. */
+/** What the label of a battery says where a tester is set by it, and the load that follows. */
+function label(
+  { words }: Shown,
+  { back, flow, speaker }: InHand,
+  check: string,
+): TemplateResult | typeof nothing {
+  const { context } = back.sitting.case.state;
+  const [rating, standard] = [context['part.battery.rating'], context['part.battery.standard']];
+  const needs = flow.checks[check]?.needs.flat() ?? [];
+  const isLoaded = needs.includes('load-tester');
+  const isSet = isLoaded || needs.includes('electronic-tester');
+  if (!isSet || typeof rating !== 'number' || typeof standard !== 'string') return nothing;
+  const amperes = (value: number): string => speaker.formatQuantity({ value, unit: 'A' });
+  const named = `${amperes(rating)} ${speaker.answerLabel('label-standard', standard)}`;
+  const isHalved = isLoaded && halved.includes(standard);
+  return html`<p class="sure">
+    ${fill(words.labelSays, { label: named })}
+    ${isHalved ? fill(words.labelHalf, { half: amperes(rating / 2) }) : nothing}
+  </p>`;
+}
+
+/** The standards of whose amperes half is the load of a load test. */
+const halved = ['sae', 'en'];
+
+/** A check asked out of its turn: one line of a list, or to put its answer right. */
 export function askingCard(shown: Shown, inHand: InHand): TemplateResult {
-  const { words, act } = shown;
+  const { words } = shown;
+  const { laid, speaker, back } = inHand;
   const question = questionOf(shown, inHand);
   if (question === undefined) return html``;
-  return html`${sentence(words.correcting, question.text)} ${how(question)}
-    ${answers(shown, inHand, question)}
-    <div class="keys row">
-      ${keyView({
-        label: words.leave,
-        at: keyOf.leave,
-        isSmall: true,
-        press: () => {
-          act.hand({ asking: null, picked: [] });
-        },
-      })}
-    </div>`;
+  const { check } = question;
+  const isAnswered = back.sitting.case.state.answers[check] !== undefined;
+  const until = laid.strip.findings.find((line) => line.check === check);
+  return html`${signs(inHand)} ${sentence(isAnswered ? words.correcting : '', question.text)}
+  ${until === undefined ? nothing : html`<div class="until">${words.untilNow} ${finding(until, speaker)}</div>`}
+  ${howOf(shown, inHand, question)} ${answers(shown, inHand, question)} ${leaveKey(shown)}`;
 }
 
 /** What the step belongs to: whose part it is, what it looks like. */
@@ -136,75 +207,28 @@ function stageOf({ flow, texts }: InHand, check: string): string {
   return texts.stages[stage?.id ?? ''] ?? '';
 }
 
-/** The cautions of the step; what waits for its confirmation is said again after a reload. */
-function cautions({ laid, speaker, flow }: InHand): TemplateResult | typeof nothing {
-  const said = speaker.render(laid.sitting.cautions);
-  const known = new Set(laid.sitting.cautions.map(({ caution }) => caution));
-  const lacking = speaker
-    .render(laid.inHand)
-    .filter((one) => one.kind === 'caution' && !known.has(one.caution));
-  const signs = [...lacking, ...said].flatMap((one) =>
-    one.kind === 'caution'
-      ? [sign(flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text)]
-      : [],
-  );
-  return signs.length === 0 ? nothing : html`<div class="signs">${signs}</div>`;
-}
-
 function answers(shown: Shown, inHand: InHand, question: Question): TemplateResult {
   const { act, hand } = shown;
   const { check, entry, options } = question;
   const give = (value: AnswerInput['value']): void => {
-    act.take(answering(inHand.back.sitting.case, check, value));
+    act.answer(check, value);
   };
-  const asFigures = figuresInHand(shown.hand, inHand);
+  const asFigures = figuresInHand(hand, inHand);
   if (asFigures.length > 0) return figures(shown, inHand, asFigures);
-  if (entry === 'date') return dayField(shown, inHand, check);
+  if (isDay(inHand, question)) return dayField(shown, inHand, check);
   if (entry === 'choices') return several(shown, question, give);
   return html`<div class="keys">
-      ${options.map(({ id, key, label }) =>
-        keyView({
-          label,
-          at: key,
-          isNumber: key.length === 1,
-          press: () => {
-            give([id]);
-          },
-        }),
-      )}
-    </div>
-    ${hand.asking === null ? usualAtOnce(shown, inHand) : nothing}`;
-}
-
-/** All that is seen in one go, as it is where nothing is out of the ordinary. */
-function usualAtOnce(
-  { words, act }: Shown,
-  { laid, speaker }: InHand,
-): TemplateResult | typeof nothing {
-  const ask = laid.inHand.find((message) => message.kind === 'ask');
-  const usual = Object.entries(ask?.beside?.usual ?? {});
-  if (usual.length < 2) return nothing;
-  return html`<section class="usual" aria-label=${words.usualAsk}>
-    <h3>${words.usualAsk}</h3>
-    <dl>
-      ${usual.map(
-        ([check, answer]) =>
-          html`<div>
-            <dt>${speaker.checkName(check)}</dt>
-            <dd>${speaker.answerLabel(check, answer)}</dd>
-          </div>`,
-      )}
-    </dl>
-    ${keyView({
-      label: words.usualTake,
-      at: keyOf.take,
-      isMain: true,
-      press: () => {
-        const answers = usual.map(([check, answer]) => ({ check, value: [answer] }));
-        act.take({ type: 'answers', answers });
-      },
-    })}
-  </section>`;
+    ${options.map(({ id, key, label }) =>
+      keyView({
+        label,
+        at: key,
+        isNumber: key.length === 1,
+        press: () => {
+          give([id]);
+        },
+      }),
+    )}
+  </div>`;
 }
 
 function several(
@@ -214,69 +238,40 @@ function several(
 ): TemplateResult {
   const { picked } = hand;
   return html`<div class="keys">
-    ${options
-      .filter(({ id }) => id !== 'none')
-      .map(({ id, key, label }) =>
+      ${options.map(({ id, key, label }) =>
         keyView({
           label,
           at: key,
           isNumber: key.length === 1,
           isPicked: picked.includes(id),
           press: () => {
-            act.hand({
-              picked: picked.includes(id) ? picked.filter((one) => one !== id) : [...picked, id],
-            });
+            act.hand({ picked: pickedWith(picked, id) });
           },
         }),
       )}
-    ${keyView({
-      label: picked.length === 0 ? words.takeNone : words.takePicked,
-      at: keyOf.take,
-      isMain: true,
-      press: () => {
-        give(picked.length === 0 ? ['none'] : picked);
-      },
-    })}
-  </div>`;
+    </div>
+    <div class="keys row">
+      ${keyView({
+        label: words.takePicked,
+        at: keyOf.take,
+        isMain: true,
+        press: () => {
+          if (picked.length === 0) act.notice(words.pickNeeded);
+          else give(picked);
+        },
+      })}
+    </div>`;
 }
 
-/** A day: typed as ISO 8601 has it, or as the language writes it. */
-function dayField(
-  { words, act, today }: Shown,
-  { back, speaker }: InHand,
-  check: string,
-): TemplateResult {
-  return html`${keyed(
-    back.id,
-    html`<form
-      class="day-entry"
-      @submit=${(event: Event) => {
-        event.preventDefault();
-        const { value } = (event.currentTarget as HTMLFormElement).elements.namedItem(
-          'day',
-        ) as HTMLInputElement;
-        if (value.trim() === '') act.notice(fill(words.dayNeeded, { day: today }));
-        else act.day(check, value);
-      }}
-    >
-      <input
-        name="day"
-        type="text"
-        inputmode="numeric"
-        autocomplete="off"
-        maxlength="40"
-        aria-label=${speaker.checkName(check)}
-      />
-      <button type="submit" class="key take">
-        <kbd class="at" aria-hidden="true">${keyOf.take}</kbd>
-        <span class="label">${words.takeDay}</span>
-      </button>
-    </form>`,
-  )}`;
+/** Nothing goes with “none of these”. */
+function pickedWith(picked: readonly string[], id: string): readonly string[] {
+  if (picked.includes(id)) return picked.filter((one) => one !== id);
+  return id === 'none' ? [id] : [...picked.filter((one) => one !== 'none'), id];
 }
 
 /** What has happened: every danger that the flow knows. */
-export function dangerCard({ words, act }: Shown, { flow, texts }: InHand): TemplateResult {
+export function dangerCard(shown: Shown, { flow, texts }: InHand): TemplateResult {
+  const { words, act } = shown;
   return html`${sentence(words.danger, words.dangerAsk)}
   ${numbered(
     Object.keys(flow.interrupts).map((interrupt) => ({
@@ -285,5 +280,6 @@ export function dangerCard({ words, act }: Shown, { flow, texts }: InHand): Temp
         act.take({ type: 'interrupt', interrupt });
       },
     })),
-  )}`;
+  )}
+  ${leaveKey(shown)}`;
 }
