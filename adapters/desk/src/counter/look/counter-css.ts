@@ -53,8 +53,10 @@ const css = `
 .counter .keys.row { display: flex; flex-wrap: wrap; }
 .counter h3 { font-weight: 700; color: var(--i2); font-size: .95em; }
 .sure { font-size: 1.15em; max-inline-size: 46rem; }
-.taken { display: flex; flex-wrap: wrap; gap: 0 1.2rem; color: var(--i2); font-size: .95em; }
+.taken { color: var(--i2); font-size: .95em; white-space: nowrap; overflow: hidden; text-overflow: ellipsis; }
+.taken li { display: inline; }
 .taken li::before { content: '✓ '; }
+.taken li + li { margin-inline-start: 1rem; }
 .until { display: flex; flex-wrap: wrap; gap: 0 .5rem; color: var(--i2); }
 .until .ruler { display: none; }
 .coming { display: grid; gap: .6rem; padding-block-start: .8rem; border-block-start: 1px dashed var(--l); }
@@ -84,6 +86,7 @@ const css = `
 .figure { display: grid; grid-template-columns: minmax(8rem, 11rem) minmax(0, 1fr); gap: 0 1.25rem; align-items: end; }
 .figure label, .figure .how-to, .figure .keys { grid-column: 1 / -1; }
 .figure label { font-weight: 700; }
+.figure .unseen { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 .figure .how-to { margin-block-end: .3rem; }
 .counter .display { border-width: 1px; padding-inline: .6rem; align-self: start; }
 .counter .display input { min-block-size: 48px; font-size: 1.8rem; }
@@ -128,7 +131,7 @@ const css = `
 .printed dt::after { content: ':'; }
 .printed dd { margin: 0; font-weight: 700; }
 .printed ul li { padding-inline-start: 1rem; position: relative; }
-.printed ul li::before { content: '–'; position: absolute; inset-inline-start: 0; }
+.printed ul li::before { content: '•'; position: absolute; inset-inline-start: 0; }
 .printed ol { display: grid; gap: .5rem; }
 .printed small { display: block; font-size: .8em; }
 .printed figure { margin: 0; }
@@ -253,6 +256,8 @@ const css = `
   .slip-again { text-decoration: none; }
   .printed, .day-list > .printed { display: grid; gap: .5rem; border: 0; padding: 0; background: none; }
   .printed dt, .printed h4 { color: #000; }
+  .printed .facts-block dl { columns: 2; column-gap: 8mm; }
+  .printed .facts-block dl div { break-inside: avoid; }
   .printed .strip-block ol { display: block; columns: 2; column-gap: 8mm; }
   .printed header { border-block-end: 1px solid #000; padding-block-end: .4rem; }
   .printed h3 { font-size: 1.4em; font-weight: 700; }

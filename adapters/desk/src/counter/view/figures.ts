@@ -32,7 +32,7 @@ export function figures(shown: Shown, inHand: InHand, checks: readonly string[])
     ${hasZone(inHand, checks) ? html`<p class="hint">${words.rulerKey}</p>` : nothing}
     <div class="keys row">
       ${keyView({
-        label: words.takeFigures,
+        label: checks.length > 1 ? words.takeFigures : words.take,
         at: keyOf.take,
         isMain: true,
         press: act.takeFigures,
@@ -55,7 +55,7 @@ function figure(
   const typed = back.typed[check] ?? '';
   const id = `figure-${check}`;
   return html`<div class="figure">
-    <label for=${id}>${speaker.checkName(check)}</label>
+    <label for=${id} class=${isOneOfSeveral ? '' : 'unseen'}>${speaker.checkName(check)}</label>
     ${isOneOfSeveral && shown.hasHow && question?.kind === 'question' ? how(question.how) : nothing}
     <span class="display">
       <input
