@@ -8,6 +8,7 @@ import { servePages } from '../tools/pages.mjs';
 import { prepare } from '../tools/prepare.mjs';
 import { again, startBrowser, whyNoBrowser } from './support/browser.ts';
 import {
+  fingerOnHold,
   hold,
   openPage,
   playUntil,
@@ -577,6 +578,58 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', again, () => {
     expect(await question(page)).toBe(asked);
     await hold(page);
     expect(await question(page)).not.toBe(asked);
+  });
+
+  test('takes a held key when the finger is lifted, and nothing that then lies under it', async () => {
+    const { page } = await driver({
+      kept: playUntil(chart, awaits('confirm'), flat),
+      hasTouch: true,
+      isMobile: true,
+    });
+    const warned = await question(page);
+    const finger = await fingerOnHold(page);
+    await finger.down();
+    await page.waitForTimeout(1_300);
+    // Nothing new lies under a finger that is still down.
+    expect(await question(page)).toBe(warned);
+    await finger.up();
+    await expect.poll(() => question(page)).not.toBe(warned);
+    const asked = await question(page);
+    const count = (await printed(page)).length;
+    await page.waitForTimeout(700);
+    expect(await question(page)).toBe(asked);
+    expect(await printed(page)).toHaveLength(count);
+  });
+
+  test('takes no tap that began before the question stood there', async () => {
+    const { page } = await driver({
+      kept: playUntil(chart, awaits('confirm'), flat),
+      hasTouch: true,
+      isMobile: true,
+    });
+    const finger = await fingerOnHold(page);
+    await finger.down();
+    // A keyboard may take the step further while a finger still lies on the glass.
+    const key = page.locator('keyturn-case .hold');
+    await key.evaluate((held: HTMLElement) => {
+      held.click();
+    });
+    await key.evaluate((held: HTMLElement) => {
+      held.click();
+    });
+    await page.locator('keyturn-case .card [data-key], keyturn-case .digit').first().waitFor();
+    const asked = await question(page);
+    await page.waitForTimeout(100);
+    await finger.up();
+    await page.waitForTimeout(700);
+    expect(await question(page)).toBe(asked);
+  });
+
+  test('says to whoever only taps a key that has to be held how long that is', async () => {
+    const { page } = await driver({ kept: playUntil(chart, awaits('confirm'), flat) });
+    expect(await page.locator('keyturn-case .hint.short').count()).toBe(0);
+    await hold(page, 150);
+    expect(await page.locator('keyturn-case .hint.short').isVisible()).toBe(true);
   });
 
   test('opens without signal once it has been loaded, and goes on', async () => {

@@ -141,3 +141,23 @@ export async function hold(page: Page, ms = 1_000): Promise<void> {
   await page.waitForTimeout(ms);
   await page.mouse.up();
 }
+
+/** A finger on a key: how it comes down there, and how it is lifted. */
+export interface Finger {
+  readonly down: () => Promise<void>;
+  readonly up: () => Promise<void>;
+}
+
+/** A finger over the key that has to be held; where it comes down it stays, whatever is drawn there. */
+export async function fingerOnHold(page: Page): Promise<Finger> {
+  const key = page.locator('keyturn-case .hold');
+  await key.scrollIntoViewIfNeeded();
+  const box = await key.boundingBox();
+  if (box === null) throw new Error('there is no key to hold');
+  const point = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  const screen = await page.context().newCDPSession(page);
+  const touch = async (type: 'touchStart' | 'touchEnd', touchPoints: object[]): Promise<void> => {
+    await screen.send('Input.dispatchTouchEvent', { type, touchPoints: touchPoints as never });
+  };
+  return { down: () => touch('touchStart', [point]), up: () => touch('touchEnd', []) };
+}

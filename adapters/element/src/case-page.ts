@@ -84,6 +84,9 @@ export class CasePage {
   #notices: readonly string[] = [];
   #hand: Hand = emptyHand;
   #clock: ReturnType<typeof setInterval> | undefined;
+  /** What stands in the card, and what stood there when the finger or the mouse came down. */
+  #card = '';
+  #pressedOn = '';
   readonly #edges = new ResizeObserver(() => {
     this.#measureEdges();
   });
@@ -95,6 +98,8 @@ export class CasePage {
     this.#languages = languages;
     this.#loadPictures = loadPictures;
     root.addEventListener('keydown', this.#press);
+    root.addEventListener('pointerdown', this.#touch, { capture: true });
+    root.addEventListener('click', this.#lift, { capture: true });
     addEventListener('online', this.#learnWords);
   }
 
@@ -146,6 +151,8 @@ export class CasePage {
     this.#clock = undefined;
     this.#edges.disconnect();
     this.#root.removeEventListener('keydown', this.#press);
+    this.#root.removeEventListener('pointerdown', this.#touch, { capture: true });
+    this.#root.removeEventListener('click', this.#lift, { capture: true });
     removeEventListener('online', this.#learnWords);
   }
 
@@ -316,6 +323,7 @@ export class CasePage {
   #show(isAnswered: boolean, place = '.card'): void {
     const shown = this.#shown();
     if (shown === undefined) return;
+    this.#card = JSON.stringify([shown.position, shown.hand.correcting]);
     render(page(shown), this.#box);
     this.#runClock(shown);
     if (isAnswered) this.#bringToHand(place);
@@ -486,6 +494,19 @@ export class CasePage {
     if (drawer.getBoundingClientRect().top < 0) drawer.scrollIntoView({ block: 'start' });
     drawer.focus({ preventScroll: true });
   }
+
+  readonly #touch = (): void => {
+    this.#pressedOn = this.#card;
+  };
+
+  /** A tap that began before a question stood there was meant for another. A keyboard's has no length. */
+  readonly #lift = (event: Event): void => {
+    if (!(event instanceof MouseEvent) || event.detail === 0) return;
+    const isOfCard = event.target instanceof Element && event.target.closest('.card') !== null;
+    if (!isOfCard || this.#pressedOn === this.#card) return;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+  };
 
   /** Number keys answer, wherever in the element the focus is; not while something is typed. */
   readonly #press = (event: Event): void => {

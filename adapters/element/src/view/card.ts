@@ -113,6 +113,7 @@ function step(shown: Shown): TemplateResult {
           ${holdKey({
             label: texts.hold,
             again: texts.holdAgain,
+            lift: texts.holdLift,
             hint: texts.holdHint,
             armed: hand.armed === 'confirm',
             arm: () => {
