@@ -30,7 +30,7 @@ import { placeOf } from './view/card.ts';
 import { page } from './view/page.ts';
 import { saidLast } from './view/said-last.ts';
 import { emptyHand, leftHand, type Actions, type InHand, type Shown } from './view/shown.ts';
-import { entryOf } from './view/step-card.ts';
+import { pressingOf } from './view/step-card.ts';
 import { fill } from './wording.ts';
 import type { DeskWords } from './words/desk-words.ts';
 
@@ -344,7 +344,8 @@ export class DeskPage {
     this.#find('#asked')?.focus({ preventScroll: true });
     const card = this.#find('.card');
     const { top = 0 } = card?.getBoundingClientRect() ?? {};
-    if (top < 0 || top > innerHeight / 2) card?.scrollIntoView({ block: 'start' });
+    const head = this.#find('.head')?.getBoundingClientRect().bottom ?? 0;
+    if (top < Math.max(0, head) || top > innerHeight / 2) card?.scrollIntoView({ block: 'start' });
   }
 
   readonly #actions: Actions = {
@@ -360,7 +361,7 @@ export class DeskPage {
     },
     hand: (change) => {
       const isMoved = 'asking' in change || 'open' in change || 'goesOn' in change;
-      this.#hand = { ...this.#hand, dropping: null, ...change };
+      this.#hand = { ...this.#hand, dropping: null, sending: null, ...change };
       this.#show(isMoved);
     },
     ask: (check) => {
@@ -436,6 +437,8 @@ export class DeskPage {
         return;
       case 'correct':
         if (kase === undefined) void this.#reopen();
+        // Where nothing was answered there is nothing to correct: the call was none.
+        else if (kase.sitting.case.state.order.length === 0) void this.#close(undefined);
         else this.#correctBefore();
         return;
       case 'words':
@@ -452,7 +455,7 @@ export class DeskPage {
         if (kase !== undefined) this.#leaveUnanswered(kase, command);
         return;
       case 'take':
-        this.#find('.card .keys .key.take')?.click();
+        this.#find('.card .key.take')?.click();
         return;
       case 'caller':
         this.#find('.caller input')?.focus();
@@ -469,9 +472,9 @@ export class DeskPage {
   #leaveUnanswered({ sitting }: DeskCase, talk: 'dont-know' | 'cannot'): void {
     const { take, hand } = this.#actions;
     const { asking, picked, dropping } = this.#hand;
-    const kind = entryOf(this.#shown());
+    const { entry } = pressingOf(this.#shown());
     const isAsked = asking !== null || positionOf(sitting.case).awaiting === 'answer';
-    if (kind === 'nothing' || !isAsked) return;
+    if (entry === 'nothing' || !isAsked) return;
     if (picked.length > 0 && dropping !== talk) {
       hand({ dropping: talk });
       return;
@@ -494,7 +497,7 @@ export class DeskPage {
 
   readonly #keyActions: KeyActions = {
     hasKeys: () => this.#hasKeys,
-    entry: () => entryOf(this.#shown()),
+    pressing: () => pressingOf(this.#shown()),
     canAnswer: () =>
       !this.#busy.has(this.#lying?.id ?? '') && Date.now() - this.#put.since >= settleMs,
     number: (key) => {

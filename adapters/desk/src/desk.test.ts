@@ -112,7 +112,9 @@ describe('the kinds of help', () => {
 describe('what a caller is told to whom help is sent', () => {
   const told = (tag: string, remedy: string, send: string) => {
     const verdict = { remedy, send, stops: [], waits: false } as unknown as VerdictMessage;
-    return callerLines({ flow, texts: textsOf(tag), speaker: speakerOf(tag) }, verdict, []);
+    return callerLines({ flow, texts: textsOf(tag), speaker: speakerOf(tag) }, verdict, {
+      warned: [],
+    });
   };
 
   test.each(Object.keys(textsOf('en').remedies).filter((id) => id !== 'call-emergency'))(

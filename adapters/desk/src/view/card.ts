@@ -30,5 +30,7 @@ export function placeOf({ hand, inHand }: Shown): string {
   if (inHand === undefined) return '';
   const { kase } = inHand;
   const { asking, help } = hand;
-  return JSON.stringify([kase.id, cardOf(hand, kase), asking, help, positionOf(kase.sitting.case)]);
+  const { case: played, offers } = kase.sitting;
+  const lies = [kase.id, cardOf(hand, kase), asking, help, positionOf(played)];
+  return JSON.stringify([...lies, offers.map(({ check, value }) => [check, value])]);
 }

@@ -25,6 +25,10 @@ export interface Hand {
   readonly goesOn: boolean;
   /** True after the first of the two presses that close a case. */
   readonly closing: boolean;
+  /** After the first of the two presses that send help though it is not known where to: the minutes. */
+  readonly sending: number | null;
+  /** What was typed to find a cause by its name. */
+  readonly sought: string;
   /** After the first of the two presses that say so though answers are ticked. */
   readonly dropping: 'dont-know' | 'cannot' | null;
 }
@@ -37,15 +41,15 @@ export const emptyHand: Hand = {
   help: null,
   goesOn: false,
   closing: false,
+  sending: null,
+  sought: '',
   dropping: null,
 };
 
 /** The hand after what lies over the step is left; else after everything that was begun is. */
 export function leftHand(hand: Hand): Hand {
   const isOver = hand.open !== null || hand.asking !== null;
-  return isOver
-    ? { ...hand, picked: [], asking: null, open: null, closing: false, dropping: null }
-    : emptyHand;
+  return isOver ? { ...emptyHand, help: hand.help, goesOn: hand.goesOn } : emptyHand;
 }
 
 /** The case in hand. */

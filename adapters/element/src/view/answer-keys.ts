@@ -9,6 +9,7 @@ import { pad } from './pad.ts';
 import type { Shown } from './shown.ts';
 
 type Question = Extract<Rendered, { kind: 'question' }>;
+type ReadingForm = Parameters<typeof judgeFigure>[1];
 
 /** Draws the keys of a question; `give` is called with its answer. */
 export function answerKeys(
@@ -23,7 +24,7 @@ export function answerKeys(
       figure: shown.hand.figure,
       locale: shown.locale,
       unit,
-      isSigned: judgeFigure({ value: -1, unit: form.unit }, form, 12).type === 'plausible',
+      isSigned: mayBeNegative(form),
       texts: shown.texts,
       change: (figure) => {
         shown.act.hand({ figure });
@@ -36,6 +37,11 @@ export function answerKeys(
   return entry === 'choices'
     ? severalKeys(shown, question, give)
     : singleKeys(shown, question, give);
+}
+
+/** True for a reading that may be below zero, as the air may be. */
+export function mayBeNegative(form: ReadingForm): boolean {
+  return judgeFigure({ value: -1, unit: form.unit }, form, 12).type === 'plausible';
 }
 
 /** What stands where an answer is put right; nothing where it is asked for the first time. */

@@ -1,6 +1,7 @@
 /**
  * The card below the strip: the step in hand, its cautions first, and its answer keys.
  */
+import { offerInput } from '@keyturn/conversation';
 import type { CautionMessage } from '@keyturn/core';
 import type { Rendered } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
@@ -35,10 +36,9 @@ function notes(shown: Shown): TemplateResult {
   return html`<div class=${isEmpty ? 'notes empty' : 'notes'} role="status">
     ${notices.map((notice) => html`<p class="refused">${notice}</p>`)}
     ${said.map((one) => note(one, speaker))}
-    ${sitting.offers.map(({ check, value, label }) =>
-      offerKey(label, () => {
-        const said = typeof value === 'string' ? [value] : value;
-        act.take({ type: 'answers', answers: [{ check, value: said }] });
+    ${sitting.offers.map((offer) =>
+      offerKey(offer.label, () => {
+        act.take(offerInput(sitting.case, offer));
       }),
     )}
     ${
