@@ -48,6 +48,12 @@ export interface CasePageSetup {
   readonly loadPictures: () => Promise<Pictures>;
 }
 
+/**
+ * The emergency number, where the page around names no other by `emergency`. Telephones of the GSM and
+ * its successors take 112 for one in every network, without a card too (3GPP TS 22.101, from memory).
+ */
+const emergency = '112';
+
 /** How often a running wait is drawn. */
 const tickMs = 500;
 
@@ -348,6 +354,7 @@ export class CasePage {
       now: speaker.render(messagesInHand(chart, sitting.case)),
       said: [...this.#askedBack(speaker), ...speaker.render(sitting.said)],
       notices: this.#notices,
+      emergency: this.#host.getAttribute('emergency') ?? emergency,
       mayBe24: mayBe24(this.#unclear, sitting.said),
       hand: this.#hand,
       pictures: this.#draw(),

@@ -75,49 +75,50 @@ function singleKeys(
 
 function severalKeys(
   shown: Shown,
-  { options }: Question,
+  { check, options }: Question,
   give: (value: readonly string[]) => void,
 ): TemplateResult {
-  const { hand, act, speaker } = shown;
-  const { picked } = hand;
-  const pick = (id: string): void => {
-    // “None” beside something ticked is a slip of one or the other: it is seen before it is taken.
-    if (id === 'none' && picked.length === 0) give([id]);
-    else act.hand({ picked: pickedWith(picked, id) });
-  };
+  const { hand, act, speaker, sitting } = shown;
+  // What was told of the list before it was asked is ticked already.
+  const picked = hand.picked ?? sitting.case.state.mentioned?.[check] ?? [];
+  const none = options.find(({ id }) => id === 'none');
+  const isNone = none !== undefined && picked.every((id) => id === none.id);
   return html`<div class="keys">
-    ${options.map(
-      ({ id, key, label }) =>
-        html`<button
-          type="button"
-          class="key pick"
-          data-key=${key}
-          aria-pressed=${id === 'none' && picked.length === 0 ? nothing : String(picked.includes(id))}
-          @click=${() => {
-            pick(id);
-          }}
-        >
-          ${number(key, shown)}<span class="label">${label}</span>
-          <span class="tick" aria-hidden="true">${picked.includes(id) ? '✓' : ''}</span>
-        </button>`,
-    )}
+    ${options
+      .filter((option) => option !== none)
+      .map(
+        ({ id, key, label }) =>
+          html`<button
+            type="button"
+            class="key pick"
+            data-key=${key}
+            aria-pressed=${String(picked.includes(id))}
+            @click=${() => {
+              act.hand({ picked: toggled(picked, id) });
+            }}
+          >
+            ${number(key, shown)}<span class="label">${label}</span>
+            <span class="tick" aria-hidden="true">${picked.includes(id) ? '✓' : ''}</span>
+          </button>`,
+      )}
     <button
       type="button"
       class="key take"
-      ?disabled=${picked.length === 0}
+      ?disabled=${picked.length === 0 && none === undefined}
       @click=${() => {
-        give(picked);
+        give(isNone ? [none.id] : picked);
       }}
     >
-      <span class="label">${speaker.key('take')}</span>
+      <span class="label">${isNone ? none.label : speaker.key('take')}</span>
     </button>
   </div>`;
 }
 
-/** What is ticked after one more press: nothing stands beside “none”. */
-function pickedWith(picked: readonly string[], id: string): readonly string[] {
-  if (picked.includes(id)) return picked.filter((one) => one !== id);
-  return id === 'none' ? [id] : [...picked.filter((one) => one !== 'none'), id];
+/** What is ticked after one more press; what was “none” before is no longer. */
+function toggled(picked: readonly string[], id: string): readonly string[] {
+  return picked.includes(id)
+    ? picked.filter((one) => one !== id)
+    : [...picked.filter((one) => one !== 'none'), id];
 }
 
 /** The number of a key, in the digits of the pad. */

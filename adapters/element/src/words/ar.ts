@@ -4,6 +4,7 @@ import type { PageWords } from './page-words.ts';
 export const ar: PageWords = {
   danger: 'خطر هنا',
   dangerAsk: 'ماذا يحدث؟',
+  emergency: 'اتصل برقم الطوارئ {{name}}',
   menu: 'المزيد',
   close: 'إغلاق',
   back: 'رجوع',

@@ -4,6 +4,7 @@ import type { PageWords } from './page-words.ts';
 export const de: PageWords = {
   danger: 'Gefahr hier',
   dangerAsk: 'Was passiert gerade?',
+  emergency: 'Notruf {{name}} anrufen',
   menu: 'Mehr',
   close: 'Schließen',
   back: 'Zurück',

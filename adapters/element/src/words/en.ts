@@ -2,6 +2,7 @@
 export const en = {
   danger: 'Danger here',
   dangerAsk: 'What is happening?',
+  emergency: 'Call {{name}}, the emergency number',
   menu: 'More',
   close: 'Close',
   back: 'Back',
@@ -20,7 +21,7 @@ export const en = {
   holdHint: 'Keep your finger on it until it is full, then lift it.',
   erase: 'Erase',
   minus: 'Minus',
-  take: 'Take',
+  take: 'Done',
   found: 'Found so far',
   fits: 'Fits best so far: {{name}}',
   verdict: 'Verdict',

@@ -4,6 +4,7 @@ import type { PageWords } from './page-words.ts';
 export const es: PageWords = {
   danger: 'Hay peligro',
   dangerAsk: '¿Qué está pasando?',
+  emergency: 'Llamar al {{name}}, emergencias',
   menu: 'Más',
   close: 'Cerrar',
   back: 'Atrás',

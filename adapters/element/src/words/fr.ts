@@ -4,6 +4,7 @@ import type { PageWords } from './page-words.ts';
 export const fr: PageWords = {
   danger: 'Danger ici',
   dangerAsk: 'Que se passe-t-il ?',
+  emergency: 'Appeler le {{name}}, urgences',
   menu: 'Plus',
   close: 'Fermer',
   back: 'Retour',

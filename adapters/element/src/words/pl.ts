@@ -4,6 +4,7 @@ import type { PageWords } from './page-words.ts';
 export const pl: PageWords = {
   danger: 'Zagrożenie',
   dangerAsk: 'Co się dzieje?',
+  emergency: 'Zadzwoń na numer alarmowy {{name}}',
   menu: 'Więcej',
   close: 'Zamknij',
   back: 'Wstecz',
