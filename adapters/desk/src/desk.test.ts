@@ -177,6 +177,30 @@ describe('the note for the technician', () => {
     expect(note.at(-1)).toContain('Voltmeter');
   });
 
+  test('names every figure that was read, and no road that is written down already', () => {
+    const read = {
+      type: 'answers' as const,
+      answers: [
+        { check: 'battery-rest', value: { value: 12.62, unit: 'V', resolution: 0.01 } },
+        { check: 'battery-age', value: { value: 0.5, unit: 'a', resolution: 0.1 } },
+      ],
+    };
+    const later = ['terminals', 'dash', 'when', 'history', 'battery-look'];
+    const answers = {
+      terminals: 'clean-tight',
+      dash: 'stays-bright',
+      when: 'cold',
+      history: 'none',
+      'battery-look': 'sound',
+    };
+    let sitting = take(found, read);
+    for (const check of later)
+      sitting = take(sitting, choice(check, answers[check as keyof typeof answers]));
+    const note = noteIn('en', { case: sitting.case, help: 'police' });
+    expect(note.join('\n')).toMatch(/Resting voltage: 12\.62.V · Age of the battery: 0\.5/);
+    expect(note.join('\n')).not.toContain('Give road');
+  });
+
   test.each(localeTags)('has no empty line in %s', (tag) => {
     expect(noteIn(tag, { caller: {} }).filter((line) => line.trim() === '')).toEqual([]);
   });

@@ -20,8 +20,10 @@ const complaint = 'complaint';
 /** Readings in the note beside it, and other findings, at most: the latest, which tell most. */
 const [mostReadings, mostOthers] = [7, 4];
 
-/** Help whose text says what to ask the caller, and not what to bring. */
-const asksCaller: readonly string[] = ['flatbed', 'police'];
+/** Help of which is said what to ask the caller, and not what to bring. */
+export function asksCaller(help: string): boolean {
+  return help === 'flatbed' || help === 'police';
+}
 
 /** What the slip is made of. */
 export interface SlipSource {
@@ -73,7 +75,7 @@ export function technicianSlip(source: SlipSource): readonly string[] {
     ...(verdict?.stops ?? [])
       .filter((stop) => forbidsWork(source.flow, stop))
       .map((stop) => `${words.noteNot} ${texts.stops[stop] ?? ''}`),
-    asksCaller.includes(help) ? '' : helpWords(texts, help).rest,
+    asksCaller(help) ? '' : helpWords(texts, help).rest,
   ].filter(isFilled);
 }
 

@@ -29,8 +29,8 @@ export function cardOf(hand: Hand, kase: DeskCase): CardKind {
 export function placeOf({ hand, inHand }: Shown): string {
   if (inHand === undefined) return '';
   const { kase } = inHand;
-  const { asking, help } = hand;
+  const { asking, help, sending } = hand;
   const { case: played, offers } = kase.sitting;
-  const lies = [kase.id, cardOf(hand, kase), asking, help, positionOf(played)];
+  const lies = [kase.id, cardOf(hand, kase), asking, help, sending, positionOf(played)];
   return JSON.stringify([...lies, offers.map(({ check, value }) => [check, value])]);
 }

@@ -96,7 +96,7 @@ function card(shown: Shown, inHand: InHand): TemplateResult {
 function line(shown: Shown, { kase, draft, isBusy }: InHand): unknown {
   const { words, act, hand } = shown;
   const kind = cardOf(hand, kase);
-  const isSettled = positionOf(kase.sitting.case).awaiting === 'nothing';
+  const isSettled = kind === 'send' || kind === 'under-way';
   const label = kind === 'cause' ? words.lineCause : isSettled ? words.lineSettled : words.line;
   const send = (event: Event): void => {
     event.preventDefault();

@@ -14,7 +14,7 @@ export function saidLast(
   );
   // The questions are done, but the call is not: an answer that is put right goes on with it.
   const settled: Rendered = { kind: 'refused', text: words.settled };
-  const isSettled = unclear?.type === 'unclear' && unclear.code === 'closed';
+  const isSettled = unclear?.type === 'unclear' && ['closed', 'not-done'].includes(unclear.code);
   return [
     ...(unclear === undefined ? [] : isSettled ? [settled] : speaker.askBack(besideKeys(unclear))),
     ...said.flatMap((message): readonly Rendered[] =>

@@ -7,7 +7,7 @@ import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { CallerField } from '../case/desk-case.ts';
 import { helpShares, helpWords, isForFault } from '../case/help.ts';
-import { technicianSlip } from '../case/slip.ts';
+import { asksCaller, technicianSlip } from '../case/slip.ts';
 import { callerLines, isLeftToHelp } from '../case/told-caller.ts';
 import { isByTraffic, isUnsafe } from '../case/urgency.ts';
 import { furtherKeys, keyOf } from '../keys.ts';
@@ -43,6 +43,7 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
         label: fill(hand.sending === minutes ? words.sendAnyway : words.sendIn, {
           time: duration(minutes, locale),
         }),
+        isMain: hand.sending === minutes,
         press: () => {
           const isKnown = help === 'nothing' || unknownOf(inHand, needed).length === 0;
           if (isKnown || hand.sending === minutes) act.send(help, minutes);
@@ -71,7 +72,7 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
 
 /** What is passed on, and what the caller is told: that help comes, what can hurt, what to do till then. */
 function briefing(shown: Shown, inHand: InHand, help: string): TemplateResult {
-  const { words, texts } = shown;
+  const { words, texts, flow } = shown;
   const { verdict, context } = inHand.kase.sitting.case.state;
   const { kit } = context;
   const isVerdict = verdict?.send === help;
@@ -80,26 +81,34 @@ function briefing(shown: Shown, inHand: InHand, help: string): TemplateResult {
   const isSaid = !isVerdict || stopBehind(shown, inHand, help) === undefined;
   const lines = isVerdict ? callerLines(shown, verdict, { warned, kit }) : untilHelp(shown, inHand);
   const isSent = help !== 'nothing' && !(isVerdict && verdict.waits);
+  const { tellStay } = words;
+  // In danger, getting out of it comes first.
+  const isCalm = isForFault(flow, help) && !isUnsafe(inHand.kase.sitting.case);
   return html`<div class="briefing">
     <div>
       ${noteView(shown, inHand, help)}
-      <section>
-        <h3>${words.bring}</h3>
-        <p>${helpWords(texts, help).rest}</p>
-      </section>
+      ${
+        asksCaller(help) || help === 'nothing'
+          ? html`<section>
+              <h3>${words.bring}</h3>
+              <p>${helpWords(texts, help).rest}</p>
+            </section>`
+          : nothing
+      }
     </div>
     <section class="told">
       <h3>${words.tellCaller}</h3>
       ${
-        isSent
+        isSent && isCalm
           ? html`<ul>
-              <li>${words.tellStay}</li>
+              <li>${tellStay}</li>
             </ul>`
           : nothing
       }
       ${isSaid ? callerCautions(shown, cautions) : nothing}
       <ul>
         ${lines.map((line) => html`<li>${line}</li>`)}
+        ${isSent && !isCalm ? html`<li>${tellStay}</li>` : nothing}
       </ul>
     </section>
   </div>`;

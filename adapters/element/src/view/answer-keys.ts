@@ -103,7 +103,7 @@ function severalKeys(
       )}
     <button
       type="button"
-      class="key take"
+      class=${isNone ? 'key take none' : 'key take'}
       ?disabled=${picked.length === 0 && none === undefined}
       @click=${() => {
         give(isNone ? [none.id] : picked);

@@ -113,21 +113,28 @@ function part(section: RenderedSection, shown: Shown): unknown {
     case 'do':
       return html`${signs(shown)} ${sections([section])}`;
     case 'rests':
-      return sections([{ ...section, lines: [...section.lines, ...measured(shown)] }]);
+      return sections([{ ...section, lines: [...section.lines, ...weighed(shown)] }]);
     default:
       return sections([section]);
   }
 }
 
-/** Where no single finding proves it, what was measured stands beside the shares. */
-function measured({ strip, speaker }: Shown): readonly string[] {
+/** Where no single finding proves it, all that were weighed stand beside the shares. */
+function weighed({ strip, speaker, chart }: Shown): readonly string[] {
   if (strip.verdict === null || strip.verdict.proof.length > 0) return [];
   return strip.findings.flatMap(({ check, message }) => {
-    if (message.kind !== 'reading') return [];
+    if (chart.flow.likelihoods[check] === undefined) return [];
+    if (message.kind === 'noted') {
+      return message.answer.length === 0 ? [] : speaker.render([message]).flatMap(textOf);
+    }
     const { quantity, band } = message;
     const label = band === '' ? '' : ` (${speaker.answerLabel(check, band)})`;
     return [`${speaker.checkName(check)}: ${speaker.formatQuantity(quantity)}${label}`];
   });
+}
+
+function textOf(one: Rendered): readonly string[] {
+  return one.kind === 'text' ? [one.text] : [];
 }
 
 /** What can hurt, before what to do. */
