@@ -41,6 +41,20 @@ const flat = {
   readings: { 'battery-rest': 11.9, charging: 13.3 },
 };
 
+/** A person in a car park whose battery is likely empty, and who has nothing at hand. */
+const noTools = {
+  context: { place: 'parking', kit: undefined },
+  choices: {
+    scene: ['safe'],
+    complaint: ['rapid-clicking'],
+    when: ['after-standing'],
+    history: ['lights-left-on'],
+    kit: ['none'],
+    'battery-look': ['sound'],
+  },
+};
+const likely = ({ state }: Case) => state.verdict?.strength === 'likely';
+
 describe.skipIf(whyNoBrowser !== undefined)('the element', again, () => {
   let browser: Browser;
   let site: Awaited<ReturnType<typeof servePages>>;
@@ -196,7 +210,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', again, () => {
     const { page } = await driver({ kept });
     for (const digit of ['1', '2', '.', '4', '5']) await key(page, digit).click();
     expect(await page.locator('keyturn-case .display input').inputValue()).toBe('12.45');
-    await key(page, 'Take').click();
+    await key(page, 'Done').click();
     const finding = page.locator('keyturn-case .line', { hasText: '12.45 V' });
     expect(await finding.getByRole('img').getAttribute('aria-label')).toContain('12.45 V: ');
   });
@@ -205,7 +219,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', again, () => {
     const kept = playUntil(chart, asks('air-temperature'), { choices: flat.choices });
     const { page } = await driver({ kept }, 'en-US');
     expect(await page.locator('keyturn-case .display .unit').innerText()).toBe('°F');
-    for (const digit of ['4', '0', 'Take']) await key(page, digit).click();
+    for (const digit of ['4', '0', 'Done']) await key(page, digit).click();
     expect(await printed(page)).toContainEqual(expect.stringContaining('40 °F'));
   });
 
@@ -504,21 +518,68 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', again, () => {
     expect(await key(page, 'Stop here for now').count()).toBe(0);
   });
 
-  test('keeps what was ticked in sight where “none” is pressed beside it', async () => {
+  test('takes none by the key that is always in sight, until something is ticked', async () => {
     const kept = playUntil(chart, asks('history'), flat);
     const { page } = await driver({ kept });
     const asked = await question(page);
-    const picks = page.locator('keyturn-case .pick');
-    const ticked = () => page.locator('keyturn-case .pick[aria-pressed=true]').allInnerTexts();
-    await picks.first().click();
-    await picks.last().click();
+    const first = page.locator('keyturn-case .pick').first();
+    const take = page.locator('keyturn-case .key.take');
+    expect(await take.innerText()).toBe('none of these');
+    await first.click();
+    expect(await take.innerText()).toBe('That is all');
+    // However many answers there are, what ends them lies on the screen.
+    const { bottom } = await take.evaluate((one) => one.getBoundingClientRect().toJSON());
+    expect(bottom).toBeLessThanOrEqual(844);
+    await first.click();
     expect(await question(page)).toBe(asked);
-    expect(await ticked()).toEqual([expect.stringContaining('none of these')]);
-    await picks.first().click();
-    expect(await ticked()).toEqual([expect.stringContaining('something was left on')]);
-    await picks.first().click();
-    await picks.last().click();
+    await take.click();
     expect(await question(page)).not.toBe(asked);
+  });
+
+  test('has ticked already what was told of a list before it was asked', async () => {
+    const kept = playUntil(chart, asks('kit'), {
+      context: { kit: undefined },
+      choices: flat.choices,
+    });
+    const { state } = kept.case;
+    const told = { ...kept.case, state: { ...state, mentioned: { kit: ['voltmeter'] } } };
+    const { page } = await driver({ kept: { ...kept, case: told } });
+    const ticked = page.locator('keyturn-case .pick[aria-pressed=true]');
+    expect(await ticked.allInnerTexts()).toEqual([expect.stringContaining('voltmeter')]);
+  });
+
+  test('names with a verdict who should come, offers the note, and only then says what to do', async () => {
+    const { page } = await driver({ kept: playUntil(chart, likely, noTools) });
+    const verdict = page.locator('keyturn-case .verdict');
+    expect(await verdict.innerText()).toMatch(
+      /Who should come.*Note to pass on.*WARNING.*What to do.*What this rests on/s,
+    );
+    await key(page, 'Note to pass on').click();
+    expect(await page.locator('keyturn-case .drawer .note').innerText()).toContain('Boost van');
+  });
+
+  test('says what a verdict that is not proved rests on, and its cause as no fact', async () => {
+    const { page } = await driver({ kept: playUntil(chart, likely, noTools) });
+    const said = await page.locator('keyturn-case .verdict').innerText();
+    const rests = said.slice(said.indexOf('What this rests on'));
+    expect(rests).toContain('What happens at start: fast clicking');
+    expect(rests).toContain('Why it may have happened');
+    expect(rests).not.toContain('Safety where you are');
+  });
+
+  test('calls the emergency number by one key where there is danger', async () => {
+    const { page } = await driver();
+    await key(page, 'Danger here').click();
+    await key(page, 'Smoke or fire').click();
+    const call = page.locator('keyturn-case .emergency');
+    expect(await call.getAttribute('href')).toBe('tel:112');
+    expect(await call.innerText()).toContain('112');
+  });
+
+  test('asks about as many cautions as it shows', async () => {
+    const { page } = await driver({ kept: playUntil(chart, awaits('confirm'), flat) });
+    const count = await page.locator('keyturn-case .card .sign').count();
+    expect(await question(page)).toContain(count === 1 ? 'this caution' : `${count} cautions`);
   });
 
   test('asks whoever says that it runs to go on, and names it under no danger', async () => {
@@ -554,7 +615,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', again, () => {
   test('takes it by a key that a vehicle is one of 24 V, where its figure says so', async () => {
     const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
     const { page } = await driver({ kept });
-    for (const digit of ['2', '4', '.', '2', 'Take']) await key(page, digit).click();
+    for (const digit of ['2', '4', '.', '2', 'Done']) await key(page, digit).click();
     await key(page, '24 V').click();
     await type(page, 'at rest 24.2 V');
     expect(await printed(page)).toContainEqual(expect.stringContaining('24.2 V'));
