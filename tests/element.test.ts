@@ -518,32 +518,38 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', again, () => {
     expect(await key(page, 'Stop here for now').count()).toBe(0);
   });
 
-  test('takes none by the key that is always in sight, until something is ticked', async () => {
+  test('keeps what was ticked in sight where “none” is pressed beside it', async () => {
     const kept = playUntil(chart, asks('history'), flat);
     const { page } = await driver({ kept });
     const asked = await question(page);
-    const first = page.locator('keyturn-case .pick').first();
-    const take = page.locator('keyturn-case .key.take');
-    expect(await take.innerText()).toBe('none of these');
-    await first.click();
-    expect(await take.innerText()).toBe('That is all');
-    // However many answers there are, what ends them lies on the screen.
-    const { bottom } = await take.evaluate((one) => one.getBoundingClientRect().toJSON());
-    expect(bottom).toBeLessThanOrEqual(844);
-    await first.click();
+    const picks = page.locator('keyturn-case .pick');
+    const [none, other] = [picks.first(), picks.nth(1)];
+    const ticked = () => page.locator('keyturn-case .pick[aria-pressed=true]').allInnerTexts();
+    await other.click();
+    await none.click();
     expect(await question(page)).toBe(asked);
-    await take.click();
+    expect(await ticked()).toEqual([expect.stringContaining('none of these')]);
+    await other.click();
+    expect(await ticked()).toEqual([expect.stringContaining('something was left on')]);
+    await other.click();
+    await none.click();
     expect(await question(page)).not.toBe(asked);
   });
 
+  test('has the key that ends a long list on the screen once something is ticked', async () => {
+    const { page } = await driver({ kept: playUntil(chart, asks('history'), flat) });
+    await page.locator('keyturn-case .pick').nth(1).click();
+    const end = await key(page, 'That is all').boundingBox();
+    expect((end?.y ?? Infinity) + (end?.height ?? 0)).toBeLessThanOrEqual(844);
+  });
+
   test('has ticked already what was told of a list before it was asked', async () => {
-    const kept = playUntil(chart, asks('kit'), {
-      context: { kit: undefined },
-      choices: flat.choices,
-    });
-    const { state } = kept.case;
-    const told = { ...kept.case, state: { ...state, mentioned: { kit: ['voltmeter'] } } };
-    const { page } = await driver({ kept: { ...kept, case: told } });
+    const given = { context: { kit: undefined }, choices: flat.choices };
+    const before = playUntil(chart, asks('complaint'), given);
+    const answers = [{ check: 'kit', value: ['voltmeter'] }];
+    const told = [{ type: 'answers', answers }] as const;
+    const kept = playUntil(chart, asks('kit'), { ...given, from: before, told });
+    const { page } = await driver({ kept });
     const ticked = page.locator('keyturn-case .pick[aria-pressed=true]');
     expect(await ticked.allInnerTexts()).toEqual([expect.stringContaining('voltmeter')]);
   });

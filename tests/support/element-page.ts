@@ -33,11 +33,16 @@ export function playUntil(
     readonly choices?: Readonly<Record<string, readonly string[]>>;
     readonly readings?: Readonly<Record<string, number>>;
     readonly at?: string;
+    /** A case that was played before, and what is told then. */
+    readonly from?: Kept;
+    readonly told?: readonly Input[];
   } = {},
 ): Kept {
   const at = given.at ?? new Date().toISOString();
-  const opened = openCase(chart, { id: 'played', at, context: { ...atHome, ...given.context } });
-  let kept: Kept = { case: opened.case, events: opened.events };
+  const opened =
+    given.from ?? openCase(chart, { id: 'played', at, context: { ...atHome, ...given.context } });
+  const told = hearInputs(chart, opened.case, { at, inputs: given.told ?? [] });
+  let kept: Kept = { case: told.case, events: [...opened.events, ...told.events] };
   for (let turns = 0; !isThere(kept.case); turns += 1) {
     if (turns > 120) throw new Error(`never there; now ${JSON.stringify(positionOf(kept.case))}`);
     const heard = hearInputs(chart, kept.case, { at, inputs: [inputFor(chart, kept.case, given)] });

@@ -485,7 +485,7 @@ export class DeskPage {
     const { entry } = pressingOf(this.#shown());
     const isAsked = asking !== null || positionOf(sitting.case).awaiting === 'answer';
     if (entry === 'nothing' || !isAsked) return;
-    if (picked.length > 0 && dropping !== talk) {
+    if (picked !== null && picked.length > 0 && dropping !== talk) {
       hand({ dropping: talk });
       return;
     }

@@ -13,8 +13,8 @@ import type { DeskWords } from '../words/desk-words.ts';
 
 /** What the hand has begun and not finished; nothing of it is kept. */
 export interface Hand {
-  /** Picked so far where several answers may hold. */
-  readonly picked: readonly string[];
+  /** Picked so far where several answers may hold; null where nothing was touched yet. */
+  readonly picked: readonly string[] | null;
   /** The check that is asked out of its turn, to be put right or told early. */
   readonly asking: string | null;
   /** What lies over the step in hand. */
@@ -35,7 +35,7 @@ export interface Hand {
 
 /** A hand that has begun nothing. */
 export const emptyHand: Hand = {
-  picked: [],
+  picked: null,
   asking: null,
   open: null,
   help: null,

@@ -173,16 +173,18 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
       ${changesList(shown, inHand)}`;
   }
   if (entry === 'choices') {
+    const { mentioned } = inHand.kase.sitting.case.state;
+    // What was told of the list before it was asked is ticked already.
+    const picked = hand.picked ?? mentioned?.[check] ?? [];
     const all = options.filter(({ id }) => id !== 'none');
     return html`<div class="keys">
       ${all.map(({ id, key, label }) =>
         keyView({
           label,
           ...byNumber(key),
-          isPicked: hand.picked.includes(id),
+          isPicked: picked.includes(id),
           more: moreOf(shown, inHand, { check, id }),
           press: () => {
-            const { picked } = hand;
             act.hand({
               picked: picked.includes(id) ? picked.filter((one) => one !== id) : [...picked, id],
             });
@@ -190,11 +192,11 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
         }),
       )}
       ${keyView({
-        label: hand.picked.length === 0 ? words.takeNone : words.takePicked,
+        label: picked.length === 0 ? words.takeNone : words.takePicked,
         at: '↵',
         isMain: true,
         press: () => {
-          give(hand.picked.length === 0 ? ['none'] : hand.picked);
+          give(picked.length === 0 ? ['none'] : picked);
         },
       })}
     </div>`;

@@ -25,8 +25,7 @@ export const keysCss = `
 .key.pick[aria-pressed='true'] { border-color: var(--a); box-shadow: inset 0 0 0 2px var(--a); font-weight: 700; }
 .key .tick { inline-size: 1.2rem; font-weight: 700; color: var(--a); }
 .key.take, .key.hold { background: var(--a); border-color: var(--a); color: var(--ai); font-weight: 700; }
-.keys > .key.take { position: sticky; inset-block-end: .5rem; z-index: 1; box-shadow: 0 0 0 .5rem var(--p2); }
-.key.take.none { background: var(--k); border-color: var(--i2); color: var(--i); }
+.keys > .key.take:enabled { position: sticky; inset-block-end: .5rem; z-index: 1; box-shadow: 0 0 0 .5rem var(--p2); }
 .key.emergency { background: #a83a00; border-color: #a83a00; color: #fff; font-weight: 700; text-decoration: none; }
 .key.take:disabled { background: var(--k); color: var(--i2); border-color: var(--i2); }
 .key.small { min-block-size: 48px; padding: .3rem .75rem; justify-content: center; text-align: center; border-block-end-width: 3px; }

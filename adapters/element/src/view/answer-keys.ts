@@ -81,44 +81,48 @@ function severalKeys(
   const { hand, act, speaker, sitting } = shown;
   // What was told of the list before it was asked is ticked already.
   const picked = hand.picked ?? sitting.case.state.mentioned?.[check] ?? [];
-  const none = options.find(({ id }) => id === 'none');
-  const isNone = none !== undefined && picked.every((id) => id === none.id);
+  const pick = (id: string): void => {
+    // “None” beside something ticked is a slip of one or the other: it is seen before it is taken.
+    if (id === 'none' && picked.length === 0) give([id]);
+    else act.hand({ picked: pickedWith(picked, id) });
+  };
+  // A long list is not gone through to say that nothing of it holds.
+  const noneFirst = options.toSorted(
+    (one, other) => Number(other.id === 'none') - Number(one.id === 'none'),
+  );
   return html`<div class="keys">
-    ${options
-      .filter((option) => option !== none)
-      .map(
-        ({ id, key, label }) =>
-          html`<button
-            type="button"
-            class="key pick"
-            data-key=${key}
-            aria-pressed=${String(picked.includes(id))}
-            @click=${() => {
-              act.hand({ picked: toggled(picked, id) });
-            }}
-          >
-            ${number(key, shown)}<span class="label">${label}</span>
-            <span class="tick" aria-hidden="true">${picked.includes(id) ? '✓' : ''}</span>
-          </button>`,
-      )}
+    ${noneFirst.map(
+      ({ id, key, label }) =>
+        html`<button
+          type="button"
+          class="key pick"
+          data-key=${key}
+          aria-pressed=${id === 'none' && picked.length === 0 ? nothing : String(picked.includes(id))}
+          @click=${() => {
+            pick(id);
+          }}
+        >
+          ${id === 'none' ? nothing : number(key, shown)}<span class="label">${label}</span>
+          <span class="tick" aria-hidden="true">${picked.includes(id) ? '✓' : ''}</span>
+        </button>`,
+    )}
     <button
       type="button"
-      class=${isNone ? 'key take none' : 'key take'}
-      ?disabled=${picked.length === 0 && none === undefined}
+      class="key take"
+      ?disabled=${picked.length === 0}
       @click=${() => {
-        give(isNone ? [none.id] : picked);
+        give(picked);
       }}
     >
-      <span class="label">${isNone ? none.label : speaker.key('take')}</span>
+      <span class="label">${speaker.key('take')}</span>
     </button>
   </div>`;
 }
 
-/** What is ticked after one more press; what was “none” before is no longer. */
-function toggled(picked: readonly string[], id: string): readonly string[] {
-  return picked.includes(id)
-    ? picked.filter((one) => one !== id)
-    : [...picked.filter((one) => one !== 'none'), id];
+/** What is ticked after one more press: nothing stands beside “none”. */
+function pickedWith(picked: readonly string[], id: string): readonly string[] {
+  if (picked.includes(id)) return picked.filter((one) => one !== id);
+  return id === 'none' ? [id] : [...picked.filter((one) => one !== 'none'), id];
 }
 
 /** The number of a key, in the digits of the pad. */
