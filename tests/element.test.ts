@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { positionOf, type Case } from '@keyturn/core';
+import { localeTags } from '@keyturn/language';
 import { shippedFlow } from '@keyturn/terminal';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from 'vitest';
@@ -455,11 +456,14 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', again, () => {
   /** A case that has ended at the hard shoulder, where help has to come. */
   const ended = () => playUntil(chart, awaits('nothing'), shoulder);
 
-  test('shows the line for own words whole below the first question of a phone', async () => {
-    const { page } = await driver();
-    const line = await page.locator('keyturn-case .line-entry').boundingBox();
-    expect((line?.y ?? 844) + (line?.height ?? 0)).toBeLessThanOrEqual(844);
-  });
+  test.each(localeTags)(
+    'shows the line for own words whole below the first question of a phone, in “%s”',
+    async (tag) => {
+      const { page } = await driver({}, tag);
+      const line = await page.locator('keyturn-case .line-entry').boundingBox();
+      expect((line?.y ?? 844) + (line?.height ?? 0)).toBeLessThanOrEqual(844);
+    },
+  );
 
   test('writes the scale of a reading so that it can be read on the narrowest phone', async () => {
     const readings = { 'battery-age': 7 };

@@ -13,7 +13,7 @@ export const cardCss = `
 .notes { display: grid; gap: .5rem; padding-inline-start: .8rem; border-inline-start: 4px solid var(--l); }
 .notes.empty { display: none; }
 /* On a telephone the line for own words is to be seen below the first question. */
-@media (max-width: 30rem) { .notes p:not(.refused) { font-size: .9em; } }
+@media (max-width: 30rem) { .card { gap: .65rem; padding-block: .75rem; } .card .keys { gap: .45rem; } .notes p:not(.refused) { font-size: .9em; } }
 .notes .refused { font-weight: 700; }
 .notes .refused::before { content: '! '; color: var(--a); }
 p.how { color: var(--i2); }
