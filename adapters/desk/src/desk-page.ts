@@ -231,10 +231,6 @@ export class DeskPage {
     this.#busy.delete(kase.id);
   }
 
-  async #nothingTaken(sitting: Laid['sitting']): Promise<Turned> {
-    return { laid: await this.#setup.engine.lay({ ...sitting, offers: [] }), events: [] };
-  }
-
   /** Keeps a case; where another desk was first, theirs is shown. */
   async #keep(kase: DeskCase): Promise<void> {
     const held = await this.#book.keep(kase);
@@ -359,12 +355,9 @@ export class DeskPage {
     say: (line) => {
       const locale = this.#voice.tag;
       const { inHand, hand } = this.#shown();
-      const isStep = inHand !== undefined && cardOf(hand, inHand.kase) === 'step';
-      void this.#turn(async (sitting) => {
-        const turned = await this.#setup.engine.say(sitting, { at: now(), line, locale });
-        if (isStep || !answersUnseen(sitting, turned)) return turned;
-        return { ...(await this.#nothingTaken(sitting)), unclear: settledNow(line) };
-      });
+      const isAsked = inHand !== undefined && cardOf(hand, inHand.kase) === 'step';
+      const given = { line, locale, isAsked };
+      void this.#turn((sitting) => this.#setup.engine.say(sitting, { at: now(), ...given }));
     },
     draft: (line) => {
       this.#drafts.set(this.#lying?.id ?? '', line);
@@ -536,18 +529,4 @@ export class DeskPage {
   get #words(): DeskWords {
     return this.#voice.words;
   }
-}
-
-/** True where a line answered what stands behind the card and is not asked on it, such as the repair. */
-function answersUnseen(before: Laid['sitting'], { events }: Turned): boolean {
-  const position = positionOf(before.case);
-  const check = 'check' in position ? position.check : undefined;
-  return events.some(
-    (event) => event.type === 'confirmed' || (event.type === 'answered' && event.check === check),
-  );
-}
-
-/** Says of a line that nothing is left to be answered by it. */
-function settledNow(given: string): NonNullable<Turned['unclear']> {
-  return { type: 'unclear', code: 'closed', given, possible: [] };
 }

@@ -278,7 +278,12 @@ describe('the engine at the other end of a worker', () => {
     ]);
     const why = await engine.why(taken.laid.sitting);
     expect(why?.outcomes.map(({ answer }) => answer)).toContain('rapid-clicking');
-    const said = await engine.say(taken.laid.sitting, { at, line: 'klickt schnell', locale: 'de' });
+    const said = await engine.say(taken.laid.sitting, {
+      at,
+      line: 'klickt schnell',
+      locale: 'de',
+      isAsked: true,
+    });
     expect(said.laid.sitting.case.state.answers['complaint']).toEqual([['rapid-clicking']]);
     expect(await engine.found(said.laid.sitting)).toHaveProperty('complaint');
     expect(await engine.lay(said.laid.sitting)).toEqual(said.laid);

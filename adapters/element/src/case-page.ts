@@ -30,6 +30,7 @@ import { unpackFlow, type PackedFlow } from './case/packed-flow.ts';
 import { openSitting, takeInputs, takeLine, type Sitting, type Taken } from './case/sitting.ts';
 import { passOn } from './device/pass-on.ts';
 import { canListen, listenOnce } from './device/speech.ts';
+import { guardTaps } from './device/guard-taps.ts';
 import { timeIsUp } from './device/time-is-up.ts';
 import { keptUnder, themeOf, wantedLanguage } from './host.ts';
 import type { LanguagePack, Languages } from './language-pack.ts';
@@ -90,9 +91,9 @@ export class CasePage {
   #notices: readonly string[] = [];
   #hand: Hand = emptyHand;
   #clock: ReturnType<typeof setInterval> | undefined;
-  /** What stands in the card, and what stood there when the finger or the mouse came down. */
+  /** What stands in the card. */
   #card = '';
-  #pressedOn = '';
+  readonly #endTaps: () => void;
   readonly #edges = new ResizeObserver(() => {
     this.#measureEdges();
   });
@@ -104,8 +105,7 @@ export class CasePage {
     this.#languages = languages;
     this.#loadPictures = loadPictures;
     root.addEventListener('keydown', this.#press);
-    root.addEventListener('pointerdown', this.#touch, { capture: true });
-    root.addEventListener('click', this.#lift, { capture: true });
+    this.#endTaps = guardTaps(root, () => this.#card);
     addEventListener('online', this.#learnWords);
   }
 
@@ -157,8 +157,7 @@ export class CasePage {
     this.#clock = undefined;
     this.#edges.disconnect();
     this.#root.removeEventListener('keydown', this.#press);
-    this.#root.removeEventListener('pointerdown', this.#touch, { capture: true });
-    this.#root.removeEventListener('click', this.#lift, { capture: true });
+    this.#endTaps();
     removeEventListener('online', this.#learnWords);
   }
 
@@ -501,19 +500,6 @@ export class CasePage {
     if (drawer.getBoundingClientRect().top < 0) drawer.scrollIntoView({ block: 'start' });
     drawer.focus({ preventScroll: true });
   }
-
-  readonly #touch = (): void => {
-    this.#pressedOn = this.#card;
-  };
-
-  /** A tap that began before a question stood there was meant for another. A keyboard's has no length. */
-  readonly #lift = (event: Event): void => {
-    if (!(event instanceof MouseEvent) || event.detail === 0) return;
-    const isOfCard = event.target instanceof Element && event.target.closest('.card') !== null;
-    if (!isOfCard || this.#pressedOn === this.#card) return;
-    event.preventDefault();
-    event.stopImmediatePropagation();
-  };
 
   /** Number keys answer, wherever in the element the focus is; not while something is typed. */
   readonly #press = (event: Event): void => {
