@@ -26,7 +26,7 @@ import type { Engine, Laid, Turned } from './engine/engine.ts';
 import type { Command } from './keys.ts';
 import { DeskBook } from './store/desk-book.ts';
 import type { DeskStore } from './store/desk-store.ts';
-import { cardOf, placeOf } from './view/card.ts';
+import { isStep, placeOf } from './view/card.ts';
 import { page } from './view/page.ts';
 import { saidLast } from './view/said-last.ts';
 import { emptyHand, leftHand, type Actions, type InHand, type Shown } from './view/shown.ts';
@@ -344,8 +344,9 @@ export class DeskPage {
     this.#find('#asked')?.focus({ preventScroll: true });
     const card = this.#find('.card');
     const { top = 0 } = card?.getBoundingClientRect() ?? {};
-    const head = this.#find('.head')?.getBoundingClientRect().bottom ?? 0;
-    if (top < Math.max(0, head) || top > innerHeight / 2) card?.scrollIntoView({ block: 'start' });
+    const { bottom = 0 } = this.#find('.head')?.getBoundingClientRect() ?? {};
+    if (top < Math.max(0, bottom) || top > innerHeight / 2)
+      card?.scrollIntoView({ block: 'start' });
   }
 
   readonly #actions: Actions = {
@@ -353,10 +354,7 @@ export class DeskPage {
       void this.#turn((sitting) => this.#setup.engine.take(sitting, { at: now(), inputs }));
     },
     say: (line) => {
-      const locale = this.#voice.tag;
-      const { inHand, hand } = this.#shown();
-      const isAsked = inHand !== undefined && cardOf(hand, inHand.kase) === 'step';
-      const given = { line, locale, isAsked };
+      const given = { line, locale: this.#voice.tag, isAsked: isStep(this.#shown()) };
       void this.#turn((sitting) => this.#setup.engine.say(sitting, { at: now(), ...given }));
     },
     draft: (line) => {

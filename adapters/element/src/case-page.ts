@@ -34,6 +34,7 @@ import { guardTaps } from './device/guard-taps.ts';
 import { timeIsUp } from './device/time-is-up.ts';
 import { keptUnder, themeOf, wantedLanguage } from './host.ts';
 import type { LanguagePack, Languages } from './language-pack.ts';
+import { usualEmergency } from './view/emergency-key.ts';
 import { page } from './view/page.ts';
 import type { Pictures } from './view/pictures.ts';
 import { emptyHand, type Actions, type Hand, type Shown } from './view/shown.ts';
@@ -48,12 +49,6 @@ export interface CasePageSetup {
   /** Loads what draws the pictures. */
   readonly loadPictures: () => Promise<Pictures>;
 }
-
-/**
- * The emergency number, where the page around names no other by `emergency`. Telephones of the GSM and
- * its successors take 112 for one in every network, without a card too (3GPP TS 22.101, from memory).
- */
-const emergency = '112';
 
 /** How often a running wait is drawn. */
 const tickMs = 500;
@@ -353,7 +348,7 @@ export class CasePage {
       now: speaker.render(messagesInHand(chart, sitting.case)),
       said: [...this.#askedBack(speaker), ...speaker.render(sitting.said)],
       notices: this.#notices,
-      emergency: this.#host.getAttribute('emergency') ?? emergency,
+      emergency: this.#host.getAttribute('emergency') ?? usualEmergency,
       mayBe24: mayBe24(this.#unclear, sitting.said),
       hand: this.#hand,
       pictures: this.#draw(),

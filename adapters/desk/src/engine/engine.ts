@@ -69,7 +69,8 @@ export interface Engine {
       readonly at: string;
       readonly line: string;
       readonly locale: string;
-      readonly isAsked: boolean;
+      /** True where left out. */
+      readonly isAsked?: boolean;
     },
   ) => Promise<Turned>;
   /** What each answer to the question in hand would change; undefined where there is none. */
@@ -93,7 +94,7 @@ export function createEngine(chart: Chart, speakerFor: SpeakerFor): Engine {
     open: (opening) => Promise.resolve(laid(openSitting(chart, opening))),
     lay: (sitting) => Promise.resolve(laid(sitting)),
     take: (sitting, given) => Promise.resolve(turned(takeInputs(chart, sitting, given))),
-    say: async (sitting, { at, line, locale, isAsked }) => {
+    say: async (sitting, { at, line, locale, isAsked = true }) => {
       const speaker = await speakerFor(locale);
       const taken = takeLine({ chart, speaker }, sitting, { at, line });
       if (isAsked || !answersStep(sitting.case, taken)) return turned(taken);

@@ -25,6 +25,11 @@ export function cardOf(hand: Hand, kase: DeskCase): CardKind {
   return helpOf(hand, kase) === undefined ? 'step' : 'send';
 }
 
+/** True where the step in hand is what is asked now. */
+export function isStep({ hand, inHand }: Shown): boolean {
+  return inHand !== undefined && cardOf(hand, inHand.kase) === 'step';
+}
+
 /** What lies before the dispatcher, as far as a key pressed for one thing must not answer another. */
 export function placeOf({ hand, inHand }: Shown): string {
   if (inHand === undefined) return '';
