@@ -11,6 +11,7 @@ import {
   asked,
   deskCase,
   numberOf,
+  onceMore,
   openDesk,
   press,
   seed,
@@ -90,7 +91,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
     });
     return opened;
   }
-  const inside = (page: Page, selector: string) => page.locator(`keyturn-desk ${selector}`);
+  const inside = (page: Page, selector: string, options: { hasText?: string } = {}) =>
+    page.locator(`keyturn-desk ${selector}`, options);
   const others = (page: Page) => inside(page, '.others-list li button').allInnerTexts();
 
   /** Answers by keys alone until it is said what to send; how many keys that took. */
@@ -194,14 +196,13 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
     expect(await inside(page, '.spot').innerText()).toMatch(/What drives it\s*diesel/);
   });
 
-  test('shows a number on an answer only where a key presses it', async () => {
+  test('has a key for every answer, also beyond nine', async () => {
     const { page } = await desk();
     await press(page, '+');
     await page.getByRole('button', { name: /^What you have with you/ }).press('Enter');
     await inside(page, '.key.pick').first().waitFor();
     const shown = await inside(page, '.key.pick .at').allInnerTexts();
-    expect(shown.length).toBeGreaterThan(9);
-    expect(shown.filter((at) => at !== '')).toEqual(['1', '2', '3', '4', '5', '6', '7', '8', '9']);
+    expect(shown).toEqual(['1', '2', '3', '4', '5', '6', '7', '8', '9', 'F8', 'F9']);
   });
 
   test('says on the card what leaves it, and what was picked before stays', async () => {
@@ -618,9 +619,113 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
 
   test('tells a caller what can hurt before what to do, also after a reload', async () => {
     const { page } = await desk();
+    const context = { ...flat.context, kit: ['boost-source'] };
+    await seed(page, [deskCase(played(hasVerdict, { context }))]);
+    await press(page, '/');
+    expect(await inside(page, '.told').innerText()).toMatch(
+      /Help is on its way.*bare metal.*Boost it only if/s,
+    );
+  });
+
+  test('tells a caller without leads that help comes, and nothing of how to boost', async () => {
+    const { page } = await desk();
     await seed(page, [deskCase(played(hasVerdict))]);
     await press(page, '/');
-    expect(await inside(page, '.briefing').innerText()).toMatch(/bare metal.*Boost it only if/s);
+    const isToldToWait = async (): Promise<void> => {
+      const told = await inside(page, '.told').innerText();
+      expect(told).toContain('Help is on its way');
+      expect(told).not.toMatch(/boost it|bare metal|jump forward/i);
+    };
+    await isToldToWait();
+    await press(page, '1');
+    await isToldToWait();
+    expect(await asked(page)).toContain('under way');
+  });
+
+  test('asks once more before help goes to where nobody knows', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(hasVerdict))]);
+    await press(page, '/');
+    await page.waitForTimeout(settled);
+    await page.keyboard.press('2');
+    await inside(page, onceMore).waitFor();
+    expect(await inside(page, onceMore).innerText()).toContain('goes without what is missing');
+    expect((await keptIn(page, 'keyturn-desk'))['cases']).toMatchObject([{ sent: null }]);
+    await page.waitForTimeout(settled);
+    await page.keyboard.press('2');
+    await expect.poll(() => asked(page)).toContain('under way');
+  });
+
+  test('calls back sooner where the police are sent', async () => {
+    const { page } = await desk();
+    const lane = { context: { role: 'dispatcher', place: 'live-lane' } };
+    await seed(page, [deskCase(played(awaits('nothing'), lane))]);
+    await press(page, '/');
+    const keys = await inside(page, '.card > .keys').first().innerText();
+    expect(keys).toContain('5 minutes');
+    expect(keys).not.toContain('1 hour');
+  });
+
+  test('takes the one answer that was offered by Enter, also where nothing more is asked', async () => {
+    const { page } = await desk();
+    const lane = {
+      context: { role: 'dispatcher', place: undefined },
+      choices: { ...flat.choices, place: ['live-lane'] },
+    };
+    const seeded = deskCase(played(awaits('nothing'), lane));
+    const offers = [{ check: 'place', value: 'shoulder', label: 'on the hard shoulder' }];
+    await seed(page, [{ ...seeded, sitting: { ...seeded.sitting, offers } }]);
+    await press(page, '/');
+    expect(await inside(page, '.notes .key').innerText()).toMatch(/↵\s+on the hard shoulder/);
+    await press(page, 'Enter');
+    expect(await inside(page, '.spot').innerText()).toContain('on the roadside or hard shoulder');
+    expect(await inside(page, '.card').innerText()).not.toContain('closed');
+  });
+
+  test('takes nothing that is typed at what to send for what is not asked there', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(hasVerdict))]);
+    await press(page, '/');
+    await page.keyboard.type('yes');
+    await page.keyboard.press('Enter');
+    const note = inside(page, '.notes', { hasText: 'changes nothing' });
+    await note.waitFor();
+    expect(await note.innerText()).not.toContain('closed');
+    expect(await inside(page, '.found').innerText()).not.toContain('The repair');
+  });
+
+  test('finds a cause by a word of its name, and stays at the question', async () => {
+    const { page } = await desk();
+    await seed(page, [deskCase(played(hasVerdict))]);
+    for (const key of ['/', '1', '2']) await press(page, key);
+    const question = await asked(page);
+    await page.waitForTimeout(settled);
+    await page.keyboard.type('fuse');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => inside(page, '.card .key[data-key="1"]').innerText()).toMatch(/fuse/i);
+    expect(await asked(page)).toBe(question);
+  });
+
+  test('takes a minus where a figure may be below zero, and corrects by another key there', async () => {
+    const { page } = await desk();
+    await press(page, '+');
+    await press(page, '3');
+    await press(page, '1');
+    await page.locator('keyturn-desk .fact', { hasText: 'Air temperature' }).click();
+    await page.waitForTimeout(settled);
+    await page.keyboard.type('-5');
+    expect(await inside(page, 'input[name=line]').inputValue()).toBe('-5');
+    expect(await inside(page, '.keys.row').last().innerText()).toMatch(/⌫\s+Correct/);
+  });
+
+  test('drops a call in which nothing was answered, and takes it back, by one key', async () => {
+    const { page } = await desk();
+    await press(page, '+');
+    const question = await asked(page);
+    await press(page, '-');
+    expect(await keptIn(page, 'keyturn-desk')).toMatchObject({ cases: [], outcomes: [] });
+    await press(page, '-');
+    expect(await asked(page)).toBe(question);
   });
 
   test.each([
@@ -770,7 +875,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
     await context.grantPermissions(['clipboard-read', 'clipboard-write']);
     await seed(page, [deskCase(played(hasVerdict))], { seeded: { where: 'Reed Lane 3' } });
     await press(page, '/');
-    await page.getByRole('button', { name: 'Copy' }).press('Enter');
+    await page.waitForTimeout(settled);
+    await page.keyboard.press('F8');
     await inside(page, '.notes p').waitFor();
     const copied = await page.evaluate(() => navigator.clipboard.readText());
     expect(copied.split('\n')[0]).toBe('Boost van');

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { positionOf, type Case } from '@keyturn/core';
+import { localeTags } from '@keyturn/language';
 import { shippedFlow } from '@keyturn/terminal';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from 'vitest';
@@ -8,6 +9,7 @@ import { servePages } from '../tools/pages.mjs';
 import { prepare } from '../tools/prepare.mjs';
 import { again, startBrowser, whyNoBrowser } from './support/browser.ts';
 import {
+  fingerOnHold,
   hold,
   openPage,
   playUntil,
@@ -39,6 +41,20 @@ const flat = {
   },
   readings: { 'battery-rest': 11.9, charging: 13.3 },
 };
+
+/** A person in a car park whose battery is likely empty, and who has nothing at hand. */
+const noTools = {
+  context: { place: 'parking', kit: undefined },
+  choices: {
+    scene: ['safe'],
+    complaint: ['rapid-clicking'],
+    when: ['after-standing'],
+    history: ['lights-left-on'],
+    kit: ['none'],
+    'battery-look': ['sound'],
+  },
+};
+const likely = ({ state }: Case) => state.verdict?.strength === 'likely';
 
 describe.skipIf(whyNoBrowser !== undefined)('the element', again, () => {
   let browser: Browser;
@@ -195,7 +211,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', again, () => {
     const { page } = await driver({ kept });
     for (const digit of ['1', '2', '.', '4', '5']) await key(page, digit).click();
     expect(await page.locator('keyturn-case .display input').inputValue()).toBe('12.45');
-    await key(page, 'Take').click();
+    await key(page, 'Done').click();
     const finding = page.locator('keyturn-case .line', { hasText: '12.45 V' });
     expect(await finding.getByRole('img').getAttribute('aria-label')).toContain('12.45 V: ');
   });
@@ -204,7 +220,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', again, () => {
     const kept = playUntil(chart, asks('air-temperature'), { choices: flat.choices });
     const { page } = await driver({ kept }, 'en-US');
     expect(await page.locator('keyturn-case .display .unit').innerText()).toBe('°F');
-    for (const digit of ['4', '0', 'Take']) await key(page, digit).click();
+    for (const digit of ['4', '0', 'Done']) await key(page, digit).click();
     expect(await printed(page)).toContainEqual(expect.stringContaining('40 °F'));
   });
 
@@ -440,11 +456,14 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', again, () => {
   /** A case that has ended at the hard shoulder, where help has to come. */
   const ended = () => playUntil(chart, awaits('nothing'), shoulder);
 
-  test('shows the line for own words whole below the first question of a phone', async () => {
-    const { page } = await driver();
-    const line = await page.locator('keyturn-case .line-entry').boundingBox();
-    expect((line?.y ?? 844) + (line?.height ?? 0)).toBeLessThanOrEqual(844);
-  });
+  test.each(localeTags)(
+    'shows the line for own words whole below the first question of a phone, in “%s”',
+    async (tag) => {
+      const { page } = await driver({}, tag);
+      const line = await page.locator('keyturn-case .line-entry').boundingBox();
+      expect((line?.y ?? 844) + (line?.height ?? 0)).toBeLessThanOrEqual(844);
+    },
+  );
 
   test('writes the scale of a reading so that it can be read on the narrowest phone', async () => {
     const readings = { 'battery-age': 7 };
@@ -508,16 +527,69 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', again, () => {
     const { page } = await driver({ kept });
     const asked = await question(page);
     const picks = page.locator('keyturn-case .pick');
+    const [none, other] = [picks.first(), picks.nth(1)];
     const ticked = () => page.locator('keyturn-case .pick[aria-pressed=true]').allInnerTexts();
-    await picks.first().click();
-    await picks.last().click();
+    await other.click();
+    await none.click();
     expect(await question(page)).toBe(asked);
     expect(await ticked()).toEqual([expect.stringContaining('none of these')]);
-    await picks.first().click();
+    await other.click();
     expect(await ticked()).toEqual([expect.stringContaining('something was left on')]);
-    await picks.first().click();
-    await picks.last().click();
+    await other.click();
+    await none.click();
     expect(await question(page)).not.toBe(asked);
+  });
+
+  test('has the key that ends a long list on the screen once something is ticked', async () => {
+    const { page } = await driver({ kept: playUntil(chart, asks('history'), flat) });
+    await page.locator('keyturn-case .pick').nth(1).click();
+    const end = await key(page, 'That is all').boundingBox();
+    expect((end?.y ?? Infinity) + (end?.height ?? 0)).toBeLessThanOrEqual(844);
+  });
+
+  test('has ticked already what was told of a list before it was asked', async () => {
+    const given = { context: { kit: undefined }, choices: flat.choices };
+    const before = playUntil(chart, asks('complaint'), given);
+    const answers = [{ check: 'kit', value: ['voltmeter'] }];
+    const told = [{ type: 'answers', answers }] as const;
+    const kept = playUntil(chart, asks('kit'), { ...given, from: before, told });
+    const { page } = await driver({ kept });
+    const ticked = page.locator('keyturn-case .pick[aria-pressed=true]');
+    expect(await ticked.allInnerTexts()).toEqual([expect.stringContaining('voltmeter')]);
+  });
+
+  test('names with a verdict who should come, offers the note, and only then says what to do', async () => {
+    const { page } = await driver({ kept: playUntil(chart, likely, noTools) });
+    const verdict = page.locator('keyturn-case .verdict');
+    expect(await verdict.innerText()).toMatch(
+      /Who should come.*Note to pass on.*WARNING.*What to do.*What this rests on/s,
+    );
+    await key(page, 'Note to pass on').click();
+    expect(await page.locator('keyturn-case .drawer .note').innerText()).toContain('Boost van');
+  });
+
+  test('says what a verdict that is not proved rests on, and its cause as no fact', async () => {
+    const { page } = await driver({ kept: playUntil(chart, likely, noTools) });
+    const said = await page.locator('keyturn-case .verdict').innerText();
+    const rests = said.slice(said.indexOf('What this rests on'));
+    expect(rests).toContain('What happens at start: fast clicking');
+    expect(rests).toContain('Why it may have happened');
+    expect(rests).not.toContain('Safety where you are');
+  });
+
+  test('calls the emergency number by one key where there is danger', async () => {
+    const { page } = await driver();
+    await key(page, 'Danger here').click();
+    await key(page, 'Smoke or fire').click();
+    const call = page.locator('keyturn-case .emergency');
+    expect(await call.getAttribute('href')).toBe('tel:112');
+    expect(await call.innerText()).toContain('112');
+  });
+
+  test('asks about as many cautions as it shows', async () => {
+    const { page } = await driver({ kept: playUntil(chart, awaits('confirm'), flat) });
+    const count = await page.locator('keyturn-case .card .sign').count();
+    expect(await question(page)).toContain(count === 1 ? 'this caution' : `${count} cautions`);
   });
 
   test('asks whoever says that it runs to go on, and names it under no danger', async () => {
@@ -553,7 +625,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', again, () => {
   test('takes it by a key that a vehicle is one of 24 V, where its figure says so', async () => {
     const kept = playUntil(chart, asks('battery-rest'), { choices: flat.choices });
     const { page } = await driver({ kept });
-    for (const digit of ['2', '4', '.', '2', 'Take']) await key(page, digit).click();
+    for (const digit of ['2', '4', '.', '2', 'Done']) await key(page, digit).click();
     await key(page, '24 V').click();
     await type(page, 'at rest 24.2 V');
     expect(await printed(page)).toContainEqual(expect.stringContaining('24.2 V'));
@@ -577,6 +649,58 @@ describe.skipIf(whyNoBrowser !== undefined)('the element', again, () => {
     expect(await question(page)).toBe(asked);
     await hold(page);
     expect(await question(page)).not.toBe(asked);
+  });
+
+  test('takes a held key when the finger is lifted, and nothing that then lies under it', async () => {
+    const { page } = await driver({
+      kept: playUntil(chart, awaits('confirm'), flat),
+      hasTouch: true,
+      isMobile: true,
+    });
+    const warned = await question(page);
+    const finger = await fingerOnHold(page);
+    await finger.down();
+    await page.waitForTimeout(1_300);
+    // Nothing new lies under a finger that is still down.
+    expect(await question(page)).toBe(warned);
+    await finger.up();
+    await expect.poll(() => question(page)).not.toBe(warned);
+    const asked = await question(page);
+    const count = (await printed(page)).length;
+    await page.waitForTimeout(700);
+    expect(await question(page)).toBe(asked);
+    expect(await printed(page)).toHaveLength(count);
+  });
+
+  test('takes no tap that began before the question stood there', async () => {
+    const { page } = await driver({
+      kept: playUntil(chart, awaits('confirm'), flat),
+      hasTouch: true,
+      isMobile: true,
+    });
+    const finger = await fingerOnHold(page);
+    await finger.down();
+    // A keyboard may take the step further while a finger still lies on the glass.
+    const key = page.locator('keyturn-case .hold');
+    await key.evaluate((held: HTMLElement) => {
+      held.click();
+    });
+    await key.evaluate((held: HTMLElement) => {
+      held.click();
+    });
+    await page.locator('keyturn-case .card [data-key], keyturn-case .digit').first().waitFor();
+    const asked = await question(page);
+    await page.waitForTimeout(100);
+    await finger.up();
+    await page.waitForTimeout(700);
+    expect(await question(page)).toBe(asked);
+  });
+
+  test('says to whoever only taps a key that has to be held how long that is', async () => {
+    const { page } = await driver({ kept: playUntil(chart, awaits('confirm'), flat) });
+    expect(await page.locator('keyturn-case .hint.short').count()).toBe(0);
+    await hold(page, 150);
+    expect(await page.locator('keyturn-case .hint.short').isVisible()).toBe(true);
   });
 
   test('opens without signal once it has been loaded, and goes on', async () => {

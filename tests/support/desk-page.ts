@@ -91,15 +91,32 @@ export const asked = (page: Page): Promise<string> =>
 /** So long after something is put to be said, no digit answers it. */
 export const settled = 450;
 
-/** Reads what is to be said, presses a key that answers, and waits until something else is to be. */
+/** The key that is to be pressed once more, since nobody knows yet where help would go. */
+export const onceMore = '.card .key.take[data-key]';
+
+/**
+ * Reads what is to be said, presses a key that answers, and waits until something else is to be. Help
+ * is sent though it is not known where to.
+ */
 export async function press(page: Page, ...keys: readonly string[]): Promise<void> {
   const before = await asked(page);
   await page.waitForTimeout(settled);
   for (const key of keys) await page.keyboard.press(key);
-  await page.waitForFunction((said) => {
+  const isElse = ([said, again]: readonly string[]): string | undefined => {
     const desk = document.querySelector('keyturn-desk')?.shadowRoot;
     const now = desk?.querySelector<HTMLElement>('#asked')?.innerText;
-    return now !== undefined && now !== said && desk?.querySelector('[aria-busy=true]') === null;
+    if (now === undefined || desk?.querySelector('[aria-busy=true]') !== null) return undefined;
+    if (now !== said) return 'else';
+    return desk.querySelector(again ?? '') === null ? undefined : 'again';
+  };
+  const given = [before, onceMore];
+  const came = await page.waitForFunction(isElse, given);
+  if ((await came.jsonValue()) !== 'again') return;
+  await page.waitForTimeout(settled);
+  await page.keyboard.press(keys.at(-1) ?? '');
+  await page.waitForFunction((said) => {
+    const desk = document.querySelector('keyturn-desk')?.shadowRoot;
+    return desk?.querySelector<HTMLElement>('#asked')?.innerText !== said;
   }, before);
 }
 

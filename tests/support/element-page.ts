@@ -33,11 +33,16 @@ export function playUntil(
     readonly choices?: Readonly<Record<string, readonly string[]>>;
     readonly readings?: Readonly<Record<string, number>>;
     readonly at?: string;
+    /** A case that was played before, and what is told then. */
+    readonly from?: Kept;
+    readonly told?: readonly Input[];
   } = {},
 ): Kept {
   const at = given.at ?? new Date().toISOString();
-  const opened = openCase(chart, { id: 'played', at, context: { ...atHome, ...given.context } });
-  let kept: Kept = { case: opened.case, events: opened.events };
+  const opened =
+    given.from ?? openCase(chart, { id: 'played', at, context: { ...atHome, ...given.context } });
+  const told = hearInputs(chart, opened.case, { at, inputs: given.told ?? [] });
+  let kept: Kept = { case: told.case, events: [...opened.events, ...told.events] };
   for (let turns = 0; !isThere(kept.case); turns += 1) {
     if (turns > 120) throw new Error(`never there; now ${JSON.stringify(positionOf(kept.case))}`);
     const heard = hearInputs(chart, kept.case, { at, inputs: [inputFor(chart, kept.case, given)] });
@@ -140,4 +145,24 @@ export async function hold(page: Page, ms = 1_000): Promise<void> {
   await page.mouse.down();
   await page.waitForTimeout(ms);
   await page.mouse.up();
+}
+
+/** A finger on a key: how it comes down there, and how it is lifted. */
+export interface Finger {
+  readonly down: () => Promise<void>;
+  readonly up: () => Promise<void>;
+}
+
+/** A finger over the key that has to be held; where it comes down it stays, whatever is drawn there. */
+export async function fingerOnHold(page: Page): Promise<Finger> {
+  const key = page.locator('keyturn-case .hold');
+  await key.scrollIntoViewIfNeeded();
+  const box = await key.boundingBox();
+  if (box === null) throw new Error('there is no key to hold');
+  const point = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  const screen = await page.context().newCDPSession(page);
+  const touch = async (type: 'touchStart' | 'touchEnd', touchPoints: object[]): Promise<void> => {
+    await screen.send('Input.dispatchTouchEvent', { type, touchPoints: touchPoints as never });
+  };
+  return { down: () => touch('touchStart', [point]), up: () => touch('touchEnd', []) };
 }

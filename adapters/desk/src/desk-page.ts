@@ -26,11 +26,11 @@ import type { Engine, Laid, Turned } from './engine/engine.ts';
 import type { Command } from './keys.ts';
 import { DeskBook } from './store/desk-book.ts';
 import type { DeskStore } from './store/desk-store.ts';
-import { placeOf } from './view/card.ts';
+import { isStep, placeOf } from './view/card.ts';
 import { page } from './view/page.ts';
 import { saidLast } from './view/said-last.ts';
 import { emptyHand, leftHand, type Actions, type InHand, type Shown } from './view/shown.ts';
-import { entryOf } from './view/step-card.ts';
+import { pressingOf } from './view/step-card.ts';
 import { fill } from './wording.ts';
 import type { DeskWords } from './words/desk-words.ts';
 
@@ -344,7 +344,9 @@ export class DeskPage {
     this.#find('#asked')?.focus({ preventScroll: true });
     const card = this.#find('.card');
     const { top = 0 } = card?.getBoundingClientRect() ?? {};
-    if (top < 0 || top > innerHeight / 2) card?.scrollIntoView({ block: 'start' });
+    const { bottom = 0 } = this.#find('.head')?.getBoundingClientRect() ?? {};
+    if (top < Math.max(0, bottom) || top > innerHeight / 2)
+      card?.scrollIntoView({ block: 'start' });
   }
 
   readonly #actions: Actions = {
@@ -352,15 +354,15 @@ export class DeskPage {
       void this.#turn((sitting) => this.#setup.engine.take(sitting, { at: now(), inputs }));
     },
     say: (line) => {
-      const locale = this.#voice.tag;
-      void this.#turn((sitting) => this.#setup.engine.say(sitting, { at: now(), line, locale }));
+      const given = { line, locale: this.#voice.tag, isAsked: isStep(this.#shown()) };
+      void this.#turn((sitting) => this.#setup.engine.say(sitting, { at: now(), ...given }));
     },
     draft: (line) => {
       this.#drafts.set(this.#lying?.id ?? '', line);
     },
     hand: (change) => {
       const isMoved = 'asking' in change || 'open' in change || 'goesOn' in change;
-      this.#hand = { ...this.#hand, dropping: null, ...change };
+      this.#hand = { ...this.#hand, dropping: null, sending: null, ...change };
       this.#show(isMoved);
     },
     ask: (check) => {
@@ -436,6 +438,8 @@ export class DeskPage {
         return;
       case 'correct':
         if (kase === undefined) void this.#reopen();
+        // Where nothing was answered there is nothing to correct: the call was none.
+        else if (kase.sitting.case.state.order.length === 0) void this.#close(undefined);
         else this.#correctBefore();
         return;
       case 'words':
@@ -452,7 +456,7 @@ export class DeskPage {
         if (kase !== undefined) this.#leaveUnanswered(kase, command);
         return;
       case 'take':
-        this.#find('.card .keys .key.take')?.click();
+        this.#find('.card .key.take')?.click();
         return;
       case 'caller':
         this.#find('.caller input')?.focus();
@@ -469,10 +473,10 @@ export class DeskPage {
   #leaveUnanswered({ sitting }: DeskCase, talk: 'dont-know' | 'cannot'): void {
     const { take, hand } = this.#actions;
     const { asking, picked, dropping } = this.#hand;
-    const kind = entryOf(this.#shown());
+    const { entry } = pressingOf(this.#shown());
     const isAsked = asking !== null || positionOf(sitting.case).awaiting === 'answer';
-    if (kind === 'nothing' || !isAsked) return;
-    if (picked.length > 0 && dropping !== talk) {
+    if (entry === 'nothing' || !isAsked) return;
+    if (picked !== null && picked.length > 0 && dropping !== talk) {
       hand({ dropping: talk });
       return;
     }
@@ -494,7 +498,7 @@ export class DeskPage {
 
   readonly #keyActions: KeyActions = {
     hasKeys: () => this.#hasKeys,
-    entry: () => entryOf(this.#shown()),
+    pressing: () => pressingOf(this.#shown()),
     canAnswer: () =>
       !this.#busy.has(this.#lying?.id ?? '') && Date.now() - this.#put.since >= settleMs,
     number: (key) => {

@@ -112,7 +112,9 @@ describe('the kinds of help', () => {
 describe('what a caller is told to whom help is sent', () => {
   const told = (tag: string, remedy: string, send: string) => {
     const verdict = { remedy, send, stops: [], waits: false } as unknown as VerdictMessage;
-    return callerLines({ flow, texts: textsOf(tag), speaker: speakerOf(tag) }, verdict, []);
+    return callerLines({ flow, texts: textsOf(tag), speaker: speakerOf(tag) }, verdict, {
+      warned: [],
+    });
   };
 
   test.each(Object.keys(textsOf('en').remedies).filter((id) => id !== 'call-emergency'))(
@@ -173,6 +175,30 @@ describe('the note for the technician', () => {
     expect(note[2]).toMatch(/^Most likely: .+: \d+%/);
     expect(note[3]).toBe('What happens at start: it turns slowly');
     expect(note.at(-1)).toContain('Voltmeter');
+  });
+
+  test('names every figure that was read, and no road that is written down already', () => {
+    const read = {
+      type: 'answers' as const,
+      answers: [
+        { check: 'battery-rest', value: { value: 12.62, unit: 'V', resolution: 0.01 } },
+        { check: 'battery-age', value: { value: 0.5, unit: 'a', resolution: 0.1 } },
+      ],
+    };
+    const later = ['terminals', 'dash', 'when', 'history', 'battery-look'];
+    const answers = {
+      terminals: 'clean-tight',
+      dash: 'stays-bright',
+      when: 'cold',
+      history: 'none',
+      'battery-look': 'sound',
+    };
+    let sitting = take(found, read);
+    for (const check of later)
+      sitting = take(sitting, choice(check, answers[check as keyof typeof answers]));
+    const note = noteIn('en', { case: sitting.case, help: 'police' });
+    expect(note.join('\n')).toMatch(/Resting voltage: 12\.62.V · Age of the battery: 0\.5/);
+    expect(note.join('\n')).not.toContain('Give road');
   });
 
   test.each(localeTags)('has no empty line in %s', (tag) => {
@@ -252,7 +278,12 @@ describe('the engine at the other end of a worker', () => {
     ]);
     const why = await engine.why(taken.laid.sitting);
     expect(why?.outcomes.map(({ answer }) => answer)).toContain('rapid-clicking');
-    const said = await engine.say(taken.laid.sitting, { at, line: 'klickt schnell', locale: 'de' });
+    const said = await engine.say(taken.laid.sitting, {
+      at,
+      line: 'klickt schnell',
+      locale: 'de',
+      isAsked: true,
+    });
     expect(said.laid.sitting.case.state.answers['complaint']).toEqual([['rapid-clicking']]);
     expect(await engine.found(said.laid.sitting)).toHaveProperty('complaint');
     expect(await engine.lay(said.laid.sitting)).toEqual(said.laid);

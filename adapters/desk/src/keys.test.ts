@@ -21,6 +21,16 @@ describe('a key of the numeric pad', () => {
     expect(readKey(key, { entry })).toEqual(pressed);
   });
 
+  test.each([
+    ['-', { entry: 'figure', isSigned: true }, { type: 'line' }],
+    ['-', { entry: 'figure', isSigned: false }, { type: 'correct' }],
+    ['Backspace', { entry: 'figure', isSigned: true }, { type: 'correct' }],
+    ['Enter', { entry: 'one', isOffered: true }, { type: 'take' }],
+    ['F8', { entry: 'several' }, { type: 'number', key: 'F8' }],
+  ] as const)('%j, where the card takes %j, means %j', (key, pressing, pressed) => {
+    expect(readKey(key, pressing)).toEqual(pressed);
+  });
+
   test.each(Object.entries(keyOf).filter(([command]) => !['take', 'leave'].includes(command)))(
     'for %s is the one that the page shows: %s',
     (command, key) => {

@@ -29,6 +29,10 @@ export type Command =
 export interface Pressing {
   /** What the card takes: a figure, several answers to be taken together, or one. */
   readonly entry: 'figure' | 'several' | 'one' | 'nothing';
+  /** True where the figure may be below zero, so that a minus begins it. */
+  readonly isSigned?: boolean;
+  /** True where one answer was offered for what was typed, and may be taken as it is. */
+  readonly isOffered?: boolean;
 }
 
 const commands: Readonly<Record<string, Command>> = {
@@ -42,6 +46,7 @@ const commands: Readonly<Record<string, Command>> = {
   // On a pad whose digits are switched off these are the keys of 0 and of the decimal sign.
   Insert: 'dont-know',
   Delete: 'cannot',
+  Backspace: 'correct',
   F2: 'caller',
   Escape: 'leave',
 };
@@ -61,11 +66,15 @@ export const keyOf: Readonly<Record<Command, string>> = {
   leave: 'Esc',
 };
 
-/** The keys of what is said in place of a figure, where digits and the decimal sign begin one. */
-export const besideFigure: Readonly<Record<'dont-know' | 'cannot', string>> = {
+/** The keys of what is said in place of a figure, where digits, a decimal sign or a minus begin one. */
+export const besideFigure: Readonly<Record<'dont-know' | 'cannot' | 'correct', string>> = {
   'dont-know': '?',
   cannot: 'Del',
+  correct: '⌫',
 };
+
+/** The keys of answers beyond nine, and of what is done with a note. */
+export const furtherKeys = ['F8', 'F9'] as const;
 
 /** Signs that begin no sentence and no figure; a minus begins one below zero. */
 const besideText = ['+', '/', '*', '=', '!', '?'];
@@ -86,13 +95,18 @@ export function goesOn(key: string): boolean {
 }
 
 /** Reads a key that was pressed outside a field; undefined where it is the browser's own. */
-export function readKey(key: string, { entry }: Pressing): Pressed | undefined {
+export function readKey(
+  key: string,
+  { entry, isSigned = false, isOffered = false }: Pressing,
+): Pressed | undefined {
   // A figure may begin with any of these, and is typed.
-  if (entry === 'figure' && /^[\d.,]$/u.test(key)) return { type: 'line' };
+  const beginsFigure = /^[\d.,]$/u.test(key) || (isSigned && key === '-');
+  if (entry === 'figure' && beginsFigure) return { type: 'line' };
   if (Object.hasOwn(commands, key)) return { type: commands[key] as Command };
   if (key === '0') return { type: 'dont-know' };
   if (key === '.' || key === ',') return { type: 'cannot' };
-  if (/^[1-9]$/u.test(key)) return { type: 'number', key };
-  if (key === 'Enter') return entry === 'several' ? { type: 'take' } : { type: 'line' };
+  if (/^[1-9]$/u.test(key) || furtherKeys.some((one) => one === key))
+    return { type: 'number', key };
+  if (key === 'Enter') return { type: entry === 'several' || isOffered ? 'take' : 'line' };
   return /^\p{L}$/u.test(key) ? { type: 'line' } : undefined;
 }

@@ -30,9 +30,11 @@ import { unpackFlow, type PackedFlow } from './case/packed-flow.ts';
 import { openSitting, takeInputs, takeLine, type Sitting, type Taken } from './case/sitting.ts';
 import { passOn } from './device/pass-on.ts';
 import { canListen, listenOnce } from './device/speech.ts';
+import { guardTaps } from './device/guard-taps.ts';
 import { timeIsUp } from './device/time-is-up.ts';
 import { keptUnder, themeOf, wantedLanguage } from './host.ts';
 import type { LanguagePack, Languages } from './language-pack.ts';
+import { usualEmergency } from './view/emergency-key.ts';
 import { page } from './view/page.ts';
 import type { Pictures } from './view/pictures.ts';
 import { emptyHand, type Actions, type Hand, type Shown } from './view/shown.ts';
@@ -84,6 +86,9 @@ export class CasePage {
   #notices: readonly string[] = [];
   #hand: Hand = emptyHand;
   #clock: ReturnType<typeof setInterval> | undefined;
+  /** What stands in the card. */
+  #card = '';
+  readonly #endTaps: () => void;
   readonly #edges = new ResizeObserver(() => {
     this.#measureEdges();
   });
@@ -95,6 +100,7 @@ export class CasePage {
     this.#languages = languages;
     this.#loadPictures = loadPictures;
     root.addEventListener('keydown', this.#press);
+    this.#endTaps = guardTaps(root, () => this.#card);
     addEventListener('online', this.#learnWords);
   }
 
@@ -146,6 +152,7 @@ export class CasePage {
     this.#clock = undefined;
     this.#edges.disconnect();
     this.#root.removeEventListener('keydown', this.#press);
+    this.#endTaps();
     removeEventListener('online', this.#learnWords);
   }
 
@@ -316,6 +323,7 @@ export class CasePage {
   #show(isAnswered: boolean, place = '.card'): void {
     const shown = this.#shown();
     if (shown === undefined) return;
+    this.#card = JSON.stringify([shown.position, shown.hand.correcting]);
     render(page(shown), this.#box);
     this.#runClock(shown);
     if (isAnswered) this.#bringToHand(place);
@@ -340,6 +348,7 @@ export class CasePage {
       now: speaker.render(messagesInHand(chart, sitting.case)),
       said: [...this.#askedBack(speaker), ...speaker.render(sitting.said)],
       notices: this.#notices,
+      emergency: this.#host.getAttribute('emergency') ?? usualEmergency,
       mayBe24: mayBe24(this.#unclear, sitting.said),
       hand: this.#hand,
       pictures: this.#draw(),

@@ -3,6 +3,7 @@ export { timeIsUp } from './device/time-is-up.ts';
 export { addTypeface } from './device/typeface.ts';
 export { directionOf, fittingTag } from './host.ts';
 export { look } from './look/look.ts';
+export { mayBeNegative } from './view/answer-keys.ts';
 export { picture } from './view/pictures.ts';
 export { ranking } from './view/ranking.ts';
 export { sign } from './view/sign.ts';

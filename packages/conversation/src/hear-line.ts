@@ -58,12 +58,8 @@ export function hearLine(
   const { chart, speaker } = listener;
   const picked = pickedOffer(listener, standing, given.line);
   if (picked !== undefined) {
-    const { check, value } = picked;
-    const input: Input = {
-      type: 'answers',
-      answers: [{ check, value: typeof value === 'string' ? [value] : value }],
-    };
-    return hearInputs(chart, standing.case, { at: given.at, inputs: [input] });
+    const inputs = [offerInput(standing.case, picked)];
+    return hearInputs(chart, standing.case, { at: given.at, inputs });
   }
   const byKey = keyInput(standing.case, given.line.trim());
   if (byKey !== undefined) {
@@ -85,6 +81,16 @@ export function hearLine(
     events: [],
     messages: [],
     unclear: understood,
+  };
+}
+
+/** An offer that is taken; of a closed case it puts right what was answered before. */
+export function offerInput(kase: Case, { check, value }: Offer): Input {
+  const isClosed = positionOf(kase).awaiting === 'nothing';
+  const isAnswered = kase.state.answers[check] !== undefined;
+  return {
+    type: isClosed && isAnswered ? 'correction' : 'answers',
+    answers: [{ check, value: typeof value === 'string' ? [value] : value }],
   };
 }
 

@@ -17,8 +17,13 @@ const leftOut = 'kit';
 /** What it does at start is said first, whatever else was found. */
 const complaint = 'complaint';
 
-/** Findings in the note beside it, at most: the latest, which were asked because they tell most. */
-const latest = 4;
+/** Readings in the note beside it, and other findings, at most: the latest, which tell most. */
+const [mostReadings, mostOthers] = [7, 4];
+
+/** Help of which is said what to ask the caller, and not what to bring. */
+export function asksCaller(help: string): boolean {
+  return help === 'flatbed' || help === 'police';
+}
 
 /** What the slip is made of. */
 export interface SlipSource {
@@ -43,10 +48,15 @@ export function technicianSlip(source: SlipSource): readonly string[] {
     .filter(([, share]) => share >= 0.05)
     .map(([id, share]) => speaker.formatShare(speaker.faultName(id), share));
   const named: readonly string[] = [...spot, complaint, leftOut];
-  const others = order.filter((check) => !named.includes(check) && isSaid(answers[check]?.at(-1)));
+  const told = order.filter((check) => !named.includes(check) && isSaid(answers[check]?.at(-1)));
+  const isMeasured = (check: string): boolean => isReading(answers[check]?.at(-1));
+  // What was measured need not be measured again; it is worth more than what was looked at.
+  const readings = told.filter(isMeasured);
+  const others = told.filter((check) => !isMeasured(check));
   const found = [
     said(source, complaint, true),
-    ...others.slice(-latest).map((check) => said(source, check, true)),
+    ...readings.slice(-mostReadings).map((check) => said(source, check, true)),
+    ...others.slice(-mostOthers).map((check) => said(source, check, true)),
   ].filter(isFilled);
   return [
     [caller.where, caller.vehicle, caller.callback, caller.name].filter(isFilled).join(' · '),
@@ -65,7 +75,7 @@ export function technicianSlip(source: SlipSource): readonly string[] {
     ...(verdict?.stops ?? [])
       .filter((stop) => forbidsWork(source.flow, stop))
       .map((stop) => `${words.noteNot} ${texts.stops[stop] ?? ''}`),
-    helpWords(texts, help).rest,
+    asksCaller(help) ? '' : helpWords(texts, help).rest,
   ].filter(isFilled);
 }
 

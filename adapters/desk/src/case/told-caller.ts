@@ -1,7 +1,7 @@
 /**
  * What is left to a caller for whom help is sent.
  */
-import type { CautionMessage, Flow, VerdictMessage } from '@keyturn/core';
+import type { CautionMessage, ContextValue, Flow, VerdictMessage } from '@keyturn/core';
 import { driverLines, type FlowTexts, type Speaker } from '@keyturn/language';
 import { forbidsWork } from './slip.ts';
 
@@ -9,12 +9,17 @@ import { forbidsWork } from './slip.ts';
 const leftToHelp: readonly string[] = ['technician-visit', 'recover-vehicle'];
 
 /**
- * True where the caller is only told to wait: whoever is sent does all there is to do, or a hard stop
- * forbids what could be done before. What a stop does instead is meant for the caller.
+ * True where the caller is only told to wait: whoever is sent does all there is to do, the caller is
+ * known to have no leads for a boost, or a hard stop forbids what could be done before. What a stop does instead is meant for the caller.
  */
-export function isLeftToHelp(flow: Flow, { send, remedy, stops }: VerdictMessage): boolean {
+export function isLeftToHelp(
+  flow: Flow,
+  { send, remedy, stops }: VerdictMessage,
+  kit: ContextValue | undefined,
+): boolean {
   if (send === 'nothing') return false;
   if (leftToHelp.includes(remedy)) return true;
+  if (remedy === 'boost' && Array.isArray(kit) && !kit.includes('boost-source')) return true;
   const isInstead = flow.stops.some(({ id, instead }) => instead && stops.includes(id));
   return !isInstead && stops.some((stop) => forbidsWork(flow, stop));
 }
@@ -26,7 +31,10 @@ export function isLeftToHelp(flow: Flow, { send, remedy, stops }: VerdictMessage
 export function callerLines(
   told: { readonly flow: Flow; readonly texts: FlowTexts; readonly speaker: Speaker },
   verdict: VerdictMessage,
-  warned: readonly CautionMessage[],
+  {
+    warned,
+    kit,
+  }: { readonly warned: readonly CautionMessage[]; readonly kit?: ContextValue | undefined },
 ): readonly string[] {
   const { flow, texts, speaker } = told;
   if (verdict.waits) {
@@ -36,7 +44,7 @@ export function callerLines(
   }
   const words = texts.remedies[verdict.remedy];
   const isSentHelp = verdict.send !== 'nothing';
-  if (isLeftToHelp(flow, verdict)) {
+  if (isLeftToHelp(flow, verdict, kit)) {
     // A stop of which a caution of the same name warns is not told twice.
     const stops = verdict.stops.filter(
       (stop) => forbidsWork(flow, stop) && !warned.some(({ caution }) => caution === stop),

@@ -3,6 +3,7 @@
  */
 import {
   goesOn,
+  keyOf,
   mayBeginText,
   readEmptyLine,
   readKey,
@@ -16,7 +17,7 @@ import { typingMs } from './settle.ts';
 export interface KeyActions {
   /** False where keys of one character are switched off. */
   readonly hasKeys: () => boolean;
-  readonly entry: () => Pressing['entry'];
+  readonly pressing: () => Pressing;
   /** False while what is pressed can only be meant for a sentence that stood there before. */
   readonly canAnswer: () => boolean;
   readonly number: (key: string) => void;
@@ -43,7 +44,7 @@ export function listenToKeys(to: KeyActions): () => void {
   };
   const answerAlone = (): boolean => {
     const key = endWait();
-    const pressed = key === undefined ? undefined : readKey(key, { entry: to.entry() });
+    const pressed = key === undefined ? undefined : readKey(key, to.pressing());
     if (pressed !== undefined) act(pressed);
     return pressed !== undefined;
   };
@@ -74,8 +75,8 @@ export function listenToKeys(to: KeyActions): () => void {
       event.preventDefault();
       return;
     }
-    const entry = to.entry();
-    const pressed = readKey(event.key, { entry });
+    const pressing = to.pressing();
+    const pressed = readKey(event.key, pressing);
     if (pressed === undefined) return;
     if (pressed.type === 'line') {
       // What was pressed is typed there, but for the key that only leads there.
@@ -84,13 +85,14 @@ export function listenToKeys(to: KeyActions): () => void {
       return;
     }
     event.preventDefault();
+    const isEnter = pressed.type === 'take' && pressing.isOffered === true;
+    if ((mayBeginText(event.key) || isEnter) && !to.canAnswer()) {
+      to.tooSoon(isEnter ? keyOf.take : event.key);
+      return;
+    }
     if (mayBeginText(event.key)) {
-      if (!to.canAnswer()) {
-        to.tooSoon(event.key);
-        return;
-      }
       // Ticks take nothing yet, and come one right after another.
-      if (entry !== 'several') {
+      if (pressing.entry !== 'several') {
         waiting = { key: event.key, timer: setTimeout(answerAlone, typingMs) };
         return;
       }

@@ -4,6 +4,7 @@
  */
 import {
   answersFound,
+  positionOf,
   sentIf,
   stripOf,
   turn,
@@ -58,10 +59,19 @@ export interface Engine {
     sitting: Sitting,
     given: { readonly at: string; readonly inputs: readonly Input[] },
   ) => Promise<Turned>;
-  /** Takes a typed line in the language of a BCP 47 tag. */
+  /**
+   * Takes a typed line in the language of a BCP 47 tag. Where the step in hand is not asked on the
+   * card, as the repair is not at what to send, nothing that answers it is taken.
+   */
   readonly say: (
     sitting: Sitting,
-    given: { readonly at: string; readonly line: string; readonly locale: string },
+    given: {
+      readonly at: string;
+      readonly line: string;
+      readonly locale: string;
+      /** True where left out. */
+      readonly isAsked?: boolean;
+    },
   ) => Promise<Turned>;
   /** What each answer to the question in hand would change; undefined where there is none. */
   readonly why: (sitting: Sitting) => Promise<Why | undefined>;
@@ -84,13 +94,25 @@ export function createEngine(chart: Chart, speakerFor: SpeakerFor): Engine {
     open: (opening) => Promise.resolve(laid(openSitting(chart, opening))),
     lay: (sitting) => Promise.resolve(laid(sitting)),
     take: (sitting, given) => Promise.resolve(turned(takeInputs(chart, sitting, given))),
-    say: async (sitting, { at, line, locale }) => {
+    say: async (sitting, { at, line, locale, isAsked = true }) => {
       const speaker = await speakerFor(locale);
-      return turned(takeLine({ chart, speaker }, sitting, { at, line }));
+      const taken = takeLine({ chart, speaker }, sitting, { at, line });
+      if (isAsked || !answersStep(sitting.case, taken)) return turned(taken);
+      const unclear = { type: 'unclear', code: 'closed', given: line, possible: [] } as const;
+      return { laid: laid({ ...sitting, offers: [] }), events: [], unclear };
     },
     why: ({ case: kase }) => Promise.resolve(whyOf(chart, kase)),
     found: ({ case: kase }) => Promise.resolve(answersFound(chart, kase)),
   };
+}
+
+/** True where something answered or confirmed the step in hand. */
+function answersStep(before: Case, { events }: Taken): boolean {
+  const position = positionOf(before);
+  const check = 'check' in position ? position.check : undefined;
+  return events.some(
+    (event) => event.type === 'confirmed' || (event.type === 'answered' && event.check === check),
+  );
 }
 
 function whyOf(chart: Chart, kase: Case): Why | undefined {

@@ -25,10 +25,17 @@ export function cardOf(hand: Hand, kase: DeskCase): CardKind {
   return helpOf(hand, kase) === undefined ? 'step' : 'send';
 }
 
+/** True where the step in hand is what is asked now. */
+export function isStep({ hand, inHand }: Shown): boolean {
+  return inHand !== undefined && cardOf(hand, inHand.kase) === 'step';
+}
+
 /** What lies before the dispatcher, as far as a key pressed for one thing must not answer another. */
 export function placeOf({ hand, inHand }: Shown): string {
   if (inHand === undefined) return '';
   const { kase } = inHand;
-  const { asking, help } = hand;
-  return JSON.stringify([kase.id, cardOf(hand, kase), asking, help, positionOf(kase.sitting.case)]);
+  const { asking, help, sending } = hand;
+  const { case: played, offers } = kase.sitting;
+  const lies = [kase.id, cardOf(hand, kase), asking, help, sending, positionOf(played)];
+  return JSON.stringify([...lies, offers.map(({ check, value }) => [check, value])]);
 }

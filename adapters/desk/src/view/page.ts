@@ -5,7 +5,7 @@ import { positionOf } from '@keyturn/core';
 import { directionOf } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyed } from 'lit-html/directives/keyed.js';
-import { besideFigure, keyOf } from '../keys.ts';
+import { besideFigure, furtherKeys, keyOf } from '../keys.ts';
 import { calibration } from './calibration.ts';
 import { keyView, numbered } from './key.ts';
 import { nameOf, others, shortNameOf, waitOf } from './others.ts';
@@ -14,7 +14,7 @@ import { cardOf, helpOf } from './card.ts';
 import { causeCard, helpCard, sendCard, underWayCard } from './send-card.ts';
 import type { InHand, Shown } from './shown.ts';
 import { practice } from './practice.ts';
-import { askingCard, dangerCard, entryOf, notes, sentence, stepCard } from './step-card.ts';
+import { askingCard, dangerCard, notes, pressingOf, sentence, stepCard } from './step-card.ts';
 import { fill } from '../wording.ts';
 
 /** Draws the desk. */
@@ -93,7 +93,11 @@ function card(shown: Shown, inHand: InHand): TemplateResult {
 }
 
 /** The line, for whole sentences. Another case has a line of its own, with what was typed for it. */
-function line({ words, act }: Shown, { kase, draft, isBusy }: InHand): unknown {
+function line(shown: Shown, { kase, draft, isBusy }: InHand): unknown {
+  const { words, act, hand } = shown;
+  const kind = cardOf(hand, kase);
+  const isSettled = kind === 'send' || kind === 'under-way';
+  const label = kind === 'cause' ? words.lineCause : isSettled ? words.lineSettled : words.line;
   const send = (event: Event): void => {
     event.preventDefault();
     const input = (event.currentTarget as HTMLFormElement).elements.namedItem(
@@ -103,7 +107,8 @@ function line({ words, act }: Shown, { kase, draft, isBusy }: InHand): unknown {
     if (text === '') return;
     input.value = '';
     act.draft('');
-    act.say(text);
+    if (kind === 'cause') act.hand({ sought: text });
+    else act.say(text);
   };
   return keyed(
     kase.id,
@@ -114,8 +119,8 @@ function line({ words, act }: Shown, { kase, draft, isBusy }: InHand): unknown {
         maxlength="400"
         autocomplete="off"
         enterkeyhint="send"
-        aria-label=${words.line}
-        placeholder=${words.line}
+        aria-label=${label}
+        placeholder=${label}
         .value=${draft}
         @input=${(event: Event) => {
           act.draft((event.currentTarget as HTMLInputElement).value);
@@ -133,7 +138,8 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
   const kind = cardOf(shown.hand, inHand.kase);
   const isAsked = kind === 'step' || kind === 'asking';
   // These begin a figure where one is to be typed.
-  const isFigure = entryOf(shown) === 'figure';
+  const { entry, isSigned } = pressingOf(shown);
+  const isFigure = entry === 'figure';
   const small = (
     command: 'dont-know' | 'cannot' | 'correct' | 'words' | 'send-now',
     label: string,
@@ -161,7 +167,11 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
           ${unanswered('cannot', speaker.key('cannot'))}`
         : nothing
     }
-    ${isAnswered ? small('correct', words.correct) : nothing}
+    ${
+      isAnswered
+        ? small('correct', words.correct, isSigned === true ? besideFigure.correct : keyOf.correct)
+        : small('correct', words.drop)
+    }
     ${isAsked ? small('words', hasMoreWords ? words.fewerWords : words.moreWords) : nothing}
     ${kind === 'step' ? small('send-now', words.sendNow) : nothing}
   </div>`;
@@ -279,11 +289,11 @@ function summary(shown: Shown): string {
 
 function keysHelp({ words, act, hasKeys }: Shown): TemplateResult {
   const rows: readonly (readonly [string, string])[] = [
-    ['1 … 9', words.keyNumber],
+    [`1 … 9 ${furtherKeys.join(' ')}`, words.keyNumber],
     ['↵', words.keyTake],
     [`${keyOf['dont-know']} ${besideFigure['dont-know']}`, words.keyDontKnow],
     [`${keyOf.cannot} , ${besideFigure.cannot}`, words.keyCannot],
-    [keyOf.correct, words.keyCorrect],
+    [`${keyOf.correct} ${besideFigure.correct}`, words.keyCorrect],
     [keyOf.words, words.moreWords],
     [keyOf['send-now'], words.sendNow],
     [keyOf.danger, words.dangerKey],

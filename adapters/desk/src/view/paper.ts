@@ -25,11 +25,39 @@ export function paper(shown: Shown, inHand: InHand): TemplateResult {
   const { words } = shown;
   return html`<section class="paper" aria-label=${words.paper}>
     ${whoCalls(shown, inHand)} ${fits(shown, inHand)} ${found(shown, inHand)} ${spot(shown, inHand)}
+    ${towing(shown, inHand)}
   </section>`;
 }
 
-/** The label on the roll: who calls. Another case has fields of its own, so that nothing typed stays. */
-function whoCalls({ words, act }: Shown, { caller, kase }: InHand): unknown {
+/** What only a tow asks for lies at the end, so that what was found is seen beside who calls. */
+const forTowing: readonly CallerField[] = ['people', 'rolls', 'access', 'trailer'];
+
+/** The label on the roll: who calls. */
+function whoCalls(shown: Shown, inHand: InHand): unknown {
+  const { words } = shown;
+  const fields = callerFields.filter((name) => !forTowing.includes(name));
+  const heading = html`<h3>${words.who} <kbd class="at" aria-hidden="true">F2</kbd></h3>`;
+  return callerForm(shown, inHand, { label: words.who, heading, fields, hint: words.whoHint });
+}
+
+/** What whoever tows has to know. */
+function towing(shown: Shown, inHand: InHand): unknown {
+  const { words } = shown;
+  const heading = html`<h3>${words.towing}</h3>`;
+  return callerForm(shown, inHand, { label: words.towing, heading, fields: forTowing });
+}
+
+/** Fields of the person. Another case has fields of its own, so that nothing typed stays. */
+function callerForm(
+  { words, act }: Shown,
+  { caller, kase }: InHand,
+  given: {
+    readonly label: string;
+    readonly heading: TemplateResult;
+    readonly fields: readonly CallerField[];
+    readonly hint?: string;
+  },
+): unknown {
   const field = (name: CallerField): TemplateResult =>
     html`<label class="field ${name}">
       <span>${words[name]}</span>
@@ -48,15 +76,15 @@ function whoCalls({ words, act }: Shown, { caller, kase }: InHand): unknown {
     kase.id,
     html`<form
       class="caller"
-      aria-label=${words.who}
+      aria-label=${given.label}
       @submit=${(event: Event) => {
         event.preventDefault();
         act.command('leave');
       }}
     >
-      <h3>${words.who} <kbd class="at" aria-hidden="true">F2</kbd></h3>
-      <div class="fields">${callerFields.map(field)}</div>
-      <p class="hint">${words.whoHint}</p>
+      ${given.heading}
+      <div class="fields">${given.fields.map(field)}</div>
+      ${given.hint === undefined ? nothing : html`<p class="hint">${given.hint}</p>`}
       <button type="submit" hidden></button>
     </form>`,
   );

@@ -12,12 +12,17 @@ export function saidLast(
   const said = laid.sitting.said.filter(
     (message) => message.kind !== 'tell' || message.tell !== 'opening',
   );
+  // The questions are done, but the call is not: an answer that is put right goes on with it.
+  const settled: Rendered = { kind: 'refused', text: words.settled };
+  const isSettled = unclear?.type === 'unclear' && ['closed', 'not-done'].includes(unclear.code);
   return [
-    ...(unclear === undefined ? [] : speaker.askBack(besideKeys(unclear))),
+    ...(unclear === undefined ? [] : isSettled ? [settled] : speaker.askBack(besideKeys(unclear))),
     ...said.flatMap((message): readonly Rendered[] =>
-      message.kind === 'noted' && answers[message.check]?.at(-1) === 'cannot'
-        ? [{ kind: 'text', text: `${speaker.checkName(message.check)}: ${words.keyCannot}` }]
-        : speaker.render([message]),
+      message.kind === 'refused' && message.code === 'closed'
+        ? [settled]
+        : message.kind === 'noted' && answers[message.check]?.at(-1) === 'cannot'
+          ? [{ kind: 'text', text: `${speaker.checkName(message.check)}: ${words.keyCannot}` }]
+          : speaker.render([message]),
     ),
   ];
 }

@@ -5,35 +5,49 @@
 import { positionOf, type CautionMessage, type VerdictMessage } from '@keyturn/core';
 import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
+import type { CallerField } from '../case/desk-case.ts';
 import { helpShares, helpWords, isForFault } from '../case/help.ts';
-import { technicianSlip } from '../case/slip.ts';
+import { asksCaller, technicianSlip } from '../case/slip.ts';
 import { callerLines, isLeftToHelp } from '../case/told-caller.ts';
 import { isByTraffic, isUnsafe } from '../case/urgency.ts';
-import { keyOf } from '../keys.ts';
+import { furtherKeys, keyOf } from '../keys.ts';
 import { keyView, leaveKey, numbered } from './key.ts';
 import type { InHand, Shown } from './shown.ts';
 import { sentence } from './step-card.ts';
 import { duration, fill, timeOfDay } from '../wording.ts';
 
-/** Minutes after which a caller may be called back. */
-const callBacks = [15, 30, 60] as const;
+/** Minutes after which a caller may be called back; sooner where help goes for the sake of a danger. */
+const [callBacks, urgentCallBacks] = [
+  [15, 30, 60],
+  [5, 15],
+] as const;
+
+/** What nobody can be sent without. */
+const needed: readonly CallerField[] = ['where', 'callback'];
+
+/** What a kind of help has to know besides. */
+const neededBy: Readonly<Record<string, readonly CallerField[]>> = {
+  flatbed: ['rolls', 'access', 'trailer', 'people'],
+};
 
 /** Draws what to send. */
 export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateResult {
-  const { words, texts, act, locale } = shown;
+  const { words, texts, act, locale, hand, flow } = shown;
   const { verdict } = inHand.kase.sitting.case.state;
-  const { name, rest } = helpWords(texts, help);
-  const isVerdict = verdict?.send === help;
-  const stop = stopBehind(shown, inHand, help);
-  const warned = isVerdict ? cautionsFor(shown, inHand, verdict) : [];
+  const { name } = helpWords(texts, help);
   return html`${sentence(words.toSend, name ?? words.nobody)}
     <p class="sure">${sureness(shown, inHand, help)}</p>
-    ${help === 'nothing' ? nothing : lacking(shown, inHand)}
+    ${help === 'nothing' ? nothing : lacking(shown, inHand, help)}
     ${numbered([
-      ...callBacks.map((minutes) => ({
-        label: fill(words.sendIn, { time: duration(minutes, locale) }),
+      ...(isForFault(flow, help) ? callBacks : urgentCallBacks).map((minutes) => ({
+        label: fill(hand.sending === minutes ? words.sendAnyway : words.sendIn, {
+          time: duration(minutes, locale),
+        }),
+        isMain: hand.sending === minutes,
         press: () => {
-          act.send(help, minutes);
+          const isKnown = help === 'nothing' || unknownOf(inHand, needed).length === 0;
+          if (isKnown || hand.sending === minutes) act.send(help, minutes);
+          else act.hand({ sending: minutes });
         },
       })),
       {
@@ -53,36 +67,61 @@ export function sendCard(shown: Shown, inHand: InHand, help: string): TemplateRe
           ]
         : []),
     ])}
-    <div class="briefing">
-      <div>
-        ${noteView(shown, inHand, help)}
-        <section>
-          <h3>${words.bring}</h3>
-          <p>${rest}</p>
-        </section>
-      </div>
-      <section>
-        <h3>${words.tellCaller}</h3>
-        ${
-          isVerdict
-            ? stop === undefined
-              ? callerCautions(shown, warned)
-              : nothing
-            : callerCautions(shown, spotCautions(shown, inHand))
-        }
-        <ul>
-          ${(isVerdict ? callerLines(shown, verdict, warned) : untilHelp(shown, inHand)).map(
-            (line) => html`<li>${line}</li>`,
-          )}
-          ${help === 'nothing' || (isVerdict && verdict.waits) ? nothing : html`<li>${words.tellStay}</li>`}
-        </ul>
-      </section>
-    </div>`;
+    ${briefing(shown, inHand, help)}`;
 }
 
-/** What nobody can be sent without, where it is not written down yet. */
-function lacking({ words }: Shown, { caller }: InHand): TemplateResult | typeof nothing {
-  const unknown = (['where', 'callback'] as const).filter((field) => !caller[field]?.trim());
+/** What is passed on, and what the caller is told: that help comes, what can hurt, what to do till then. */
+function briefing(shown: Shown, inHand: InHand, help: string): TemplateResult {
+  const { words, texts, flow } = shown;
+  const { verdict, context } = inHand.kase.sitting.case.state;
+  const { kit } = context;
+  const isVerdict = verdict?.send === help;
+  const warned = isVerdict ? cautionsFor(shown, inHand, verdict) : [];
+  const cautions = isVerdict ? warned : spotCautions(shown, inHand);
+  const isSaid = !isVerdict || stopBehind(shown, inHand, help) === undefined;
+  const lines = isVerdict ? callerLines(shown, verdict, { warned, kit }) : untilHelp(shown, inHand);
+  const isSent = help !== 'nothing' && !(isVerdict && verdict.waits);
+  const { tellStay } = words;
+  // In danger, getting out of it comes first.
+  const isCalm = isForFault(flow, help) && !isUnsafe(inHand.kase.sitting.case);
+  return html`<div class="briefing">
+    <div>
+      ${noteView(shown, inHand, help)}
+      ${
+        asksCaller(help) || help === 'nothing'
+          ? html`<section>
+              <h3>${words.bring}</h3>
+              <p>${helpWords(texts, help).rest}</p>
+            </section>`
+          : nothing
+      }
+    </div>
+    <section class="told">
+      <h3>${words.tellCaller}</h3>
+      ${
+        isSent && isCalm
+          ? html`<ul>
+              <li>${tellStay}</li>
+            </ul>`
+          : nothing
+      }
+      ${isSaid ? callerCautions(shown, cautions) : nothing}
+      <ul>
+        ${lines.map((line) => html`<li>${line}</li>`)}
+        ${isSent && !isCalm ? html`<li>${tellStay}</li>` : nothing}
+      </ul>
+    </section>
+  </div>`;
+}
+
+/** What is not written down yet of some fields. */
+function unknownOf({ caller }: InHand, fields: readonly CallerField[]): readonly CallerField[] {
+  return fields.filter((field) => !caller[field]?.trim());
+}
+
+/** What is to be known before help goes, where it is not written down yet. */
+function lacking({ words }: Shown, inHand: InHand, help: string): TemplateResult | typeof nothing {
+  const unknown = unknownOf(inHand, [...needed, ...(neededBy[help] ?? [])]);
   if (unknown.length === 0) return nothing;
   const named = unknown.map((field) => words[field]).join(' · ');
   return html`<p class="lacking">
@@ -115,11 +154,11 @@ function stopBehind({ flow }: Shown, { kase }: InHand, help: string): string | u
 /** Where all is left to help, only what holds wherever the caller waits. */
 function cautionsFor(
   { flow }: Shown,
-  { laid }: InHand,
+  { laid, kase }: InHand,
   verdict: VerdictMessage,
 ): readonly CautionMessage[] {
   const { cautions } = laid.strip;
-  if (!isLeftToHelp(flow, verdict)) return cautions;
+  if (!isLeftToHelp(flow, verdict, kase.sitting.case.state.context['kit'])) return cautions;
   return cautions.filter(({ caution }) =>
     flow.cautions[caution]?.before.some((cover) => Object.keys(cover).length === 0),
   );
@@ -174,6 +213,8 @@ function noteView(shown: Shown, inHand: InHand, help: string): TemplateResult {
     <div class="keys row">
       ${keyView({
         label: words.copy,
+        at: furtherKeys[0],
+        isNumber: true,
         isSmall: true,
         press: () => {
           act.copy([helpWords(texts, help).name ?? words.nobody, ...lines].join('\n'));
@@ -181,6 +222,8 @@ function noteView(shown: Shown, inHand: InHand, help: string): TemplateResult {
       })}
       ${keyView({
         label: words.print,
+        at: furtherKeys[1],
+        isNumber: true,
         isSmall: true,
         press: () => {
           act.print();
@@ -277,19 +320,34 @@ export function underWayCard(shown: Shown, inHand: InHand): TemplateResult {
           ]
         : []),
     ])}
-    <div class="briefing">${noteView(shown, inHand, sent.help)}</div>`;
+    ${briefing(shown, inHand, sent.help)}`;
 }
 
 /** The faults that a cause is picked from by a number; the others stand in a list. */
 const numberedCauses = 8;
 
+/** Causes with those first whose name has most of what was typed; else as they were. */
+function byName(
+  all: readonly string[],
+  name: (id: string) => string,
+  sought: string,
+): readonly string[] {
+  const words = sought
+    .toLocaleLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter(Boolean);
+  const fits = (id: string): number =>
+    words.filter((word) => name(id).toLocaleLowerCase().includes(word)).length;
+  return all.toSorted((one, other) => fits(other) - fits(one));
+}
+
 /** What it turned out to be. */
 export function causeCard(shown: Shown, inHand: InHand): TemplateResult {
-  const { words, speaker, act, flow } = shown;
+  const { words, speaker, act, flow, hand } = shown;
   const { verdict, leaders } = inHand.kase.sitting.case.state;
   const likely = (verdict?.ranking ?? leaders).map(([id]) => id);
-  const all = [...new Set([...likely, ...Object.keys(flow.faults)])];
   const name = speaker.faultName;
+  const all = byName([...new Set([...likely, ...Object.keys(flow.faults)])], name, hand.sought);
   const counted = (event: Event): void => {
     event.preventDefault();
     const chosen = new FormData(event.currentTarget as HTMLFormElement).get('cause');

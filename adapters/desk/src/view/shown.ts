@@ -13,8 +13,8 @@ import type { DeskWords } from '../words/desk-words.ts';
 
 /** What the hand has begun and not finished; nothing of it is kept. */
 export interface Hand {
-  /** Picked so far where several answers may hold. */
-  readonly picked: readonly string[];
+  /** Picked so far where several answers may hold; null where nothing was touched yet. */
+  readonly picked: readonly string[] | null;
   /** The check that is asked out of its turn, to be put right or told early. */
   readonly asking: string | null;
   /** What lies over the step in hand. */
@@ -25,27 +25,31 @@ export interface Hand {
   readonly goesOn: boolean;
   /** True after the first of the two presses that close a case. */
   readonly closing: boolean;
+  /** After the first of the two presses that send help though it is not known where to: the minutes. */
+  readonly sending: number | null;
+  /** What was typed to find a cause by its name. */
+  readonly sought: string;
   /** After the first of the two presses that say so though answers are ticked. */
   readonly dropping: 'dont-know' | 'cannot' | null;
 }
 
 /** A hand that has begun nothing. */
 export const emptyHand: Hand = {
-  picked: [],
+  picked: null,
   asking: null,
   open: null,
   help: null,
   goesOn: false,
   closing: false,
+  sending: null,
+  sought: '',
   dropping: null,
 };
 
 /** The hand after what lies over the step is left; else after everything that was begun is. */
 export function leftHand(hand: Hand): Hand {
   const isOver = hand.open !== null || hand.asking !== null;
-  return isOver
-    ? { ...hand, picked: [], asking: null, open: null, closing: false, dropping: null }
-    : emptyHand;
+  return isOver ? { ...emptyHand, help: hand.help, goesOn: hand.goesOn } : emptyHand;
 }
 
 /** The case in hand. */

@@ -2,13 +2,19 @@
  * The step in hand: its cautions first, the sentence to say, the answers.
  */
 import { positionOf, type AnswerInput } from '@keyturn/core';
-import { askAgain, pickedBefore } from '@keyturn/element/sittings';
-import { finding, sections, sign, waitClock } from '@keyturn/element/pieces';
+import {
+  askAgain,
+  offerInput,
+  offerLetter,
+  pickedBefore,
+  type Sitting,
+} from '@keyturn/element/sittings';
+import { finding, mayBeNegative, sections, sign, waitClock } from '@keyturn/element/pieces';
 import type { Rendered } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { helpWords } from '../case/help.ts';
 import { answering } from '../engine/engine.ts';
-import type { Pressing } from '../keys.ts';
+import { furtherKeys, keyOf, type Pressing } from '../keys.ts';
 import { cardOf } from './card.ts';
 import { keyView, leaveKey, numbered, type KeyLook } from './key.ts';
 import type { InHand, Shown } from './shown.ts';
@@ -25,13 +31,33 @@ export function questionOf({ hand, flow, speaker, inHand }: Shown): Question | u
 }
 
 /** What the card takes now. */
-export function entryOf(shown: Shown): Pressing['entry'] {
-  const { inHand, hand, screen } = shown;
-  if (inHand === undefined || screen !== 'desk') return 'nothing';
+export function pressingOf(shown: Shown): Pressing {
+  const { inHand, hand, screen, flow } = shown;
+  if (inHand === undefined || screen !== 'desk') return { entry: 'nothing' };
   const isAsked = ['step', 'asking'].includes(cardOf(hand, inHand.kase));
   const question = isAsked ? questionOf(shown) : undefined;
-  if (question?.entry === 'reading' && question.options.length === 0) return 'figure';
-  return question?.entry === 'choices' ? 'several' : 'one';
+  const isOffered = offersOf(shown).length === 1;
+  if (question?.entry === 'reading' && question.options.length === 0) {
+    const form = flow.checks[question.check]?.form;
+    return {
+      entry: 'figure',
+      isOffered,
+      isSigned: form?.kind === 'reading' && mayBeNegative(form),
+    };
+  }
+  return { entry: question?.entry === 'choices' ? 'several' : 'one', isOffered };
+}
+
+/** Answers that the last line may have meant. What was said to one question is not said beside another. */
+function offersOf({ hand, inHand }: Shown): Sitting['offers'] {
+  const isCovered = hand.asking !== null || hand.open !== null;
+  return isCovered || inHand === undefined ? [] : inHand.kase.sitting.offers;
+}
+
+/** The key by which an offer is taken: Enter where there is one alone, else its letter in the line. */
+function keyOfOffer(shown: Shown, index: number): string {
+  const isAlone = offersOf(shown).length === 1 && pressingOf(shown).entry !== 'several';
+  return isAlone ? keyOf.take : `${offerLetter(index)} ${keyOf.take}`;
 }
 
 /** Draws the step. */
@@ -140,22 +166,25 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
     act.take(answering(inHand.kase.sitting.case, check, value));
   };
   if (entry === 'reading' && options.length === 0) {
+    const { unit } = question;
     return html`<p class="hint">
-        ${words.figureHint} ${question.unit === undefined ? nothing : html`<b>${question.unit}</b>`}
+        ${unit === undefined ? words.figureHint : fill(words.figureHintIn, { unit })}
       </p>
       ${changesList(shown, inHand)}`;
   }
   if (entry === 'choices') {
+    const { mentioned } = inHand.kase.sitting.case.state;
+    // What was told of the list before it was asked is ticked already.
+    const picked = hand.picked ?? mentioned?.[check] ?? [];
     const all = options.filter(({ id }) => id !== 'none');
     return html`<div class="keys">
       ${all.map(({ id, key, label }) =>
         keyView({
           label,
           ...byNumber(key),
-          isPicked: hand.picked.includes(id),
+          isPicked: picked.includes(id),
           more: moreOf(shown, inHand, { check, id }),
           press: () => {
-            const { picked } = hand;
             act.hand({
               picked: picked.includes(id) ? picked.filter((one) => one !== id) : [...picked, id],
             });
@@ -163,11 +192,11 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
         }),
       )}
       ${keyView({
-        label: hand.picked.length === 0 ? words.takeNone : words.takePicked,
+        label: picked.length === 0 ? words.takeNone : words.takePicked,
         at: '↵',
         isMain: true,
         press: () => {
-          give(hand.picked.length === 0 ? ['none'] : hand.picked);
+          give(picked.length === 0 ? ['none'] : picked);
         },
       })}
     </div>`;
@@ -188,9 +217,10 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
   </div>`;
 }
 
-/** The number by which an answer is picked; one digit is all that a key can be. */
-function byNumber(key: string): Pick<KeyLook, 'at' | 'isNumber'> {
-  return key.length === 1 ? { at: key, isNumber: true } : { at: '' };
+/** The key by which an answer is picked: its number, and beyond nine one of the row above. */
+function byNumber(number: string): Pick<KeyLook, 'at' | 'isNumber'> {
+  const at = Number(number) > 9 ? furtherKeys[Number(number) - 10] : number;
+  return at === undefined ? { at: '' } : { at, isNumber: true };
 }
 
 /** What the caller may say for an answer, and what it would change. */
@@ -313,10 +343,9 @@ export function dangerCard(shown: Shown): TemplateResult {
 /** What was said last, and answers that a line may have meant. */
 export function notes(shown: Shown, inHand: InHand | undefined): TemplateResult {
   const { notices, act, hand } = shown;
-  // What was said to one question is not said beside another.
-  const step = hand.asking === null && hand.open === null ? inHand : undefined;
-  const said = step?.said ?? [];
-  const offers = step?.kase.sitting.offers ?? [];
+  const isCovered = hand.asking !== null || hand.open !== null;
+  const said = isCovered ? [] : (inHand?.said ?? []);
+  const offers = offersOf(shown);
   const isEmpty = notices.length + said.length + offers.length === 0;
   return html`<div class=${isEmpty ? 'notes empty' : 'notes'} role="status">
     ${notices.map((notice) => html`<p class="refused">${notice}</p>`)}
@@ -327,13 +356,14 @@ export function notes(shown: Shown, inHand: InHand | undefined): TemplateResult 
           ? html`<p class=${one.kind === 'refused' ? 'refused' : ''}>${one.text}</p>`
           : nothing,
     )}
-    ${offers.map(({ check, value, label }) =>
+    ${offers.map((offer, index) =>
       keyView({
-        label,
+        label: offer.label,
+        at: keyOfOffer(shown, index),
+        isMain: keyOfOffer(shown, index) === keyOf.take,
         isSmall: true,
         press: () => {
-          const answer = typeof value === 'string' ? [value] : value;
-          act.take({ type: 'answers', answers: [{ check, value: answer }] });
+          if (inHand !== undefined) act.take(offerInput(inHand.kase.sitting.case, offer));
         },
       }),
     )}

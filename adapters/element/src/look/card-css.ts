@@ -13,7 +13,7 @@ export const cardCss = `
 .notes { display: grid; gap: .5rem; padding-inline-start: .8rem; border-inline-start: 4px solid var(--l); }
 .notes.empty { display: none; }
 /* On a telephone the line for own words is to be seen below the first question. */
-@media (max-width: 30rem) { .notes p:not(.refused) { font-size: .9em; } }
+@media (max-width: 30rem) { .card { gap: .65rem; padding-block: .75rem; } .card .keys { gap: .45rem; } .notes p:not(.refused) { font-size: .9em; } }
 .notes .refused { font-weight: 700; }
 .notes .refused::before { content: '! '; color: var(--a); }
 p.how { color: var(--i2); }
@@ -21,9 +21,10 @@ p.how { color: var(--i2); }
 .how summary::before { content: '+'; font-weight: 700; inline-size: 1ch; }
 .how[open] summary::before { content: '−'; }
 .how summary::-webkit-details-marker { display: none; }
-.how ol { counter-reset: step; display: grid; gap: .4rem; }
-.how li { counter-increment: step; display: grid; grid-template-columns: 1.6rem 1fr; }
-.how li::before { content: counter(step); font-weight: 700; color: var(--i2); }
+/* Numbers are what answers are tapped by. */
+.how ol { display: grid; gap: .4rem; }
+.how li { display: grid; grid-template-columns: 1.1rem 1fr; }
+.how li::before { content: '–'; font-weight: 700; color: var(--i2); }
 .picture { margin: 0; }
 .picture svg { display: block; inline-size: 100%; max-inline-size: 30rem; block-size: auto; }
 .picture text { font-family: var(--keyturn-font, 'Keyturn Hyperlegible', system-ui, sans-serif); }
@@ -39,6 +40,9 @@ p.how { color: var(--i2); }
   font-size: 1.15em;
   letter-spacing: .04em;
 }
+.signs { display: grid; gap: .5rem; }
+.signs.small .word { padding-block: .05rem; font-size: 1em; }
+.signs.small .text { padding: .35rem .75rem; font-size: .95em; line-height: 1.3; }
 .sign .text { padding: .6rem .75rem; }
 .sign .alert { inline-size: 1.4rem; block-size: 1.3rem; flex: none; }
 .sign .alert path { fill: var(--sign-ink); }

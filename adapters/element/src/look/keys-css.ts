@@ -25,16 +25,22 @@ export const keysCss = `
 .key.pick[aria-pressed='true'] { border-color: var(--a); box-shadow: inset 0 0 0 2px var(--a); font-weight: 700; }
 .key .tick { inline-size: 1.2rem; font-weight: 700; color: var(--a); }
 .key.take, .key.hold { background: var(--a); border-color: var(--a); color: var(--ai); font-weight: 700; }
+.keys > .key.take:enabled { position: sticky; inset-block-end: .5rem; z-index: 1; box-shadow: 0 0 0 .5rem var(--p2); }
+.key.emergency { background: #a83a00; border-color: #a83a00; color: #fff; font-weight: 700; text-decoration: none; }
 .key.take:disabled { background: var(--k); color: var(--i2); border-color: var(--i2); }
 .key.small { min-block-size: 48px; padding: .3rem .75rem; justify-content: center; text-align: center; border-block-end-width: 3px; }
 .key.hold { overflow: hidden; touch-action: none; user-select: none; -webkit-user-select: none; -webkit-touch-callout: none; }
 .key.hold:active { border-block-end-width: 5px; margin-block-start: 0; }
 .key.hold .label { position: relative; }
-.key.hold .fill { position: absolute; inset: 0; background: #000; opacity: .45; transform: scaleX(0); transform-origin: left; }
+.key.hold .lift, .key.hold.full .label { display: none; }
+.key.hold.full .lift { display: block; }
+.key.hold .fill { position: absolute; inset: 0; background: var(--fill); transform: scaleX(0); transform-origin: left; }
 [dir='rtl'] .key.hold .fill { transform-origin: right; }
 .key.hold.held .fill { transform: scaleX(1); transition: transform .8s linear; }
 .key.low-danger { background: #a83a00; border-color: #a83a00; color: #fff; font-weight: 700; }
 .hint { color: var(--i2); font-size: .9em; }
+.hint.short { color: var(--i); font-size: 1em; font-weight: 700; }
+.hint.short::before { content: '! '; color: var(--a); }
 .others { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 6.5rem), 1fr)); gap: .6rem; }
 .pad { display: grid; gap: .6rem; max-inline-size: 26rem; }
 .display {
@@ -92,5 +98,5 @@ export const keysCss = `
   background: var(--p);
 }
 .line-entry input::placeholder { color: var(--i2); opacity: 1; font-size: .9em; }
-@media (prefers-reduced-motion: reduce) { .key.hold.held .fill { transition: none; transform: none; } }
+@media (prefers-reduced-motion: reduce) { .key.hold.held .fill { transition: none; transform: scaleX(0); } .key.hold.full .fill { transform: none; } }
 `;

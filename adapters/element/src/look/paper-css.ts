@@ -7,6 +7,7 @@ const dark = `
   --k: var(--keyturn-key, #2d261c);
   --a: var(--keyturn-accent, #56b4e9);
   --ai: #10202b;
+  --fill: #a8dcff;
   --here: #56b4e9;
   --odd: #3a3226;
   --grid: #211c15;
@@ -25,6 +26,7 @@ export const paperCss: string = `
   --k: var(--keyturn-key, #f4ead3);
   --a: var(--keyturn-accent, #005a8e);
   --ai: #ffffff;
+  --fill: #003250;
   --here: #0072b2;
   --odd: #e6d9ba;
   --grid: #f3ead4;

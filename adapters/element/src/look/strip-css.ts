@@ -61,6 +61,7 @@ export const stripCss = `
 .bar .share { fill: var(--here); transition: width .3s ease-out; }
 .bar .before { fill: var(--i); }
 .verdict { margin-block: 1rem .5rem; padding: .9rem 1rem; border: 3px solid var(--i); background: var(--p2); scroll-margin-block: calc(var(--keyturn-top, 0px) + var(--head, 4rem) + .75rem) 1rem; }
+.verdict .key { margin-block: .6rem; }
 .verdict h2 { font-weight: 700; font-size: 1.3em; line-height: 1.2; }
 .verdict .signs { display: grid; gap: .6rem; margin-block: .9rem; }
 .verdict .strength { margin-block-start: .35rem; }

@@ -9,6 +9,7 @@ import { pad } from './pad.ts';
 import type { Shown } from './shown.ts';
 
 type Question = Extract<Rendered, { kind: 'question' }>;
+type ReadingForm = Parameters<typeof judgeFigure>[1];
 
 /** Draws the keys of a question; `give` is called with its answer. */
 export function answerKeys(
@@ -23,7 +24,7 @@ export function answerKeys(
       figure: shown.hand.figure,
       locale: shown.locale,
       unit,
-      isSigned: judgeFigure({ value: -1, unit: form.unit }, form, 12).type === 'plausible',
+      isSigned: mayBeNegative(form),
       texts: shown.texts,
       change: (figure) => {
         shown.act.hand({ figure });
@@ -36,6 +37,11 @@ export function answerKeys(
   return entry === 'choices'
     ? severalKeys(shown, question, give)
     : singleKeys(shown, question, give);
+}
+
+/** True for a reading that may be below zero, as the air may be. */
+export function mayBeNegative(form: ReadingForm): boolean {
+  return judgeFigure({ value: -1, unit: form.unit }, form, 12).type === 'plausible';
 }
 
 /** What stands where an answer is put right; nothing where it is asked for the first time. */
@@ -69,18 +75,23 @@ function singleKeys(
 
 function severalKeys(
   shown: Shown,
-  { options }: Question,
+  { check, options }: Question,
   give: (value: readonly string[]) => void,
 ): TemplateResult {
-  const { hand, act, speaker } = shown;
-  const { picked } = hand;
+  const { hand, act, speaker, sitting } = shown;
+  // What was told of the list before it was asked is ticked already.
+  const picked = hand.picked ?? sitting.case.state.mentioned?.[check] ?? [];
   const pick = (id: string): void => {
     // “None” beside something ticked is a slip of one or the other: it is seen before it is taken.
     if (id === 'none' && picked.length === 0) give([id]);
     else act.hand({ picked: pickedWith(picked, id) });
   };
+  // A long list is not gone through to say that nothing of it holds.
+  const noneFirst = options.toSorted(
+    (one, other) => Number(other.id === 'none') - Number(one.id === 'none'),
+  );
   return html`<div class="keys">
-    ${options.map(
+    ${noneFirst.map(
       ({ id, key, label }) =>
         html`<button
           type="button"
@@ -91,7 +102,7 @@ function severalKeys(
             pick(id);
           }}
         >
-          ${number(key, shown)}<span class="label">${label}</span>
+          ${id === 'none' ? nothing : number(key, shown)}<span class="label">${label}</span>
           <span class="tick" aria-hidden="true">${picked.includes(id) ? '✓' : ''}</span>
         </button>`,
     )}

@@ -1,6 +1,7 @@
 /**
  * The card below the strip: the step in hand, its cautions first, and its answer keys.
  */
+import { offerInput } from '@keyturn/conversation';
 import type { CautionMessage } from '@keyturn/core';
 import type { Rendered } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
@@ -12,9 +13,12 @@ import { holdKey } from './hold.ts';
 import { finding, sections } from './strip-view.ts';
 import { sign } from './sign.ts';
 import type { Shown } from './shown.ts';
+import { emergencyKey } from './emergency-key.ts';
 import { waitClock } from './wait.ts';
 import { picture } from './pictures.ts';
 import { ranking } from './ranking.ts';
+
+type Caution = Extract<Rendered, { kind: 'caution' }>;
 
 /** Draws the card. */
 export function card(shown: Shown): TemplateResult {
@@ -25,7 +29,8 @@ export function card(shown: Shown): TemplateResult {
 }
 
 function inHand(shown: Shown): TemplateResult {
-  return html`${notes(shown)} ${cautions(shown)} ${step(shown)}`;
+  const told = cautions(shown);
+  return html`${notes(shown)} ${signs(told, shown)} ${step(shown, told)}`;
 }
 
 /** What was said last, and notices of the page. */
@@ -35,10 +40,9 @@ function notes(shown: Shown): TemplateResult {
   return html`<div class=${isEmpty ? 'notes empty' : 'notes'} role="status">
     ${notices.map((notice) => html`<p class="refused">${notice}</p>`)}
     ${said.map((one) => note(one, speaker))}
-    ${sitting.offers.map(({ check, value, label }) =>
-      offerKey(label, () => {
-        const said = typeof value === 'string' ? [value] : value;
-        act.take({ type: 'answers', answers: [{ check, value: said }] });
+    ${sitting.offers.map((offer) =>
+      offerKey(offer.label, () => {
+        act.take(offerInput(sitting.case, offer));
       }),
     )}
     ${
@@ -77,7 +81,7 @@ function note(one: Rendered, speaker: Shown['speaker']): TemplateResult | typeof
  * The cautions of the step in hand. Nothing is confirmed unseen: a case that comes from elsewhere
  * has them said again.
  */
-function cautions(shown: Shown): readonly (TemplateResult | typeof nothing)[] {
+function cautions(shown: Shown): readonly Caution[] {
   const { sitting, speaker, chart, now, position } = shown;
   const said = speaker.render(sitting.cautions.filter((one) => !isInVerdict(one, shown)));
   const known = new Set(sitting.cautions.map(({ caution }) => caution));
@@ -88,11 +92,17 @@ function cautions(shown: Shown): readonly (TemplateResult | typeof nothing)[] {
       !known.has(one.caution) &&
       (known.size === 0 || chart.flow.cautions[one.caution]?.confirm === true),
   );
-  return [...lacking, ...said].map((one) =>
-    one.kind === 'caution'
-      ? sign(chart.flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text)
-      : nothing,
-  );
+  return [...lacking, ...said].flatMap((one) => (one.kind === 'caution' ? [one] : []));
+}
+
+/** Signs, closer where there are several, so that the question below them is not pushed out of sight. */
+function signs(cautions: readonly Caution[], { chart }: Shown): TemplateResult | typeof nothing {
+  if (cautions.length === 0) return nothing;
+  return html`<div class=${cautions.length > 1 ? 'signs small' : 'signs'}>
+    ${cautions.map((one) =>
+      sign(chart.flow.cautions[one.caution]?.word ?? 'danger', one.word, one.text),
+    )}
+  </div>`;
 }
 
 /** True for a caution of the verdict just above, which says it before what to do, and of no step. */
@@ -103,16 +113,19 @@ function isInVerdict({ caution }: CautionMessage, { strip, sitting, chart, now }
 }
 
 /** The step in hand, by what the case waits for. */
-function step(shown: Shown): TemplateResult {
+function step(shown: Shown, told: readonly Caution[]): TemplateResult {
   const { position, now, texts, act, hand, speaker } = shown;
   switch (position.awaiting) {
     case 'confirm': {
-      const asked = now.find((one) => one.kind === 'confirm')?.text ?? '';
-      return html`${heading(asked)}
+      // Asked for are all that stand above, whether they have to be confirmed or are only told.
+      const asked = { check: position.check, cautions: told.map(({ caution }) => caution) };
+      const [confirm] = speaker.render([{ kind: 'confirm', ...asked }]);
+      return html`${heading(confirm?.kind === 'confirm' ? confirm.text : '')}
         <div class="keys">
           ${holdKey({
             label: texts.hold,
             again: texts.holdAgain,
+            lift: texts.holdLift,
             hint: texts.holdHint,
             armed: hand.armed === 'confirm',
             arm: () => {
@@ -235,15 +248,15 @@ function waiting(shown: Shown, check: string): TemplateResult {
 }
 
 /** What to do at once where something is wrong. */
-function interrupted({ now, position, chart }: Shown): TemplateResult {
+function interrupted(shown: Shown): TemplateResult {
+  const { now, position, chart } = shown;
   const caution = now.find((one) => one.kind === 'caution');
   const after = now.find((one) => one.kind === 'text')?.text ?? '';
   const interrupt =
     position.awaiting === 'resume' ? chart.flow.interrupts[position.interrupt] : undefined;
-  return html`${
-    caution === undefined ? nothing : sign(interrupt?.word ?? 'danger', caution.word, caution.text)
-  }
-  ${heading(after)}`;
+  const word = interrupt?.word ?? 'danger';
+  return html`${caution === undefined ? nothing : sign(word, caution.word, caution.text)}
+  ${word === 'danger' ? emergencyKey(shown) : nothing} ${heading(after)}`;
 }
 
 /** The reading that is put right, as it is printed; a choice shows its own among the answers. */
@@ -262,7 +275,7 @@ function correction(shown: Shown, check: string): TemplateResult {
     type="button"
     class="key small"
     @click=${() => {
-      act.hand({ correcting: null, figure: '', picked: [] });
+      act.hand({ correcting: null, figure: '', picked: null });
     }}
   >
     <span class="label">${texts.leave}</span>

@@ -88,8 +88,11 @@ function interruptKeys(
 
 /** What was found, as text for whoever comes or is called. */
 function note(shown: Shown): TemplateResult {
-  const { texts, act, hand, sitting, speaker } = shown;
-  const [title, ...lines] = summaryDraft(sitting.case, speaker).lines.map(({ text }) => text);
+  const { texts, act, hand, sitting, speaker, flowTexts } = shown;
+  const [title, ...found] = summaryDraft(sitting.case, speaker).lines.map(({ text }) => text);
+  // That it runs again, or that there was smoke, is no answer and yet the first thing to know.
+  const { raised } = sitting.case.state;
+  const lines = [...raised.map((id) => `! ${flowTexts.interrupts[id]?.name ?? id}`), ...found];
   return html`<section class="drawer" tabindex="-1" aria-label=${texts.note}>
     <p class="call">${texts.callHelp}</p>
     <div class="keys">

@@ -10,8 +10,8 @@ import type { PageWords } from '../words/page-words.ts';
 export interface Hand {
   /** The figure typed so far on the pad, in plain digits with a point. */
   readonly figure: string;
-  /** Picked so far where several answers may hold. */
-  readonly picked: readonly string[];
+  /** Picked so far where several answers may hold; null where nothing was touched yet. */
+  readonly picked: readonly string[] | null;
   /** The check whose answer is being put right. */
   readonly correcting: string | null;
   /** Which drawer is open. */
@@ -26,7 +26,7 @@ export interface Hand {
 /** A hand that has begun nothing. */
 export const emptyHand: Hand = {
   figure: '',
-  picked: [],
+  picked: null,
   correcting: null,
   open: null,
   copied: null,
@@ -64,6 +64,8 @@ export interface Shown {
   readonly said: readonly Rendered[];
   /** Notices of the page itself. */
   /** True where the figure that was not taken would be right on a 24 V vehicle. */
+  /** The emergency number to be called from here. */
+  readonly emergency: string;
   readonly mayBe24: boolean;
   readonly notices: readonly string[];
   readonly hand: Hand;

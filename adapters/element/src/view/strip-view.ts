@@ -2,9 +2,11 @@
  * The strip: a printed line for every finding, the oldest first, as a chart recorder prints.
  */
 import type { StripLine } from '@keyturn/core';
-import type { Rendered, Teller } from '@keyturn/language';
+import type { Rendered, RenderedSection, Teller } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { pickedBefore } from '../case/picked-before.ts';
+import { noteKey } from './drawers.ts';
+import { emergencyKey } from './emergency-key.ts';
 import { picture } from './pictures.ts';
 import { ranking } from './ranking.ts';
 import { ruler } from './ruler.ts';
@@ -86,23 +88,59 @@ function rankingNow(shown: Shown): TemplateResult | typeof nothing {
   </details>`;
 }
 
+/** What is needed first comes first: who should come, what must not be done, what to do. */
+const inOrder = ['send', 'stops', 'do', 'also', 'licensed', 'rests', 'roots', 'change'];
+
 function verdict(shown: Shown): TemplateResult | typeof nothing {
   const { strip, speaker, texts } = shown;
   const [rendered] = strip.verdict === null ? [] : speaker.render([strip.verdict]);
   if (rendered?.kind !== 'verdict') return nothing;
+  const place = ({ id }: RenderedSection): number => inOrder.indexOf(id);
   return html`<section class="verdict" aria-label=${texts.verdict}>
     <h2 tabindex="-1">${rendered.title}</h2>
     <p class="strength">${rendered.strength}</p>
-    ${rendered.sections.map((section) =>
-      section.id === 'do' ? html`${signs(shown)} ${sections([section])}` : sections([section]),
-    )}
+    ${rendered.sections.toSorted((one, other) => place(one) - place(other)).map((section) => part(section, shown))}
   </section>`;
+}
+
+/** A part of the verdict: with the note beside who should come, and what can hurt before what to do. */
+function part(section: RenderedSection, shown: Shown): unknown {
+  switch (section.id) {
+    case 'send':
+      return html`${sections([section])}
+      ${shown.strip.verdict?.send === 'police' ? emergencyKey(shown) : nothing}
+      ${shown.position.awaiting === 'nothing' ? nothing : noteKey(shown)}`;
+    case 'do':
+      return html`${signs(shown)} ${sections([section])}`;
+    case 'rests':
+      return sections([{ ...section, lines: [...section.lines, ...weighed(shown)] }]);
+    default:
+      return sections([section]);
+  }
+}
+
+/** Where no single finding proves it, all that were weighed stand beside the shares. */
+function weighed({ strip, speaker, chart }: Shown): readonly string[] {
+  if (strip.verdict === null || strip.verdict.proof.length > 0) return [];
+  return strip.findings.flatMap(({ check, message }) => {
+    if (chart.flow.likelihoods[check] === undefined) return [];
+    if (message.kind === 'noted') {
+      return message.answer.length === 0 ? [] : speaker.render([message]).flatMap(textOf);
+    }
+    const { quantity, band } = message;
+    const label = band === '' ? '' : ` (${speaker.answerLabel(check, band)})`;
+    return [`${speaker.checkName(check)}: ${speaker.formatQuantity(quantity)}${label}`];
+  });
+}
+
+function textOf(one: Rendered): readonly string[] {
+  return one.kind === 'text' ? [one.text] : [];
 }
 
 /** What can hurt, before what to do. */
 function signs({ strip, speaker, chart }: Shown): TemplateResult | typeof nothing {
   if (strip.cautions.length === 0) return nothing;
-  return html`<div class="signs">
+  return html`<div class=${strip.cautions.length > 1 ? 'signs small' : 'signs'}>
     ${speaker
       .render(strip.cautions)
       .map((one) =>

@@ -4,6 +4,7 @@ import type { PageWords } from './page-words.ts';
 export const ar: PageWords = {
   danger: 'خطر هنا',
   dangerAsk: 'ماذا يحدث؟',
+  emergency: 'اتصل برقم الطوارئ {{name}}',
   menu: 'المزيد',
   close: 'إغلاق',
   back: 'رجوع',
@@ -18,7 +19,8 @@ export const ar: PageWords = {
   listening: 'أستمع …',
   hold: 'اضغط مطوّلًا: نعم، الوضع آمن',
   holdAgain: 'اضغط مرة أخرى: نعم، الوضع آمن',
-  holdHint: 'أبقِ إصبعك عليه حتى يمتلئ.',
+  holdLift: 'ارفع إصبعك الآن',
+  holdHint: 'أبقِ إصبعك عليه حتى يمتلئ، ثم ارفعه.',
   erase: 'مسح',
   minus: 'ناقص',
   take: 'تم',

@@ -4,6 +4,7 @@ import type { PageWords } from './page-words.ts';
 export const de: PageWords = {
   danger: 'Gefahr hier',
   dangerAsk: 'Was passiert gerade?',
+  emergency: 'Notruf {{name}} anrufen',
   menu: 'Mehr',
   close: 'Schließen',
   back: 'Zurück',
@@ -18,7 +19,8 @@ export const de: PageWords = {
   listening: 'Ich höre zu …',
   hold: 'Halten: ja, es ist sicher',
   holdAgain: 'Noch einmal drücken: ja, es ist sicher',
-  holdHint: 'Den Finger darauf lassen, bis es voll ist.',
+  holdLift: 'Jetzt loslassen',
+  holdHint: 'Den Finger darauf lassen, bis es voll ist, dann loslassen.',
   erase: 'Löschen',
   minus: 'Minus',
   take: 'Fertig',

@@ -4,6 +4,7 @@ import type { PageWords } from './page-words.ts';
 export const es: PageWords = {
   danger: 'Hay peligro',
   dangerAsk: '¿Qué está pasando?',
+  emergency: 'Llamar al {{name}}, emergencias',
   menu: 'Más',
   close: 'Cerrar',
   back: 'Atrás',
@@ -18,7 +19,8 @@ export const es: PageWords = {
   listening: 'Escuchando …',
   hold: 'Mantener: sí, es seguro',
   holdAgain: 'Pulse otra vez: sí, es seguro',
-  holdHint: 'Mantenga el dedo hasta que se llene.',
+  holdLift: 'Ahora levante el dedo',
+  holdHint: 'Mantenga el dedo hasta que se llene y luego levántelo.',
   erase: 'Borrar',
   minus: 'Menos',
   take: 'Listo',

@@ -4,6 +4,7 @@ import type { PageWords } from './page-words.ts';
 export const fr: PageWords = {
   danger: 'Danger ici',
   dangerAsk: 'Que se passe-t-il ?',
+  emergency: 'Appeler le {{name}}, urgences',
   menu: 'Plus',
   close: 'Fermer',
   back: 'Retour',
@@ -18,7 +19,8 @@ export const fr: PageWords = {
   listening: 'À l’écoute …',
   hold: 'Maintenir : oui, c’est sûr',
   holdAgain: 'Appuyez encore : oui, c’est sûr',
-  holdHint: 'Gardez le doigt dessus jusqu’au bout.',
+  holdLift: 'Levez maintenant le doigt',
+  holdHint: 'Gardez le doigt dessus jusqu’au bout, puis levez-le.',
   erase: 'Effacer',
   minus: 'Moins',
   take: 'Valider',

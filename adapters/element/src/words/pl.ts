@@ -4,6 +4,7 @@ import type { PageWords } from './page-words.ts';
 export const pl: PageWords = {
   danger: 'Zagrożenie',
   dangerAsk: 'Co się dzieje?',
+  emergency: 'Zadzwoń na numer alarmowy {{name}}',
   menu: 'Więcej',
   close: 'Zamknij',
   back: 'Wstecz',
@@ -18,7 +19,8 @@ export const pl: PageWords = {
   listening: 'Słucham …',
   hold: 'Przytrzymaj: tak, jest bezpiecznie',
   holdAgain: 'Naciśnij jeszcze raz: tak, jest bezpiecznie',
-  holdHint: 'Trzymaj palec, aż się wypełni.',
+  holdLift: 'Teraz puść',
+  holdHint: 'Trzymaj palec, aż się wypełni, potem puść.',
   erase: 'Usuń',
   minus: 'Minus',
   take: 'Gotowe',

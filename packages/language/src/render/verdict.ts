@@ -19,7 +19,11 @@ export function renderVerdict(message: VerdictMessage, voice: Voice): Rendered[]
     ...also(message, voice),
     { id: 'stops', heading: say('verdict.stops'), lines: message.stops.map((id) => flow.stop(id)) },
     { id: 'send', heading: say('verdict.send'), lines: sendLines(message, voice) },
-    { id: 'roots', heading: say('verdict.roots'), lines: message.roots.map((id) => flow.root(id)) },
+    {
+      id: 'roots',
+      heading: say(message.strength === 'proved' ? 'verdict.roots' : 'verdict.rootsLikely'),
+      lines: message.roots.map((id) => flow.root(id)),
+    },
     {
       id: 'licensed',
       heading: say('verdict.licensed'),

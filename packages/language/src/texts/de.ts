@@ -126,7 +126,7 @@ export const de = {
     decides: 'Wenn die Antwort „{{label}}“ ist: {{decision}}.',
   },
   weights: {
-    heading: 'Was dafür und dagegen spricht: {{name}} (in Deziban; 10 ist zehn zu eins)',
+    heading: 'Was dafür und dagegen spricht: {{name}} (10 Punkte: zehnmal so wahrscheinlich)',
     finding: '{{name}}: {{answer}}',
     known: 'Was über Fahrzeug, Ort und Wetter bekannt ist',
     for: '+{{weight}}  {{finding}}',
@@ -157,6 +157,7 @@ export const de = {
     alsoText: '{{name}}. Am besten passt beides zugleich ({{share}}).',
     send: 'Wer kommen soll',
     roots: 'Warum es dazu kam',
+    rootsLikely: 'Wie es dazu gekommen sein kann',
     licensed: 'Wer die Arbeit machen muss',
     licensedText:
       'Das ist Arbeit für eine zugelassene Werkstatt oder eine Fachwerkstatt. Örtliche Vorschriften und die dafür Zugelassenen gehen vor.',
@@ -213,7 +214,7 @@ export const de = {
     person: 'Ab hier übernimmt ein Mensch. Alle Ihre bisherigen Antworten bleiben dafür erhalten.',
     stopped: 'Hier angehalten. Nichts geht verloren: Kommen Sie wieder, wann Sie möchten.',
     resumed: 'Gut. Wir machen weiter, wo wir waren.',
-    withdrawn: 'Zurückgenommen: Das gab es nie, und deswegen ist nichts mehr untersagt.',
+    withdrawn: 'Zurückgenommen. Deswegen ist nichts mehr untersagt.',
     returned: 'Zurück zur vorherigen Frage.',
     restored: 'Die Korrektur ist zurückgenommen: Alles ist wie zuvor.',
     learned: 'Das wird von hier an berücksichtigt.',

@@ -124,7 +124,7 @@ export const en = {
     decides: 'If the answer is “{{label}}”: {{decision}}.',
   },
   weights: {
-    heading: 'What speaks for and against: {{name}} (in decibans; 10 is ten to one)',
+    heading: 'What speaks for and against: {{name}} (10 points make it ten times as likely)',
     finding: '{{name}}: {{answer}}',
     known: 'What is known of the vehicle, the place and the weather',
     for: '+{{weight}}  {{finding}}',
@@ -154,6 +154,7 @@ export const en = {
     alsoText: '{{name}}. Both at once fit best ({{share}}).',
     send: 'Who should come',
     roots: 'Why it happened',
+    rootsLikely: 'Why it may have happened',
     licensed: 'Who must do the work',
     licensedText:
       'This is work for a licensed or specialist workshop. Local rules and licensed practice come first.',

@@ -127,7 +127,7 @@ export const es = {
     decides: 'Si la respuesta es «{{label}}»: {{decision}}.',
   },
   weights: {
-    heading: 'Qué habla a favor y en contra: {{name}} (en decibanes; 10 es diez a uno)',
+    heading: 'Qué habla a favor y en contra: {{name}} (10 puntos: diez veces más probable)',
     finding: '{{name}}: {{answer}}',
     known: 'Lo que se sabe del vehículo, del lugar y del tiempo que hace',
     for: '+{{weight}}  {{finding}}',
@@ -158,6 +158,7 @@ export const es = {
     alsoText: '{{name}}. Lo que mejor encaja es que fallen los dos a la vez ({{share}}).',
     send: 'Quién debe ir',
     roots: 'Por qué ocurrió',
+    rootsLikely: 'Por qué pudo ocurrir',
     licensed: 'Quién debe hacer el trabajo',
     licensedText:
       'Es trabajo para un taller autorizado o especializado. Las normas locales y la práctica autorizada tienen prioridad.',
@@ -217,7 +218,7 @@ export const es = {
       'A partir de aquí le atiende una persona. Todas sus respuestas quedan guardadas para ella.',
     stopped: 'Se detiene aquí. No se pierde nada: vuelva cuando quiera.',
     resumed: 'Bien. Seguimos donde estábamos.',
-    withdrawn: 'Retirado: eso nunca ocurrió, y ya nada queda prohibido por ello.',
+    withdrawn: 'Retirado. Ya nada queda prohibido por ello.',
     returned: 'De vuelta a la pregunta anterior.',
     restored: 'La corrección queda anulada: todo está como antes de ella.',
     learned: 'Se tiene en cuenta a partir de aquí.',

@@ -130,7 +130,7 @@ export const fr = {
     decides: 'Si la réponse est « {{label}} » : {{decision}}.',
   },
   weights: {
-    heading: 'Ce qui parle pour et contre : {{name}} (en décibans ; 10, c’est dix contre un)',
+    heading: 'Ce qui parle pour et contre : {{name}} (10 points : dix fois plus probable)',
     finding: '{{name}} : {{answer}}',
     known: 'Ce qu’on sait du véhicule, du lieu et du temps qu’il fait',
     for: '+{{weight}}  {{finding}}',
@@ -162,6 +162,7 @@ export const fr = {
     alsoText: '{{name}}. Les deux à la fois, c’est ce qui correspond le mieux ({{share}}).',
     send: 'Qui doit venir',
     roots: 'Pourquoi c’est arrivé',
+    rootsLikely: 'Ce qui a pu en être la cause',
     licensed: 'Qui doit faire le travail',
     licensedText:
       'C’est un travail pour un atelier agréé ou spécialisé. Les règles locales et les professionnels habilités passent d’abord.',
@@ -221,7 +222,7 @@ export const fr = {
       'Une personne prend le relais ici. Toutes vos réponses jusqu’à présent lui sont gardées.',
     stopped: 'Arrêté ici. Rien n’est perdu : revenez quand vous voulez.',
     resumed: 'Bien. Nous reprenons où nous en étions.',
-    withdrawn: 'C’est retiré : il n’y a jamais rien eu, et plus rien n’est interdit à ce titre.',
+    withdrawn: 'C’est retiré. Plus rien n’est interdit à ce titre.',
     returned: 'Retour à la question précédente.',
     restored: 'La correction est annulée : tout est comme avant.',
     learned: 'On en tient compte à partir de maintenant.',

@@ -132,7 +132,8 @@ export const pl = {
     decides: 'Jeśli odpowiedź brzmi „{{label}}”: {{decision}}.',
   },
   weights: {
-    heading: 'Co przemawia za i przeciw: {{name}} (w decybanach; 10 to dziesięć do jednego)',
+    heading:
+      'Co przemawia za i przeciw: {{name}} (10 punktów: dziesięć razy bardziej prawdopodobne)',
     finding: '{{name}}: {{answer}}',
     known: 'Co wiadomo o pojeździe, miejscu i pogodzie',
     for: '+{{weight}}  {{finding}}',
@@ -163,6 +164,7 @@ export const pl = {
     alsoText: '{{name}}. Najlepiej pasuje jedno i drugie naraz ({{share}}).',
     send: 'Kto powinien przyjechać',
     roots: 'Dlaczego do tego doszło',
+    rootsLikely: 'Skąd mogło się to wziąć',
     licensed: 'Kto musi to wykonać',
     licensedText:
       'To praca dla warsztatu z uprawnieniami lub specjalistycznego. Najważniejsze są miejscowe przepisy i zasady wykonywania prac przez uprawnione osoby.',
@@ -220,7 +222,7 @@ export const pl = {
       'Od teraz przejmuje człowiek. Wszystkie dotychczasowe odpowiedzi są dla niego zachowane.',
     stopped: 'Tu przerywamy. Nic nie przepada: można wrócić w dowolnej chwili.',
     resumed: 'Dobrze. Wracamy do miejsca, w którym przerwaliśmy.',
-    withdrawn: 'Wycofane: nic takiego nie było i nic nie jest już z tego powodu zabronione.',
+    withdrawn: 'Wycofane. Nic nie jest już z tego powodu zabronione.',
     returned: 'Wracamy do poprzedniego pytania.',
     restored: 'Poprawka cofnięta: wszystko jest jak przed nią.',
     learned: 'Odtąd bierzemy to pod uwagę.',
