@@ -533,7 +533,12 @@ describe('nothing is told of what other words of a text make another thing of', 
 
 describe('what is joined by a word written on to it is told as if it stood alone', () => {
   hold([
-    ['ar', 'complaint', 'طقطقة سريعة، وبصمة', 'complaint=rapid-clicking, ignition=button'],
+    [
+      'ar',
+      'complaint',
+      'طقطقة سريعة، وأوتوماتيك',
+      'complaint=rapid-clicking, transmission=automatic',
+    ],
     ['ar', 'dash', 'ينطفي كله، والكلبسات رخوة', 'dash=goes-out, terminals=loose'],
     ['ar', 'battery-rest', '12.1 والكلبسات مرخية', 'battery-rest=12.1 V, terminals=loose'],
     ['ar', 'battery-rest', '11.9 والأصابع عليها ملح', 'battery-rest=11.9 V, terminals=corroded'],

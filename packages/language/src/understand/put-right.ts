@@ -1,5 +1,5 @@
 import type { AnswerInput } from '@keyturn/core';
-import { hearTokens } from '../typed/heard.ts';
+import { hearTokens, type Heard } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
 import { hasPhrase, phraseAt } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
@@ -16,7 +16,11 @@ export function readPutRight(turn: Turn): Understood | undefined {
   let start = 0;
   for (let lead = leadOf(tokens, lexicon); lead > 0; lead = leadOf(tokens.slice(start), lexicon))
     start += lead;
-  const isCalledOff = hasPhrase(tokens.slice(0, start), figureWordsOf(lexicon.words).instead);
+  const { talk } = lexicon.words;
+  const isCalledOff = hasPhrase(
+    tokens.slice(0, start),
+    figureWordsOf(lexicon.words).instead.filter((phrase) => !talk.no.includes(phrase)),
+  );
   const answer = isCalledOff ? answeredBefore(tokens.slice(start), turn) : undefined;
   return answer === undefined
     ? undefined
@@ -29,11 +33,13 @@ export function readPutRight(turn: Turn): Understood | undefined {
  */
 export function answeredBefore(
   tokens: readonly Token[],
-  { hearing, inHand, listener: { lexicon } }: Turn,
+  { heard, hearing, inHand, listener: { lexicon } }: Turn,
 ): AnswerInput | undefined {
   const said = hearTokens(tokens, lexicon);
   if (said.at.length === 0 || tokens.some(({ kind }) => kind === 'number')) return undefined;
-  if (inHand !== undefined && chooseOption(said, inHand).type === 'one') return undefined;
+  const isAnswer = (text: Heard): boolean =>
+    inHand !== undefined && chooseOption(text, inHand).type === 'one';
+  if (isAnswer(heard) || isAnswer(said)) return undefined;
   const found = hearing.answered.flatMap((id) => {
     const check = lexicon.checks.get(id);
     if (check === undefined || check.check.form.kind !== 'choice') return [];

@@ -12,7 +12,7 @@ import { readSeveral } from './said-unasked.ts';
 import { tellsSomething } from './told-unasked.ts';
 import type { TaughtTalk } from './taught.ts';
 import { containsPlainTalk, cutClauses, findTalk, isDenial, saysOnly, saysOver } from './talk.ts';
-import { hasPhrase } from '../readings/word-run.ts';
+import { hasPhrase, phraseAt } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { type Turn, answers, input, isAsked, mostClauses, optionsInHand, unclear } from './turn.ts';
 import type { HeardTalk, Hearing, Understood } from './understood.ts';
@@ -78,7 +78,9 @@ function saysYesAndMore(turn: Turn): boolean {
     .reduce((most, { length }) => Math.max(most, length), 0);
   const spoken = tokens.filter(({ kind }) => kind !== 'mark');
   const behind = spoken.slice(yes);
-  if (yes === 0 || behind.length === 0 || behind.length > mostBehindYes) return false;
+  // The Polish "no" is a yes, and holds one up as well.
+  const isWavering = phraseAt(spoken, 0, figureWordsOf(words).instead) === yes;
+  if (yes === 0 || isWavering || behind.length === 0 || behind.length > mostBehindYes) return false;
   const rest = {
     heard: hear(reader.fromTokens(behind), vocabulary),
     literal: hear(reader.literally(behind), vocabulary),

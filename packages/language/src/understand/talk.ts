@@ -150,7 +150,8 @@ const shortestBehindArticle = 3;
 export function joinsClauses(word: string, { words, typedWords, reader }: Lexicon): boolean {
   const bare = reader.unjoined(word);
   if (bare === word) return false;
-  if (typedWords.has(bare)) return true;
+  // `ولع`, it caught fire, is no "and" with a no behind it.
+  if (typedWords.has(bare)) return bare.length >= shortestBehindArticle || !typedWords.has(word);
   if (bare.length >= longWord && !typedWords.has(word)) return true;
   const article = words.articles.find((one) => bare.startsWith(one));
   if (article === undefined) return false;
@@ -257,7 +258,10 @@ export function findJoined(
     attached.some((prefix) => word.startsWith(prefix));
   // Three words and more in their order are the phrase itself, whatever stands between them.
   const isJoined = ({ spoken, terms }: InterruptPhrase): boolean =>
-    spoken.words.some(isJoining) || (terms.length > 2 && findPhrase(heard, terms) >= 0);
+    spoken.words.some(isJoining) ||
+    (terms.length > 2 && findPhrase(heard, terms) >= 0) ||
+    (isPhrase(heard, terms) &&
+      tokens.some((token) => token.kind === 'word' && isJoining(token.text)));
   const found = [...lexicon.interruptsIn(heard)].find(
     (phrase) =>
       possible.includes(phrase.interrupt) &&
@@ -404,13 +408,15 @@ const [fewestCried, mostCried] = [2, 4];
 
 /** The danger that a few words of a text surely sound like: "am Anlasser glüht es rot". */
 function criesOut(
-  { terms }: Heard,
+  heard: Heard,
   {
     lexicon,
     possible,
   }: { readonly lexicon: Pick<Lexicon, 'alarmed'>; readonly possible: readonly string[] },
 ): string | undefined {
+  const { terms } = heard;
   const learned = lexicon.alarmed();
+  if (learned(heard).share < soundsLeast) return undefined;
   for (let length = fewestCried; length <= mostCried; length += 1) {
     for (let at = 0; at + length <= terms.length; at += 1) {
       const stretch = terms.slice(at, at + length);

@@ -1,6 +1,6 @@
 import type { Input } from '@keyturn/core';
 import { hasPhrase } from '../readings/word-run.ts';
-import { hearTokens, says } from '../typed/heard.ts';
+import { hearTokens, isPhrase, says } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
 import { startsNow } from './alarms.ts';
 import { likeliest } from './choices.ts';
@@ -24,13 +24,18 @@ const ofPlace = 0.045;
  */
 export function dangerOfPlace(understood: Understood, turn: Turn): string | undefined {
   const raised = inputsOf(understood).find((one) => one.type === 'interrupt');
-  const { hearing, listener, clauses } = turn;
+  const { hearing, heard, inHand, listener, clauses } = turn;
   const { lexicon } = listener;
   if (raised === undefined || raised.interrupt === startsNow || hearing.awaiting === 'resume')
     return undefined;
   const places = placesToTell(turn);
   if (places.length === 0 || !lexicon.isHeard) return undefined;
   const { interrupt } = raised;
+  // Word for word a cry for help, and no answer to where it stands.
+  const isCried = lexicon.interrupts.some(
+    (one) => one.interrupt === interrupt && isPhrase(heard, one.terms),
+  );
+  if (isCried && !places.some((check) => check === inHand)) return undefined;
   const rest = clauses.filter(
     (clause) => !places.some((check) => isOf(clause, { check, interrupt, lexicon })),
   );

@@ -563,7 +563,7 @@ export const deWords: Words = {
   `),
   corrections: list(`
       war falsch, Korrektur, korrigiere, korrigieren, ich korrigiere, muss korrigieren, ich muss korrigieren,
-      Berichtigung, ich meinte, meinte, ich meine, ändern, ändere, vertippt, habe mich vertippt,
+      Berichtigung, ich meinte, meinte, ich meine, Antwort ändern, vertippt, habe mich vertippt,
       verschrieben, Tippfehler, mein Fehler, Irrtum, das stimmt nicht, sollte sein, sollte heißen,
       eigentlich, ich korrigiere, geirrt, mein Fehler, vertan, falsch gedrückt, falsche Taste
       erwischt, falsch geantwortet, falsche Antwort, will meine Antwort ändern, ich nehme es
