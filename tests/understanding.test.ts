@@ -6,7 +6,7 @@ import { createSpeaker, localeTags } from '@keyturn/language';
 import { shippedTexts } from '@keyturn/terminal';
 import { describe, expect, test } from 'vitest';
 import { noStart } from './support/no-start.ts';
-import { scorePhrases, seenPhrasesOf, type Scored } from './support/phrases.ts';
+import { dangersOf, scorePhrases, seenPhrasesOf, type Scored } from './support/phrases.ts';
 
 const { checks, interrupts } = noStart.chart.flow;
 
@@ -38,7 +38,14 @@ describe.each(localeTags)('in %s', (locale) => {
       part(seen, 'interrupt', 'right'),
       missed.map(({ phrase }) => phrase.text).join('\n'),
     ).toBeGreaterThanOrEqual(0.95);
-    expect(part(fresh, 'interrupt', 'right')).toBeGreaterThanOrEqual(0.85);
+    expect(part(fresh, 'interrupt', 'right')).toBeGreaterThanOrEqual(0.95);
+  });
+
+  // What is reached, and too little: a danger is never to be missed for the sake of an answer.
+  test('of dangers told in an answer or beside one three in four are raised', () => {
+    expect(
+      part(scorePhrases(locale, dangersOf(locale)), 'interrupt', 'right'),
+    ).toBeGreaterThanOrEqual(0.72);
   });
 
   test('most answers are understood at first, and few wrongly', () => {
@@ -46,8 +53,8 @@ describe.each(localeTags)('in %s', (locale) => {
     expect(part(seen, 'choice', 'wrong')).toBeLessThanOrEqual(0.035);
     expect(part(seen, 'reading', 'right')).toBeGreaterThanOrEqual(0.89);
     expect(part(fresh, 'choice', 'right')).toBeGreaterThanOrEqual(0.82);
-    expect(part(fresh, 'choice', 'wrong')).toBeLessThanOrEqual(0.055);
-    expect(part(fresh, 'reading', 'right')).toBeGreaterThanOrEqual(0.78);
+    expect(part(fresh, 'choice', 'wrong')).toBeLessThanOrEqual(0.05);
+    expect(part(fresh, 'reading', 'right')).toBeGreaterThanOrEqual(0.9);
     expect(part(fresh, 'talk', 'right')).toBeGreaterThanOrEqual(0.8);
   });
 

@@ -41,6 +41,11 @@ export function seenPhrasesOf(locale: string): readonly Phrase[] {
   return readPhrases(`seen/${locale}.json`);
 }
 
+/** Dangers told in an answer or beside one, half of which have been looked at. */
+export function dangersOf(locale: string): readonly Phrase[] {
+  return readPhrases(`dangers/${locale}.json`);
+}
+
 function readPhrases(name: string): readonly Phrase[] {
   const file = new URL(`../phrases/${name}`, import.meta.url);
   return existsSync(file) ? (JSON.parse(readFileSync(file, 'utf8')) as Phrase[]) : [];
