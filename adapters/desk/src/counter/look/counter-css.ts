@@ -85,7 +85,7 @@ const css = `
 .figures { display: grid; gap: .7rem; }
 .figure { display: grid; grid-template-columns: minmax(8rem, 11rem) minmax(0, 1fr); gap: 0 1.25rem; align-items: end; }
 .figure label, .figure .how-to, .figure .keys { grid-column: 1 / -1; }
-.figure label { font-weight: 700; }
+.figure label { font-weight: 700; margin-block-end: .25rem; }
 .figure .unseen { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 .figure .how-to { margin-block-end: .3rem; }
 .counter .display { border-width: 1px; padding-inline: .6rem; align-self: start; }
