@@ -470,6 +470,9 @@ export class CounterPage {
         if (first !== undefined) void this.#work.choose(first.id);
         return;
       }
+      case 'aside':
+        this.#actions.putAside();
+        return;
       case 'correct':
         this.#correctBefore();
         return;
@@ -505,7 +508,7 @@ export class CounterPage {
     if (hand.asking !== null)
       void this.#work.take({ type: 'unanswered', check: hand.asking, talk });
     else if (usualOf({ hand }, inHand).length > 0) this.#work.notice(this.#words.usualOther);
-    else if (positionOf(inHand.back.sitting.case).awaiting === 'answer') {
+    else if (isTalkTo[talk].includes(positionOf(inHand.back.sitting.case).awaiting)) {
       void this.#work.take({ type: 'talk', talk });
     }
   }
@@ -530,6 +533,12 @@ export class CounterPage {
 
 /** The commands that answer a question. */
 const answers: readonly (CounterCommand | undefined)[] = ['take', 'dont-know', 'cannot'];
+
+/** Where it can be said: a caution cannot be unknown, but what it asks may be impossible. */
+const isTalkTo: Readonly<Record<'dont-know' | 'cannot', readonly string[]>> = {
+  'dont-know': ['answer'],
+  cannot: ['answer', 'confirm'],
+};
 
 /** The fields of figures and days. */
 const typedInto = '.figures input:not([type=file]), .day-entry input';

@@ -6,6 +6,7 @@
 export type CounterCommand =
   | 'new'
   | 'next'
+  | 'aside'
   | 'correct'
   | 'danger'
   | 'dont-know'
@@ -18,11 +19,12 @@ export type CounterCommand =
 /** The key of each command, as a page shows it. */
 export const keyOf: Readonly<Record<CounterCommand, string>> = {
   new: '+',
-  next: '/',
+  next: 'F8',
+  aside: 'F9',
   correct: '-',
   danger: '!',
   'dont-know': '0',
-  cannot: '.',
+  cannot: '/',
   how: '?',
   take: '↵',
   scan: '*',
@@ -31,13 +33,13 @@ export const keyOf: Readonly<Record<CounterCommand, string>> = {
 
 const commands: Readonly<Record<string, CounterCommand>> = {
   '+': 'new',
-  '/': 'next',
+  F8: 'next',
+  F9: 'aside',
   '-': 'correct',
   '!': 'danger',
   '0': 'dont-know',
   '?': 'how',
-  '.': 'cannot',
-  ',': 'cannot',
+  '/': 'cannot',
   '*': 'scan',
   Enter: 'take',
   Escape: 'leave',
@@ -50,7 +52,7 @@ export function readKey(key: string): CounterCommand | { readonly number: string
 }
 
 /** Signs that begin no code, no sentence, no figure and no day; a minus begins a figure below zero. */
-const besideText = ['+', '/', '*', '!', '?'];
+const besideText = ['+', '/', '*', '!', '?', 'F8', 'F9'];
 
 /** Whether a key pressed in a field with nothing in it is a command, and is not typed. */
 export function isCommandInField(key: string): boolean {

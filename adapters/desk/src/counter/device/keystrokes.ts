@@ -95,8 +95,11 @@ export function listenToKeystrokes(to: Keystrokes): () => void {
     if (field?.value === '' && to.isCommandIn(field, key)) {
       event.preventDefault();
       to.pressed(key);
+    } else if (key === '-' && field !== undefined && isBehindMinus(field)) {
+      // A second minus says nothing that the first did not.
+      event.preventDefault();
     } else if (key.length === 1) begin(event, field);
-    else if (key === 'Escape') to.pressed(key);
+    else if (key === 'Escape' || /^F\d/u.test(key)) to.pressed(key);
     else if (field === undefined && !isPressedByBrowser(event)) {
       if (key === 'Enter') event.preventDefault();
       to.pressed(key);
@@ -125,6 +128,11 @@ export function listenToKeystrokes(to: Keystrokes): () => void {
 function fieldOf(event: KeyboardEvent): HTMLInputElement | undefined {
   const [target] = event.composedPath();
   return target instanceof HTMLInputElement ? target : undefined;
+}
+
+/** Whether a minus was typed last into the field of a figure or a day. */
+function isBehindMinus(field: HTMLInputElement): boolean {
+  return field.inputMode !== '' && field.value.endsWith('-');
 }
 
 /** Letters pick in a list. */

@@ -53,10 +53,9 @@ const css = `
 .counter .keys.row { display: flex; flex-wrap: wrap; }
 .counter h3 { font-weight: 700; color: var(--i2); font-size: .95em; }
 .sure { font-size: 1.15em; max-inline-size: 46rem; }
-.taken { color: var(--i2); font-size: .95em; white-space: nowrap; overflow: hidden; text-overflow: ellipsis; }
+.taken { color: var(--i2); font-size: .95em; display: flex; flex-wrap: wrap; gap: 0 .4rem; }
 .taken li { display: inline; }
-.taken li::before { content: '✓ '; }
-.taken li + li { margin-inline-start: 1rem; }
+.taken li + li + li::before { content: '· '; }
 .until { display: flex; flex-wrap: wrap; gap: 0 .5rem; color: var(--i2); }
 .until .ruler { display: none; }
 .coming { display: grid; gap: .6rem; padding-block-start: .8rem; border-block-start: 1px dashed var(--l); }
@@ -66,7 +65,7 @@ const css = `
 .kit .fix { min-block-size: 44px; min-inline-size: 44px; border: 0; background: none; color: inherit; font-size: 1.1em; cursor: pointer; }
 .how-to { display: grid; gap: .3rem; max-inline-size: 46rem; padding-inline-start: .9rem; border-inline-start: 3px solid var(--l); color: var(--i2); }
 .practice { display: flex; flex-wrap: wrap; justify-content: space-between; align-items: baseline; gap: 0 1.5rem; padding: .35rem .9rem; border: 1px dashed var(--i2); }
-.invented { font-size: .85em; color: var(--i2); }
+.invented { font-size: .85em; color: var(--i2); display: flex; flex-wrap: wrap; align-items: center; gap: 0 .8rem; }
 .counter .notes { display: grid; gap: .3rem; position: sticky; inset-block-end: .5rem; z-index: 2; padding: .6rem .9rem; border: 1px solid var(--i); border-inline-start: 3px solid var(--a); background: var(--p2); }
 .counter .notes.empty { display: block; padding: 0; border: 0; }
 .counter .notes .notice { font-weight: 700; }
@@ -86,7 +85,6 @@ const css = `
 .figure { display: grid; grid-template-columns: minmax(8rem, 11rem) minmax(0, 1fr); gap: 0 1.25rem; align-items: end; }
 .figure label, .figure .how-to, .figure .keys { grid-column: 1 / -1; }
 .figure label { font-weight: 700; margin-block-end: .25rem; }
-.figure .unseen { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 .figure .how-to { margin-block-end: .3rem; }
 .counter .display { border-width: 1px; padding-inline: .6rem; align-self: start; }
 .counter .display input { min-block-size: 48px; font-size: 1.8rem; }
@@ -97,6 +95,7 @@ const css = `
 .bench-ruler { display: block; inline-size: 100%; max-inline-size: 30rem; block-size: auto; overflow: visible; direction: ltr; }
 .bench-ruler text { font-size: 14px; fill: var(--i2); font-family: inherit; font-variant-numeric: tabular-nums lining-nums; }
 .bench-ruler .label.here { fill: var(--i); font-weight: 700; }
+.bench-ruler .bound { fill: var(--i); font-weight: 700; }
 .bench-ruler .lead { stroke: var(--i2); stroke-width: .75; stroke-dasharray: 1.5 2.5; }
 .bench-ruler .axis { stroke: var(--i); stroke-width: 1.5; }
 .bench-ruler .band { fill: var(--p2); stroke: var(--i2); stroke-width: .75; }

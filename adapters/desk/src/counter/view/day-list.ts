@@ -17,6 +17,9 @@ export function dayList(shown: Shown): TemplateResult {
     .filter(isEnded)
     .filter(({ closed }) => shopDayOf(closed.at, policy) === day)
     .toSorted((one, other) => (one.closed.at < other.closed.at ? -1 : 1));
+  // What practice laid there ready is never counted with what somebody did.
+  const own = ended.filter(({ practice }) => practice === null);
+  const played = ended.filter(({ practice }) => practice !== null);
   const { again } = shown;
   return html`<section class=${again === undefined ? 'report day-list' : 'report day-list again'}>
     ${
@@ -40,7 +43,14 @@ export function dayList(shown: Shown): TemplateResult {
         }}
       />
     </label>
-    ${ended.length === 0 ? html`<p class="sure">${words.dayNone}</p>` : list(shown, ended)}
+    ${ended.length === 0 ? html`<p class="sure">${words.dayNone}</p>` : nothing}
+    ${own.length === 0 ? nothing : list(shown, own)}
+    ${
+      played.length === 0
+        ? nothing
+        : html`${own.length === 0 ? nothing : html`<h3 class="played">${words.played}</h3>`}
+          ${list(shown, played)}`
+    }
     <div class="keys row">${backKey(shown)}</div>
   </section>`;
 }

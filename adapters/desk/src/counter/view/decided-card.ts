@@ -13,7 +13,7 @@ export function decidedCard(shown: Shown, inHand: InHand): TemplateResult {
   const decided = decisionOf(shown, inHand);
   if (decided === undefined) return html``;
   const { title, strength } = decided;
-  return html`${sentence(shown.words.decision, title)}
+  return html`${sentence('', title)}
     <p class="sure">${strength}</p>
     ${paid(decided)} ${toDo(decided)} ${wanted(shown, inHand)}
     ${numbered(decidedKeys(shown, inHand))}`;

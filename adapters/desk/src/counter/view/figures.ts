@@ -55,7 +55,7 @@ function figure(
   const typed = back.typed[check] ?? '';
   const id = `figure-${check}`;
   return html`<div class="figure">
-    <label for=${id} class=${isOneOfSeveral ? '' : 'unseen'}>${speaker.checkName(check)}</label>
+    ${isOneOfSeveral ? html`<label for=${id}>${speaker.checkName(check)}</label>` : nothing}
     ${isOneOfSeveral && shown.hasHow && question?.kind === 'question' ? how(question.how) : nothing}
     <span class="display">
       <input
@@ -65,6 +65,7 @@ function figure(
         inputmode="decimal"
         autocomplete="off"
         maxlength="40"
+        aria-label=${isOneOfSeveral ? nothing : speaker.checkName(check)}
         aria-describedby=${`${id}-means`}
         .value=${live(typed)}
         @input=${(event: Event) => {

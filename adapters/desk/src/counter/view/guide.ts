@@ -20,7 +20,12 @@ export function guide(shown: Shown): TemplateResult | typeof nothing {
         : '';
   return html`<aside class="practice" aria-label=${words.practice}>
     ${line === '' ? nothing : html`<p>${line}</p>`}
-    <p class="invented">${words.practiceNote}</p>
+    <p class="invented">
+      <b>${words.inventedShop}</b>
+      <button type="button" class="key small" @click=${shown.act.forgetShop}>
+        <span class="label">${words.leaveInvented}</span>
+      </button>
+    </p>
   </aside>`;
 }
 

@@ -222,7 +222,7 @@ function before({ listedBefore }: Shown): TemplateResult | typeof nothing {
 
 function empty(shown: Shown): TemplateResult {
   const { words, act, shop } = shown;
-  return html`${sentence(words.newReturn, words.whatIsIt)}
+  return html`${sentence('', words.whatIsIt)}
   ${numbered([
     {
       label: words.starter,
@@ -249,6 +249,7 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
   const isStill =
     hand.open === null && hand.told === null && hand.offered === null && back.goodwill === null;
   const isAsked = isStill && hand.asking === null && awaiting === 'answer';
+  const isCaution = isStill && hand.asking === null && awaiting === 'confirm';
   const isList = usualOf(shown, inHand).length > 0;
   const isHere = isStill && (isAsked || hand.asking !== null);
   const isTyping = isTypedInto(shown, inHand);
@@ -262,6 +263,7 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
       },
     });
   return html`<div class="keys row">
+    ${isCaution ? small('cannot', speaker.key('cannot')) : nothing}
     ${
       isHere && !isList
         ? html`${small('dont-know', speaker.key('dontKnow'))}
@@ -271,8 +273,7 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
     ${isHere && (shown.hasHow || foldedHow(shown, inHand)) ? small('how', shown.hasHow ? words.howLess : words.how) : nothing}
     ${back.sitting.case.state.order.length > 0 ? small('correct', words.correct) : nothing}
     ${hand.open === 'danger' ? nothing : small('danger', words.danger)}
-    ${small('new', words.newReturn)}
-    ${isAsked ? keyView({ label: words.putAside, isSmall: true, press: act.putAside }) : nothing}
+    ${small('new', words.newReturn)} ${isAsked ? small('aside', words.putAside) : nothing}
     ${keyView({ label: hand.removing ? words.removeSure : words.remove, isSmall: true, press: act.remove })}
   </div>`;
 }

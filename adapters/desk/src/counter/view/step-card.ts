@@ -79,18 +79,12 @@ export function stepCard(shown: Shown, inHand: InHand): TemplateResult {
     case 'answer':
       return asked(shown, inHand);
     case 'confirm':
-      return html`${taken(inHand)} ${signs(inHand)} ${sentence('', words.confirmAsk)}
+      return html`${taken(shown, inHand)} ${signs(inHand)} ${sentence('', words.confirmAsk)}
       ${numbered([
         {
           label: speaker.key('confirm'),
           press: () => {
             act.take({ type: 'confirm' });
-          },
-        },
-        {
-          label: speaker.key('cannot'),
-          press: () => {
-            act.take({ type: 'talk', talk: 'cannot' });
           },
         },
       ])}
@@ -132,15 +126,14 @@ function asked(shown: Shown, inHand: InHand): TemplateResult {
   const { words } = shown;
   const question = questionOf(shown, inHand);
   if (question === undefined) return html``;
-  const tag = stageOf(inHand, question.check);
   const usual = usualOf(shown, inHand);
   if (usual.length > 0) {
-    return html`${taken(inHand)} ${signs(inHand)} ${sentence(tag, words.usualAsk)}
+    return html`${taken(shown, inHand)} ${signs(inHand)} ${sentence('', words.usualAsk)}
     ${usualList(shown, inHand, usual)} ${coming(shown, inHand)}`;
   }
   const isTogether = figuresInHand(shown.hand, inHand).length > 1;
-  return html`${taken(inHand)} ${signs(inHand)}
-  ${isTogether ? sentence(tag, words.figuresAsk) : sentence('', question.text)}
+  return html`${taken(shown, inHand)} ${signs(inHand)}
+  ${sentence('', isTogether ? words.figuresAsk : question.text)}
   ${toCompare(inHand, question.check)} ${label(shown, inHand, question.check)}
   ${isTogether ? nothing : howOf(shown, inHand, question)} ${answers(shown, inHand, question)}
   ${coming(shown, inHand)}`;
@@ -199,12 +192,6 @@ export function askingCard(shown: Shown, inHand: InHand): TemplateResult {
   return html`${signs(inHand)} ${sentence(isAnswered ? words.correcting : '', question.text)}
   ${until === undefined ? nothing : html`<div class="until">${words.untilNow} ${finding(until, speaker)}</div>`}
   ${howOf(shown, inHand, question)} ${answers(shown, inHand, question)} ${leaveKey(shown)}`;
-}
-
-/** What the step belongs to: whose part it is, what it looks like. */
-function stageOf({ flow, texts }: InHand, check: string): string {
-  const stage = flow.stages.find(({ checks }) => checks.includes(check));
-  return texts.stages[stage?.id ?? ''] ?? '';
 }
 
 function answers(shown: Shown, inHand: InHand, question: Question): TemplateResult {

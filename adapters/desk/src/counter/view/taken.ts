@@ -4,10 +4,13 @@
 import type { StripLine } from '@keyturn/core';
 import type { Speaker } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
-import type { InHand } from './shown.ts';
+import type { InHand, Shown } from './shown.ts';
 
 /** Draws all that the last input told. */
-export function taken({ laid, speaker }: InHand): TemplateResult | typeof nothing {
+export function taken(
+  { words }: Shown,
+  { laid, speaker }: InHand,
+): TemplateResult | typeof nothing {
   const { events } = laid.sitting;
   const answered = events.filter(({ type }) => type === 'answered' || type === 'corrected');
   const at = answered.at(-1)?.at;
@@ -16,7 +19,8 @@ export function taken({ laid, speaker }: InHand): TemplateResult | typeof nothin
   );
   const lines = laid.strip.findings.filter(({ check }) => last.includes(check));
   if (lines.length === 0) return nothing;
-  return html`<ul class="taken">
+  return html`<ul class="taken" aria-label=${words.takenNow}>
+    <li>${words.takenNow}</li>
     ${lines.map((line) => html`<li>${foundWords(line, speaker)}</li>`)}
   </ul>`;
 }
