@@ -121,7 +121,7 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
       if (figures.every((check) => part.found[check] === undefined)) {
         counted.keys += 1;
         await page.keyboard.press('Escape');
-        await pressed('.');
+        await pressed('/');
         continue;
       }
       await pressed(

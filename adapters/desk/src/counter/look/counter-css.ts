@@ -202,7 +202,8 @@ const css = `
   .counter .card > .tag + .sentence { margin-block-start: -.4rem; }
   .counter .line-entry { padding-block-end: .5rem; }
   .counter .line-key { min-block-size: 44px; padding-block: .25rem; }
-  .figures { gap: .3rem; }
+  .figures { gap: .2rem; }
+  .figure .means { min-block-size: 0; }
 }
 @media (max-width: 64rem) {
   .bench { grid-template-columns: minmax(0, 1fr); grid-template-areas: 'card' 'ledger' 'waiting'; grid-template-rows: none; }

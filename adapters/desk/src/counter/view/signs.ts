@@ -5,15 +5,22 @@ import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { InHand } from './shown.ts';
 
-/** The cautions that stand above the step, by id. One that was just confirmed stays where it was. */
-export function cautionsOf({ laid }: InHand): readonly string[] {
+/** The cautions that stand above the step, by id. A confirmed one stays above all that it is for. */
+export function cautionsOf({ laid, flow, back }: InHand): readonly string[] {
   const { cautions, events } = laid.sitting;
   const last = events.at(-1);
-  const confirmed = last?.type === 'confirmed' ? last.cautions : [];
+  const just = last?.type === 'confirmed' ? last.cautions : [];
+  const asked = laid.inHand.find((one) => one.kind === 'ask')?.check ?? '';
+  const does = flow.checks[asked]?.does ?? [];
+  const confirmed = back.sitting.case.state.cautioned.filter(
+    (id) =>
+      flow.cautions[id]?.confirm === true &&
+      flow.cautions[id].before.some((cover) => cover.does?.some((one) => does.includes(one))),
+  );
   // What waits for its confirmation is said again after a reload.
   const waiting = laid.inHand.flatMap((one) => (one.kind === 'caution' ? [one.caution] : []));
   const said = cautions.map(({ caution }) => caution);
-  return [...new Set([...confirmed, ...waiting, ...said])];
+  return [...new Set([...just, ...confirmed, ...waiting, ...said])];
 }
 
 /** Draws them. */
