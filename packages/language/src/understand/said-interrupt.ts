@@ -26,11 +26,20 @@ import type { Understood } from './understood.ts';
  * so there an answer in hand goes first.
  */
 export function readInterrupt(turn: Turn): Understood | undefined {
+  const possible = possibleIn(turn);
+  const dangers = possible.filter((id) => id !== startsNow);
+  // "I started it and there is smoke": what does not say that it starts may still tell a danger.
+  return (
+    readOneOf(possible, turn) ??
+    (dangers.length < possible.length ? readOneOf(dangers, turn) : undefined)
+  );
+}
+
+function readOneOf(possible: readonly string[], turn: Turn): Understood | undefined {
   const { clauses, hearing, listener, heard, tokens } = turn;
   const { lexicon } = listener;
   const isResumed = hearing.awaiting === 'resume';
   const live = isResumed ? clauses.filter((clause) => !saysOver(clause, lexicon)) : clauses;
-  const possible = possibleIn(turn);
   const found =
     findInterrupt(live, lexicon, possible) ??
     (isResumed

@@ -400,8 +400,8 @@ function soundsLike(
   return like.share >= surely || talkHeard()(heard).share < like.share ? like.interrupt : undefined;
 }
 
-/** A few words in a row that sound like an interrupt as much as this are one, whatever stands round them. */
-const cried = 0.95;
+/** A few words in a row that sound like an interrupt as much as this are one, whatever stands round them; two must more. */
+const [cried, criedInFew] = [0.85, 0.95];
 
 /** So many words in a row are enough to cry danger in. */
 const [fewestCried, mostCried] = [2, 4];
@@ -421,7 +421,8 @@ function criesOut(
     for (let at = 0; at + length <= terms.length; at += 1) {
       const stretch = terms.slice(at, at + length);
       const { interrupt, share } = learned({ terms: stretch, words: stretch });
-      if (share >= cried && interrupt !== startsNow && possible.includes(interrupt))
+      const least = length === fewestCried ? criedInFew : cried;
+      if (share >= least && interrupt !== startsNow && possible.includes(interrupt))
         return interrupt;
     }
   }
