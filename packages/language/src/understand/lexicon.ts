@@ -14,6 +14,7 @@ import { createUnitReader, type UnitReader } from '../numbers/units-said.ts';
 import type { TalkWord, Words } from '../words/words.ts';
 import { isTalk, readTalkPhrases, type TalkPhrases } from './talk-phrases.ts';
 import { type Alarm, type Alarmed, alarmsOf, type InterruptPhrase, learnAlarms } from './alarms.ts';
+import { criesOf } from './cries.ts';
 import { indexByOwner, indexByTerm, type TermIndex } from './term-index.ts';
 import { someOf, type Spoken } from './learned.ts';
 import { type Lesson, lessonOf } from './lesson.ts';
@@ -103,6 +104,8 @@ export interface Lexicon {
   readonly alarms: readonly Alarm[];
   /** What makes an ordinary matter of each interrupt. */
   readonly ordinary: ReadonlyMap<string, readonly Terms[]>;
+  /** The danger that is raised by each text that people are heard to raise one with, word for word. */
+  readonly cries: () => ReadonlyMap<string, string>;
   /** How an interrupt sounds, once it is first asked for. */
   readonly alarmed: Lesson<Alarmed>;
   readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
@@ -401,6 +404,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     alarms: alarmsOf(interrupts, entries),
     ordinary,
     alarmed,
+    cries: once(() => criesOf(texts.heard?.interrupts ?? {}, readHeard)),
     talk,
     courtesies,
     isHeard: texts.heard !== undefined,

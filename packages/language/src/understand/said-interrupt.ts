@@ -6,6 +6,7 @@ import { findPhrase, hear, hearTokens, isPhrase, says, type Heard } from '../typ
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import {
   type FoundInterrupt,
+  criesOut,
   fewWords,
   findInterrupt,
   findJoined,
@@ -222,7 +223,12 @@ function isRaisedBeside(interrupt: string, check: CheckPhrases, turn: Turn): boo
   const clauses = turn.clauses.map((clause) => hearTokens(clause, lexicon));
   return (
     isRaisedBy(turn.heard, sureRaised) ||
-    clauses.some((clause) => isRaisedBy(clause, clauses.length > 1 ? raisedAlone : sureRaised))
+    clauses.some(
+      (clause) =>
+        isRaisedBy(clause, clauses.length > 1 ? raisedAlone : sureRaised) ||
+        (Math.max(...check.taught()(clause).answers) < notAnswered &&
+          criesOut(clause, { lexicon, possible: [interrupt] }) !== undefined),
+    )
   );
 }
 

@@ -211,6 +211,8 @@ export function findInterrupt(
     if (found.length === 0) {
       const spoken = hasFigures ? undefined : speaksOf(heard, lexicon, possible);
       if (spoken !== undefined) return { interrupt: spoken, isPlain: false };
+      const cry = lexicon.cries().get(heard.words.join(' '));
+      if (cry !== undefined && possible.includes(cry)) return { interrupt: cry, isPlain: false };
       const alike = soundsLike(heard, lexicon, { possible, least: hasFigures ? surely : sounds });
       if (alike !== undefined) return { interrupt: alike, isPlain: false };
     }
@@ -407,7 +409,7 @@ const [cried, criedInFew] = [0.85, 0.95];
 const [fewestCried, mostCried] = [2, 4];
 
 /** The danger that a few words of a text surely sound like: "am Anlasser glüht es rot". */
-function criesOut(
+export function criesOut(
   heard: Heard,
   {
     lexicon,
