@@ -18,6 +18,7 @@ import { criesOf } from './cries.ts';
 import { indexByOwner, indexByTerm, type TermIndex } from './term-index.ts';
 import { someOf, type Spoken } from './learned.ts';
 import { type Lesson, lessonOf } from './lesson.ts';
+import { once } from './once.ts';
 import {
   type SubjectHeard,
   type TalkHeard,
@@ -454,12 +455,6 @@ function isToldUnasked({ at, needs, does, form, like }: Check): boolean {
 /** So many answers are learned from where talk is told from all of them, and so much talk for a check. */
 const mostAnswers = 2000;
 const mostTalk = 300;
-
-/** Made when it is first asked for, and kept. */
-function once<Value>(make: () => Value): () => Value {
-  let made: { readonly value: Value } | undefined;
-  return () => (made ??= { value: make() }).value;
-}
 
 type Answered = Pick<CheckPhrases, 'id' | 'options'>;
 
