@@ -129,7 +129,7 @@ export function readUneasy(turn: Turn): Understood | undefined {
 }
 
 /** The interrupts that there are now and that the text makes no ordinary matter of. */
-function possibleIn(turn: Turn): readonly string[] {
+export function possibleIn(turn: Turn): readonly string[] {
   const { hearing, heard, listener, inHand } = turn;
   const { ordinary } = listener.lexicon;
   return hearing.interrupts.filter(
