@@ -2,8 +2,10 @@
 import type { Input } from '@keyturn/core';
 import { spellNumbers } from '../numbers/numbers.ts';
 import { type Heard, hearTokens } from '../typed/heard.ts';
+import type { Token } from '../typed/token.ts';
 import { startsNow } from './alarms.ts';
 import { likeliest } from './choices.ts';
+import type { Lexicon } from './lexicon.ts';
 import { possibleIn } from './said-interrupt.ts';
 import { type Turn, input } from './turn.ts';
 import type { Understood } from './understood.ts';
@@ -17,6 +19,9 @@ const answered = 0.5;
  * answers, and on answers without any.
  */
 const [ownClause, inThree, inFour, inNothingElse] = [0.85, 0.6, 0.3, 0.3];
+
+/** One word alone must sound like it as surely as this. */
+const ownWord = 0.95;
 
 /** What was understood, and the danger that other words of the text sound like. */
 export function withDangerBeside(understood: Understood, turn: Turn): Understood {
@@ -39,7 +44,8 @@ function dangerLeft(turn: Turn): string | undefined {
     inHand !== undefined && likeliest(heard, inHand).share < answered;
   return dangerOf(turn, (heard, length) => {
     if (!isLeft(heard)) return undefined;
-    if (length === heard.terms.length && clauses.length > 1) return ownClause;
+    if (length === heard.terms.length && clauses.length > 1)
+      return length === 1 ? ownWord : ownClause;
     return { 3: inThree, 4: inFour }[length];
   });
 }
@@ -52,7 +58,7 @@ function dangerOf(
   const { lexicon } = turn.listener;
   const possible = possibleIn(turn).filter((id) => id !== startsNow);
   for (const clause of turn.clauses) {
-    if (spellNumbers(clause, lexicon.numbers).some(({ kind }) => kind === 'number')) continue;
+    if (isOfFigure(clause, lexicon)) continue;
     const heard = hearTokens(clause, lexicon);
     for (const stretch of stretchesOf(heard)) {
       const least = leastFor(heard, stretch.length);
@@ -61,6 +67,12 @@ function dangerOf(
     }
   }
   return undefined;
+}
+
+function isOfFigure(clause: readonly Token[], { numbers, readUnit }: Lexicon): boolean {
+  return spellNumbers(clause, numbers).some(
+    ({ kind }, at, all) => kind === 'number' || readUnit(all, at) !== undefined,
+  );
 }
 
 /** Three words of a clause in a row, or four, and all of it. */
