@@ -31,7 +31,9 @@ export function withDangerBeside(understood: Understood, turn: Turn): Understood
   const isTaken = understood.type === 'input';
   // A first message tells where it stands, and water that it went through, in words of danger.
   if (isTaken && inHand === undefined) return understood;
-  const danger = isTaken ? dangerLeft(turn) : dangerOf(turn, (_, length) => (length === 3 ? inNothingElse : undefined));
+  const danger = isTaken
+    ? dangerLeft(turn)
+    : dangerOf(turn, (_, length) => (length === 3 ? inNothingElse : undefined));
   if (danger === undefined) return understood;
   const raised: Input = { type: 'interrupt', interrupt: danger };
   return input(isTaken ? [...understood.inputs, raised] : [raised], danger);
