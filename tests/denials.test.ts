@@ -55,6 +55,33 @@ describe('one of two answers, no matter which, is asked back', () => {
   ]);
 });
 
+describe('what comes in turns is asked back, unless the turns are the answer', () => {
+  hold([
+    ['en', 'complaint', 'sometimes it clicks fast, other times it cranks slow', 'asked back'],
+    ['de', 'boost', 'mal dreht er langsam mal normal', 'asked back'],
+    ['es', 'dash', 'a ratos baja, a ratos se apaga', 'asked back'],
+    ['fr', 'dash', "parfois ça baisse, parfois ça s'éteint", 'asked back'],
+    ['de', 'crank-rhythm', 'eiert, mal schnell mal langsam, unrund', 'crank-rhythm=uneven'],
+    ['ar', 'crank-rhythm', 'يعرج، مرة سريع مرة بطيء', 'crank-rhythm=uneven'],
+  ]);
+});
+
+describe('a danger beside an answer is raised with it', () => {
+  hold([
+    ['fr', 'clutch', 'enfoncée, et le camion part en arrière', 'clutch=down, traffic-danger'],
+    ['pl', 'clutch', 'wciśnięte, o rany auto się stacza', 'clutch=down, traffic-danger'],
+    ['ar', 'clutch', 'دايس عليه، يا ساتر السيارة تمشي لحالها', 'traffic-danger'],
+    [
+      'fr',
+      'battery-rest',
+      '12,2 et elle bouillonne',
+      'battery-rest=12.2, swollen-or-leaking-battery',
+    ],
+    ['es', 'battery-rest', '12,1 y está burbujeando', 'swollen-or-leaking-battery'],
+    ['en', 'battery-rest', 'it is hot, the engine 12.4 volts', 'battery-rest=12.4'],
+  ]);
+});
+
 describe('that it started by itself is no answer to what was to be tried', () => {
   hold([
     ['en', 'other-key', 'forget it, it just started by itself', 'starts-now'],

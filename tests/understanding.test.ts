@@ -42,10 +42,10 @@ describe.each(localeTags)('in %s', (locale) => {
   });
 
   // What is reached, and too little: a danger is never to be missed for the sake of an answer.
-  test('of dangers told in an answer or beside one three in four are raised', () => {
+  test('of dangers told in an answer or beside one four in five are raised', () => {
     expect(
       part(scorePhrases(locale, dangersOf(locale)), 'interrupt', 'right'),
-    ).toBeGreaterThanOrEqual(0.72);
+    ).toBeGreaterThanOrEqual(0.79);
   });
 
   test('most answers are understood at first, and few wrongly', () => {

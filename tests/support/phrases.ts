@@ -41,7 +41,7 @@ export function seenPhrasesOf(locale: string): readonly Phrase[] {
   return readPhrases(`seen/${locale}.json`);
 }
 
-/** Dangers told in an answer or beside one, half of which have been looked at. */
+/** Dangers told in an answer or beside one, all of which have been looked at. */
 export function dangersOf(locale: string): readonly Phrase[] {
   return readPhrases(`dangers/${locale}.json`);
 }

@@ -14,9 +14,11 @@ import { createUnitReader, type UnitReader } from '../numbers/units-said.ts';
 import type { TalkWord, Words } from '../words/words.ts';
 import { isTalk, readTalkPhrases, type TalkPhrases } from './talk-phrases.ts';
 import { type Alarm, type Alarmed, alarmsOf, type InterruptPhrase, learnAlarms } from './alarms.ts';
+import { criesOf } from './cries.ts';
 import { indexByOwner, indexByTerm, type TermIndex } from './term-index.ts';
 import { someOf, type Spoken } from './learned.ts';
 import { type Lesson, lessonOf } from './lesson.ts';
+import { once } from './once.ts';
 import {
   type SubjectHeard,
   type TalkHeard,
@@ -103,6 +105,8 @@ export interface Lexicon {
   readonly alarms: readonly Alarm[];
   /** What makes an ordinary matter of each interrupt. */
   readonly ordinary: ReadonlyMap<string, readonly Terms[]>;
+  /** The danger that is raised by each text that people are heard to raise one with, word for word. */
+  readonly cries: () => ReadonlyMap<string, string>;
   /** How an interrupt sounds, once it is first asked for. */
   readonly alarmed: Lesson<Alarmed>;
   readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
@@ -401,6 +405,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     alarms: alarmsOf(interrupts, entries),
     ordinary,
     alarmed,
+    cries: once(() => criesOf(texts.heard?.interrupts ?? {}, readHeard)),
     talk,
     courtesies,
     isHeard: texts.heard !== undefined,
@@ -450,12 +455,6 @@ function isToldUnasked({ at, needs, does, form, like }: Check): boolean {
 /** So many answers are learned from where talk is told from all of them, and so much talk for a check. */
 const mostAnswers = 2000;
 const mostTalk = 300;
-
-/** Made when it is first asked for, and kept. */
-function once<Value>(make: () => Value): () => Value {
-  let made: { readonly value: Value } | undefined;
-  return () => (made ??= { value: make() }).value;
-}
 
 type Answered = Pick<CheckPhrases, 'id' | 'options'>;
 

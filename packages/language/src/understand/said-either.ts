@@ -11,7 +11,10 @@ import { cutClauses } from './talk.ts';
 import { type Turn, answers, input, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';
 
-/** "It grinds or does nothing" leaves it open; so does who cannot say whether it does. */
+/**
+ * "It grinds or does nothing" leaves it open, "sometimes it grinds, sometimes not" too; so does who
+ * cannot say whether it does.
+ */
 export function readEither(turn: Turn): Understood | undefined {
   const check = optionsInHand(turn);
   if (check === undefined || isOfSeveral(check)) return undefined;
@@ -60,21 +63,40 @@ function isBreak(token: Token, { words }: Lexicon): boolean {
   return token.kind === 'word' && words.clauseBreaks.includes(token.text);
 }
 
+/** All of the text says as surely as this what comes in turns. */
+const sureOfTurns = 0.95;
+
 /** The answers between which a text leaves it open. */
-function saidEither({ tokens, listener: { lexicon } }: Turn, check: CheckPhrases): readonly Fit[] {
-  const { alternatives = [] } = lexicon.words;
+function saidEither(turn: Turn, check: CheckPhrases): readonly Fit[] {
+  const { tokens, listener } = turn;
+  const { lexicon } = listener;
+  const { alternatives = [], turns = [] } = lexicon.words;
+  // Once is no turn: "now and then it clicks"; and what is said before belongs to none.
+  const [, ...byTurns] = cutAt(tokens, turns);
+  const parts = byTurns.length > 1 ? byTurns : cutAt(tokens, alternatives);
+  if (parts.length < 2) return [];
+  const fits = parts.flatMap((part, at) => openOf(part, at, { parts, check, lexicon }) ?? []);
+  // What comes in turns is an answer itself to how evenly it turns: "now fast, now slow".
+  const whole = parts === byTurns ? chosen(tokens, check, lexicon) : undefined;
+  if (whole !== undefined && whole.score >= sureOfTurns) return [];
+  return fits.filter(({ id }, at) => fits.findIndex((fit) => fit.id === id) === at);
+}
+
+/** The words before, between and behind these phrases. */
+function cutAt(
+  tokens: readonly Token[],
+  phrases: readonly string[],
+): readonly (readonly Token[])[] {
   const parts: Token[][] = [[]];
   for (let at = 0; at < tokens.length; at += 1) {
-    const length = phraseAt(tokens, at, alternatives);
+    const length = phraseAt(tokens, at, phrases);
     const token = tokens[at];
     if (length > 0) {
       parts.push([]);
       at += length - 1;
     } else if (token !== undefined) parts.at(-1)?.push(token);
   }
-  if (parts.length < 2) return [];
-  const fits = parts.flatMap((part, at) => openOf(part, at, { parts, check, lexicon }) ?? []);
-  return fits.filter(({ id }, at) => fits.findIndex((fit) => fit.id === id) === at);
+  return parts;
 }
 
 /** What the words next to an "or" say, without who does not know. */

@@ -6,6 +6,7 @@ import { findPhrase, hear, hearTokens, isPhrase, says, type Heard } from '../typ
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import {
   type FoundInterrupt,
+  criesOut,
   fewWords,
   findInterrupt,
   findJoined,
@@ -26,11 +27,20 @@ import type { Understood } from './understood.ts';
  * so there an answer in hand goes first.
  */
 export function readInterrupt(turn: Turn): Understood | undefined {
+  const possible = possibleIn(turn);
+  const dangers = possible.filter((id) => id !== startsNow);
+  // "I started it and there is smoke": what does not say that it starts may still tell a danger.
+  return (
+    readOneOf(possible, turn) ??
+    (dangers.length < possible.length ? readOneOf(dangers, turn) : undefined)
+  );
+}
+
+function readOneOf(possible: readonly string[], turn: Turn): Understood | undefined {
   const { clauses, hearing, listener, heard, tokens } = turn;
   const { lexicon } = listener;
   const isResumed = hearing.awaiting === 'resume';
   const live = isResumed ? clauses.filter((clause) => !saysOver(clause, lexicon)) : clauses;
-  const possible = possibleIn(turn);
   const found =
     findInterrupt(live, lexicon, possible) ??
     (isResumed
@@ -119,7 +129,7 @@ export function readUneasy(turn: Turn): Understood | undefined {
 }
 
 /** The interrupts that there are now and that the text makes no ordinary matter of. */
-function possibleIn(turn: Turn): readonly string[] {
+export function possibleIn(turn: Turn): readonly string[] {
   const { hearing, heard, listener, inHand } = turn;
   const { ordinary } = listener.lexicon;
   return hearing.interrupts.filter(
@@ -213,7 +223,12 @@ function isRaisedBeside(interrupt: string, check: CheckPhrases, turn: Turn): boo
   const clauses = turn.clauses.map((clause) => hearTokens(clause, lexicon));
   return (
     isRaisedBy(turn.heard, sureRaised) ||
-    clauses.some((clause) => isRaisedBy(clause, clauses.length > 1 ? raisedAlone : sureRaised))
+    clauses.some(
+      (clause) =>
+        isRaisedBy(clause, clauses.length > 1 ? raisedAlone : sureRaised) ||
+        (Math.max(...check.taught()(clause).answers) < notAnswered &&
+          criesOut(clause, { lexicon, possible: [interrupt] }) !== undefined),
+    )
   );
 }
 

@@ -211,6 +211,8 @@ export function findInterrupt(
     if (found.length === 0) {
       const spoken = hasFigures ? undefined : speaksOf(heard, lexicon, possible);
       if (spoken !== undefined) return { interrupt: spoken, isPlain: false };
+      const cry = lexicon.cries().get(heard.words.join(' '));
+      if (cry !== undefined && possible.includes(cry)) return { interrupt: cry, isPlain: false };
       const alike = soundsLike(heard, lexicon, { possible, least: hasFigures ? surely : sounds });
       if (alike !== undefined) return { interrupt: alike, isPlain: false };
     }
@@ -400,14 +402,14 @@ function soundsLike(
   return like.share >= surely || talkHeard()(heard).share < like.share ? like.interrupt : undefined;
 }
 
-/** A few words in a row that sound like an interrupt as much as this are one, whatever stands round them. */
-const cried = 0.95;
+/** A few words in a row that sound like an interrupt as much as this are one, whatever stands round them; two must more. */
+const [cried, criedInFew] = [0.85, 0.95];
 
 /** So many words in a row are enough to cry danger in. */
 const [fewestCried, mostCried] = [2, 4];
 
 /** The danger that a few words of a text surely sound like: "am Anlasser glüht es rot". */
-function criesOut(
+export function criesOut(
   heard: Heard,
   {
     lexicon,
@@ -421,7 +423,8 @@ function criesOut(
     for (let at = 0; at + length <= terms.length; at += 1) {
       const stretch = terms.slice(at, at + length);
       const { interrupt, share } = learned({ terms: stretch, words: stretch });
-      if (share >= cried && interrupt !== startsNow && possible.includes(interrupt))
+      const least = length === fewestCried ? criedInFew : cried;
+      if (share >= least && interrupt !== startsNow && possible.includes(interrupt))
         return interrupt;
     }
   }

@@ -400,6 +400,9 @@ export const deWords: Words = {
   ),
   whether: ['ob'],
   alternatives: list(`oder, entweder, beziehungsweise, bzw`),
+  turns: list(
+    `mal, manchmal, einmal, das eine mal, das andere mal, beim einen mal, beim nächsten mal, ab und zu, teils`,
+  ),
   clauseBreaks: list(`
     aber, und, dann, wenn, während, weil, obwohl, sondern, jedoch, danach, bevor, sobald
   `),

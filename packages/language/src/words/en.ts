@@ -344,6 +344,9 @@ export const enWords: Words = {
   rails: list(`train, trains, tram, tracks, rails, railway, level crossing`),
   whether: ['if', 'whether'],
   alternatives: list(`or, either`),
+  turns: list(
+    `sometimes, some times, other times, at times, one time, another time, half the time, the other half, one minute, the next`,
+  ),
   clauseBreaks: list(`
     but, and, then, when, while, if, because, though, although, yet, instead
   `),

@@ -442,6 +442,9 @@ export const esWords: Words = {
   rails: list(`tren, vías, vía del tren, rieles, paso a nivel, tranvía`),
   whether: ['si'],
   alternatives: list(`o, u, o bien, ya sea`),
+  turns: list(
+    `a veces, unas veces, otras veces, otras, a ratos, de a ratos, por ratos, en ocasiones, un rato, otro rato`,
+  ),
   clauseBreaks: list(`
     y, pero, entonces, luego, cuando, mientras, porque, aunque, sino, pues
   `),

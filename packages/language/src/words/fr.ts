@@ -349,6 +349,9 @@ export const frWords: Words = {
   rails: list(`train, tram, rails, passage à niveau, voie ferrée`),
   whether: ['si', 's'],
   alternatives: list(`ou, soit, ou bien`),
+  turns: list(
+    `un coup, des fois, parfois, une fois, une autre fois, tantôt, quelquefois, d autres fois`,
+  ),
   clauseBreaks: list(`
     mais, et, quand, lorsque, lorsqu, si, car, parce, puisque, pourtant, cependant, sinon, tandis,
     pendant, sauf, or

@@ -447,6 +447,9 @@ export const plWords: Words = {
   rails: list(`pociąg, torach, tory, torowisku, przejeździe kolejowym, przejazd kolejowy, tramwaj`),
   whether: ['czy'],
   alternatives: list(`albo, lub, czy, bądź`),
+  turns: list(
+    `raz, czasem, czasami, innym razem, za drugim razem, niekiedy, chwilami, jednym razem`,
+  ),
   clauseBreaks: list(`
     ale, lecz, a, i, oraz, potem, następnie, kiedy, gdy, jeśli, jeżeli, bo, ponieważ, choć, chociaż,
     natomiast, zanim

@@ -1,0 +1,96 @@
+/** A danger that stands beside what was understood, in words that it leaves over. */
+import type { Input } from '@keyturn/core';
+import { spellNumbers } from '../numbers/numbers.ts';
+import { type Heard, hearTokens, partOf } from '../typed/heard.ts';
+import type { Token } from '../typed/token.ts';
+import { startsNow } from './alarms.ts';
+import type { Lexicon } from './lexicon.ts';
+import { possibleIn } from './said-interrupt.ts';
+import { type Turn, input } from './turn.ts';
+import type { Understood } from './understood.ts';
+
+/** A clause that answers what was asked as surely as this tells nothing else. */
+const answered = 0.5;
+
+/**
+ * Beside an answer a clause of its own sounds like a danger as surely as this, or three words in a
+ * row do, or four; where nothing was understood three words so little. Set on dangers told beside
+ * answers, and on answers without any.
+ */
+const [ownClause, inThree, inFour, inNothingElse] = [0.85, 0.6, 0.3, 0.3];
+
+/** One word alone, beside a figure, sounds like it as surely as this. */
+const ownWord = 0.95;
+
+/** What was understood, and the danger that other words of the text sound like. */
+export function withDangerBeside(understood: Understood, turn: Turn): Understood {
+  const { hearing, inHand, listener } = turn;
+  if (!listener.lexicon.isHeard || hearing.awaiting !== 'answer') return understood;
+  if (understood.type === 'language' || understood.talk !== undefined) return understood;
+  // A first message tells where it stands, and water that it went through, in words of danger.
+  if (understood.type === 'input' && inHand === undefined) return understood;
+  const danger =
+    understood.type === 'unclear'
+      ? dangerOf(turn, ({ terms }) => (terms.length === 3 ? inNothingElse : undefined))
+      : dangerLeft(turn);
+  if (danger === undefined) return understood;
+  const raised: Input = { type: 'interrupt', interrupt: danger };
+  return input(understood.type === 'input' ? [...understood.inputs, raised] : [raised], danger);
+}
+
+/** The danger that some clause sounds like which does not answer what was asked. */
+function dangerLeft(turn: Turn): string | undefined {
+  const { inHand, clauses } = turn;
+  // Of two answers that it may be neither is all of it.
+  const isLeft = (text: Heard): boolean =>
+    inHand !== undefined && sumOf(inHand.taught()(text).answers) < answered;
+  const leastOf = (stretch: Heard, clause: Heard): number | undefined => {
+    const { length } = stretch.terms;
+    if (length < clause.terms.length || clauses.length === 1)
+      return { 3: inThree, 4: inFour }[length];
+    if (length > 1) return ownClause;
+    return clauses.some((one) => isOfFigure(one, turn.listener.lexicon)) ? ownWord : undefined;
+  };
+  // A side that bulges answers how the battery looks.
+  return dangerOf(turn, (stretch, clause) =>
+    isLeft(clause) && isLeft(stretch) ? leastOf(stretch, clause) : undefined,
+  );
+}
+
+/** The danger that a clause without figures sounds like as surely as is asked for so many words of it. */
+function dangerOf(
+  turn: Turn,
+  leastFor: (stretch: Heard, clause: Heard) => number | undefined,
+): string | undefined {
+  const { lexicon } = turn.listener;
+  const possible = possibleIn(turn).filter((id) => id !== startsNow);
+  for (const tokens of turn.clauses) {
+    if (isOfFigure(tokens, lexicon)) continue;
+    const clause = hearTokens(tokens, lexicon);
+    for (const stretch of stretchesOf(clause)) {
+      const { interrupt, share } = lexicon.alarmed()(stretch);
+      const isTold = possible.includes(interrupt) && share >= (leastFor(stretch, clause) ?? 1);
+      if (isTold) return interrupt;
+    }
+  }
+  return undefined;
+}
+
+function sumOf(shares: readonly number[]): number {
+  return shares.reduce((sum, share) => sum + share, 0);
+}
+
+function isOfFigure(clause: readonly Token[], { numbers, readUnit }: Lexicon): boolean {
+  return spellNumbers(clause, numbers).some(
+    ({ kind }, at, all) => kind === 'number' || readUnit(all, at) !== undefined,
+  );
+}
+
+/** Three words of a clause in a row, or four, and all of it. */
+function stretchesOf(clause: Heard): readonly Heard[] {
+  const inRow = (length: number): Heard[] =>
+    clause.terms
+      .slice(length - 1)
+      .map((_, from) => partOf(clause, (_term, at) => at >= from && at < from + length));
+  return [clause, ...inRow(3), ...inRow(4)];
+}
