@@ -166,7 +166,7 @@ describe('the code of the vehicle’s case, typed into a return', () => {
       `the code is ${grouped} thanks`,
     );
     expect(said).toContain('The case of the vehicle is of January 1, 2026');
-    expect(said).toContain('What the vehicle says: it points elsewhere.');
+    expect(said).toContain('What the vehicle says: points elsewhere.');
   });
 
   test.each([
@@ -191,7 +191,7 @@ describe('the code of the vehicle’s case, typed into a return', () => {
       'ours',
       '2026-02-01',
     );
-    expect(said).toContain('What the vehicle says: not measured, or only in part');
+    expect(said).toContain('What the vehicle says: nothing, or only part');
   });
 });
 

@@ -217,7 +217,7 @@ test('a case put right after it was taken for the wrong vehicle is judged withou
     ['correction vehicle says it points elsewhere', 'ours'],
   );
   expect(out).toContain('nothing, or only part');
-  expect(out).toContain('What the vehicle says: it points elsewhere.');
+  expect(out).toContain('What the vehicle says: points elsewhere.');
 });
 
 test('figures of another part are questioned, never taken', async () => {
