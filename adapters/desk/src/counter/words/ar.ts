@@ -136,7 +136,7 @@ export const ar: CounterWords = {
   dayNeeded: 'المتوقع يوم كامل مثل {{day}}.',
   usualAsk: 'هل كل هذا كذلك؟',
   usualTake: 'نعم',
-  usualOther: 'إن لم يكن كذلك: اضغط رقمه.',
+  usualOther: 'إن لم يكن كذلك أو لم يُعرف: اضغط رقمه.',
   dayNoTerms: '«{{given}}»: من دون شروط المتجر لا يحسم اليوم شيئًا. اكتب رقم الإجابة.',
   how: 'كيف يتم ذلك',
   howLess: 'من دون شرح',
@@ -191,7 +191,8 @@ export const ar: CounterWords = {
   termsSteps: '{{part}}: ضمان {{months}} شهرًا، يُدفع على درجات: {{steps}}',
   termsStep: 'الأشهر {{from}} إلى {{to}} {{percent}}',
   termsDeposit: '{{part}}: تأمين القطعة القديمة {{amount}}',
-  keysIntro: 'كل شيء ممكن بلوحة الأرقام، واليد الأخرى على القطعة. ما يكتبه الماسح يُعرف من سرعته.',
+  keysIntro:
+    'كل شيء ما عدا F8 وF9 ممكن بلوحة الأرقام، واليد الأخرى على القطعة. ما يكتبه الماسح يُعرف من سرعته.',
   keyNumber: 'الإجابة ذات هذا الرقم',
   keyTake: 'قبول ما كُتب أو اختير',
   keyDontKnow: 'لا أعرف',

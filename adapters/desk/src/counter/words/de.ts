@@ -146,7 +146,7 @@ export const de: CounterWords = {
   dayNeeded: 'Erwartet: ein ganzer Tag, wie {{day}}.',
   usualAsk: 'Ist das alles so?',
   usualTake: 'Ja',
-  usualOther: 'Wenn nicht: die Nummer drücken.',
+  usualOther: 'Wenn nicht oder nicht bekannt: die Nummer drücken.',
   dayNoTerms:
     '„{{given}}“: Ohne die Bedingungen des Geschäfts entscheidet ein Tag nichts. Geben Sie die Nummer der Antwort ein.',
   how: 'So geht es',
@@ -205,7 +205,7 @@ export const de: CounterWords = {
   termsStep: 'Monate {{from}} bis {{to}} {{percent}}',
   termsDeposit: '{{part}}: Pfand für das Altteil {{amount}}',
   keysIntro:
-    'Alles geht mit dem Ziffernblock, die andere Hand am Teil. Was ein Scanner tippt, wird am Tempo erkannt.',
+    'Alles außer F8 und F9 liegt auf dem Ziffernblock, die andere Hand am Teil. Was ein Scanner tippt, wird am Tempo erkannt.',
   keyNumber: 'die Antwort mit dieser Zahl',
   keyTake: 'übernehmen, was getippt oder gewählt ist',
   keyDontKnow: 'weiß ich nicht',

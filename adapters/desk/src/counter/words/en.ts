@@ -139,7 +139,7 @@ export const en = {
   dayNeeded: 'Expected: a whole day, such as {{day}}.',
   usualAsk: 'All of this so?',
   usualTake: 'Yes',
-  usualOther: 'If not: press its number.',
+  usualOther: 'If not, or not known: press its number.',
   dayNoTerms:
     '“{{given}}”: without the shop’s terms a day decides nothing. Give the number of what it is.',
   how: 'How it is done',
@@ -196,7 +196,7 @@ export const en = {
   termsStep: 'months {{from}} to {{to}} {{percent}}',
   termsDeposit: '{{part}}: deposit for the old unit {{amount}}',
   keysIntro:
-    'Everything can be done with the numeric pad, the other hand on the part. What a scanner types is told from keys by its pace.',
+    'All but F8 and F9 lies on the numeric pad, the other hand on the part. What a scanner types is told from keys by its pace.',
   keyNumber: 'the answer with that number',
   keyTake: 'take what was typed or picked',
   keyDontKnow: 'don’t know',

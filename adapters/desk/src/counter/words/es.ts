@@ -147,7 +147,7 @@ export const es: CounterWords = {
   dayNeeded: 'Se esperaba un día completo, como {{day}}.',
   usualAsk: '¿Está todo así?',
   usualTake: 'Sí',
-  usualOther: 'Si no: pulse su número.',
+  usualOther: 'Si no, o no se sabe: pulse su número.',
   dayNoTerms:
     '«{{given}}»: sin las condiciones de la tienda un día no decide nada. Indique el número de la respuesta.',
   how: 'Cómo se hace',
@@ -206,7 +206,7 @@ export const es: CounterWords = {
   termsStep: 'meses {{from}} a {{to}} {{percent}}',
   termsDeposit: '{{part}}: depósito por la pieza vieja {{amount}}',
   keysIntro:
-    'Todo se puede hacer con el teclado numérico, la otra mano en la pieza. Lo que teclea un lector de códigos se distingue por su ritmo.',
+    'Salvo F8 y F9, todo está en el teclado numérico, la otra mano en la pieza. Lo que teclea un lector de códigos se distingue por su ritmo.',
   keyNumber: 'la respuesta con ese número',
   keyTake: 'aceptar lo escrito o lo elegido',
   keyDontKnow: 'no lo sé',

@@ -148,7 +148,7 @@ export const fr: CounterWords = {
   dayNeeded: 'Attendu : un jour entier, comme {{day}}.',
   usualAsk: 'Tout est-il ainsi ?',
   usualTake: 'Oui',
-  usualOther: 'Sinon : appuyez sur son numéro.',
+  usualOther: 'Sinon, ou si ce n’est pas connu : appuyez sur son numéro.',
   dayNoTerms:
     '« {{given}} » : sans les conditions du magasin, un jour ne décide de rien. Donnez le numéro de la réponse.',
   how: 'Comment faire',
@@ -207,7 +207,7 @@ export const fr: CounterWords = {
   termsStep: 'mois {{from}} à {{to}} {{percent}}',
   termsDeposit: '{{part}} : consigne pour l’ancienne pièce {{amount}}',
   keysIntro:
-    'Tout se fait au pavé numérique, l’autre main sur la pièce. Ce que tape un lecteur de codes se reconnaît à son rythme.',
+    'Sauf F8 et F9, tout se fait au pavé numérique, l’autre main sur la pièce. Ce que tape un lecteur de codes se reconnaît à son rythme.',
   keyNumber: 'la réponse qui porte ce numéro',
   keyTake: 'prendre ce qui est tapé ou choisi',
   keyDontKnow: 'je ne sais pas',

@@ -142,7 +142,7 @@ export const pl: CounterWords = {
   dayNeeded: 'Oczekiwano pełnego dnia, jak {{day}}.',
   usualAsk: 'Czy wszystko tak jest?',
   usualTake: 'Tak',
-  usualOther: 'Jeśli nie: proszę nacisnąć numer.',
+  usualOther: 'Jeśli nie albo nie wiadomo: proszę nacisnąć numer.',
   dayNoTerms:
     '„{{given}}”: bez warunków sklepu dzień niczego nie rozstrzyga. Proszę podać numer odpowiedzi.',
   how: 'Jak to zrobić',
@@ -201,7 +201,7 @@ export const pl: CounterWords = {
   termsStep: 'miesiące {{from}}–{{to}} {{percent}}',
   termsDeposit: '{{part}}: kaucja za starą część {{amount}}',
   keysIntro:
-    'Wszystko da się zrobić na klawiaturze numerycznej, druga ręka na części. To, co wpisuje skaner, poznaje się po tempie.',
+    'Wszystko oprócz F8 i F9 da się zrobić na klawiaturze numerycznej, druga ręka na części. To, co wpisuje skaner, poznaje się po tempie.',
   keyNumber: 'odpowiedź o tym numerze',
   keyTake: 'przyjmij to, co wpisano lub wybrano',
   keyDontKnow: 'nie wiem',
