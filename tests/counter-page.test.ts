@@ -207,7 +207,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', again, () => {
     // One that is otherwise is answered by its own key, and the rest stays a list.
     await press(page, '+');
     await press(page, '1');
-    await answer(page, 'receipt shown', 'the part we sold');
+    await answer(page, 'receipt shown', 'it is the part we sold');
     await typeSlowly(page, daysAgo(40).slice(0, 10));
     await press(page, 'Enter');
     await answer(page, 'engine turns slowly', 'fitted');
@@ -311,7 +311,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', again, () => {
     const { page } = await counter();
     await press(page, '1');
     expect(await plain(inside(page, '.coming'))).toMatch(/the part we sold.*When was it sold\?/su);
-    await answer(page, 'receipt shown', 'the part we sold');
+    await answer(page, 'receipt shown', 'it is the part we sold');
     const field = inside(page, '.day-entry input');
     const refused = async (): Promise<void> => {
       await typeSlowly(page, '2026-05-12');
@@ -370,7 +370,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', again, () => {
     const { page } = await counter();
     const toTheBench = async (): Promise<void> => {
       await press(page, '1');
-      await answer(page, 'receipt shown', 'the part we sold');
+      await answer(page, 'receipt shown', 'it is the part we sold');
       await press(page, await numberOf(page, ['within the warranty']), 'Enter');
       await answer(page, 'engine turns slowly', 'fitted');
       await press(page, 'Enter');
@@ -414,7 +414,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', again, () => {
     const page = await practising();
     await press(page, '+');
     await press(page, '1');
-    await answer(page, 'receipt shown', 'the part we sold');
+    await answer(page, 'receipt shown', 'it is the part we sold');
     expect(await asked(page)).toBe('When was it sold?');
     const tomorrow = daysAgo(-1).slice(0, 10);
     await inside(page, '.day-entry input').fill(tomorrow);
@@ -432,7 +432,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', again, () => {
     const page = await practising();
     await press(page, '+');
     await press(page, '1');
-    await answer(page, 'receipt shown', 'the part we sold');
+    await answer(page, 'receipt shown', 'it is the part we sold');
     // Nobody types a command into the field of a day, but for one that begins no day.
     expect(await inside(page, '.card .key.small kbd').allInnerTexts()).toEqual([
       '/',
@@ -525,7 +525,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', again, () => {
   test('shows no amount that the terms do not give, and asks for none without terms', async () => {
     const { page } = await counter();
     await press(page, '1');
-    await answer(page, 'receipt shown', 'the part we sold');
+    await answer(page, 'receipt shown', 'it is the part we sold');
     await press(page, await numberOf(page, ['within the warranty']), 'Enter');
     await answer(page, 'engine does not turn', 'fitted');
     await press(page, '7');
@@ -1053,7 +1053,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', again, () => {
     const before = inside(page, '.before');
     await before.waitFor();
     expect(await plain(before)).toContain('W-10482 is in the list of');
-    await answer(page, 'the part we sold');
+    await answer(page, 'it is the part we sold');
     expect(await plain(before)).toContain('not taken back');
     await page.reload();
     await before.waitFor();
@@ -1099,7 +1099,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', again, () => {
     const page = await practising();
     await press(page, '+');
     await press(page, '1');
-    await answer(page, 'receipt shown', 'the part we sold');
+    await answer(page, 'receipt shown', 'it is the part we sold');
     await typeSlowly(page, daysAgo(40).slice(0, 10));
     await press(page, 'Enter');
     await answer(page, 'makes a noise');
