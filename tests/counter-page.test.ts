@@ -853,7 +853,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', again, () => {
     await say(page, 'only clicks, studs fine');
     await press(page, '2');
     expect(await plain(inside(page, '.found'))).toContain('Nothing yet');
-    expect(await asked(page)).toBe('Is there proof of purchase?');
+    expect(await asked(page)).toBe('Is there proof that it was bought here?');
   });
 
   test('a second press in haste answers no second question, by key or by click', async () => {

@@ -69,8 +69,9 @@ function dangerOf(
     const clause = hearTokens(tokens, lexicon);
     for (const stretch of stretchesOf(clause)) {
       const { interrupt, share } = lexicon.alarmed()(stretch);
-      const isTold = possible.includes(interrupt) && share >= (leastFor(stretch, clause) ?? 1);
-      if (isTold) return interrupt;
+      if (!possible.includes(interrupt)) continue;
+      const least = leastFor(stretch, clause);
+      if (least !== undefined && share >= least) return interrupt;
     }
   }
   return undefined;

@@ -143,7 +143,7 @@ export const ar: CounterWords = {
   untilNow: 'حتى الآن:',
   pickNeeded: 'المتوقع: ما هو متوفر، أو أنه لا يوجد شيء منه.',
   takenNow: 'سُجِّل:',
-  takenLast: 'آخر ما أُخذ: {{what}}.',
+  takenLast: 'آخر ما أُخذ: {{what}}',
   testKit: 'للفحص يتوفر:',
   slipWants: 'ما زال ينقص القسيمة: الإيصال، رقم القطعة.',
   guideUsual: 'كل هذا كذلك هنا. اضغط Enter.',

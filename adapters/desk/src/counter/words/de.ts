@@ -154,7 +154,7 @@ export const de: CounterWords = {
   untilNow: 'Bisher:',
   pickNeeded: 'Erwartet: was vorhanden ist, oder dass nichts davon da ist.',
   takenNow: 'Übernommen:',
-  takenLast: 'Zuletzt übernommen: {{what}}.',
+  takenLast: 'Zuletzt übernommen: {{what}}',
   testKit: 'Zum Prüfen vorhanden:',
   slipWants: 'Auf dem Zettel fehlen noch: Beleg, Teilenummer.',
   guideUsual: 'Hier ist alles so. Enter drücken.',

@@ -147,7 +147,7 @@ export const en = {
   untilNow: 'Until now:',
   pickNeeded: 'Expected: what there is, or that there is none of it.',
   takenNow: 'Taken:',
-  takenLast: 'Taken last: {{what}}.',
+  takenLast: 'Taken last: {{what}}',
   testKit: 'To test with:',
   slipWants: 'Missing on the slip: receipt, part number.',
   guideUsual: 'All of it is so here. Press Enter.',

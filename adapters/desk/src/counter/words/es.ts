@@ -155,7 +155,7 @@ export const es: CounterWords = {
   untilNow: 'Hasta ahora:',
   pickNeeded: 'Se espera: lo que hay, o que no hay nada de eso.',
   takenNow: 'Anotado:',
-  takenLast: 'Lo último anotado: {{what}}.',
+  takenLast: 'Lo último anotado: {{what}}',
   testKit: 'Para probar:',
   slipWants: 'Aún falta en el justificante: recibo, número de la pieza.',
   guideUsual: 'Aquí todo está así. Pulse Intro.',

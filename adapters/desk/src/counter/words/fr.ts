@@ -156,7 +156,7 @@ export const fr: CounterWords = {
   untilNow: 'Jusqu’ici :',
   pickNeeded: 'Attendu : ce qu’il y a, ou qu’il n’y a rien de cela.',
   takenNow: 'Noté :',
-  takenLast: 'Noté en dernier : {{what}}.',
+  takenLast: 'Noté en dernier : {{what}}',
   testKit: 'Pour tester :',
   slipWants: 'Manquent encore au bon : ticket, numéro de la pièce.',
   guideUsual: 'Ici, tout est ainsi. Appuyez sur Entrée.',

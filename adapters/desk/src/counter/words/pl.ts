@@ -150,7 +150,7 @@ export const pl: CounterWords = {
   untilNow: 'Dotąd:',
   pickNeeded: 'Oczekiwano: tego, co jest, albo że nic z tego nie ma.',
   takenNow: 'Zapisano:',
-  takenLast: 'Ostatnio przyjęto: {{what}}.',
+  takenLast: 'Ostatnio przyjęto: {{what}}',
   testKit: 'Do badania jest:',
   slipWants: 'Na kwicie brakuje jeszcze: paragonu, numeru części.',
   guideUsual: 'Tutaj wszystko tak jest. Naciśnij Enter.',

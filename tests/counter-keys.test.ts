@@ -1,0 +1,133 @@
+/**
+ * Keys of the parts counter beside those that answer, and what is invented kept from what is real.
+ */
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from 'vitest';
+import { servePages } from '../tools/pages.mjs';
+import { prepare } from '../tools/prepare.mjs';
+import { again, startBrowser, whyNoBrowser } from './support/browser.ts';
+import {
+  asked,
+  inside,
+  numberOf,
+  openCounter,
+  plain,
+  press,
+  scan,
+  settled,
+  typeSlowly,
+} from './support/counter-page.ts';
+
+// A browser on a machine busy with other tests takes its time.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 180_000 });
+
+const eventually = (holds: () => Promise<void>): Promise<void> =>
+  vi.waitFor(holds, { timeout: 20_000, interval: 100 });
+
+describe.skipIf(whyNoBrowser !== undefined)('at the parts counter', again, () => {
+  let browser: Browser;
+  let site: Awaited<ReturnType<typeof servePages>>;
+
+  beforeAll(async () => {
+    await prepare();
+    [browser, site] = await Promise.all([startBrowser(), servePages()]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    site.close();
+  });
+
+  /** The counter with the invented shop; closed when the test has ended, and then without any fault. */
+  async function practising(): Promise<Page> {
+    const opened = await openCounter(browser, `${site.url}desk/counter.html?lang=en`);
+    onTestFinished(async () => {
+      await opened.context.close();
+      expect(opened.faults).toEqual([]);
+    });
+    await press(opened.page, '3');
+    await inside(opened.page, '.ledger').waitFor();
+    return opened.page;
+  }
+
+  /** The invented battery that came in flat, before its first figures. */
+  async function batteryInHand(page: Page): Promise<void> {
+    await scan(page, 'W-09815');
+    await inside(page, '#figure-case-temperature').waitFor();
+  }
+
+  test('a part is put aside by one key, also out of the field of a figure', async () => {
+    const page = await practising();
+    await batteryInHand(page);
+    await page.keyboard.press('F9');
+    await eventually(async () => {
+      expect(await plain(inside(page, '.notes'))).toMatch(/Put aside since \d\d:\d\d/u);
+    });
+    const waiting = inside(page, '.others-list li').filter({ hasText: 'W-09815' });
+    expect(await plain(waiting)).toMatch(/put aside since .* \d\d:\d\d/u);
+  });
+
+  test('a second minus before a figure is none', async () => {
+    const page = await practising();
+    await batteryInHand(page);
+    await inside(page, '#figure-case-temperature').focus();
+    await typeSlowly(page, '--5');
+    expect(await inside(page, '#figure-case-temperature').inputValue()).toBe('-5');
+  });
+
+  test('what cannot be done as a caution asks is said by the same key as anywhere', async () => {
+    const page = await practising();
+    for (const label of ['it is the part we sold', 'engine turns slowly', 'fitted'])
+      await press(page, await numberOf(page, [label]));
+    await press(page, 'Enter');
+    expect(await asked(page)).toBe('All as the warning says?');
+    await page.waitForTimeout(settled);
+    await page.keyboard.press('/');
+    await eventually(async () => {
+      expect(await plain(inside(page, '.taken'))).toContain('Throw of the solenoid: not known.');
+    });
+  });
+
+  test('what was taken last is told beside a key that came too early', async () => {
+    const page = await practising();
+    await press(page, await numberOf(page, ['it is the part we sold']));
+    await page.keyboard.press('2');
+    await eventually(async () => {
+      expect(await plain(inside(page, '.notes'))).toMatch(
+        /Not taken: 2\..*Taken last: .*[^.]\.$/su,
+      );
+    });
+  });
+
+  test('from the invented shop one key leads to one’s own', async () => {
+    const page = await practising();
+    expect(await plain(inside(page, '.practice'))).toContain('This is an invented shop.');
+    await inside(page, '.practice .key').filter({ hasText: 'To my own shop' }).click();
+    await eventually(async () => {
+      expect(await inside(page, '.practice').count()).toBe(0);
+    });
+    expect(await plain(page.locator('keyturn-counter'))).not.toContain('(invented)');
+  });
+
+  test('what practice laid there is not listed among what a clerk took in', async () => {
+    const page = await practising();
+    const putDown = async (): Promise<void> => {
+      await eventually(async () => {
+        expect(await inside(page, '.card .key[data-key="2"]').innerText()).toContain('day’s list');
+      });
+      await press(page, '2');
+    };
+    await press(page, await numberOf(page, ['the customer’s old unit, in our box']));
+    await putDown();
+    await press(page, '1');
+    for (const label of ['no proof', 'the customer’s old unit, in our box'])
+      await press(page, await numberOf(page, [label]));
+    await putDown();
+    await inside(page, 'button').filter({ hasText: 'The day’s list' }).click();
+    await eventually(async () => {
+      expect(await inside(page, 'h3.played').count()).toBe(1);
+    });
+    expect(await inside(page, 'table').count()).toBe(2);
+    expect(await plain(inside(page, 'table').last())).toContain('W-10482');
+    expect(await plain(inside(page, 'table').first())).not.toContain('W-10482');
+  });
+});
