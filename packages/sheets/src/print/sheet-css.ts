@@ -48,6 +48,7 @@ header dl{margin-block-start:2mm}
 .lead p{margin-block-start:1mm}
 .facts dl{columns:2;column-gap:8mm}
 .facts dl>div{break-inside:avoid}
+.facts dl>div.long{column-span:all}
 .lines,.ranking,.cautions,.picture,.fields{break-inside:avoid}
 .fields,footer{break-before:avoid}
 .lines li{display:grid;grid-template-columns:3.5mm 1fr}

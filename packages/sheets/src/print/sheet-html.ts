@@ -1,7 +1,7 @@
 /**
  * A sheet as one HTML file that prints on A4 and Letter: no script, nothing from elsewhere.
  */
-import type { Block, Finding, Picture, Sheet } from '../sheet.ts';
+import type { Block, Fact, Finding, Picture, Sheet } from '../sheet.ts';
 import { escapeHtml } from './escape-html.ts';
 import { noteParts } from './note-parts.ts';
 import { sheetCss } from './sheet-css.ts';
@@ -56,7 +56,7 @@ function head({ title, subject, head: facts, code }: Sheet): string {
     '<div>',
     element('p', subject, 'subject'),
     element('h1', title),
-    `<dl>${facts.map(({ label, text }) => `<div>${element('dt', label)}<dd><bdi>${escapeHtml(text)}</bdi></dd></div>`).join('')}</dl>`,
+    factList(facts),
     '</div>',
     `<figure class="code">${code.picture.svg}${element('figcaption', code.caption)}</figure>`,
     '</header>',
@@ -67,6 +67,17 @@ function lead({ lead: { title, text } }: Sheet): string {
   return `<section class="lead">${element('h2', title)}${text === '' ? '' : element('p', text)}</section>`;
 }
 
+/** From so many letters on a fact has a line of its own below the columns: in one of them it is a ribbon. */
+const longFact = 60;
+
+function factList(facts: readonly Fact[]): string {
+  const rows = facts.map(
+    ({ label, text }) =>
+      `<div${text.length < longFact ? '' : ' class="long"'}>${element('dt', label)}<dd><bdi>${escapeHtml(text)}</bdi></dd></div>`,
+  );
+  return `<dl>${rows.join('')}</dl>`;
+}
+
 function block(one: Block): string {
   const heading = one.heading === '' ? '' : element('h2', one.heading);
   return `<section class="${one.kind} ${one.id}">${heading}${contents(one)}</section>`;
@@ -75,7 +86,7 @@ function block(one: Block): string {
 function contents(one: Block): string {
   switch (one.kind) {
     case 'facts':
-      return `<dl>${one.facts.map(({ label, text }) => `<div>${element('dt', label)}<dd><bdi>${escapeHtml(text)}</bdi></dd></div>`).join('')}</dl>`;
+      return factList(one.facts);
     case 'lines':
       return list(one.lines);
     case 'rows':
