@@ -19,14 +19,9 @@ export function coming(
   return html`<div class="coming">
     <p class="tag">${words.nextAsked}</p>
     <ol>
-      ${questions.map((one) => {
-        if (one.kind !== 'question') return nothing;
-        const options = one.entry === 'choice' ? one.options : [];
-        return html`<li>
-          <span class="what">${one.text}</span>
-          <span>${options.map(({ label }) => label).join(' · ')}</span>
-        </li>`;
-      })}
+      ${questions.map((one) =>
+        one.kind === 'question' ? html`<li><span class="what">${one.text}</span></li>` : nothing,
+      )}
     </ol>
   </div>`;
 }
