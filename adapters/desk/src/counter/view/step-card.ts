@@ -51,9 +51,9 @@ export function isDayAsked(shown: Shown, inHand: InHand): boolean {
   return isDay(inHand, questionOf(shown, inHand));
 }
 
-function isDay({ flow }: InHand, question: Question | undefined): boolean {
-  const isDate = question !== undefined && flow.checks[question.check]?.form.kind === 'date';
-  return isDate && question.entry !== 'choice';
+function isDay({ flow, back }: InHand, question: Question | undefined): boolean {
+  if (question === undefined || back.sitting.case.state.policy === null) return false;
+  return flow.checks[question.check]?.form.kind === 'date';
 }
 
 /** What can be told of how it is done, where it is folded away. */
@@ -212,6 +212,17 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
   if (asFigures.length > 0) return figures(shown, inHand, asFigures);
   if (isStoodAsked(inHand, check)) return stood(shown, check);
   if (isDay(inHand, question)) return dayField(shown, inHand, check);
+  const { form } = inHand.flow.checks[check] ?? {};
+  if (form?.kind === 'date') {
+    return numbered(
+      form.bands.map(({ id }) => ({
+        label: inHand.speaker.answerLabel(check, id),
+        press: () => {
+          give([id]);
+        },
+      })),
+    );
+  }
   if (entry === 'choices') return several(shown, question, give);
   return html`<div class="keys">
     ${options.map(({ id, key, label }) =>
