@@ -158,7 +158,7 @@ export const ar: CounterWords = {
   keyHow: 'إظهار كيفية ذلك أو إخفاؤها',
   labelSays: 'الملصق: {{label}}.',
   labelHalf: 'اضبط {{half}}.',
-  loadOtherwise: 'الحمل الآخر أو المدة الأخرى لا يُحتسبان: أعد القياس، أو اضغط /.',
+  loadOtherwise: 'حمل آخر أو مدة أخرى؟ أعد القياس، أو اضغط /.',
   takePicked: 'هذا كل شيء',
   correct: 'تصحيح',
   correcting: 'يُصحَّح الآن',

@@ -168,7 +168,7 @@ export const de: CounterWords = {
   keyHow: 'zeigen, wie es geht, oder ausblenden',
   labelSays: 'Etikett: {{label}}.',
   labelHalf: '{{half}} einstellen.',
-  loadOtherwise: 'Andere Last oder Zeit zählt nicht: neu messen, oder / drücken.',
+  loadOtherwise: 'Andere Last oder Zeit? Neu messen, oder / drücken.',
   takePicked: 'Das ist alles',
   correct: 'Berichtigen',
   correcting: 'Wird berichtigt',

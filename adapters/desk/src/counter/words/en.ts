@@ -161,7 +161,7 @@ export const en = {
   keyHow: 'show how it is done, or hide it',
   labelSays: 'Label: {{label}}.',
   labelHalf: 'Set {{half}}.',
-  loadOtherwise: 'Any other load or time does not count: test again, or press /.',
+  loadOtherwise: 'Other load or time? Test again, or press /.',
   takePicked: 'That is all',
   correct: 'Correct',
   correcting: 'To be put right',

@@ -169,7 +169,7 @@ export const es: CounterWords = {
   keyHow: 'mostrar cómo se hace, u ocultarlo',
   labelSays: 'Etiqueta: {{label}}.',
   labelHalf: 'Ajuste {{half}}.',
-  loadOtherwise: 'Otra carga u otro tiempo no cuenta: mida de nuevo, o pulse /.',
+  loadOtherwise: '¿Otra carga u otro tiempo? Mida de nuevo, o pulse /.',
   takePicked: 'Eso es todo',
   correct: 'Corregir',
   correcting: 'Se va a corregir',

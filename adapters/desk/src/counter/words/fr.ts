@@ -170,7 +170,7 @@ export const fr: CounterWords = {
   keyHow: 'montrer comment faire, ou le cacher',
   labelSays: 'Étiquette : {{label}}.',
   labelHalf: 'Réglez {{half}}.',
-  loadOtherwise: 'Une autre charge ou durée ne compte pas : refaites l’essai, ou appuyez sur /.',
+  loadOtherwise: 'Autre charge ou durée ? Refaites l’essai, ou appuyez sur /.',
   takePicked: 'C’est tout',
   correct: 'Corriger',
   correcting: 'À corriger',

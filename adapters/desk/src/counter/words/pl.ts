@@ -164,7 +164,7 @@ export const pl: CounterWords = {
   keyHow: 'pokazać, jak to zrobić, albo ukryć',
   labelSays: 'Etykieta: {{label}}.',
   labelHalf: 'Proszę nastawić {{half}}.',
-  loadOtherwise: 'Inne obciążenie lub czas się nie liczy: zmierzyć ponownie albo nacisnąć /.',
+  loadOtherwise: 'Inne obciążenie lub czas? Zmierzyć ponownie albo nacisnąć /.',
   takePicked: 'To wszystko',
   correct: 'Popraw',
   correcting: 'Do poprawienia',
