@@ -166,7 +166,7 @@ describe('the code of the vehicle’s case, typed into a return', () => {
       `the code is ${grouped} thanks`,
     );
     expect(said).toContain('The case of the vehicle is of January 1, 2026');
-    expect(said).toContain('What the vehicle says: points elsewhere.');
+    expect(said).toContain('What the vehicle says: something else measured bad.');
   });
 
   test.each([

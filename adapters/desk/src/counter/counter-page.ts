@@ -258,6 +258,12 @@ export class CounterPage {
     fetchPart: (number) => {
       void this.#work.entry.fetchPart(number);
     },
+    receipt: (number) => {
+      this.#work.hold({ open: null });
+      if (number === '') return;
+      this.#work.tell('receipt', number);
+      void this.#work.entry.fetchPart(number);
+    },
     price: (text) => {
       this.#work.price(text);
     },

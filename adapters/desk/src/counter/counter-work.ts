@@ -17,6 +17,7 @@ import { inHandOf, withoutErrors, type Lying } from './in-hand.ts';
 import {
   closedAsDecided,
   flowOf,
+  lacksReceipt,
   stillTyped,
   type CounterReturn,
 } from './return/counter-return.ts';
@@ -265,6 +266,7 @@ export class CounterWork {
       const isInHand = this.#lying?.id === id;
       if (isInHand) {
         this.#lie({ id, laid, unclear, figures: {}, ahead: [] });
+        if (lacksReceipt(next, events)) this.#hand = { ...emptyHand, open: 'receipt' };
         this.#isArriving = true;
       }
       // Kept before anything else is waited for: what is typed meanwhile goes on from there.
@@ -575,6 +577,7 @@ export class CounterWork {
   handsOff(): void {
     this.#lying = undefined;
     this.#hand = emptyHand;
+    this.#notices = [];
     rememberInHand('counter', undefined);
   }
 

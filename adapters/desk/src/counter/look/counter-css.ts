@@ -58,9 +58,9 @@ const css = `
 .taken li + li + li::before { content: '· '; }
 .until { display: flex; flex-wrap: wrap; gap: 0 .5rem; color: var(--i2); }
 .until .ruler { display: none; }
-.coming { display: grid; gap: .6rem; padding-block-start: .8rem; border-block-start: 1px dashed var(--l); }
-.coming li { display: flex; flex-wrap: wrap; align-items: center; gap: .4rem; }
-.coming .what { flex: 0 0 auto; min-inline-size: 9.5rem; max-inline-size: 100%; margin-inline-end: .4rem; }
+.coming { display: flex; flex-wrap: wrap; gap: 0 .6rem; padding-block-start: .8rem; border-block-start: 1px dashed var(--l); color: var(--i2); font-size: .95em; }
+.coming ol { display: contents; }
+.coming li + li::before { content: '· '; }
 .kit { display: flex; align-items: center; gap: .4rem; color: var(--i2); font-size: .95em; }
 .kit .fix { min-block-size: 44px; min-inline-size: 44px; border: 0; background: none; color: inherit; font-size: 1.1em; cursor: pointer; }
 .how-to { display: grid; gap: .3rem; max-inline-size: 46rem; padding-inline-start: .9rem; border-inline-start: 3px solid var(--l); color: var(--i2); }

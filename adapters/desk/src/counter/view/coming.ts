@@ -1,10 +1,8 @@
 /**
- * What is asked next on the same screen: it is read with the question in hand, and whoever points
- * instead of pressing numbers answers it at once.
+ * What is asked next: it is read with the question in hand, and answered when its turn comes.
  */
 import type { AskMessage } from '@keyturn/core';
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { keyView } from '../../view/key.ts';
 import type { InHand, Shown } from './shown.ts';
 
 /**
@@ -12,31 +10,20 @@ import type { InHand, Shown } from './shown.ts';
  * before a caution is confirmed there is nothing to answer.
  */
 export function coming(
-  { act }: Shown,
+  { words }: Shown,
   { ahead, speaker, laid }: InHand,
 ): TemplateResult | typeof nothing {
   const isAsked = laid.inHand.some(({ kind }) => kind === 'ask');
   const questions = isAsked ? speaker.render(ahead.filter(isPlain)) : [];
   if (questions.length === 0) return nothing;
-  return html`<ol class="coming">
-    ${questions.map((one) => {
-      if (one.kind !== 'question') return nothing;
-      const { check, text, entry } = one;
-      const options = entry === 'choice' ? one.options : [];
-      return html`<li>
-        <span class="what">${text}</span>
-        ${options.map(({ id, label }) =>
-          keyView({
-            label,
-            isSmall: true,
-            press: () => {
-              act.answer(check, [id]);
-            },
-          }),
-        )}
-      </li>`;
-    })}
-  </ol>`;
+  return html`<div class="coming">
+    <p class="tag">${words.nextAsked}</p>
+    <ol>
+      ${questions.map((one) =>
+        one.kind === 'question' ? html`<li><span class="what">${one.text}</span></li>` : nothing,
+      )}
+    </ol>
+  </div>`;
 }
 
 function isPlain({ form, beside }: AskMessage): boolean {

@@ -2,7 +2,6 @@
  * A day that is typed: as ISO 8601 has it, or as the language writes it. A single digit is no day, so
  * that what else can be answered is picked by its number in the same field.
  */
-import type { AnswerInput } from '@keyturn/core';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyed } from 'lit-html/directives/keyed.js';
 import { keyView } from '../../view/key.ts';
@@ -16,12 +15,11 @@ interface Picked {
   readonly press: () => void;
 }
 
-/** Draws the field, and under it what a day may have meant, or what is picked without terms. */
+/** Draws the field, and under it the days that what was typed may mean. */
 export function dayField(shown: Shown, inHand: InHand, check: string): TemplateResult {
   const { words, act, today } = shown;
   const { back, speaker } = inHand;
   const picked = pickedBy(shown, inHand, check);
-  const isWithoutTerms = back.sitting.case.state.policy === null;
   return html`${keyed(
     back.id,
     html`<form
@@ -35,7 +33,6 @@ export function dayField(shown: Shown, inHand: InHand, check: string): TemplateR
         // What is refused is typed over.
         field.select();
         if (one !== undefined) one.press();
-        else if (isWithoutTerms) act.notice(fill(words.dayNoTerms, { given: text }));
         else if (text === '') act.notice(fill(words.dayNeeded, { day: today }));
         else act.day(check, text);
       }}
@@ -50,7 +47,7 @@ export function dayField(shown: Shown, inHand: InHand, check: string): TemplateR
       />
       <button type="submit" class="key take">
         <kbd class="at" aria-hidden="true">${keyOf.take}</kbd>
-        <span class="label">${isWithoutTerms ? words.take : words.takeDay}</span>
+        <span class="label">${words.takeDay}</span>
       </button>
     </form>`,
   )}
@@ -63,18 +60,12 @@ export function dayField(shown: Shown, inHand: InHand, check: string): TemplateR
   }`;
 }
 
-function pickedBy({ act, today }: Shown, inHand: InHand, check: string): readonly Picked[] {
-  const { back, speaker, flow, offers } = inHand;
-  const { form } = flow.checks[check] ?? {};
-  const isWithoutTerms = back.sitting.case.state.policy === null;
-  const ids = isWithoutTerms && form?.kind === 'date' ? form.bands.map(({ id }) => id) : [];
-  const give = (value: AnswerInput['value']) => (): void => {
-    act.answer(check, value);
-  };
-  return [
-    ...ids.map((id) => ({ label: speaker.answerLabel(check, id), press: give([id]) })),
-    ...offers.flatMap(({ label, value }) =>
-      typeof value === 'string' && value <= today ? [{ label, press: give([value]) }] : [],
-    ),
-  ];
+function pickedBy({ act, today }: Shown, { offers }: InHand, check: string): readonly Picked[] {
+  return offers.flatMap(({ label, value }) => {
+    if (typeof value !== 'string' || value > today) return [];
+    const press = (): void => {
+      act.answer(check, [value]);
+    };
+    return [{ label, press }];
+  });
 }

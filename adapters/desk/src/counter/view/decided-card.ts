@@ -15,21 +15,18 @@ export function decidedCard(shown: Shown, inHand: InHand): TemplateResult {
   const { title, strength } = decided;
   return html`${sentence('', title)}
     <p class="sure">${strength}</p>
-    ${paid(decided)} ${toDo(decided)} ${wanted(shown, inHand)}
-    ${numbered(decidedKeys(shown, inHand))}`;
+    ${paid(shown, decided)} ${toDo(decided)} ${numbered(decidedKeys(shown, inHand))}`;
 }
 
-/** What is paid back in all, or what an amount lacks; the arithmetic is on the slip. */
-function paid({ sections }: Decided): TemplateResult | typeof nothing {
+/**
+ * What is paid back in all, or what an amount lacks; the arithmetic is on the slip. Without terms
+ * nothing is reckoned, which is said beside the part.
+ */
+function paid({ shop }: Shown, { sections }: Decided): TemplateResult | typeof nothing {
+  if (shop === null) return nothing;
   const refund = sections.find(({ id }) => id === 'refund');
   if (refund === undefined) return nothing;
   return html`<p class="sure"><b>${refund.heading}:</b> ${refund.lines.at(-1)}</p>`;
-}
-
-/** What the slip lacks of the part. */
-function wanted({ words }: Shown, { back }: InHand): TemplateResult | typeof nothing {
-  if (back.number !== '' || back.receipt !== '') return nothing;
-  return html`<p class="hint">${words.slipWants}</p>`;
 }
 
 /** What is to be done now, where the decision says so. */

@@ -19,13 +19,12 @@ export function guide(shown: Shown): TemplateResult | typeof nothing {
         ? lineFor(shown, inHand)
         : '';
   return html`<aside class="practice" aria-label=${words.practice}>
-    ${line === '' ? nothing : html`<p>${line}</p>`}
-    <p class="invented">
-      <b>${words.inventedShop}</b>
-      <button type="button" class="key small" @click=${shown.act.forgetShop}>
-        <span class="label">${words.leaveInvented}</span>
-      </button>
-    </p>
+    ${
+      line === ''
+        ? html`<p><b>${words.inventedShop}</b></p>`
+        : html`<p>${line}</p>
+            <p class="invented">${words.practice}</p>`
+    }
   </aside>`;
 }
 

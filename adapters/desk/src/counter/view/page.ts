@@ -17,6 +17,7 @@ import { decidedCard, goodwillCard, standing } from './decided-card.ts';
 import { guide } from './guide.ts';
 import { keysHelp } from './keys-help.ts';
 import { ledger } from './ledger.ts';
+import { receiptCard } from './receipt-card.ts';
 import { shopTerms } from './shop-terms.ts';
 import type { InHand, Shown } from './shown.ts';
 import { toldCard } from './told-card.ts';
@@ -75,6 +76,7 @@ function card(shown: Shown, inHand: InHand): TemplateResult {
   if (hand.offered !== null) return caseCard(shown, inHand, hand.offered);
   if (hand.open === 'danger') return dangerCard(shown, inHand);
   if (hand.open === 'goodwill') return goodwillCard(shown);
+  if (hand.open === 'receipt') return receiptCard(shown);
   if (hand.asking !== null) return askingCard(shown, inHand);
   if (inHand.back.goodwill !== null) return decidedCard(shown, inHand);
   return positionOf(inHand.back.sitting.case).awaiting === 'nothing'
@@ -237,6 +239,7 @@ function empty(shown: Shown): TemplateResult {
       },
     },
     ...(shop === null ? [{ label: words.practise, press: act.practise }] : []),
+    ...(shop?.isInvented === true ? [{ label: words.leaveInvented, press: act.forgetShop }] : []),
   ])}
   ${shop === null ? html`<p class="hint">${words.noTerms}</p>` : nothing}`;
 }

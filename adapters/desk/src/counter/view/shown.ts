@@ -20,7 +20,7 @@ export interface Hand {
   /** The check whose answer is being put right. */
   readonly asking: string | null;
   /** What lies over the step in hand. */
-  readonly open: 'danger' | 'goodwill' | 'camera' | null;
+  readonly open: 'danger' | 'goodwill' | 'camera' | 'receipt' | null;
   /** What a line told, of which it is asked whether it is meant so. */
   readonly told: HeardLine | null;
   /** A case of a vehicle of which it is asked whether it is the right one. */
@@ -88,6 +88,8 @@ export interface Actions {
   readonly tell: (field: PartField, text: string) => void;
   /** Fills in what the shop knows of a part by its number or the receipt of its sale. */
   readonly fetchPart: (number: string) => void;
+  /** The number of the receipt; empty: it goes on without. */
+  readonly receipt: (number: string) => void;
   readonly price: (text: string) => void;
   readonly oldUnit: (told: 'returned' | 'owed') => void;
   readonly boughtOn: (by: Exclude<Diagnosis['by'], 'case'>) => void;

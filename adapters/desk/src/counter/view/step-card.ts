@@ -15,6 +15,7 @@ import { leaveKey } from './leave-key.ts';
 import { how, howLines, sentence, type Question } from './sentence.ts';
 import type { InHand, Shown } from './shown.ts';
 import { cautionsOf, signs } from './signs.ts';
+import { isStoodAsked, isWarmth, stood } from './stood.ts';
 import { taken } from './taken.ts';
 import { usualList, usualOf } from './usual-list.ts';
 
@@ -26,33 +27,33 @@ export function questionOf({ hand }: Shown, { flow, speaker, laid }: InHand): Qu
 }
 
 /** The checks whose figures are asked for now; a temperature last, since many a shop has none to give. */
-export function figuresInHand(hand: Shown['hand'], { flow, laid }: InHand): readonly string[] {
+export function figuresInHand(hand: Shown['hand'], inHand: InHand): readonly string[] {
+  const { flow, laid } = inHand;
   const ask = laid.inHand.find((message) => message.kind === 'ask');
   const asked =
     hand.asking === null ? [ask?.check, ...(ask?.beside?.readings ?? [])] : [hand.asking];
-  const isLast = (check: string): number => {
-    const form = flow.checks[check]?.form;
-    return form?.kind === 'reading' && form.unit === 'Cel' ? 1 : 0;
-  };
   return asked
     .filter((check) => check !== undefined)
     .filter((check) => flow.checks[check]?.form.kind === 'reading')
-    .toSorted((one, other) => isLast(one) - isLast(other));
+    .filter((check) => !isStoodAsked(inHand, check))
+    .toSorted((one, other) => Number(isWarmth(inHand, one)) - Number(isWarmth(inHand, other)));
 }
 
 /** True where the answer is typed into a field: while it has the focus, no figure is a command. */
 export function isTypedInto(shown: Shown, inHand: InHand): boolean {
   const question = questionOf(shown, inHand);
-  return figuresInHand(shown.hand, inHand).length > 0 || isDay(inHand, question);
+  const isReceipt = shown.hand.open === 'receipt';
+  return isReceipt || figuresInHand(shown.hand, inHand).length > 0 || isDay(inHand, question);
 }
 
-/** True where a day is asked for. */
+/** True where a day is asked for; without terms it is asked in words. */
 export function isDayAsked(shown: Shown, inHand: InHand): boolean {
   return isDay(inHand, questionOf(shown, inHand));
 }
 
-function isDay({ flow }: InHand, question: Question | undefined): boolean {
-  return question !== undefined && flow.checks[question.check]?.form.kind === 'date';
+function isDay({ flow, back }: InHand, question: Question | undefined): boolean {
+  if (question === undefined || back.sitting.case.state.policy === null) return false;
+  return flow.checks[question.check]?.form.kind === 'date';
 }
 
 /** What can be told of how it is done, where it is folded away. */
@@ -133,10 +134,14 @@ function asked(shown: Shown, inHand: InHand): TemplateResult {
   }
   const isTogether = figuresInHand(shown.hand, inHand).length > 1;
   return html`${taken(shown, inHand)} ${signs(inHand)}
-  ${sentence('', isTogether ? words.figuresAsk : question.text)}
+  ${sentence('', isTogether ? words.figuresAsk : wording(shown, inHand, question))}
   ${toCompare(inHand, question.check)} ${label(shown, inHand, question.check)}
   ${isTogether ? nothing : howOf(shown, inHand, question)} ${answers(shown, inHand, question)}
   ${coming(shown, inHand)}`;
+}
+
+function wording({ words }: Shown, inHand: InHand, { check, text }: Question): string {
+  return isStoodAsked(inHand, check) ? words.stoodAsk : text;
 }
 
 /** How it is found out, where it is unfolded or told in any case. */
@@ -167,14 +172,16 @@ function label(
   const needs = flow.checks[check]?.needs.flat() ?? [];
   const isLoaded = needs.includes('load-tester');
   const isSet = isLoaded || needs.includes('electronic-tester');
-  if (!isSet || typeof rating !== 'number' || typeof standard !== 'string') return nothing;
+  const only = isLoaded ? html`<p class="hint">${words.loadOtherwise}</p>` : nothing;
+  if (!isSet || typeof rating !== 'number' || typeof standard !== 'string') return only;
   const amperes = (value: number): string => speaker.formatQuantity({ value, unit: 'A' });
   const named = `${amperes(rating)} ${speaker.answerLabel('label-standard', standard)}`;
   const isHalved = isLoaded && halved.includes(standard);
   return html`<p class="sure">
-    ${fill(words.labelSays, { label: named })}
-    ${isHalved ? fill(words.labelHalf, { half: amperes(rating / 2) }) : nothing}
-  </p>`;
+      ${fill(words.labelSays, { label: named })}
+      ${isHalved ? fill(words.labelHalf, { half: amperes(rating / 2) }) : nothing}
+    </p>
+    ${only}`;
 }
 
 /** The standards of whose amperes half is the load of a load test. */
@@ -189,7 +196,8 @@ export function askingCard(shown: Shown, inHand: InHand): TemplateResult {
   const { check } = question;
   const isAnswered = back.sitting.case.state.answers[check] !== undefined;
   const until = laid.strip.findings.find((line) => line.check === check);
-  return html`${signs(inHand)} ${sentence(isAnswered ? words.correcting : '', question.text)}
+  return html`${signs(inHand)}
+  ${sentence(isAnswered ? words.correcting : '', wording(shown, inHand, question))}
   ${until === undefined ? nothing : html`<div class="until">${words.untilNow} ${finding(until, speaker)}</div>`}
   ${howOf(shown, inHand, question)} ${answers(shown, inHand, question)} ${leaveKey(shown)}`;
 }
@@ -202,7 +210,19 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
   };
   const asFigures = figuresInHand(hand, inHand);
   if (asFigures.length > 0) return figures(shown, inHand, asFigures);
+  if (isStoodAsked(inHand, check)) return stood(shown, check);
   if (isDay(inHand, question)) return dayField(shown, inHand, check);
+  const { form } = inHand.flow.checks[check] ?? {};
+  if (form?.kind === 'date') {
+    return numbered(
+      form.bands.map(({ id }) => ({
+        label: inHand.speaker.answerLabel(check, id),
+        press: () => {
+          give([id]);
+        },
+      })),
+    );
+  }
   if (entry === 'choices') return several(shown, question, give);
   return html`<div class="keys">
     ${options.map(({ id, key, label }) =>
