@@ -53,6 +53,29 @@ function isEither(
   );
 }
 
+/**
+ * The tokens without the figures of something else, where two are left that were measured one after
+ * the other, and no word says which holds: "measured twice, 12.7 and then 11.8", "first 12.5, then
+ * 11.1, which one".
+ */
+export function leftOpen(
+  tokens: readonly Token[],
+  context: LineContext,
+): readonly Token[] | undefined {
+  const { again, present, instead } = figureWordsOf(context.lexicon.words);
+  if (!hasPhrase(tokens, again) || hasPhrase(tokens, present)) return undefined;
+  const figures = findFigures(tokens, context);
+  if (figures.length < 2 || figures.length > mostFigures) return undefined;
+  const others = asides(figures, tokens, context);
+  const [one, other, more] = figures.filter((figure) => !others.includes(figure));
+  if (one === undefined || other === undefined || more !== undefined) return undefined;
+  const isOpen =
+    isOfOneKind(one, other) &&
+    one.value !== other.value &&
+    !hasPhrase(tokens.slice(one.end, other.start), instead);
+  return isOpen ? without(tokens, others) : undefined;
+}
+
 function othersOf(
   figures: readonly SaidFigure[],
   tokens: readonly Token[],

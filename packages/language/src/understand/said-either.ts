@@ -1,5 +1,5 @@
 /** Answers that a text leaves open: between two of them, or whether it is one at all. */
-import { endsWithPhrase, phraseAt } from '../readings/word-run.ts';
+import { endsWithPhrase, phraseAt, withoutPhrases } from '../readings/word-run.ts';
 import { hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
 import { chooseOption, isOfSeveral } from './choices.ts';
@@ -12,8 +12,8 @@ import { type Turn, answers, input, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';
 
 /**
- * "It grinds or does nothing" leaves it open, "sometimes it grinds, sometimes not" too; so does who
- * cannot say whether it does.
+ * "It grinds or does nothing" leaves it open, "sometimes it grinds, sometimes not" and "maybe" twice
+ * too; so does who cannot say whether it does.
  */
 export function readEither(turn: Turn): Understood | undefined {
   const check = optionsInHand(turn);
@@ -28,7 +28,7 @@ export function readEither(turn: Turn): Understood | undefined {
       : undefined;
   }
   const either = saidEither(turn, check);
-  return either.length > 1 ? offersOf(either.map((fit) => ({ check, fit }))) : undefined;
+  return either.length > 0 ? offersOf(either.map((fit) => ({ check, fit }))) : undefined;
 }
 
 /** What is said beside not knowing whether it is so: nothing beside "no idea if it was on". */
@@ -79,7 +79,23 @@ function saidEither(turn: Turn, check: CheckPhrases): readonly Fit[] {
   // What comes in turns is an answer itself to how evenly it turns: "now fast, now slow".
   const whole = parts === byTurns ? chosen(tokens, check, lexicon) : undefined;
   if (whole !== undefined && whole.score >= sureOfTurns) return [];
-  return fits.filter(({ id }, at) => fits.findIndex((fit) => fit.id === id) === at);
+  const each = fits.filter(({ id }, at) => fits.findIndex((fit) => fit.id === id) === at);
+  // "Maybe it clicks, maybe not."
+  const isOrNot = parts.slice(1).some((part) => isBareDenial(part, lexicon));
+  return each.length > 1 || isOrNot ? each : [];
+}
+
+/** "Or not": nothing but what denies, and small words. */
+function isBareDenial(part: readonly Token[], { words }: Lexicon): boolean {
+  const said = withoutPhrases(part, words.talk['dont-know']);
+  const end = said.findIndex(({ kind }) => kind === 'mark');
+  const first = end < 0 ? said : said.slice(0, end);
+  const isNo = (token: Token): boolean =>
+    token.kind === 'word' &&
+    (words.negators.includes(token.text) || words.talk.no.includes(token.text));
+  const isSmall = (token: Token): boolean =>
+    token.kind === 'word' && words.fillers.includes(token.text);
+  return first.some(isNo) && first.every((token) => isNo(token) || isSmall(token));
 }
 
 /** The words before, between and behind these phrases. */
@@ -111,7 +127,7 @@ function openOf(
 ): Fit | undefined {
   const { parts, check, lexicon } = by;
   const isFirst = parts.slice(0, at).every(({ length }) => length === 0);
-  const clauses = cutClauses(withoutUnknowing(part, lexicon), lexicon);
+  const clauses = cutClauses(withoutPhrases(part, lexicon.words.talk['dont-know']), lexicon);
   const near = (isFirst ? clauses.at(-1) : clauses[0]) ?? [];
   // "It does not click or turn" leaves nothing open.
   if (isFirst && deniesSome(near, lexicon)) return undefined;
@@ -120,18 +136,6 @@ function openOf(
   const whole = chosen(part, check, lexicon);
   const others = joinClauses(clauses.filter((clause) => clause !== near));
   return chosen(others, check, lexicon) === undefined ? whole : undefined;
-}
-
-/** The words without saying that one does not know. */
-function withoutUnknowing(part: readonly Token[], { words }: Lexicon): readonly Token[] {
-  const kept: Token[] = [];
-  for (let at = 0; at < part.length; at += 1) {
-    const length = phraseAt(part, at, words.talk['dont-know']);
-    const token = part[at];
-    if (length > 0) at += length - 1;
-    else if (token !== undefined) kept.push(token);
-  }
-  return kept;
 }
 
 function deniesSome(tokens: readonly Token[], { reader }: Lexicon): boolean {

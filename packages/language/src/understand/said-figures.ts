@@ -7,6 +7,7 @@ import { spellNumbers } from '../numbers/numbers.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { isAlike } from '../numbers/unit.ts';
 import type { LineResult } from '../readings/line-placing.ts';
+import { leftOpen } from '../readings/one-of-figures.ts';
 import { readLabel, readStandard } from '../readings/label.ts';
 import { endsWithPhrase, hasPhrase, phraseAt, textOf } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
@@ -14,6 +15,7 @@ import type { Token } from '../typed/token.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { readChoice, readClose } from './said-choice.ts';
+import { readEither } from './said-either.ts';
 import { readSeveral, readVolunteered, readWordsBeside } from './said-unasked.ts';
 import { type Turn, cut, input, isAsked, optionsInHand, possibleOf, unclear } from './turn.ts';
 import type { HeardTalk, Hearing, Understood } from './understood.ts';
@@ -125,7 +127,7 @@ function readReadings(turn: Turn): Understood | undefined {
   // At a question answered in words a figure may be part of the words: "3 clicks".
   const isWords = optionsInHand(turn)?.check.form.kind === 'choice';
   const chosen = isWords
-    ? (readSeveral(turn) ?? readChoice(turn) ?? readClose(turn))
+    ? (readEither(turn) ?? readSeveral(turn) ?? readChoice(turn) ?? readClose(turn))
     : tellsUnasked(turn, line);
   // One figure that is no reading is no answer either, and is said to be none.
   if (isWords && chosen === undefined && line.figures < 2) return undefined;
@@ -230,6 +232,8 @@ function readFigureLine(turn: Turn, nominal: 12 | 24): LineResult {
   const context = { ...lineContext(turn, isAsked(turn) ? turn.inHand : undefined), nominal };
   const line = readLine(withoutTold(turn), context);
   if (line.type === 'readings' || line.type === 'none') return line;
+  // What asks which of two holds may stand behind a comma.
+  if (leftOpen(spellNumbers(turn.tokens, lexicon.numbers), context) !== undefined) return line;
   // A bound is none the less one for what stands behind a comma.
   if (line.type === 'unclear' && line.code === 'not-exact') return line;
   const clauses = cutClauses(spellNumbers(turn.tokens, lexicon.numbers), lexicon);

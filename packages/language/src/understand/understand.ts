@@ -19,7 +19,7 @@ import { readNothing } from './said-nothing.ts';
 import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
 import { cutClauses } from './talk.ts';
-import { withDangerBeside } from './cried-beside.ts';
+import { withDangerBeside, withFigureBeside } from './cried-beside.ts';
 import { hasWord } from '../readings/word-run.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { withoutDoubtful } from './told-doubtful.ts';
@@ -116,7 +116,7 @@ function understandTokens(
   if (!tokens.some(({ kind }) => kind !== 'mark')) {
     return unclear(turn, text.trim() === '' ? 'empty' : 'not-understood');
   }
-  const understood = withDangerBeside(firstUnderstood(turn), turn);
+  const understood = withDangerBeside(withFigureBeside(firstUnderstood(turn), turn), turn);
   const danger = dangerOfPlace(understood, turn);
   if (danger === undefined) return understood;
   const interrupts = hearing.interrupts.filter((id) => id !== danger);

@@ -252,6 +252,9 @@ export const deWords: Words = {
     instead: list(`
       nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben, genau, sagen wir, sagen wir mal, sag ma, exakt, genauer, genau gesagt, um genau zu sein, sag mal
     `),
+    again: list(`
+      zweimal, 2 mal, beim zweiten mal, zweites mal, das andere mal, beim anderen mal, ein andermal, zweite messung, zweiten messung, welchen, welche nehm, welche soll, welche gilt, welcher gilt, welcher stimmt, welche stimmt, welcher wert, was gilt, was stimmt, was nehm, such dir
+    `),
     unsteady: list(
       `springt hin, hin und her, springt dauernd, schwankt dauernd, wechselt dauernd, wechselt ständig, ändert sich dauernd, ändert sich ständig, springt immer, springt rum`,
     ),
@@ -401,7 +404,7 @@ export const deWords: Words = {
   whether: ['ob'],
   alternatives: list(`oder, entweder, beziehungsweise, bzw`),
   turns: list(
-    `mal, manchmal, einmal, das eine mal, das andere mal, beim einen mal, beim nächsten mal, ab und zu, teils`,
+    `mal, manchmal, einmal, das eine mal, das andere mal, beim einen mal, beim nächsten mal, ab und zu, teils, vielleicht, kann sein, eventuell, womöglich, könnte sein, möglich dass`,
   ),
   clauseBreaks: list(`
     aber, und, dann, wenn, während, weil, obwohl, sondern, jedoch, danach, bevor, sobald

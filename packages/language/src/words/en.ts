@@ -194,6 +194,9 @@ export const enWords: Words = {
     instead: list(`
       no, no wait, wait, hang on, hold on, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, actually, oops, whoops, ups, my mistake, wrong, misread, read it wrong, er, erm, or rather, should be, nope, my bad, call it, lets say, exactly, to be exact, precisely, to be precise, say, lets call it, more exactly
     `),
+    again: list(`
+      twice, 2 times, second time, other time, another time, next time, second try, second go, second measurement, which one, which of, which do i, which should i, which is right, take your pick, pick one, one time
+    `),
     unsteady: list(
       `keeps changing, keeps jumping, keeps moving, keeps flicking, jumping between, changing between, flicks between, back and forth, jumps about, jumping about`,
     ),
@@ -345,7 +348,7 @@ export const enWords: Words = {
   whether: ['if', 'whether'],
   alternatives: list(`or, either`),
   turns: list(
-    `sometimes, some times, other times, at times, one time, another time, half the time, the other half, one minute, the next`,
+    `sometimes, some times, other times, at times, one time, another time, half the time, the other half, one minute, the next, maybe, might, perhaps, possibly, could be, may be`,
   ),
   clauseBreaks: list(`
     but, and, then, when, while, if, because, though, although, yet, instead

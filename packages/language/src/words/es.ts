@@ -301,6 +301,9 @@ export const esWords: Words = {
     instead: list(`
       perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal, digamos, exactamente, exacto, pongamos, o sea, para ser exactos, concretamente, en concreto
     `),
+    again: list(`
+      dos veces, 2 veces, la otra vez, otra vez me, segunda vez, segundo intento, segunda medición, cuál tomo, cuál pongo, cuál vale, cuál es, cuál uso, cuál anoto, cuál de, cuál le, cuál será, no sé cuál, con cuál
+    `),
     unsteady: list(
       `va saltando, va cambiando, va variando, cambia todo el, cambia a cada, no para de cambiar, no para de saltar, salta de uno, baila entre`,
     ),
@@ -443,7 +446,7 @@ export const esWords: Words = {
   whether: ['si'],
   alternatives: list(`o, u, o bien, ya sea`),
   turns: list(
-    `a veces, unas veces, otras veces, otras, a ratos, de a ratos, por ratos, en ocasiones, un rato, otro rato`,
+    `a veces, unas veces, otras veces, otras, a ratos, de a ratos, por ratos, en ocasiones, un rato, otro rato, quizás, quizá, tal vez, puede que, a lo mejor, puede ser que, capaz que`,
   ),
   clauseBreaks: list(`
     y, pero, entonces, luego, cuando, mientras, porque, aunque, sino, pues

@@ -206,6 +206,9 @@ export const frWords: Words = {
     instead: list(`
       non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux, disons, exactement, on va dire, mettons, pour être précis, précisément, plus exactement
     `),
+    again: list(`
+      deux fois, 2 fois, l autre fois, une autre fois, deuxième fois, deuxième mesure, deuxième essai, seconde fois, lequel, laquelle, je prends quoi, je garde quoi, d abord
+    `),
     unsteady: list(
       `ça saute, ça change tout, ça change sans, n'arrête pas de changer, arrête pas de changer, arrête pas de bouger, ça bouge tout, ça varie`,
     ),
@@ -350,7 +353,7 @@ export const frWords: Words = {
   whether: ['si', 's'],
   alternatives: list(`ou, soit, ou bien`),
   turns: list(
-    `un coup, des fois, parfois, une fois, une autre fois, tantôt, quelquefois, d autres fois`,
+    `un coup, des fois, parfois, une fois, une autre fois, tantôt, quelquefois, d autres fois, peut-être, peut être, ptet, p t être, possible que, il se peut`,
   ),
   clauseBreaks: list(`
     mais, et, quand, lorsque, lorsqu, si, car, parce, puisque, pourtant, cependant, sinon, tandis,

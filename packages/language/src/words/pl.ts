@@ -316,6 +316,9 @@ export const plWords: Words = {
     instead: list(`
       nie czekaj, czekaj, chwila, chwilę, chwileczkę, chwilkę, sekundę, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej, a konkretnie, konkretnie
     `),
+    again: list(`
+      2 razy, dwukrotnie, drugim razem, drugi raz, drugi pomiar, innym razem, który wpisać, który wziąć, która wartość, który wynik, który mam, którą mam, które mam, którą wziąć, które wziąć, który podać, którą podać, który dobry, który z nich, która z nich, co wpisać
+    `),
     unsteady: list(
       `skacze, waha się, ciągle się zmienia, cały czas się zmienia, wciąż się zmienia, zmienia się cały, zmienia się ciągle, raz tak raz tak`,
     ),
@@ -448,7 +451,7 @@ export const plWords: Words = {
   whether: ['czy'],
   alternatives: list(`albo, lub, czy, bądź`),
   turns: list(
-    `raz, czasem, czasami, innym razem, za drugim razem, niekiedy, chwilami, jednym razem`,
+    `raz, czasem, czasami, innym razem, za drugim razem, niekiedy, chwilami, jednym razem, może, być może, możliwe że, chyba`,
   ),
   clauseBreaks: list(`
     ale, lecz, a, i, oraz, potem, następnie, kiedy, gdy, jeśli, jeżeli, bo, ponieważ, choć, chociaż,

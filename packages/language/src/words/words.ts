@@ -76,6 +76,8 @@ export interface FigureWords {
   readonly engine: readonly string[];
   /** Puts the figure behind it in the place of the one before: `no wait`, `I mean`. */
   readonly instead: readonly string[];
+  /** Says that it was measured more than once, or asks which one holds: `second time`, `which one`. */
+  readonly again: readonly string[];
   /** The meter shows now this, now that: `keeps changing`. */
   readonly unsteady: readonly string[];
   /** What a figure was, and what it is: `yesterday`, `now`. */
@@ -149,6 +151,7 @@ const noFigureWords: FigureWords = {
   asideBehind: [],
   engine: [],
   instead: [],
+  again: [],
   unsteady: [],
   past: [],
   present: [],
@@ -250,7 +253,7 @@ export interface Words {
   readonly rails?: readonly string[];
   /** Words between two things of which only one may be: `or`. */
   readonly alternatives?: readonly string[];
-  /** Each begins one of what comes in turns: `sometimes` it clicks, `sometimes` it cranks. */
+  /** Each begins one of what comes in turns, or may be: `sometimes` it clicks, `maybe` it cranks. */
   readonly turns?: readonly string[];
   /** Begins what somebody does not know: no idea `whether`. */
   readonly whether?: readonly string[];
