@@ -225,7 +225,10 @@ function joinDecimals(
   const isBare = before.unit === undefined && (figure.unit ?? 'V') === 'V';
   const isInWords = before.inWords === true && figure.inWords === true;
   // "Nought two" is so many tenths where less than a volt is read.
-  const isVolts = before.value >= leastVolts || (before.value === 0 && form.range === 'drop');
+  const does = inHand?.check.does ?? [];
+  const isPulled = does.includes('starter') || does.includes('load');
+  const least = isPulled ? leastPulled : leastVolts;
+  const isVolts = before.value >= least || (before.value === 0 && form.range === 'drop');
   const isNoTeen = before.value === 0 || figure.value < 10 || figure.value >= 20;
   if (!isBehindUnit && !(isBare && isVolts && isNoTeen && (isInWords || isJoined)))
     return undefined;
@@ -244,8 +247,9 @@ function isOnly([token, more]: readonly Token[], words: readonly string[]): bool
   return token?.kind === 'word' && more === undefined && words.includes(token.text);
 }
 
-/** Below that, two numbers in words are two numbers. */
+/** Below that, two numbers in words are two numbers; a battery that is pulled on has less. */
 const leastVolts = 8;
+const leastPulled = 5;
 
 /** "Zwölf dreiviertel", "onze volts trois quarts": a whole number and a part of one in words. */
 function joinFraction(before: SaidFigure, figure: SaidFigure): SaidFigure | undefined {
@@ -517,13 +521,14 @@ export function hasBoundOnly(
 ): boolean {
   const { boundsOnly, nearly, negators } = lexicon.words;
   const isTurning = inHand?.check.does.includes('starter') === true;
-  const { changes, climbs, present, until } = figureWordsOf(lexicon.words);
+  const { changes, climbs, present, until, barely } = figureWordsOf(lexicon.words);
   // "It won't go above 12.4", "never fell under 10.2", "up to 13.9 now": where it is.
   const isReached = ({ start, end, decimals }: SaidFigure): boolean => {
     const lead = tokens.slice(Math.max(start - mostBoundWords, 0), start);
     const isOfEnd = hasPhrase(lead, [...climbs, ...changes]) || (isTurning && decimals > 0);
     const isEnd = hasPhrase(lead, negators) && isOfEnd;
-    return isEnd || (endsWithPhrase(tokens, start, until) && phraseAt(tokens, end, present) > 0);
+    const isBarely = decimals > 0 && endsWithPhrase(tokens, start, barely);
+    return isEnd || isBarely || (endsWithPhrase(tokens, start, until) && phraseAt(tokens, end, present) > 0);
   };
   const before = figures
     .filter((figure) => !isReached(figure))

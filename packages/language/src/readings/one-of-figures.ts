@@ -120,9 +120,28 @@ function asides(
     (figure) =>
       isAside(figure, tokens, context) ||
       (hasDecimals && isPartSaid(figure, tokens)) ||
-      (isMeasured && isCount(figure)),
+      (isMeasured && isCount(figure)) ||
+      isBehindThe(figure, { figures, tokens, context }),
   );
   return found.length < figures.length ? found : [];
+}
+
+/** "Twelve volts across the two": a count behind an article, beside a figure with a unit. */
+function isBehindThe(
+  figure: SaidFigure,
+  by: {
+    readonly figures: readonly SaidFigure[];
+    readonly tokens: readonly Token[];
+    readonly context: LineContext;
+  },
+): boolean {
+  const { figures, tokens, context } = by;
+  const { fillers } = context.lexicon.words;
+  const before = tokens[figure.start - 1];
+  const isThe = before?.kind === 'word' && fillers.includes(before.text);
+  const unit = unitInHand(context);
+  const isBesideUnit = figures.some((one) => one.unit !== undefined && one.unit === unit);
+  return isThe && unit !== 'a' && isCount(figure) && isBesideUnit;
 }
 
 function isAside(figure: SaidFigure, tokens: readonly Token[], context: LineContext): boolean {
@@ -134,8 +153,10 @@ function isAside(figure: SaidFigure, tokens: readonly Token[], context: LineCont
     endsWithPhrase(tokens, start, phrases) ||
     (isHedge(tokens[start - 1], context) && endsWithPhrase(tokens, start - 1, phrases));
   // "Mal 90, mal 260" tells two.
+  // "2nd attempt", "im 2. Versuch", "10-Euro-Messgerät": a sign or an ending may stand between.
   const isBehind = (phrases: readonly string[]): boolean =>
-    phraseAt(tokens, end, phrases) > 0 && !isAlikeWord(tokens[start - 1], tokens[end]);
+    (phraseAt(tokens, end, phrases) > 0 && !isAlikeWord(tokens[start - 1], tokens[end])) ||
+    (isOrdinalSign(tokens[end]) && phraseAt(tokens, end + 1, phrases) > 0);
   const isMarked = [tokens[start - 1], tokens[end]].some(
     (token) => token?.kind === 'mark' && currencies.includes(token.text),
   );
@@ -157,6 +178,14 @@ function isHedge(token: Token | undefined, { lexicon: { words } }: LineContext):
 function isJoined(before: Token | undefined, { lexicon: { words } }: LineContext): boolean {
   return before?.kind === 'word' && words.joins.includes(before.text);
 }
+
+/** The dot, the dash or the letters that make an ordinal of a figure: `2nd`, `2.`, `2e`. */
+function isOrdinalSign(token: Token | undefined): boolean {
+  if (token?.kind === 'mark') return '.-º°'.includes(token.text);
+  return token?.kind === 'word' && ordinalSigns.includes(token.text);
+}
+
+const ordinalSigns: readonly string[] = ['st', 'nd', 'rd', 'th', 'e', 'eme'];
 
 function isAlikeWord(one: Token | undefined, other: Token | undefined): boolean {
   return one?.kind === 'word' && other?.kind === 'word' && one.text === other.text;
@@ -314,12 +343,12 @@ function rounded(
   context: LineContext,
 ): readonly Stretch[] {
   const { words } = context.lexicon;
-  const { roughly, instead, round } = figureWordsOf(words);
+  const { roughly, instead, round, less } = figureWordsOf(words);
   const hedges = [...roughly, ...round, ...words.nearly, ...words.boundsOnly];
-  const small = [words.fillers, words.vague, words.courtesies ?? [], instead, hedges].flat();
+  const small = [words.fillers, words.vague, words.courtesies ?? [], instead, hedges, less].flat();
   const isRough = ({ start, end }: SaidFigure): boolean =>
     endsWithPhrase(tokens, start, hedges) ||
-    phraseAt(tokens, end, [...words.vague, ...roughly, ...round]) > 0;
+    phraseAt(tokens, end, [...words.vague, ...roughly, ...round, ...less]) > 0;
   const isOfDegrees = unitInHand(context) === 'Cel';
   return figures.flatMap((figure, index): Stretch[] => {
     const next = figures[index + 1];

@@ -155,10 +155,14 @@ function tellsUnasked(
   return told?.type === 'input' ? told : undefined;
 }
 
-/** A span of time that is named without its number is one: "fitted it a year ago", "سنة". */
+/**
+ * A span of time that is named without its number is one, and so is a volt that two are apart:
+ * "fitted it a year ago", "سنة", "a whole volt between them".
+ */
 function readOneUnit({ tokens, inHand, listener }: Turn): Understood | undefined {
   const form = inHand?.check.form;
-  if (inHand === undefined || form?.kind !== 'reading' || form.unit !== 'a') return undefined;
+  if (inHand === undefined || form?.kind !== 'reading') return undefined;
+  if (form.unit !== 'a' && form.expect !== 'battery.halves') return undefined;
   const { lexicon } = listener;
   const { words, readUnit } = lexicon;
   if (hasPhrase(tokens, words.vague) || hasBound(tokens, words)) return undefined;

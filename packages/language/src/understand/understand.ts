@@ -159,7 +159,7 @@ const readings: readonly Reading[] = [
   readLanguage,
   readPrice,
   readNothing,
-  readTalk,
+  readTalkOrEither,
   readMeter,
   readContext,
   readPutRight,
@@ -172,6 +172,14 @@ const readings: readonly Reading[] = [
   readClose,
   readVolunteered,
 ];
+
+/** Talk; who does not know which of two it is has left these two open: "fast or slow, can't tell". */
+function readTalkOrEither(turn: Turn): Understood | undefined {
+  const said = readTalk(turn);
+  if (said?.type !== 'input' || said.talk !== 'dont-know') return said;
+  const either = readEither(turn);
+  return either?.type === 'offers' && either.offers.length > 1 ? either : said;
+}
 
 /** So many terms at most ask what it costs. */
 const mostOfPrice = 8;

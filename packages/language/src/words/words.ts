@@ -19,6 +19,8 @@ export type TalkWord =
 export interface Spelling {
   /** True where an apostrophe parts two words: the `l’` of `l’allumage`. Else it is left out. */
   readonly elides?: boolean;
+  /** Words that are typed in Latin letters, by their consonants: `khms` for `khamsa`. */
+  readonly latin?: Readonly<Record<string, string>>;
   /** Letters that are written in two ways, and the way that is kept: `ae` for `ä` becomes `a`. */
   readonly letters?: readonly (readonly [typed: string, kept: string])[];
   /** Little words that are written on to the word behind them, longest first: `وال`, `ب`. */
@@ -92,6 +94,8 @@ export interface FigureWords {
   readonly onto: readonly string[];
   /** A bound that, behind a change, is where it ended: baja `hasta`. */
   readonly until: readonly string[];
+  /** Bounds that, before decimals, say how little it is that was read: `à peine` 11,8. */
+  readonly barely: readonly string[];
   /** Begins what goes on while a figure is read: `while`, `when`. */
   readonly moments: readonly string[];
   /** Before what was over when the figure was read: `after`, `since`. */
@@ -160,6 +164,7 @@ const noFigureWords: FigureWords = {
   from: [],
   onto: [],
   until: [],
+  barely: [],
   moments: [],
   after: [],
   unread: [],
