@@ -20,17 +20,19 @@ export function normalise(text: string, spelling: Spelling = {}): string {
 
 /**
  * Words of another script that are typed in Latin letters and in the figures that stand for some of
- * its own, found by their consonants, since everybody spells the vowels as they like: `khamsa`.
+ * its own, found as they are or by their consonants, since everybody spells vowels as they like:
+ * `khamsa`.
  */
 function fromLatin(text: string, words: Spelling['latin']): string {
   if (words === undefined) return text;
   return text.replace(/[a-z0-9]+/gi, (typed) => {
+    const word = typed.toLowerCase();
     const consonants = collapseRepeats(
-      typed.toLowerCase().replaceAll('ch', 'sh').replaceAll('th', 't').replaceAll('5', 'kh').replace(/[aeiouy]/g, ''),
+      word.replaceAll('ch', 'sh').replaceAll('th', 't').replaceAll('5', 'kh').replace(/[aeiouy]/g, ''),
     );
-    return Object.hasOwn(words, consonants) && consonants !== typed
-      ? (words[consonants] ?? typed)
-      : typed;
+    // A word that is spelled out stands before what has the same consonants.
+    const known = [word, consonants].find((one) => Object.hasOwn(words, one));
+    return known === undefined ? typed : (words[known] ?? typed);
   });
 }
 

@@ -61,6 +61,7 @@ export function spellWords(words: Words): Words {
     rails: all(words.rails ?? []),
     whether: all(words.whether ?? []),
     alternatives: all(words.alternatives ?? []),
+    perhaps: all(words.perhaps ?? []),
     clauseBreaks: all(words.clauseBreaks),
     fillers: all(words.fillers),
     endings: all(words.endings).sort((one, other) => other.length - one.length),

@@ -7,7 +7,7 @@ import { withOwnFuel } from './own-fuel.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
 import { readCorrection } from './said-correction.ts';
 import { readDay } from './said-day.ts';
-import { readEither } from './said-either.ts';
+import { readEither, readPerhaps } from './said-either.ts';
 import { readFalseAlarm } from './said-false-alarm.ts';
 import { readPutRight } from './put-right.ts';
 import { readFigures } from './said-figures.ts';
@@ -148,6 +148,7 @@ function withTold(understood: Understood, turn: Turn): Understood {
 
 /** The ways of understanding, the first that fits is taken. */
 const readings: readonly Reading[] = [
+  readPerhaps,
   readExact,
   readWorkDone,
   readInterrupt,
@@ -173,12 +174,14 @@ const readings: readonly Reading[] = [
   readVolunteered,
 ];
 
+const unknowing: readonly (string | undefined)[] = ['dont-know', 'cannot'];
+
 /** Talk; who does not know which of two it is has left these two open: "fast or slow, can't tell". */
 function readTalkOrEither(turn: Turn): Understood | undefined {
   const said = readTalk(turn);
-  if (said?.type !== 'input' || said.talk !== 'dont-know') return said;
+  if (said?.type !== 'input' || !unknowing.includes(said.talk)) return said;
   const either = readEither(turn);
-  return either?.type === 'offers' && either.offers.length > 1 ? either : said;
+  return either?.type === 'offers' ? either : said;
 }
 
 /** So many terms at most ask what it costs. */

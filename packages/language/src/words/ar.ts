@@ -23,7 +23,7 @@ function numbered(
   );
 }
 
-/** What is typed in Latin letters: each word with the consonants that it is known by. */
+/** What is typed in Latin letters: each word with the spellings or the consonants that it is known by. */
 function inLatin(table: string): Readonly<Record<string, string>> {
   return Object.fromEntries(
     list(table).flatMap((row) => {
@@ -61,10 +61,12 @@ export const arWords: Words = {
       ['ماتور', 'موتور'],
     ],
     latin: inLatin(`
-      خمسة khms, سبعة sb3, تمانية tmn, تسعة ts3, عشرة 3shr, ثلاثة tlt, أربعة rb3, حداشر 7dshr 7dsh hdsh hdshr,
-      اتناشر tnshr tnsh tn3sh, تلتاشر tltshr tltsh, أربعتاشر rb3tshr rb3tsh, خمستاشر khmstshr khmstsh, ستاشر stshr stsh,
+      خمسة khms, خميس khamis khamees, سبعة sb3, تمانية tmanya tmenya tamanya thamanya tmania, تسعة ts3, عشرة 3shr,
+      ثلاثة tlt, أربعة arba3a arba3 arb3a reb3a rab3a arbaa, حداشر 7dshr 7dsh hdach hdash, اتناشر tnshr tnsh tn3sh,
+      تلتاشر tltshr tltsh, أربعتاشر rb3tshr rb3tsh, خمستاشر khmstshr khmstsh, ستاشر stshr stsh,
       سبعتاشر sb3tshr sb3tsh, تمنتاشر tmntshr tmntsh, تسعتاشر ts3tshr ts3tsh, عشرين 3shrn, ثلاثين tltn, أربعين rb3n,
-      خمسين khmsn, ستين stn, سبعين sb3n, تمانين tmnn, تسعين ts3n, درجة drg drj, فاصلة fsl fslh, سنين snn, نص ns
+      خمسين khmsn, سبعين sb3n, تمانين tmnn, تسعين ts3n, مية miya meya, ميتين mitin miteen, درجة drg drj,
+      فاصلة fasla fassla fasila, سنين snin sneen sinin, نص nos noss nous nuss, ربع rob3 roub3 rub3
     `),
     attached,
     beforeNumbers: ['ال', 'لل', 'ل', 'ب'],
@@ -113,10 +115,12 @@ export const arWords: Words = {
   cardinals: numbered([
     [0, `صفر, زيرو`],
     [1 / 10, `جزء من عشرة`],
+    [1 / 5, `جزئين من عشرة, جزأين من عشرة`],
     [1 / 100, `جزء من مية, جزء من مئة`],
     [1, `واحد, واحدة, وحدة, عمرها سنة`],
     [2, `اثنان, اثنين, اثنتان, اثنتين, ثنتين, إثنين, اتنين, تنين, جوج, زوز`],
     [3, `ثلاثة, ثلاث, ثلثة, تلاتة, تلات, تلتة, تلت`],
+    [3 / 4, `ثلاث أرباع, ثلاث أربع, تلات تربع`],
     [4, `أربعة, أربع, ربعة`],
     [5, `خمسة, خمس`],
     [6, `ستة, ست`],
@@ -315,7 +319,7 @@ export const arWords: Words = {
       لا استنى, استنى, استنا, لحظة, عفوا, اسف, آسف, قصدي, اقصد, أقصد, يعني لا, لا لا, معليش, سوري, غلط, غلطت, تصحيح, بالأحرى, دقيقة, عذرا, لا عفوا, لا لحظة, لأ, نقول, خلينا نقول, بالضبط, بالظبط, تحديدا, خليها, يعني بالضبط, بالتحديد, قول, قولي, خليني اقول, نقدر نقول, خلها, حط, حطها, سجل, اكتب
     `),
     again: list(`
-      مرتين, المرة التانية, والمرة التانية, تاني مرة, وتاني مرة, مرة تانية, ومرة تانية, اي واحد, اي وحدة, انهي, أيهم, ايهما, اخد اي, مين فيهم, اول قياس, تاني قياس, القياس التاني, اول مرة, المرة الأولى, بالمرة الأولى
+      مرتين, المرة التانية, والمرة التانية, تاني مرة, وتاني مرة, مرة تانية, ومرة تانية, اي واحد, اي وحدة, انهي, أيهم, ايهما, اخد اي, مين فيهم, اول قياس, اول محاولة, تاني قياس, القياس التاني, اول مرة, المرة الأولى, بالمرة الأولى
     `),
     unsteady: list(`يتغير كل, عم يتغير`),
     past: list(`
@@ -471,7 +475,10 @@ export const arWords: Words = {
   whether: ['إذا', 'اذا', 'إن'],
   alternatives: list(`أو, او, يا, إما, اما, والا`),
   turns: list(
-    `مرة, مره, مرات, ومرة, ومره, ومرات, أحيانا, احيانا, وأحيانا, واحيانا, ساعات, وساعات, شوي, وشوي, تارة, وتارة, يمكن, ويمكن, ممكن, وممكن, ربما, وربما, جايز, وجايز, احتمال, واحتمال`,
+    `مرة, مره, مرات, ومرة, ومره, ومرات, أحيانا, احيانا, وأحيانا, واحيانا, ساعات, وساعات, شوي, وشوي, تارة, وتارة`,
+  ),
+  perhaps: list(
+    `يمكن, ويمكن, ممكن, وممكن, ربما, وربما, جايز, وجايز, احتمال, واحتمال`,
   ),
   clauseBreaks: list(`
     و, ثم, بعدين, وبعدين, بعدها, وبعدها, ومن بعد, لكن, ولكن, لكنها, لكنه, ولكنها, بس, ولاكن, لاكن,

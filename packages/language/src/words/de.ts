@@ -237,7 +237,7 @@ export const deWords: Words = {
     waren, wird, und, aber, dann, der, die, das, den, dem, jetzt, bitte, danke, nur, wieder, so,
     ab, noch, eben, grad, gerade, sage, habe, hab, gemessen, abgelesen, angezeigt, zeigt, steht, stehen, liegt, liegen, an,
     rest, messung, messgerät, multimeter, voltmeter, gerät, insgesamt, alt, plus, ungefähr, circa,
-    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht, aus, raus, heraus, rein, durch, hin, ersetzen, tauschen, austauschen, nachladen, schwach, geworden, laut, lt
+    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht, aus, raus, heraus, rein, durch, hin, ersetzen, tauschen, austauschen, nachladen, schwach, geworden, laut, lt, rum, herum
   `),
   figureWords: {
     asideBefore: list(`
@@ -268,7 +268,7 @@ export const deWords: Words = {
       sollte, sollten, müsste, müssten, erwartet, statt, anstatt, normal wäre, normal wären, anstelle, anstelle von, im vergleich zu, verglichen mit, gegenüber, sollt, müsst, haben sollte
     `),
     changes: list(`
-      fällt, fiel, gefallen, sinkt, sank, gesunken, sackt, sackte, geht, ging, bricht, brach, rutscht, rutschte, steigt, stieg, runter, herunter, hinunter, rauf, pendelt sich bei, pendelt sich auf, pendelt sich ein bei, einpendelt, stabilisiert sich bei, bleibt bei, bleibt dann bei, dann bei, eingebrochen, abgesackt, absackt, kommt, runter auf, stürzt, stürzte
+      fällt, fiel, gefallen, sinkt, sank, gesunken, sackt, sackte, geht, ging, bricht, brach, rutscht, rutschte, steigt, stieg, runter, herunter, hinunter, rauf, pendelt sich bei, pendelt sich auf, pendelt sich ein bei, einpendelt, stabilisiert sich bei, bleibt bei, bleibt dann bei, dann bei, eingebrochen, abgesackt, absackt, kommt, runter auf, stürzt, stürzte, klettert, kletterte, gestiegen, springt
     `),
     from: list(`
       von
@@ -405,7 +405,10 @@ export const deWords: Words = {
   whether: ['ob'],
   alternatives: list(`oder, entweder, beziehungsweise, bzw`),
   turns: list(
-    `mal, manchmal, einmal, das eine mal, das andere mal, beim einen mal, beim nächsten mal, ab und zu, teils, vielleicht, kann sein, eventuell, womöglich, könnte sein, möglich dass`,
+    `mal, manchmal, einmal, das eine mal, das andere mal, beim einen mal, beim nächsten mal, ab und zu, teils`,
+  ),
+  perhaps: list(
+    `vielleicht, kann sein, eventuell, womöglich, könnte sein, möglich dass`,
   ),
   clauseBreaks: list(`
     aber, und, dann, wenn, während, weil, obwohl, sondern, jedoch, danach, bevor, sobald

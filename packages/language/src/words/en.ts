@@ -210,7 +210,7 @@ export const enWords: Words = {
       should be, should read, supposed to be, expecting, expected, expect, meant to be, ought to be, hoping for, instead of, rather than, normal is, in place of, versus, vs, compared to, compared with, as against, should have, ought to have, should get, should show
     `),
     changes: list(`
-      dropped, drops, drop, dropping, fell, falls, falling, fall, went, goes, going, gone, went down, dips, dipped, sank, sinks, sags, sagged, crashed, crashes, plummets, plummeted, plunges, plunged, dives, dived, dove, slumps, slumped, slides, slid, sagging, down to, up to, tumbles, came down, comes down, rose, rises, climbed, climbs, came up, went up, changed, changes, settles at, settled at, settles to, settled to, settles on, settled on, settling at, stays at, up, is up
+      dropped, drops, drop, dropping, fell, falls, falling, fall, went, goes, going, gone, went down, dips, dipped, sank, sinks, sags, sagged, crashed, crashes, plummets, plummeted, plunges, plunged, dives, dived, dove, slumps, slumped, slides, slid, sagging, down to, up to, tumbles, came down, comes down, rose, rises, climbed, climbs, came up, went up, changed, changes, settles at, settled at, settles to, settled to, settles on, settled on, settling at, stays at, up, is up, nosedives, nosedived, jumps, jumped
     `),
     from: list(`
       from
@@ -349,7 +349,10 @@ export const enWords: Words = {
   whether: ['if', 'whether'],
   alternatives: list(`or, either`),
   turns: list(
-    `sometimes, some times, other times, at times, one time, another time, half the time, the other half, one minute, the next, maybe, might, perhaps, possibly, could be, may be`,
+    `sometimes, some times, other times, at times, one time, another time, half the time, the other half, one minute, the next`,
+  ),
+  perhaps: list(
+    `maybe, might, perhaps, possibly, could be, may be`,
   ),
   clauseBreaks: list(`
     but, and, then, when, while, if, because, though, although, yet, instead

@@ -447,7 +447,10 @@ export const esWords: Words = {
   whether: ['si'],
   alternatives: list(`o, u, o bien, ya sea`),
   turns: list(
-    `a veces, unas veces, otras veces, otras, a ratos, de a ratos, por ratos, en ocasiones, un rato, otro rato, quizás, quizá, tal vez, puede que, a lo mejor, puede ser que, capaz que`,
+    `a veces, unas veces, otras veces, otras, a ratos, de a ratos, por ratos, en ocasiones, un rato, otro rato`,
+  ),
+  perhaps: list(
+    `quizás, quizá, tal vez, puede que, a lo mejor, puede ser que, capaz que`,
   ),
   clauseBreaks: list(`
     y, pero, entonces, luego, cuando, mientras, porque, aunque, sino, pues

@@ -354,7 +354,10 @@ export const frWords: Words = {
   whether: ['si', 's'],
   alternatives: list(`ou, soit, ou bien`),
   turns: list(
-    `un coup, des fois, parfois, une fois, une autre fois, tantôt, quelquefois, d autres fois, peut-être, peut être, ptet, p t être, possible que, il se peut`,
+    `un coup, des fois, parfois, une fois, une autre fois, tantôt, quelquefois, d autres fois`,
+  ),
+  perhaps: list(
+    `peut-être, peut être, ptet, p t être, possible que, il se peut`,
   ),
   clauseBreaks: list(`
     mais, et, quand, lorsque, lorsqu, si, car, parce, puisque, pourtant, cependant, sinon, tandis,

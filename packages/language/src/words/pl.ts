@@ -452,7 +452,10 @@ export const plWords: Words = {
   whether: ['czy'],
   alternatives: list(`albo, lub, czy, bądź`),
   turns: list(
-    `raz, czasem, czasami, innym razem, za drugim razem, niekiedy, chwilami, jednym razem, może, być może, możliwe że, chyba`,
+    `raz, czasem, czasami, innym razem, za drugim razem, niekiedy, chwilami, jednym razem`,
+  ),
+  perhaps: list(
+    `może, być może, możliwe że, chyba`,
   ),
   clauseBreaks: list(`
     ale, lecz, a, i, oraz, potem, następnie, kiedy, gdy, jeśli, jeżeli, bo, ponieważ, choć, chociaż,

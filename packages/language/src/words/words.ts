@@ -258,8 +258,10 @@ export interface Words {
   readonly rails?: readonly string[];
   /** Words between two things of which only one may be: `or`. */
   readonly alternatives?: readonly string[];
-  /** Each begins one of what comes in turns, or may be: `sometimes` it clicks, `maybe` it cranks. */
+  /** Each begins one of what comes in turns: `sometimes` it clicks, `sometimes` it cranks. */
   readonly turns?: readonly string[];
+  /** Each begins one of what may be: `maybe` it clicks, `maybe` not. */
+  readonly perhaps?: readonly string[];
   /** Begins what somebody does not know: no idea `whether`. */
   readonly whether?: readonly string[];
   /** Words at which a negation ends: `but`. */
