@@ -74,7 +74,8 @@ export function readTenths(
   const ten = readFigure(tokens, count.end + 1) ?? readCardinal(tokens, count.end + 1, said);
   const { value } = count.number;
   const parts = ten?.number.value ?? 0;
-  const isParts = [10, 100].includes(parts) && value > 0 && value < parts && Number.isInteger(value);
+  const isParts =
+    [10, 100].includes(parts) && value > 0 && value < parts && Number.isInteger(value);
   return isParts ? { number: fractional(value / parts), end: ten?.end ?? start } : undefined;
 }
 

@@ -528,7 +528,11 @@ export function hasBoundOnly(
     const isOfEnd = hasPhrase(lead, [...climbs, ...changes]) || (isTurning && decimals > 0);
     const isEnd = hasPhrase(lead, negators) && isOfEnd;
     const isBarely = decimals > 0 && endsWithPhrase(tokens, start, barely);
-    return isEnd || isBarely || (endsWithPhrase(tokens, start, until) && phraseAt(tokens, end, present) > 0);
+    return (
+      isEnd ||
+      isBarely ||
+      (endsWithPhrase(tokens, start, until) && phraseAt(tokens, end, present) > 0)
+    );
   };
   const before = figures
     .filter((figure) => !isReached(figure))

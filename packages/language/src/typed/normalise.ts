@@ -9,7 +9,10 @@ export function normalise(text: string, spelling: Spelling = {}): string {
   // What only a mark tells apart is told apart before the marks go.
   const told = letters
     .filter(([typed]) => marked.test(typed))
-    .reduce((before, [typed, kept]) => before.replaceAll(typed, kept), fromLatin(text, spelling.latin));
+    .reduce(
+      (before, [typed, kept]) => before.replaceAll(typed, kept),
+      fromLatin(text, spelling.latin),
+    );
   const plainText = Array.from(spellFractions(told).normalize('NFKD').toLowerCase(), plain).join(
     '',
   );
@@ -28,7 +31,11 @@ function fromLatin(text: string, words: Spelling['latin']): string {
   return text.replace(/[a-z0-9]+/gi, (typed) => {
     const word = typed.toLowerCase();
     const consonants = collapseRepeats(
-      word.replaceAll('ch', 'sh').replaceAll('th', 't').replaceAll('5', 'kh').replace(/[aeiouy]/g, ''),
+      word
+        .replaceAll('ch', 'sh')
+        .replaceAll('th', 't')
+        .replaceAll('5', 'kh')
+        .replace(/[aeiouy]/g, ''),
     );
     // A word that is spelled out stands before what has the same consonants.
     const known = [word, consonants].find((one) => Object.hasOwn(words, one));

@@ -48,7 +48,8 @@ export function withFigureBeside(understood: Understood, turn: Turn): Understood
   const { hearing, inHand, tokens, listener } = turn;
   if (understood.type !== 'input' || hearing.awaiting !== 'answer') return understood;
   const isDanger = (one: Input): boolean => one.type === 'interrupt' && one.interrupt !== startsNow;
-  if (inHand?.check.form.kind !== 'reading' || !understood.inputs.every(isDanger)) return understood;
+  if (inHand?.check.form.kind !== 'reading' || !understood.inputs.every(isDanger))
+    return understood;
   const line = readLine(tokens, lineContext(turn, inHand));
   const [reading, more] = line.type === 'readings' ? line.readings : [];
   if (reading?.check !== inHand.id || more !== undefined) return understood;

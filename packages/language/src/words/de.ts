@@ -407,9 +407,7 @@ export const deWords: Words = {
   turns: list(
     `mal, manchmal, einmal, das eine mal, das andere mal, beim einen mal, beim nächsten mal, ab und zu, teils`,
   ),
-  perhaps: list(
-    `vielleicht, kann sein, eventuell, womöglich, könnte sein, möglich dass`,
-  ),
+  perhaps: list(`vielleicht, kann sein, eventuell, womöglich, könnte sein, möglich dass`),
   clauseBreaks: list(`
     aber, und, dann, wenn, während, weil, obwohl, sondern, jedoch, danach, bevor, sobald
   `),

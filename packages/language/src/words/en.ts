@@ -351,9 +351,7 @@ export const enWords: Words = {
   turns: list(
     `sometimes, some times, other times, at times, one time, another time, half the time, the other half, one minute, the next`,
   ),
-  perhaps: list(
-    `maybe, might, perhaps, possibly, could be, may be`,
-  ),
+  perhaps: list(`maybe, might, perhaps, possibly, could be, may be`),
   clauseBreaks: list(`
     but, and, then, when, while, if, because, though, although, yet, instead
   `),

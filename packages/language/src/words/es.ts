@@ -449,9 +449,7 @@ export const esWords: Words = {
   turns: list(
     `a veces, unas veces, otras veces, otras, a ratos, de a ratos, por ratos, en ocasiones, un rato, otro rato`,
   ),
-  perhaps: list(
-    `quizás, quizá, tal vez, puede que, a lo mejor, puede ser que, capaz que`,
-  ),
+  perhaps: list(`quizás, quizá, tal vez, puede que, a lo mejor, puede ser que, capaz que`),
   clauseBreaks: list(`
     y, pero, entonces, luego, cuando, mientras, porque, aunque, sino, pues
   `),

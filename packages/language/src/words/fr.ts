@@ -356,9 +356,7 @@ export const frWords: Words = {
   turns: list(
     `un coup, des fois, parfois, une fois, une autre fois, tantôt, quelquefois, d autres fois`,
   ),
-  perhaps: list(
-    `peut-être, peut être, ptet, p t être, possible que, il se peut`,
-  ),
+  perhaps: list(`peut-être, peut être, ptet, p t être, possible que, il se peut`),
   clauseBreaks: list(`
     mais, et, quand, lorsque, lorsqu, si, car, parce, puisque, pourtant, cependant, sinon, tandis,
     pendant, sauf, or

@@ -454,9 +454,7 @@ export const plWords: Words = {
   turns: list(
     `raz, czasem, czasami, innym razem, za drugim razem, niekiedy, chwilami, jednym razem`,
   ),
-  perhaps: list(
-    `może, być może, możliwe że, chyba`,
-  ),
+  perhaps: list(`może, być może, możliwe że, chyba`),
   clauseBreaks: list(`
     ale, lecz, a, i, oraz, potem, następnie, kiedy, gdy, jeśli, jeżeli, bo, ponieważ, choć, chociaż,
     natomiast, zanim
