@@ -2,12 +2,12 @@ import {
   type LineContext,
   type SaidFigure,
   findFigures,
-  hasBoundOnly,
   isDeniedAlone,
   isVague,
   speaksOfEarlier,
   withoutDenied,
 } from './line-figures.ts';
+import { hasBoundOnly } from './bounds.ts';
 import { cutPieces, isKnownBeside, namedChecks, strangeUnit } from './line-pieces.ts';
 import { type LineResult, placePieces, unclear, unitOf } from './line-placing.ts';
 import { judgeFigure } from '@keyturn/core';
