@@ -66,6 +66,21 @@ describe('what comes in turns is asked back, unless the turns are the answer', (
   ]);
 });
 
+describe('what may be or not is asked back, and one hedge is none', () => {
+  hold([
+    ['en', 'relay', 'maybe click maybe not', 'asked back'],
+    ['es', 'relay', 'quizás hace clic quizás no', 'asked back'],
+    ['de', 'relay', 'klickt oder nicht, weiß nicht', 'asked back'],
+    ['fr', 'headlamps', "peut-être qu'ils baissent, peut-être pas", 'asked back'],
+    ['pl', 'headlamps', 'może przygasają a może nie', 'asked back'],
+    ['ar', 'dash', 'يمكن يضعف ويمكن يطفي كله', 'asked back'],
+    ['fr', 'complaint', 'soit elle clique vite soit elle gratte, un des deux', 'asked back'],
+    ['en', 'dash', 'maybe it dims', 'dash=dim'],
+    ['en', 'when', 'sometimes it starts sometimes it doesnt', 'when=comes-and-goes'],
+    ['en', 'headlamps', 'no beam at all, starting or not', 'headlamps=no-light'],
+  ]);
+});
+
 describe('a danger beside an answer is raised with it', () => {
   hold([
     ['fr', 'clutch', 'enfoncée, et le camion part en arrière', 'clutch=down, traffic-danger'],
@@ -77,7 +92,15 @@ describe('a danger beside an answer is raised with it', () => {
       '12,2 et elle bouillonne',
       'battery-rest=12.2, swollen-or-leaking-battery',
     ],
-    ['es', 'battery-rest', '12,1 y está burbujeando', 'swollen-or-leaking-battery'],
+    [
+      'es',
+      'battery-rest',
+      '12,1 y está burbujeando',
+      'battery-rest=12.1, swollen-or-leaking-battery',
+    ],
+    ['en', 'charging', '14.2 but its on fire', 'charging=14.2, smoke'],
+    ['pl', 'battery-rest', '12,2 i leci dym spod maski', 'battery-rest=12.2, smoke'],
+    ['en', 'battery-rest', 'smoke! 2 of us are out', 'smoke'],
     ['en', 'battery-rest', 'it is hot, the engine 12.4 volts', 'battery-rest=12.4'],
   ]);
 });

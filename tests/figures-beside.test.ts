@@ -757,6 +757,14 @@ describe('which of two figures it is must be asked back', () => {
     ['en', 'battery-rest', '12.1 or was it 12.7', 'offered'],
     ['de', 'battery-rest', '12,1 oder wars 12,7', 'offered'],
     ['ar', 'battery-rest', '12.1 ولا 12.7 مش متأكد', 'offered'],
+    ['en', 'battery-rest', 'measured twice, 12.7 and then 11.8', 'offered'],
+    ['fr', 'battery-rest', "d'abord 12,6 puis 11,2, lequel je mets", 'offered'],
+    ['de', 'battery-rest', 'zuerst 12,6 dann 11,2, welchen wert nehm ich', 'offered'],
+    ['es', 'drop-clamps', 'una vez 0,1 y la otra vez 0,8', 'offered'],
+    ['pl', 'battery-rest', 'mierzyłem dwa razy, 12,7 a potem 11,8', 'offered'],
+    ['ar', 'battery-rest', 'قستها مرتين، 12.7 وبعدين 11.8', 'offered'],
+    ['ar', 'battery-rest', 'قستها مرتين ونفس القراية 12.2', rest(12.2)],
+    ['es', 'drop-clamps', 'una 0,1 y la otra 0,8', 'drop-clamps=0.8 V'],
   ]);
 });
 
@@ -812,4 +820,70 @@ test.each([
 ])('in %s “%s” is asked back, either figure offered', (locale, text) => {
   const offers = [6, 7].map((value) => ({ check: 'battery-age', value: { value, unit: 'a' } }));
   expect(understandIn[locale]!('battery-age', text)).toMatchObject({ type: 'offers', offers });
+});
+
+describe('which attempt it was is no figure', () => {
+  hold([
+    ['en', 'crank-current', '640A on the clamp, 3rd attempt', 'crank-current=640 A'],
+    ['de', 'battery-crank', '9,8 im 2. Versuch', 'battery-crank=9.8 V'],
+    ['fr', 'battery-crank', '9,6 à la 3e tentative', 'battery-crank=9.6 V'],
+    ['de', 'drop-ground', '0,8 mit dem 15-Euro-Messgerät', 'drop-ground=0.8 V'],
+    ['pl', 'battery-crank', 'raz 9 a raz 11', 'offered'],
+  ]);
+});
+
+describe('what it barely is, or still is, was read where it has decimals', () => {
+  hold([
+    ['fr', 'battery-rest', 'à peine 11,7 volts', rest(11.7)],
+    ['fr', 'drop-ground', 'plus que 0,08', 'drop-ground=0.08 V'],
+    ['fr', 'battery-crank', 'plus que 9', 'asked back'],
+    ['fr', 'battery-rest', 'plus de 12,2', 'asked back'],
+  ]);
+});
+
+describe('hundreds and tens give way to the amperes and degrees behind them', () => {
+  hold([
+    ['en', 'crank-current', 'two hundred odd, 210', 'crank-current=210 A'],
+    ['pl', 'crank-current', 'dwieście z groszem, 215', 'crank-current=215 A'],
+    ['es', 'crank-current', 'doscientos y pico, 215', 'crank-current=215 A'],
+    ['ar', 'battery-lamps', '12 فولت الا شوي، 11.9', 'battery-lamps=11.9 V'],
+    ['en', 'crank-current', 'about 200, 150', 'offered'],
+  ]);
+});
+
+describe('Arabic numbers are known in Latin letters, however their vowels are spelled', () => {
+  hold([
+    ['ar', 'air-temperature', 'khamsa w 3ishreen daraja', 'air-temperature=25 Cel'],
+    ['ar', 'battery-rest', 'etnashar w nos', rest(12.5)],
+    ['ar', 'battery-rest', '12 w rob3', rest(12.25)],
+    ['ar', 'battery-age', '3 snin', 'battery-age=3 a'],
+  ]);
+});
+
+describe('the "and" of Arabic may be written on to what a figure is said of', () => {
+  hold([
+    ['ar', 'battery-tester', '280 والمكتوب عليها 600', 'battery-tester=280 A, label 600 A'],
+    ['ar', 'battery-age', 'سنتين والسيارة عمرها عشرة', 'battery-age=2 a'],
+    [
+      'ar',
+      'battery-crank',
+      'نازل 8.1 وقبلها كان 12.4 وهي مطفية',
+      'battery-crank=8.1 V, battery-rest=12.4 V',
+    ],
+  ]);
+});
+
+describe('what was asked in words is answered beside a reading that is named', () => {
+  hold([
+    [
+      'en',
+      'start-after',
+      'started first time, charging at 14.3',
+      'charging=14.3 V, start-after=starts',
+    ],
+    ['ar', 'start-after', 'اشتغلت والشحن 14.2', 'charging=14.2 V, start-after=starts'],
+    ['en', 'battery-halves', 'a whole volt difference', 'battery-halves=1 V'],
+    ['pl', 'battery-halves', 'cały wolt różnicy', 'battery-halves=1 V'],
+    ['pl', 'battery-rest', 'mniej więcej dwanaście jeden', rest(12.1)],
+  ]);
 });

@@ -61,7 +61,7 @@ export function readFraction(
   return { number: fractional(part * count), end: at };
 }
 
-/** "Four out of ten" behind a whole number, where a language says tenths so. */
+/** "Four out of ten", "twenty of a hundred", where a language says tenths and hundredths so. */
 export function readTenths(
   tokens: readonly Token[],
   start: number,
@@ -73,8 +73,10 @@ export function readTenths(
     return undefined;
   const ten = readFigure(tokens, count.end + 1) ?? readCardinal(tokens, count.end + 1, said);
   const { value } = count.number;
-  const isTenths = ten?.number.value === 10 && value > 0 && value < 10 && Number.isInteger(value);
-  return isTenths ? { number: fractional(value / 10), end: ten.end } : undefined;
+  const parts = ten?.number.value ?? 0;
+  const isParts =
+    [10, 100].includes(parts) && value > 0 && value < parts && Number.isInteger(value);
+  return isParts ? { number: fractional(value / parts), end: ten?.end ?? start } : undefined;
 }
 
 /** So many parts: "sixty five hundredths". */

@@ -112,7 +112,9 @@ function isBehindWhole(tokens: readonly Token[], at: number, said: NumberWords):
   const isVolts = before !== undefined && before.value >= leastVolts && before.value <= mostVolts;
   const isSmall =
     next?.kind === 'word' && (fillers.includes(next.text) || besideFigures.includes(next.text));
-  return isVolts && (isSmall || next?.kind === 'mark');
+  // A pronoun is a small word: "bricht auf elf ein".
+  const isEnd = next === undefined && !fillers.includes(wordAt(tokens, at) ?? '');
+  return isVolts && (isSmall || next?.kind === 'mark' || isEnd);
 }
 
 /** "Minus one I think": no pronoun, where nothing was read of it. */

@@ -133,7 +133,9 @@ function isOutOf(
   return (
     between.length > 0 &&
     between.length <= mostBetween &&
-    hasPhrase(between, figureWordsOf(context.lexicon.words).outOf)
+    between.every(({ kind }) => kind === 'word') &&
+    hasPhrase(between, figureWordsOf(context.lexicon.words).outOf) &&
+    !hasPhrase(between, context.lexicon.words.vague)
   );
 }
 

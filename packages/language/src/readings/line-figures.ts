@@ -4,7 +4,7 @@ import type { SaidNumber, Token } from '../typed/token.ts';
 import { durations, isAlike } from '../numbers/unit.ts';
 import { bareUnit } from '../numbers/units-said.ts';
 import { figureWordsOf } from '../words/words.ts';
-import { endsWithPhrase, hasPhrase, phraseAt, textOf } from './word-run.ts';
+import { endsWithPhrase, textOf } from './word-run.ts';
 
 /** A figure that was, or a figure put in the place of one that is denied. */
 export type Earlier = 'was' | 'denied';
@@ -225,7 +225,10 @@ function joinDecimals(
   const isBare = before.unit === undefined && (figure.unit ?? 'V') === 'V';
   const isInWords = before.inWords === true && figure.inWords === true;
   // "Nought two" is so many tenths where less than a volt is read.
-  const isVolts = before.value >= leastVolts || (before.value === 0 && form.range === 'drop');
+  const does = inHand?.check.does ?? [];
+  const isPulled = does.includes('starter') || does.includes('load');
+  const least = isPulled ? leastPulled : leastVolts;
+  const isVolts = before.value >= least || (before.value === 0 && form.range === 'drop');
   const isNoTeen = before.value === 0 || figure.value < 10 || figure.value >= 20;
   if (!isBehindUnit && !(isBare && isVolts && isNoTeen && (isInWords || isJoined)))
     return undefined;
@@ -244,8 +247,9 @@ function isOnly([token, more]: readonly Token[], words: readonly string[]): bool
   return token?.kind === 'word' && more === undefined && words.includes(token.text);
 }
 
-/** Below that, two numbers in words are two numbers. */
+/** Below that, two numbers in words are two numbers; a battery that is pulled on has less. */
 const leastVolts = 8;
+const leastPulled = 5;
 
 /** "Zwölf dreiviertel", "onze volts trois quarts": a whole number and a part of one in words. */
 function joinFraction(before: SaidFigure, figure: SaidFigure): SaidFigure | undefined {
@@ -504,39 +508,6 @@ export function isDeniedAlone(
   return (
     more === undefined && before?.kind === 'word' && lexicon.words.negators.includes(before.text)
   );
-}
-
-/** So many words may stand before a figure to say that it is not passed. */
-const mostBoundWords = 5;
-
-/** "less than 12": no figure, only a bound; "just under 12" is close to it. */
-export function hasBoundOnly(
-  tokens: readonly Token[],
-  figures: readonly SaidFigure[],
-  { lexicon, inHand }: LineContext,
-): boolean {
-  const { boundsOnly, nearly, negators } = lexicon.words;
-  const isTurning = inHand?.check.does.includes('starter') === true;
-  const { changes, climbs, present, until } = figureWordsOf(lexicon.words);
-  // "It won't go above 12.4", "never fell under 10.2", "up to 13.9 now": where it is.
-  const isReached = ({ start, end, decimals }: SaidFigure): boolean => {
-    const lead = tokens.slice(Math.max(start - mostBoundWords, 0), start);
-    const isOfEnd = hasPhrase(lead, [...climbs, ...changes]) || (isTurning && decimals > 0);
-    const isEnd = hasPhrase(lead, negators) && isOfEnd;
-    return isEnd || (endsWithPhrase(tokens, start, until) && phraseAt(tokens, end, present) > 0);
-  };
-  const before = figures
-    .filter((figure) => !isReached(figure))
-    .map(({ start }) => textOf(tokens.slice(Math.max(start - 4, 0), start)));
-  const isBound = (said: string, word: string): boolean => {
-    if (said === word) return true;
-    if (!said.endsWith(` ${word}`)) return false;
-    const rest = said.slice(0, -word.length - 1);
-    // "It drops as far as 9.8".
-    const near = until.includes(word) ? [...nearly, ...changes] : nearly;
-    return !near.some((one) => rest === one || rest.endsWith(` ${one}`));
-  };
-  return before.some((said) => boundsOnly.some((word) => isBound(said, word)));
 }
 
 /** True where "was" stands before a figure and something named stands before that. */

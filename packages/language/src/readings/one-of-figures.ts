@@ -1,16 +1,11 @@
 import { figureWordsOf } from '../words/words.ts';
 import type { Token } from '../typed/token.ts';
 import { isAlike } from '../numbers/unit.ts';
-import { type LineContext, type SaidFigure, findFigures, isCount } from './line-figures.ts';
+import { type Stretch, asides, unitInHand } from './figures-aside.ts';
+import { type LineContext, type SaidFigure, findFigures } from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
 import { wordsOfEach } from './words-of-each.ts';
-import { endsWithPhrase, hasPhrase, hasStem, hasWord, phraseAt } from './word-run.ts';
-
-/** Tokens that are left out, the end not included. */
-interface Stretch {
-  readonly start: number;
-  readonly end: number;
-}
+import { endsWithPhrase, hasPhrase, hasWord, phraseAt } from './word-run.ts';
 
 /** A text is gone through as often as this. */
 const mostRounds = 4;
@@ -53,6 +48,29 @@ function isEither(
   );
 }
 
+/**
+ * The tokens without the figures of something else, where two are left that were measured one after
+ * the other, and no word says which holds: "measured twice, 12.7 and then 11.8", "first 12.5, then
+ * 11.1, which one".
+ */
+export function leftOpen(
+  tokens: readonly Token[],
+  context: LineContext,
+): readonly Token[] | undefined {
+  const { again, present, instead } = figureWordsOf(context.lexicon.words);
+  if (!hasPhrase(tokens, again) || hasPhrase(tokens, present)) return undefined;
+  const figures = findFigures(tokens, context);
+  if (figures.length < 2 || figures.length > mostFigures) return undefined;
+  const others = asides(figures, tokens, context);
+  const [one, other, more] = figures.filter((figure) => !others.includes(figure));
+  if (one === undefined || other === undefined || more !== undefined) return undefined;
+  const isOpen =
+    isOfOneKind(one, other) &&
+    one.value !== other.value &&
+    !hasPhrase(tokens.slice(one.end, other.start), instead);
+  return isOpen ? without(tokens, others) : undefined;
+}
+
 function othersOf(
   figures: readonly SaidFigure[],
   tokens: readonly Token[],
@@ -82,152 +100,6 @@ function without(tokens: readonly Token[], stretches: readonly Stretch[]): Token
     if (stretches.some(({ start }) => start === at)) return [{ kind: 'mark', text: ',' }];
     return stretches.some(({ start, end }) => at >= start && at < end) ? [] : [token];
   });
-}
-
-/** Figures of something else, where another is left that is not. */
-function asides(
-  figures: readonly SaidFigure[],
-  tokens: readonly Token[],
-  context: LineContext,
-): readonly Stretch[] {
-  const hasDecimals = figures.some(({ decimals, inWords }) => decimals > 0 && inWords !== true);
-  // "25.1 over the two": no count, where the battery's age is asked.
-  const isMeasured = unitInHand(context) !== 'a' && figures.some(({ decimals }) => decimals > 0);
-  const found = figures.filter(
-    (figure) =>
-      isAside(figure, tokens, context) ||
-      (hasDecimals && isPartSaid(figure, tokens)) ||
-      (isMeasured && isCount(figure)),
-  );
-  return found.length < figures.length ? found : [];
-}
-
-function isAside(figure: SaidFigure, tokens: readonly Token[], context: LineContext): boolean {
-  const { start, end, unit, decimals, value } = figure;
-  const { asideBefore, asideBehind, engine } = figureWordsOf(context.lexicon.words);
-  if (unit !== undefined && !isOfReading(unit, context)) return true;
-  // "Peaked near 600": a word may stand between.
-  const isBefore = (phrases: readonly string[]): boolean =>
-    endsWithPhrase(tokens, start, phrases) ||
-    (isHedge(tokens[start - 1], context) && endsWithPhrase(tokens, start - 1, phrases));
-  // "Mal 90, mal 260" tells two.
-  const isBehind = (phrases: readonly string[]): boolean =>
-    phraseAt(tokens, end, phrases) > 0 && !isAlikeWord(tokens[start - 1], tokens[end]);
-  const isMarked = [tokens[start - 1], tokens[end]].some(
-    (token) => token?.kind === 'mark' && currencies.includes(token.text),
-  );
-  if (isMarked || isYear(figure) || isClock(figure, tokens)) return true;
-  if (isMeterRange(figure, context) && !isJoined(tokens[start - 1], context)) return true;
-  if (unit === undefined && isPin(figure, context)) return true;
-  if (isStanding(figure, tokens, context)) return true;
-  if (unit !== undefined && isLoad(unit, context)) return true;
-  if (decimals === 0 && (isBefore(asideBefore) || isBehind(asideBehind))) return true;
-  const isEngine = value >= smallestEngine && value <= largestEngine && decimals <= 1;
-  return unit === undefined && isEngine && (isBefore(engine) || isBehind(engine));
-}
-
-function isHedge(token: Token | undefined, { lexicon: { words } }: LineContext): boolean {
-  return token?.kind === 'word' && [...words.fillers, ...words.nearly].includes(token.text);
-}
-
-/** `اتناشر وعشرين`: twelve and twenty is no range of the meter. */
-function isJoined(before: Token | undefined, { lexicon: { words } }: LineContext): boolean {
-  return before?.kind === 'word' && words.joins.includes(before.text);
-}
-
-function isAlikeWord(one: Token | undefined, other: Token | undefined): boolean {
-  return one?.kind === 'word' && other?.kind === 'word' && one.text === other.text;
-}
-
-const currencies = '£$€¥';
-
-/** Litres. */
-const smallestEngine = 0.6;
-const largestEngine = 8.5;
-
-/** True for a unit in which some reading of the flow is given. */
-function isOfReading(unit: string, { lexicon }: LineContext): boolean {
-  return [...lexicon.checks.values()].some(
-    ({ check: { form } }) => form.kind === 'reading' && isAlike(unit, form.unit),
-  );
-}
-
-function isYear({ value, decimals, unit, digits }: SaidFigure): boolean {
-  const isBare = unit === undefined || unit === 'a';
-  return isBare && decimals === 0 && digits.length === 4 && value >= 1950 && value < 2100;
-}
-
-/** "Half dead", "halb acht": no figure beside one. */
-function isPartSaid(
-  { value, inWords, unit, start }: SaidFigure,
-  tokens: readonly Token[],
-): boolean {
-  const isPart = (one: number): boolean => one > 0 && one < 1;
-  const before = tokens[start - 1];
-  if (inWords !== true || unit !== undefined) return false;
-  return isPart(value) || (before?.kind === 'number' && isPart(before.value));
-}
-
-/** What a load is set to is no reading beside its own: "9.9 V with 300 A". */
-function isLoad(unit: string, { inHand }: LineContext): boolean {
-  const { form, does } = inHand?.check ?? {};
-  return form?.kind === 'reading' && does?.includes('load') === true && !isAlike(unit, form.unit);
-}
-
-/** "8:15". */
-function isClock({ start, end }: SaidFigure, tokens: readonly Token[]): boolean {
-  const isColon = (token: Token | undefined): boolean =>
-    token?.kind === 'mark' && token.text === ':';
-  return (
-    (isColon(tokens[end]) && tokens[end + 1]?.kind === 'number') ||
-    (isColon(tokens[start - 1]) && tokens[start - 2]?.kind === 'number')
-  );
-}
-
-/** True for how long it stood: days and weeks, or more where that is said, where no age is asked. */
-function isStanding(
-  { unit = '', start, end }: SaidFigure,
-  tokens: readonly Token[],
-  context: LineContext,
-): boolean {
-  if (!isAlike(unit, 'a')) return false;
-  const { inHand, lexicon } = context;
-  if (inHand?.check.form.kind === 'reading' && isAlike(unit, inHand.check.form.unit)) return false;
-  const isMark = ({ kind }: Token): boolean => kind === 'mark';
-  const from = tokens.slice(0, start).findLastIndex(isMark) + 1;
-  const length = tokens.slice(end).findIndex(isMark);
-  const clause = tokens.slice(from, length < 0 ? tokens.length : end + length);
-  if (hasStem(clause, figureWordsOf(lexicon.words).standing)) return true;
-  const words = tokens.filter(({ kind }) => kind !== 'number');
-  return (
-    standing.includes(unit) &&
-    !namedChecks(words, context).some(
-      ({ check: { form } }) => form.kind === 'reading' && isAlike(unit, form.unit),
-    )
-  );
-}
-
-const standing: readonly string[] = ['d', 'wk'];
-
-/** Terminals of a relay and a starter. Source: DIN 72552, from memory. */
-const pins: readonly string[] = ['15', '30', '50', '85', '86', '87'];
-
-function isPin({ digits, inWords }: SaidFigure, { inHand }: LineContext): boolean {
-  const form = inHand?.check.form;
-  if (form?.kind !== 'reading' || form.range !== 'signal-voltage') return false;
-  return inWords !== true && pins.includes(digits);
-}
-
-/** V. Ranges of a meter that no reading of a vehicle reaches. */
-const meterRanges: readonly number[] = [200, 600, 1000, 2000];
-
-/** V. One that only a system of 24 V may show. */
-const rangeOf12 = 20;
-
-/** "It says 12.58, on the 20 range": what the meter is set to, beside a voltage. */
-function isMeterRange({ value, unit = 'V' }: SaidFigure, context: LineContext): boolean {
-  if (unitInHand(context) !== 'V' || unit !== 'V') return false;
-  return meterRanges.includes(value) || (value === rangeOf12 && context.nominal === 12);
 }
 
 /** True where two figures may be of one reading. */
@@ -291,26 +163,40 @@ function rounded(
   context: LineContext,
 ): readonly Stretch[] {
   const { words } = context.lexicon;
-  const { roughly, instead, round } = figureWordsOf(words);
+  const { roughly, instead, round, less } = figureWordsOf(words);
   const hedges = [...roughly, ...round, ...words.nearly, ...words.boundsOnly];
-  const small = [words.fillers, words.vague, words.courtesies ?? [], instead, hedges].flat();
+  const small = [
+    ...[words.fillers, words.besideFigures, words.vague, words.courtesies ?? []].flat(),
+    ...[instead, hedges, less].flat(),
+  ];
   const isRough = ({ start, end }: SaidFigure): boolean =>
     endsWithPhrase(tokens, start, hedges) ||
-    phraseAt(tokens, end, [...words.vague, ...roughly, ...round]) > 0;
+    phraseAt(tokens, end, [...words.vague, ...roughly, ...round, ...less]) > 0;
   const isOfDegrees = unitInHand(context) === 'Cel';
   return figures.flatMap((figure, index): Stretch[] => {
     const next = figures[index + 1];
     if (next === undefined || !isOfOneKind(figure, next)) return [];
     const isNought = isOfDegrees && figure.value === 0;
-    const isFirst = isNought || figure.decimals < next.decimals;
+    const isVolts = unitInHand(context) === 'V';
+    const [step, nextStep] = [stepOf(figure, isVolts), stepOf(next, isVolts)];
+    const isFirst = isNought || step > nextStep;
     const [rough, exact] = isFirst ? [figure, next] : [next, figure];
     const between = tokens.slice(figure.end, next.start);
     const isApart = between.some(({ kind }) => kind === 'mark') || hasPhrase(between, instead);
-    const isNear = Math.abs(rough.value - exact.value) < 10 ** -rough.decimals;
-    const isRougher = isNought || (rough.decimals !== exact.decimals && isNear);
+    const coarse = Math.max(step, nextStep);
+    // "About 200, 150" is two figures, "two hundred odd, 260" one.
+    const most = coarse > 1 && exact.value < rough.value ? coarse / 2 : coarse;
+    const isNear = Math.abs(rough.value - exact.value) < most;
+    const isRougher = isNought || (step !== nextStep && isNear);
     if (!isRougher || !isApart || !isRough(rough)) return [];
     return isOnlyOf(between, small) ? [{ start: rough.start, end: rough.end }] : [];
   });
+}
+
+/** How finely a figure is told: to its last decimal, or of amperes and degrees to tens or hundreds. */
+function stepOf({ value, decimals }: SaidFigure, isVolts: boolean): number {
+  if (decimals > 0 || isVolts || value === 0) return 10 ** -decimals;
+  return [100, 10].find((round) => value % round === 0) ?? 1;
 }
 
 /** True where there is nothing but marks and these phrases. */
@@ -363,11 +249,6 @@ function ofVehicle(
   const said = wordsOfEach(figures, tokens, { telling: vehicle, words });
   const found = figures.filter((_, index) => hasPhrase(said[index] ?? [], vehicle));
   return found.length < figures.length ? found : [];
-}
-
-function unitInHand({ inHand }: LineContext): string | undefined {
-  const form = inHand?.check.form;
-  return form?.kind === 'reading' ? form.unit : undefined;
 }
 
 /** "12.4 yesterday, now 11.9", "10.4, it used to sink to 8.5": those that were, where one is. */

@@ -2,16 +2,16 @@ import {
   type LineContext,
   type SaidFigure,
   findFigures,
-  hasBoundOnly,
   isDeniedAlone,
   isVague,
   speaksOfEarlier,
   withoutDenied,
 } from './line-figures.ts';
+import { hasBoundOnly } from './bounds.ts';
 import { cutPieces, isKnownBeside, namedChecks, strangeUnit } from './line-pieces.ts';
 import { type LineResult, placePieces, unclear, unitOf } from './line-placing.ts';
 import { judgeFigure } from '@keyturn/core';
-import { withoutOthers } from './one-of-figures.ts';
+import { leftOpen, withoutOthers } from './one-of-figures.ts';
 import { readOfTwo } from './of-two.ts';
 import { readAtRestAndTurning, withoutBeside } from './told-beside.ts';
 import type { SaidReading } from './doubtful.ts';
@@ -87,6 +87,8 @@ function readKept(typed: readonly Token[], context: LineContext): LineResult {
   if (speaksOfOther(typed, context)) return unclear('unknown-unit', typed);
   const pair = readAtRestAndTurning(typed, context);
   if (pair !== undefined) return { type: 'readings', readings: pair, earlier: undefined };
+  const open = leftOpen(typed, context);
+  if (open !== undefined) return readOwn(open, { context, isDenied: false });
   const ofTwo = readOfTwo(typed, context);
   if (ofTwo !== undefined)
     return 'type' in ofTwo ? ofTwo : { type: 'readings', readings: [ofTwo], earlier: undefined };

@@ -140,7 +140,7 @@ export function readAtRestAndTurning(
   if (inHand !== undefined && inHand !== rest && inHand !== turning) return undefined;
   const figures = findFigures(tokens, context);
   if (figures.length < 2 || figures.length > mostFigures) return undefined;
-  const { cranking, past } = figureWordsOf(lexicon.words);
+  const { cranking, past, allOff } = figureWordsOf(lexicon.words);
   const isNamed = (words: readonly Token[], entry: CheckPhrases): boolean =>
     namedChecks(words, { ...context, inHand: undefined }).includes(entry);
   // "12.6 to start with" is no start.
@@ -158,9 +158,11 @@ export function readAtRestAndTurning(
   const [high, low, more] = volts.toSorted((one, other) => other.figure.value - one.figure.value);
   if (high === undefined || low === undefined || more !== undefined) return undefined;
   if (high.figure.value - low.figure.value < leastFall) return undefined;
-  if (!isOfStart(low.words) || isOfStart(high.words)) return undefined;
   // Where it fell from is no answer of its own, where that was not asked.
-  const isNamedRest = isNamed(high.words, rest);
+  const isNamedRest = isNamed(high.words, rest) || hasPhrase(high.words, allOff);
+  // What was asked for needs no word of its own beside the other.
+  const isTurningAsked = inHand === turning && isNamedRest;
+  if (!(isOfStart(low.words) || isTurningAsked) || isOfStart(high.words)) return undefined;
   const isRest = isNamedRest || hasPhrase(high.words, past);
   if (inHand === turning && !isRest) return undefined;
   // Spanners of 10 and 13 are no voltages.

@@ -9,13 +9,38 @@ export function normalise(text: string, spelling: Spelling = {}): string {
   // What only a mark tells apart is told apart before the marks go.
   const told = letters
     .filter(([typed]) => marked.test(typed))
-    .reduce((before, [typed, kept]) => before.replaceAll(typed, kept), text);
+    .reduce(
+      (before, [typed, kept]) => before.replaceAll(typed, kept),
+      fromLatin(text, spelling.latin),
+    );
   const plainText = Array.from(spellFractions(told).normalize('NFKD').toLowerCase(), plain).join(
     '',
   );
   const parted = partApostrophes(plainText, spelling.elides === true ? ' ' : '');
   const spelled = letters.reduce((before, [typed, kept]) => before.replaceAll(typed, kept), parted);
   return spelled.replaceAll(hamza, '');
+}
+
+/**
+ * Words of another script that are typed in Latin letters and in the figures that stand for some of
+ * its own, found as they are or by their consonants, since everybody spells vowels as they like:
+ * `khamsa`.
+ */
+function fromLatin(text: string, words: Spelling['latin']): string {
+  if (words === undefined) return text;
+  return text.replace(/[a-z0-9]+/gi, (typed) => {
+    const word = typed.toLowerCase();
+    const consonants = collapseRepeats(
+      word
+        .replaceAll('ch', 'sh')
+        .replaceAll('th', 't')
+        .replaceAll('5', 'kh')
+        .replace(/[aeiouy]/g, ''),
+    );
+    // A word that is spelled out stands before what has the same consonants.
+    const known = [word, consonants].find((one) => Object.hasOwn(words, one));
+    return known === undefined ? typed : (words[known] ?? typed);
+  });
 }
 
 /** Left out by many; last, so that a language may tell words apart by it. */

@@ -1,4 +1,4 @@
-import type { Spelling, Words } from '../words/words.ts';
+import type { FigureWords, Spelling, Words } from '../words/words.ts';
 import { readTokens } from './read-tokens.ts';
 
 /** The words of a language, each spelled as what is typed is spelled before it is compared. */
@@ -19,6 +19,17 @@ export function spellWords(words: Words): Words {
       Object.entries<readonly string[]>(record).map(([key, texts]) => [key, all(texts)]),
     ) as unknown as Lists;
   const { spelling } = words;
+  // The "and" that is written on to what a figure is said of: `والملصق`.
+  const joins = words.joins.filter((join) => spelling?.attached?.includes(join));
+  const joined = (figureWords: FigureWords): FigureWords => ({
+    ...figureWords,
+    ...Object.fromEntries(
+      afterAnd.map((key) => [
+        key,
+        ['', ...joins].flatMap((join) => figureWords[key].map((text) => `${join}${text}`)),
+      ]),
+    ),
+  });
   return {
     ...words,
     ...(spelling === undefined ? {} : { spelling: spellSpelling(spelling, all) }),
@@ -39,7 +50,7 @@ export function spellWords(words: Words): Words {
     nearly: all(words.nearly),
     vague: all(words.vague),
     besideFigures: all(words.besideFigures),
-    ...(words.figureWords === undefined ? {} : { figureWords: lists(words.figureWords) }),
+    ...(words.figureWords === undefined ? {} : { figureWords: lists(joined(words.figureWords)) }),
     courtesies: all(words.courtesies ?? []),
     negators: all(words.negators),
     subjects: all(words.subjects ?? []),
@@ -50,6 +61,7 @@ export function spellWords(words: Words): Words {
     rails: all(words.rails ?? []),
     whether: all(words.whether ?? []),
     alternatives: all(words.alternatives ?? []),
+    perhaps: all(words.perhaps ?? []),
     clauseBreaks: all(words.clauseBreaks),
     fillers: all(words.fillers),
     endings: all(words.endings).sort((one, other) => other.length - one.length),
@@ -66,6 +78,20 @@ export function spellWords(words: Words): Words {
     kit: lists(words.kit),
   };
 }
+
+/** What may begin what is said of another figure. */
+const afterAnd = [
+  'again',
+  'allOff',
+  'battery',
+  'display',
+  'expected',
+  'label',
+  'past',
+  'present',
+  'sides',
+  'vehicle',
+] as const;
 
 function spellSpelling(spelling: Spelling, all: (texts: readonly string[]) => string[]): Spelling {
   const one = (text: string): string => all([text])[0] ?? '';

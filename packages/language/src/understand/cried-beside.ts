@@ -1,10 +1,12 @@
-/** A danger that stands beside what was understood, in words that it leaves over. */
+/** A danger that stands beside what was understood, in words that it leaves over; a figure beside one. */
 import type { Input } from '@keyturn/core';
 import { spellNumbers } from '../numbers/numbers.ts';
 import { type Heard, hearTokens, partOf } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
 import { startsNow } from './alarms.ts';
 import type { Lexicon } from './lexicon.ts';
+import { readLine } from '../readings/readings-line.ts';
+import { lineContext } from './said-figures.ts';
 import { possibleIn } from './said-interrupt.ts';
 import { type Turn, input } from './turn.ts';
 import type { Understood } from './understood.ts';
@@ -36,6 +38,29 @@ export function withDangerBeside(understood: Understood, turn: Turn): Understood
   if (danger === undefined) return understood;
   const raised: Input = { type: 'interrupt', interrupt: danger };
   return input(understood.type === 'input' ? [...understood.inputs, raised] : [raised], danger);
+}
+
+/**
+ * A danger, and the figure beside it of the reading that was asked: one with decimals or its unit.
+ * "12.1 and it's bubbling".
+ */
+export function withFigureBeside(understood: Understood, turn: Turn): Understood {
+  const { hearing, inHand, tokens, listener } = turn;
+  if (understood.type !== 'input' || hearing.awaiting !== 'answer') return understood;
+  const isDanger = (one: Input): boolean => one.type === 'interrupt' && one.interrupt !== startsNow;
+  if (inHand?.check.form.kind !== 'reading' || !understood.inputs.every(isDanger))
+    return understood;
+  const line = readLine(tokens, lineContext(turn, inHand));
+  const [reading, more] = line.type === 'readings' ? line.readings : [];
+  if (reading?.check !== inHand.id || more !== undefined) return understood;
+  const isPlain = spellNumbers(tokens, listener.lexicon.numbers).some(
+    (token, at, all) =>
+      token.kind === 'number' &&
+      (token.decimals > 0 || listener.lexicon.readUnit(all, at + 1)?.code === reading.value.unit),
+  );
+  if (!isPlain) return understood;
+  const answer: Input = { type: 'answers', answers: [reading] };
+  return { ...understood, inputs: [answer, ...understood.inputs] };
 }
 
 /** The danger that some clause sounds like which does not answer what was asked. */

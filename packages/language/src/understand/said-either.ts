@@ -1,5 +1,5 @@
 /** Answers that a text leaves open: between two of them, or whether it is one at all. */
-import { endsWithPhrase, phraseAt } from '../readings/word-run.ts';
+import { endsWithPhrase, phraseAt, withoutPhrases } from '../readings/word-run.ts';
 import { hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
 import { chooseOption, isOfSeveral } from './choices.ts';
@@ -12,8 +12,8 @@ import { type Turn, answers, input, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';
 
 /**
- * "It grinds or does nothing" leaves it open, "sometimes it grinds, sometimes not" too; so does who
- * cannot say whether it does.
+ * "It grinds or does nothing" leaves it open, "sometimes it grinds, sometimes not" and "maybe" twice
+ * too; so does who cannot say whether it does.
  */
 export function readEither(turn: Turn): Understood | undefined {
   const check = optionsInHand(turn);
@@ -28,8 +28,18 @@ export function readEither(turn: Turn): Understood | undefined {
       : undefined;
   }
   const either = saidEither(turn, check);
-  return either.length > 1 ? offersOf(either.map((fit) => ({ check, fit }))) : undefined;
+  return either.length > 0 ? offersOf(either.map((fit) => ({ check, fit }))) : undefined;
 }
+
+/** "Maybe it clicks, maybe not", which without its small words is the answer that it does not. */
+export function readPerhaps(turn: Turn): Understood | undefined {
+  const { tokens, listener } = turn;
+  const { perhaps = [] } = listener.lexicon.words;
+  return cutAt(tokens, perhaps).length > mostPerhaps ? readEither(turn) : undefined;
+}
+
+/** One "maybe" cuts a text in two and is a hedge. */
+const mostPerhaps = 2;
 
 /** What is said beside not knowing whether it is so: nothing beside "no idea if it was on". */
 function besideWhether({
@@ -70,16 +80,47 @@ const sureOfTurns = 0.95;
 function saidEither(turn: Turn, check: CheckPhrases): readonly Fit[] {
   const { tokens, listener } = turn;
   const { lexicon } = listener;
-  const { alternatives = [], turns = [] } = lexicon.words;
+  const { alternatives = [], turns = [], perhaps = [] } = lexicon.words;
   // Once is no turn: "now and then it clicks"; and what is said before belongs to none.
   const [, ...byTurns] = cutAt(tokens, turns);
-  const parts = byTurns.length > 1 ? byTurns : cutAt(tokens, alternatives);
+  const [, ...byPerhaps] = cutAt(tokens, perhaps);
+  const [inTurns] = [byTurns, byPerhaps].filter(({ length }) => length > 1);
+  const parts = inTurns ?? cutAt(tokens, alternatives);
   if (parts.length < 2) return [];
   const fits = parts.flatMap((part, at) => openOf(part, at, { parts, check, lexicon }) ?? []);
   // What comes in turns is an answer itself to how evenly it turns: "now fast, now slow".
   const whole = parts === byTurns ? chosen(tokens, check, lexicon) : undefined;
   if (whole !== undefined && whole.score >= sureOfTurns) return [];
-  return fits.filter(({ id }, at) => fits.findIndex((fit) => fit.id === id) === at);
+  const each = fits.filter(({ id }, at) => fits.findIndex((fit) => fit.id === id) === at);
+  // "Maybe it clicks, maybe not"; what comes in turns is none of the answers.
+  const isOrNot = parts !== byTurns && isOpenToNot(parts, check, lexicon);
+  return each.length > 1 || isOrNot ? each : [];
+}
+
+/** True where "or not" stands right behind an answer: not of "no light, starting or not". */
+function isOpenToNot(
+  parts: readonly (readonly Token[])[],
+  check: CheckPhrases,
+  lexicon: Lexicon,
+): boolean {
+  return parts.some((part, at) => {
+    if (at === 0 || !isBareDenial(part, lexicon)) return false;
+    const [near = [], more] = cutClauses(parts[at - 1] ?? [], lexicon);
+    return more === undefined && chosen(near, check, lexicon) !== undefined;
+  });
+}
+
+/** "Or not": nothing but what denies, and small words. */
+function isBareDenial(part: readonly Token[], lexicon: Lexicon): boolean {
+  const { words } = lexicon;
+  const said = withoutPhrases(part, words.talk['dont-know']);
+  const end = said.findIndex(({ kind }) => kind === 'mark');
+  const first = end < 0 ? said : said.slice(0, end);
+  const isNo = (token: Token): boolean =>
+    isNegator(token, lexicon) || (token.kind === 'word' && words.talk.no.includes(token.text));
+  const isSmall = (token: Token): boolean =>
+    token.kind === 'word' && words.fillers.includes(token.text);
+  return first.some(isNo) && first.every((token) => isNo(token) || isSmall(token));
 }
 
 /** The words before, between and behind these phrases. */
@@ -111,27 +152,23 @@ function openOf(
 ): Fit | undefined {
   const { parts, check, lexicon } = by;
   const isFirst = parts.slice(0, at).every(({ length }) => length === 0);
-  const clauses = cutClauses(withoutUnknowing(part, lexicon), lexicon);
+  const clauses = cutClauses(withoutPhrases(part, lexicon.words.talk['dont-know']), lexicon);
   const near = (isFirst ? clauses.at(-1) : clauses[0]) ?? [];
   // "It does not click or turn" leaves nothing open.
   if (isFirst && deniesSome(near, lexicon)) return undefined;
   const own = chosen(near, check, lexicon);
   if (own !== undefined) return own;
+  // "Either it clicks or it grinds, I can't make it out."
+  const end = near.findIndex((token) => isNegator(token, lexicon));
+  const before = end > 0 ? chosen(near.slice(0, end), check, lexicon) : undefined;
+  if (before !== undefined && !isFirst) return before;
   const whole = chosen(part, check, lexicon);
   const others = joinClauses(clauses.filter((clause) => clause !== near));
   return chosen(others, check, lexicon) === undefined ? whole : undefined;
 }
 
-/** The words without saying that one does not know. */
-function withoutUnknowing(part: readonly Token[], { words }: Lexicon): readonly Token[] {
-  const kept: Token[] = [];
-  for (let at = 0; at < part.length; at += 1) {
-    const length = phraseAt(part, at, words.talk['dont-know']);
-    const token = part[at];
-    if (length > 0) at += length - 1;
-    else if (token !== undefined) kept.push(token);
-  }
-  return kept;
+function isNegator(token: Token, { words }: Lexicon): boolean {
+  return token.kind === 'word' && words.negators.includes(token.text);
 }
 
 function deniesSome(tokens: readonly Token[], { reader }: Lexicon): boolean {

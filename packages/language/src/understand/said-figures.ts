@@ -1,12 +1,14 @@
-import type { Input } from '@keyturn/core';
+import type { AnswerInput, Input } from '@keyturn/core';
 import { findPhrase, hearTokens } from '../typed/heard.ts';
 import type { Terms } from '../typed/terms.ts';
+import { chooseOption, isOfSeveral } from './choices.ts';
 import { volunteered } from './volunteered.ts';
 import { cutClauses } from './talk.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { isAlike } from '../numbers/unit.ts';
 import type { LineResult } from '../readings/line-placing.ts';
+import { leftOpen } from '../readings/one-of-figures.ts';
 import { readLabel, readStandard } from '../readings/label.ts';
 import { endsWithPhrase, hasPhrase, phraseAt, textOf } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
@@ -14,6 +16,7 @@ import type { Token } from '../typed/token.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { readChoice, readClose } from './said-choice.ts';
+import { readEither } from './said-either.ts';
 import { readSeveral, readVolunteered, readWordsBeside } from './said-unasked.ts';
 import { type Turn, cut, input, isAsked, optionsInHand, possibleOf, unclear } from './turn.ts';
 import type { HeardTalk, Hearing, Understood } from './understood.ts';
@@ -110,7 +113,8 @@ function readReadings(turn: Turn): Understood | undefined {
     if (!isOfEarlier(line, hearing)) {
       const told = readWordsBeside(turn, spellNumbers(turn.tokens, listener.lexicon.numbers));
       const beside = told.filter((one) => !line.readings.some(({ check }) => check === one.check));
-      const given: Input = { type: 'answers', answers: [...line.readings, ...beside] };
+      const asked = askedBeside(turn, [...line.readings, ...beside]);
+      const given: Input = { type: 'answers', answers: [...asked, ...line.readings, ...beside] };
       const inputs: readonly Input[] = isAt24
         ? [{ type: 'context', set: { 'vehicle.nominal': 24 } }, given]
         : [given];
@@ -125,11 +129,27 @@ function readReadings(turn: Turn): Understood | undefined {
   // At a question answered in words a figure may be part of the words: "3 clicks".
   const isWords = optionsInHand(turn)?.check.form.kind === 'choice';
   const chosen = isWords
-    ? (readSeveral(turn) ?? readChoice(turn) ?? readClose(turn))
+    ? (readEither(turn) ?? readSeveral(turn) ?? readChoice(turn) ?? readClose(turn))
     : tellsUnasked(turn, line);
   // One figure that is no reading is no answer either, and is said to be none.
   if (isWords && chosen === undefined && line.figures < 2) return undefined;
   return chosen ?? ofLine(turn, line);
+}
+
+/**
+ * What the clauses without figures answer to the question in hand, where a reading of another is
+ * told behind it: "started first time, charging at 14.3".
+ */
+function askedBeside(turn: Turn, told: readonly AnswerInput[]): readonly AnswerInput[] {
+  const check = optionsInHand(turn);
+  const { lexicon } = turn.listener;
+  if (check?.check.form.kind !== 'choice' || isOfSeveral(check)) return [];
+  if (told.some((one) => one.check === check.id)) return [];
+  const clauses = cutClauses(spellNumbers(turn.tokens, lexicon.numbers), lexicon);
+  const [own, more] = clauses.filter((clause) => !clause.some(({ kind }) => kind === 'number'));
+  if (own === undefined || more !== undefined) return [];
+  const choice = chooseOption(hearTokens(own, lexicon), check);
+  return choice.type === 'one' ? [{ check: check.id, value: [choice.fit.id] }] : [];
 }
 
 /** True where a reading is in hand and the meter shows none: "it says OL", "nothing on the display". */
@@ -153,10 +173,14 @@ function tellsUnasked(
   return told?.type === 'input' ? told : undefined;
 }
 
-/** A span of time that is named without its number is one: "fitted it a year ago", "سنة". */
+/**
+ * A span of time that is named without its number is one, and so is a volt that two are apart:
+ * "fitted it a year ago", "سنة", "a whole volt between them".
+ */
 function readOneUnit({ tokens, inHand, listener }: Turn): Understood | undefined {
   const form = inHand?.check.form;
-  if (inHand === undefined || form?.kind !== 'reading' || form.unit !== 'a') return undefined;
+  if (inHand === undefined || form?.kind !== 'reading') return undefined;
+  if (form.unit !== 'a' && form.expect !== 'battery.halves') return undefined;
   const { lexicon } = listener;
   const { words, readUnit } = lexicon;
   if (hasPhrase(tokens, words.vague) || hasBound(tokens, words)) return undefined;
@@ -230,6 +254,8 @@ function readFigureLine(turn: Turn, nominal: 12 | 24): LineResult {
   const context = { ...lineContext(turn, isAsked(turn) ? turn.inHand : undefined), nominal };
   const line = readLine(withoutTold(turn), context);
   if (line.type === 'readings' || line.type === 'none') return line;
+  // What asks which of two holds may stand behind a comma.
+  if (leftOpen(spellNumbers(turn.tokens, lexicon.numbers), context) !== undefined) return line;
   // A bound is none the less one for what stands behind a comma.
   if (line.type === 'unclear' && line.code === 'not-exact') return line;
   const clauses = cutClauses(spellNumbers(turn.tokens, lexicon.numbers), lexicon);

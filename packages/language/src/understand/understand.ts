@@ -7,7 +7,7 @@ import { withOwnFuel } from './own-fuel.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
 import { readCorrection } from './said-correction.ts';
 import { readDay } from './said-day.ts';
-import { readEither } from './said-either.ts';
+import { readEither, readPerhaps } from './said-either.ts';
 import { readFalseAlarm } from './said-false-alarm.ts';
 import { readPutRight } from './put-right.ts';
 import { readFigures } from './said-figures.ts';
@@ -19,7 +19,7 @@ import { readNothing } from './said-nothing.ts';
 import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
 import { cutClauses } from './talk.ts';
-import { withDangerBeside } from './cried-beside.ts';
+import { withDangerBeside, withFigureBeside } from './cried-beside.ts';
 import { hasWord } from '../readings/word-run.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { withoutDoubtful } from './told-doubtful.ts';
@@ -116,7 +116,7 @@ function understandTokens(
   if (!tokens.some(({ kind }) => kind !== 'mark')) {
     return unclear(turn, text.trim() === '' ? 'empty' : 'not-understood');
   }
-  const understood = withDangerBeside(firstUnderstood(turn), turn);
+  const understood = withDangerBeside(withFigureBeside(firstUnderstood(turn), turn), turn);
   const danger = dangerOfPlace(understood, turn);
   if (danger === undefined) return understood;
   const interrupts = hearing.interrupts.filter((id) => id !== danger);
@@ -148,6 +148,7 @@ function withTold(understood: Understood, turn: Turn): Understood {
 
 /** The ways of understanding, the first that fits is taken. */
 const readings: readonly Reading[] = [
+  readPerhaps,
   readExact,
   readWorkDone,
   readInterrupt,
@@ -159,7 +160,7 @@ const readings: readonly Reading[] = [
   readLanguage,
   readPrice,
   readNothing,
-  readTalk,
+  readTalkOrEither,
   readMeter,
   readContext,
   readPutRight,
@@ -172,6 +173,16 @@ const readings: readonly Reading[] = [
   readClose,
   readVolunteered,
 ];
+
+const unknowing: readonly (string | undefined)[] = ['dont-know', 'cannot'];
+
+/** Talk; who does not know which of two it is has left these two open: "fast or slow, can't tell". */
+function readTalkOrEither(turn: Turn): Understood | undefined {
+  const said = readTalk(turn);
+  if (said?.type !== 'input' || !unknowing.includes(said.talk)) return said;
+  const either = readEither(turn);
+  return either?.type === 'offers' ? either : said;
+}
 
 /** So many terms at most ask what it costs. */
 const mostOfPrice = 8;

@@ -237,7 +237,7 @@ export const deWords: Words = {
     waren, wird, und, aber, dann, der, die, das, den, dem, jetzt, bitte, danke, nur, wieder, so,
     ab, noch, eben, grad, gerade, sage, habe, hab, gemessen, abgelesen, angezeigt, zeigt, steht, stehen, liegt, liegen, an,
     rest, messung, messgerät, multimeter, voltmeter, gerät, insgesamt, alt, plus, ungefähr, circa,
-    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht, aus, raus, heraus, rein, durch, hin
+    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht, aus, raus, heraus, rein, durch, hin, ersetzen, tauschen, austauschen, nachladen, schwach, geworden, laut, lt, rum, herum
   `),
   figureWords: {
     asideBefore: list(`
@@ -250,7 +250,10 @@ export const deWords: Words = {
       benziner, diesel, motor, tdi, hdi, liter, hubraum, turbo, benzin, dieselmotor
     `),
     instead: list(`
-      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben, genau, sagen wir, sagen wir mal, sag ma, exakt, genauer, genau gesagt, um genau zu sein, sag mal
+      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben, genau, sagen wir, sagen wir mal, sag ma, exakt, genauer, genau gesagt, um genau zu sein, sag mal, schreib, schreiben sie, nehmen wir, nimm
+    `),
+    again: list(`
+      zweimal, 2 mal, beim zweiten mal, zweites mal, das andere mal, beim anderen mal, ein andermal, zweite messung, zweiten messung, welchen, welche nehm, welche soll, welche gilt, welcher gilt, welcher stimmt, welche stimmt, welcher wert, was gilt, was stimmt, was nehm, such dir
     `),
     unsteady: list(
       `springt hin, hin und her, springt dauernd, schwankt dauernd, wechselt dauernd, wechselt ständig, ändert sich dauernd, ändert sich ständig, springt immer, springt rum`,
@@ -262,10 +265,10 @@ export const deWords: Words = {
       jetzt, heute, nun, aktuell, gerade, momentan, inzwischen, mittlerweile
     `),
     expected: list(`
-      sollte, sollten, müsste, müssten, erwartet, statt, anstatt, normal wäre, normal wären, anstelle, anstelle von, im vergleich zu, verglichen mit, gegenüber
+      sollte, sollten, müsste, müssten, erwartet, statt, anstatt, normal wäre, normal wären, anstelle, anstelle von, im vergleich zu, verglichen mit, gegenüber, sollt, müsst, haben sollte
     `),
     changes: list(`
-      fällt, fiel, gefallen, sinkt, sank, gesunken, sackt, sackte, geht, ging, bricht, brach, rutscht, rutschte, steigt, stieg, runter, herunter, hinunter, rauf, pendelt sich bei, pendelt sich auf, pendelt sich ein bei, einpendelt, stabilisiert sich bei, bleibt bei, bleibt dann bei, dann bei, eingebrochen, abgesackt, absackt, kommt, runter auf, stürzt, stürzte
+      fällt, fiel, gefallen, sinkt, sank, gesunken, sackt, sackte, geht, ging, bricht, brach, rutscht, rutschte, steigt, stieg, runter, herunter, hinunter, rauf, pendelt sich bei, pendelt sich auf, pendelt sich ein bei, einpendelt, stabilisiert sich bei, bleibt bei, bleibt dann bei, dann bei, eingebrochen, abgesackt, absackt, kommt, runter auf, stürzt, stürzte, klettert, kletterte, gestiegen, springt
     `),
     from: list(`
       von
@@ -273,6 +276,7 @@ export const deWords: Words = {
     until: list(`
       bis zu
     `),
+    barely: [],
     moments: list(`
       während, wenn, beim, als, sobald, wo, solange, derweil
     `),
@@ -301,7 +305,7 @@ export const deWords: Words = {
       weniger, minus
     `),
     oneBefore: list(`
-      vor einem, seit einem, einem, ein
+      vor einem, seit einem, einem, ein, ganzes, ganzer, ganzen, volles, volles
     `),
     oneBehind: [],
     cranking: list(`
@@ -403,6 +407,7 @@ export const deWords: Words = {
   turns: list(
     `mal, manchmal, einmal, das eine mal, das andere mal, beim einen mal, beim nächsten mal, ab und zu, teils`,
   ),
+  perhaps: list(`vielleicht, kann sein, eventuell, womöglich, könnte sein, möglich dass`),
   clauseBreaks: list(`
     aber, und, dann, wenn, während, weil, obwohl, sondern, jedoch, danach, bevor, sobald
   `),

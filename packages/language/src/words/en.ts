@@ -179,23 +179,26 @@ export const enWords: Words = {
     mate, dead, flat, pal, buddy, guys, sir, bro, love, man, lol, thx, cheers, ta, to, or, on, at, in, with, while, when, during, after, before, across, from, for, of, as, by, here,
     there, today, outside, exactly, steady, i, it, is, was, were, and, but, then, the, now,
     please, thanks, thank, only, again, ish, or so, say, rest, reading, meter, multimeter,
-    voltmeter, total, whole, full, flat, morning, evening, ok, low, high, good, bad, max, min, peak, reads, read, says, shows, showing, sits, measures, measured, gives
+    voltmeter, total, whole, full, flat, morning, evening, ok, low, high, good, bad, max, min, peak, reads, read, says, shows, showing, sits, measures, measured, gives, replace, recharge, weak, pass, fail, failed
   `),
   figureWords: {
     asideBefore: list(`
       pin, pins, terminal, terminals, set to, set it to, range of, past, quarter to, cylinder, cylinders, cell, cells, number, model, year, peak, peaked at, peaks at, spiked at, spikes to, spike of, cost me, paid, peaked, peaked near, peaked around, spiked, set on, switched to, turned to, dialled to, floor, level
     `),
     asideBehind: list(`
-      am, pm, o clock, oclock, this morning, this afternoon, this evening, in the morning, in the afternoon, in the evening, at night, tries, try, times, time, attempts, attempt, goes, cell, cells, cylinder, cylinders, pot, range, scale, setting, dc range, volt range, quid, euro, euros, pounds, dollars, bucks, dollar, big studs, big, large, door, doors, miles, km, metre, metres, meters, feet, foot, measurements, readings, turns, people, leads, wires, studs, digit, digits, counts, amp fuse, a fuse, dc, takes, retries, shots
+      am, pm, o clock, oclock, this morning, this afternoon, this evening, in the morning, in the afternoon, in the evening, at night, tries, try, times, time, attempts, attempt, goes, cell, cells, cylinder, cylinders, pot, range, scale, setting, dc range, volt range, quid, euro, euros, pounds, dollars, bucks, dollar, big studs, big, large, door, doors, miles, km, metre, metres, meters, feet, foot, measurements, readings, turns, people, leads, wires, studs, digit, digits, counts, amp fuse, a fuse, dc, takes, retries, shots, second mark
     `),
     engine: list(`
       engine, petrol, diesel, litre, liter, turbo, tdi, hdi, dci, gasoline, petrol engine, diesel engine, motor
     `),
     instead: list(`
-      no, no wait, wait, hang on, hold on, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, actually, oops, whoops, ups, my mistake, wrong, misread, read it wrong, er, erm, or rather, should be, nope, my bad, call it, lets say, exactly, to be exact, precisely, to be precise, say, lets call it, more exactly
+      no, no wait, wait, hang on, hold on, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, actually, oops, whoops, ups, my mistake, wrong, misread, read it wrong, er, erm, or rather, should be, nope, my bad, call it, lets say, exactly, to be exact, precisely, to be precise, say, lets call it, more exactly, put down, put it down as, lets put, write
+    `),
+    again: list(`
+      twice, 2 times, second time, other time, another time, next time, second try, second go, second measurement, which one, which of, which do i, which should i, which is right, take your pick, pick one, one time
     `),
     unsteady: list(
-      `keeps changing, keeps jumping, keeps moving, keeps flicking, jumping between, changing between, flicks between, back and forth, jumps about, jumping about`,
+      `keeps changing, keeps jumping, keeps moving, keeps flicking, jumping between, changing between, flicks between, back and forth, jumps about, jumping about, flips between, flicking between, hops between, swings between, bounces between, between the two`,
     ),
     past: list(`
       yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with, used to, before that, was at, had been, last time, to start with, at the start, initially
@@ -204,10 +207,10 @@ export const enWords: Words = {
       now, today, tonight, right now, at the moment, currently, this morning it is, its now
     `),
     expected: list(`
-      should be, should read, supposed to be, expecting, expected, expect, meant to be, ought to be, hoping for, instead of, rather than, normal is, in place of, versus, vs, compared to, compared with, as against
+      should be, should read, supposed to be, expecting, expected, expect, meant to be, ought to be, hoping for, instead of, rather than, normal is, in place of, versus, vs, compared to, compared with, as against, should have, ought to have, should get, should show
     `),
     changes: list(`
-      dropped, drops, drop, dropping, fell, falls, falling, fall, went, goes, going, gone, went down, dips, dipped, sank, sinks, sags, sagged, crashed, crashes, plummets, plummeted, plunges, plunged, dives, dived, dove, slumps, slumped, slides, slid, sagging, down to, up to, tumbles, came down, comes down, rose, rises, climbed, climbs, came up, went up, changed, changes, settles at, settled at, settles to, settled to, settles on, settled on, settling at, stays at, up, is up
+      dropped, drops, drop, dropping, fell, falls, falling, fall, went, goes, going, gone, went down, dips, dipped, sank, sinks, sags, sagged, crashed, crashes, plummets, plummeted, plunges, plunged, dives, dived, dove, slumps, slumped, slides, slid, sagging, down to, up to, tumbles, came down, comes down, rose, rises, climbed, climbs, came up, went up, changed, changes, settles at, settled at, settles to, settled to, settles on, settled on, settling at, stays at, up, is up, nosedives, nosedived, jumps, jumped
     `),
     from: list(`
       from
@@ -215,6 +218,7 @@ export const enWords: Words = {
     until: list(`
       up to
     `),
+    barely: [],
     moments: list(`
       while, when, as, whilst, during, with my, with the, with a, once
     `),
@@ -347,6 +351,7 @@ export const enWords: Words = {
   turns: list(
     `sometimes, some times, other times, at times, one time, another time, half the time, the other half, one minute, the next`,
   ),
+  perhaps: list(`maybe, might, perhaps, possibly, could be, may be`),
   clauseBreaks: list(`
     but, and, then, when, while, if, because, though, although, yet, instead
   `),

@@ -286,7 +286,7 @@ export const esWords: Words = {
     clavadas, y, pero, el, la, los, las, un, una, me, se, lo, le, yo, que, es, era, son, está,
     favor, gracias, solo, otra, vez, más, menos, pico, digamos, casi, aprox, aproximadamente,
     marca, da, dice, lee, mide, sale, indica, muestra, queda, lectura, medidor, multímetro,
-    voltímetro, polímetro, tester, probador, pinza, pantalla, total, ambos, ambas, cada, prueba, tiene, está a, clavado, clavada
+    voltímetro, polímetro, tester, probador, pinza, pantalla, total, ambos, ambas, cada, prueba, tiene, está a, clavado, clavada, reemplazar, reemplace, sustituir, cambiar, recargar, débil, pelaos, clavao, clavaos, rasos, raspados, dijo, esposo, apenas, entero, entera
   `),
   figureWords: {
     asideBefore: list(`
@@ -299,7 +299,10 @@ export const esWords: Words = {
       motor, gasolina, diésel, diesel, litros, nafta, turbo, tdi, hdi, motor de, es un
     `),
     instead: list(`
-      perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal, digamos, exactamente, exacto, pongamos, o sea, para ser exactos, concretamente, en concreto
+      perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal, digamos, exactamente, exacto, pongamos, o sea, para ser exactos, concretamente, en concreto, póngale, ponle, ponga, póngalo, dejémoslo en, déjalo en, déjelo en, digámosle, échale, anota, anote
+    `),
+    again: list(`
+      dos veces, 2 veces, la otra vez, otra vez me, segunda vez, segundo intento, segunda medición, cuál tomo, cuál pongo, cuál vale, cuál es, cuál uso, cuál anoto, cuál de, cuál le, cuál será, no sé cuál, con cuál
     `),
     unsteady: list(
       `va saltando, va cambiando, va variando, cambia todo el, cambia a cada, no para de cambiar, no para de saltar, salta de uno, baila entre`,
@@ -322,6 +325,7 @@ export const esWords: Words = {
     until: list(`
       hasta
     `),
+    barely: [],
     moments: list(`
       mientras, cuando, al, durante, con mi, con el, con la, con un, con una, en cuanto
     `),
@@ -396,7 +400,7 @@ export const esWords: Words = {
       a
     `),
     round: list(`
-      enteros, redondos, justos, justitos, pelados, pelado, clavados, exactos, en punto, completos
+      enteros, redondos, justos, justitos, pelados, pelado, clavados, exactos, en punto, completos, pelaos, clavaos, rasos
     `),
     ratedAt: list(`
       en la de, en una de, en una, en la, de una de, y es de, es de, para una de, de los, batería de, siendo de
@@ -445,6 +449,7 @@ export const esWords: Words = {
   turns: list(
     `a veces, unas veces, otras veces, otras, a ratos, de a ratos, por ratos, en ocasiones, un rato, otro rato`,
   ),
+  perhaps: list(`quizás, quizá, tal vez, puede que, a lo mejor, puede ser que, capaz que`),
   clauseBreaks: list(`
     y, pero, entonces, luego, cuando, mientras, porque, aunque, sino, pues
   `),

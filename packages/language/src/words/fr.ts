@@ -191,20 +191,23 @@ export const frWords: Words = {
     stable, fixe, pile, je, j, il, elle, on, c, ce, est, était, et, mais, puis, ensuite, le, la,
     les, l, maintenant, merci, svp, stp, seulement, encore, environ, voilà, dis, reste, mesuré,
     mesurés, lus, affiché, affichés, multimètre, voltmètre, appareil, pince, total, continu, dc,
-    aux bornes, chaque, fois, que, qui, affiche, indique, donne, marque, fait, a
+    aux bornes, chaque, fois, que, qui, affiche, indique, donne, marque, fait, a, remplacer, recharger, faible, à remplacer, peine
   `),
   figureWords: {
     asideBefore: list(`
       broche, broches, borne, bornes, calibre, calibre de, gamme, position, cylindre, élément, pic à, pointe à, pointe de, pic de, pic, modèle, année, payé, payée, payer, crête, réglé sur, réglée sur, réglé sur le, réglé à, mis sur, sur le calibre, niveau, étage, sous sol
     `),
     asideBehind: list(`
-      heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points, dc, en continu, continu, cette nuit, la nuit, dans la nuit, coups, prises, passages, lectures
+      heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points, dc, en continu, continu, cette nuit, la nuit, dans la nuit, coups, prises, passages, lectures, tentative, e tentative
     `),
     engine: list(`
       essence, diesel, moteur, litres, tdi, hdi, dci, turbo, gasoil, cylindrée
     `),
     instead: list(`
-      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux, disons, exactement, on va dire, mettons, pour être précis, précisément, plus exactement
+      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux, disons, exactement, on va dire, mettons, pour être précis, précisément, plus exactement, allez, mettez, mets, note, notez, dis, disons plutôt
+    `),
+    again: list(`
+      deux fois, 2 fois, l autre fois, une autre fois, deuxième fois, deuxième mesure, deuxième essai, seconde fois, lequel, laquelle, je prends quoi, je garde quoi, d abord
     `),
     unsteady: list(
       `ça saute, ça change tout, ça change sans, n'arrête pas de changer, arrête pas de changer, arrête pas de bouger, ça bouge tout, ça varie`,
@@ -216,7 +219,7 @@ export const frWords: Words = {
       maintenant, aujourd hui, là, à présent, actuellement, ce matin, en ce moment
     `),
     expected: list(`
-      devrait, censé, censée, au lieu de, normalement, attendais, attendait, à la place de, à la place des, à la place du, contre, par rapport à, comparé à, au lieu des, au lieu du
+      devrait, censé, censée, au lieu de, normalement, attendais, attendait, à la place de, à la place des, à la place du, contre, par rapport à, comparé à, au lieu des, au lieu du, devrais, devraient, aurais dû, aurait dû, faudrait
     `),
     changes: list(`
       chute, chuté, tombe, tombé, descend, descendu, baisse, baissé, passe, passé, passait, va, monte, monté, remonte, plonge, s effondre, s écroule, dégringole, se stabilise à, stabilisé à, se stabilise, se cale à, s établit à, stabilise à, reste à, retombe à, jusqu à, descendant, tombant
@@ -227,6 +230,7 @@ export const frWords: Words = {
     until: list(`
       jusqu à, jusqu a
     `),
+    barely: list(`à peine, plus que`),
     moments: list(`
       pendant, quand, lorsque, lorsqu, alors, tandis, au, en, avec mon, avec ma, avec le, avec la, dès
     `),
@@ -352,6 +356,7 @@ export const frWords: Words = {
   turns: list(
     `un coup, des fois, parfois, une fois, une autre fois, tantôt, quelquefois, d autres fois`,
   ),
+  perhaps: list(`peut-être, peut être, ptet, p t être, possible que, il se peut`),
   clauseBreaks: list(`
     mais, et, quand, lorsque, lorsqu, si, car, parce, puisque, pourtant, cependant, sinon, tandis,
     pendant, sauf, or

@@ -301,20 +301,23 @@ export const plWords: Words = {
     tylko, znowu, znów, jest, było, mam, wyszło, wychodzi, pokazuje, pokazał, pokazało, wskazuje,
     wskazuje mi, odczyt, wynik, miernik, multimetr, woltomierz, na mierniku, spadło, spada, spadł,
     skacze, trzyma, stoi, zmierzone, zmierzyłem, zmierzyłam, dziękuję, dzięki, proszę, razem, reszta,
-    rano, wieczorem, równe, okrągłe, zatrzymało, na zewnątrz, na dworze, na polu, ma
+    rano, wieczorem, równe, okrągłe, zatrzymało, na zewnątrz, na dworze, na polu, ma, wymienić, wymień, wymiana, doładować, słaby, lot
   `),
   figureWords: {
     asideBefore: list(`
       pin, pinie, pinu, zacisk, zacisku, styk, styku, o, o godzinie, godzina, godz, na zakresie, zakres, zakresie, rocznik, cylinder, cela, w piku, szczyt, w szczycie, za, kosztował, kosztowała, pik, pik poboru, w pierwszej chwili, skoczyło do, ustawiony na, ustawiona na, ustawione na, nastawiony na, przełączony na, ustawiłem na, poziom, poziomie, piętro, piętrze, skacze na, skacze do, skacze pod, skoczyło pod, skoczyło na, podskoczyło do, skok do, skok na, wskoczyło na
     `),
     asideBehind: list(`
-      rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie, dc, prądu stałego, nocą, tej nocy, dziś w nocy, podejścia, podejść, podejściach, odczyty, odczytów, próbie
+      rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie, dc, prądu stałego, nocą, tej nocy, dziś w nocy, podejścia, podejść, podejściach, odczyty, odczytów, próbie, sekundzie, sekundzie testu
     `),
     engine: list(`
       benzyna, diesel, silnik, silnika, litra, litrów, benzyniak, tdi, hdi, turbo, pojemność, pojemności
     `),
     instead: list(`
-      nie czekaj, czekaj, chwila, chwilę, chwileczkę, chwilkę, sekundę, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej, a konkretnie, konkretnie
+      nie czekaj, czekaj, chwila, chwilę, chwileczkę, chwilkę, sekundę, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej, a konkretnie, konkretnie, wpisz, wpisujemy, zapisz, niech pan wpisze, dajmy
+    `),
+    again: list(`
+      2 razy, dwukrotnie, drugim razem, drugi raz, drugi pomiar, innym razem, który wpisać, który wziąć, która wartość, który wynik, który mam, którą mam, które mam, którą wziąć, które wziąć, który podać, którą podać, który dobry, który z nich, która z nich, co wpisać
     `),
     unsteady: list(
       `skacze, waha się, ciągle się zmienia, cały czas się zmienia, wciąż się zmienia, zmienia się cały, zmienia się ciągle, raz tak raz tak`,
@@ -335,6 +338,7 @@ export const plWords: Words = {
       z, ze
     `),
     until: [],
+    barely: [],
     moments: list(`
       jak, gdy, kiedy, podczas, przy, w trakcie, w czasie, podczas gdy
     `),
@@ -351,7 +355,7 @@ export const plWords: Words = {
       areometr, areometrem, aerometr, aerometrem, gęstość, gęstości, kwas, kwasu, elektrolit, elektrolitu, kwasomierz
     `),
     label: list(`
-      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, tabliczka, tabliczce, nadruk, nominalnie, na obudowie, nadrukowane, na etykietce, napisane na akumulatorze, oznaczony, oznaczona, napis, na tabliczce, opisany, na etykiecie, nominał, napisane, jest napisane, na akumulatorze jest, na akumulatorze pisze
+      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, tabliczka, tabliczce, nadruk, nominalnie, na obudowie, nadrukowane, na etykietce, napisane na akumulatorze, oznaczony, oznaczona, napis, na tabliczce, opisany, na etykiecie, nominał, napisane, jest napisane, na akumulatorze jest, na akumulatorze pisze, nominale, nominał, znamionowe, znamionowych, przy nominale
     `),
     outOf: list(`
       z, na
@@ -363,7 +367,7 @@ export const plWords: Words = {
       bez, minus, mniej
     `),
     oneBefore: list(`
-      ma, od, po, przez, około, jakiś, jakieś, z, minął, prawie, chyba, będzie, to
+      ma, od, po, przez, około, jakiś, jakieś, z, minął, prawie, chyba, będzie, to, cały, całego, pełny
     `),
     oneBehind: list(`
       temu, ma, będzie, minie, minął, wstecz
@@ -450,6 +454,7 @@ export const plWords: Words = {
   turns: list(
     `raz, czasem, czasami, innym razem, za drugim razem, niekiedy, chwilami, jednym razem`,
   ),
+  perhaps: list(`może, być może, możliwe że, chyba`),
   clauseBreaks: list(`
     ale, lecz, a, i, oraz, potem, następnie, kiedy, gdy, jeśli, jeżeli, bo, ponieważ, choć, chociaż,
     natomiast, zanim

@@ -19,6 +19,8 @@ export type TalkWord =
 export interface Spelling {
   /** True where an apostrophe parts two words: the `l’` of `l’allumage`. Else it is left out. */
   readonly elides?: boolean;
+  /** Words that are typed in Latin letters, by their consonants: `khms` for `khamsa`. */
+  readonly latin?: Readonly<Record<string, string>>;
   /** Letters that are written in two ways, and the way that is kept: `ae` for `ä` becomes `a`. */
   readonly letters?: readonly (readonly [typed: string, kept: string])[];
   /** Little words that are written on to the word behind them, longest first: `وال`, `ب`. */
@@ -76,6 +78,8 @@ export interface FigureWords {
   readonly engine: readonly string[];
   /** Puts the figure behind it in the place of the one before: `no wait`, `I mean`. */
   readonly instead: readonly string[];
+  /** Says that it was measured more than once, or asks which one holds: `second time`, `which one`. */
+  readonly again: readonly string[];
   /** The meter shows now this, now that: `keeps changing`. */
   readonly unsteady: readonly string[];
   /** What a figure was, and what it is: `yesterday`, `now`. */
@@ -90,6 +94,8 @@ export interface FigureWords {
   readonly onto: readonly string[];
   /** A bound that, behind a change, is where it ended: baja `hasta`. */
   readonly until: readonly string[];
+  /** Bounds that, before decimals, say how little it is that was read: `à peine` 11,8. */
+  readonly barely: readonly string[];
   /** Begins what goes on while a figure is read: `while`, `when`. */
   readonly moments: readonly string[];
   /** Before what was over when the figure was read: `after`, `since`. */
@@ -149,6 +155,7 @@ const noFigureWords: FigureWords = {
   asideBehind: [],
   engine: [],
   instead: [],
+  again: [],
   unsteady: [],
   past: [],
   present: [],
@@ -157,6 +164,7 @@ const noFigureWords: FigureWords = {
   from: [],
   onto: [],
   until: [],
+  barely: [],
   moments: [],
   after: [],
   unread: [],
@@ -252,6 +260,8 @@ export interface Words {
   readonly alternatives?: readonly string[];
   /** Each begins one of what comes in turns: `sometimes` it clicks, `sometimes` it cranks. */
   readonly turns?: readonly string[];
+  /** Each begins one of what may be: `maybe` it clicks, `maybe` not. */
+  readonly perhaps?: readonly string[];
   /** Begins what somebody does not know: no idea `whether`. */
   readonly whether?: readonly string[];
   /** Words at which a negation ends: `but`. */
