@@ -2,7 +2,8 @@ import type { Check } from '@keyturn/core';
 import type { CheckTexts, FlowTexts } from '../flow-texts.ts';
 import { type Heard, wordsOf } from '../typed/heard.ts';
 import { createTermReader, type TermReader, type Terms } from '../typed/terms.ts';
-import { collapseRepeats } from '../typed/normalise.ts';
+import { createLatinReader, type KnownWords, type LatinReader } from '../typed/latin-letters.ts';
+import { collapseRepeats, normalise } from '../typed/normalise.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { spellWords } from '../typed/spell-words.ts';
 import type { Token } from '../typed/token.ts';
@@ -90,7 +91,7 @@ export interface Lexicon {
   readonly words: Words;
   readonly numbers: NumberWords;
   readonly readUnit: UnitReader;
-  /** Puts right what was mistyped beside figures. */
+  /** Puts right what was typed in Latin letters, and what was mistyped beside figures. */
   readonly mend: WordMender;
   readonly reader: TermReader;
   /** Every word of the phrases and names as it is written, whole. */
@@ -146,16 +147,17 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   const words = spellWords(given);
   const reader = createTermReader(words);
   const typedWords = new Set<string>();
+  const inLetters = latinReaderOf({ words, texts, checks });
   const spokenBy = (tokens: readonly Token[]): Spoken => ({
     terms: reader.fromTokens(tokens),
     words: wordsOf(tokens).map(reader.unjoined),
   });
   const readHeard = (phrases: readonly string[]): Spoken[] =>
     phrases
-      .map((phrase) => spokenBy(readTokens(phrase, words)))
+      .map((phrase) => spokenBy(inLetters(readTokens(phrase, words))))
       .filter(({ terms }) => terms.length > 0);
   const typedTokens = (phrase: string): readonly Token[] => {
-    const tokens = readTokens(phrase, words);
+    const tokens = inLetters(readTokens(phrase, words));
     for (const token of tokens) if (token.kind === 'word') typedWords.add(token.text);
     return tokens;
   };
@@ -389,12 +391,13 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       ),
     ]),
   );
+  const mend = createWordMender(numbers, (word) => typedWords.has(word));
   return {
     weights: weightsOf(entries.flatMap(({ options }) => options.map(({ phrases }) => phrases))),
     words,
     numbers,
     readUnit,
-    mend: createWordMender(numbers, (word) => typedWords.has(word)),
+    mend: (tokens) => mend(inLetters(tokens)),
     reader,
     typedWords,
     vocabulary: createVocabulary(everything.flat(), words.spelling),
@@ -455,6 +458,41 @@ function isToldUnasked({ at, needs, does, form, like }: Check): boolean {
 /** So many answers are learned from where talk is told from all of them, and so much talk for a check. */
 const mostAnswers = 2000;
 const mostTalk = 300;
+
+/** The reader of what is typed in Latin letters, by all that is known to be said. */
+function latinReaderOf({ words, texts }: LexiconSources): LatinReader {
+  const { latin } = words.spelling ?? {};
+  return latin === undefined
+    ? (tokens) => tokens
+    : createLatinReader(latin, once(() => knownWords(words, texts)));
+}
+
+/** A text within JSON, and a word of it in the letters of the language, or in Latin ones. */
+const textInJson = /"(?:[^"\\]|\\.)+"/gu;
+const wordInText = /[\u0621-\u06d3\u064b-\u0652]+|[a-z]+/giu;
+
+/** Every word that is said, and what stays Latin: talk, and what stands among other letters. */
+function knownWords({ spelling, ...words }: Words, texts: FlowTexts): KnownWords {
+  const counts = new Map<string, number>();
+  const kept = new Set([...Object.values(words.talk), words.point].flat());
+  const count = (word: string, by: number): unknown => counts.set(word, (counts.get(word) ?? 0) + by);
+  const said = new Map<string, number>();
+  for (const [text] of JSON.stringify([words, texts]).matchAll(textInJson)) {
+    const found = Array.from(text.matchAll(wordInText), ([word]) => word);
+    const isMixed = found.some((word) => word > '~');
+    for (const word of found) {
+      if (word > '~') said.set(word, (said.get(word) ?? 0) + 1);
+      else if (isMixed) kept.add(word.toLowerCase());
+    }
+  }
+  for (const [word, by] of said) {
+    const spelled = normalise(word, spelling);
+    count(spelled, by);
+    const article = words.articles.find((one) => spelled.startsWith(one));
+    if (article !== undefined) count(spelled.slice(article.length), by);
+  }
+  return { counts, kept };
+}
 
 type Answered = Pick<CheckPhrases, 'id' | 'options'>;
 

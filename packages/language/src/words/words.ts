@@ -15,12 +15,26 @@ export type TalkWord =
   | 'stop'
   | 'language';
 
+/** How a language of other letters is typed in Latin ones. */
+export interface LatinLetters {
+  /** Digits that stand for letters, with the letter or its Latin one: the `3` of `3andi`. */
+  readonly digits: Readonly<Record<string, string>>;
+  /** Latin letters, one or two, with those that they stand for, likeliest first; `-` is none. */
+  readonly reads: Readonly<Record<string, string>>;
+  /** Letters that are left out in the one or the other. */
+  readonly silent: string;
+  /** Words that are too short to be told by their letters; nothing for the article. */
+  readonly little: Readonly<Record<string, string>>;
+}
+
 /** How a language writes words together or in two ways, so far as understanding needs it. */
 export interface Spelling {
   /** True where an apostrophe parts two words: the `l’` of `l’allumage`. Else it is left out. */
   readonly elides?: boolean;
   /** Letters that are written in two ways, and the way that is kept: `ae` for `ä` becomes `a`. */
   readonly letters?: readonly (readonly [typed: string, kept: string])[];
+  /** How it is typed in Latin letters. */
+  readonly latin?: LatinLetters;
   /** Little words that are written on to the word behind them, longest first: `وال`, `ب`. */
   readonly attached?: readonly string[];
   /** Article and prepositions that are written on to a number: the `ل` of `لستة`, to six. */
