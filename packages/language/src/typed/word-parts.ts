@@ -47,6 +47,10 @@ export function createWordParts(words: Words): {
     const role = roleOf(typed);
     const whole = { word: typed, role, isJoined: false, isDenied: false };
     if (role !== 'term' || plain.has(typed)) return whole;
+    // Little words are joined as others are: the `هي` of `وهي`.
+    const little = unjoined(typed);
+    if (roleOf(little) !== 'term')
+      return { word: little, role: roleOf(little), isJoined: true, isDenied: false };
     for (const bare of new Set([typed, unjoined(typed)])) {
       for (const [start, end] of around) {
         const length = bare.length - start.length - end.length;

@@ -15,7 +15,7 @@ import { daysSaid, withoutDays } from './day-said.ts';
 import { isOfKit, kitTold, saysHaving } from './kit-told.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
-import { joinClauses, namedAnswer } from './named-things.ts';
+import { isOfThing, joinClauses, namedAnswer } from './named-things.ts';
 import { saidWholly } from './said-wholly.ts';
 import { isSupported, spansOf, toldIn } from './spans.ts';
 import { factsIn } from './told-facts.ts';
@@ -168,6 +168,7 @@ export function toldToo(given: readonly AnswerInput[], turn: Turn): readonly Ans
       isSaid &&
       !isAmong(one, given) &&
       check !== undefined &&
+      !isOfThing(inHand, check) &&
       !isOfKit(check) &&
       !isUnnamed(check, turn)
     );
