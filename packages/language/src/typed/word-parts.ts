@@ -59,8 +59,15 @@ export function createWordParts(words: Words): {
         return { word, role, isJoined: bare !== typed, isDenied: true };
       }
     }
+    // Behind an article two letters are a word as well: the `بي` of `عالبي`, P.
+    const leastOf = (one: string): number =>
+      words.articles.some((article) => one.endsWith(article)) ? shortestJoined : shortestWord;
     const prefix = attached.find(
-      (one) => typed.startsWith(one) && typed.length - one.length >= shortestWord,
+      (one) =>
+        typed.startsWith(one) &&
+        typed.length - one.length >= leastOf(one) &&
+        (typed.length - one.length >= shortestWord ||
+          roleOf(typed.slice(one.length)) === 'term'),
     );
     if (prefix === undefined) return whole;
     const word = typed.slice(prefix.length);

@@ -181,6 +181,7 @@ function plainOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | und
 function whollyOf(clause: Clause, inHand: CheckPhrases, lexicon: Lexicon): Beside | undefined {
   const told = saidWholly(clause, lexicon);
   if (told === undefined || [inHand.id, inHand.check.like].includes(told.check)) return undefined;
+  if (isOfThing(inHand, lexicon.checks.get(told.check))) return undefined;
   const isInHand = likeliest(hearTokens(clause, lexicon), inHand).share >= notInHand;
   return isInHand ? undefined : { told: [told], length: clause.filter(isComma).length + 1 };
 }
