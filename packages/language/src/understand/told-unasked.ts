@@ -54,7 +54,10 @@ export function allTold(
       return named?.check === check && !('value' in value) && value.includes(named.value[0]);
     });
   if (inHand !== undefined)
-    return clauses.filter((one) => one.check === inHand.id || isNamed(one) || isSaid(one));
+    return clauses.filter((one) => {
+      if (one.check === inHand.id) return true;
+      return !isOfThing(inHand, lexicon.checks.get(one.check)) && (isNamed(one) || isSaid(one));
+    });
   const wholly = turn.clauses.flatMap((clause) => saidWholly(clause, lexicon) ?? []);
   const isWholly = ({ check, value }: AnswerInput): boolean =>
     !('value' in value) &&
