@@ -1,18 +1,19 @@
 import { describe, expect, test } from 'vitest';
+import { arLatin } from '../words/ar-latin.ts';
 import { arWords } from '../words/ar.ts';
 import { createLatinReader } from './latin-letters.ts';
 import { readTokens } from './read-tokens.ts';
 
-const { latin = { digits: {}, reads: {}, silent: '', little: {} } } = arWords.spelling ?? {};
+const words = { ...arWords, spelling: { ...arWords.spelling, digits: arLatin.digits } };
 const known = ['مفتاح', 'عندي', 'سياره', 'طقه', 'مش', 'شغال', 'بيدور', 'بس', 'درجه', 'سوق'];
-const read = createLatinReader(latin, () => ({
+const read = createLatinReader(arLatin, () => ({
   counts: new Map(known.map((word) => [word, 8])),
   kept: new Set(['stop']),
 }));
 
 /** A text as its tokens are read, with spaces. */
 function spelled(text: string): string {
-  return read(readTokens(text, arWords))
+  return read(readTokens(text, words))
     .map((token) => (token.kind === 'number' ? token.digits : token.text))
     .join(' ');
 }

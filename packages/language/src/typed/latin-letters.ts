@@ -1,5 +1,6 @@
-import type { LatinLetters } from '../words/words.ts';
-import { collapseRepeats } from './normalise.ts';
+import { once } from '../understand/once.ts';
+import type { LatinLetters, Words } from '../words/words.ts';
+import { collapseRepeats, normalise } from './normalise.ts';
 import type { Token } from './token.ts';
 
 /** Puts words that are typed in Latin letters into the letters of the language. */
@@ -64,7 +65,8 @@ export function createLatinReader(latin: LatinLetters, known: () => KnownWords):
       if (found === undefined) continue;
       const by = found.reduce((sum, letter, at) => {
         const isLast = at >= found.length - 2;
-        if (at % 2 === 0) return sum + (letter === '' ? 0 : isLast || at === 0 ? lastVowel : longVowel);
+        if (at % 2 === 0)
+          return sum + (letter === '' ? 0 : isLast || at === 0 ? lastVowel : longVowel);
         const place = letters[(at - 1) / 2]?.indexOf(letter) ?? 0;
         return sum + (letter === '' ? (isLast ? lastVowel : shortVowel) : place * otherLetter);
       }, 0);
@@ -76,7 +78,9 @@ export function createLatinReader(latin: LatinLetters, known: () => KnownWords):
 
   const found = new Map<string, string | undefined>();
   const spelled = (typed: string): string | undefined => {
-    const word = found.has(typed) ? found.get(typed) : (little[typed] ?? find(collapseRepeats(typed)));
+    const word = found.has(typed)
+      ? found.get(typed)
+      : (little[typed] ?? find(collapseRepeats(typed)));
     found.set(typed, word);
     return word;
   };
@@ -97,4 +101,41 @@ export function createLatinReader(latin: LatinLetters, known: () => KnownWords):
     });
     return read.length > 0 && strange <= (1 - leastSpelled) * words.length ? read : tokens;
   };
+}
+
+/** The reader of a language, by its words and all that is said in it. */
+export function latinReaderOf(latin: LatinLetters): NonNullable<Words['readLatin']> {
+  return (said, words) =>
+    createLatinReader(
+      latin,
+      once(() => knownWords(words, said)),
+    );
+}
+
+/** A text within JSON, and a word of it in the letters of the language, or in Latin ones. */
+const textInJson = /"(?:[^"\\]|\\.)+"/gu;
+const wordInText = /[\u0621-\u06d3\u064b-\u0652]+|[a-z]+/giu;
+
+/** Every word that is said, and what stays Latin: talk, and what stands among other letters. */
+function knownWords({ spelling, ...words }: Words, texts: unknown): KnownWords {
+  const counts = new Map<string, number>();
+  const kept = new Set([...Object.values(words.talk), words.point].flat());
+  const count = (word: string, by: number): unknown =>
+    counts.set(word, (counts.get(word) ?? 0) + by);
+  const said = new Map<string, number>();
+  for (const [text] of JSON.stringify([words, texts]).matchAll(textInJson)) {
+    const found = Array.from(text.matchAll(wordInText), ([word]) => word);
+    const isMixed = found.some((word) => word > '~');
+    for (const word of found) {
+      if (word > '~') said.set(word, (said.get(word) ?? 0) + 1);
+      else if (isMixed) kept.add(word.toLowerCase());
+    }
+  }
+  for (const [word, by] of said) {
+    const spelled = normalise(word, spelling);
+    count(spelled, by);
+    const article = words.articles.find((one) => spelled.startsWith(one));
+    if (article !== undefined) count(spelled.slice(article.length), by);
+  }
+  return { counts, kept };
 }

@@ -16,7 +16,7 @@ export function normalise(text: string, spelling: Spelling = {}): string {
   const parted = partApostrophes(plainText, spelling.elides === true ? ' ' : '');
   const spelled = letters.reduce((before, [typed, kept]) => before.replaceAll(typed, kept), parted);
   const plainly = spelled.replaceAll(hamza, '');
-  return spelling.latin === undefined ? plainly : spellDigits(plainly, spelling.latin.digits);
+  return spelling.digits === undefined ? plainly : spellDigits(plainly, spelling.digits);
 }
 
 /**

@@ -66,8 +66,7 @@ export function createWordParts(words: Words): {
       (one) =>
         typed.startsWith(one) &&
         typed.length - one.length >= leastOf(one) &&
-        (typed.length - one.length >= shortestWord ||
-          roleOf(typed.slice(one.length)) === 'term'),
+        (typed.length - one.length >= shortestWord || roleOf(typed.slice(one.length)) === 'term'),
     );
     if (prefix === undefined) return whole;
     const word = typed.slice(prefix.length);

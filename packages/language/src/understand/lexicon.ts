@@ -2,8 +2,7 @@ import type { Check } from '@keyturn/core';
 import type { CheckTexts, FlowTexts } from '../flow-texts.ts';
 import { type Heard, wordsOf } from '../typed/heard.ts';
 import { createTermReader, type TermReader, type Terms } from '../typed/terms.ts';
-import { createLatinReader, type KnownWords, type LatinReader } from '../typed/latin-letters.ts';
-import { collapseRepeats, normalise } from '../typed/normalise.ts';
+import { collapseRepeats } from '../typed/normalise.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { spellWords } from '../typed/spell-words.ts';
 import type { Token } from '../typed/token.ts';
@@ -147,7 +146,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   const words = spellWords(given);
   const reader = createTermReader(words);
   const typedWords = new Set<string>();
-  const inLetters = latinReaderOf({ words, texts, checks });
+  const inLetters = words.readLatin?.(texts, words) ?? ((tokens: readonly Token[]) => tokens);
   const spokenBy = (tokens: readonly Token[]): Spoken => ({
     terms: reader.fromTokens(tokens),
     words: wordsOf(tokens).map(reader.unjoined),
@@ -458,41 +457,6 @@ function isToldUnasked({ at, needs, does, form, like }: Check): boolean {
 /** So many answers are learned from where talk is told from all of them, and so much talk for a check. */
 const mostAnswers = 2000;
 const mostTalk = 300;
-
-/** The reader of what is typed in Latin letters, by all that is known to be said. */
-function latinReaderOf({ words, texts }: LexiconSources): LatinReader {
-  const { latin } = words.spelling ?? {};
-  return latin === undefined
-    ? (tokens) => tokens
-    : createLatinReader(latin, once(() => knownWords(words, texts)));
-}
-
-/** A text within JSON, and a word of it in the letters of the language, or in Latin ones. */
-const textInJson = /"(?:[^"\\]|\\.)+"/gu;
-const wordInText = /[\u0621-\u06d3\u064b-\u0652]+|[a-z]+/giu;
-
-/** Every word that is said, and what stays Latin: talk, and what stands among other letters. */
-function knownWords({ spelling, ...words }: Words, texts: FlowTexts): KnownWords {
-  const counts = new Map<string, number>();
-  const kept = new Set([...Object.values(words.talk), words.point].flat());
-  const count = (word: string, by: number): unknown => counts.set(word, (counts.get(word) ?? 0) + by);
-  const said = new Map<string, number>();
-  for (const [text] of JSON.stringify([words, texts]).matchAll(textInJson)) {
-    const found = Array.from(text.matchAll(wordInText), ([word]) => word);
-    const isMixed = found.some((word) => word > '~');
-    for (const word of found) {
-      if (word > '~') said.set(word, (said.get(word) ?? 0) + 1);
-      else if (isMixed) kept.add(word.toLowerCase());
-    }
-  }
-  for (const [word, by] of said) {
-    const spelled = normalise(word, spelling);
-    count(spelled, by);
-    const article = words.articles.find((one) => spelled.startsWith(one));
-    if (article !== undefined) count(spelled.slice(article.length), by);
-  }
-  return { counts, kept };
-}
 
 type Answered = Pick<CheckPhrases, 'id' | 'options'>;
 

@@ -1,3 +1,5 @@
+import type { LatinReader } from '../typed/latin-letters.ts';
+
 /** Talk that is understood at any moment, beside the interrupts of the flow. */
 export type TalkWord =
   | 'yes'
@@ -33,8 +35,8 @@ export interface Spelling {
   readonly elides?: boolean;
   /** Letters that are written in two ways, and the way that is kept: `ae` for `ä` becomes `a`. */
   readonly letters?: readonly (readonly [typed: string, kept: string])[];
-  /** How it is typed in Latin letters. */
-  readonly latin?: LatinLetters;
+  /** Digits that stand for letters in a text in Latin ones: the `3` of `3andi`. */
+  readonly digits?: LatinLetters['digits'];
   /** Little words that are written on to the word behind them, longest first: `وال`, `ب`. */
   readonly attached?: readonly string[];
   /** Article and prepositions that are written on to a number: the `ل` of `لستة`, to six. */
@@ -211,6 +213,8 @@ export function figureWordsOf({ figureWords }: Pick<Words, 'figureWords'>): Figu
  */
 export interface Words {
   readonly spelling?: Spelling;
+  /** What reads a text in Latin letters, given all that is said; a page, for its size, has none. */
+  readonly readLatin?: (said: unknown, words: Words) => LatinReader;
   /**
    * Numbers from zero up: `twelve`, `forty`, and those of several words that their parts do not
    * add up to: `quatre vingt`. A number that is no whole one may be among them: `anderthalb`.
