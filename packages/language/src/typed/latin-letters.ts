@@ -114,7 +114,7 @@ export function latinReaderOf(latin: LatinLetters): NonNullable<Words['readLatin
 
 /** A text within JSON, and a word of it in the letters of the language, or in Latin ones. */
 const textInJson = /"(?:[^"\\]|\\.)+"/gu;
-const wordInText = /[\u0621-\u06d3\u064b-\u0652]+|[a-z]+/giu;
+const wordInText = /[\u0621-\u06d3]+|[a-z]+/giu;
 
 /** Every word that is said, and what stays Latin: talk, and what stands among other letters. */
 function knownWords({ spelling, ...words }: Words, texts: unknown): KnownWords {

@@ -23,7 +23,7 @@ export function normalise(text: string, spelling: Spelling = {}): string {
  * Digits within a word in Latin letters, behind it or before it: `mofta7`, `3andi`, but not `12v`.
  */
 const digitsInWord =
-  /(?<=[a-z]{2})\d(?!\d|[.,]\d)|(?<=[a-z])\d(?=[a-z])|(?<![\w.,])\d(?=[a-z]{2}[a-z\d]|a[dlmnt](?!\w))/gu;
+  /(?<=[a-z]{2})\d(?!\d|[.,]\d)|(?<=[a-z])\d(?=[a-z])|(?<![\w.,])\d(?=[a-z]{2}[a-z\d]|a[dlmnt]\b)/gu;
 
 /** Digits that are typed for letters, as those letters, in a text that has no others. */
 function spellDigits(text: string, letters: Readonly<Record<string, string>>): string {
