@@ -4,15 +4,13 @@ import { latinReaderOf } from '../typed/latin-letters.ts';
 import { arLatin } from '../words/ar-latin.ts';
 import { arWords as words } from '../words/ar.ts';
 
-/** Arabic. */
-export const ar: Locale = {
-  texts,
-  words: {
-    ...words,
-    spelling: { ...words.spelling, digits: arLatin.digits },
-    readLatin: latinReaderOf(arLatin),
-  },
-};
+/** Arabic. Pure, so that a page that loads its parts leaves it out. */
+export const ar: Locale = /* @__PURE__ */ readingLatin();
+
+function readingLatin(): Locale {
+  const spelling = { ...words.spelling, digits: arLatin.digits };
+  return { texts, words: { ...words, spelling, readLatin: latinReaderOf(arLatin) } };
+}
 
 /** Its two parts, for a page that loads one after the other. */
 export { texts, words };
