@@ -573,3 +573,59 @@ describe('what is left open between two answers is asked, also where somebody do
     ['es', 'headlamps', 'se apagan o bajan, no sé', 'asked back'],
   ]);
 });
+
+describe('what the vehicle is, where a clause ends with it', () => {
+  hold([
+    ['en', 'complaint', "one click, and the car's petrol", 'complaint=single-click, drive=petrol'],
+    ['ar', 'complaint', 'طقة وحدة والعربية بنزين', 'complaint=single-click, drive=petrol'],
+    ['ar', 'complaint', 'طقة وحدة وهي ديزل', 'complaint=single-click, drive=diesel'],
+    [
+      'ar',
+      'place',
+      'بالموقف والسيارة بنزين اوتوماتيك',
+      'drive=petrol, place=parking, transmission=automatic',
+    ],
+    ['ar', 'isolator', 'شغال والسيارة ديزل', 'drive=diesel, isolator=on'],
+  ]);
+});
+
+describe('how a part is tested tells nothing of what it belongs to', () => {
+  hold([
+    [
+      'en',
+      'clutch-switch-contacts',
+      'closes when the clutch is pressed',
+      'clutch-switch-contacts=close',
+    ],
+    [
+      'ar',
+      'clutch-switch-contacts',
+      'يبقى قاطع حتى وانا داعس للاخر',
+      'clutch-switch-contacts=stay-open',
+    ],
+  ]);
+});
+
+describe('Arabic in Latin letters is read as the words that it spells', () => {
+  hold([
+    ['ar', 'complaint', 'el 3arabeya bteftah w ba3den btetfi', 'complaint=starts-then-stops'],
+    ['ar', 'complaint', 'mafish ay sot khales', 'complaint=silent'],
+    ['ar', 'pump-sound', 'ma basma3 wala 7aga', 'pump-sound=none'],
+    ['ar', 'place', 'ana fel beit', 'place=home'],
+    ['ar', 'air-temperature', 'talatin daraga', 'air-temperature=30 Cel'],
+    ['ar', null, 'sayarti benzin otomatik', 'drive=petrol, transmission=automatic'],
+  ]);
+});
+
+describe('a thing is known by the names that people give it', () => {
+  hold([
+    ['ar', 'tap', 'ما دار، والرليه يطق', 'relay=clicks, tap=no-change'],
+    [
+      'ar',
+      'codes',
+      'طلع كود الكرنك، وعقرب الدورات على الصفر',
+      'codes=position-sensor, rev-counter=still',
+    ],
+    ['ar', 'selector', 'عالبي', 'selector=park-neutral'],
+  ]);
+});

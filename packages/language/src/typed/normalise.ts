@@ -18,7 +18,20 @@ export function normalise(text: string, spelling: Spelling = {}): string {
   );
   const parted = partApostrophes(plainText, spelling.elides === true ? ' ' : '');
   const spelled = letters.reduce((before, [typed, kept]) => before.replaceAll(typed, kept), parted);
-  return spelled.replaceAll(hamza, '');
+  const plainly = spelled.replaceAll(hamza, '');
+  return spelling.digits === undefined ? plainly : spellDigits(plainly, spelling.digits);
+}
+
+/**
+ * Digits within a word in Latin letters, behind it or before it: `mofta7`, `3andi`, but not `12v`.
+ */
+const digitsInWord =
+  /(?<=[a-z]{2})\d(?!\d|[.,]\d)|(?<=[a-z])\d(?=[a-z])|(?<![\w.,])\d(?=[a-z]{2}[a-z\d]|a[dlmnt]\b)/gu;
+
+/** Digits that are typed for letters, as those letters, in a text that has no others. */
+function spellDigits(text: string, letters: Readonly<Record<string, string>>): string {
+  if (!/[a-z]/.test(text) || /\p{Script=Arabic}/u.test(text)) return text;
+  return text.replaceAll(digitsInWord, (digit) => letters[digit] ?? digit);
 }
 
 /**

@@ -47,6 +47,10 @@ export function createWordParts(words: Words): {
     const role = roleOf(typed);
     const whole = { word: typed, role, isJoined: false, isDenied: false };
     if (role !== 'term' || plain.has(typed)) return whole;
+    // Little words are joined as others are: the `هي` of `وهي`.
+    const little = unjoined(typed);
+    if (roleOf(little) !== 'term')
+      return { word: little, role: roleOf(little), isJoined: true, isDenied: false };
     for (const bare of new Set([typed, unjoined(typed)])) {
       for (const [start, end] of around) {
         const length = bare.length - start.length - end.length;
@@ -55,8 +59,14 @@ export function createWordParts(words: Words): {
         return { word, role, isJoined: bare !== typed, isDenied: true };
       }
     }
+    // Behind an article two letters are a word as well: the `بي` of `عالبي`, P.
+    const leastOf = (one: string): number =>
+      words.articles.some((article) => one.endsWith(article)) ? shortestJoined : shortestWord;
     const prefix = attached.find(
-      (one) => typed.startsWith(one) && typed.length - one.length >= shortestWord,
+      (one) =>
+        typed.startsWith(one) &&
+        typed.length - one.length >= leastOf(one) &&
+        (typed.length - one.length >= shortestWord || roleOf(typed.slice(one.length)) === 'term'),
     );
     if (prefix === undefined) return whole;
     const word = typed.slice(prefix.length);

@@ -1,4 +1,5 @@
 import type { Token } from '../typed/token.ts';
+import { figureWordsOf } from '../words/words.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 
 /** What the vehicle is, and the words that say it. */
@@ -63,7 +64,9 @@ export function isOfVehicle({ check: { sets } }: CheckPhrases): boolean {
  */
 export function factRuns(clause: readonly Token[], lexicon: Lexicon): readonly Run[] {
   const { fillers, articles, joins } = lexicon.words;
-  const small = new Set([...fillers, ...articles, ...joins]);
+  // "The car's a diesel" says no more than "diesel".
+  const { vehicle } = figureWordsOf(lexicon.words);
+  const small = new Set([...fillers, ...articles, ...joins, ...vehicle]);
   const words = clause.flatMap((token) =>
     token.kind === 'word'
       ? [lexicon.reader.unjoined(token.text)]

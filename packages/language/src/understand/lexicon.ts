@@ -90,7 +90,7 @@ export interface Lexicon {
   readonly words: Words;
   readonly numbers: NumberWords;
   readonly readUnit: UnitReader;
-  /** Puts right what was mistyped beside figures. */
+  /** Puts right what was typed in Latin letters, and what was mistyped beside figures. */
   readonly mend: WordMender;
   readonly reader: TermReader;
   /** Every word of the phrases and names as it is written, whole. */
@@ -146,16 +146,17 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   const words = spellWords(given);
   const reader = createTermReader(words);
   const typedWords = new Set<string>();
+  const inLetters = words.readLatin?.(texts, words) ?? ((tokens: readonly Token[]) => tokens);
   const spokenBy = (tokens: readonly Token[]): Spoken => ({
     terms: reader.fromTokens(tokens),
     words: wordsOf(tokens).map(reader.unjoined),
   });
   const readHeard = (phrases: readonly string[]): Spoken[] =>
     phrases
-      .map((phrase) => spokenBy(readTokens(phrase, words)))
+      .map((phrase) => spokenBy(inLetters(readTokens(phrase, words))))
       .filter(({ terms }) => terms.length > 0);
   const typedTokens = (phrase: string): readonly Token[] => {
-    const tokens = readTokens(phrase, words);
+    const tokens = inLetters(readTokens(phrase, words));
     for (const token of tokens) if (token.kind === 'word') typedWords.add(token.text);
     return tokens;
   };
@@ -389,12 +390,13 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
       ),
     ]),
   );
+  const mend = createWordMender(numbers, (word) => typedWords.has(word));
   return {
     weights: weightsOf(entries.flatMap(({ options }) => options.map(({ phrases }) => phrases))),
     words,
     numbers,
     readUnit,
-    mend: createWordMender(numbers, (word) => typedWords.has(word)),
+    mend: (tokens) => mend(inLetters(tokens)),
     reader,
     typedWords,
     vocabulary: createVocabulary(everything.flat(), words.spelling),

@@ -87,12 +87,21 @@ function namedIn(clause: Clause, { inHand, lexicon }: Among): readonly Named[] {
   if (mayBeOneOfSeveral) return [];
   return [...checks.values()].flatMap((check) => {
     const { form, like } = check.check;
-    if (form.kind !== 'choice' || like !== undefined) return [];
+    if (form.kind !== 'choice' || like !== undefined || isOfThing(inHand, check)) return [];
     const name = check.names.find(
       (one) => isNamed(one) && (inHand === undefined || !isSaidTo(inHand, one, lexicon)),
     );
     return name === undefined ? [] : [{ check, name }];
   });
+}
+
+/** True where the question in hand is about a part of the thing: the switch of the clutch pedal. */
+export function isOfThing(
+  inHand: CheckPhrases | undefined,
+  thing: CheckPhrases | undefined,
+): boolean {
+  const topic = [...(thing?.topic ?? [])];
+  return topic.length > 1 && topic.every((term) => inHand?.topic.has(term) === true);
 }
 
 /** True where a clause has no more than a name, small words, and that it is the same with it. */

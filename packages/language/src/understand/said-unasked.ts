@@ -27,9 +27,9 @@ export function readSeveral(given: Turn): Understood | undefined {
   const { clauses, heard } = turn;
   const facts = readFacts(turn);
   if (facts !== undefined) return facts;
-  if (clauses.length < 2) return undefined;
   const beside = toldBeside(turn);
   if (beside !== undefined) return answers(beside);
+  if (clauses.length < 2) return undefined;
   const check = optionsInHand(turn);
   if (isOfSeveral(check)) return undefined;
   const whole: Choice = check === undefined ? { type: 'none' } : chooseOption(heard, check);

@@ -1,11 +1,13 @@
 import type { AnswerInput } from '@keyturn/core';
 import { type Heard, hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
+import { hasWord } from '../readings/word-run.ts';
+import { figureWordsOf } from '../words/words.ts';
 import { chooseOption, chooseSeveral, isOfSeveral, likeliest } from './choices.ts';
 import { factRuns } from './fact-runs.ts';
 import { isOfKit, kitTold } from './kit-told.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
-import { joinClauses, likewise, namedAnswer, notInHand } from './named-things.ts';
+import { isOfThing, joinClauses, likewise, namedAnswer, notInHand } from './named-things.ts';
 import { saidWholly } from './said-wholly.ts';
 import { factsIn } from './told-facts.ts';
 import { type ToldAnswer, toldUnasked } from './told-unasked.ts';
@@ -31,7 +33,10 @@ export function toldBeside(turn: Turn): readonly AnswerInput[] | undefined {
   const { lexicon } = turn.listener;
   const inHand = optionsInHand(turn);
   if (inHand === undefined) return undefined;
-  const clauses = turn.clauses.slice(0, mostClauses);
+  const clauses = turn.clauses
+    .flatMap((clause) => partFacts(clause, lexicon))
+    .slice(0, mostClauses);
+  if (clauses.length < 2) return undefined;
   const own: Clause[] = [];
   const beside: Beside[] = [];
   const kit = isOfKit(inHand) ? [] : kitTold(clauses, lexicon);
@@ -43,8 +48,8 @@ export function toldBeside(turn: Turn): readonly AnswerInput[] | undefined {
       besideOf(namedAnswer(rest.slice(0, 1), among)) ??
       besideOf(namedAnswer(rest.slice(0, 2), among), 2) ??
       besideOf(likewise(clauses[at] ?? [], own, among)) ??
-      factOf(clauses[at] ?? [], inHand, turn) ??
       factsOf(clauses[at] ?? [], inHand, lexicon) ??
+      factOf(clauses[at] ?? [], inHand, turn) ??
       plainOf(clauses[at] ?? [], inHand, turn) ??
       whollyOf(joinClauses(rest.slice(0, 2)), inHand, lexicon);
     if (told === undefined) own.push(clauses[at] ?? []);
@@ -60,6 +65,19 @@ export function toldBeside(turn: Turn): readonly AnswerInput[] | undefined {
     .filter(({ also }) => also === undefined || value.includes(also))
     .flatMap(({ told }) => told);
   return [{ check: inHand.id, value }, ...plain(agreeing, lexicon)];
+}
+
+/** A clause, and the facts of the vehicle that it ends with: "at home" "and it's a diesel". */
+function partFacts(clause: Clause, lexicon: Lexicon): readonly Clause[] {
+  for (let at = 1; at < clause.length; at += 1) {
+    const token = clause[at];
+    const rest = clause.slice(at);
+    const [run] = factRuns(rest, lexicon);
+    if (run?.isClause !== true || token?.kind !== 'word') continue;
+    const isJoined = lexicon.reader.unjoined(token.text) !== token.text;
+    if (isJoined || run.facts.length > 1) return [clause.slice(0, at), rest];
+  }
+  return [clause];
 }
 
 function besideOf(told: ToldAnswer | undefined, length = 1): Beside | undefined {
@@ -131,7 +149,10 @@ function factsOf(clause: Clause, inHand: CheckPhrases, lexicon: Lexicon): Beside
   const [run] = factRuns(clause, lexicon);
   if (run?.isClause !== true || run.facts.length === 0) return undefined;
   const heard = hearTokens(clause, lexicon);
-  if (likeliest(heard, inHand).share >= notInHand || isUsual(heard.terms, inHand)) return undefined;
+  if (likeliest(heard, inHand).share >= notInHand) return undefined;
+  // "The car's petrol" says what it is, whatever petrol is said to be the matter there.
+  const isOfIt = hasWord(clause, figureWordsOf(lexicon.words).vehicle);
+  if (!isOfIt && isUsual(heard.terms, inHand)) return undefined;
   return { told: run.facts, length: 1 };
 }
 
@@ -149,6 +170,7 @@ function plainOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | und
     ({ check }, at) =>
       check !== inHand.id &&
       check !== inHand.check.like &&
+      !isOfThing(inHand, lexicon.checks.get(check)) &&
       (inHand.isToldUnasked || !isBefore(check)) &&
       whole.findIndex((one) => one.check === check) === at,
   );
@@ -159,6 +181,7 @@ function plainOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | und
 function whollyOf(clause: Clause, inHand: CheckPhrases, lexicon: Lexicon): Beside | undefined {
   const told = saidWholly(clause, lexicon);
   if (told === undefined || [inHand.id, inHand.check.like].includes(told.check)) return undefined;
+  if (isOfThing(inHand, lexicon.checks.get(told.check))) return undefined;
   const isInHand = likeliest(hearTokens(clause, lexicon), inHand).share >= notInHand;
   return isInHand ? undefined : { told: [told], length: clause.filter(isComma).length + 1 };
 }

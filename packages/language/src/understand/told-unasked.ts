@@ -15,7 +15,7 @@ import { daysSaid, withoutDays } from './day-said.ts';
 import { isOfKit, kitTold, saysHaving } from './kit-told.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
-import { joinClauses, namedAnswer } from './named-things.ts';
+import { isOfThing, joinClauses, namedAnswer } from './named-things.ts';
 import { saidWholly } from './said-wholly.ts';
 import { isSupported, spansOf, toldIn } from './spans.ts';
 import { factsIn } from './told-facts.ts';
@@ -54,7 +54,10 @@ export function allTold(
       return named?.check === check && !('value' in value) && value.includes(named.value[0]);
     });
   if (inHand !== undefined)
-    return clauses.filter((one) => one.check === inHand.id || isNamed(one) || isSaid(one));
+    return clauses.filter((one) => {
+      if (one.check === inHand.id) return true;
+      return !isOfThing(inHand, lexicon.checks.get(one.check)) && (isNamed(one) || isSaid(one));
+    });
   const wholly = turn.clauses.flatMap((clause) => saidWholly(clause, lexicon) ?? []);
   const isWholly = ({ check, value }: AnswerInput): boolean =>
     !('value' in value) &&
@@ -168,6 +171,7 @@ export function toldToo(given: readonly AnswerInput[], turn: Turn): readonly Ans
       isSaid &&
       !isAmong(one, given) &&
       check !== undefined &&
+      !isOfThing(inHand, check) &&
       !isOfKit(check) &&
       !isUnnamed(check, turn)
     );

@@ -1,3 +1,5 @@
+import type { LatinReader } from '../typed/latin-letters.ts';
+
 /** Talk that is understood at any moment, beside the interrupts of the flow. */
 export type TalkWord =
   | 'yes'
@@ -15,6 +17,18 @@ export type TalkWord =
   | 'stop'
   | 'language';
 
+/** How a language of other letters is typed in Latin ones. */
+export interface LatinLetters {
+  /** Digits that stand for letters, with the letter or its Latin one: the `3` of `3andi`. */
+  readonly digits: Readonly<Record<string, string>>;
+  /** Latin letters, one or two, with those that they stand for, likeliest first; `-` is none. */
+  readonly reads: Readonly<Record<string, string>>;
+  /** Letters that are left out in the one or the other. */
+  readonly silent: string;
+  /** Words that are too short to be told by their letters; nothing for the article. */
+  readonly little: Readonly<Record<string, string>>;
+}
+
 /** How a language writes words together or in two ways, so far as understanding needs it. */
 export interface Spelling {
   /** True where an apostrophe parts two words: the `l’` of `l’allumage`. Else it is left out. */
@@ -23,6 +37,8 @@ export interface Spelling {
   readonly latin?: Readonly<Record<string, string>>;
   /** Letters that are written in two ways, and the way that is kept: `ae` for `ä` becomes `a`. */
   readonly letters?: readonly (readonly [typed: string, kept: string])[];
+  /** Digits that stand for letters in a text in Latin ones: the `3` of `3andi`. */
+  readonly digits?: LatinLetters['digits'];
   /** Little words that are written on to the word behind them, longest first: `وال`, `ب`. */
   readonly attached?: readonly string[];
   /** Article and prepositions that are written on to a number: the `ل` of `لستة`, to six. */
@@ -205,6 +221,8 @@ export function figureWordsOf({ figureWords }: Pick<Words, 'figureWords'>): Figu
  */
 export interface Words {
   readonly spelling?: Spelling;
+  /** What reads a text in Latin letters, given all that is said; a page, for its size, has none. */
+  readonly readLatin?: (said: unknown, words: Words) => LatinReader;
   /**
    * Numbers from zero up: `twelve`, `forty`, and those of several words that their parts do not
    * add up to: `quatre vingt`. A number that is no whole one may be among them: `anderthalb`.
