@@ -73,8 +73,10 @@ function pickedBy({ act, today }: Shown, inHand: InHand, check: string): readonl
   };
   return [
     ...ids.map((id) => ({ label: speaker.answerLabel(check, id), press: give([id]) })),
-    ...offers.flatMap(({ label, value }) =>
-      typeof value === 'string' && value <= today ? [{ label, press: give([value]) }] : [],
+    ...offers.flatMap((offer) =>
+      'value' in offer && typeof offer.value === 'string' && offer.value <= today
+        ? [{ label: offer.label, press: give([offer.value]) }]
+        : [],
     ),
   ];
 }
