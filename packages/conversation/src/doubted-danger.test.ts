@@ -62,12 +62,15 @@ test.each(localeTags)('a yes raises it, and the answer stands, in %s', (locale) 
   expect(last.case.state.answers['place']).toEqual([['parking']]);
 });
 
-test.each(localeTags)('a no answers nothing else, and what comes next is asked, in %s', (locale) => {
-  const { first, last, chart } = hearing(locale, said[locale]?.[1] ?? '');
-  expect(last.events).toEqual([]);
-  expect(last.offers).toEqual([]);
-  expect(last.messages).toEqual(repeat(chart, first.case));
-});
+test.each(localeTags)(
+  'a no answers nothing else, and what comes next is asked, in %s',
+  (locale) => {
+    const { first, last, chart } = hearing(locale, said[locale]?.[1] ?? '');
+    expect(last.events).toEqual([]);
+    expect(last.offers).toEqual([]);
+    expect(last.messages).toEqual(repeat(chart, first.case));
+  },
+);
 
 test('its letter raises it', () => {
   expect(positionOf(hearing('en', 'a').last.case)).toEqual({

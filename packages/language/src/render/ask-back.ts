@@ -15,9 +15,8 @@ export function askBack(understood: Understood, voice: Voice): Rendered[] {
       const answers = understood.offers.filter((one) => 'check' in one);
       if (understood.doubt !== undefined) return [questioned(understood.doubt, answers, voice)];
       const danger = understood.offers.find((one) => 'interrupt' in one);
-      if (danger !== undefined)
-        return [{ kind: 'refused', text: voice.say('offers.danger', { label: danger.label }) }];
-      return [{ kind: 'refused', text: offered(answers, voice) }];
+      const text = danger ? voice.say('offers.danger', danger) : offered(answers, voice);
+      return [{ kind: 'refused', text }];
     }
     case 'unclear':
       return [{ kind: 'refused', text: wording(understood, voice) }];
