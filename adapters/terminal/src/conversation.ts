@@ -2,6 +2,7 @@
  * A case as a conversation in lines of text.
  */
 import {
+  beforeDanger,
   dueOf,
   hearInputs,
   hearLine,
@@ -162,7 +163,12 @@ async function converse(
     if (heard.unclear === undefined) {
       const before = heard.talk === 'repeat' ? null : question;
       question = say(conversation, heard.messages, before) ?? question;
-    } else askBack(conversation, heard, { at, due });
+    } else {
+      print(conversation, conversation.speaker.render(beforeDanger(heard.messages)));
+      // What comes next was not asked yet.
+      if (heard.messages.length > 0) question = null;
+      askBack(conversation, heard, { at, due });
+    }
     if (heard.talk === 'stop' || heard.talk === 'person') return { how: 'aside', case: heard.case };
   }
 }
@@ -206,9 +212,10 @@ function askBack(
   }
   print(conversation, speaker.askBack(unclear));
   const { width, nameOf } = conversation.page();
-  const offers = heard.offers.flatMap(({ check, label }, index) =>
-    wrapBehind(`   ${offerLetter(index)}  `, `${label} (${nameOf(check)})`, width),
-  );
+  const offers = heard.offers.flatMap((offer, index) => {
+    const text = 'check' in offer ? `${offer.label} (${nameOf(offer.check)})` : offer.label;
+    return wrapBehind(`   ${offerLetter(index)}  `, text, width);
+  });
   conversation.write(offers.map((line) => `${line}\n`).join(''));
 }
 

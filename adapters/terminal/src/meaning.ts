@@ -92,9 +92,11 @@ function talkOf(understood: Understood): string | null {
 
 function offersOf(understood: Understood, checks: Checks): SaidAnswer[] {
   if (understood.type !== 'offers') return [];
-  return understood.offers.map(({ check, value }) => {
-    const form = checks[check]?.form;
-    if (typeof value === 'string' || form?.kind !== 'reading') return { check, value };
-    return { check, value: inOwnUnit(value, form.unit) };
-  });
+  return understood.offers
+    .filter((one) => 'check' in one)
+    .map(({ check, value }) => {
+      const form = checks[check]?.form;
+      if (typeof value === 'string' || form?.kind !== 'reading') return { check, value };
+      return { check, value: inOwnUnit(value, form.unit) };
+    });
 }

@@ -234,3 +234,34 @@ test.each([
   expect(answered).not.toContain('Please answer yes');
   expect(answered.includes('is everyone safe')).toBe(gives === 'answer');
 });
+
+describe('a danger that there may be beside an answer', () => {
+  beforeEach(async () => {
+    await comes({ type: 'begin' });
+  });
+
+  const told = 'at home and my wife feels odd';
+
+  test('is asked about with two keys, before the next question', async () => {
+    const parts = await say(told);
+    expect(said(parts)).toMatch(/at home[^]*Somebody is hurt/);
+    expect(parts.flatMap(({ keys }) => keys.flat()).map(({ label }) => label)).toEqual([
+      'Somebody is hurt',
+      'No, nothing of that',
+    ]);
+    const next = await comes({ type: 'key', id: idOf(parts, 'No, nothing of that') });
+    expect(said(next)).toContain('is everyone safe');
+  });
+
+  test('is raised by its key', async () => {
+    const parts = await say(told);
+    const raised = await comes({ type: 'key', id: idOf(parts, 'Somebody is hurt') });
+    expect(said(raised)).toContain('emergency number');
+  });
+
+  test('is asked about where it comes with the first message', async () => {
+    store = createMemoryStore();
+    conversations = hold();
+    expect(said(await say(told))).toContain('Somebody is hurt');
+  });
+});

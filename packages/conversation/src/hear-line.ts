@@ -27,7 +27,7 @@ export interface Standing {
 export interface Heard extends Standing {
   readonly events: readonly CaseEvent[];
   readonly messages: readonly Message[];
-  /** What was not understood, where nothing was taken. */
+  /** What is asked back: what was not understood, or whether there is a danger beside what was. */
   readonly unclear?: Unclear;
   /** The language to go on in from here. */
   readonly language?: string;
@@ -35,7 +35,7 @@ export interface Heard extends Standing {
   readonly talk?: string;
 }
 
-/** A line of which nothing was taken. */
+/** What of a line is not certain. */
 export type Unclear = Extract<Understood, { type: 'offers' | 'unclear' }>;
 
 /** What a line is heard with. */
@@ -57,18 +57,25 @@ export function hearLine(
 ): Heard {
   const { chart, speaker } = listener;
   const picked = pickedOffer(listener, standing, given.line);
+  if (picked === 'none') {
+    return { case: standing.case, offers: [], events: [], messages: repeat(chart, standing.case) };
+  }
   if (picked !== undefined) {
     const inputs = [offerInput(standing.case, picked)];
     return hearInputs(chart, standing.case, { at: given.at, inputs });
   }
-  const byKey = keyInput(standing.case, given.line.trim());
+  // Nobody confirms by a number what they have not been asked yet.
+  const byKey = asksOfDanger(standing) ? undefined : keyInput(standing.case, given.line.trim());
   if (byKey !== undefined) {
     return hearInputs(chart, standing.case, { at: given.at, inputs: [byKey] });
   }
   const understood = speaker.understand(given.line, expected(chart, standing.case, given.at));
   if (understood.type === 'input') {
     const inputs = asOffered(understood.inputs, standing.offers);
-    return hearInputs(chart, standing.case, { at: given.at, inputs });
+    const heard = hearInputs(chart, standing.case, { at: given.at, inputs });
+    const { doubted } = understood;
+    if (doubted === undefined || positionOf(heard.case).awaiting === 'resume') return heard;
+    return { ...heard, offers: [doubted], unclear: { type: 'offers', offers: [doubted] } };
   }
   if (understood.type === 'language') {
     const messages = repeat(chart, standing.case);
@@ -84,8 +91,20 @@ export function hearLine(
   };
 }
 
+/** True where a danger is asked about, which comes before the question that stands. */
+export function asksOfDanger({ offers }: Pick<Standing, 'offers'>): boolean {
+  return offers.some((offer) => 'interrupt' in offer);
+}
+
+/** What is said of a line before a danger is asked about: not the step that comes next. */
+export function beforeDanger(messages: readonly Message[]): readonly Message[] {
+  return messages.filter(({ kind }) => !isPosition(kind) && kind !== 'caution');
+}
+
 /** An offer that is taken; of a closed case it puts right what was answered before. */
-export function offerInput(kase: Case, { check, value }: Offer): Input {
+export function offerInput(kase: Case, offer: Offer): Input {
+  if ('interrupt' in offer) return { type: 'interrupt', interrupt: offer.interrupt };
+  const { check, value } = offer;
   const isClosed = positionOf(kase).awaiting === 'nothing';
   const isAnswered = kase.state.answers[check] !== undefined;
   return {
@@ -94,17 +113,21 @@ export function offerInput(kase: Case, { check, value }: Offer): Input {
   };
 }
 
-/** The offer that a line takes: by its letter, or by a yes where there is one alone. */
+/**
+ * The offer that a line takes: by its letter, or by a yes where there is one alone. None where a no
+ * says that there is no danger.
+ */
 function pickedOffer(
   { chart, speaker }: Listener,
   { case: kase, offers }: Standing,
   line: string,
-): Offer | undefined {
+): Offer | 'none' | undefined {
   const byLetter = offers.find((_, index) => offerLetter(index) === line.trim().toLowerCase());
   if (byLetter !== undefined || offers.length !== 1) return byLetter;
   const understood = speaker.understand(line, { ...expected(chart, kase), awaiting: 'confirm' });
-  const isYes = understood.type === 'input' && understood.inputs.every(isConfirm);
-  return isYes ? offers[0] : undefined;
+  if (understood.type !== 'input') return undefined;
+  if (understood.inputs.every(isConfirm)) return offers[0];
+  return asksOfDanger({ offers }) && understood.talk === 'no' ? 'none' : undefined;
 }
 
 /** A figure that was just offered is the one that was offered: "sorry, I meant 12.4". */
@@ -114,7 +137,9 @@ function asOffered(inputs: readonly Input[], offers: readonly Offer[]): readonly
   const [told, ...others] = only.answers;
   if (told === undefined || others.length > 0 || !('value' in told.value)) return inputs;
   const { value: figure } = told.value;
-  const offer = offers.find(({ value }) => typeof value !== 'string' && value.value === figure);
+  const offer = offers
+    .filter((one) => 'check' in one)
+    .find(({ value }) => typeof value !== 'string' && value.value === figure);
   if (offer === undefined || typeof offer.value === 'string') return inputs;
   return [{ type: 'answers', answers: [{ check: offer.check, value: offer.value }] }];
 }

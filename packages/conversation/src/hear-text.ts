@@ -3,7 +3,7 @@
  */
 import { expected, positionOf, type CaseEvent, type Input, type Message } from '@keyturn/core';
 import { heard } from './heard.ts';
-import { hearInputs, hearLine } from './hear-line.ts';
+import { asksOfDanger, hearInputs, hearLine } from './hear-line.ts';
 import { hearVehicle } from './hear-vehicle.ts';
 import {
   saying,
@@ -32,7 +32,8 @@ export function hearText(responding: Responding, held: HeldCase, typed: Typed): 
   const line = cleanText(typed.text);
   const said = responding.vehicleOf?.(line);
   if (said !== undefined) return hearVehicle(responding, held, { at: typed.at, said });
-  const thumb = positionOf(held.case).awaiting === 'confirm' ? thumbInput(line) : undefined;
+  const isConfirmed = positionOf(held.case).awaiting === 'confirm' && !asksOfDanger(standing);
+  const thumb = isConfirmed ? thumbInput(line) : undefined;
   const told =
     thumb === undefined
       ? hearLine(

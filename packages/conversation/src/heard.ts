@@ -3,7 +3,7 @@
  */
 import { positionOf } from '@keyturn/core';
 import type { Rendered } from '@keyturn/language';
-import type { Heard } from './hear-line.ts';
+import { asksOfDanger, beforeDanger, offerInput, type Heard } from './hear-line.ts';
 import type { DraftKey } from './parts.ts';
 import {
   saying,
@@ -32,22 +32,24 @@ export function heard(
   const after: HeldCase = { standing, case: told.case };
   if (told.unclear !== undefined) {
     // Whoever comes back after a pause greets first; that is no answer, and no wrong one.
-    if (held.standing.isAside) {
+    if (held.standing.isAside && told.events.length === 0) {
       return comeBack(responding, { ...after, standing: { ...standing, isAside: true } });
     }
-    return saying(responding, after, {
-      rendered: speakerFor(responding, after).askBack(told.unclear),
-      offers: told.offers.map(({ label, check, value }): DraftKey => ({
-        label,
-        tap: {
-          type: 'input',
-          input: {
-            type: 'answers',
-            answers: [{ check, value: typeof value === 'string' ? [value] : value }],
-          },
-        },
-      })),
+    const speaker = speakerFor(responding, after);
+    const offers = told.offers.map((offer): DraftKey => ({
+      label: offer.label,
+      tap: { type: 'input', input: offerInput(told.case, offer) },
+    }));
+    const noDanger: DraftKey = {
+      label: speaker.key('noDanger'),
+      tap: { type: 'input', input: { type: 'talk', talk: 'repeat' } },
+    };
+    const asked = saying(responding, after, {
+      rendered: [...speaker.render(beforeDanger(told.messages)), ...speaker.askBack(told.unclear)],
+      offers:
+        asksOfDanger(told) && responding.limits.keyLength > 0 ? [...offers, noDanger] : offers,
     });
+    return { ...asked, events: told.events };
   }
   const isOpen = positionOf(held.case).awaiting !== 'nothing';
   const said = saying(responding, after, {

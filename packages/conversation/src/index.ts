@@ -8,7 +8,15 @@ export type { Picture } from './picture.ts';
 export { summaryDraft } from './summary.ts';
 
 /** A typed line taken through a case, without a store. */
-export { dueOf, hearInputs, hearLine, offerInput, offerLetter } from './hear-line.ts';
+export {
+  asksOfDanger,
+  beforeDanger,
+  dueOf,
+  hearInputs,
+  hearLine,
+  offerInput,
+  offerLetter,
+} from './hear-line.ts';
 export type { Heard, Listener, Standing as LineStanding, Unclear } from './hear-line.ts';
 
 /** What is heard of a language, learned between the lines. */

@@ -4,7 +4,7 @@
 import { positionOf, type Case, type Step } from '@keyturn/core';
 import type { Content } from './channel.ts';
 import { comeBack, heard } from './heard.ts';
-import { hearInputs } from './hear-line.ts';
+import { asksOfDanger, hearInputs } from './hear-line.ts';
 import { hearEdited, hearText } from './hear-text.ts';
 import {
   saying,
@@ -137,7 +137,10 @@ function begin(responding: Responding, held: Held, { at, content, open }: Arriva
   const before = step.messages.filter(({ kind }) => kind === 'tell');
   const { text, id } = content;
   const told = hearText(responding, opened, { at, text, id, before });
-  const isTold = told.events.length > 0 || told.standing.locale !== held.standing.locale;
+  const isTold =
+    told.events.length > 0 ||
+    told.standing.locale !== held.standing.locale ||
+    asksOfDanger(told.standing);
   if (isTold) return { ...told, events: [...step.events, ...told.events] };
   return { ...first, standing: { ...first.standing, taken: told.standing.taken } };
 }

@@ -16,6 +16,8 @@ export type { Rendered, RenderedFault, RenderedOption, RenderedSection } from '.
 export type {
   Hearing,
   HeardTalk,
+  AnswerOffer,
+  DangerOffer,
   Offer,
   UnclearCode,
   Understood,

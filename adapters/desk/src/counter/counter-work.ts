@@ -612,7 +612,7 @@ export class CounterWork {
 function possibleDays(unclear: NonNullable<Turned['unclear']>, today: string): readonly string[] {
   if (unclear.type !== 'offers') return [];
   return unclear.offers
-    .map(({ value }) => value)
+    .map((one) => ('value' in one ? one.value : undefined))
     .filter((value) => typeof value === 'string')
     .filter((day) => day <= today);
 }

@@ -37,5 +37,5 @@ export function placeOf({ hand, inHand }: Shown): string {
   const { asking, help, sending } = hand;
   const { case: played, offers } = kase.sitting;
   const lies = [kase.id, cardOf(hand, kase), asking, help, sending, positionOf(played)];
-  return JSON.stringify([...lies, offers.map(({ check, value }) => [check, value])]);
+  return JSON.stringify([...lies, offers]);
 }

@@ -1,5 +1,5 @@
 import type { Rendered } from '../rendered.ts';
-import type { Doubt, Understood } from '../understand/understood.ts';
+import type { AnswerOffer, Doubt, Understood } from '../understand/understood.ts';
 import type { Voice } from '../voice.ts';
 
 /**
@@ -12,8 +12,11 @@ export function askBack(understood: Understood, voice: Voice): Rendered[] {
     case 'language':
       return [];
     case 'offers': {
-      if (understood.doubt !== undefined) return [questioned(understood.doubt, understood, voice)];
-      return [{ kind: 'refused', text: offered(understood.offers, voice) }];
+      const answers = understood.offers.filter((one) => 'check' in one);
+      if (understood.doubt !== undefined) return [questioned(understood.doubt, answers, voice)];
+      const danger = understood.offers.find((one) => 'interrupt' in one);
+      const text = danger ? voice.say('offers.danger', danger) : offered(answers, voice);
+      return [{ kind: 'refused', text }];
     }
     case 'unclear':
       return [{ kind: 'refused', text: wording(understood, voice) }];
@@ -21,10 +24,7 @@ export function askBack(understood: Understood, voice: Voice): Rendered[] {
 }
 
 /** What may have been meant; answers to one question name it once. */
-function offered(
-  offers: Extract<Understood, { type: 'offers' }>['offers'],
-  { say, flow, figures }: Voice,
-): string {
+function offered(offers: readonly AnswerOffer[], { say, flow, figures }: Voice): string {
   const [first, ...others] = offers;
   const check = first?.check ?? '';
   if (others.length > 0 && others.every((other) => other.check === check)) {
@@ -40,7 +40,7 @@ function offered(
 /** A figure that cannot be a reading: why not, and the likely meaning. */
 function questioned(
   { check, given, range, isRightAt24 }: Doubt,
-  { offers: [likely] }: Extract<Understood, { type: 'offers' }>,
+  [likely]: readonly AnswerOffer[],
   { say, flow, figures }: Voice,
 ): Rendered {
   const write = (value: number): string => figures.formatQuantity({ value, unit: range.unit });

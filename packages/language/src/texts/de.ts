@@ -34,6 +34,7 @@ export const de = {
     take: 'Das ist alles',
     done: 'Ist erledigt',
     over: 'Es ist vorbei',
+    noDanger: 'Nein, nichts davon',
     pickFirst: 'Wählen Sie zuerst mindestens eine Antwort, oder die mit „nichts davon“.',
     oldKey: 'Diese Taste gehört zu einer früheren Frage. Hier sind wir:',
     noPrice:
@@ -317,6 +318,7 @@ export const de = {
     one: '„{{label}}“ ({{name}})',
     askOf: 'Nicht ganz klar, was gemeint ist ({{name}}): {{list}}?',
     answer: '„{{label}}“',
+    danger: 'Zuerst zur Sicherheit: Ist das gemeint – „{{label}}“? Sagen Sie Ja oder Nein.',
   },
   source: {
     published: 'veröffentlicht',

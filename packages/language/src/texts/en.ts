@@ -36,6 +36,7 @@ export const en = {
     take: 'That is all',
     done: 'It is done',
     over: 'It is over',
+    noDanger: 'No, nothing of that',
     pickFirst: 'Pick at least one first, or the one that says none.',
     oldKey: 'That key belongs to an earlier question. Here is where we are:',
     noPrice:
@@ -306,6 +307,7 @@ export const en = {
     one: '“{{label}}” ({{name}})',
     askOf: 'Not quite sure which is meant ({{name}}): {{list}}?',
     answer: '“{{label}}”',
+    danger: 'First, for safety: is this what you mean – “{{label}}”? Say yes or no.',
   },
   source: {
     published: 'published',

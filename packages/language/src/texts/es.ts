@@ -36,6 +36,7 @@ export const es = {
     take: 'Eso es todo',
     done: 'Ya está hecho',
     over: 'Ya pasó',
+    noDanger: 'No, nada de eso',
     pickFirst: 'Primero elija al menos una, o la que dice que ninguna.',
     oldKey: 'Esa tecla es de una pregunta anterior. Estamos aquí:',
     noPrice:
@@ -316,6 +317,7 @@ export const es = {
     one: '«{{label}}» ({{name}})',
     askOf: 'No está del todo claro qué quiere decir ({{name}}): ¿{{list}}?',
     answer: '«{{label}}»',
+    danger: 'Primero, por seguridad: ¿se trata de esto: «{{label}}»? Diga «sí» o «no».',
   },
   source: {
     published: 'publicado',

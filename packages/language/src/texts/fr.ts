@@ -39,6 +39,7 @@ export const fr = {
     take: 'C’est tout',
     done: 'C’est fait',
     over: 'C’est terminé',
+    noDanger: 'Non, rien de cela',
     pickFirst: 'Choisissez d’abord au moins une réponse, ou celle qui dit « aucun ».',
     oldKey: 'Cette touche est celle d’une question précédente. Nous en sommes ici :',
     noPrice:
@@ -322,6 +323,8 @@ export const fr = {
     one: '« {{label}} » ({{name}})',
     askOf: 'On n’est pas sûr de ce que vous voulez dire ({{name}}) : {{list}} ?',
     answer: '« {{label}} »',
+    danger:
+      'D’abord, pour votre sécurité : est-ce bien cela – « {{label}} » ? Répondez « oui » ou « non ».',
   },
   source: {
     published: 'publié',

@@ -38,6 +38,7 @@ export const pl = {
     take: 'To wszystko',
     done: 'Zrobione',
     over: 'Już po wszystkim',
+    noDanger: 'Nie, nic takiego',
     pickFirst:
       'Najpierw proszę wybrać co najmniej jedną odpowiedź albo tę, która mówi, że żadna nie pasuje.',
     oldKey: 'Ten przycisk należy do wcześniejszego pytania. Jesteśmy tutaj:',
@@ -322,6 +323,8 @@ export const pl = {
     one: '„{{label}}” ({{name}})',
     askOf: 'Nie jest całkiem jasne, o co chodzi ({{name}}): {{list}}?',
     answer: '„{{label}}”',
+    danger:
+      'Najpierw, dla bezpieczeństwa: czy chodzi o to – „{{label}}”? Proszę napisać „tak” albo „nie”.',
   },
   source: {
     published: 'opublikowane',

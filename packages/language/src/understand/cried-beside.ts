@@ -1,4 +1,7 @@
-/** A danger that stands beside what was understood, in words that it leaves over; a figure beside one. */
+/**
+ * A danger that stands beside what was understood, in words that it leaves over, or may stand there;
+ * and a figure beside one.
+ */
 import type { Input } from '@keyturn/core';
 import { spellNumbers } from '../numbers/numbers.ts';
 import { type Heard, hearTokens, partOf } from '../typed/heard.ts';
@@ -8,6 +11,7 @@ import type { Lexicon } from './lexicon.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { lineContext } from './said-figures.ts';
 import { possibleIn } from './said-interrupt.ts';
+import { fewWords } from './talk.ts';
 import { type Turn, input } from './turn.ts';
 import type { Understood } from './understood.ts';
 
@@ -16,13 +20,17 @@ const answered = 0.5;
 
 /**
  * Beside an answer a clause of its own sounds like a danger as surely as this, or three words in a
- * row do, or four; where nothing was understood three words so little. Set on dangers told beside
- * answers, and on answers without any.
+ * row do, or four, or one word alone beside a figure; where nothing was understood three words so
+ * little. Set on dangers told beside answers, and on answers without any.
  */
-const [ownClause, inThree, inFour, inNothingElse] = [0.85, 0.6, 0.3, 0.3];
+const surely = { ownClause: 0.85, inThree: 0.6, inFour: 0.3, ownWord: 0.95 };
+const inNothingElse = 0.3;
 
-/** One word alone, beside a figure, sounds like it as surely as this. */
-const ownWord = 0.95;
+/** As surely as this it is asked whether there is the danger. Set on the same texts. */
+const perhaps = { ownClause: 0.4, inThree: 0.5, inFour: 0.3, ownWord: 0.8 };
+
+/** Where nothing was asked a whole clause of more words than two must. */
+const firstPerhaps = 0.5;
 
 /** What was understood, and the danger that other words of the text sound like. */
 export function withDangerBeside(understood: Understood, turn: Turn): Understood {
@@ -30,12 +38,12 @@ export function withDangerBeside(understood: Understood, turn: Turn): Understood
   if (!listener.lexicon.isHeard || hearing.awaiting !== 'answer') return understood;
   if (understood.type === 'language' || understood.talk !== undefined) return understood;
   // A first message tells where it stands, and water that it went through, in words of danger.
-  if (understood.type === 'input' && inHand === undefined) return understood;
+  if (understood.type === 'input' && inHand === undefined) return withDoubt(understood, turn);
   const danger =
     understood.type === 'unclear'
       ? dangerOf(turn, ({ terms }) => (terms.length === 3 ? inNothingElse : undefined))
       : dangerLeft(turn);
-  if (danger === undefined) return understood;
+  if (danger === undefined) return withDoubt(understood, turn);
   const raised: Input = { type: 'interrupt', interrupt: danger };
   return input(understood.type === 'input' ? [...understood.inputs, raised] : [raised], danger);
 }
@@ -63,23 +71,55 @@ export function withFigureBeside(understood: Understood, turn: Turn): Understood
   return { ...understood, inputs: [answer, ...understood.inputs] };
 }
 
+/** What was understood, and the danger that other words of the text may tell. */
+export function withDoubt(understood: Understood, turn: Turn): Understood {
+  if (understood.type === 'language' || understood.talk !== undefined) return understood;
+  const danger = dangerDoubted(turn);
+  if (danger === undefined) return understood;
+  const doubted = { interrupt: danger, label: turn.listener.lexicon.dangerName(danger) };
+  return understood.type === 'input'
+    ? { ...understood, doubted }
+    : { type: 'offers', offers: [doubted] };
+}
+
 /** The danger that some clause sounds like which does not answer what was asked. */
 function dangerLeft(turn: Turn): string | undefined {
-  const { inHand, clauses } = turn;
-  // Of two answers that it may be neither is all of it.
-  const isLeft = (text: Heard): boolean =>
-    inHand !== undefined && sumOf(inHand.taught()(text).answers) < answered;
-  const leastOf = (stretch: Heard, clause: Heard): number | undefined => {
-    const { length } = stretch.terms;
-    if (length < clause.terms.length || clauses.length === 1)
-      return { 3: inThree, 4: inFour }[length];
-    if (length > 1) return ownClause;
-    return clauses.some((one) => isOfFigure(one, turn.listener.lexicon)) ? ownWord : undefined;
-  };
   // A side that bulges answers how the battery looks.
   return dangerOf(turn, (stretch, clause) =>
-    isLeft(clause) && isLeft(stretch) ? leastOf(stretch, clause) : undefined,
+    isLeft(clause, turn) && isLeft(stretch, turn)
+      ? leastOf(stretch, clause, { turn, least: surely })
+      : undefined,
   );
+}
+
+/** The danger that words of any clause may tell which do not answer what was asked. */
+function dangerDoubted(turn: Turn): string | undefined {
+  const { inHand } = turn;
+  return dangerOf(turn, (stretch, clause) => {
+    if (inHand !== undefined)
+      return isLeft(stretch, turn) ? leastOf(stretch, clause, { turn, least: perhaps }) : undefined;
+    const { length } = stretch.terms;
+    return length === clause.terms.length && length > fewWords ? firstPerhaps : undefined;
+  });
+}
+
+/** True for words that are no answer to what was asked; of two that they may be neither is all. */
+function isLeft(text: Heard, { inHand }: Turn): boolean {
+  return inHand !== undefined && sumOf(inHand.taught()(text).answers) < answered;
+}
+
+/** As surely as this such words of a clause must sound like a danger, if they can. */
+function leastOf(
+  stretch: Heard,
+  clause: Heard,
+  { turn, least }: { readonly turn: Turn; readonly least: typeof surely },
+): number | undefined {
+  const { clauses, listener } = turn;
+  const { length } = stretch.terms;
+  if (length < clause.terms.length || clauses.length === 1)
+    return { 3: least.inThree, 4: least.inFour }[length];
+  if (length > 1) return least.ownClause;
+  return clauses.some((one) => isOfFigure(one, listener.lexicon)) ? least.ownWord : undefined;
 }
 
 /** The danger that a clause without figures sounds like as surely as is asked for so many words of it. */

@@ -103,6 +103,8 @@ export interface Lexicon {
   /** Those of their phrases that a text could say. */
   readonly interruptsIn: TermIndex<InterruptPhrase>;
   readonly alarms: readonly Alarm[];
+  /** The name of what an interrupt is about. */
+  readonly dangerName: (interrupt: string) => string;
   /** What makes an ordinary matter of each interrupt. */
   readonly ordinary: ReadonlyMap<string, readonly Terms[]>;
   /** The danger that is raised by each text that people are heard to raise one with, word for word. */
@@ -405,6 +407,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     interrupts,
     interruptsIn: indexByTerm(interrupts, ({ terms }) => terms),
     alarms: alarmsOf(interrupts, entries),
+    dangerName: (interrupt) => texts.interrupts[interrupt]?.name ?? interrupt,
     ordinary,
     alarmed,
     cries: once(() => criesOf(texts.heard?.interrupts ?? {}, readHeard)),

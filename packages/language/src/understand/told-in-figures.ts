@@ -54,7 +54,7 @@ export function withAside(
     : [...kept, ...(told.length > 0 ? [{ type: 'answers', answers: told } as const] : [])];
   if (inputs.length === 0 && understood.talk === undefined)
     return { type: 'unclear', code: 'not-understood', given: cut(text), possible: [] };
-  return input(inputs, understood.talk);
+  return { ...understood, inputs };
 }
 
 /** True where what was asked and all that is told by the way was understood. */

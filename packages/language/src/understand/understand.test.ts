@@ -39,7 +39,13 @@ function show(understood: Understood): string {
   if (understood.type === 'unclear') return `unclear ${understood.code}`;
   if (understood.type === 'language') return `language ${understood.locale}`;
   if (understood.type === 'offers') {
-    return `offers ${understood.offers.map(({ check, value }) => `${check}=${typeof value === 'string' ? value : `${value.value} ${value.unit}`}`).join(' ')}`;
+    return `offers ${understood.offers
+      .filter((one) => 'check' in one)
+      .map(
+        ({ check, value }) =>
+          `${check}=${typeof value === 'string' ? value : `${value.value} ${value.unit}`}`,
+      )
+      .join(' ')}`;
   }
   return understood.inputs.map(showInput).join(' then ');
 }

@@ -19,7 +19,7 @@ import { readNothing } from './said-nothing.ts';
 import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
 import { cutClauses } from './talk.ts';
-import { withDangerBeside, withFigureBeside } from './cried-beside.ts';
+import { withDangerBeside, withDoubt, withFigureBeside } from './cried-beside.ts';
 import { hasWord } from '../readings/word-run.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { withoutDoubtful } from './told-doubtful.ts';
@@ -54,7 +54,7 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
     hearing: { ...hearing, nominal },
     listener,
   });
-  if (understood.type === 'input') return input([told, ...understood.inputs], understood.talk);
+  if (understood.type === 'input') return { ...understood, inputs: [told, ...understood.inputs] };
   return rest.every(({ kind }) => kind === 'mark')
     ? input([told])
     : inDanger(understood, text, hearing);
@@ -121,7 +121,8 @@ function understandTokens(
   if (danger === undefined) return understood;
   const interrupts = hearing.interrupts.filter((id) => id !== danger);
   const told = firstUnderstood({ ...turn, hearing: { ...hearing, interrupts } });
-  return tellsPlace(told, turn) ? told : understood;
+  // Somebody who stands there may be in danger all the same.
+  return tellsPlace(told, turn) ? withDoubt(told, turn) : understood;
 }
 
 /** What the first way of understanding that fits makes of a text. */

@@ -30,12 +30,21 @@ export type UnclearCode =
 export type HeardTalk = TalkWord | 'correction' | (string & {});
 
 /** An answer that may have been meant. */
-export interface Offer {
+export interface AnswerOffer {
   readonly check: string;
   /** Choice id, or a figure. */
   readonly value: string | Figure;
   readonly label: string;
 }
+
+/** A danger that there may be. */
+export interface DangerOffer {
+  readonly interrupt: string;
+  readonly label: string;
+}
+
+/** What may have been meant. */
+export type Offer = AnswerOffer | DangerOffer;
 
 /** A figure that cannot be a reading of its check, and the range in which one can be. */
 export interface Doubt {
@@ -51,11 +60,13 @@ export type Understood =
   | {
       readonly type: 'input';
       readonly inputs: readonly Input[];
+      /** A danger that there may be beside it, to be asked about before anything else. */
+      readonly doubted?: DangerOffer;
       readonly talk?: HeardTalk;
     }
   /** To go on in another language; nothing but the words changes. */
   | { readonly type: 'language'; readonly locale: string; readonly talk: 'language' }
-  /** Close, but not certain: up to three answers to pick from; none for a figure beyond guessing. */
+  /** Close, but not certain: up to three to pick from; none for a figure beyond guessing. */
   | {
       readonly type: 'offers';
       readonly offers: readonly Offer[];

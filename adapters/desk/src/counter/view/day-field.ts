@@ -61,8 +61,9 @@ export function dayField(shown: Shown, inHand: InHand, check: string): TemplateR
 }
 
 function pickedBy({ act, today }: Shown, { offers }: InHand, check: string): readonly Picked[] {
-  return offers.flatMap(({ label, value }) => {
-    if (typeof value !== 'string' || value > today) return [];
+  return offers.flatMap((offer) => {
+    if (!('value' in offer) || typeof offer.value !== 'string' || offer.value > today) return [];
+    const { label, value } = offer;
     const press = (): void => {
       act.answer(check, [value]);
     };

@@ -2,7 +2,7 @@
  * Figures of the bench: a field for each, and under it the scale on which it is marked while it is
  * typed.
  */
-import { askAgain } from '@keyturn/element/sittings';
+import { askAgain, offerInput } from '@keyturn/element/sittings';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { repeat } from 'lit-html/directives/repeat.js';
@@ -81,19 +81,18 @@ function figure(
 /** What the figure may have been meant as, to be taken at once. */
 function offered(
   { act }: Shown,
-  { figures: all }: InHand,
+  { figures: all, back }: InHand,
   check: string,
 ): TemplateResult | typeof nothing {
   const unclear = all[check]?.unclear;
   if (unclear?.type !== 'offers' || unclear.offers.length === 0) return nothing;
   return html`<div class="keys row">
-    ${unclear.offers.map(({ check: of, value, label }) =>
+    ${unclear.offers.map((offer) =>
       keyView({
-        label,
+        label: offer.label,
         isSmall: true,
         press: () => {
-          const answer = typeof value === 'string' ? [value] : value;
-          act.take({ type: 'answers', answers: [{ check: of, value: answer }] });
+          act.take(offerInput(back.sitting.case, offer));
         },
       }),
     )}

@@ -3,6 +3,7 @@
  */
 import { positionOf } from '@keyturn/core';
 import { directionOf } from '@keyturn/element/pieces';
+import { offerInput } from '@keyturn/element/sittings';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import { keyView, numbered } from '../../view/key.ts';
@@ -202,13 +203,12 @@ function notes(shown: Shown): TemplateResult {
         ? html`<p class=${one.kind === 'refused' ? 'refused' : ''}>${one.text}</p>`
         : nothing,
     )}
-    ${offers.map(({ check, value, label }) =>
+    ${offers.map((offer) =>
       keyView({
-        label,
+        label: offer.label,
         isSmall: true,
         press: () => {
-          const answer = typeof value === 'string' ? [value] : value;
-          act.take({ type: 'answers', answers: [{ check, value: answer }] });
+          if (inHand !== undefined) act.take(offerInput(inHand.back.sitting.case, offer));
         },
       }),
     )}

@@ -1,0 +1,58 @@
+/**
+ * A danger that is told beside an answer and not for certain is asked about; answers as they stand in
+ * the lists are not.
+ */
+import { createSpeaker, localeTags } from '@keyturn/language';
+import { shippedFlow } from '@keyturn/terminal';
+import { describe, expect, test } from 'vitest';
+
+/** Where a danger is what is asked, or what the answer names. */
+const dangerous = new Set(['place', 'scene', 'battery-case', 'battery-look', 'flooded-smell']);
+
+const told: readonly (readonly [locale: string, check: string, text: string, danger: string])[] = [
+  ['en', 'battery-rest', '12.1 and it hisses', 'swollen-or-leaking-battery'],
+  ['en', 'place', 'at home and my wife feels odd', 'injury'],
+  ['de', 'drive', 'Hybrid, der Akku unten ist eingedrückt', 'high-voltage'],
+  ['de', 'battery-recharged', '12,3 und ganz dick ist sie', 'swollen-or-leaking-battery'],
+  ['fr', 'history', 'inondation, la batterie de traction sous l’eau', 'high-voltage'],
+];
+
+describe.each(localeTags)('in %s', (locale) => {
+  const { chart, texts } = shippedFlow('no-start', locale);
+  const { checks, interrupts } = chart.flow;
+  const speaker = createSpeaker({ locale, flowTexts: texts, checks });
+  const hear = (check: string, text: string) => {
+    const understood = speaker.understand(text, {
+      awaiting: 'answer',
+      check,
+      checks,
+      interrupts: Object.keys(interrupts),
+      answered: [],
+      kit: [],
+      nominal: 12,
+      lamp: false,
+    });
+    if (understood.type !== 'input') return { answers: [], doubted: undefined };
+    const answers = understood.inputs.flatMap((one) => (one.type === 'answers' ? one.answers : []));
+    return { answers, doubted: understood.doubted?.interrupt };
+  };
+
+  test.each(told.filter(([of]) => of === locale))(
+    'it is asked about, and the answer is taken: %s: %s: %s',
+    (_, check, text, danger) => {
+      const { answers, doubted } = hear(check, text);
+      expect(doubted).toBe(danger);
+      expect(answers.map((one) => one.check)).toContain(check);
+    },
+  );
+
+  test('no answer of a list asks about a danger', () => {
+    const asked = Object.values(checks).flatMap(({ id, like }) => {
+      const own = texts.checks[id]?.answers ?? texts.checks[like ?? '']?.answers ?? {};
+      return Object.values(own)
+        .filter(({ label }) => !dangerous.has(id) && hear(id, label).doubted !== undefined)
+        .map(({ label }) => `${id}: ${label}`);
+    });
+    expect(asked).toEqual([]);
+  });
+});
