@@ -96,7 +96,7 @@ function chosen(
 /** A clause tells what happened before from here on. */
 const ofBefore = 0.8;
 
-/** The fact of the vehicle or its place that a clause tells beside the answer in hand. */
+/** The facts of the vehicle and its place that a clause tells beside the answer in hand. */
 function factOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | undefined {
   const { lexicon } = turn.listener;
   const { at } = inHand.check;
@@ -106,15 +106,15 @@ function factOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | unde
   const spoken = lexicon.subject()(heard);
   if (isOfSeveral(lexicon.checks.get(spoken.check)) && spoken.share >= ofBefore) return undefined;
   const answered = likeliest(heard, inHand);
-  const fact = factsIn(heard, turn).find(({ answer, terms }) => {
+  const facts = factsIn(heard, turn).filter(({ answer, terms }) => {
     const check = lexicon.checks.get(answer.check)?.check;
     const isOfVehicle = Object.keys(check?.sets ?? {}).length > 0;
     return isOfVehicle && !isUsual([...terms], inHand);
   });
-  return fact === undefined
+  return facts.length === 0
     ? undefined
     : {
-        told: [fact.answer],
+        told: facts.map(({ answer }) => answer),
         length: 1,
         also: answered.share < notInHand ? undefined : answered.id,
       };
