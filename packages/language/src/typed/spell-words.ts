@@ -51,6 +51,7 @@ export function spellWords(words: Words): Words {
     vague: all(words.vague),
     besideFigures: all(words.besideFigures),
     ...(words.figureWords === undefined ? {} : { figureWords: lists(joined(words.figureWords)) }),
+    asides: all(words.asides ?? []),
     courtesies: all(words.courtesies ?? []),
     negators: all(words.negators),
     subjects: all(words.subjects ?? []),

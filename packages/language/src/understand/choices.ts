@@ -262,7 +262,8 @@ function isOwner([term = '', more]: Terms, { words }: Heard, lexicon: Lexicon): 
     more === undefined &&
     words.some((word, at) => {
       const near = words.slice(Math.max(at - nearVehicle, 0), at + nearVehicle + 1);
-      return word.startsWith(start) && near.some((other) => vehicle.includes(other));
+      const isVehicle = vehicle.includes(word);
+      return word.startsWith(start) && !isVehicle && near.some((other) => vehicle.includes(other));
     })
   );
 }
@@ -275,14 +276,17 @@ export function chooseSeveral(
 ): string[] {
   const chosen = segments.flatMap((heard) => {
     const choice = chooseOption(heard, check);
-    if (choice.type === 'one') return isLacking(heard, choice.fit, check) ? [] : [choice.fit.id];
-    return check.options
-      .filter(({ phrases }) =>
-        phrases.some(
-          (phrase) => findPhrase(heard, phrase) >= 0 && !isOwner(phrase, heard, lexicon),
-        ),
-      )
-      .map(({ id }) => id);
+    const phrasesOf = ({ phrases }: OptionPhrases): readonly Terms[] =>
+      phrases.filter((phrase) => findPhrase(heard, phrase) >= 0);
+    const isOwnersOnly = (said: readonly Terms[]): boolean =>
+      said.every((phrase) => isOwner(phrase, heard, lexicon));
+    if (choice.type === 'one') {
+      const { fit } = choice;
+      const said = check.options.filter(({ id }) => id === fit.id).flatMap(phrasesOf);
+      const isOfVehicle = said.length > 0 && isOwnersOnly(said);
+      return isOfVehicle || isLacking(heard, fit, check) ? [] : [fit.id];
+    }
+    return check.options.filter((option) => !isOwnersOnly(phrasesOf(option))).map(({ id }) => id);
   });
   const ids = check.options.map(({ id }) => id).filter((id) => chosen.includes(id));
   // "Apart from that nothing" is not "none of these".

@@ -1,8 +1,9 @@
-import { findPhrase, hear, hearTokens } from '../typed/heard.ts';
+import { type Heard, findPhrase, hear, hearTokens } from '../typed/heard.ts';
 import type { Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
 import { phraseAt } from '../readings/word-run.ts';
 import { isOfSeveral, likeliest } from './choices.ts';
+import { someOf } from './learned.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 
 /** What is said of a thing that it names is as sure as this of its answer. */
@@ -58,14 +59,44 @@ export function likewise(
   const { likewise: too = [] } = lexicon.words;
   if (said.length === 0 || !clause.some((_, at) => phraseAt(clause, at, too) > 0)) return undefined;
   const heard = hearTokens(joinClauses(said), lexicon);
-  const told = namedIn(clause, { inHand, lexicon }).flatMap(({ check, name }) => {
+  const told = namedIn(clause, { inHand, lexicon }, false).flatMap(({ check, name }) => {
     if (!isNameAlone(clause, name, lexicon)) return [];
     const { id, share } = likeliest(heard, check);
-    return share < sureNamed || id === undefined ? [] : [{ check: check.id, id }];
+    const same = share < sureNamed ? sameOf(heard, inHand, check) : id;
+    return same === undefined ? [] : [{ check: check.id, id: same }];
   });
   const [only, more] = told;
   if (only === undefined || more !== undefined) return undefined;
   return { check: only.check, value: [only.id] };
+}
+
+/** So much of what people say for an answer is looked at to find the same one of another thing. */
+const mostSaid = 40;
+
+/** So much of it says that answer there as well. */
+const leastSame = 0.6;
+
+/** The answer of another check that is said as the answer in hand is: lamps and dash that go out. */
+function sameOf(
+  heard: Heard,
+  inHand: CheckPhrases | undefined,
+  other: CheckPhrases,
+): string | undefined {
+  if (inHand === undefined) return undefined;
+  const { id, share } = likeliest(heard, inHand);
+  const option = inHand.options.find((one) => one.id === id);
+  if (share < sureNamed || option === undefined || !other.isWellHeard) return undefined;
+  const said = someOf([...option.spoken, ...option.heard()], mostSaid);
+  const sums = other.options.map(() => 0);
+  for (const one of said) {
+    other
+      .taught()(one)
+      .answers.forEach((own, at) => {
+        sums[at] = (sums[at] ?? 0) + own;
+      });
+  }
+  const best = Math.max(...sums);
+  return best >= leastSame * said.length ? other.options[sums.indexOf(best)]?.id : undefined;
 }
 
 /** A check that a clause names, and by what. */
@@ -74,8 +105,15 @@ interface Named {
   readonly name: Terms;
 }
 
-/** The checks that a clause names; none where it names the one in hand, or may be one of several answers to it. */
-function namedIn(clause: Clause, { inHand, lexicon }: Among): readonly Named[] {
+/**
+ * The checks that a clause names; none where it names the one in hand, or may be one of several
+ * answers to it. A name that is said to the one in hand as well counts only where that is no matter.
+ */
+function namedIn(
+  clause: Clause,
+  { inHand, lexicon }: Among,
+  isOnlyOthers = true,
+): readonly Named[] {
   const { reader, vocabulary, checks } = lexicon;
   const literal = hear(reader.literally(clause), vocabulary);
   const isNamed = (name: Terms): boolean => findPhrase(literal, name) >= 0;
@@ -89,7 +127,8 @@ function namedIn(clause: Clause, { inHand, lexicon }: Among): readonly Named[] {
     const { form, like } = check.check;
     if (form.kind !== 'choice' || like !== undefined || isOfThing(inHand, check)) return [];
     const name = check.names.find(
-      (one) => isNamed(one) && (inHand === undefined || !isSaidTo(inHand, one, lexicon)),
+      (one) =>
+        isNamed(one) && (!isOnlyOthers || inHand === undefined || !isSaidTo(inHand, one, lexicon)),
     );
     return name === undefined ? [] : [{ check, name }];
   });

@@ -60,12 +60,20 @@ function withoutTrials(turn: Turn): Turn {
   return { ...turn, clauses, tokens, heard: hearTokens(tokens, lexicon) };
 }
 
-/** What the vehicle is, where that is asked and more of it is told: "manual petrol". */
+/**
+ * What the vehicle is, where that is asked and more of it is told: "manual petrol"; and what else is
+ * told beside it: "manual petrol, the tank is full".
+ */
 function readFacts(turn: Turn): Understood | undefined {
   const check = optionsInHand(turn);
   if (check === undefined || !isOfVehicle(check)) return undefined;
-  const told = factsTogether(turn);
-  return told.length > 1 && told.some((one) => one.check === check.id) ? answers(told) : undefined;
+  const facts = factsTogether(turn);
+  if (facts.length < 2 || !facts.some((one) => one.check === check.id)) return undefined;
+  const beside = toldBeside(turn) ?? [];
+  return answers([
+    ...facts,
+    ...beside.filter((one) => !facts.some(({ check: id }) => id === one.check)),
+  ]);
 }
 
 /** What was said without being asked, in a text of one answer or several. */

@@ -124,9 +124,50 @@ export function toldIn(
     const given = answersOf(part, check, { tokens, lexicon });
     if (given.length > 0) told.set(check.id, new Set([...(told.get(check.id) ?? []), ...given]));
   }
+  if (inHand === undefined) {
+    for (const { id, answer } of parts.flatMap((part) =>
+      withinPart(part, spans, { tokens, lexicon }),
+    ))
+      if (!told.has(id)) told.set(id, new Set([answer]));
+  }
   return [...told]
     .filter(([id, given]) => given.size === 1 || isOfSeveral(checks.get(id)))
     .map(([id, given]) => ({ check: id, value: [...given] }));
+}
+
+/**
+ * What is told by some words within a part as surely as this, where the part hardly speaks of it, and
+ * what is left says the answer of the part as surely as that: "after changing the starter it grinds".
+ */
+const [sureWithin, hardlyOfPart, sureAround] = [0.95, 0.05, 0.9];
+
+function withinPart(
+  part: Part,
+  spans: readonly Span[],
+  { tokens, lexicon }: { readonly tokens: readonly Token[]; readonly lexicon: Lexicon },
+): { readonly id: string; readonly answer: string }[] {
+  const own = lexicon.checks.get(part.subject.check);
+  const ownId = own === undefined ? undefined : likeliest(part.heard, own).id;
+  if (own === undefined || ownId === undefined) return [];
+  // What is said with an answer anyway tells nothing else: "at the workshop" of what was changed.
+  const usual = new Set(own.options.flatMap((option) => [...option.usual()]));
+  return spans.flatMap((span) => {
+    const isWithin = span.from >= part.from && span.to <= part.to && span.words < part.words;
+    const check = lexicon.checks.get(span.subject.check);
+    if (!isWithin || span.words < 2 || check === undefined || check === own) return [];
+    if (check.check.at !== 'memory' || span.heard.terms.every((term) => usual.has(term))) return [];
+    const { id, share } = likeliest(span.heard, check);
+    if (id === undefined || nothingTold.includes(id) || span.subject.share * share < sureWithin)
+      return [];
+    if ((span.subject.shareOf(own.id) ?? 1) > hardlyOfPart || isDenied(span, tokens, lexicon))
+      return [];
+    const rest = [...tokens.slice(part.from, span.from), ...tokens.slice(span.to, part.to)];
+    const around = hearTokens(rest, lexicon);
+    const left = lexicon.subject()(around).shareOf(own.id) ?? 0;
+    return left * answerShare(around, own, ownId) >= sureAround
+      ? [{ id: check.id, answer: id }]
+      : [];
+  });
 }
 
 /** True where a part says nothing to the question in hand, and what all such parts leave still answers it alike. */

@@ -9,9 +9,11 @@ import { isOfKit, kitTold } from './kit-told.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { isOfThing, joinClauses, likewise, namedAnswer, notInHand } from './named-things.ts';
 import { saidWholly } from './said-wholly.ts';
+import { answerShare } from './spans.ts';
 import { factsIn } from './told-facts.ts';
 import { type ToldAnswer, toldUnasked } from './told-unasked.ts';
 import { type Turn, mostClauses, optionsInHand } from './turn.ts';
+import { namesCheck } from './volunteered.ts';
 
 type Clause = readonly Token[];
 
@@ -51,6 +53,7 @@ export function toldBeside(turn: Turn): readonly AnswerInput[] | undefined {
       factsOf(clauses[at] ?? [], inHand, lexicon) ??
       factOf(clauses[at] ?? [], inHand, turn) ??
       plainOf(clauses[at] ?? [], inHand, turn) ??
+      surelyOf(clauses[at] ?? [], inHand, lexicon) ??
       whollyOf(joinClauses(rest.slice(0, 2)), inHand, lexicon);
     if (told === undefined) own.push(clauses[at] ?? []);
     else {
@@ -114,7 +117,7 @@ function chosen(
 /** A clause tells what happened before from here on. */
 const ofBefore = 0.8;
 
-/** The fact of the vehicle or its place that a clause tells beside the answer in hand. */
+/** The facts of the vehicle and its place that a clause tells beside the answer in hand. */
 function factOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | undefined {
   const { lexicon } = turn.listener;
   const { at } = inHand.check;
@@ -124,15 +127,15 @@ function factOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | unde
   const spoken = lexicon.subject()(heard);
   if (isOfSeveral(lexicon.checks.get(spoken.check)) && spoken.share >= ofBefore) return undefined;
   const answered = likeliest(heard, inHand);
-  const fact = factsIn(heard, turn).find(({ answer, terms }) => {
+  const facts = factsIn(heard, turn).filter(({ answer, terms }) => {
     const check = lexicon.checks.get(answer.check)?.check;
     const isOfVehicle = Object.keys(check?.sets ?? {}).length > 0;
     return isOfVehicle && !isUsual([...terms], inHand);
   });
-  return fact === undefined
+  return facts.length === 0
     ? undefined
     : {
-        told: [fact.answer],
+        told: facts.map(({ answer }) => answer),
         length: 1,
         also: answered.share < notInHand ? undefined : answered.id,
       };
@@ -175,6 +178,31 @@ function plainOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | und
       whole.findIndex((one) => one.check === check) === at,
   );
   return told.length === 0 ? undefined : { told, length: 1 };
+}
+
+/**
+ * A clause tells something else, whatever it would say to the question in hand, where it speaks of
+ * that as surely as this, says it as surely as this, and is as unlikely as this to speak of what was
+ * asked: "it's an auto" "and the lever's in park".
+ */
+const [surelyOther, surelySaid, hardlyAsked] = [0.9, 0.85, 0.04];
+
+/** What a clause surely tells of something else that is known, or seen from the seat, or that it names. */
+function surelyOf(clause: Clause, inHand: CheckPhrases, lexicon: Lexicon): Beside | undefined {
+  if (!lexicon.isHeard || clause.length < 2) return undefined;
+  const heard = hearTokens(clause, lexicon);
+  const subject = lexicon.subject()(heard);
+  const check = lexicon.checks.get(subject.check);
+  const asked = subject.shareOf(inHand.id);
+  if (check === undefined || asked === undefined || asked > hardlyAsked) return undefined;
+  if (subject.share < surelyOther || check.check.form.kind !== 'choice') return undefined;
+  if ([inHand.id, inHand.check.like].includes(check.id) || isOfSeveral(check)) return undefined;
+  const { at } = check.check;
+  if (at !== 'memory' && at !== 'seat' && !namesCheck(heard, check)) return undefined;
+  const choice = chooseOption(heard, check);
+  if (choice.type !== 'one' || answerShare(heard, check, choice.fit.id) < surelySaid)
+    return undefined;
+  return { told: [{ check: check.id, value: [choice.fit.id] }], length: 1 };
 }
 
 /** What clauses are word for word, where that does not answer the question in hand. */

@@ -20,7 +20,8 @@ import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
 import { cutClauses } from './talk.ts';
 import { withDangerBeside, withDoubt, withFigureBeside } from './cried-beside.ts';
-import { hasWord } from '../readings/word-run.ts';
+import { hasWord, withoutPhrases } from '../readings/word-run.ts';
+import type { Words } from '../words/words.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { withoutDoubtful } from './told-doubtful.ts';
 import { dangerOfPlace, tellsPlace } from './told-as-place.ts';
@@ -43,7 +44,7 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
   const { lexicon } = listener;
   if (text.length > longestText)
     return { type: 'unclear', code: 'too-long', given: cut(text), possible: [] };
-  const tokens = lexicon.mend(readTokens(text, lexicon.words));
+  const tokens = withoutAsides(lexicon.mend(readTokens(text, lexicon.words)), lexicon.words);
   const vehicle = toldVehicle(tokens, lexicon);
   if (vehicle === undefined)
     return inDanger(understandRest({ text, tokens, hearing, listener }), text, hearing);
@@ -58,6 +59,12 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
   return rest.every(({ kind }) => kind === 'mark')
     ? input([told])
     : inDanger(understood, text, hearing);
+}
+
+/** The tokens without what is said beside a fact and adds nothing to it: "automatic by the way". */
+function withoutAsides(tokens: readonly Token[], { asides = [] }: Words): readonly Token[] {
+  const rest = withoutPhrases(tokens, asides);
+  return rest.some(({ kind }) => kind !== 'mark') ? rest : tokens;
 }
 
 /** While a danger lasts nothing is asked back but whether it is over. */

@@ -365,6 +365,11 @@ export const deWords: Words = {
     ohne, weder, net, ned, nit, nid, nöd, koa, koan, nimmer
   `),
   subjects: list(`nur, bloß, eher, ich, wir, er, sie, es, der, das, man`),
+  asides: list(`
+    übrigens, nebenbei, nebenbei gesagt, falls das hilft, falls es hilft, wenn das hilft,
+    falls das wichtig ist, falls wichtig, falls es wichtig ist, falls das was hilft, nur zur info,
+    zur info, wohlgemerkt
+  `),
   likewise: [
     'auch',
     'genauso',

@@ -412,6 +412,11 @@ export const esWords: Words = {
   negators: list(`
     no, nop, nada, ni, nunca, jamás, tampoco, sin, ningún, ninguna, ninguno, nadie
   `),
+  asides: list(`
+    por si sirve, por si acaso, por si ayuda, por si le sirve, por si importa, por si vale,
+    por si te sirve, por cierto, si sirve de algo, para que sepa, para que sepas,
+    dicho sea de paso
+  `),
   likewise: [
     'también',
     'tambien',

@@ -320,6 +320,10 @@ export const frWords: Words = {
   subjects: list(
     `juste, seulement, plutôt, simplement, je, j, on, il, elle, ils, elles, ça, ca, nous, c, y`,
   ),
+  asides: list(`
+    au fait, d’ailleurs, si ça aide, si ça peut aider, si ça vous aide, si ça sert, au cas où,
+    pour info, pour information, soit dit en passant, si jamais ça aide, si c’est important
+  `),
   likewise: [
     'aussi',
     'pareil',

@@ -428,6 +428,11 @@ export const plWords: Words = {
     nie, ni, nic, niczego, bez, brak, ani, żaden, żadna, żadne, żadnego, żadnej, żadnych, żadnym, żadną,
     nigdy, nikt, nikogo
   `),
+  asides: list(`
+    nawiasem mówiąc, jakby co, jeśli to ważne, jeśli to pomoże, jeśli to coś da,
+    jeśli to ma znaczenie, jeżeli to ważne, gwoli ścisłości, tak przy okazji, dla jasności,
+    dla informacji
+  `),
   likewise: ['też', 'także', 'również', 'tak samo', 'to samo', 'podobnie', 'tyż', 'i'],
   subjects: list(`tylko, jedynie, zaś`),
   untried: list(`

@@ -286,6 +286,8 @@ export interface Words {
   readonly clauseBreaks: readonly string[];
   /** Words that carry no meaning of their own, hedges among them: `about`. */
   readonly fillers: readonly string[];
+  /** What is said beside a fact and adds nothing to it: `by the way`, `if that helps`. */
+  readonly asides?: readonly string[];
   /** What is said beside a yes or no and adds nothing: `thank you`, `mate`. */
   readonly courtesies?: readonly string[];
   /** Endings that do not change what a word means here, longest first: `ing`. */
