@@ -350,7 +350,7 @@ describe('an interrupt is heard whatever is asked', () => {
         ['rest', 'there is smoke', 'interrupt smoke'],
         ['rest', 'SMOKE!!', 'interrupt smoke'],
         ['rest', 'smok coming out', 'interrupt smoke'],
-        ['rest', '12.4 and it smells of burning', 'interrupt smoke'],
+        ['rest', '12.4 and it smells of burning', 'rest=12.4 V/0.1 then interrupt smoke'],
         ['rest', "I don't know, there is smoke", 'interrupt smoke'],
         ['rest', "I can't get out because of the smoke", 'interrupt smoke'],
         ['rest', 'it smells strongly of burning', 'interrupt smoke'],
