@@ -846,7 +846,7 @@ describe('whole volts less a little give way to the figure behind them', () => {
     ['ar', 'battery-lamps', '12 فولت الا شوي، 11.9', 'battery-lamps=11.9 V'],
     ['es', 'battery-rest', 'ni llega a 12, marca 11,8', rest(11.8)],
     ['de', 'battery-rest', 'so um die zwölf rum, 12,2 genau', rest(12.2)],
-    ['pl', 'crank-current', 'dwieście z groszem, 215', 'offered'],
+    ['pl', 'crank-current', 'dwieście z groszem, 215', 'asked back'],
   ]);
 });
 
