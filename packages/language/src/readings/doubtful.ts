@@ -132,7 +132,6 @@ export function meantByFigures(
   return figures
     .map((figure) => readingOf(check, figure, figure.unit ?? unit))
     .filter(isPlausible)
-    .filter(({ value }, at, all) => all.findIndex((one) => one.value.value === value.value) === at)
     .slice(0, mostMeant);
 }
 

@@ -28,28 +28,9 @@ export function asides(
     (figure) =>
       isAside(figure, tokens, context) ||
       (hasDecimals && isPartSaid(figure, tokens)) ||
-      (isMeasured && isCount(figure)) ||
-      isBehindThe(figure, { figures, tokens, context }),
+      (isMeasured && isCount(figure)),
   );
   return found.length < figures.length ? found : [];
-}
-
-/** "Twelve volts across the two": a count behind an article, beside a figure with a unit. */
-function isBehindThe(
-  figure: SaidFigure,
-  by: {
-    readonly figures: readonly SaidFigure[];
-    readonly tokens: readonly Token[];
-    readonly context: LineContext;
-  },
-): boolean {
-  const { figures, tokens, context } = by;
-  const { fillers } = context.lexicon.words;
-  const before = tokens[figure.start - 1];
-  const isThe = before?.kind === 'word' && fillers.includes(before.text);
-  const unit = unitInHand(context);
-  const isBesideUnit = figures.some((one) => one.unit !== undefined && one.unit === unit);
-  return isThe && unit !== 'a' && isCount(figure) && isBesideUnit;
 }
 
 function isAside(figure: SaidFigure, tokens: readonly Token[], context: LineContext): boolean {
@@ -89,11 +70,10 @@ function isJoined(before: Token | undefined, { lexicon: { words } }: LineContext
 
 /** The dot, the dash or the letters that make an ordinal of a figure: `2nd`, `2.`, `2e`. */
 function isOrdinalSign(token: Token | undefined): boolean {
-  if (token?.kind === 'mark') return '.-º°'.includes(token.text);
-  return token?.kind === 'word' && ordinalSigns.includes(token.text);
+  return token !== undefined && token.kind !== 'number' && ordinalSigns.includes(token.text);
 }
 
-const ordinalSigns: readonly string[] = ['st', 'nd', 'rd', 'th', 'e', 'eme'];
+const ordinalSigns: readonly string[] = ['.', '-', 'st', 'nd', 'rd', 'th', 'e'];
 
 function isAlikeWord(one: Token | undefined, other: Token | undefined): boolean {
   return one?.kind === 'word' && other?.kind === 'word' && one.text === other.text;

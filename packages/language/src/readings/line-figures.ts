@@ -225,10 +225,7 @@ function joinDecimals(
   const isBare = before.unit === undefined && (figure.unit ?? 'V') === 'V';
   const isInWords = before.inWords === true && figure.inWords === true;
   // "Nought two" is so many tenths where less than a volt is read.
-  const does = inHand?.check.does ?? [];
-  const isPulled = does.includes('starter') || does.includes('load');
-  const least = isPulled ? leastPulled : leastVolts;
-  const isVolts = before.value >= least || (before.value === 0 && form.range === 'drop');
+  const isVolts = before.value >= leastVolts || (before.value === 0 && form.range === 'drop');
   const isNoTeen = before.value === 0 || figure.value < 10 || figure.value >= 20;
   if (!isBehindUnit && !(isBare && isVolts && isNoTeen && (isInWords || isJoined)))
     return undefined;
@@ -247,9 +244,8 @@ function isOnly([token, more]: readonly Token[], words: readonly string[]): bool
   return token?.kind === 'word' && more === undefined && words.includes(token.text);
 }
 
-/** Below that, two numbers in words are two numbers; a battery that is pulled on has less. */
+/** Below that, two numbers in words are two numbers. */
 const leastVolts = 8;
-const leastPulled = 5;
 
 /** "Zwölf dreiviertel", "onze volts trois quarts": a whole number and a part of one in words. */
 function joinFraction(before: SaidFigure, figure: SaidFigure): SaidFigure | undefined {

@@ -177,26 +177,15 @@ function rounded(
     const next = figures[index + 1];
     if (next === undefined || !isOfOneKind(figure, next)) return [];
     const isNought = isOfDegrees && figure.value === 0;
-    const isVolts = unitInHand(context) === 'V';
-    const [step, nextStep] = [stepOf(figure, isVolts), stepOf(next, isVolts)];
-    const isFirst = isNought || step > nextStep;
+    const isFirst = isNought || figure.decimals < next.decimals;
     const [rough, exact] = isFirst ? [figure, next] : [next, figure];
     const between = tokens.slice(figure.end, next.start);
     const isApart = between.some(({ kind }) => kind === 'mark') || hasPhrase(between, instead);
-    const coarse = Math.max(step, nextStep);
-    // "About 200, 150" is two figures, "two hundred odd, 260" one.
-    const most = coarse > 1 && exact.value < rough.value ? coarse / 2 : coarse;
-    const isNear = Math.abs(rough.value - exact.value) < most;
-    const isRougher = isNought || (step !== nextStep && isNear);
+    const isNear = Math.abs(rough.value - exact.value) < 10 ** -rough.decimals;
+    const isRougher = isNought || (rough.decimals !== exact.decimals && isNear);
     if (!isRougher || !isApart || !isRough(rough)) return [];
     return isOnlyOf(between, small) ? [{ start: rough.start, end: rough.end }] : [];
   });
-}
-
-/** How finely a figure is told: to its last decimal, or of amperes and degrees to tens or hundreds. */
-function stepOf({ value, decimals }: SaidFigure, isVolts: boolean): number {
-  if (decimals > 0 || isVolts || value === 0) return 10 ** -decimals;
-  return [100, 10].find((round) => value % round === 0) ?? 1;
 }
 
 /** True where there is nothing but marks and these phrases. */

@@ -20,16 +20,13 @@ export function spellWords(words: Words): Words {
     ) as unknown as Lists;
   const { spelling } = words;
   // The "and" that is written on to what a figure is said of: `والملصق`.
-  const joins = words.joins.filter((join) => spelling?.attached?.includes(join));
-  const joined = (figureWords: FigureWords): FigureWords => ({
-    ...figureWords,
-    ...Object.fromEntries(
-      afterAnd.map((key) => [
-        key,
-        ['', ...joins].flatMap((join) => figureWords[key].map((text) => `${join}${text}`)),
-      ]),
-    ),
-  });
+  const joins = ['', ...words.joins.filter((join) => spelling?.attached?.includes(join))];
+  const joined = (figureWords: FigureWords): FigureWords => {
+    const said = { ...figureWords };
+    for (const key of afterAnd)
+      said[key] = joins.flatMap((join) => figureWords[key].map((text) => join + text));
+    return said;
+  };
   return {
     ...words,
     ...(spelling === undefined ? {} : { spelling: spellSpelling(spelling, all) }),

@@ -49,11 +49,11 @@ export function withDangerBeside(understood: Understood, turn: Turn): Understood
 }
 
 /**
- * A danger, and the figure beside it of the reading that was asked: one with decimals or its unit.
+ * A danger, and the figure beside it of the reading that was asked: one with decimals.
  * "12.1 and it's bubbling".
  */
 export function withFigureBeside(understood: Understood, turn: Turn): Understood {
-  const { hearing, inHand, tokens, listener } = turn;
+  const { hearing, inHand, tokens } = turn;
   if (understood.type !== 'input' || hearing.awaiting !== 'answer') return understood;
   const isDanger = (one: Input): boolean => one.type === 'interrupt' && one.interrupt !== startsNow;
   if (inHand?.check.form.kind !== 'reading' || !understood.inputs.every(isDanger))
@@ -61,12 +61,7 @@ export function withFigureBeside(understood: Understood, turn: Turn): Understood
   const line = readLine(tokens, lineContext(turn, inHand));
   const [reading, more] = line.type === 'readings' ? line.readings : [];
   if (reading?.check !== inHand.id || more !== undefined) return understood;
-  const isPlain = spellNumbers(tokens, listener.lexicon.numbers).some(
-    (token, at, all) =>
-      token.kind === 'number' &&
-      (token.decimals > 0 || listener.lexicon.readUnit(all, at + 1)?.code === reading.value.unit),
-  );
-  if (!isPlain) return understood;
+  if ((reading.value.resolution ?? 1) === 1) return understood;
   const answer: Input = { type: 'answers', answers: [reading] };
   return { ...understood, inputs: [answer, ...understood.inputs] };
 }

@@ -113,9 +113,7 @@ function isOpenToNot(
 /** "Or not": nothing but what denies, and small words. */
 function isBareDenial(part: readonly Token[], lexicon: Lexicon): boolean {
   const { words } = lexicon;
-  const said = withoutPhrases(part, words.talk['dont-know']);
-  const end = said.findIndex(({ kind }) => kind === 'mark');
-  const first = end < 0 ? said : said.slice(0, end);
+  const [first = []] = cutClauses(withoutPhrases(part, words.talk['dont-know']), lexicon);
   const isNo = (token: Token): boolean =>
     isNegator(token, lexicon) || (token.kind === 'word' && words.talk.no.includes(token.text));
   const isSmall = (token: Token): boolean =>
@@ -158,10 +156,6 @@ function openOf(
   if (isFirst && deniesSome(near, lexicon)) return undefined;
   const own = chosen(near, check, lexicon);
   if (own !== undefined) return own;
-  // "Either it clicks or it grinds, I can't make it out."
-  const end = near.findIndex((token) => isNegator(token, lexicon));
-  const before = end > 0 ? chosen(near.slice(0, end), check, lexicon) : undefined;
-  if (before !== undefined && !isFirst) return before;
   const whole = chosen(part, check, lexicon);
   const others = joinClauses(clauses.filter((clause) => clause !== near));
   return chosen(others, check, lexicon) === undefined ? whole : undefined;

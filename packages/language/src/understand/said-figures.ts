@@ -1,7 +1,6 @@
-import type { AnswerInput, Input } from '@keyturn/core';
+import type { Input } from '@keyturn/core';
 import { findPhrase, hearTokens } from '../typed/heard.ts';
 import type { Terms } from '../typed/terms.ts';
-import { chooseOption, isOfSeveral } from './choices.ts';
 import { volunteered } from './volunteered.ts';
 import { cutClauses } from './talk.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
@@ -113,8 +112,7 @@ function readReadings(turn: Turn): Understood | undefined {
     if (!isOfEarlier(line, hearing)) {
       const told = readWordsBeside(turn, spellNumbers(turn.tokens, listener.lexicon.numbers));
       const beside = told.filter((one) => !line.readings.some(({ check }) => check === one.check));
-      const asked = askedBeside(turn, [...line.readings, ...beside]);
-      const given: Input = { type: 'answers', answers: [...asked, ...line.readings, ...beside] };
+      const given: Input = { type: 'answers', answers: [...line.readings, ...beside] };
       const inputs: readonly Input[] = isAt24
         ? [{ type: 'context', set: { 'vehicle.nominal': 24 } }, given]
         : [given];
@@ -134,22 +132,6 @@ function readReadings(turn: Turn): Understood | undefined {
   // One figure that is no reading is no answer either, and is said to be none.
   if (isWords && chosen === undefined && line.figures < 2) return undefined;
   return chosen ?? ofLine(turn, line);
-}
-
-/**
- * What the clauses without figures answer to the question in hand, where a reading of another is
- * told behind it: "started first time, charging at 14.3".
- */
-function askedBeside(turn: Turn, told: readonly AnswerInput[]): readonly AnswerInput[] {
-  const check = optionsInHand(turn);
-  const { lexicon } = turn.listener;
-  if (check?.check.form.kind !== 'choice' || isOfSeveral(check)) return [];
-  if (told.some((one) => one.check === check.id)) return [];
-  const clauses = cutClauses(spellNumbers(turn.tokens, lexicon.numbers), lexicon);
-  const [own, more] = clauses.filter((clause) => !clause.some(({ kind }) => kind === 'number'));
-  if (own === undefined || more !== undefined) return [];
-  const choice = chooseOption(hearTokens(own, lexicon), check);
-  return choice.type === 'one' ? [{ check: check.id, value: [choice.fit.id] }] : [];
 }
 
 /** True where a reading is in hand and the meter shows none: "it says OL", "nothing on the display". */

@@ -1,4 +1,4 @@
-import type { AnswerInput, Input } from '@keyturn/core';
+import type { Input } from '@keyturn/core';
 import { startsNow, type InterruptPhrase } from './alarms.ts';
 import { chooseOption, likeliest } from './choices.ts';
 import type { Fit } from './fit.ts';
@@ -16,8 +16,6 @@ import {
   soundsInPart,
 } from './talk.ts';
 import { type Turn, answers, input, optionsInHand } from './turn.ts';
-import { readLine } from '../readings/readings-line.ts';
-import { lineContext } from './said-figures.ts';
 import { hasPhrase } from '../readings/word-run.ts';
 import { volunteered } from './volunteered.ts';
 import type { Understood } from './understood.ts';
@@ -89,7 +87,7 @@ function readOneOf(possible: readonly string[], turn: Turn): Understood | undefi
   if (isCalm && check.options.some(({ id }) => id === startsAnswer))
     return isUntried(turn)
       ? input([raised], interrupt)
-      : answers([{ check: check.id, value: [startsAnswer] }, ...figuresBeside(turn)]);
+      : answers([{ check: check.id, value: [startsAnswer] }]);
   if (isWhole) return input([raised], interrupt);
   if (!isCalm && isAnsweredInstead(found, check, turn)) return undefined;
   const choice = chooseOption(heard, check);
@@ -111,12 +109,6 @@ function readOneOf(possible: readonly string[], turn: Turn): Understood | undefi
   return findPhrase(heard, choice.fit.phrase) < 0
     ? input([raised], interrupt)
     : input([answer, raised], interrupt);
-}
-
-/** Readings that are named beside it: "it starts, charging at 14.3". */
-function figuresBeside(turn: Turn): readonly AnswerInput[] {
-  const line = readLine(turn.tokens, lineContext(turn, undefined));
-  return line.type === 'readings' ? line.readings : [];
 }
 
 /** What is nothing else is a danger from here on. */

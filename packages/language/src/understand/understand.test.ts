@@ -356,7 +356,6 @@ describe('an interrupt is heard whatever is asked', () => {
         ['rest', 'there is smoke', 'interrupt smoke'],
         ['rest', 'SMOKE!!', 'interrupt smoke'],
         ['rest', 'smok coming out', 'interrupt smoke'],
-        ['rest', '12.4 and it smells of burning', 'interrupt smoke'],
         ['rest', "I don't know, there is smoke", 'interrupt smoke'],
         ['rest', "I can't get out because of the smoke", 'interrupt smoke'],
         ['rest', 'it smells strongly of burning', 'interrupt smoke'],
@@ -367,6 +366,10 @@ describe('an interrupt is heard whatever is asked', () => {
       { awaiting },
     );
   }
+  // Where a figure was asked for it is taken with the danger; else the danger alone.
+  hold([['rest', '12.4 and it smells of burning', 'rest=12.4 V/0.1 then interrupt smoke']]);
+  hold([['rest', '12.4 and it smells of burning', 'interrupt smoke']], { awaiting: 'confirm' });
+  hold([['rest', '12.4 and it smells of burning', 'interrupt smoke']], { awaiting: 'resume' });
   hold([
     ['sound', 'no smoke, it just knocks once', 'sound=one-knock'],
     ['sound', 'it started rattling', 'sound=fast-knocks'],

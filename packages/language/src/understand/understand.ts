@@ -168,7 +168,7 @@ const readings: readonly Reading[] = [
   readLanguage,
   readPrice,
   readNothing,
-  readTalkOrEither,
+  readTalk,
   readMeter,
   readContext,
   readPutRight,
@@ -181,16 +181,6 @@ const readings: readonly Reading[] = [
   readClose,
   readVolunteered,
 ];
-
-const unknowing: readonly (string | undefined)[] = ['dont-know', 'cannot'];
-
-/** Talk; who does not know which of two it is has left these two open: "fast or slow, can't tell". */
-function readTalkOrEither(turn: Turn): Understood | undefined {
-  const said = readTalk(turn);
-  if (said?.type !== 'input' || !unknowing.includes(said.talk)) return said;
-  const either = readEither(turn);
-  return either?.type === 'offers' ? either : said;
-}
 
 /** So many terms at most ask what it costs. */
 const mostOfPrice = 8;
