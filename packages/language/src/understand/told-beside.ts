@@ -21,6 +21,8 @@ interface Beside {
   readonly length: number;
   /** The answer in hand that it says as well: who is at home is safe. */
   readonly also?: string | undefined;
+  /** True where it might answer the question in hand itself, so that the rest must answer it surely. */
+  readonly isClose?: boolean;
 }
 
 /**
@@ -59,6 +61,8 @@ export function toldBeside(turn: Turn): readonly AnswerInput[] | undefined {
   if (beside.length === 0 || own.length === 0) return undefined;
   const value = chosen(own, inHand, lexicon);
   if (value.length === 0) return undefined;
+  const left = likeliest(hearTokens(joinClauses(own), lexicon), inHand);
+  if (beside.some(({ isClose }) => isClose === true) && left.share < surelyLeft) return undefined;
   const agreeing = beside
     .filter(({ also }) => also === undefined || value.includes(also))
     .flatMap(({ told }) => told);
@@ -165,6 +169,9 @@ function plainOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | und
  */
 const [surelyOther, surelySaid, hardlyAsked] = [0.9, 0.85, 0.04];
 
+/** What it would answer to the question in hand is less sure than this; what is left is surer. */
+const [mostAsked, surelyLeft] = [0.8, 0.8];
+
 /** What a clause surely tells of something else that is known, or seen from the seat, or that it names. */
 function surelyOf(clause: Clause, inHand: CheckPhrases, lexicon: Lexicon): Beside | undefined {
   if (!lexicon.isHeard || clause.length < 2) return undefined;
@@ -177,10 +184,11 @@ function surelyOf(clause: Clause, inHand: CheckPhrases, lexicon: Lexicon): Besid
   if ([inHand.id, inHand.check.like].includes(check.id) || isOfSeveral(check)) return undefined;
   const { at } = check.check;
   if (at !== 'memory' && at !== 'seat' && !namesCheck(heard, check)) return undefined;
+  if (likeliest(heard, inHand).share >= mostAsked) return undefined;
   const choice = chooseOption(heard, check);
   if (choice.type !== 'one' || answerShare(heard, check, choice.fit.id) < surelySaid)
     return undefined;
-  return { told: [{ check: check.id, value: [choice.fit.id] }], length: 1 };
+  return { told: [{ check: check.id, value: [choice.fit.id] }], length: 1, isClose: true };
 }
 
 /** What clauses are word for word, where that does not answer the question in hand. */
