@@ -186,10 +186,7 @@ function isBeside(
   const usual = new Set(inHand.options.flatMap((option) => [...option.usual()]));
   const isOfClause = !isCutOff(part, tokens, lexicon);
   if (isOfClause && part.heard.terms.every((term) => usual.has(term))) return false;
-  const isOther =
-    inHand.check.at === 'memory' &&
-    part.told >= surelyOther &&
-    (part.subject.shareOf(inHand.id) ?? 1) < hardlyAsked;
+  const isOther = part.told >= surelyOther && (part.subject.shareOf(inHand.id) ?? 1) < hardlyAsked;
   if (part.inHand > mostInHand && !isOther) return false;
   const whole = likeliest(hearTokens(tokens, lexicon), inHand);
   const isLeft = (others: readonly Part[]): boolean => {
