@@ -603,7 +603,7 @@ describe('what is told beside an answer is taken, though it might answer that as
     [
       'es',
       'drive',
-      'diésel, manual, y el tanque lleno',
+      'diésel, manual, y el depósito está lleno',
       'drive=diesel, fuel-level=has-fuel, transmission=manual',
     ],
     ['fr', 'headlamps', "ça s'éteint complètement pendant le démarrage", 'headlamps=go-out'],
