@@ -629,3 +629,96 @@ describe('a thing is known by the names that people give it', () => {
     ['ar', 'selector', 'عالبي', 'selector=park-neutral'],
   ]);
 });
+
+describe('what is told beside an answer is taken, though it might answer that as well', () => {
+  hold([
+    [
+      'en',
+      'transmission',
+      'auto, selector is in park',
+      'selector=park-neutral, transmission=automatic',
+    ],
+    [
+      'pl',
+      'transmission',
+      'automat, dźwignia jest na P',
+      'selector=park-neutral, transmission=automatic',
+    ],
+    [
+      'de',
+      'place',
+      'auf dem Standstreifen, ist während der Fahrt ausgegangen',
+      'place=shoulder, when=stopped-while-driving',
+    ],
+    [
+      'en',
+      'place',
+      "in the drive at home, it's an automatic diesel",
+      'drive=diesel, place=home, transmission=automatic',
+    ],
+    [
+      'es',
+      'drive',
+      'diésel, manual, y el depósito está lleno',
+      'drive=diesel, fuel-level=has-fuel, transmission=manual',
+    ],
+    ['fr', 'headlamps', "ça s'éteint complètement pendant le démarrage", 'headlamps=go-out'],
+  ]);
+});
+
+describe('what adds nothing to a fact is left out', () => {
+  hold([
+    [
+      'en',
+      'complaint',
+      "a single clunk, it's automatic by the way",
+      'complaint=single-click, transmission=automatic',
+    ],
+    ['es', 'ignition', 'con llave, y estoy en casa por si ayuda', 'ignition=key, place=home'],
+    [
+      'de',
+      'dash',
+      'bleibt hell, die Bremslichter leuchten übrigens',
+      'brake-lamps=light, dash=stays-bright',
+    ],
+  ]);
+});
+
+describe('what is the same of another thing is said of it too', () => {
+  hold([
+    [
+      'fr',
+      'dash',
+      "il s'éteint complètement et les phares pareil",
+      'dash=goes-out, headlamps=go-out',
+    ],
+    ['de', 'dash', 'alles erlischt, die Scheinwerfer ebenso', 'dash=goes-out, headlamps=go-out'],
+    ['en', 'headlamps', 'they go out, the dash too', 'dash=goes-out, headlamps=go-out'],
+    ['es', 'dash', 'se apaga del todo, los faros lo mismo', 'dash=goes-out, headlamps=go-out'],
+  ]);
+});
+
+describe('what only sounds like something else is not told', () => {
+  hold([
+    ['en', 'kit', "no tools, but my neighbour's truck is here", 'kit=none'],
+    ['en', null, 'just a clunk when i hit the button', 'complaint=single-click, ignition=button'],
+    [
+      'fr',
+      null,
+      'dame âgée, boîte automatique, aucun bruit, chez elle',
+      'complaint=silent, place=home, transmission=automatic',
+    ],
+    [
+      'es',
+      null,
+      'ayer le cambiaron el motor de arranque en el taller y hoy rasca horrible',
+      'complaint=grinding, history=work-just-done',
+    ],
+    [
+      'pl',
+      null,
+      'po wymianie rozrusznika zgrzyta przy odpalaniu',
+      'complaint=grinding, history=work-just-done',
+    ],
+  ]);
+});

@@ -251,17 +251,17 @@ function isLacking({ terms }: Heard, { id }: Fit, { options }: CheckPhrases): bo
   return isDenied && options.find((option) => option.id === id)?.isNegative !== true;
 }
 
-/** Whose vehicle it is stands so near to it, and is known by so many letters. */
+/** The vehicle stands so far before its owner at most, who is known by so many letters. */
 const [nearVehicle, ownerLetters] = [3, 4];
 
-/** True for one word beside a vehicle: "my neighbour's van" is no neighbour at hand. */
+/** True for one word right before a vehicle or behind it: "my neighbour's van" is no neighbour at hand. */
 function isOwner([term = '', more]: Terms, { words }: Heard, lexicon: Lexicon): boolean {
   const { vehicle } = figureWordsOf(lexicon.words);
   const start = term.slice(0, ownerLetters);
   return (
     more === undefined &&
     words.some((word, at) => {
-      const near = words.slice(Math.max(at - nearVehicle, 0), at + nearVehicle + 1);
+      const near = words.slice(Math.max(at - nearVehicle, 0), at + 2);
       const isVehicle = vehicle.includes(word);
       return word.startsWith(start) && !isVehicle && near.some((other) => vehicle.includes(other));
     })

@@ -148,7 +148,8 @@ function withinPart(
 ): { readonly id: string; readonly answer: string }[] {
   const own = lexicon.checks.get(part.subject.check);
   const ownId = own === undefined ? undefined : likeliest(part.heard, own).id;
-  if (own === undefined || ownId === undefined) return [];
+  // Where something was done before is not where it stands.
+  if (own === undefined || ownId === undefined || isOfSeveral(own)) return [];
   // What is said with an answer anyway tells nothing else: "at the workshop" of what was changed.
   const usual = new Set(own.options.flatMap((option) => [...option.usual()]));
   return spans.flatMap((span) => {
@@ -185,10 +186,7 @@ function isBeside(
   const usual = new Set(inHand.options.flatMap((option) => [...option.usual()]));
   const isOfClause = !isCutOff(part, tokens, lexicon);
   if (isOfClause && part.heard.terms.every((term) => usual.has(term))) return false;
-  const isOther =
-    inHand.check.at === 'memory' &&
-    part.told >= surelyOther &&
-    (part.subject.shareOf(inHand.id) ?? 1) < hardlyAsked;
+  const isOther = part.told >= surelyOther && (part.subject.shareOf(inHand.id) ?? 1) < hardlyAsked;
   if (part.inHand > mostInHand && !isOther) return false;
   const whole = likeliest(hearTokens(tokens, lexicon), inHand);
   const isLeft = (others: readonly Part[]): boolean => {

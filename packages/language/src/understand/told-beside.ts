@@ -23,6 +23,8 @@ interface Beside {
   readonly length: number;
   /** The answer in hand that it says as well: who is at home is safe. */
   readonly also?: string | undefined;
+  /** How surely it might answer the question in hand itself; the rest must do so more surely. */
+  readonly asked?: number;
 }
 
 /**
@@ -64,8 +66,11 @@ export function toldBeside(turn: Turn): readonly AnswerInput[] | undefined {
   if (beside.length === 0 || own.length === 0) return undefined;
   const value = chosen(own, inHand, lexicon);
   if (value.length === 0) return undefined;
+  const left = likeliest(hearTokens(joinClauses(own), lexicon), inHand);
+  if (beside.some(({ asked }) => asked !== undefined) && left.share < surelyLeft) return undefined;
   const agreeing = beside
     .filter(({ also }) => also === undefined || value.includes(also))
+    .filter(({ asked = 0 }) => asked <= left.share)
     .flatMap(({ told }) => told);
   return [{ check: inHand.id, value }, ...plain(agreeing, lexicon)];
 }
@@ -187,6 +192,9 @@ function plainOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | und
  */
 const [surelyOther, surelySaid, hardlyAsked] = [0.9, 0.85, 0.04];
 
+/** What is left answers the question in hand as surely as this. */
+const surelyLeft = 0.8;
+
 /** What a clause surely tells of something else that is known, or seen from the seat, or that it names. */
 function surelyOf(clause: Clause, inHand: CheckPhrases, lexicon: Lexicon): Beside | undefined {
   if (!lexicon.isHeard || clause.length < 2) return undefined;
@@ -202,7 +210,8 @@ function surelyOf(clause: Clause, inHand: CheckPhrases, lexicon: Lexicon): Besid
   const choice = chooseOption(heard, check);
   if (choice.type !== 'one' || answerShare(heard, check, choice.fit.id) < surelySaid)
     return undefined;
-  return { told: [{ check: check.id, value: [choice.fit.id] }], length: 1 };
+  const told = [{ check: check.id, value: [choice.fit.id] }] as const;
+  return { told, length: 1, asked: likeliest(heard, inHand).share };
 }
 
 /** What clauses are word for word, where that does not answer the question in hand. */

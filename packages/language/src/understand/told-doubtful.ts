@@ -6,6 +6,7 @@ import { figureWordsOf } from '../words/words.ts';
 import { isOfSeveral } from './choices.ts';
 import { isOfVehicle } from './fact-runs.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import { likewise } from './named-things.ts';
 import { mixedOf, withoutFuels } from './own-fuel.ts';
 import { type Span, answerShare, isDenied, isSupported, spansOf } from './spans.ts';
 import type { Turn } from './turn.ts';
@@ -32,9 +33,18 @@ export function withoutDoubtful(given: readonly AnswerInput[], turn: Turn): read
     const [id = ''] = one.value;
     const plain = withoutBattery(one, { check, id }, turn);
     if (plain !== undefined) return [{ check: check.id, value: [plain] }];
-    if (isOfVehicle(check)) return [one];
+    if (isOfVehicle(check) || isSaidLikewise(one, turn)) return [one];
     const other = saidByMore(tokens, { check, id }, turn);
     return [other === undefined ? one : { check: check.id, value: [other] }];
+  });
+}
+
+/** True for what was said of something else, and is the same of this: "goes out, headlights the same". */
+function isSaidLikewise({ check, value }: AnswerInput, turn: Turn): boolean {
+  const { clauses, inHand, listener } = turn;
+  return clauses.some((clause, at) => {
+    const told = likewise(clause, clauses.slice(0, at), { inHand, lexicon: listener.lexicon });
+    return told?.check === check && !('value' in value) && value.includes(told.value[0]);
   });
 }
 

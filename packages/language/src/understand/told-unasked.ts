@@ -19,6 +19,8 @@ import { isOfThing, joinClauses, namedAnswer } from './named-things.ts';
 import { saidWholly } from './said-wholly.ts';
 import { isSupported, spansOf, toldIn } from './spans.ts';
 import { factsIn } from './told-facts.ts';
+import { hasWord } from '../readings/word-run.ts';
+import { figureWordsOf } from '../words/words.ts';
 import { type Turn, mostClauses, optionsInHand } from './turn.ts';
 import { namesCheck, volunteered } from './volunteered.ts';
 
@@ -71,7 +73,17 @@ export function allTold(
   const facts = factsBeside(all, turn).filter((one) => isSaid(one, 1));
   const known = [...all, ...facts];
   const together = factsTogether(turn).filter((one) => !isAmong(one, known));
-  return withKit([...known, ...together], turn).filter((one) => !isBesideFigure(one, turn));
+  return withKit([...known, ...together], turn).filter(
+    (one) => !isBesideFigure(one, turn) && !isAgeOfOther(one, turn),
+  );
+}
+
+/** True for an age told in words where no battery is named: "an old lady" is none. */
+function isAgeOfOther({ check: id, value }: AnswerInput, { tokens, listener }: Turn): boolean {
+  const { lexicon } = listener;
+  const form = lexicon.checks.get(id)?.check.form;
+  if (form?.kind !== 'reading' || form.unit !== 'a' || 'value' in value) return false;
+  return !hasWord(tokens, figureWordsOf(lexicon.words).battery);
 }
 
 /** Where there are figures, what is told of a reading in words is as sure as this in a clause of its own. */
