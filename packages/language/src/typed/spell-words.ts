@@ -19,17 +19,18 @@ export function spellWords(words: Words): Words {
       Object.entries<readonly string[]>(record).map(([key, texts]) => [key, all(texts)]),
     ) as unknown as Lists;
   const { spelling } = words;
-  // The "and" that is written on to what a figure is said of: `والملصق`.
+  // The "and" that is written on to the word behind it: `والملصق`.
   const joins = ['', ...words.joins.filter((join) => spelling?.attached?.includes(join))];
-  const joined = (figureWords: FigureWords): FigureWords => {
+  const joined = (texts: readonly string[]): string[] =>
+    joins.flatMap((join) => texts.map((text) => join + text));
+  const figuresJoined = (figureWords: FigureWords): FigureWords => {
     const said = { ...figureWords };
-    for (const key of afterAnd)
-      said[key] = joins.flatMap((join) => figureWords[key].map((text) => join + text));
+    for (const key of afterAnd) said[key] = joined(figureWords[key]);
     return said;
   };
   return {
     ...words,
-    ...(spelling === undefined ? {} : { spelling: spellSpelling(spelling, all) }),
+    ...(spelling === undefined ? {} : { spelling: spellSpelling(spelling, all, joined) }),
     cardinals: keys(words.cardinals),
     decimalZero: all(words.decimalZero),
     scales: keys(words.scales),
@@ -47,7 +48,9 @@ export function spellWords(words: Words): Words {
     nearly: all(words.nearly),
     vague: all(words.vague),
     besideFigures: all(words.besideFigures),
-    ...(words.figureWords === undefined ? {} : { figureWords: lists(joined(words.figureWords)) }),
+    ...(words.figureWords === undefined
+      ? {}
+      : { figureWords: lists(figuresJoined(words.figureWords)) }),
     asides: all(words.asides ?? []),
     courtesies: all(words.courtesies ?? []),
     negators: all(words.negators),
@@ -59,7 +62,8 @@ export function spellWords(words: Words): Words {
     rails: all(words.rails ?? []),
     whether: all(words.whether ?? []),
     alternatives: all(words.alternatives ?? []),
-    perhaps: all(words.perhaps ?? []),
+    turns: all(joined(words.turns ?? [])),
+    perhaps: all(joined(words.perhaps ?? [])),
     clauseBreaks: all(words.clauseBreaks),
     fillers: all(words.fillers),
     endings: all(words.endings).sort((one, other) => other.length - one.length),
@@ -91,7 +95,9 @@ const afterAnd = [
   'vehicle',
 ] as const;
 
-function spellSpelling(spelling: Spelling, all: (texts: readonly string[]) => string[]): Spelling {
+type Texts = (texts: readonly string[]) => string[];
+
+function spellSpelling(spelling: Spelling, all: Texts, joined: Texts): Spelling {
   const one = (text: string): string => all([text])[0] ?? '';
   const { attached = [], beforeNumbers = [], denyBefore = [], around = [] } = spelling;
   return {
@@ -99,7 +105,7 @@ function spellSpelling(spelling: Spelling, all: (texts: readonly string[]) => st
     attached: all(attached).sort((one, other) => other.length - one.length),
     beforeNumbers: all(beforeNumbers).sort((one, other) => other.length - one.length),
     denyBefore: all(denyBefore),
-    denyNothing: all(spelling.denyNothing ?? []),
+    denyNothing: all(joined(spelling.denyNothing ?? [])),
     refusals: all(spelling.refusals ?? []),
     unitsBehind: all(spelling.unitsBehind ?? []),
     around: around.map(([before, behind]) => [one(before), one(behind)]),
