@@ -35,12 +35,8 @@ const groupWeight = 0.3;
 /** Letters in a group. */
 const [shortestGroup, longestGroup] = [2, 4];
 
-/**
- * How often the phrases are gone through, over how many of the last rounds the weights are averaged
- * (Polyak and Juditsky 1992), how far a step goes, and what holds weights small.
- */
+/** How often the phrases are gone through, how far a step goes, and what holds weights small. */
 const rounds = 8;
-const averagedRounds = 4;
 const step = 0.6;
 const shrink = 2e-4;
 const leastTravelled = 0.01;
@@ -101,7 +97,6 @@ function* fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Learning<F
   // One phrase of each answer in turn, so that none is learned last.
   const rows = inTurn(said);
   const weights = new Float32Array(columns.size * count);
-  const mean = new Float32Array(weights.length);
   const travelled = new Float32Array(columns.size * count).fill(leastTravelled);
   // Filled anew for each text: a step of learning makes nothing that is thrown away.
   const shares = new Float64Array(count);
@@ -130,11 +125,8 @@ function* fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Learning<F
       if (at % phrasesInStep === 0) yield;
       learnFrom(row);
     }
-    if (round < rounds - averagedRounds) continue;
-    for (const [place, weight] of weights.entries())
-      mean[place] = (mean[place] ?? 0) + weight / averagedRounds;
   }
-  return { columns, weights: mean };
+  return { columns, weights };
 }
 
 /** What is kept of what was learned: the names of all features, upwards, and what each weighs. */
