@@ -64,6 +64,9 @@ export function secondsFor(effort: Effort): { readonly used: number; readonly an
   return { used: acts + effort.read * seconds.word, anew: acts + effort.readAnew * seconds.word };
 }
 
+/** What stands on the receipt that is shown. */
+const receiptNumber = '40881';
+
 /** Judges a part from the empty counter until its decision lies in the day's list. */
 export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
   const counted = { keys: 0, decided: 0, scans: 0, aloud: 0, heard: 0, read: 0, readAnew: 0 };
@@ -103,6 +106,12 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
     if (turns > 60) throw new Error(`never decided; now it asks “${await asked(page)}”`);
     const words = await wordsOfCard(page, stands);
     counted.readAnew += words;
+    if ((await inside(page, '[name=receipt-number]').count()) > 0) {
+      counted.decided += 1;
+      counted.read += words;
+      await pressed(...Array.from(receiptNumber), 'Enter');
+      continue;
+    }
     const usual = await usualShown(page, part);
     if (usual.length > 0) {
       counted.decided += 1;

@@ -1,4 +1,4 @@
-import { figureWordsOf } from '../words/words.ts';
+import { type Words, figureWordsOf } from '../words/words.ts';
 import type { Token } from '../typed/token.ts';
 import { isAlike } from '../numbers/unit.ts';
 import { type Stretch, asides, unitInHand } from './figures-aside.ts';
@@ -31,6 +31,12 @@ export function withoutOthers(tokens: readonly Token[], context: LineContext): r
   return kept;
 }
 
+/** What puts the figure behind it in the place of the one before. */
+function takingPlace(words: Words): readonly string[] {
+  const { instead, settles } = figureWordsOf(words);
+  return [...instead, ...settles];
+}
+
 /** "12.1 or was it 12.7": which of the two it is nobody knows. */
 function isEither(
   [one, other, more]: readonly SaidFigure[],
@@ -39,7 +45,8 @@ function isEither(
 ): boolean {
   if (one === undefined || other === undefined || more !== undefined) return false;
   const between = tokens.slice(one.end, other.start);
-  const { instead, round } = figureWordsOf(words);
+  const { round } = figureWordsOf(words);
+  const instead = takingPlace(words);
   return (
     isOfOneKind(one, other) &&
     one.value !== other.value &&
@@ -57,7 +64,8 @@ export function leftOpen(
   tokens: readonly Token[],
   context: LineContext,
 ): readonly Token[] | undefined {
-  const { again, present, instead } = figureWordsOf(context.lexicon.words);
+  const { again, present } = figureWordsOf(context.lexicon.words);
+  const instead = takingPlace(context.lexicon.words);
   if (!hasPhrase(tokens, again) || hasPhrase(tokens, present)) return undefined;
   const figures = findFigures(tokens, context);
   if (figures.length < 2 || figures.length > mostFigures) return undefined;
@@ -127,7 +135,7 @@ function takenBack(
 }
 
 function takesBack(between: readonly Token[], { lexicon: { words } }: LineContext): boolean {
-  const { instead } = figureWordsOf(words);
+  const instead = takingPlace(words);
   // "Fourteen point something, call it 14.4".
   const isRough = (at: number): number => phraseAt(between, at, words.vague);
   const small = [words.fillers, words.besideFigures, words.clauseBreaks, words.courtesies ?? []];
@@ -163,7 +171,8 @@ function rounded(
   context: LineContext,
 ): readonly Stretch[] {
   const { words } = context.lexicon;
-  const { roughly, instead, round, less } = figureWordsOf(words);
+  const { roughly, round, less } = figureWordsOf(words);
+  const instead = takingPlace(words);
   const hedges = [...roughly, ...round, ...words.nearly, ...words.boundsOnly];
   const small = [
     ...[words.fillers, words.besideFigures, words.vague, words.courtesies ?? []].flat(),

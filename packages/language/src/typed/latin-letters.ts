@@ -1,10 +1,7 @@
 import { once } from '../understand/once.ts';
-import type { LatinLetters, Words } from '../words/words.ts';
+import type { LatinLetters, LatinReader, Words } from '../words/words.ts';
 import { collapseRepeats, normalise } from './normalise.ts';
 import type { Token } from './token.ts';
-
-/** Puts words that are typed in Latin letters into the letters of the language. */
-export type LatinReader = (tokens: readonly Token[]) => readonly Token[];
 
 /** What it costs where a vowel is typed and none is written, and where one is written and none typed. */
 const shortVowel = 0.1;

@@ -250,7 +250,10 @@ export const deWords: Words = {
       benziner, diesel, motor, tdi, hdi, liter, hubraum, turbo, benzin, dieselmotor
     `),
     instead: list(`
-      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben, genau, sagen wir, sagen wir mal, sag ma, exakt, genauer, genau gesagt, um genau zu sein, sag mal, schreib, schreiben sie, nehmen wir, nimm
+      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben, genau, sagen wir, sagen wir mal, sag ma, exakt, genauer, genau gesagt, um genau zu sein, sag mal
+    `),
+    settles: list(`
+      schreib, schreiben sie, nehmen wir, nimm
     `),
     again: list(`
       zweimal, 2 mal, beim zweiten mal, zweites mal, das andere mal, beim anderen mal, ein andermal, zweite messung, zweiten messung, welchen, welche nehm, welche soll, welche gilt, welcher gilt, welcher stimmt, welche stimmt, welcher wert, was gilt, was stimmt, was nehm, such dir

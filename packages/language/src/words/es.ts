@@ -299,7 +299,10 @@ export const esWords: Words = {
       motor, gasolina, diésel, diesel, litros, nafta, turbo, tdi, hdi, motor de, es un
     `),
     instead: list(`
-      perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal, digamos, exactamente, exacto, pongamos, o sea, para ser exactos, concretamente, en concreto, póngale, ponle, ponga, póngalo, dejémoslo en, déjalo en, déjelo en, digámosle, échale, anota, anote
+      perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal, digamos, exactamente, exacto, pongamos, o sea, para ser exactos, concretamente, en concreto
+    `),
+    settles: list(`
+      póngale, ponle, ponga, póngalo, dejémoslo en, déjalo en, déjelo en, digámosle, échale, anota, anote
     `),
     again: list(`
       dos veces, 2 veces, la otra vez, otra vez me, segunda vez, segundo intento, segunda medición, cuál tomo, cuál pongo, cuál vale, cuál es, cuál uso, cuál anoto, cuál de, cuál le, cuál será, no sé cuál, con cuál

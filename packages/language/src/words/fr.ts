@@ -204,7 +204,10 @@ export const frWords: Words = {
       essence, diesel, moteur, litres, tdi, hdi, dci, turbo, gasoil, cylindrée
     `),
     instead: list(`
-      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux, disons, exactement, on va dire, mettons, pour être précis, précisément, plus exactement, allez, mettez, mets, note, notez, dis, disons plutôt
+      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux, disons, exactement, on va dire, mettons, pour être précis, précisément, plus exactement
+    `),
+    settles: list(`
+      allez, mettez, mets, note, notez, dis, disons plutôt
     `),
     again: list(`
       deux fois, 2 fois, l autre fois, une autre fois, deuxième fois, deuxième mesure, deuxième essai, seconde fois, lequel, laquelle, je prends quoi, je garde quoi, d abord

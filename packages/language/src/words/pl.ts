@@ -314,7 +314,10 @@ export const plWords: Words = {
       benzyna, diesel, silnik, silnika, litra, litrów, benzyniak, tdi, hdi, turbo, pojemność, pojemności
     `),
     instead: list(`
-      nie czekaj, czekaj, chwila, chwilę, chwileczkę, chwilkę, sekundę, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej, a konkretnie, konkretnie, wpisz, wpisujemy, zapisz, niech pan wpisze, dajmy
+      nie czekaj, czekaj, chwila, chwilę, chwileczkę, chwilkę, sekundę, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej, a konkretnie, konkretnie
+    `),
+    settles: list(`
+      wpisz, wpisujemy, zapisz, niech pan wpisze, dajmy
     `),
     again: list(`
       2 razy, dwukrotnie, drugim razem, drugi raz, drugi pomiar, innym razem, który wpisać, który wziąć, która wartość, który wynik, który mam, którą mam, które mam, którą wziąć, które wziąć, który podać, którą podać, który dobry, który z nich, która z nich, co wpisać

@@ -1,4 +1,4 @@
-import type { LatinReader } from '../typed/latin-letters.ts';
+import type { Token } from '../typed/token.ts';
 
 /** Talk that is understood at any moment, beside the interrupts of the flow. */
 export type TalkWord =
@@ -16,6 +16,9 @@ export type TalkWord =
   | 'person'
   | 'stop'
   | 'language';
+
+/** Puts words that are typed in Latin letters into the letters of the language. */
+export type LatinReader = (tokens: readonly Token[]) => readonly Token[];
 
 /** How a language of other letters is typed in Latin ones. */
 export interface LatinLetters {
@@ -94,6 +97,8 @@ export interface FigureWords {
   readonly engine: readonly string[];
   /** Puts the figure behind it in the place of the one before: `no wait`, `I mean`. */
   readonly instead: readonly string[];
+  /** What settles which figure is to be taken: "put down". */
+  readonly settles: readonly string[];
   /** Says that it was measured more than once, or asks which one holds: `second time`, `which one`. */
   readonly again: readonly string[];
   /** The meter shows now this, now that: `keeps changing`. */
@@ -171,6 +176,7 @@ const noFigureWords: FigureWords = {
   asideBehind: [],
   engine: [],
   instead: [],
+  settles: [],
   again: [],
   unsteady: [],
   past: [],
