@@ -72,6 +72,12 @@ test.each(localeTags)(
   },
 );
 
+test('that all are safe denies it, and does not say yes to it', () => {
+  const { last } = hearing('en', 'all safe');
+  expect(positionOf(last.case)).toMatchObject({ awaiting: 'answer' });
+  expect(last.events).toEqual([]);
+});
+
 test('its letter raises it', () => {
   expect(positionOf(hearing('en', 'a').last.case)).toEqual({
     awaiting: 'resume',

@@ -123,11 +123,25 @@ function pickedOffer(
   line: string,
 ): Offer | 'none' | undefined {
   const byLetter = offers.find((_, index) => offerLetter(index) === line.trim().toLowerCase());
-  if (byLetter !== undefined || offers.length !== 1) return byLetter;
+  const [only] = offers;
+  if (byLetter !== undefined || only === undefined || offers.length > 1) return byLetter;
+  if ('interrupt' in only && saysOver({ chart, speaker }, kase, { line, danger: only.interrupt }))
+    return 'none';
   const understood = speaker.understand(line, { ...expected(chart, kase), awaiting: 'confirm' });
   if (understood.type !== 'input') return undefined;
-  if (understood.inputs.every(isConfirm)) return offers[0];
+  if (understood.inputs.every(isConfirm)) return only;
   return asksOfDanger({ offers }) && understood.talk === 'no' ? 'none' : undefined;
+}
+
+/** What would end a danger says that there is none: "all safe" is no yes to smoke. */
+function saysOver(
+  { chart, speaker }: Pick<Listener, 'chart' | 'speaker'>,
+  kase: Case,
+  { line, danger }: { readonly line: string; readonly danger: string },
+): boolean {
+  const inDanger = { ...expected(chart, kase), awaiting: 'resume', interrupt: danger } as const;
+  const understood = speaker.understand(line, inDanger);
+  return understood.type === 'input' && understood.inputs.every(({ type }) => type === 'resume');
 }
 
 /** A figure that was just offered is the one that was offered: "sorry, I meant 12.4". */
