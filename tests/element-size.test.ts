@@ -26,8 +26,8 @@ describe('what a page loads of the element', () => {
   // reaches the decisions and the terms of a shop, 4), electrics 16 (sources said under "why" 3,
   // limits of the counter 2), i18next 16, xstate 12, planner 11, zod 8, the page with lit-html 14
   // (a tap is held against the question that it was begun on, what a verdict rests on), telling 7.
-  test('is at most 135 kB to take a case further by its keys', () => {
-    expect(gzipped('keyturn-further.js')).toBeLessThan(135);
+  test('is at most 136 kB to take a case further by its keys', () => {
+    expect(gzipped('keyturn-further.js')).toBeLessThan(136);
   });
 
   // Words only: every question, how to do it, caution and remedy. Arabic takes two bytes a letter.

@@ -56,39 +56,27 @@ export function hearLine(
   given: { readonly at: string; readonly line: string },
 ): Heard {
   const { chart, speaker } = listener;
-  const picked = pickedOffer(listener, standing, given.line);
-  if (picked === 'none') {
-    return { case: standing.case, offers: [], events: [], messages: repeat(chart, standing.case) };
-  }
-  if (picked !== undefined) {
-    const inputs = [offerInput(standing.case, picked)];
-    return hearInputs(chart, standing.case, { at: given.at, inputs });
-  }
+  const { case: kase } = standing;
+  const { at, line } = given;
+  const take = (inputs: readonly Input[]): Heard => hearInputs(chart, kase, { at, inputs });
+  const untouched = { case: kase, offers: [], events: [] };
+  const picked = pickedOffer(listener, standing, line);
+  if (picked === 'none') return { ...untouched, messages: repeat(chart, kase) };
+  if (picked !== undefined) return take([offerInput(kase, picked)]);
   // Nobody confirms by a number what they have not been asked yet.
-  const byKey = asksOfDanger(standing) ? undefined : keyInput(standing.case, given.line.trim());
-  if (byKey !== undefined) {
-    return hearInputs(chart, standing.case, { at: given.at, inputs: [byKey] });
-  }
-  const understood = speaker.understand(given.line, expected(chart, standing.case, given.at));
+  const byKey = asksOfDanger(standing) ? undefined : keyInput(kase, line.trim());
+  if (byKey !== undefined) return take([byKey]);
+  const understood = speaker.understand(line, expected(chart, kase, at));
   if (understood.type === 'input') {
-    const inputs = asOffered(understood.inputs, standing.offers);
-    const heard = hearInputs(chart, standing.case, { at: given.at, inputs });
+    const heard = take(asOffered(understood.inputs, standing.offers));
     const { doubted } = understood;
     if (doubted === undefined || positionOf(heard.case).awaiting === 'resume') return heard;
     return { ...heard, offers: [doubted], unclear: { type: 'offers', offers: [doubted] } };
   }
-  if (understood.type === 'language') {
-    const messages = repeat(chart, standing.case);
-    const { locale } = understood;
-    return { case: standing.case, offers: [], events: [], messages, language: locale };
-  }
-  return {
-    case: standing.case,
-    offers: understood.type === 'offers' ? understood.offers : [],
-    events: [],
-    messages: [],
-    unclear: understood,
-  };
+  if (understood.type === 'language')
+    return { ...untouched, messages: repeat(chart, kase), language: understood.locale };
+  const offers = understood.type === 'offers' ? understood.offers : [];
+  return { ...untouched, offers, messages: [], unclear: understood };
 }
 
 /** True where a danger is asked about, which comes before the question that stands. */
@@ -125,23 +113,16 @@ function pickedOffer(
   const byLetter = offers.find((_, index) => offerLetter(index) === line.trim().toLowerCase());
   const [only] = offers;
   if (byLetter !== undefined || only === undefined || offers.length > 1) return byLetter;
-  if ('interrupt' in only && saysOver({ chart, speaker }, kase, { line, danger: only.interrupt }))
-    return 'none';
-  const understood = speaker.understand(line, { ...expected(chart, kase), awaiting: 'confirm' });
+  const waiting = expected(chart, kase);
+  if ('interrupt' in only) {
+    // What would end a danger says that there is none: "all safe" is no yes to smoke.
+    const over = speaker.understand(line, { ...waiting, ...only, awaiting: 'resume' });
+    if (over.type === 'input' && over.inputs[0]?.type === 'resume') return 'none';
+  }
+  const understood = speaker.understand(line, { ...waiting, awaiting: 'confirm' });
   if (understood.type !== 'input') return undefined;
   if (understood.inputs.every(isConfirm)) return only;
-  return asksOfDanger({ offers }) && understood.talk === 'no' ? 'none' : undefined;
-}
-
-/** What would end a danger says that there is none: "all safe" is no yes to smoke. */
-function saysOver(
-  { chart, speaker }: Pick<Listener, 'chart' | 'speaker'>,
-  kase: Case,
-  { line, danger }: { readonly line: string; readonly danger: string },
-): boolean {
-  const inDanger = { ...expected(chart, kase), awaiting: 'resume', interrupt: danger } as const;
-  const understood = speaker.understand(line, inDanger);
-  return understood.type === 'input' && understood.inputs.every(({ type }) => type === 'resume');
+  return 'interrupt' in only && understood.talk === 'no' ? 'none' : undefined;
 }
 
 /** A figure that was just offered is the one that was offered: "sorry, I meant 12.4". */
