@@ -1,6 +1,7 @@
 import type { Terms } from '../typed/terms.ts';
 import { learn, someOf, type Spoken } from './learned.ts';
 import type { Learning } from './lesson.ts';
+import { onceFor } from './once.ts';
 
 /** A phrase of an interrupt. */
 export interface InterruptPhrase {
@@ -72,11 +73,11 @@ export function* learnAlarms({ raising, harmless, talk, checks }: AlarmLessons):
       ...someOf(talk, mostTalk),
     ],
   ]);
-  return (text) => {
+  return onceFor((text) => {
     const shares = learned(text).slice(0, ids.length);
     const share = Math.max(...shares);
     return { interrupt: ids[shares.indexOf(share)] ?? '', share };
-  };
+  });
 }
 
 /** The interrupt that is no emergency. */

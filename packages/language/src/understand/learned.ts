@@ -15,12 +15,12 @@ export type Learned = (text: Spoken) => readonly number[];
  * feature is the hash of its name: 32 bits, of which two in some 10,000 names hardly ever share one.
  */
 interface Features {
-  readonly names: readonly number[];
+  readonly names: Int32Array;
   /** Scaled, so that a long text counts no more than a short one. */
   readonly weights: Float32Array;
 }
 
-/** A text by the columns of its features. */
+/** A text by the columns of its features; below 0 for one that is not known. */
 interface Row {
   readonly columns: Int32Array;
   readonly weights: Float32Array;
@@ -56,13 +56,11 @@ export function* learn(
   const shares = new Float64Array(answers.length);
   return (text) => {
     const features = featuresInHand(text, made);
-    const known = features.names.map((name) => placeOf(names, name));
-    const isKnown = (_: unknown, index: number): boolean => known[index] !== undefined;
-    const row: Row = {
-      columns: Int32Array.from(known.filter((column) => column !== undefined)),
-      weights: features.weights.filter(isKnown),
-    };
-    weigh(row, weights, shares);
+    weigh(
+      { columns: features.names.map((name) => placeOf(names, name)), weights: features.weights },
+      weights,
+      shares,
+    );
     return [...shares];
   };
 }
@@ -90,7 +88,7 @@ function* fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Learning<F
     for (const [at, phrase] of phrases.entries()) {
       if (at % phrasesInStep === 0) yield;
       const { names, weights } = featuresOf(phrase, made);
-      own.push({ answer, columns: Int32Array.from(names, columnOf), weights });
+      own.push({ answer, columns: names.map(columnOf), weights });
     }
     said.push(own);
   }
@@ -146,8 +144,8 @@ function inOrder({ columns, weights }: Fitted, count: number): Ordered {
   return { names, weights: ordered };
 }
 
-/** Where a name stands among names that go upwards; undefined where it does not. */
-function placeOf(names: Int32Array, name: number): number | undefined {
+/** Where a name stands among names that go upwards; -1 where it does not. */
+function placeOf(names: Int32Array, name: number): number {
   let [low, high] = [0, names.length - 1];
   while (low <= high) {
     const middle = (low + high) >> 1;
@@ -156,7 +154,7 @@ function placeOf(names: Int32Array, name: number): number | undefined {
     if (found < name) low = middle + 1;
     else high = middle - 1;
   }
-  return undefined;
+  return -1;
 }
 
 /** How likely each answer is by the features of a row, put into `shares`. */
@@ -169,6 +167,7 @@ function weigh(
   shares.fill(0);
   for (let index = 0; index < at.length; index += 1) {
     const place = (at[index] ?? 0) * count;
+    if (place < 0) continue;
     const weight = by[index] ?? 0;
     for (let one = 0; one < count; one += 1)
       shares[one] = (shares[one] ?? 0) + (weights[place + one] ?? 0) * weight;
@@ -187,7 +186,9 @@ export const asDenied: MadeOf = (word, terms) => (isDenied(word, terms) ? `!${wo
 /** The features of texts in hand: several things that were learned are asked about each. */
 const kept = new WeakMap<MadeOf, WeakMap<Spoken, Features>>();
 
-function featuresInHand(text: Spoken, how: MadeOf): Features {
+function featuresInHand(text: Spoken, made: MadeOf): Features {
+  // What denies nothing is the same either way.
+  const how = text.terms.some((term) => term.startsWith('!')) ? made : asTyped;
   const all = kept.get(how) ?? new WeakMap<Spoken, Features>();
   kept.set(how, all);
   const known = all.get(text) ?? featuresOf(text, how);
@@ -197,7 +198,7 @@ function featuresInHand(text: Spoken, how: MadeOf): Features {
 
 function featuresOf(spoken: Spoken, how: MadeOf): Features {
   const features = rawOf(spoken, how);
-  return { names: [...features.keys()], weights: scaled(features) };
+  return { names: Int32Array.from(features.keys()), weights: scaled(features) };
 }
 
 function rawOf({ terms, words }: Spoken, how: MadeOf): ReadonlyMap<number, number> {
@@ -248,7 +249,13 @@ function scaled(features: ReadonlyMap<number, number>): Float32Array {
   let sum = 0;
   for (const weight of features.values()) sum += weight * weight;
   const length = Math.sqrt(sum);
-  return Float32Array.from(features.values(), (weight) => weight / length);
+  const weights = new Float32Array(features.size);
+  let at = 0;
+  for (const weight of features.values()) {
+    weights[at] = weight / length;
+    at += 1;
+  }
+  return weights;
 }
 
 /** Sums become shares of one, in place. */

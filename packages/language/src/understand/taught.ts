@@ -1,6 +1,7 @@
 import type { TalkWord } from '../words/words.ts';
 import { asDenied, learn, type Spoken } from './learned.ts';
 import type { Learning } from './lesson.ts';
+import { onceFor } from './once.ts';
 
 /** Talk that is learned. */
 export type TaughtTalk =
@@ -43,10 +44,10 @@ export interface Lessons {
 /** Learns what is said to one check. */
 export function* teach({ answers, talk, other }: Lessons): Learning<Taught> {
   const learned = yield* learn([...answers, talk, other], asDenied);
-  return (text) => {
+  return onceFor((text) => {
     const shares = learned(text);
     return { answers: shares.slice(0, answers.length), talk: shares[answers.length] ?? 0 };
-  };
+  });
 }
 
 /** The talk that a text is likeliest to be, and how likely it is to be that. */
@@ -59,11 +60,11 @@ export type TalkLessons = ReadonlyMap<TaughtTalk, readonly Spoken[]>;
 export function* teachTalk(talk: TalkLessons, other: readonly Spoken[]): Learning<TalkHeard> {
   const words = [...talk.keys()];
   const learned = yield* learn([...talk.values(), other]);
-  return (text) => {
+  return onceFor((text) => {
     const shares = learned(text).slice(0, words.length);
     const share = Math.max(0, ...shares);
     return { word: words[shares.indexOf(share)] ?? 'dont-know', share };
-  };
+  });
 }
 
 /** The check that a text is likeliest to speak of without being asked, and how likely it is. */
@@ -80,11 +81,12 @@ export function* teachSubjects(
   other: readonly Spoken[],
 ): Learning<SubjectHeard> {
   const checks = [...subjects.keys()];
+  const places = new Map(checks.map((check, place) => [check, place]));
   const learned = yield* learn([...subjects.values(), other]);
-  return (text) => {
+  return onceFor((text) => {
     const shares = learned(text).slice(0, checks.length);
     const share = Math.max(0, ...shares);
-    const shareOf = (check: string): number | undefined => shares[checks.indexOf(check)];
+    const shareOf = (check: string): number | undefined => shares[places.get(check) ?? -1];
     return { check: checks[shares.indexOf(share)] ?? '', share, shareOf };
-  };
+  });
 }
