@@ -15,11 +15,27 @@ export interface Heard {
 /** From here on a typed term is the known one, typing mistakes and all. */
 const sure = 0.9;
 
-/** Reads tokens and looks every term up, so many at most. */
-export function hearTokens(
+/** What typed texts are heard with. */
+interface Ear {
+  readonly reader: TermReader;
+  readonly vocabulary: Vocabulary;
+}
+
+/** The texts in hand: several ways of understanding hear them. */
+const kept = new WeakMap<readonly Token[], Heard>();
+
+/** Reads tokens and looks every term up. */
+export function hearTokens(tokens: readonly Token[], ear: Ear): Heard {
+  const known = kept.get(tokens) ?? hearMost(tokens, ear, tokens.length);
+  kept.set(tokens, known);
+  return known;
+}
+
+/** The same of a text that may be long, so many terms at most. */
+export function hearMost(
   tokens: readonly Token[],
-  { reader, vocabulary }: { readonly reader: TermReader; readonly vocabulary: Vocabulary },
-  most: number = Infinity,
+  { reader, vocabulary }: Ear,
+  most: number,
 ): Heard {
   return hear(
     reader.fromTokens(tokens).slice(0, most),

@@ -79,25 +79,22 @@ function fitOption(heard: Heard, option: OptionPhrases, scale: Scale): Fit {
     const recall = recallOf(heard, phrase, weights);
     if (recall > best.score) best = { score: recall, phrase };
   }
-  const shares = heard.at.map((meanings) =>
-    Math.max(
-      0,
-      ...[...meanings].map(([term, like]) => (terms.has(term) || topic.has(term) ? like : 0)),
-    ),
-  );
-  const covered = shares.reduce((sum, share, index) => sum + share * (said[index] ?? 0), 0);
-  const coverage = whole === 0 ? 0 : covered / whole;
-  const distinct = heard.at.reduce(
-    (sum, meanings) =>
-      sum +
-      Math.max(
-        0,
-        ...[...meanings].map(([t, like]) => (terms.has(t) ? like * (weights.get(t) ?? 0) : 0)),
-      ),
-    0,
-  );
   if (best.score === 0 && isDenied)
     return { id, label, phrase: [], recall: 0, coverage: 0, score: -1 };
+  let covered = 0;
+  let distinct = 0;
+  for (const [index, meanings] of heard.at.entries()) {
+    let share = 0;
+    let own = 0;
+    for (const [term, like] of meanings) {
+      const isOwn = terms.has(term);
+      if (isOwn || topic.has(term)) share = Math.max(share, like);
+      if (isOwn) own = Math.max(own, like * (weights.get(term) ?? 0));
+    }
+    covered += share * (said[index] ?? 0);
+    distinct += own;
+  }
+  const coverage = whole === 0 ? 0 : covered / whole;
   const isInOrder = best.score < 1 || findPhrase(heard, best.phrase) >= 0;
   const byPhrase =
     recallShare * best.score + (1 - recallShare) * coverage - (isInOrder ? 0 : outOfOrder);

@@ -252,14 +252,16 @@ function partsOf(
   return spans.flatMap((span) => {
     if (isDenied(span, tokens, lexicon)) return [];
     const check = checks.get(span.subject.check);
-    const { share } = check === undefined ? { share: 0 } : likeliest(span.heard, check);
-    const told = span.subject.share * share;
-    const own = inHand === undefined ? 0 : likeliest(span.heard, inHand).share;
     // A word alone is what the vehicle is, or nothing.
     const isWord = span.words === 1;
-    const isTold = isWord
-      ? told >= sureWord && check !== undefined && isOfVehicle(check)
-      : span.subject.share >= leastShare && told > 0;
+    const mayBeTold = isWord
+      ? check !== undefined && isOfVehicle(check)
+      : span.subject.share >= leastShare;
+    const { share } =
+      check === undefined || !mayBeTold ? { share: 0 } : likeliest(span.heard, check);
+    const told = span.subject.share * share;
+    const own = inHand === undefined ? 0 : likeliest(span.heard, inHand).share;
+    const isTold = isWord ? told >= sureWord : told > 0;
     return isTold || own >= leastShare ? [{ ...span, told: isTold ? told : 0, inHand: own }] : [];
   });
 }

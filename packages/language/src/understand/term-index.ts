@@ -14,7 +14,9 @@ export function indexByTerm<Entry>(
 ): TermIndex<Entry> {
   const places = new Map<string, number[]>();
   entries.forEach((entry, place) => {
-    for (const term of new Set(termsOf(entry))) {
+    const terms = new Set(termsOf(entry));
+    // What a text denies is found by what it denies, and the other way round.
+    for (const term of new Set([...terms, ...[...terms].map(flip)])) {
       const holders = places.get(term);
       if (holders === undefined) places.set(term, [place]);
       else holders.push(place);
@@ -27,11 +29,8 @@ export function indexByTerm<Entry>(
     const found = new Set<number>();
     for (const term of heard.all.keys()) {
       for (const place of places.get(term) ?? []) found.add(place);
-      for (const place of places.get(flip(term)) ?? []) found.add(place);
     }
-    const inOrder = [...found]
-      .sort((one, other) => one - other)
-      .flatMap((place) => entries.slice(place, place + 1));
+    const inOrder = Array.from(Int32Array.from(found).sort(), (place) => entries[place] as Entry);
     kept.set(heard, inOrder);
     return inOrder;
   };

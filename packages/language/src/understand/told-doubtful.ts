@@ -84,27 +84,32 @@ function saidByMore(
   { check, id }: { readonly check: CheckPhrases; readonly id: string },
   { listener: { lexicon } }: Turn,
 ): string | undefined {
-  const said = spansOf(tokens, lexicon).flatMap((span) =>
-    check.options.map((option) => ({
-      span,
-      id: option.id,
-      share: (span.subject.shareOf(check.id) ?? 0) * answerShare(span.heard, check, option.id),
-    })),
+  const spans = spansOf(tokens, lexicon);
+  const shareIn = (span: Span, answer: string): number =>
+    (span.subject.shareOf(check.id) ?? 0) * answerShare(span.heard, check, answer);
+  const sure = spans.filter(({ subject }) => (subject.shareOf(check.id) ?? 0) >= sureOther);
+  const others = sure.flatMap((span) =>
+    check.options
+      .filter((option) => option.id !== id && shareIn(span, option.id) >= sureOther)
+      .map((option) => ({ span, id: option.id })),
   );
-  const [best] = said.filter((one) => one.id === id).sort((one, other) => other.share - one.share);
+  const best = others.length === 0 ? undefined : bestOf(spans, (span) => shareIn(span, id));
   if (best === undefined) return undefined;
-  const others = said.filter((one) => one.id !== id && one.share >= sureOther);
   const more = others.find(
     ({ span }) =>
-      goesOn(best.span, span) &&
+      goesOn(best, span) &&
       isOneClause(tokens.slice(span.from, span.to), lexicon) &&
       !isDenied(span, tokens, lexicon),
   );
   if (more === undefined) return undefined;
-  const isHeld = said.some(
-    (one) => one.id === id && one.share >= sureOther && holds(one.span, more.span),
-  );
+  const isHeld = sure.some((span) => shareIn(span, id) >= sureOther && holds(span, more.span));
   return isHeld ? undefined : more.id;
+}
+
+/** The first of the spans of which the most is said. */
+function bestOf(spans: readonly Span[], shareOf: (span: Span) => number): Span | undefined {
+  const shares = spans.map(shareOf);
+  return spans[shares.indexOf(Math.max(...shares))];
 }
 
 function holds(one: Span, other: Span): boolean {

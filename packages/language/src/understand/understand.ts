@@ -1,5 +1,5 @@
 import type { Input } from '@keyturn/core';
-import { hear, hearTokens } from '../typed/heard.ts';
+import { hear, hearMost, hearTokens } from '../typed/heard.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import type { Token } from '../typed/token.ts';
 import { keepingAnswers } from './keeping-answers.ts';
@@ -116,7 +116,10 @@ function understandTokens(
   const turn: Turn = {
     ...given,
     clauses: cutClauses(tokens, lexicon),
-    heard: hearTokens(tokens, lexicon, mostTerms),
+    heard:
+      tokens.length > mostTerms
+        ? hearMost(tokens, lexicon, mostTerms)
+        : hearTokens(tokens, lexicon),
     literal: hear(lexicon.reader.literally(tokens).slice(0, mostTerms), lexicon.vocabulary),
     inHand: hearing.check === null ? undefined : lexicon.checks.get(hearing.check),
   };
