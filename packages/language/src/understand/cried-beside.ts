@@ -10,6 +10,7 @@ import { startsNow } from './alarms.ts';
 import type { Lexicon } from './lexicon.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { lineContext } from './said-figures.ts';
+import { onceFor } from './once.ts';
 import { possibleIn } from './said-interrupt.ts';
 import { fewWords } from './talk.ts';
 import { type Turn, input } from './turn.ts';
@@ -89,13 +90,15 @@ function dangerLeft(turn: Turn): string | undefined {
 
 /** The danger that words of any clause may tell which do not answer what was asked. */
 function dangerDoubted(turn: Turn): string | undefined {
-  const { inHand } = turn;
-  return dangerOf(turn, (stretch, clause) => {
-    if (inHand !== undefined)
-      return isLeft(stretch, turn) ? leastOf(stretch, clause, { turn, least: perhaps }) : undefined;
-    const { length } = stretch.terms;
-    return length === clause.terms.length && length > fewWords ? firstPerhaps : undefined;
-  });
+  if (turn.inHand === undefined)
+    return dangerOf(
+      turn,
+      ({ terms }) => (terms.length > fewWords ? firstPerhaps : undefined),
+      (clause) => stretchesOf(clause).filter(({ terms }) => terms.length === clause.terms.length),
+    );
+  return dangerOf(turn, (stretch, clause) =>
+    isLeft(stretch, turn) ? leastOf(stretch, clause, { turn, least: perhaps }) : undefined,
+  );
 }
 
 /** True for words that are no answer to what was asked; of two that they may be neither is all. */
@@ -121,13 +124,14 @@ function leastOf(
 function dangerOf(
   turn: Turn,
   leastFor: (stretch: Heard, clause: Heard) => number | undefined,
+  partsOf: (clause: Heard) => readonly Heard[] = stretchesOf,
 ): string | undefined {
   const { lexicon } = turn.listener;
   const possible = possibleIn(turn).filter((id) => id !== startsNow);
   for (const tokens of turn.clauses) {
     if (isOfFigure(tokens, lexicon)) continue;
     const clause = hearTokens(tokens, lexicon);
-    for (const stretch of stretchesOf(clause)) {
+    for (const stretch of partsOf(clause)) {
       const { interrupt, share } = lexicon.alarmed()(stretch);
       if (!possible.includes(interrupt)) continue;
       const least = leastFor(stretch, clause);
@@ -148,10 +152,10 @@ function isOfFigure(clause: readonly Token[], { numbers, readUnit }: Lexicon): b
 }
 
 /** Three words of a clause in a row, or four, and all of it. */
-function stretchesOf(clause: Heard): readonly Heard[] {
+const stretchesOf = onceFor((clause: Heard): readonly Heard[] => {
   const inRow = (length: number): Heard[] =>
     clause.terms
       .slice(length - 1)
       .map((_, from) => partOf(clause, (_term, at) => at >= from && at < from + length));
   return [clause, ...inRow(3), ...inRow(4)];
-}
+});

@@ -52,15 +52,13 @@ export function* learn(
   answers: readonly (readonly Spoken[])[],
   made: MadeOf = asTyped,
 ): Learning<Learned> {
-  const { names, weights } = inOrder(yield* fit(answers, made), answers.length);
+  const { placeOf, weights } = inOrder(yield* fit(answers, made), answers.length);
   const shares = new Float64Array(answers.length);
   return (text) => {
-    const features = featuresInHand(text, made);
-    weigh(
-      { columns: features.names.map((name) => placeOf(names, name)), weights: features.weights },
-      weights,
-      shares,
-    );
+    const { names, weights: by } = featuresInHand(text, made);
+    const columns = new Int32Array(names.length);
+    for (let at = 0; at < names.length; at += 1) columns[at] = placeOf(names[at] ?? 0);
+    weigh({ columns, weights: by }, weights, shares);
     return [...shares];
   };
 }
@@ -127,13 +125,14 @@ function* fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Learning<F
   return { columns, weights };
 }
 
-/** What is kept of what was learned: the names of all features, upwards, and what each weighs. */
+/** What is kept of what was learned: where each feature stands, and what it weighs. */
 interface Ordered {
-  readonly names: Int32Array;
+  /** Where a name stands among those that are known; -1 where it does not. */
+  readonly placeOf: (name: number) => number;
   readonly weights: Float32Array;
 }
 
-/** Two lists take less room than a map from each name to its column. */
+/** Lists of names, upwards, and of where they begin take less room than a map from each to its column. */
 function inOrder({ columns, weights }: Fitted, count: number): Ordered {
   const names = Int32Array.from(columns.keys()).sort();
   const ordered = new Float32Array(weights.length);
@@ -141,20 +140,28 @@ function inOrder({ columns, weights }: Fitted, count: number): Ordered {
     const column = columns.get(name) ?? 0;
     ordered.set(weights.subarray(column * count, (column + 1) * count), place * count);
   });
-  return { names, weights: ordered };
+  return { placeOf: placesOf(names), weights: ordered };
 }
 
-/** Where a name stands among names that go upwards; -1 where it does not. */
-function placeOf(names: Int32Array, name: number): number {
-  let [low, high] = [0, names.length - 1];
-  while (low <= high) {
-    const middle = (low + high) >> 1;
-    const found = names[middle] ?? 0;
-    if (found === name) return middle;
-    if (found < name) low = middle + 1;
-    else high = middle - 1;
-  }
-  return -1;
+/** So many names that begin alike are gone through to find one, as the names are spread evenly. */
+const namesInRow = 2;
+
+/** Finds names among some that go upwards: by their first bits, and then one by one. */
+function placesOf(names: Int32Array): (name: number) => number {
+  const bits = Math.max(1, Math.ceil(Math.log2(names.length / namesInRow + 1)));
+  const rowOf = (name: number): number => (name >> (32 - bits)) + (1 << (bits - 1));
+  const starts = new Int32Array((1 << bits) + 1).fill(names.length);
+  for (let place = names.length - 1; place >= 0; place -= 1)
+    starts[rowOf(names[place] ?? 0)] = place;
+  for (let row = (1 << bits) - 1; row >= 0; row -= 1)
+    starts[row] = Math.min(starts[row] ?? 0, starts[row + 1] ?? 0);
+  return (name) => {
+    const row = rowOf(name);
+    const end = starts[row + 1] ?? 0;
+    for (let place = starts[row] ?? 0; place < end; place += 1)
+      if (names[place] === name) return place;
+    return -1;
+  };
 }
 
 /** How likely each answer is by the features of a row, put into `shares`. */

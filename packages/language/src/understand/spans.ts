@@ -109,6 +109,10 @@ export function toldIn(
   { lexicon, inHand }: { readonly lexicon: Lexicon; readonly inHand: CheckPhrases | undefined },
 ): AnswerInput[] {
   const { checks } = lexicon;
+  const least = inHand === undefined ? sureTold : sureBeside;
+  const mayTell = ({ subject }: Span): boolean =>
+    subject.share >= least && subject.check !== inHand?.id;
+  if (!spans.some(mayTell)) return [];
   const told = new Map<string, Set<string>>();
   const parts = bestCut(tokens, spans, { lexicon, inHand }).filter((part) => {
     const check = checks.get(part.subject.check);
