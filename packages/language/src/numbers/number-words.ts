@@ -1,5 +1,6 @@
 import type { Token } from '../typed/token.ts';
 import { isNear } from '../typed/typing-mistake.ts';
+import { remembered } from '../understand/once.ts';
 import type { Words } from '../words/words.ts';
 
 /** The numbers of one language as they are said. The words are spelled as typed words are. */
@@ -30,9 +31,6 @@ const shortestLead = 3;
 const shortestWrittenOn = 3;
 
 type Mistyped = { readonly value: number; readonly length: number } | undefined;
-
-/** So many words that are no numbers are remembered. */
-const mostKept = 2000;
 
 /** Makes the number words of one language ready; a word that is known is no mistyped number. */
 export function createNumberWords(
@@ -133,20 +131,18 @@ export function createNumberWords(
   const long = Object.keys(cardinals).filter(
     (said) => said.length >= shortestMistyped && !said.includes(' '),
   );
-  const keptMistyped = new Map<string, { readonly found: Mistyped }>();
+  const likeOne = remembered((word): Mistyped => {
+    const values = long.filter((said) => isNear(word, said)).map((said) => cardinals[said]);
+    const [value, more] = [...new Set(values)];
+    return value === undefined || more !== undefined ? undefined : { value, length: 1 };
+  });
   const mistyped = (word: string | undefined): Mistyped => {
     if (word === undefined || word.length < shortestMistyped || parts.has(word)) return undefined;
     if (words.vague.includes(word) || Object.hasOwn(words.ordinals, word)) return undefined;
-    if (isKnown(word)) return undefined;
-    const known = keptMistyped.get(word);
-    if (known !== undefined) return known.found;
-    const values = long.filter((said) => isNear(word, said)).map((said) => cardinals[said]);
-    const [value, more] = [...new Set(values)];
-    const found = value === undefined || more !== undefined ? undefined : { value, length: 1 };
-    if (keptMistyped.size >= mostKept) keptMistyped.clear();
-    keptMistyped.set(word, { found });
-    return found;
+    return isKnown(word) ? undefined : likeOne(word);
   };
+
+  const apart = remembered(attached.length > 0 ? splitAttached : splitCompound);
 
   return {
     words,
@@ -160,7 +156,6 @@ export function createNumberWords(
       return longestOf(said, cardinals) ?? writtenOn(said) ?? mistyped(said[0]);
     },
     takeApart: (tokens) => {
-      const apart = attached.length > 0 ? splitAttached : splitCompound;
       return tokens.flatMap((token): readonly Token[] => {
         if (token.kind !== 'word' || parts.has(token.text)) return [token];
         const split = apart(token.text);

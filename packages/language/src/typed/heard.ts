@@ -1,3 +1,4 @@
+import { once } from '../understand/once.ts';
 import { flip, type TermReader, type Terms } from './terms.ts';
 import type { Token } from './token.ts';
 import type { Meanings, Vocabulary } from './vocabulary.ts';
@@ -62,13 +63,25 @@ export function hear(
 }
 
 function heardAt(terms: Terms, at: readonly Meanings[], words: readonly string[] = terms): Heard {
+  const all = once(() => allOf(at));
+  return {
+    terms,
+    at,
+    get all() {
+      return all();
+    },
+    words,
+  };
+}
+
+function allOf(at: readonly Meanings[]): Meanings {
   const all = new Map<string, number>();
   for (const meanings of new Set(at)) {
     for (const [term, likeness] of meanings) {
       if ((all.get(term) ?? 0) < likeness) all.set(term, likeness);
     }
   }
-  return { terms, at, all, words };
+  return all;
 }
 
 /** The terms of a text that are kept, as if nothing else had been said. */

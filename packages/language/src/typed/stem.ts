@@ -1,3 +1,4 @@
+import { remembered } from '../understand/once.ts';
 import type { Words } from '../words/words.ts';
 import { collapseRepeats } from './normalise.ts';
 
@@ -6,7 +7,7 @@ const shortestStem = 3;
 
 /** Words without their endings; number words in figures. Repeated letters are made one. */
 export function createStemmer({ cardinals, endings }: Words): (word: string) => string {
-  return (word) => {
+  return remembered((word) => {
     const number = Object.hasOwn(cardinals, word) ? cardinals[word] : undefined;
     if (number !== undefined) return String(number);
     const short = collapseRepeats(word);
@@ -14,5 +15,5 @@ export function createStemmer({ cardinals, endings }: Words): (word: string) => 
       (end) => short.endsWith(end) && short.length - end.length >= shortestStem,
     );
     return ending === undefined ? short : collapseRepeats(short.slice(0, -ending.length));
-  };
+  });
 }

@@ -1,3 +1,4 @@
+import { remembered } from '../understand/once.ts';
 import type { Spelling } from '../words/words.ts';
 import { isNear } from './typing-mistake.ts';
 
@@ -18,9 +19,6 @@ const shortestForm = 4;
 
 /** Longer words than this are looked up as they are. */
 const longestWord = 30;
-
-/** So many typed terms are remembered. */
-const mostKept = 2000;
 
 /**
  * A vocabulary of terms, denied or not. A term that is not known is taken for those one typing
@@ -52,20 +50,14 @@ export function createVocabulary(known: Iterable<string>, spelling: Spelling = {
     return found;
   };
 
-  const kept = new Map<string, Meanings>();
-  return (term) => {
-    const seen = kept.get(term);
-    if (seen !== undefined) return seen;
+  return remembered((term) => {
     const isDenied = term.startsWith('!');
     const found = find(isDenied ? term.slice(1) : term);
     const meanings = isDenied
       ? new Map([...found].map(([bare, likeness]) => [`!${bare}`, likeness]))
       : found;
-    const result = meanings.size === 0 ? new Map([[term, 1]]) : meanings;
-    if (kept.size >= mostKept) kept.clear();
-    kept.set(term, result);
-    return result;
-  };
+    return meanings.size === 0 ? new Map([[term, 1]]) : meanings;
+  });
 }
 
 /** A part of a compound says most of what the compound says. */

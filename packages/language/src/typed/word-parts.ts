@@ -1,3 +1,4 @@
+import { remembered } from '../understand/once.ts';
 import type { Words } from '../words/words.ts';
 
 /** What a typed word is made of and what it does. */
@@ -73,5 +74,5 @@ export function createWordParts(words: Words): {
     const isJoined = words.joins.some((join) => prefix.startsWith(join));
     return { word, role: roleOf(word), isJoined, isDenied: false };
   };
-  return { partsOf, unjoined };
+  return { partsOf: remembered(partsOf), unjoined: remembered(unjoined) };
 }

@@ -205,7 +205,20 @@ function featuresInHand(text: Spoken, made: MadeOf): Features {
 
 function featuresOf(spoken: Spoken, how: MadeOf): Features {
   const features = rawOf(spoken, how);
-  return { names: Int32Array.from(features.keys()), weights: scaled(features) };
+  let sum = 0;
+  features.forEach((weight) => {
+    sum += weight * weight;
+  });
+  const length = Math.sqrt(sum);
+  const names = new Int32Array(features.size);
+  const weights = new Float32Array(features.size);
+  let at = 0;
+  features.forEach((weight, name) => {
+    names[at] = name;
+    weights[at] = weight / length;
+    at += 1;
+  });
+  return { names, weights };
 }
 
 function rawOf({ terms, words }: Spoken, how: MadeOf): ReadonlyMap<number, number> {
@@ -249,20 +262,6 @@ function hashOn(hash: number, unit: number): number {
 function isDenied(word: string, terms: Terms): boolean {
   const holds = (term: string): boolean => word.includes(term);
   return terms.some((term) => term.startsWith('!') && holds(term.slice(1))) && !terms.some(holds);
-}
-
-/** The weights, so that a long text counts no more than a short one. */
-function scaled(features: ReadonlyMap<number, number>): Float32Array {
-  let sum = 0;
-  for (const weight of features.values()) sum += weight * weight;
-  const length = Math.sqrt(sum);
-  const weights = new Float32Array(features.size);
-  let at = 0;
-  for (const weight of features.values()) {
-    weights[at] = weight / length;
-    at += 1;
-  }
-  return weights;
 }
 
 /** Sums become shares of one, in place. */

@@ -15,3 +15,19 @@ export function onceFor<Thing extends object, Value>(
     return known.value;
   };
 }
+
+/** So many texts are remembered. */
+const mostKept = 2000;
+
+/** Made of each text when it is first asked for, and remembered for a while. */
+export function remembered<Value>(make: (text: string) => Value): (text: string) => Value {
+  const kept = new Map<string, { readonly value: Value }>();
+  return (text) => {
+    const known = kept.get(text);
+    if (known !== undefined) return known.value;
+    const value = make(text);
+    if (kept.size >= mostKept) kept.clear();
+    kept.set(text, { value });
+    return value;
+  };
+}
