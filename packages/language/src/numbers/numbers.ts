@@ -1,6 +1,7 @@
 import type { Token } from '../typed/token.ts';
 import { readCardinal } from './cardinal.ts';
 import { type Found, fractional, integer, wordAt } from './found-number.ts';
+import { onceWith } from '../understand/once.ts';
 import { joinFraction, readFigure, readFraction, readTenths } from './fraction.ts';
 import type { Words } from '../words/words.ts';
 import type { NumberWords } from './number-words.ts';
@@ -10,16 +11,7 @@ import type { NumberWords } from './number-words.ts';
  * "12 and a half", "12 1/2", "minus eight", "a hundred and eighty". The rest of the tokens stay.
  * The decimals are those of the number written out, so that "12 and a half" counts as 12.5.
  */
-export function spellNumbers(typed: readonly Token[], said: NumberWords): readonly Token[] {
-  const known = kept.get(typed);
-  if (known !== undefined) return known;
-  const spelled = spell(typed, said);
-  kept.set(typed, spelled);
-  return spelled;
-}
-
-/** The texts in hand: several ways of understanding ask for their figures. */
-const kept = new WeakMap<readonly Token[], readonly Token[]>();
+export const spellNumbers: typeof spell = onceWith(spell);
 
 function spell(typed: readonly Token[], said: NumberWords): readonly Token[] {
   const tokens = said.takeApart(typed);

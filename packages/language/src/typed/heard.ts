@@ -1,4 +1,4 @@
-import { once } from '../understand/once.ts';
+import { once, onceWith } from '../understand/once.ts';
 import { flip, type TermReader, type Terms } from './terms.ts';
 import type { Token } from './token.ts';
 import type { Meanings, Vocabulary } from './vocabulary.ts';
@@ -22,15 +22,10 @@ interface Ear {
   readonly vocabulary: Vocabulary;
 }
 
-/** The texts in hand: several ways of understanding hear them. */
-const kept = new WeakMap<readonly Token[], Heard>();
-
 /** Reads tokens and looks every term up. */
-export function hearTokens(tokens: readonly Token[], ear: Ear): Heard {
-  const known = kept.get(tokens) ?? hearMost(tokens, ear, tokens.length);
-  kept.set(tokens, known);
-  return known;
-}
+export const hearTokens: (tokens: readonly Token[], ear: Ear) => Heard = onceWith((tokens, ear) =>
+  hearMost(tokens, ear, tokens.length),
+);
 
 /** The same of a text that may be long, so many terms at most. */
 export function hearMost(

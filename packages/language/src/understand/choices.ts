@@ -2,6 +2,7 @@ import { denialOf, type Heard, isPhrase, findPhrase, partOf, says } from '../typ
 import { type Fit, fitOptions } from './fit.ts';
 import type { CheckPhrases, Lexicon, OptionPhrases } from './lexicon.ts';
 import { figureWordsOf } from '../words/words.ts';
+import { onceWith } from './once.ts';
 import type { Sense } from './taught.ts';
 import type { Terms } from '../typed/terms.ts';
 
@@ -72,17 +73,8 @@ function weigh(heard: Heard, check: CheckPhrases, { answers }: Sense): Fit[] {
     .sort((one, other) => other.score - one.score);
 }
 
-/** What came of each text that is still in hand: several ways of understanding it ask. */
-const kept = new WeakMap<Heard, Map<CheckPhrases, Choice>>();
-
 /** Which of a check's answers the text means. */
-export function chooseOption(heard: Heard, check: CheckPhrases): Choice {
-  const known = kept.get(heard) ?? new Map<CheckPhrases, Choice>();
-  kept.set(heard, known);
-  const choice = known.get(check) ?? chooseTrue(heard, check);
-  known.set(check, choice);
-  return choice;
-}
+export const chooseOption: typeof chooseTrue = onceWith(chooseTrue);
 
 /**
  * Which answer is meant where a text begins by denying another and then says which is true: "not

@@ -1,5 +1,6 @@
 import type { Terms } from '../typed/terms.ts';
 import type { Learning } from './lesson.ts';
+import { onceWith } from './once.ts';
 
 /** A text as it is learned from: its terms, and every word of it as it was typed. */
 export interface Spoken {
@@ -55,7 +56,9 @@ export function* learn(
   const { placeOf, weights } = inOrder(yield* fit(answers, made), answers.length);
   const shares = new Float64Array(answers.length);
   return (text) => {
-    const { names, weights: by } = featuresInHand(text, made);
+    // What denies nothing is the same either way.
+    const how = text.terms.some((term) => term.startsWith('!')) ? made : asTyped;
+    const { names, weights: by } = featuresInHand(text, how);
     const columns = new Int32Array(names.length);
     for (let at = 0; at < names.length; at += 1) columns[at] = placeOf(names[at] ?? 0);
     weigh({ columns, weights: by }, weights, shares);
@@ -191,17 +194,7 @@ const asTyped: MadeOf = (word) => word;
 export const asDenied: MadeOf = (word, terms) => (isDenied(word, terms) ? `!${word}` : word);
 
 /** The features of texts in hand: several things that were learned are asked about each. */
-const kept = new WeakMap<MadeOf, WeakMap<Spoken, Features>>();
-
-function featuresInHand(text: Spoken, made: MadeOf): Features {
-  // What denies nothing is the same either way.
-  const how = text.terms.some((term) => term.startsWith('!')) ? made : asTyped;
-  const all = kept.get(how) ?? new WeakMap<Spoken, Features>();
-  kept.set(how, all);
-  const known = all.get(text) ?? featuresOf(text, how);
-  all.set(text, known);
-  return known;
-}
+const featuresInHand = onceWith((text: Spoken, made: MadeOf) => featuresOf(text, made));
 
 function featuresOf(spoken: Spoken, how: MadeOf): Features {
   const features = rawOf(spoken, how);

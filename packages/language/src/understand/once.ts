@@ -4,15 +4,40 @@ export function once<Value>(make: () => Value): () => Value {
   return () => (made ??= { value: make() }).value;
 }
 
+/** What was found out about a thing stands on it and goes with it: a map beside would hold it longer. */
+const found = Symbol('found');
+
+/** A thing with what was found out about it, by what finds it. */
+interface Noted {
+  [found]?: Map<unknown, unknown>;
+}
+
 /** Made of each thing when it is first asked for, and kept for as long as the thing is in hand. */
 export function onceFor<Thing extends object, Value>(
   make: (thing: Thing) => Value,
 ): (thing: Thing) => Value {
-  const kept = new WeakMap<Thing, { readonly value: Value }>();
-  return (thing) => {
-    const known = kept.get(thing) ?? { value: make(thing) };
-    kept.set(thing, known);
-    return known.value;
+  return (thing: Thing & Noted) => {
+    const notes = (thing[found] ??= new Map());
+    const known = notes.get(make);
+    if (known !== undefined) return known as Value;
+    const value = make(thing);
+    notes.set(make, value);
+    return value;
+  };
+}
+
+/** The same of a thing together with another. */
+export function onceWith<Thing extends object, Other, Value>(
+  make: (thing: Thing, other: Other) => Value,
+): (thing: Thing, other: Other) => Value {
+  const notesOf = onceFor((_: Thing) => new Map<Other, Value>());
+  return (thing, other) => {
+    const notes = notesOf(thing);
+    const known = notes.get(other);
+    if (known !== undefined) return known;
+    const value = make(thing, other);
+    notes.set(other, value);
+    return value;
   };
 }
 

@@ -1,10 +1,11 @@
 import type { AnswerInput } from '@keyturn/core';
-import { type Heard, hearTokens } from '../typed/heard.ts';
+import { type Heard, hearMost, hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
 import { chooseOption, isOfSeveral, likeliest } from './choices.ts';
 import { isOfVehicle } from './fact-runs.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { namesCheck } from './volunteered.ts';
+import { onceWith } from './once.ts';
 import { cutClauses, joinsClauses } from './talk.ts';
 import type { SubjectHeard } from './taught.ts';
 
@@ -23,18 +24,10 @@ export interface Span {
 const longestSpan = 12;
 const mostTokens = 40;
 
-/** The spans of texts in hand: several ways of understanding ask for them. */
-const kept = new WeakMap<readonly Token[], readonly Span[]>();
-
 /** Each span of the text that starts and ends with a word; none where nothing was learned. */
-export function spansOf(given: readonly Token[], lexicon: Lexicon): readonly Span[] {
-  if (!lexicon.isHeard) return [];
-  const known = kept.get(given);
-  if (known !== undefined) return known;
-  const spans = cutInSpans(given, lexicon);
-  kept.set(given, spans);
-  return spans;
-}
+export const spansOf: typeof cutInSpans = onceWith((given, lexicon) =>
+  lexicon.isHeard ? cutInSpans(given, lexicon) : [],
+);
 
 function cutInSpans(given: readonly Token[], lexicon: Lexicon): readonly Span[] {
   const tokens = given.slice(0, mostTokens);
@@ -46,7 +39,7 @@ function cutInSpans(given: readonly Token[], lexicon: Lexicon): readonly Span[] 
     for (let to = from + 1; to <= Math.min(tokens.length, from + longestSpan); to += 1) {
       const own = tokens.slice(from, to);
       if (own.slice(0, 1).some(isMark) || own.slice(-1).some(isMark)) continue;
-      const heard = hearTokens(own, lexicon);
+      const heard = hearMost(own, lexicon, longestSpan);
       if (heard.at.length === 0) continue;
       const marks = own.filter(isMark).length;
       const subject = lexicon.subject()(heard);

@@ -1,5 +1,6 @@
 import type { Heard } from '../typed/heard.ts';
 import { flip } from '../typed/terms.ts';
+import { onceFor } from './once.ts';
 
 /** Finds the entries of a list that a text could say or deny, those with a word of it, in order. */
 export type TermIndex<Entry> = (heard: Pick<Heard, 'all'>) => Entry[];
@@ -22,18 +23,15 @@ export function indexByTerm<Entry>(
       else holders.push(place);
     }
   });
-  const kept = new WeakMap<object, Entry[]>();
-  return (heard) => {
-    const known = kept.get(heard);
-    if (known !== undefined) return known;
+  return onceFor((heard) => {
     const found = new Set<number>();
     for (const term of heard.all.keys()) {
       for (const place of places.get(term) ?? []) found.add(place);
     }
-    const inOrder = Array.from(Int32Array.from(found).sort(), (place) => entries[place] as Entry);
-    kept.set(heard, inOrder);
-    return inOrder;
-  };
+    return [...found]
+      .sort((one, other) => one - other)
+      .flatMap((place) => entries.slice(place, place + 1));
+  });
 }
 
 /** The same, gathered by whose they are. */
@@ -42,16 +40,14 @@ export function indexByOwner<Owner, Entry>(
   termsOf: (entry: Entry) => Iterable<string>,
 ): (heard: Pick<Heard, 'all'>, owner: Owner) => readonly Entry[] {
   const index = indexByTerm(entries, ({ entry }) => termsOf(entry));
-  const kept = new WeakMap<object, Map<Owner, Entry[]>>();
-  const gather = (heard: Pick<Heard, 'all'>): Map<Owner, Entry[]> => {
+  const gather = onceFor((heard: Pick<Heard, 'all'>) => {
     const gathered = new Map<Owner, Entry[]>();
     for (const { owner, entry } of index(heard)) {
       const own = gathered.get(owner);
       if (own === undefined) gathered.set(owner, [entry]);
       else own.push(entry);
     }
-    kept.set(heard, gathered);
     return gathered;
-  };
-  return (heard, owner) => (kept.get(heard) ?? gather(heard)).get(owner) ?? [];
+  });
+  return (heard, owner) => gather(heard).get(owner) ?? [];
 }

@@ -5,6 +5,7 @@ import { chooseOption } from './choices.ts';
 import { type Fit, fitOptions } from './fit.ts';
 import type { FoundAnswer } from './found-answer.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import { onceFor } from './once.ts';
 import type { SubjectHeard } from './taught.ts';
 import type { Turn } from './turn.ts';
 
@@ -140,13 +141,12 @@ export function namesCheck(heard: Heard, { named }: CheckPhrases): boolean {
   return [...named].some((term) => says(heard, term) || says(heard, `!${term}`));
 }
 
-/** What each text that is still in hand fits: several ways of understanding it ask. */
-const kept = new WeakMap<Heard, Map<CheckPhrases, Fit[]>>();
-
+/** How well a text fits the answers of a check by what each term tells of all answers of the flow. */
 function fitsOf(heard: Heard, check: CheckPhrases, { weights }: Lexicon): Fit[] {
-  const known = kept.get(heard) ?? new Map<CheckPhrases, Fit[]>();
-  kept.set(heard, known);
-  const fits = known.get(check) ?? fitOptions(heard, { ...check, weights });
-  known.set(check, fits);
+  const fits = fitsInHand(heard).get(check) ?? fitOptions(heard, { ...check, weights });
+  fitsInHand(heard).set(check, fits);
   return fits;
 }
+
+/** Several ways of understanding a text ask for them. */
+const fitsInHand = onceFor((_: Heard) => new Map<CheckPhrases, Fit[]>());
