@@ -1,4 +1,4 @@
-import { once, onceWith } from '../understand/once.ts';
+import { once, onceFor, onceWith } from '../understand/once.ts';
 import { flip, type TermReader, type Terms } from './terms.ts';
 import type { Token } from './token.ts';
 import type { Meanings, Vocabulary } from './vocabulary.ts';
@@ -132,15 +132,21 @@ function isFigure(term: string): boolean {
 
 /** True where the text gives a number, and not that of the phrase: "two clicks" is not "one click". */
 export function hasOtherNumber(heard: Heard, phrase: Terms): boolean {
-  const figures = phrase.filter(isFigure);
   return (
-    figures.length > 0 &&
+    phrase.some(isFigure) &&
     [...heard.all.keys()].some(isFigure) &&
-    !figures.some((figure) => says(heard, figure))
+    !phrase.some((term) => isFigure(term) && says(heard, term))
   );
 }
 
 /** True where the text denies what the phrase says, or says what it denies. */
 export function isContradicted(heard: Heard, phrase: Terms): boolean {
-  return phrase.some((term) => !says(heard, term) && says(heard, flip(term)));
+  const opposites = oppositesOf(heard);
+  return phrase.some((term) => opposites.has(term) && !says(heard, term));
 }
+
+/** What a text says for certain, denied where it affirms it and affirmed where it denies it. */
+const oppositesOf = onceFor(
+  ({ all }: Heard): ReadonlySet<string> =>
+    new Set([...all.keys()].filter((term) => says({ all }, term)).map(flip)),
+);

@@ -62,21 +62,22 @@ export function volunteered(heard: Heard, turn: Turn, among?: readonly string[])
     .checksIn(heard)
     .filter(({ id, options }) => options.length > 0 && (among?.includes(id) ?? true))
     .flatMap((check): (FoundAnswer & { readonly rank: number })[] => {
+      const isNamed = namesCheck(heard, check);
+      // What nobody tells unasked is named, where it is known what people tell.
+      const isFar = among === undefined && lexicon.isHeard && !check.isToldUnasked && !isNamed;
+      if (isFar || isOther(subject, check.id)) return [];
       const [fit, second] = fitsOf(heard, check, lexicon);
       // "Nothing" is said of what was asked.
       if (fit === undefined || fit.score < leastFit || fit.id === 'none') return [];
       if (fit.score - Math.max(second?.score ?? 0, 0) < answerMargin) return [];
       const { at } = check.check;
-      const isNamed = namesCheck(heard, check);
       const isTaken =
         among !== undefined
           ? fit.score >= sureFit
           : fit.score >= leastOf({ at, isNamed, isInWords, isAsked: inHand !== undefined }) &&
             (isNamed || at === 'memory' || heard.at.length > 1) &&
             (inHand === undefined || heard.at.length > 1);
-      // What nobody tells unasked is named, where it is known what people tell.
-      const isFar = among === undefined && lexicon.isHeard && !check.isToldUnasked && !isNamed;
-      if (!isTaken || isFar || isOther(subject, check.id)) return [];
+      if (!isTaken) return [];
       return [{ check, fit, rank: fit.score + placeBonus[at] + (isNamed ? namedBonus : 0) }];
     })
     .sort((one, other) => other.rank - one.rank);
