@@ -203,7 +203,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
           id,
           label,
           phrases,
-          phrasesIn: (heard) => phrasesOf(heard, `${check.id} ${id}`),
+          phrasesIn: (heard) => phrasesOf(heard, id),
           isNegative: [...terms].some((term) => term.startsWith('!')),
           spoken,
           heard,
@@ -211,6 +211,10 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
           usual: once(() => usualTerms([...spoken, ...heard()])),
         };
       });
+      const phrasesOf = indexByOwner(
+        options.flatMap(({ id, phrases }) => phrases.map((entry) => ({ owner: id, entry }))),
+        (phrase: Terms) => phrase,
+      );
       const topic = new Set(reader.fromText(own.name));
       return {
         id: check.id,
@@ -231,15 +235,6 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
         said: (own.said ?? []).map(typedTokens),
       };
     },
-  );
-
-  const phrasesOf = indexByOwner(
-    checkTerms.flatMap(({ id, options }) =>
-      options.flatMap((option) =>
-        option.phrases.map((entry) => ({ owner: `${id} ${option.id}`, entry })),
-      ),
-    ),
-    (phrase: Terms) => phrase,
   );
 
   const told = new Set(
