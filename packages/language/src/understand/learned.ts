@@ -196,43 +196,82 @@ export const asDenied: MadeOf = (word, terms) => (isDenied(word, terms) ? `!${wo
 /** The features of texts in hand: several things that were learned are asked about each. */
 const featuresInHand = onceWith((text: Spoken, made: MadeOf) => featuresOf(text, made));
 
-function featuresOf(spoken: Spoken, how: MadeOf): Features {
-  const features = rawOf(spoken, how);
-  let sum = 0;
-  features.forEach((weight) => {
-    sum += weight * weight;
-  });
-  const length = Math.sqrt(sum);
-  const names = new Int32Array(features.size);
-  const weights = new Float32Array(features.size);
-  let at = 0;
-  features.forEach((weight, name) => {
-    names[at] = name;
-    weights[at] = weight / length;
-    at += 1;
-  });
-  return { names, weights };
-}
-
-function rawOf({ terms, words }: Spoken, how: MadeOf): ReadonlyMap<number, number> {
-  const features = new Map<number, number>();
-  for (const word of words) features.set(hashOf(how(word, terms), kinds.word), wordWeight);
-  terms.forEach((term, index) => {
-    features.set(hashOf(term, kinds.term), 1);
-    if (index > 0)
-      features.set(hashOf(term, hashOf(terms[index - 1] ?? '', kinds.pair)), pairWeight);
+function featuresOf({ terms, words }: Spoken, how: MadeOf): Features {
+  const { add, take } = gathering;
+  for (const word of words) add(hashOf(how(word, terms), kinds.word), wordWeight);
+  for (const [index, term] of terms.entries()) {
+    add(hashOf(term, kinds.term), 1);
+    if (index > 0) add(hashOf(term, hashOf(terms[index - 1] ?? '', kinds.pair)), pairWeight);
     const isDenial = term.startsWith('!');
-    if (isDenial) features.set(kinds.denial, denialWeight);
+    if (isDenial) add(kinds.denial, denialWeight);
     const word = `^${isDenial ? term.slice(1) : term}$`;
     for (let from = 0; from < word.length; from += 1) {
       let hash = isDenial ? kinds.deniedGroup : kinds.group;
       for (let size = 1; size <= longestGroup && from + size <= word.length; size += 1) {
         hash = hashOn(hash, word.charCodeAt(from + size - 1));
-        if (size >= shortestGroup) features.set(hash, groupWeight);
+        if (size >= shortestGroup) add(hash, groupWeight);
       }
     }
-  });
-  return features;
+  }
+  return take();
+}
+
+/** Gathers the features of a text, each once. */
+interface Gathering {
+  /** The weight that is said last counts. */
+  readonly add: (name: number, weight: number) => void;
+  /** What was gathered; the next text begins anew. */
+  readonly take: () => Features;
+}
+
+/** One for all texts: of each only what is kept is made. */
+const gathering = createGathering();
+
+function createGathering(): Gathering {
+  let names = new Int32Array(512);
+  let weights = new Float64Array(names.length);
+  // Where each name stands, and one more: nought is a free place.
+  let places = new Int32Array(2 * names.length);
+  let count = 0;
+
+  const grow = (): void => {
+    const before = { names, weights, count };
+    names = new Int32Array(2 * count);
+    weights = new Float64Array(names.length);
+    places = new Int32Array(2 * names.length);
+    count = 0;
+    for (let at = 0; at < before.count; at += 1)
+      add(before.names[at] ?? 0, before.weights[at] ?? 0);
+  };
+  const add = (name: number, weight: number): void => {
+    if (count === names.length) grow();
+    const last = places.length - 1;
+    let place = name & last;
+    for (let at = places[place] ?? 0; at > 0; at = places[place] ?? 0) {
+      if (names[at - 1] === name) {
+        weights[at - 1] = weight;
+        return;
+      }
+      place = (place + 1) & last;
+    }
+    names[count] = name;
+    weights[count] = weight;
+    count += 1;
+    places[place] = count;
+  };
+  const take = (): Features => {
+    let sum = 0;
+    for (let at = 0; at < count; at += 1) sum += (weights[at] ?? 0) * (weights[at] ?? 0);
+    const length = Math.sqrt(sum);
+    // So that a long text counts no more than a short one.
+    const scaled = new Float32Array(count);
+    for (let at = 0; at < count; at += 1) scaled[at] = (weights[at] ?? 0) / length;
+    const taken = { names: names.slice(0, count), weights: scaled };
+    places.fill(0);
+    count = 0;
+    return taken;
+  };
+  return { add, take };
 }
 
 /** Where the hash of each kind of feature starts. */

@@ -31,21 +31,24 @@ export const spansOf: typeof cutInSpans = onceWith((given, lexicon) =>
 
 function cutInSpans(given: readonly Token[], lexicon: Lexicon): readonly Span[] {
   const tokens = given.slice(0, mostTokens);
-  const isMark = ({ kind }: Token): boolean => kind === 'mark';
-  const isJoined = (token: Token): boolean =>
-    token.kind === 'word' && joinsClauses(token.text, lexicon);
+  const isMark = tokens.map(({ kind }) => kind === 'mark');
+  const isJoined = tokens.map(
+    (token) => token.kind === 'word' && joinsClauses(token.text, lexicon),
+  );
   const spans: Span[] = [];
   for (let from = 0; from < tokens.length; from += 1) {
+    if (isMark[from] === true) continue;
+    let marks = 0;
+    let joined = 0;
     for (let to = from + 1; to <= Math.min(tokens.length, from + longestSpan); to += 1) {
-      const own = tokens.slice(from, to);
-      if (own.slice(0, 1).some(isMark) || own.slice(-1).some(isMark)) continue;
-      const heard = hearMost(own, lexicon, longestSpan);
-      if (heard.at.length === 0) continue;
-      const marks = own.filter(isMark).length;
-      const subject = lexicon.subject()(heard);
+      if (isMark[to - 1] === true) marks += 1;
       // What is joined by a word written on to it begins anew as behind a comma.
-      const joined = own.slice(1).filter((token) => isJoined(token)).length;
-      spans.push({ from, to, words: own.length - marks, marks: marks + joined, heard, subject });
+      if (to - 1 > from && isJoined[to - 1] === true) joined += 1;
+      if (isMark[to - 1] === true) continue;
+      const heard = hearMost(tokens.slice(from, to), lexicon, longestSpan);
+      if (heard.at.length === 0) continue;
+      const subject = lexicon.subject()(heard);
+      spans.push({ from, to, words: to - from - marks, marks: marks + joined, heard, subject });
     }
   }
   return spans;
