@@ -1,6 +1,7 @@
 import type { Token } from '../typed/token.ts';
 import { figureWordsOf } from '../words/words.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import { onceFor } from './once.ts';
 
 /** What the vehicle is, and the words that say it. */
 interface Said {
@@ -25,12 +26,8 @@ const longest = 3;
 /** Said of anything, it says nothing of the vehicle. */
 const other = 'other';
 
-const kept = new WeakMap<Lexicon, ReadonlyMap<string, Said>>();
-
 /** What is said of the vehicle in a word or a few, word for word; none that says two things. */
-function waysOf(lexicon: Lexicon): ReadonlyMap<string, Said> {
-  const known = kept.get(lexicon);
-  if (known !== undefined) return known;
+const waysOf = onceFor((lexicon: Lexicon): ReadonlyMap<string, Said> => {
   const ways = new Map<string, Said | undefined>();
   for (const check of lexicon.checks.values()) {
     if (!isOfVehicle(check)) continue;
@@ -44,12 +41,8 @@ function waysOf(lexicon: Lexicon): ReadonlyMap<string, Said> {
       }
     }
   }
-  const plain = new Map(
-    [...ways].flatMap(([way, said]) => (said === undefined ? [] : [[way, said]])),
-  );
-  kept.set(lexicon, plain);
-  return plain;
-}
+  return new Map([...ways].flatMap(([way, said]) => (said === undefined ? [] : [[way, said]])));
+});
 
 /** True for a check that says what the vehicle is. */
 export function isOfVehicle({ check: { sets } }: CheckPhrases): boolean {

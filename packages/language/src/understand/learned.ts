@@ -62,7 +62,9 @@ export function* learn(
     const columns = new Int32Array(names.length);
     for (let at = 0; at < names.length; at += 1) columns[at] = placeOf(names[at] ?? 0);
     weigh({ columns, weights: by }, weights, shares);
-    return [...shares];
+    const given: number[] = [];
+    for (let at = 0; at < shares.length; at += 1) given.push(shares[at] ?? 0);
+    return given;
   };
 }
 

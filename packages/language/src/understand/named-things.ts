@@ -5,6 +5,7 @@ import { phraseAt } from '../readings/word-run.ts';
 import { isOfSeveral, likeliest } from './choices.ts';
 import { someOf } from './learned.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import { onceWith } from './once.ts';
 
 /** What is said of a thing that it names is as sure as this of its answer. */
 const sureNamed = 0.65;
@@ -105,6 +106,15 @@ interface Named {
   readonly name: Terms;
 }
 
+/** Every check of which a clause has a name, with those that it has. */
+const namesIn = onceWith((clause: Clause, { reader, vocabulary, checks }: Lexicon) => {
+  const literal = hear(reader.literally(clause), vocabulary);
+  return [...checks.values()].flatMap((check) => {
+    const names = check.names.filter((name) => findPhrase(literal, name) >= 0);
+    return names.length === 0 ? [] : [{ check, names }];
+  });
+});
+
 /**
  * The checks that a clause names; none where it names the one in hand, or may be one of several
  * answers to it. A name that is said to the one in hand as well counts only where that is no matter.
@@ -114,21 +124,18 @@ function namedIn(
   { inHand, lexicon }: Among,
   isOnlyOthers = true,
 ): readonly Named[] {
-  const { reader, vocabulary, checks } = lexicon;
-  const literal = hear(reader.literally(clause), vocabulary);
-  const isNamed = (name: Terms): boolean => findPhrase(literal, name) >= 0;
-  if (inHand?.names.some(isNamed) === true) return [];
+  const said = namesIn(clause, lexicon);
+  if (said.some(({ check }) => check === inHand)) return [];
   const mayBeOneOfSeveral =
     inHand !== undefined &&
     isOfSeveral(inHand) &&
     likeliest(hearTokens(clause, lexicon), inHand).share >= notInHand;
   if (mayBeOneOfSeveral) return [];
-  return [...checks.values()].flatMap((check) => {
+  return said.flatMap(({ check, names }) => {
     const { form, like } = check.check;
     if (form.kind !== 'choice' || like !== undefined || isOfThing(inHand, check)) return [];
-    const name = check.names.find(
-      (one) =>
-        isNamed(one) && (!isOnlyOthers || inHand === undefined || !isSaidTo(inHand, one, lexicon)),
+    const name = names.find(
+      (one) => !isOnlyOthers || inHand === undefined || !isSaidTo(inHand, one, lexicon),
     );
     return name === undefined ? [] : [{ check, name }];
   });

@@ -18,11 +18,8 @@ export function onceFor<Thing extends object, Value>(
 ): (thing: Thing) => Value {
   return (thing: Thing & Noted) => {
     const notes = (thing[found] ??= new Map());
-    const known = notes.get(make);
-    if (known !== undefined) return known as Value;
-    const value = make(thing);
-    notes.set(make, value);
-    return value;
+    if (!notes.has(make)) notes.set(make, make(thing));
+    return notes.get(make) as Value;
   };
 }
 
@@ -33,11 +30,8 @@ export function onceWith<Thing extends object, Other, Value>(
   const notesOf = onceFor((_: Thing) => new Map<Other, Value>());
   return (thing, other) => {
     const notes = notesOf(thing);
-    const known = notes.get(other);
-    if (known !== undefined) return known;
-    const value = make(thing, other);
-    notes.set(other, value);
-    return value;
+    if (!notes.has(other)) notes.set(other, make(thing, other));
+    return notes.get(other) as Value;
   };
 }
 

@@ -7,6 +7,7 @@ import { likeliest } from './choices.ts';
 import type { Spoken } from './learned.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { joinClauses } from './named-things.ts';
+import { onceFor } from './once.ts';
 import type { Turn } from './turn.ts';
 
 /** The context that the fuel is written into. */
@@ -165,12 +166,8 @@ interface Mixed {
   readonly id: string;
 }
 
-const keptMixed = new WeakMap<Lexicon, { readonly mixed: Mixed | undefined }>();
-
 /** The answer that is said by naming two fuels more often than any other. */
-export function mixedOf(lexicon: Lexicon): Mixed | undefined {
-  const known = keptMixed.get(lexicon);
-  if (known !== undefined) return known.mixed;
+export const mixedOf: (lexicon: Lexicon) => Mixed | undefined = onceFor((lexicon) => {
   const names = namesOf(lexicon);
   const isOfTwo = ({ words }: Spoken): boolean => {
     const said = words.flatMap(
@@ -187,17 +184,11 @@ export function mixedOf(lexicon: Lexicon): Mixed | undefined {
       }),
     )
     .sort((one, other) => other.count - one.count);
-  const mixed = most === undefined || most.count === 0 ? undefined : most;
-  keptMixed.set(lexicon, { mixed });
-  return mixed;
-}
-
-const kept = new WeakMap<Lexicon, ReadonlyMap<string, { check: string; id: string }>>();
+  return most === undefined || most.count === 0 ? undefined : most;
+});
 
 /** What the fuels are called, that an engine may run on alone. */
-function namesOf(lexicon: Lexicon): ReadonlyMap<string, { check: string; id: string }> {
-  const known = kept.get(lexicon);
-  if (known !== undefined) return known;
+const namesOf = onceFor((lexicon: Lexicon) => {
   const names = new Map<string, { check: string; id: string }>();
   for (let length = 1; length <= mostWords; length += 1) {
     for (const check of lexicon.checks.values()) {
@@ -213,9 +204,8 @@ function namesOf(lexicon: Lexicon): ReadonlyMap<string, { check: string; id: str
       }
     }
   }
-  kept.set(lexicon, names);
   return names;
-}
+});
 
 /** True for an answer that says no more of the vehicle than which fuel is put in. */
 function isFuel(id: string, { check: { sets } }: CheckPhrases): boolean {
