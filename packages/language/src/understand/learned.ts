@@ -1,5 +1,6 @@
 import type { Terms } from '../typed/terms.ts';
 import type { Learning } from './lesson.ts';
+import { createNumbering, type Numbering } from './numbering.ts';
 import { onceWith } from './once.ts';
 
 /** A text as it is learned from: its terms, and every word of it as it was typed. */
@@ -53,14 +54,14 @@ export function* learn(
   answers: readonly (readonly Spoken[])[],
   made: MadeOf = asTyped,
 ): Learning<Learned> {
-  const { placeOf, weights } = inOrder(yield* fit(answers, made), answers.length);
+  const { columns: known, weights } = yield* fit(answers, made);
   const shares = new Float64Array(answers.length);
   return (text) => {
     // What denies nothing is the same either way.
     const how = text.terms.some((term) => term.startsWith('!')) ? made : asTyped;
     const { names, weights: by } = featuresInHand(text, how);
     const columns = new Int32Array(names.length);
-    for (let at = 0; at < names.length; at += 1) columns[at] = placeOf(names[at] ?? 0);
+    for (let at = 0; at < names.length; at += 1) columns[at] = known.find(names[at] ?? 0);
     weigh({ columns, weights: by }, weights, shares);
     const given: number[] = [];
     for (let at = 0; at < shares.length; at += 1) given.push(shares[at] ?? 0);
@@ -70,7 +71,7 @@ export function* learn(
 
 /** The columns of all features, and for each of them what it weighs for every answer. */
 interface Fitted {
-  readonly columns: ReadonlyMap<number, number>;
+  readonly columns: Numbering;
   readonly weights: Float32Array;
 }
 
@@ -79,26 +80,21 @@ const phrasesInStep = 100;
 
 function* fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Learning<Fitted> {
   const count = answers.length;
-  const columns = new Map<number, number>();
-  const columnOf = (name: number): number => {
-    const column = columns.get(name) ?? columns.size;
-    columns.set(name, column);
-    return column;
-  };
+  const columns = createNumbering();
   const said: (Row & { readonly answer: number })[][] = [];
   for (const [answer, phrases] of answers.entries()) {
     const own: (typeof said)[number] = [];
     for (const [at, phrase] of phrases.entries()) {
       if (at % phrasesInStep === 0) yield;
       const { names, weights } = featuresOf(phrase, made);
-      own.push({ answer, columns: names.map(columnOf), weights });
+      own.push({ answer, columns: names.map(columns.add), weights });
     }
     said.push(own);
   }
   // One phrase of each answer in turn, so that none is learned last.
   const rows = inTurn(said);
-  const weights = new Float32Array(columns.size * count);
-  const travelled = new Float32Array(columns.size * count).fill(leastTravelled);
+  const weights = new Float32Array(columns.size() * count);
+  const travelled = new Float32Array(columns.size() * count).fill(leastTravelled);
   // Filled anew for each text: a step of learning makes nothing that is thrown away.
   const shares = new Float64Array(count);
 
@@ -128,45 +124,6 @@ function* fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Learning<F
     }
   }
   return { columns, weights };
-}
-
-/** What is kept of what was learned: where each feature stands, and what it weighs. */
-interface Ordered {
-  /** Where a name stands among those that are known; -1 where it does not. */
-  readonly placeOf: (name: number) => number;
-  readonly weights: Float32Array;
-}
-
-/** Lists of names, upwards, and of where they begin take less room than a map from each to its column. */
-function inOrder({ columns, weights }: Fitted, count: number): Ordered {
-  const names = Int32Array.from(columns.keys()).sort();
-  const ordered = new Float32Array(weights.length);
-  names.forEach((name, place) => {
-    const column = columns.get(name) ?? 0;
-    ordered.set(weights.subarray(column * count, (column + 1) * count), place * count);
-  });
-  return { placeOf: placesOf(names), weights: ordered };
-}
-
-/** So many names that begin alike are gone through to find one, as the names are spread evenly. */
-const namesInRow = 2;
-
-/** Finds names among some that go upwards: by their first bits, and then one by one. */
-function placesOf(names: Int32Array): (name: number) => number {
-  const bits = Math.max(1, Math.ceil(Math.log2(names.length / namesInRow + 1)));
-  const rowOf = (name: number): number => (name >> (32 - bits)) + (1 << (bits - 1));
-  const starts = new Int32Array((1 << bits) + 1).fill(names.length);
-  for (let place = names.length - 1; place >= 0; place -= 1)
-    starts[rowOf(names[place] ?? 0)] = place;
-  for (let row = (1 << bits) - 1; row >= 0; row -= 1)
-    starts[row] = Math.min(starts[row] ?? 0, starts[row + 1] ?? 0);
-  return (name) => {
-    const row = rowOf(name);
-    const end = starts[row + 1] ?? 0;
-    for (let place = starts[row] ?? 0; place < end; place += 1)
-      if (names[place] === name) return place;
-    return -1;
-  };
 }
 
 /** How likely each answer is by the features of a row, put into `shares`. */
@@ -199,7 +156,10 @@ export const asDenied: MadeOf = (word, terms) => (isDenied(word, terms) ? `!${wo
 const featuresInHand = onceWith((text: Spoken, made: MadeOf) => featuresOf(text, made));
 
 function featuresOf({ terms, words }: Spoken, how: MadeOf): Features {
-  const { add, take } = gathering;
+  // The weight that is said last counts.
+  const add = (name: number, weight: number): void => {
+    gathered[gathering.add(name)] = weight;
+  };
   for (const word of words) add(hashOf(how(word, terms), kinds.word), wordWeight);
   for (const [index, term] of terms.entries()) {
     add(hashOf(term, kinds.term), 1);
@@ -215,66 +175,18 @@ function featuresOf({ terms, words }: Spoken, how: MadeOf): Features {
       }
     }
   }
-  return take();
+  const names = gathering.take();
+  let sum = 0;
+  for (let at = 0; at < names.length; at += 1) sum += (gathered[at] ?? 0) ** 2;
+  const length = Math.sqrt(sum);
+  const weights = new Float32Array(names.length);
+  for (let at = 0; at < names.length; at += 1) weights[at] = (gathered[at] ?? 0) / length;
+  return { names, weights };
 }
 
-/** Gathers the features of a text, each once. */
-interface Gathering {
-  /** The weight that is said last counts. */
-  readonly add: (name: number, weight: number) => void;
-  /** What was gathered; the next text begins anew. */
-  readonly take: () => Features;
-}
-
-/** One for all texts: of each only what is kept is made. */
-const gathering = createGathering();
-
-function createGathering(): Gathering {
-  let names = new Int32Array(512);
-  let weights = new Float64Array(names.length);
-  // Where each name stands, and one more: nought is a free place.
-  let places = new Int32Array(2 * names.length);
-  let count = 0;
-
-  const grow = (): void => {
-    const before = { names, weights, count };
-    names = new Int32Array(2 * count);
-    weights = new Float64Array(names.length);
-    places = new Int32Array(2 * names.length);
-    count = 0;
-    for (let at = 0; at < before.count; at += 1)
-      add(before.names[at] ?? 0, before.weights[at] ?? 0);
-  };
-  const add = (name: number, weight: number): void => {
-    if (count === names.length) grow();
-    const last = places.length - 1;
-    let place = name & last;
-    for (let at = places[place] ?? 0; at > 0; at = places[place] ?? 0) {
-      if (names[at - 1] === name) {
-        weights[at - 1] = weight;
-        return;
-      }
-      place = (place + 1) & last;
-    }
-    names[count] = name;
-    weights[count] = weight;
-    count += 1;
-    places[place] = count;
-  };
-  const take = (): Features => {
-    let sum = 0;
-    for (let at = 0; at < count; at += 1) sum += (weights[at] ?? 0) * (weights[at] ?? 0);
-    const length = Math.sqrt(sum);
-    // So that a long text counts no more than a short one.
-    const scaled = new Float32Array(count);
-    for (let at = 0; at < count; at += 1) scaled[at] = (weights[at] ?? 0) / length;
-    const taken = { names: names.slice(0, count), weights: scaled };
-    places.fill(0);
-    count = 0;
-    return taken;
-  };
-  return { add, take };
-}
+/** The features of one text and what each weighs: used again for the next, so that little is thrown away. */
+const gathering = createNumbering();
+const gathered: number[] = [];
 
 /** Where the hash of each kind of feature starts. */
 const kinds = { term: 1, word: 2, pair: 3, group: 4, deniedGroup: 5, denial: 6 };
