@@ -12,12 +12,18 @@ interface Noted {
   [found]?: Map<unknown, unknown>;
 }
 
+function notesOf(thing: Noted): Map<unknown, unknown> {
+  const { [found]: notes = new Map<unknown, unknown>() } = thing;
+  thing[found] = notes;
+  return notes;
+}
+
 /** Made of each thing when it is first asked for, and kept for as long as the thing is in hand. */
 export function onceFor<Thing extends object, Value>(
   make: (thing: Thing) => Value,
 ): (thing: Thing) => Value {
-  return (thing: Thing & Noted) => {
-    const notes = (thing[found] ??= new Map());
+  return (thing) => {
+    const notes = notesOf(thing);
     if (!notes.has(make)) notes.set(make, make(thing));
     return notes.get(make) as Value;
   };
@@ -27,9 +33,9 @@ export function onceFor<Thing extends object, Value>(
 export function onceWith<Thing extends object, Other, Value>(
   make: (thing: Thing, other: Other) => Value,
 ): (thing: Thing, other: Other) => Value {
-  const notesOf = onceFor((_: Thing) => new Map<Other, Value>());
+  const byOther = onceFor<Thing, Map<Other, Value>>(() => new Map());
   return (thing, other) => {
-    const notes = notesOf(thing);
+    const notes = byOther(thing);
     if (!notes.has(other)) notes.set(other, make(thing, other));
     return notes.get(other) as Value;
   };

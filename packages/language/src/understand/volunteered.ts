@@ -150,4 +150,4 @@ function fitsOf(heard: Heard, check: CheckPhrases, { weights }: Lexicon): Fit[] 
 }
 
 /** Several ways of understanding a text ask for them. */
-const fitsInHand = onceFor((_: Heard) => new Map<CheckPhrases, Fit[]>());
+const fitsInHand = onceFor<Heard, Map<CheckPhrases, Fit[]>>(() => new Map());
