@@ -82,15 +82,24 @@ function saidEither(turn: Turn, check: CheckPhrases): readonly Fit[] {
   const { lexicon } = listener;
   const { alternatives = [], turns = [], perhaps = [] } = lexicon.words;
   // Once is no turn: "now and then it clicks"; and what is said before belongs to none.
-  const [, ...byTurns] = cutAt(tokens, turns);
+  const [before = [], ...byTurns] = cutAt(tokens, turns);
   const [, ...byPerhaps] = cutAt(tokens, perhaps);
   const [inTurns] = [byTurns, byPerhaps].filter(({ length }) => length > 1);
-  const parts = inTurns ?? cutAt(tokens, alternatives);
-  if (parts.length < 2) return [];
-  const fits = parts.flatMap((part, at) => openOf(part, at, { parts, check, lexicon }) ?? []);
+  // `بنزين ولا ديزل` is either fuel, `تطق ولا تدور` no turning.
+  const isOfVehicle = Object.keys(check.check.sets).length > 0;
+  const between = alternatives.filter(
+    (word) => isOfVehicle || !lexicon.words.negators.includes(word),
+  );
+  const parts = inTurns ?? cutAt(tokens, between);
+  if (parts.length < 2 || (inTurns === undefined && deniesFirst(parts, turn))) return [];
+  const fits = parts.flatMap((part, at) =>
+    openOf(part, at, { parts, check, lexicon, isInTurns: parts === byTurns }),
+  );
   // What comes in turns is an answer itself to how evenly it turns: "now fast, now slow".
   const whole = parts === byTurns ? chosen(tokens, check, lexicon) : undefined;
-  if (whole !== undefined && whole.score >= sureOfTurns) return [];
+  const isPart = fits.some(({ id, score }) => id === whole?.id && score >= whole.score);
+  const isSaidBefore = chosen(before, check, lexicon)?.id === whole?.id;
+  if (whole !== undefined && whole.score >= sureOfTurns && (!isPart || isSaidBefore)) return [];
   const each = fits.filter(({ id }, at) => fits.findIndex((fit) => fit.id === id) === at);
   // "Maybe it clicks, maybe not"; what comes in turns is none of the answers.
   const isOrNot = parts !== byTurns && isOpenToNot(parts, check, lexicon);
@@ -138,27 +147,36 @@ function cutAt(
   return parts;
 }
 
-/** What the words next to an "or" say, without who does not know. */
-function openOf(
-  part: readonly Token[],
-  at: number,
-  by: {
-    readonly parts: readonly (readonly Token[])[];
-    readonly check: CheckPhrases;
-    readonly lexicon: Lexicon;
-  },
-): Fit | undefined {
+/** True for "no click or grinding", which is neither, "it does not click or turn", `ولا صوت ولا حركة`. */
+function deniesFirst(
+  [first = []]: readonly (readonly Token[])[],
+  { tokens, listener: { lexicon } }: Turn,
+): boolean {
+  const [opening] = tokens;
+  if (opening !== undefined && isNegator(opening, lexicon)) return true;
+  return deniesSome(cutClauses(first, lexicon).at(-1) ?? [], lexicon);
+}
+
+/** A text that is cut where it leaves an answer open. */
+interface Parts {
+  readonly parts: readonly (readonly Token[])[];
+  readonly check: CheckPhrases;
+  readonly lexicon: Lexicon;
+  readonly isInTurns: boolean;
+}
+
+/** What the words next to an "or" may say, without who does not know. */
+function openOf(part: readonly Token[], at: number, by: Parts): readonly Fit[] {
   const { parts, check, lexicon } = by;
+  const fitting = (said: readonly Token[]): readonly Fit[] => mayMean(said, by);
   const isFirst = parts.slice(0, at).every(({ length }) => length === 0);
   const clauses = cutClauses(withoutPhrases(part, lexicon.words.talk['dont-know']), lexicon);
   const near = (isFirst ? clauses.at(-1) : clauses[0]) ?? [];
-  // "It does not click or turn" leaves nothing open.
-  if (isFirst && deniesSome(near, lexicon)) return undefined;
-  const own = chosen(near, check, lexicon);
-  if (own !== undefined) return own;
-  const whole = chosen(part, check, lexicon);
+  const own = fitting(near);
+  if (own.length > 0) return own;
+  const whole = fitting(part);
   const others = joinClauses(clauses.filter((clause) => clause !== near));
-  return chosen(others, check, lexicon) === undefined ? whole : undefined;
+  return chosen(others, check, lexicon) === undefined ? whole : [];
 }
 
 function isNegator(token: Token, { words }: Lexicon): boolean {
@@ -172,4 +190,19 @@ function deniesSome(tokens: readonly Token[], { reader }: Lexicon): boolean {
 function chosen(tokens: readonly Token[], check: CheckPhrases, lexicon: Lexicon): Fit | undefined {
   const choice = chooseOption(hearTokens(tokens, lexicon), check);
   return choice.type === 'one' ? choice.fit : undefined;
+}
+
+/** Answers that words come as close to as this may be meant: "it clicks" may be either of two. */
+const closeTo = 0.4;
+
+/** The answer that words say, or those that they may; of what comes in turns one as well. */
+function mayMean(
+  tokens: readonly Token[],
+  { check, lexicon, isInTurns }: Pick<Parts, 'check' | 'lexicon' | 'isInTurns'>,
+): readonly Fit[] {
+  const choice = chooseOption(hearTokens(tokens, lexicon), check);
+  if (choice.type === 'one') return [choice.fit];
+  const fits = choice.type === 'close' ? choice.fits : [];
+  const isClose = fits.some(({ score }) => score >= closeTo) && (isInTurns || fits.length > 1);
+  return isClose ? fits : [];
 }
