@@ -41,6 +41,26 @@ export function readPerhaps(turn: Turn): Understood | undefined {
 /** One "maybe" cuts a text in two and is a hedge. */
 const mostPerhaps = 2;
 
+/** Each of two clauses says another answer as surely as this, and the text none more surely than that. */
+const [sureOfEach, unsureOfAll] = [0.85, 0.9];
+
+/** "It goes dim but stays bright", "fast clicks and the key won't turn": of two answers both are offered. */
+export function readBoth(turn: Turn): Understood | undefined {
+  const { tokens, clauses, heard, listener } = turn;
+  const check = optionsInHand(turn);
+  const [first, second, more] = clauses;
+  if (check?.check.form.kind !== 'choice' || isOfSeveral(check)) return undefined;
+  if (first === undefined || second === undefined || more !== undefined) return undefined;
+  // Behind a comma it is often the same in other words: "one big clunk, then silence".
+  if (tokens.some(({ kind }) => kind === 'mark')) return undefined;
+  const whole = chooseOption(heard, check);
+  if (whole.type === 'one' && whole.fit.score >= unsureOfAll) return undefined;
+  const fits = [first, second].flatMap((clause) => chosen(clause, check, listener.lexicon) ?? []);
+  const [one, other] = fits.filter(({ score }) => score >= sureOfEach);
+  if (one === undefined || other === undefined || one.id === other.id) return undefined;
+  return offersOf([one, other].map((fit) => ({ check, fit })));
+}
+
 /** What is said beside not knowing whether it is so: nothing beside "no idea if it was on". */
 function besideWhether({
   tokens,

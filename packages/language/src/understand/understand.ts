@@ -7,7 +7,7 @@ import { withOwnFuel } from './own-fuel.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
 import { readCorrection } from './said-correction.ts';
 import { readDay } from './said-day.ts';
-import { readEither, readPerhaps } from './said-either.ts';
+import { readBoth, readEither, readPerhaps } from './said-either.ts';
 import { readFalseAlarm } from './said-false-alarm.ts';
 import { readPutRight } from './put-right.ts';
 import { readFigures } from './said-figures.ts';
@@ -175,6 +175,7 @@ const readings: readonly Reading[] = [
   readFigures,
   readEither,
   readSeveral,
+  readBoth,
   readChoice,
   readUneasy,
   readLooseTalk,
