@@ -14,7 +14,14 @@ import { readFigures } from './said-figures.ts';
 import { readInterrupt, readUneasy } from './said-interrupt.ts';
 import { readLanguage } from './said-language.ts';
 import { readMeter } from './said-meter.ts';
-import { readAwaited, readContext, readLooseTalk, readTalk, readWorkDone } from './said-talk.ts';
+import {
+  readAwaited,
+  readContext,
+  readLooseTalk,
+  readSureTalk,
+  readTalk,
+  readWorkDone,
+} from './said-talk.ts';
 import { readNothing } from './said-nothing.ts';
 import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
@@ -171,6 +178,7 @@ const readings: readonly Reading[] = [
   readTalk,
   readMeter,
   readContext,
+  readSureTalk,
   readPutRight,
   readFigures,
   readEither,
