@@ -112,17 +112,20 @@ function saidEither(turn: Turn, check: CheckPhrases): readonly Fit[] {
   );
   const parts = inTurns ?? cutAt(tokens, between);
   if (parts.length < 2 || (inTurns === undefined && deniesFirst(parts, turn))) return [];
-  const fits = parts.flatMap((part, at) =>
-    openOf(part, at, { parts, check, lexicon, isInTurns: parts === byTurns }),
-  );
+  const isInTurns = parts === byTurns;
+  const open = parts.map((part, at) => openOf(part, at, { parts, check, lexicon, isInTurns }));
+  const fits = open.flat();
   // What comes in turns is an answer itself to how evenly it turns: "now fast, now slow".
-  const whole = parts === byTurns ? chosen(tokens, check, lexicon) : undefined;
-  const isPart = fits.some(({ id, score }) => id === whole?.id && score >= whole.score);
+  const whole = isInTurns ? chosen(tokens, check, lexicon) : undefined;
+  const isWhole = ({ id }: Fit): boolean => id === whole?.id;
+  const isPart = fits.some((fit) => isWhole(fit) && fit.score >= (whole?.score ?? 0));
+  const isSure = (whole?.score ?? 0) >= sureOfTurns && !isPart;
+  const isEach = open.every((some) => some.length === 0 || some.some(isWhole));
   const isSaidBefore = chosen(before, check, lexicon)?.id === whole?.id;
-  if (whole !== undefined && whole.score >= sureOfTurns && (!isPart || isSaidBefore)) return [];
+  if (whole !== undefined && (isSure || isEach || isSaidBefore)) return [];
   const each = fits.filter(({ id }, at) => fits.findIndex((fit) => fit.id === id) === at);
   // "Maybe it clicks, maybe not"; what comes in turns is none of the answers.
-  const isOrNot = parts !== byTurns && isOpenToNot(parts, check, lexicon);
+  const isOrNot = !isInTurns && isOpenToNot(parts, check, lexicon);
   return each.length > 1 || isOrNot ? each : [];
 }
 

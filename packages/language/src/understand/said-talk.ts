@@ -201,12 +201,13 @@ export function readTalk(turn: Turn): Understood | undefined {
   }
 }
 
-/** Talk that is found by its words, or another that the text is heard to be more surely than that. */
+/** Talk that is found by its words, or another that the text surely sounds like. */
 function asHeard(talk: Exclude<TaughtTalk, 'correction'> | 'numbers', turn: Turn): Understood {
-  const isLiteral = turn.listener.lexicon.talk[talk].literal.some((phrase) =>
-    isPhrase(turn.literal, phrase),
-  );
-  return talkOf(isLiteral ? talk : (talkLike(turn) ?? talk), turn);
+  const { talk: lists, isHeard, talkHeard } = turn.listener.lexicon;
+  const isLiteral = lists[talk].literal.some((phrase) => isPhrase(turn.literal, phrase));
+  if (isLiteral || !isHeard) return talkOf(talk, turn);
+  const { word, share } = talkHeard()(turn.heard);
+  return talkOf(share >= sure ? word : talk, turn);
 }
 
 /** What only sounds like a correction may be an answer: nothing is undone for it. */

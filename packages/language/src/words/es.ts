@@ -135,7 +135,7 @@ export const esWords: Words = {
     ochocientos: 800,
     novecientos: 900,
   },
-  scales: { mil: 1000 },
+  scales: { mil: 1000, década: 10, décadas: 10 },
   decimalZero: ['cero'],
   // "doce con cuatro" is said as often as "doce coma cuatro" or "doce punto cuatro".
   point: ['coma', 'comma', 'punto', 'con'],

@@ -62,7 +62,7 @@ export const frWords: Words = {
     octante: 80,
     nonante: 90,
   },
-  scales: { cent: 100, cents: 100, mille: 1000 },
+  scales: { cent: 100, cents: 100, mille: 1000, décennie: 10, décennies: 10 },
   decimalZero: [],
   point: ['virgule', 'point'],
   joins: ['et'],
