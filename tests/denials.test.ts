@@ -12,6 +12,7 @@ function show(understood: Understood): string {
   return understood.inputs
     .flatMap((input): string[] => {
       if (input.type === 'interrupt') return [input.interrupt];
+      if (input.type === 'talk') return [input.talk];
       if (input.type !== 'answers') return [input.type];
       return input.answers.map(({ check, value }) =>
         'value' in value ? `${check}=${value.value}` : `${check}=${value.join('+')}`,
@@ -63,6 +64,52 @@ describe('what comes in turns is asked back, unless the turns are the answer', (
     ['fr', 'dash', "parfois ça baisse, parfois ça s'éteint", 'asked back'],
     ['de', 'crank-rhythm', 'eiert, mal schnell mal langsam, unrund', 'crank-rhythm=uneven'],
     ['ar', 'crank-rhythm', 'يعرج، مرة سريع مرة بطيء', 'crank-rhythm=uneven'],
+  ]);
+});
+
+describe('what may itself be either of two answers is left open as well', () => {
+  hold([
+    ['fr', 'complaint', 'soit il claque soit il tourne lentement, je sais plus', 'asked back'],
+    ['pl', 'boost', 'raz kręci powoli, raz normalnie', 'asked back'],
+    ['ar', 'drive', 'بنزين ولا ديزل، مو متأكد', 'asked back'],
+    ['ar', 'complaint', 'ما في صوت ولا حركة', 'complaint=silent'],
+    ['ar', 'complaint', 'مرة تطق طقة وحدة ومرة تجرش', 'asked back'],
+    ['ar', 'crank-rhythm', 'متقطع، مرة سريع ومرة بطيء', 'crank-rhythm=uneven'],
+  ]);
+});
+
+describe('two clauses that say two answers are asked back', () => {
+  hold([
+    ['en', 'complaint', "clicks fast and the key won't turn", 'asked back'],
+    ['de', 'dash', 'hell und ganz aus', 'asked back'],
+    ['es', 'dash', 'brillante y apagado total', 'asked back'],
+    ['pl', 'dash', 'świeci jasno i zgasła całkiem', 'asked back'],
+    ['fr', 'dash', "il reste bien allumé et il s'éteint complètement", 'asked back'],
+    ['en', 'complaint', 'one clunk and then silence', 'complaint=single-click'],
+  ]);
+});
+
+describe('of three answers or more one that is denied leaves the others', () => {
+  hold([
+    ['de', 'terminals', 'nicht lose', 'asked back'],
+    ['en', 'terminals', 'not corroded', 'asked back'],
+    ['fr', 'battery-look', 'pas fendue', 'asked back'],
+    ['ar', 'terminals', 'مش مصدية', 'asked back'],
+    ['de', 'brake-lamps', 'leuchten nicht', 'brake-lamps=dark'],
+    ['en', 'complaint', 'no click', 'complaint=silent'],
+  ]);
+});
+
+describe('talk is no answer, and the one kind not another', () => {
+  hold([
+    ['en', 'kit', 'get me somebody on the phone', 'person'],
+    ['de', 'kit', 'lassen wir das, ich hab keine Lust mehr', 'stop'],
+    ['fr', 'history', 'passez-moi un vrai humain', 'person'],
+    ['fr', 'battery-crank', 'ça sert à quoi', 'why'],
+    ['fr', 'history', 'à quoi riment ces questions', 'why'],
+    ['es', 'terminals', 'yo de eso no entiendo', 'dont-know'],
+    ['ar', 'security-lamp', 'معرفش، مبصتش', 'dont-know'],
+    ['ar', 'history', 'ليش كل هالأسئلة', 'why'],
   ]);
 });
 

@@ -302,8 +302,8 @@ describe('what is printed, what was before and what is rounded gives way to what
     ['en', 'battery-rest', 'label says 12V 60Ah but I measure only 10.6', rest(10.6)],
     ['pl', 'battery-rest', 'na naklejce 12 V 74 Ah a mierzę 9,4', rest(9.4)],
     ['fr', 'battery-rest', "l'écran donne 12,58 mais il est réglé sur le 20", rest(12.58)],
-    ['en', 'battery-rest', '-12.6 as I had the leads the wrong way round', rest(12.6)],
-    ['de', 'battery-rest', 'minus 12,2, hab die Kabel vertauscht', rest(12.2)],
+    ['en', 'battery-rest', '-12.6 as I had the leads the wrong way round', 'offered'],
+    ['de', 'battery-rest', 'minus 12,2, hab die Kabel vertauscht', 'offered'],
     ['pl', 'battery-rest', 'minus 12,4', 'offered'],
     ['en', 'battery-crank', 'dips to just under 9, say 8.9', 'battery-crank=8.9 V'],
     ['fr', 'battery-rest', 'onze volts et des poussières, onze virgule trois', rest(11.3)],
@@ -539,23 +539,22 @@ describe('decimals are said digit by digit', () => {
   ]);
 });
 
-describe('a voltage below nought comes of leads that were held the wrong way round', () => {
+describe('a figure below nought of leads that were held the wrong way round is questioned', () => {
   hold([
-    [
-      'en',
-      'battery-rest',
-      'it says negative 12.44, red and black are flipped',
-      'battery-rest=12.44 V',
-    ],
-    ['en', 'charging', '-14.2, mixed the leads up', 'charging=14.2 V'],
-    ['fr', 'drop-ground', "-0,3 j'ai du intervertir les cables", 'drop-ground=0.3 V'],
-    ['fr', 'charging', '-14,2 jai confondu le rouge avec le noir', 'charging=14.2 V'],
-    ['es', 'charging', '-14,2 me equivoqué de puntas', 'charging=14.2 V'],
-    ['es', 'battery-rest', 'marca -12,4, se me cruzaron las pinzas', 'battery-rest=12.4 V'],
-    ['pl', 'battery-crank', 'minus 9,8 bo mi sie kabelki zamieniły', 'battery-crank=9.8 V'],
-    ['pl', 'battery-rest', 'Minus 12,5 bo mi się sondy zamieniły', 'battery-rest=12.5 V'],
-    ['ar', 'battery-rest', '-12.6 اظن قلبت المجسات', 'battery-rest=12.6 V'],
-    ['ar', 'battery-crank', 'سالب 9.8 لاني مبدل الاحمر بالاسود', 'battery-crank=9.8 V'],
+    ['en', 'battery-rest', 'it says negative 12.44, red and black are flipped', 'offered'],
+    ['en', 'charging', '-14.2, mixed the leads up', 'offered'],
+    ['en', 'drop-ground', '-0.15, i think the probes may be the wrong way round', 'offered'],
+    ['es', 'drop-ground', '-0,15, me parece que puse las puntas al revés', 'offered'],
+    ['de', 'battery-rest', 'minus zwölf vier, messspitzen verdreht', 'offered'],
+    ['en', 'battery-rest', 'swapped the leads, 12.4', rest(12.4)],
+    ['fr', 'drop-ground', "-0,3 j'ai du intervertir les cables", 'offered'],
+    ['fr', 'charging', '-14,2 jai confondu le rouge avec le noir', 'offered'],
+    ['es', 'charging', '-14,2 me equivoqué de puntas', 'offered'],
+    ['es', 'battery-rest', 'marca -12,4, se me cruzaron las pinzas', 'offered'],
+    ['pl', 'battery-crank', 'minus 9,8 bo mi sie kabelki zamieniły', 'offered'],
+    ['pl', 'battery-rest', 'Minus 12,5 bo mi się sondy zamieniły', 'offered'],
+    ['ar', 'battery-rest', '-12.6 اظن قلبت المجسات', 'offered'],
+    ['ar', 'battery-crank', 'سالب 9.8 لاني مبدل الاحمر بالاسود', 'offered'],
   ]);
 });
 

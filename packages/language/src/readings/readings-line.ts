@@ -29,7 +29,14 @@ import type { Token } from '../typed/token.ts';
  */
 export function readLine(typed: readonly Token[], context: LineContext): LineResult {
   const spelled = spellNumbers(typed, context.lexicon.numbers);
-  const tokens = withoutRest(rightWayRound(spelled, context), context);
+  const meant = rightWayRound(spelled, context);
+  if (meant === undefined) return readLoaded(withoutRest(spelled, context), context);
+  const line = readLoaded(withoutRest(meant, context), context);
+  return line.type === 'readings' ? { type: 'doubtful', readings: line.readings } : line;
+}
+
+/** A line, with the load under which a voltage was read. */
+function readLoaded(tokens: readonly Token[], context: LineContext): LineResult {
   const load = loadIn(tokens, context);
   if (load === undefined) return readKept(tokens, context);
   const without = tokens.filter((_, index) => index < load.start || index >= load.end);
@@ -45,13 +52,14 @@ export function readLine(typed: readonly Token[], context: LineContext): LineRes
   return { ...line, readings };
 }
 
-/** The tokens, where a voltage below nought comes of leads that were held the wrong way round. */
+/** What figures below nought are likely to be where the meter's leads may have been swapped. */
 function rightWayRound(
   tokens: readonly Token[],
   { inHand, lexicon }: LineContext,
-): readonly Token[] {
-  if (inHand !== undefined && unitOf(inHand) === 'Cel') return tokens;
-  if (!hasWord(tokens, figureWordsOf(lexicon.words).swapped)) return tokens;
+): readonly Token[] | undefined {
+  const isBelow = tokens.some((token) => token.kind === 'number' && token.value < 0);
+  if (!isBelow || (inHand !== undefined && unitOf(inHand) === 'Cel')) return undefined;
+  if (!hasWord(tokens, figureWordsOf(lexicon.words).swapped)) return undefined;
   return tokens.map((token) =>
     token.kind === 'number' ? { ...token, value: Math.abs(token.value) } : token,
   );

@@ -41,6 +41,26 @@ export function readPerhaps(turn: Turn): Understood | undefined {
 /** One "maybe" cuts a text in two and is a hedge. */
 const mostPerhaps = 2;
 
+/** Each of two clauses says another answer as surely as this, and the text none more surely than that. */
+const [sureOfEach, unsureOfAll] = [0.85, 0.9];
+
+/** "It goes dim but stays bright", "fast clicks and the key won't turn": of two answers both are offered. */
+export function readBoth(turn: Turn): Understood | undefined {
+  const { tokens, clauses, heard, listener } = turn;
+  const check = optionsInHand(turn);
+  const [first, second, more] = clauses;
+  if (check?.check.form.kind !== 'choice' || isOfSeveral(check)) return undefined;
+  if (first === undefined || second === undefined || more !== undefined) return undefined;
+  // Behind a comma it is often the same in other words: "one big clunk, then silence".
+  if (tokens.some(({ kind }) => kind === 'mark')) return undefined;
+  const whole = chooseOption(heard, check);
+  if (whole.type === 'one' && whole.fit.score >= unsureOfAll) return undefined;
+  const fits = [first, second].flatMap((clause) => chosen(clause, check, listener.lexicon) ?? []);
+  const [one, other] = fits.filter(({ score }) => score >= sureOfEach);
+  if (one === undefined || other === undefined || one.id === other.id) return undefined;
+  return offersOf([one, other].map((fit) => ({ check, fit })));
+}
+
 /** What is said beside not knowing whether it is so: nothing beside "no idea if it was on". */
 function besideWhether({
   tokens,
@@ -82,18 +102,30 @@ function saidEither(turn: Turn, check: CheckPhrases): readonly Fit[] {
   const { lexicon } = listener;
   const { alternatives = [], turns = [], perhaps = [] } = lexicon.words;
   // Once is no turn: "now and then it clicks"; and what is said before belongs to none.
-  const [, ...byTurns] = cutAt(tokens, turns);
+  const [before = [], ...byTurns] = cutAt(tokens, turns);
   const [, ...byPerhaps] = cutAt(tokens, perhaps);
   const [inTurns] = [byTurns, byPerhaps].filter(({ length }) => length > 1);
-  const parts = inTurns ?? cutAt(tokens, alternatives);
-  if (parts.length < 2) return [];
-  const fits = parts.flatMap((part, at) => openOf(part, at, { parts, check, lexicon }) ?? []);
+  // `بنزين ولا ديزل` is either fuel, `تطق ولا تدور` no turning.
+  const isOfVehicle = Object.keys(check.check.sets).length > 0;
+  const between = alternatives.filter(
+    (word) => isOfVehicle || !lexicon.words.negators.includes(word),
+  );
+  const parts = inTurns ?? cutAt(tokens, between);
+  if (parts.length < 2 || (inTurns === undefined && deniesFirst(parts, turn))) return [];
+  const isInTurns = parts === byTurns;
+  const open = parts.map((part, at) => openOf(part, at, { parts, check, lexicon, isInTurns }));
+  const fits = open.flat();
   // What comes in turns is an answer itself to how evenly it turns: "now fast, now slow".
-  const whole = parts === byTurns ? chosen(tokens, check, lexicon) : undefined;
-  if (whole !== undefined && whole.score >= sureOfTurns) return [];
+  const whole = isInTurns ? chosen(tokens, check, lexicon) : undefined;
+  const isWhole = ({ id }: Fit): boolean => id === whole?.id;
+  const isPart = fits.some((fit) => isWhole(fit) && fit.score >= (whole?.score ?? 0));
+  const isSure = (whole?.score ?? 0) >= sureOfTurns && !isPart;
+  const isEach = open.every((some) => some.length === 0 || some.some(isWhole));
+  const isSaidBefore = chosen(before, check, lexicon)?.id === whole?.id;
+  if (whole !== undefined && (isSure || isEach || isSaidBefore)) return [];
   const each = fits.filter(({ id }, at) => fits.findIndex((fit) => fit.id === id) === at);
   // "Maybe it clicks, maybe not"; what comes in turns is none of the answers.
-  const isOrNot = parts !== byTurns && isOpenToNot(parts, check, lexicon);
+  const isOrNot = !isInTurns && isOpenToNot(parts, check, lexicon);
   return each.length > 1 || isOrNot ? each : [];
 }
 
@@ -138,27 +170,36 @@ function cutAt(
   return parts;
 }
 
-/** What the words next to an "or" say, without who does not know. */
-function openOf(
-  part: readonly Token[],
-  at: number,
-  by: {
-    readonly parts: readonly (readonly Token[])[];
-    readonly check: CheckPhrases;
-    readonly lexicon: Lexicon;
-  },
-): Fit | undefined {
+/** True for "no click or grinding", which is neither, "it does not click or turn", `ولا صوت ولا حركة`. */
+function deniesFirst(
+  [first = []]: readonly (readonly Token[])[],
+  { tokens, listener: { lexicon } }: Turn,
+): boolean {
+  const [opening] = tokens;
+  if (opening !== undefined && isNegator(opening, lexicon)) return true;
+  return deniesSome(cutClauses(first, lexicon).at(-1) ?? [], lexicon);
+}
+
+/** A text that is cut where it leaves an answer open. */
+interface Parts {
+  readonly parts: readonly (readonly Token[])[];
+  readonly check: CheckPhrases;
+  readonly lexicon: Lexicon;
+  readonly isInTurns: boolean;
+}
+
+/** What the words next to an "or" may say, without who does not know. */
+function openOf(part: readonly Token[], at: number, by: Parts): readonly Fit[] {
   const { parts, check, lexicon } = by;
+  const fitting = (said: readonly Token[]): readonly Fit[] => mayMean(said, by);
   const isFirst = parts.slice(0, at).every(({ length }) => length === 0);
   const clauses = cutClauses(withoutPhrases(part, lexicon.words.talk['dont-know']), lexicon);
   const near = (isFirst ? clauses.at(-1) : clauses[0]) ?? [];
-  // "It does not click or turn" leaves nothing open.
-  if (isFirst && deniesSome(near, lexicon)) return undefined;
-  const own = chosen(near, check, lexicon);
-  if (own !== undefined) return own;
-  const whole = chosen(part, check, lexicon);
+  const own = fitting(near);
+  if (own.length > 0) return own;
+  const whole = fitting(part);
   const others = joinClauses(clauses.filter((clause) => clause !== near));
-  return chosen(others, check, lexicon) === undefined ? whole : undefined;
+  return chosen(others, check, lexicon) === undefined ? whole : [];
 }
 
 function isNegator(token: Token, { words }: Lexicon): boolean {
@@ -172,4 +213,19 @@ function deniesSome(tokens: readonly Token[], { reader }: Lexicon): boolean {
 function chosen(tokens: readonly Token[], check: CheckPhrases, lexicon: Lexicon): Fit | undefined {
   const choice = chooseOption(hearTokens(tokens, lexicon), check);
   return choice.type === 'one' ? choice.fit : undefined;
+}
+
+/** Answers that words come as close to as this may be meant: "it clicks" may be either of two. */
+const closeTo = 0.4;
+
+/** The answer that words say, or those that they may; of what comes in turns one as well. */
+function mayMean(
+  tokens: readonly Token[],
+  { check, lexicon, isInTurns }: Pick<Parts, 'check' | 'lexicon' | 'isInTurns'>,
+): readonly Fit[] {
+  const choice = chooseOption(hearTokens(tokens, lexicon), check);
+  if (choice.type === 'one') return [choice.fit];
+  const fits = choice.type === 'close' ? choice.fits : [];
+  const isClose = fits.some(({ score }) => score >= closeTo) && (isInTurns || fits.length > 1);
+  return isClose ? fits : [];
 }

@@ -236,6 +236,7 @@ function readFigureLine(turn: Turn, nominal: 12 | 24): LineResult {
   const context = { ...lineContext(turn, isAsked(turn) ? turn.inHand : undefined), nominal };
   const line = readLine(withoutTold(turn), context);
   if (line.type === 'readings' || line.type === 'none') return line;
+  if (line.type === 'doubtful' && line.doubt === undefined) return line;
   // What asks which of two holds may stand behind a comma.
   if (leftOpen(spellNumbers(turn.tokens, lexicon.numbers), context) !== undefined) return line;
   // A bound is none the less one for what stands behind a comma.

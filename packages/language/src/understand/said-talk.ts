@@ -197,8 +197,39 @@ export function readTalk(turn: Turn): Understood | undefined {
     case 'done':
       return optionsInHand(turn) === undefined ? noAnswer(turn, talk) : readYesNo(turn, talk);
     default:
-      return input([{ type: 'talk', talk }], talk);
+      return asHeard(talk, turn);
   }
+}
+
+/** Talk that is found by its words, or another that the text surely sounds like. */
+function asHeard(talk: Exclude<TaughtTalk, 'correction'> | 'numbers', turn: Turn): Understood {
+  const { talk: lists, isHeard, talkHeard } = turn.listener.lexicon;
+  const isLiteral = lists[talk].literal.some((phrase) => isPhrase(turn.literal, phrase));
+  if (isLiteral || !isHeard) return talkOf(talk, turn);
+  const { word, share } = talkHeard()(turn.heard);
+  return talkOf(share >= sure ? word : talk, turn);
+}
+
+/** What only sounds like a correction may be an answer: nothing is undone for it. */
+function talkOf(talk: TaughtTalk | 'numbers', turn: Turn): Understood {
+  return talk === 'correction'
+    ? unclear(turn, 'which-check', talk)
+    : input([{ type: 'talk', talk }], talk);
+}
+
+/** A text that is talk as surely as this is no answer that it is not likely to be. */
+const surely = 0.95;
+
+/** Talk that a text surely is, at a question of which it is likely no answer: "get me a person". */
+export function readSureTalk(turn: Turn): Understood | undefined {
+  const { heard, tokens, listener } = turn;
+  const { isHeard, talkHeard } = listener.lexicon;
+  const check = optionsInHand(turn);
+  if (!isHeard || check === undefined || tokens.some(({ kind }) => kind === 'number'))
+    return undefined;
+  const { word, share } = talkHeard()(heard);
+  if (share < surely || Math.max(...check.taught()(heard).answers) >= sure) return undefined;
+  return talkOf(word, turn);
 }
 
 function noAnswer(turn: Turn, talk: HeardTalk): Understood {
@@ -271,18 +302,24 @@ function kitToBeAsked({ awaiting, answered, checks, kit }: Hearing): string | un
     ?.id;
 }
 
+/** A text that is as likely as this to be other talk than its words say is asked back. */
+const otherwise = 0.25;
+
 /** Talk as it is put in a longer sentence: "I would like to talk to a person, please". */
 export function readLooseTalk(turn: Turn): Understood | undefined {
   const { heard, listener } = turn;
   const { lexicon } = listener;
-  const meant = talkLike(turn) ?? looseTalk.find((word) => containsPlainTalk(heard, lexicon, word));
-  // "I can't turn the key" tells what is wrong.
-  if ((meant === 'cannot' || meant === 'dont-know') && tellsSomething(turn)) return undefined;
-  // What only sounds like one may be an answer: nothing is undone for it.
-  if (meant === 'correction') return unclear(turn, 'which-check', meant);
+  const like = talkLike(turn);
+  const meant = like ?? looseTalk.find((word) => containsPlainTalk(heard, lexicon, word));
+  if (meant !== undefined) {
+    // "I can't turn the key" tells what is wrong.
+    if ((meant === 'cannot' || meant === 'dont-know') && tellsSomething(turn)) return undefined;
+    const { word, share } = lexicon.talkHeard()(heard);
+    const isOpen = like === undefined && word !== meant && share >= otherwise;
+    return isOpen ? undefined : talkOf(meant, turn);
+  }
   const asksWhy = lexicon.talk.why.said.some((phrase) => findPhrase(heard, phrase) === 0);
-  const said = meant ?? (asksWhy ? 'why' : undefined);
-  return said === undefined ? undefined : input([{ type: 'talk', talk: said }], said);
+  return asksWhy ? talkOf('why', turn) : undefined;
 }
 
 /** No word is learned from that is as short as this. */

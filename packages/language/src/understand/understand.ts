@@ -7,14 +7,21 @@ import { withOwnFuel } from './own-fuel.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
 import { readCorrection } from './said-correction.ts';
 import { readDay } from './said-day.ts';
-import { readEither, readPerhaps } from './said-either.ts';
+import { readBoth, readEither, readPerhaps } from './said-either.ts';
 import { readFalseAlarm } from './said-false-alarm.ts';
 import { readPutRight } from './put-right.ts';
 import { readFigures } from './said-figures.ts';
 import { readInterrupt, readUneasy } from './said-interrupt.ts';
 import { readLanguage } from './said-language.ts';
 import { readMeter } from './said-meter.ts';
-import { readAwaited, readContext, readLooseTalk, readTalk, readWorkDone } from './said-talk.ts';
+import {
+  readAwaited,
+  readContext,
+  readLooseTalk,
+  readSureTalk,
+  readTalk,
+  readWorkDone,
+} from './said-talk.ts';
 import { readNothing } from './said-nothing.ts';
 import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
@@ -174,10 +181,12 @@ const readings: readonly Reading[] = [
   readTalk,
   readMeter,
   readContext,
+  readSureTalk,
   readPutRight,
   readFigures,
   readEither,
   readSeveral,
+  readBoth,
   readChoice,
   readUneasy,
   readLooseTalk,

@@ -83,7 +83,7 @@ export const deWords: Words = {
     'ein dreiviertel': 0.75,
     'eine dreiviertel': 0.75,
   },
-  scales: { hundert: 100, tausend: 1000 },
+  scales: { hundert: 100, tausend: 1000, jahrzehnt: 10, jahrzehnte: 10, jahrzehnten: 10 },
   decimalZero: [],
   point: ['komma', 'koma', 'punkt', 'beistrich'],
   joins: ['und'],

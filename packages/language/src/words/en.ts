@@ -40,7 +40,7 @@ export const enWords: Words = {
     eighty: 80,
     ninety: 90,
   },
-  scales: { hundred: 100, thousand: 1000, dozen: 12 },
+  scales: { hundred: 100, thousand: 1000, dozen: 12, decade: 10, decades: 10 },
   decimalZero: ['oh', 'o'],
   point: ['point', 'pt', 'dot', 'decimal'],
   joins: ['and', 'n', 'an'],

@@ -69,6 +69,7 @@ export const esWords: Words = {
   cardinals: {
     cero: 0,
     // "un" alone is an article; before these words it is a number.
+    'una década': 10,
     'un año': 1,
     'un voltio': 1,
     'un volt': 1,
@@ -135,7 +136,7 @@ export const esWords: Words = {
     ochocientos: 800,
     novecientos: 900,
   },
-  scales: { mil: 1000 },
+  scales: { mil: 1000, décadas: 10 },
   decimalZero: ['cero'],
   // "doce con cuatro" is said as often as "doce coma cuatro" or "doce punto cuatro".
   point: ['coma', 'comma', 'punto', 'con'],

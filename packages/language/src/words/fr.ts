@@ -17,6 +17,7 @@ export const frWords: Words = {
     vigesimal: true,
   },
   cardinals: {
+    'une décennie': 10,
     zéro: 0,
     un: 1,
     une: 1,
@@ -62,7 +63,7 @@ export const frWords: Words = {
     octante: 80,
     nonante: 90,
   },
-  scales: { cent: 100, cents: 100, mille: 1000 },
+  scales: { cent: 100, cents: 100, mille: 1000, décennies: 10 },
   decimalZero: [],
   point: ['virgule', 'point'],
   joins: ['et'],

@@ -134,7 +134,7 @@ export const plWords: Words = {
     dziewięćset: 900,
     dziewięciuset: 900,
   },
-  scales: { tysiąc: 1000, tysiące: 1000, tysięcy: 1000, tysiąca: 1000 },
+  scales: { tysiąc: 1000, tysiące: 1000, tysięcy: 1000, tysiąca: 1000, dekada: 10, dekadę: 10 },
   decimalZero: [],
   point: ['przecinek', 'kropka', 'koma'],
   joins: ['i', 'oraz'],
