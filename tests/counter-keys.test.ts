@@ -76,10 +76,10 @@ describe.skipIf(whyNoBrowser !== undefined)('at the parts counter', again, () =>
 
   test('what cannot be done as a caution asks is said by the same key as anywhere', async () => {
     const page = await practising();
-    for (const label of ['it is the part we sold', 'engine turns slowly', 'fitted'])
+    for (const label of ['it is the part we sold', 'turns slowly', 'fitted'])
       await press(page, await numberOf(page, [label]));
     await press(page, 'Enter');
-    expect(await asked(page)).toBe('All as the warning says?');
+    expect(await asked(page)).toBe('All as warned, and safe?');
     await page.waitForTimeout(settled);
     await page.keyboard.press('/');
     await eventually(async () => {

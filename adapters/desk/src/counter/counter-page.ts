@@ -259,10 +259,7 @@ export class CounterPage {
       void this.#work.entry.fetchPart(number);
     },
     receipt: (number) => {
-      this.#work.hold({ open: null });
-      if (number === '') return;
-      this.#work.tell('receipt', number);
-      void this.#work.entry.fetchPart(number);
+      void this.#work.entry.receipt(number);
     },
     price: (text) => {
       this.#work.price(text);
@@ -337,6 +334,7 @@ export class CounterPage {
 
   /** Goes on from one field to the next that is empty, and takes all of them behind the last. */
   async #nextFigure(check: string): Promise<void> {
+    if (await this.#work.takesOther()) return;
     const isWrong = await this.#work.isWrong(check);
     const field = this.#find(`#figure-${check}`);
     if (isWrong && field instanceof HTMLInputElement) {

@@ -7,7 +7,7 @@ import type { Sheet } from '@keyturn/sheets';
 import { rememberedInHand, rememberInHand } from '../device/in-hand.ts';
 import { answering, type Laid, type Turned } from '../engine/engine.ts';
 import { fill, timeOfDay } from '../wording.ts';
-import { CounterEntry } from './counter-entry.ts';
+import { CounterEntry, isOther } from './counter-entry.ts';
 import type { CounterVoice } from './counter-voice.ts';
 import { rememberedKit, rememberKit } from './device/test-kit.ts';
 import { inventedReturns } from './demo/invented-shop.ts';
@@ -17,7 +17,6 @@ import { inHandOf, withoutErrors, type Lying } from './in-hand.ts';
 import {
   closedAsDecided,
   flowOf,
-  lacksReceipt,
   stillTyped,
   type CounterReturn,
 } from './return/counter-return.ts';
@@ -27,7 +26,6 @@ import { slipOf } from './return/slip-of.ts';
 import { openReturn, type KnownPart } from './return/opening.ts';
 import type { CounterBook } from './store/counter-book.ts';
 import { CounterEvidence } from './vehicle/counter-evidence.ts';
-import { looksLikeCase } from './vehicle/read-vehicle-case.ts';
 import { emptyHand, type Hand, type InHand, type PartField, type Shown } from './view/shown.ts';
 import { figuresInHand } from './view/step-card.ts';
 import { foundWords } from './view/taken.ts';
@@ -266,7 +264,6 @@ export class CounterWork {
       const isInHand = this.#lying?.id === id;
       if (isInHand) {
         this.#lie({ id, laid, unclear, figures: {}, ahead: [] });
-        if (lacksReceipt(next, events)) this.#hand = { ...emptyHand, open: 'receipt' };
         this.#isArriving = true;
       }
       // Kept before anything else is waited for: what is typed meanwhile goes on from there.
@@ -367,11 +364,7 @@ export class CounterWork {
 
   /** Takes the figures that were typed. Gives the check of the first that cannot be taken. */
   async takeFigures(): Promise<string | undefined> {
-    const code = this.#codeTyped();
-    if (code !== undefined) {
-      await this.evidence.offer(code);
-      return undefined;
-    }
+    if (await this.takesOther()) return undefined;
     await this.trying(() => this.#weigh());
     const inHand = this.inHand;
     if (inHand === undefined) return undefined;
@@ -404,15 +397,20 @@ export class CounterWork {
     return !isEmpty && (figure === undefined || !isTakable(figure));
   }
 
-  /** A code of a case that was typed where a figure is asked for; the field is emptied again. */
-  #codeTyped(): string | undefined {
+  /**
+   * What was typed where a figure is asked for and is none: the code of a case is offered, and a
+   * whole sentence heard. False where there is neither. The field is emptied again.
+   */
+  async takesOther(): Promise<boolean> {
     const inHand = this.inHand;
-    if (inHand === undefined) return undefined;
+    if (inHand === undefined) return false;
     const { typed } = inHand.back;
-    const check = figuresInHand(this.#hand, inHand).find((one) => looksLikeCase(typed[one] ?? ''));
-    if (check === undefined) return undefined;
+    const text = (check: string): string => typed[check] ?? '';
+    const check = figuresInHand(this.#hand, inHand).find((one) => isOther(text(one)));
+    if (check === undefined) return false;
     this.alter({ typed: { ...typed, [check]: '' } });
-    return typed[check];
+    await this.entry.enter(text(check), 'typed');
+    return true;
   }
 
   /** The hand begins something, or goes on with it. */
@@ -472,8 +470,8 @@ export class CounterWork {
   async day(check: string, text: string): Promise<void> {
     const back = this.back;
     if (back === undefined) return;
-    if (looksLikeCase(text)) {
-      await this.evidence.offer(text);
+    if (isOther(text)) {
+      await this.entry.enter(text, 'typed');
       return;
     }
     await this.trying(async () => {
@@ -490,7 +488,7 @@ export class CounterWork {
       const [only] = days;
       if (only !== undefined && days.length === 1) await this.answer(check, [only]);
       else if (typed.type === 'unclear') {
-        this.#lying = { ...lying, unclear: typed.unclear };
+        this.#lying = { ...withoutErrors(lying), unclear: typed.unclear };
         this.#notices = [];
         this.#show(true);
       }
