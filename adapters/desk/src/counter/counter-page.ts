@@ -152,7 +152,7 @@ export class CounterPage {
       day: this.#day === '' ? today : this.#day,
       notices: work.notices,
       listedBefore: work.entry.listedBefore,
-      again: work.again,
+      again: work.screen === 'day' ? work.slips.again : undefined,
       hasKeys: this.#hasKeys,
       hasHow: this.#hasHow,
       hasListed: this.#hasListed,
@@ -241,10 +241,10 @@ export class CounterPage {
       void this.#shop.practise();
     },
     type: (check, text) => {
-      this.#work.typed(check, text);
+      this.#work.fields.typed(check, text);
     },
     day: (check, text) => {
-      void this.#work.day(check, text);
+      void this.#work.fields.day(check, text);
     },
     takeFigures: () => {
       void this.#takeFigures();
@@ -325,7 +325,7 @@ export class CounterPage {
 
   /** Takes the figures that were typed; one that cannot be taken is typed anew. */
   async #takeFigures(): Promise<void> {
-    const wrong = await this.#work.takeFigures();
+    const wrong = await this.#work.fields.takeFigures();
     const field = this.#find(`#figure-${wrong ?? ''}`);
     if (!(field instanceof HTMLInputElement)) return;
     field.focus();
@@ -334,8 +334,8 @@ export class CounterPage {
 
   /** Goes on from one field to the next that is empty, and takes all of them behind the last. */
   async #nextFigure(check: string): Promise<void> {
-    if (await this.#work.takesOther()) return;
-    const isWrong = await this.#work.isWrong(check);
+    if (await this.#work.fields.takesOther()) return;
+    const isWrong = await this.#work.fields.isWrong(check);
     const field = this.#find(`#figure-${check}`);
     if (isWrong && field instanceof HTMLInputElement) {
       const typed = this.#ahead.release();
@@ -355,11 +355,11 @@ export class CounterPage {
   }
 
   async #print(): Promise<void> {
-    if (await this.#work.writeSlipNow()) window.print();
+    if (await this.#work.slips.writeNow()) window.print();
   }
 
   async #printAgain(id: string): Promise<void> {
-    if (await this.#work.writeSlipAgain(id)) window.print();
+    if (await this.#work.slips.writeAgain(id)) window.print();
   }
 
   /** The slip says since when it waits and what follows; then another can begin. */
