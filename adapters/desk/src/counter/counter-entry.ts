@@ -184,7 +184,9 @@ export class CounterEntry {
 
 /** What is neither a figure nor a day, whatever was asked: the code of a case, or a whole sentence. */
 export function isOther(text: string): boolean {
-  return looksLikeCase(text) || /[,;:،؛]\s*\p{L}/u.test(text) || text.trim().split(/\s+/u).length > 6;
+  return (
+    looksLikeCase(text) || /[,;:،؛]\s*\p{L}/u.test(text) || text.trim().split(/\s+/u).length > 6
+  );
 }
 
 /** What stands on a receipt or a label rather than in a sentence: one word of letters and digits. */
