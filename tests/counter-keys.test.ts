@@ -122,8 +122,8 @@ describe.skipIf(whyNoBrowser !== undefined)('at the parts counter', again, () =>
     await press(page, await numberOf(page, ['the customer’s old unit, in our box']));
     await putDown();
     await press(page, '1');
-    for (const label of ['no proof', 'the customer’s old unit, in our box'])
-      await press(page, await numberOf(page, [label]));
+    await press(page, await numberOf(page, ['no proof']), 'Enter');
+    await press(page, await numberOf(page, ['the customer’s old unit, in our box']));
     await putDown();
     await inside(page, 'button').filter({ hasText: 'The day’s list' }).click();
     await eventually(async () => {

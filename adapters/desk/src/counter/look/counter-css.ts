@@ -205,6 +205,7 @@ const css = `
   .counter .line-key { min-block-size: 44px; padding-block: .25rem; }
   .figures { gap: .2rem; }
   .figure .means { min-block-size: 0; }
+  .figure:not(:has(.bench-ruler)) .means { grid-column: 2; align-self: center; }
 }
 @media (max-width: 64rem) {
   .bench { grid-template-columns: minmax(0, 1fr); grid-template-areas: 'card' 'ledger' 'waiting'; grid-template-rows: none; }
