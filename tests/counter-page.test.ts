@@ -496,6 +496,14 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', again, () => {
       expect(await plain(inside(page, '.notes .refused'))).toMatch(/to come|future|today/iu);
     });
     expect(await asked(page)).toBe('When was it sold?');
+    // What is no day at all is said without what was refused before.
+    await inside(page, '.day-entry input').fill('12,4,5');
+    await page.keyboard.press('Enter', { delay: 60 });
+    await eventually(async () => {
+      const said = await plain(inside(page, '.notes'));
+      expect(said).toContain('“12,4,5” can’t be read as a day');
+      expect(said).not.toContain(tomorrow);
+    });
     await inside(page, '.day-entry input').fill(daysAgo(40).slice(0, 10));
     await press(page, 'Enter');
     expect(await asked(page)).toBe('What is the complaint?');
@@ -1222,6 +1230,29 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', again, () => {
       );
     });
     expect(await plain(inside(page, '.found'))).not.toContain('Supply');
+  });
+
+  test('a sentence that is typed into the field of a figure is heard, and none of it is lost', async () => {
+    const { page } = await counter();
+    await batteryLookedAt(page);
+    await press(page, '1', '3', '6', 'Enter');
+    await page.waitForTimeout(settled);
+    const volts = inside(page, '#figure-received-volts');
+    await volts.fill('12.6 V, posts sound, and gibberish');
+    await page.keyboard.press('Enter');
+    await eventually(async () => {
+      expect(await asked(page)).toBe('Is that what you found?');
+    });
+    expect(await plain(inside(page, '.told'))).toMatch(/Voltage as received:\s+12\.6 V/u);
+    expect(await plain(inside(page, '.not-told'))).toContain('gibberish');
+    await press(page, '2');
+    expect(await asked(page)).toBe('Which figures?');
+    await volts.fill('lorem ipsum dolor sit amet consectetur elit');
+    await page.keyboard.press('Enter');
+    await eventually(async () => {
+      expect(await plain(inside(page, '.notes'))).toContain('“lorem ipsum dolor sit amet');
+    });
+    expect(await volts.inputValue()).toBe('');
   });
 
   test('single keys can be switched off', async () => {

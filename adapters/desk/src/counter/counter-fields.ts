@@ -104,6 +104,8 @@ export class CounterFields {
     if (check === undefined) return false;
     const text = this.#typedAs(check);
     this.#work.alter({ typed: { ...this.#work.back?.typed, [check]: '' } });
+    // What was said of it goes with it.
+    await this.#work.trying(() => this.weigh());
     await this.#work.entry.enter(text, 'typed');
     return true;
   }
