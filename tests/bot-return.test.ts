@@ -73,10 +73,10 @@ const worn = [
   '2025-01-15',
   'slow',
   'it was fitted',
+  'flooded',
   'whole and dry',
   'posts are fine',
   'right one',
-  'flooded',
   'covered',
   'voltmeter, load tester, thermometer',
   '12.7',
@@ -166,7 +166,7 @@ describe('the code of the vehicle’s case, typed into a return', () => {
       `the code is ${grouped} thanks`,
     );
     expect(said).toContain('The case of the vehicle is of January 1, 2026');
-    expect(said).toContain('What the vehicle says: something else measured bad.');
+    expect(said).toContain('What the vehicle says: something else bad.');
   });
 
   test.each([

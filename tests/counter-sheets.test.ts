@@ -405,12 +405,12 @@ describe('a return slip', () => {
     expect(flat).toMatch(/came in discharged.*since it was charged here: something emptied it/u);
     expect(flat).not.toMatch(/every figure|not tested/u);
     const full = said({ 'received-volts': 12.7 });
-    expect(full).toContain('it holds what it must hold');
+    expect(full).toContain('it holds what it must');
     expect(full).not.toContain('discharged');
     const kase = playBattery({ ...untested, 'battery-load-test': 10.3, 'battery-tester': 600 });
     const open = sheetOf({ chart: battery, case: kase, speaker, made: at });
     expect(linesOfBlock(open, 'reasons').join(' ')).toMatch(
-      /Not tested here: whether it empties itself/u,
+      /Not tested: whether it empties itself/u,
     );
   });
 

@@ -26,10 +26,10 @@ describe.skipIf(whyNoBrowser !== undefined)('a return at the counter', again, ()
   });
 
   test.each([
-    ['starter by hand', 42, 17, 135],
-    ['battery by hand', 55, 19, 150],
-    ['starter with receipt and code', 22, 12, 125],
-    ['battery with receipt and code', 28, 13, 135],
+    ['starter by hand', 41, 17, 110],
+    ['battery by hand', 53, 18, 115],
+    ['starter with receipt and code', 22, 12, 100],
+    ['battery with receipt and code', 27, 12, 100],
   ])(
     '%s takes %i keys and %i decisions, less than two minutes, and %i s at most of somebody who is new',
     async (name, keys, decided, anew) => {

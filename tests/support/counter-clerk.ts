@@ -106,9 +106,15 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
     if (turns > 60) throw new Error(`never decided; now it asks “${await asked(page)}”`);
     const words = await wordsOfCard(page, stands);
     counted.readAnew += words;
-    if ((await inside(page, '[name=receipt-number]').count()) > 0) {
-      counted.decided += 1;
-      counted.read += words;
+    if (part.found['sale-proof'] === 'shown' && (await isReceiptAsked(page))) {
+      // That there is one, and what its number is.
+      counted.decided += 2;
+      const said = wordsIn(await asked(page));
+      counted.aloud += said;
+      counted.readAnew -= said;
+      counted.heard += wordsIn(part.texts.checks['sale-proof']?.answers?.['shown']?.label ?? '');
+      counted.read += await wordsOf(page, '.card .day-entry label');
+      order.push('sale-proof');
       await pressed(...Array.from(receiptNumber), 'Enter');
       continue;
     }
@@ -168,6 +174,11 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
   return { ...counted, asked: order, decision };
 }
 
+/** Whether the number of a receipt is asked for. */
+async function isReceiptAsked(page: Page): Promise<boolean> {
+  return (await inside(page, '[name=receipt-number]').count()) > 0;
+}
+
 /** The check that a sentence asks. */
 function checkAsked({ checks }: FlowTexts, text: string): string | undefined {
   return Object.entries(checks).find(([, said]) => said.ask === text || said.again === text)?.[0];
@@ -198,7 +209,7 @@ async function usualShown(
 async function wordsOfCard(page: Page, stands: Set<string> = new Set()): Promise<number> {
   const texts = await inside(
     page,
-    '.card .sentence, .card .how-to, .card .signs, .card .sure, .card .to-do, .card .usual li, .card .usual .hint, .card .keys > .key:not(.small) .label, .card .figure label',
+    '.card .sentence, .card .how-to, .card .signs, .card .sure, .card .to-do, .card .usual li, .card .usual .hint, .card .keys > .key:not(.small) .label, .card .figure label, .card .day-entry label',
   ).allInnerTexts();
   const anew = texts.filter((text) => !stands.has(text));
   stands.clear();

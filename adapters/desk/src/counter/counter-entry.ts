@@ -10,6 +10,7 @@ import type { CounterEngine } from './engine/counter-engine.ts';
 import { answersOf, contextOf, labelsOf, type KnownPart } from './return/opening.ts';
 import { lookUp } from './shop/scanned.ts';
 import type { CounterBook } from './store/counter-book.ts';
+import { looksLikeCase } from './vehicle/read-vehicle-case.ts';
 import { emptyHand } from './view/shown.ts';
 import type { CounterWords } from './words/counter-words.ts';
 
@@ -87,6 +88,25 @@ export class CounterEntry {
     if (this.#work.back?.part === known.part) await this.#fillIn(known);
   }
 
+  /** The receipt that is shown as proof of the sale, by its number. */
+  async receipt(text: string): Promise<void> {
+    const { back } = this.#work;
+    if (back === undefined) return;
+    if (isOther(text)) {
+      await this.enter(text, 'typed');
+      return;
+    }
+    if (!looksLikeReceipt(text)) {
+      const given = text.slice(0, 40);
+      const { receiptNeeded, receiptWrong } = this.#words;
+      this.#work.notice(text === '' ? receiptNeeded : fill(receiptWrong, { given }));
+      return;
+    }
+    this.#work.alter({ receipt: text });
+    await this.#work.take(answering(back.sitting.case, 'sale-proof', ['shown']));
+    await this.fetchPart(text);
+  }
+
   /** Takes a line: at once where it says one thing plainly, else once it was shown what it tells. */
   async #hear(line: string): Promise<void> {
     const back = this.#work.back;
@@ -162,9 +182,21 @@ export class CounterEntry {
   }
 }
 
+/** What is neither a figure nor a day, whatever was asked: the code of a case, or a whole sentence. */
+export function isOther(text: string): boolean {
+  return (
+    looksLikeCase(text) || /[,;:،؛]\s*\p{L}/u.test(text) || text.trim().split(/\s+/u).length > 6
+  );
+}
+
 /** What stands on a receipt or a label rather than in a sentence: one word of letters and digits. */
 function looksLikeLabel(line: string): boolean {
   return /^(?=\S*\p{Nd})(?=\S*\p{L}|\p{Nd}{8})\S{6,}$/u.test(line.trim());
+}
+
+/** A number as receipts have it: not without a digit, and longer than the number of an answer. */
+function looksLikeReceipt(text: string): boolean {
+  return text.length > 1 && text.length <= 40 && /\p{Nd}/u.test(text);
 }
 
 function now(): string {

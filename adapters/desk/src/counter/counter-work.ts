@@ -3,33 +3,29 @@
  * draws nothing; what takes long is done by the engine.
  */
 import { minorUnits, positionOf, type AnswerInput, type Flow, type Input } from '@keyturn/core';
-import type { Sheet } from '@keyturn/sheets';
 import { rememberedInHand, rememberInHand } from '../device/in-hand.ts';
 import { answering, type Laid, type Turned } from '../engine/engine.ts';
 import { fill, timeOfDay } from '../wording.ts';
 import { CounterEntry } from './counter-entry.ts';
+import { CounterFields } from './counter-fields.ts';
+import { CounterSlips } from './counter-slips.ts';
 import type { CounterVoice } from './counter-voice.ts';
 import { rememberedKit, rememberKit } from './device/test-kit.ts';
 import { inventedReturns } from './demo/invented-shop.ts';
 import type { CounterEngine } from './engine/counter-engine.ts';
-import { figuresGiven, isTakable } from './engine/figures-given.ts';
 import { inHandOf, withoutErrors, type Lying } from './in-hand.ts';
 import {
   closedAsDecided,
   flowOf,
-  lacksReceipt,
   stillTyped,
   type CounterReturn,
 } from './return/counter-return.ts';
 import { shopDayOf } from './return/day.ts';
 import { writtenPrice } from './return/written-price.ts';
-import { slipOf } from './return/slip-of.ts';
 import { openReturn, type KnownPart } from './return/opening.ts';
 import type { CounterBook } from './store/counter-book.ts';
 import { CounterEvidence } from './vehicle/counter-evidence.ts';
-import { looksLikeCase } from './vehicle/read-vehicle-case.ts';
 import { emptyHand, type Hand, type InHand, type PartField, type Shown } from './view/shown.ts';
-import { figuresInHand } from './view/step-card.ts';
 import { foundWords } from './view/taken.ts';
 import type { CounterWords } from './words/counter-words.ts';
 
@@ -55,20 +51,17 @@ export class CounterWork {
   readonly entry: CounterEntry;
   /** The case of the vehicle. */
   readonly evidence: CounterEvidence;
+  /** The figures and days that are typed. */
+  readonly fields: CounterFields;
+  readonly slips: CounterSlips;
   #lying: Lying | undefined;
   /** The returns whose answer is being worked on. */
   readonly #busy = new Set<string>();
   /** True while an answer is taken and what follows from it is not shown yet. */
   #isArriving = false;
-  /** True while a figure is judged that was typed a moment ago. */
-  #isJudging = false;
-  /** What was typed when the figures were judged last, by check. */
-  #judged: Readonly<Record<string, string>> = {};
   #hand: Hand = emptyHand;
   #screen: Shown['screen'] = 'counter';
   #notices: readonly string[] = [];
-  /** The slip of a return that has ended, to be printed once more. */
-  #again: Sheet | undefined;
 
   constructor(setup: CounterWorkSetup) {
     this.#setup = setup;
@@ -76,6 +69,8 @@ export class CounterWork {
     this.#book = setup.book;
     this.entry = new CounterEntry({ ...setup, work: this });
     this.evidence = new CounterEvidence({ ...setup, work: this });
+    this.fields = new CounterFields({ ...setup, work: this });
+    this.slips = new CounterSlips({ ...setup, work: this });
   }
 
   /** The return in hand, as it is kept. */
@@ -112,7 +107,7 @@ export class CounterWork {
 
   /** Whether the question that is shown has been answered, and the next one is not shown yet. */
   get isWaiting(): boolean {
-    return this.isBusy || this.#isArriving || this.#isJudging;
+    return this.isBusy || this.#isArriving || this.fields.isJudging;
   }
 
   /** Waits for something about a return, and takes nothing of it meanwhile. */
@@ -161,8 +156,8 @@ export class CounterWork {
   /** Works out anew what is in words: the language has changed. */
   async tellAnew(): Promise<void> {
     this.#show(false);
-    await this.#weigh();
-    await this.#writeSlip();
+    await this.fields.weigh();
+    await this.slips.write();
   }
 
   /** Another window has changed something. */
@@ -186,9 +181,9 @@ export class CounterWork {
       const ahead = await this.#setup.engine.ahead(back.sitting);
       this.#lie({ id, laid, unclear: undefined, figures: {}, ahead });
       this.#notices = notice === undefined ? [] : [notice];
-      await this.#weigh();
+      await this.fields.weigh();
       this.#show(true);
-      await this.#writeSlip();
+      await this.slips.write();
     });
   }
 
@@ -197,6 +192,13 @@ export class CounterWork {
     this.#hand = emptyHand;
     this.#screen = 'counter';
     rememberInHand('counter', lying.id);
+  }
+
+  /** Something that was worked out of the return in hand is shown; `isMoved`: another thing is asked. */
+  lay(change: (lying: Lying) => Lying, isMoved = false): void {
+    if (this.#lying === undefined) return;
+    this.#lying = change(this.#lying);
+    this.#show(isMoved);
   }
 
   #leaveReturn(notice?: string): void {
@@ -266,21 +268,20 @@ export class CounterWork {
       const isInHand = this.#lying?.id === id;
       if (isInHand) {
         this.#lie({ id, laid, unclear, figures: {}, ahead: [] });
-        if (lacksReceipt(next, events)) this.#hand = { ...emptyHand, open: 'receipt' };
         this.#isArriving = true;
       }
       // Kept before anything else is waited for: what is typed meanwhile goes on from there.
       await Promise.all([
         isOn ? this.keep({ ...next, version: next.version + 1 }) : undefined,
         isInHand
-          ? Promise.all([this.#lookAhead(), this.#weigh()]).finally(() => {
+          ? Promise.all([this.#lookAhead(), this.fields.weigh()]).finally(() => {
               this.#arrive();
             })
           : undefined,
       ]);
       if (language !== undefined) this.#setup.goOnIn(language);
       await this.evidence.dropOlder();
-      await this.#writeSlip();
+      await this.slips.write();
     });
     this.#busy.delete(id);
   }
@@ -302,12 +303,12 @@ export class CounterWork {
   alter(change: Partial<CounterReturn>): void {
     const back = this.back;
     if (back === undefined) return;
-    this.#dropErrors();
+    this.dropErrors();
     void this.trying(() => this.keep({ ...back, ...change, version: back.version + 1 }));
   }
 
   /** What was refused or not understood is no longer said: the clerk has gone on. */
-  #dropErrors(): void {
+  dropErrors(): void {
     this.#notices = [];
     if (this.#lying !== undefined) this.#lying = withoutErrors(this.#lying);
   }
@@ -322,105 +323,12 @@ export class CounterWork {
     }
   }
 
-  /** Works out what stands on the scales of the figures that are asked for. */
-  async #weigh(): Promise<void> {
-    const inHand = this.inHand;
-    if (inHand === undefined) return;
-    const { back } = inHand;
-    const checks = figuresInHand(this.#hand, inHand);
-    if (checks.length === 0) return;
-    const typed = Object.fromEntries(checks.map((check) => [check, back.typed[check] ?? '']));
-    const figures = await this.#setup.engine.figures(back.sitting, {
-      at: now(),
-      locale: this.#voice.tag,
-      typed,
-    });
-    const lying = this.#lying;
-    const isStill = checks.every((check) => (this.back?.typed[check] ?? '') === typed[check]);
-    if (lying?.id !== back.id || !isStill) return;
-    this.#lying = { ...lying, figures };
-    this.#judged = typed;
-    this.#show(false);
-  }
-
-  /** Writes the slip of a decision as it is printed. */
-  async #writeSlip(): Promise<void> {
-    const back = this.back;
-    if (back === undefined) return;
-    if (back.sitting.case.state.decision === null && back.aside === null) return;
-    const sheet = await slipOf(back, now(), this.#setup);
-    const lying = this.#lying;
-    if (lying?.id !== back.id || this.back?.sitting !== back.sitting) return;
-    this.#lying = { ...lying, sheet };
-    this.#show(false);
-  }
-
-  /** Writes the slip as of now. False where that went wrong, which is said. */
-  async writeSlipNow(): Promise<boolean> {
-    let isWritten = false;
-    await this.trying(async () => {
-      await this.#writeSlip();
-      isWritten = true;
-    });
-    return isWritten;
-  }
-
-  /** Takes the figures that were typed. Gives the check of the first that cannot be taken. */
-  async takeFigures(): Promise<string | undefined> {
-    const code = this.#codeTyped();
-    if (code !== undefined) {
-      await this.evidence.offer(code);
-      return undefined;
-    }
-    await this.trying(() => this.#weigh());
-    const inHand = this.inHand;
-    if (inHand === undefined) return undefined;
-    const { figures, back } = inHand;
-    const given = figuresGiven(figuresInHand(this.#hand, inHand), back.typed, figures);
-    if (given.type === 'wrong') return given.check;
-    if (given.type === 'none') {
-      this.notice(this.#words.figureNeeded);
-      return undefined;
-    }
-    const { answers } = given;
-    const [only] = answers;
-    if (this.#hand.asking !== null && only !== undefined) {
-      await this.answer(only.check, only.value);
-    } else await this.take({ type: 'answers', answers });
-    return undefined;
-  }
-
-  /** Whether a figure as it is typed cannot be taken. What is typed meanwhile waits for the answer. */
-  async isWrong(check: string): Promise<boolean> {
-    const isKnown = (): boolean => this.#judged[check] === (this.back?.typed[check] ?? '');
-    if (!isKnown()) {
-      this.#isJudging = true;
-      await this.trying(() => this.#weigh()).finally(() => {
-        this.#isJudging = false;
-      });
-    }
-    const figure = this.inHand?.figures[check];
-    const isEmpty = (this.back?.typed[check] ?? '').trim() === '';
-    return !isEmpty && (figure === undefined || !isTakable(figure));
-  }
-
-  /** A code of a case that was typed where a figure is asked for; the field is emptied again. */
-  #codeTyped(): string | undefined {
-    const inHand = this.inHand;
-    if (inHand === undefined) return undefined;
-    const { typed } = inHand.back;
-    const check = figuresInHand(this.#hand, inHand).find((one) => looksLikeCase(typed[one] ?? ''));
-    if (check === undefined) return undefined;
-    this.alter({ typed: { ...typed, [check]: '' } });
-    return typed[check];
-  }
-
   /** The hand begins something, or goes on with it. */
   hold(change: Partial<Hand>): void {
     this.#hand = { ...this.#hand, ...change };
-    this.#dropErrors();
+    this.dropErrors();
     this.#show('asking' in change || 'open' in change);
-    if ('asking' in change) void this.trying(() => this.#weigh());
+    if ('asking' in change) void this.trying(() => this.fields.weigh());
   }
 
   /** What the hand had begun is dropped. */
@@ -456,52 +364,17 @@ export class CounterWork {
     let isPut = false;
     await this.trying(async () => {
       await this.keep({ ...back, aside: now(), version: back.version + 1 });
-      await this.#writeSlip();
+      await this.slips.write();
       isPut = this.back?.aside !== null;
     });
     return isPut;
-  }
-
-  /** A figure as it is being typed. */
-  typed(check: string, text: string): void {
-    this.alter({ typed: { ...this.back?.typed, [check]: text } });
-    void this.trying(() => this.#weigh());
-  }
-
-  /** A day as it was typed for a check; one that cannot be read is asked for again. */
-  async day(check: string, text: string): Promise<void> {
-    const back = this.back;
-    if (back === undefined) return;
-    if (looksLikeCase(text)) {
-      await this.evidence.offer(text);
-      return;
-    }
-    await this.trying(async () => {
-      const { sitting } = back;
-      const typed = await this.#setup.engine.day(sitting, {
-        at: now(),
-        check,
-        locale: this.#voice.tag,
-        text,
-      });
-      const lying = this.#lying;
-      if (lying?.id !== back.id || this.back?.sitting !== sitting) return;
-      const days = typed.type === 'day' ? [typed.day] : possibleDays(typed.unclear, this.today);
-      const [only] = days;
-      if (only !== undefined && days.length === 1) await this.answer(check, [only]);
-      else if (typed.type === 'unclear') {
-        this.#lying = { ...lying, unclear: typed.unclear };
-        this.#notices = [];
-        this.#show(true);
-      }
-    });
   }
 
   /** What is written of the part by hand. */
   tell(field: PartField, text: string): void {
     this.alter({ [field]: text });
     this.#show(false);
-    void this.trying(() => this.#writeSlip());
+    void this.trying(() => this.slips.write());
   }
 
   /** The price that was paid, as it is typed. */
@@ -514,23 +387,6 @@ export class CounterWork {
       const values = { given: text.slice(0, 40), currency, example };
       this.notice(fill(this.#words.priceWrong, values));
     } else void this.take({ type: 'context', set: { 'sale.price': price } });
-  }
-
-  /** Writes the slip of a return that has ended anew. False where that went wrong, which is said. */
-  async writeSlipAgain(id: string): Promise<boolean> {
-    let isWritten = false;
-    await this.trying(async () => {
-      const ended = this.#book.all.find((back) => back.id === id) ?? neverThere();
-      this.#again = await slipOf(ended, now(), this.#setup);
-      isWritten = true;
-      this.#show(false);
-    });
-    return isWritten;
-  }
-
-  /** The slip of a return that has ended, written anew; undefined where none was asked for. */
-  get again(): Sheet | undefined {
-    return this.#screen === 'day' ? this.#again : undefined;
   }
 
   /** Puts the return in hand into the day's list, as it was decided. */
@@ -556,7 +412,7 @@ export class CounterWork {
     this.#hand = emptyHand;
     this.#notices = [];
     this.#show(true);
-    void this.trying(() => this.#writeSlip());
+    void this.trying(() => this.slips.write());
   }
 
   async remove(): Promise<void> {
@@ -594,7 +450,7 @@ export class CounterWork {
   /** Says something, alone or beside what was said last. */
   notice(text: string, isBeside = false): void {
     const before = isBeside ? this.#notices : [];
-    if (!isBeside) this.#dropErrors();
+    if (!isBeside) this.dropErrors();
     this.#notices = [...before, text];
     this.#show(false);
   }
@@ -606,15 +462,6 @@ export class CounterWork {
   get #words(): CounterWords {
     return this.#voice.words;
   }
-}
-
-/** The days that a date in figures may mean, without those that are still to come. */
-function possibleDays(unclear: NonNullable<Turned['unclear']>, today: string): readonly string[] {
-  if (unclear.type !== 'offers') return [];
-  return unclear.offers
-    .map((one) => ('value' in one ? one.value : undefined))
-    .filter((value) => typeof value === 'string')
-    .filter((day) => day <= today);
 }
 
 function now(): string {

@@ -3,7 +3,6 @@
  */
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyOf } from '../keys.ts';
-import type { Shown } from './shown.ts';
 
 /** What a key is drawn from. */
 export interface KeyLook {
@@ -50,8 +49,14 @@ export function keyView(look: KeyLook): TemplateResult {
   </button>`;
 }
 
+/** What the key that goes back needs, of whichever page it stands on. */
+interface Leaving {
+  readonly words: { readonly leave: string };
+  readonly act: { readonly command: (command: 'leave') => void };
+}
+
 /** The key that goes back from what was begun, with nothing changed. */
-export function leaveKey({ words, act }: Pick<Shown, 'words' | 'act'>): TemplateResult {
+export function leaveKey({ words, act }: Leaving): TemplateResult {
   return html`<div class="keys row">
     ${keyView({
       label: words.leave,

@@ -37,7 +37,7 @@ export function ruler(
     <line class="axis" x1="0" x2=${width} y1=${axis} y2=${axis} />
     ${boundMarks(reading, { at, speaker })} ${expectedSpan(reading, at)}
     <rect class="spread" x=${from} width=${Math.max(2, to - from)} y=${axis - 4} height="8" />
-    <path class="mark" d=${`M${String(at(value))} ${String(axis)} l-6 -13 h12 z`} />
+    <path class="mark" d=${`M${String(at(value))} ${String(axis)} l-5.5 -10 h11 z`} />
   </svg>`;
 }
 

@@ -73,7 +73,7 @@ export function finding({ check, message }: StripLine, speaker: Teller): Templat
     const { bandLabels, text } = rendered;
     return html`<span class="what">${speaker.checkName(check)}</span>
       <b class="value">${speaker.formatQuantity(message.quantity)}</b>
-      ${ruler(message, { speaker, text, bandLabels })}`;
+      ${message.bounds.length === 0 ? nothing : ruler(message, { speaker, text, bandLabels })}`;
   }
   return html`<span class="words">${rendered?.kind === 'text' ? rendered.text : ''}</span>`;
 }

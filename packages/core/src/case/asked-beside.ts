@@ -53,5 +53,7 @@ function usualOf({ form }: Check): string | undefined {
 /** True for what is done in one go with a check, whose cautions have been confirmed by then. */
 function isDoneWith({ stages }: Flow, check: Check, other: Check): boolean {
   const stage = stages.find(({ checks }) => checks.includes(check.id));
-  return stage?.checks.includes(other.id) === true && other.does.join() === check.does.join();
+  return (
+    stage?.checks.includes(other.id) === true && other.does.every((one) => check.does.includes(one))
+  );
 }

@@ -104,7 +104,8 @@ const css = `
 .bench-ruler .zone { fill: var(--i); opacity: .55; }
 .bench-ruler .spread { fill: var(--i); opacity: .35; }
 .bench-ruler .mark { fill: var(--i); }
-.day-entry { display: flex; flex-wrap: wrap; gap: .6rem; }
+.day-entry { display: flex; flex-wrap: wrap; align-items: center; gap: .6rem; }
+.day-entry label { flex-basis: 100%; }
 .day-entry input, .day-pick input { min-block-size: 48px; padding-inline: .75rem; border: 1px solid var(--i2); border-radius: 2px; background: var(--p2); font-size: 1.2em; }
 .camera { display: grid; gap: .5rem; }
 .camera video { inline-size: 100%; max-inline-size: 30rem; background: #000; }
@@ -204,6 +205,7 @@ const css = `
   .counter .line-key { min-block-size: 44px; padding-block: .25rem; }
   .figures { gap: .2rem; }
   .figure .means { min-block-size: 0; }
+  .figure:not(:has(.bench-ruler)) .means { grid-column: 2; align-self: center; }
 }
 @media (max-width: 64rem) {
   .bench { grid-template-columns: minmax(0, 1fr); grid-template-areas: 'card' 'ledger' 'waiting'; grid-template-rows: none; }

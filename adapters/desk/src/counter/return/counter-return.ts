@@ -87,20 +87,6 @@ export function stillTyped(
   return Object.fromEntries(Object.entries(typed).filter(([check]) => !isTaken(check)));
 }
 
-/** Whether proof of the sale was given just now, and the number of its receipt is not known yet. */
-export function lacksReceipt({ receipt }: CounterReturn, events: readonly CaseEvent[]): boolean {
-  return (
-    receipt === '' &&
-    events.some(
-      (event) =>
-        event.type === 'answered' &&
-        event.check === 'sale-proof' &&
-        Array.isArray(event.answer) &&
-        !event.answer.includes('none'),
-    )
-  );
-}
-
 /** How a return ends as it stands: as goodwill, or as it was decided; undefined before that. */
 export function closedAsDecided({
   goodwill,

@@ -42,7 +42,7 @@ export function dayField(shown: Shown, inHand: InHand, check: string): TemplateR
         type="text"
         inputmode="numeric"
         autocomplete="off"
-        maxlength="40"
+        maxlength="4000"
         aria-label=${speaker.checkName(check)}
       />
       <button type="submit" class="key take">

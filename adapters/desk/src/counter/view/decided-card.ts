@@ -2,8 +2,7 @@
  * A decision: what is read to the customer, and what is done with it.
  */
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { keyView, numbered, type KeyLook } from '../../view/key.ts';
-import { leaveKey } from './leave-key.ts';
+import { keyView, leaveKey, numbered, type KeyLook } from '../../view/key.ts';
 import { decisionOf, type Decided } from './slip.ts';
 import type { InHand, Shown } from './shown.ts';
 import { sentence } from './sentence.ts';

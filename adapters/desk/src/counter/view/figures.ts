@@ -32,7 +32,7 @@ export function figures(shown: Shown, inHand: InHand, checks: readonly string[])
     ${hasZone(inHand, checks) ? html`<p class="hint">${words.rulerKey}</p>` : nothing}
     <div class="keys row">
       ${keyView({
-        label: checks.length > 1 ? words.takeFigures : words.take,
+        label: words.take,
         at: keyOf.take,
         isMain: true,
         press: act.takeFigures,
@@ -64,7 +64,7 @@ function figure(
         type="text"
         inputmode="decimal"
         autocomplete="off"
-        maxlength="40"
+        maxlength="4000"
         aria-label=${isOneOfSeveral ? nothing : speaker.checkName(check)}
         aria-describedby=${`${id}-means`}
         .value=${live(typed)}

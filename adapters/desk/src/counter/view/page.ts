@@ -18,7 +18,6 @@ import { decidedCard, goodwillCard, standing } from './decided-card.ts';
 import { guide } from './guide.ts';
 import { keysHelp } from './keys-help.ts';
 import { ledger } from './ledger.ts';
-import { receiptCard } from './receipt-card.ts';
 import { shopTerms } from './shop-terms.ts';
 import type { InHand, Shown } from './shown.ts';
 import { toldCard } from './told-card.ts';
@@ -77,7 +76,6 @@ function card(shown: Shown, inHand: InHand): TemplateResult {
   if (hand.offered !== null) return caseCard(shown, inHand, hand.offered);
   if (hand.open === 'danger') return dangerCard(shown, inHand);
   if (hand.open === 'goodwill') return goodwillCard(shown);
-  if (hand.open === 'receipt') return receiptCard(shown);
   if (hand.asking !== null) return askingCard(shown, inHand);
   if (inHand.back.goodwill !== null) return decidedCard(shown, inHand);
   return positionOf(inHand.back.sitting.case).awaiting === 'nothing'

@@ -20,7 +20,7 @@ export interface Hand {
   /** The check whose answer is being put right. */
   readonly asking: string | null;
   /** What lies over the step in hand. */
-  readonly open: 'danger' | 'goodwill' | 'camera' | 'receipt' | null;
+  readonly open: 'danger' | 'goodwill' | 'camera' | null;
   /** What a line told, of which it is asked whether it is meant so. */
   readonly told: HeardLine | null;
   /** A case of a vehicle of which it is asked whether it is the right one. */
@@ -88,7 +88,7 @@ export interface Actions {
   readonly tell: (field: PartField, text: string) => void;
   /** Fills in what the shop knows of a part by its number or the receipt of its sale. */
   readonly fetchPart: (number: string) => void;
-  /** The number of the receipt; empty: it goes on without. */
+  /** The number of the receipt that is shown as proof of the sale. */
   readonly receipt: (number: string) => void;
   readonly price: (text: string) => void;
   readonly oldUnit: (told: 'returned' | 'owed') => void;

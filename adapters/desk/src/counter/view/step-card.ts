@@ -5,17 +5,17 @@ import { positionOf, type AnswerInput } from '@keyturn/core';
 import { askAgain } from '@keyturn/element/sittings';
 import { finding, sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { keyView, numbered } from '../../view/key.ts';
+import { keyView, leaveKey, numbered } from '../../view/key.ts';
 import { fill } from '../../wording.ts';
 import { keyOf } from '../keys.ts';
 import { coming } from './coming.ts';
 import { dayField } from './day-field.ts';
 import { figures } from './figures.ts';
-import { leaveKey } from './leave-key.ts';
+import { isReceiptAsked, proofField } from './proof-field.ts';
 import { how, howLines, sentence, type Question } from './sentence.ts';
 import type { InHand, Shown } from './shown.ts';
 import { cautionsOf, signs } from './signs.ts';
-import { isStoodAsked, isWarmth, stood } from './stood.ts';
+import { isStoodAsked, isWarmth, stood, stoodWords } from './stood.ts';
 import { taken } from './taken.ts';
 import { usualList, usualOf } from './usual-list.ts';
 
@@ -42,8 +42,11 @@ export function figuresInHand(hand: Shown['hand'], inHand: InHand): readonly str
 /** True where the answer is typed into a field: while it has the focus, no figure is a command. */
 export function isTypedInto(shown: Shown, inHand: InHand): boolean {
   const question = questionOf(shown, inHand);
-  const isReceipt = shown.hand.open === 'receipt';
-  return isReceipt || figuresInHand(shown.hand, inHand).length > 0 || isDay(inHand, question);
+  return (
+    isReceiptAsked(inHand, question) ||
+    figuresInHand(shown.hand, inHand).length > 0 ||
+    isDay(inHand, question)
+  );
 }
 
 /** True where a day is asked for; without terms it is asked in words. */
@@ -83,7 +86,7 @@ export function stepCard(shown: Shown, inHand: InHand): TemplateResult {
       return html`${taken(shown, inHand)} ${signs(inHand)} ${sentence('', words.confirmAsk)}
       ${numbered([
         {
-          label: speaker.key('confirm'),
+          label: words.yes,
           press: () => {
             act.take({ type: 'confirm' });
           },
@@ -140,8 +143,8 @@ function asked(shown: Shown, inHand: InHand): TemplateResult {
   ${coming(shown, inHand)}`;
 }
 
-function wording({ words }: Shown, inHand: InHand, { check, text }: Question): string {
-  return isStoodAsked(inHand, check) ? words.stoodAsk : text;
+function wording(shown: Shown, inHand: InHand, { check, text }: Question): string {
+  return isStoodAsked(inHand, check) ? stoodWords(shown, inHand) : text;
 }
 
 /** How it is found out, where it is unfolded or told in any case. */
@@ -210,8 +213,9 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
   };
   const asFigures = figuresInHand(hand, inHand);
   if (asFigures.length > 0) return figures(shown, inHand, asFigures);
-  if (isStoodAsked(inHand, check)) return stood(shown, check);
+  if (isStoodAsked(inHand, check)) return stood(shown, inHand, check);
   if (isDay(inHand, question)) return dayField(shown, inHand, check);
+  if (isReceiptAsked(inHand, question)) return proofField(shown, inHand, question);
   const { form } = inHand.flow.checks[check] ?? {};
   if (form?.kind === 'date') {
     return numbered(

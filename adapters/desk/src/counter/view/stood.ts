@@ -18,11 +18,18 @@ export function isStoodAsked(inHand: InHand, check: string): boolean {
   return isWarmth(inHand, check) && Array.isArray(kit) && !kit.includes('thermometer');
 }
 
+/** What is said of it. Under the decision that has it wait it is not asked a second time. */
+export function stoodWords({ words, hand }: Shown, inHand: InHand): string {
+  return isWaitedFor(hand, inHand) ? words.stoodAfter : words.stoodAsk;
+}
+
 /** Draws what can be said of it. What came in out of the frost is too cold by that alone. */
-export function stood({ words, act }: Shown, check: string): TemplateResult {
+export function stood({ words, act, hand }: Shown, inHand: InHand, check: string): TemplateResult {
   const give = (band: string) => (): void => {
     act.answer(check, [band]);
   };
+  if (isWaitedFor(hand, inHand))
+    return numbered([{ label: words.stoodNow, press: give('usable') }]);
   return numbered([
     { label: words.stoodYes, press: give('usable') },
     { label: words.stoodFrost, press: give('too-cold') },
@@ -33,4 +40,9 @@ export function stood({ words, act }: Shown, check: string): TemplateResult {
       },
     },
   ]);
+}
+
+/** True once it was decided that the battery stands in the room first, unless that is put right. */
+function isWaitedFor({ asking }: Shown['hand'], { back }: InHand): boolean {
+  return asking === null && back.sitting.case.state.decision !== null;
 }

@@ -50,7 +50,7 @@ export function usualList(shown: Shown, inHand: InHand, usual: UsualLines): Temp
     </ol>
     <div class="keys row">
       ${keyView({
-        label: words.usualTake,
+        label: words.yes,
         at: keyOf.take,
         isMain: true,
         press: () => {
