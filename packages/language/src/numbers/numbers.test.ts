@@ -8,7 +8,7 @@ import { enWords } from '../words/en.ts';
 
 const english = createNumberWords(spellWords(enWords));
 
-function read(text: string): Token[] {
+function read(text: string): readonly Token[] {
   return spellNumbers(readTokens(text, enWords), english);
 }
 
