@@ -76,46 +76,11 @@ function weigh(heard: Heard, check: CheckPhrases, { answers }: Sense): Fit[] {
 /** Which of a check's answers the text means. */
 export const chooseOption: typeof chooseTrue = onceWith(chooseTrue);
 
-/** Which of a check's answers a text means, but of one that denies no more than another. */
-function chooseTrue(heard: Heard, check: CheckPhrases): Choice {
-  const choice = chooseAffirmed(heard, check);
-  return choice.type === 'one' && deniesAnother(heard, choice.fit, check)
-    ? { type: 'close', fits: leftOf(heard, check) }
-    : choice;
-}
-
-/**
- * True where one of three answers or more is denied and nothing said, which leaves the others: "not
- * loose", but not "no change", which is said of one.
- */
-function deniesAnother(heard: Heard, { id }: Fit, check: CheckPhrases): boolean {
-  const [term, more] = heard.terms;
-  const { options } = check;
-  if (term?.startsWith('!') !== true || more !== undefined || options.length < 3) return false;
-  if (isOfSeveral(check) || options.some((option) => saysAlone(option, term))) return false;
-  const denied = choose(denialOf(heard), check);
-  return denied.type === 'one' && denied.fit.id !== id && denied.fit.score >= sure;
-}
-
-/** True where a term alone is one of the ways to say an answer. */
-function saysAlone({ phrases, heard }: OptionPhrases, term: string): boolean {
-  const isAlone = (said: Terms): boolean => said.length === 1 && said[0] === term;
-  return phrases.some(isAlone) || heard().some(({ terms }) => isAlone(terms));
-}
-
-/** The answers that a denial leaves, so many as can be offered. */
-function leftOf(heard: Heard, check: CheckPhrases): readonly Fit[] {
-  const denied = choose(denialOf(heard), check);
-  return weigh(heard, check, senseOf(heard, check))
-    .filter(({ id }) => denied.type !== 'one' || id !== denied.fit.id)
-    .slice(0, mostOffers);
-}
-
 /**
  * Which answer is meant where a text begins by denying another and then says which is true: "not
  * slow, it spins just fine". Where the text as a whole says something else, it is asked.
  */
-function chooseAffirmed(heard: Heard, check: CheckPhrases): Choice {
+function chooseTrue(heard: Heard, check: CheckPhrases): Choice {
   const whole = choose(heard, check);
   const first = heard.terms.findIndex((term) => !term.startsWith('!'));
   if (first <= 0) return whole;
@@ -131,7 +96,8 @@ function chooseAffirmed(heard: Heard, check: CheckPhrases): Choice {
   return whole.type === 'one' ? { type: 'close', fits: [isTrue.fit, whole.fit] } : isTrue;
 }
 
-function fitsOf(choice: Choice): readonly Fit[] {
+/** The answers that came of it. */
+export function fitsOf(choice: Choice): readonly Fit[] {
   if (choice.type === 'one') return [choice.fit];
   return choice.type === 'close' ? choice.fits : [];
 }

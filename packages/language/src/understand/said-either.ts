@@ -2,7 +2,7 @@
 import { endsWithPhrase, phraseAt, withoutPhrases } from '../readings/word-run.ts';
 import { hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
-import { chooseOption, isOfSeveral } from './choices.ts';
+import { chooseOption, fitsOf, isOfSeveral } from './choices.ts';
 import type { Fit } from './fit.ts';
 import { offersOf } from './found-answer.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
@@ -111,18 +111,15 @@ function saidEither(turn: Turn, check: CheckPhrases): readonly Fit[] {
     (word) => isOfVehicle || !lexicon.words.negators.includes(word),
   );
   const parts = inTurns ?? cutAt(tokens, between);
-  if (parts.length < 2 || (inTurns === undefined && deniesFirst(parts, turn))) return [];
+  if (parts.length < 2) return [];
   const isInTurns = parts === byTurns;
-  const open = parts.map((part, at) => openOf(part, at, { parts, check, lexicon, isInTurns }));
-  const fits = open.flat();
+  const fits = parts.flatMap((part, at) => openOf(part, at, { parts, check, lexicon }));
   // What comes in turns is an answer itself to how evenly it turns: "now fast, now slow".
   const whole = isInTurns ? chosen(tokens, check, lexicon) : undefined;
-  const isWhole = ({ id }: Fit): boolean => id === whole?.id;
-  const isPart = fits.some((fit) => isWhole(fit) && fit.score >= (whole?.score ?? 0));
-  const isSure = (whole?.score ?? 0) >= sureOfTurns && !isPart;
-  const isEach = open.every((some) => some.length === 0 || some.some(isWhole));
-  const isSaidBefore = chosen(before, check, lexicon)?.id === whole?.id;
-  if (whole !== undefined && (isSure || isEach || isSaidBefore)) return [];
+  if (whole !== undefined && whole.score >= sureOfTurns) {
+    const isPart = fits.some(({ id, score }) => id === whole.id && score >= whole.score);
+    if (!isPart || chosen(before, check, lexicon)?.id === whole.id) return [];
+  }
   const each = fits.filter(({ id }, at) => fits.findIndex((fit) => fit.id === id) === at);
   // "Maybe it clicks, maybe not"; what comes in turns is none of the answers.
   const isOrNot = !isInTurns && isOpenToNot(parts, check, lexicon);
@@ -170,22 +167,11 @@ function cutAt(
   return parts;
 }
 
-/** True for "no click or grinding", which is neither, "it does not click or turn", `ولا صوت ولا حركة`. */
-function deniesFirst(
-  [first = []]: readonly (readonly Token[])[],
-  { tokens, listener: { lexicon } }: Turn,
-): boolean {
-  const [opening] = tokens;
-  if (opening !== undefined && isNegator(opening, lexicon)) return true;
-  return deniesSome(cutClauses(first, lexicon).at(-1) ?? [], lexicon);
-}
-
 /** A text that is cut where it leaves an answer open. */
 interface Parts {
   readonly parts: readonly (readonly Token[])[];
   readonly check: CheckPhrases;
   readonly lexicon: Lexicon;
-  readonly isInTurns: boolean;
 }
 
 /** What the words next to an "or" may say, without who does not know. */
@@ -195,6 +181,8 @@ function openOf(part: readonly Token[], at: number, by: Parts): readonly Fit[] {
   const isFirst = parts.slice(0, at).every(({ length }) => length === 0);
   const clauses = cutClauses(withoutPhrases(part, lexicon.words.talk['dont-know']), lexicon);
   const near = (isFirst ? clauses.at(-1) : clauses[0]) ?? [];
+  // "It does not click or turn" leaves nothing open.
+  if (isFirst && deniesSome(near, lexicon)) return [];
   const own = fitting(near);
   if (own.length > 0) return own;
   const whole = fitting(part);
@@ -218,14 +206,12 @@ function chosen(tokens: readonly Token[], check: CheckPhrases, lexicon: Lexicon)
 /** Answers that words come as close to as this may be meant: "it clicks" may be either of two. */
 const closeTo = 0.4;
 
-/** The answer that words say, or those that they may; of what comes in turns one as well. */
+/** The answer that words say, or those that they may. */
 function mayMean(
   tokens: readonly Token[],
-  { check, lexicon, isInTurns }: Pick<Parts, 'check' | 'lexicon' | 'isInTurns'>,
+  { check, lexicon }: Pick<Parts, 'check' | 'lexicon'>,
 ): readonly Fit[] {
   const choice = chooseOption(hearTokens(tokens, lexicon), check);
-  if (choice.type === 'one') return [choice.fit];
-  const fits = choice.type === 'close' ? choice.fits : [];
-  const isClose = fits.some(({ score }) => score >= closeTo) && (isInTurns || fits.length > 1);
-  return isClose ? fits : [];
+  const fits = fitsOf(choice);
+  return choice.type === 'one' || fits.some(({ score }) => score >= closeTo) ? fits : [];
 }

@@ -10,7 +10,7 @@ import { readStatement } from './statements.ts';
 import { isOfKit, kitTold } from './kit-told.ts';
 import { readSeveral } from './said-unasked.ts';
 import { tellsSomething } from './told-unasked.ts';
-import type { TaughtTalk } from './taught.ts';
+import type { TalkHeard, TaughtTalk } from './taught.ts';
 import { containsPlainTalk, cutClauses, findTalk, isDenial, saysOnly, saysOver } from './talk.ts';
 import { hasPhrase, phraseAt } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
@@ -203,11 +203,10 @@ export function readTalk(turn: Turn): Understood | undefined {
 
 /** Talk that is found by its words, or another that the text surely sounds like. */
 function asHeard(talk: Exclude<TaughtTalk, 'correction'> | 'numbers', turn: Turn): Understood {
-  const { talk: lists, isHeard, talkHeard } = turn.listener.lexicon;
-  const isLiteral = lists[talk].literal.some((phrase) => isPhrase(turn.literal, phrase));
-  if (isLiteral || !isHeard) return talkOf(talk, turn);
-  const { word, share } = talkHeard()(turn.heard);
-  return talkOf(share >= sure ? word : talk, turn);
+  const { word, share } = soundOf(turn);
+  const { literal } = turn.listener.lexicon.talk[talk];
+  const isLiteral = literal.some((phrase) => isPhrase(turn.literal, phrase));
+  return talkOf(isLiteral || share < sure ? talk : word, turn);
 }
 
 /** What only sounds like a correction may be an answer: nothing is undone for it. */
@@ -217,19 +216,20 @@ function talkOf(talk: TaughtTalk | 'numbers', turn: Turn): Understood {
     : input([{ type: 'talk', talk }], talk);
 }
 
+/** The talk that a text sounds most like. */
+function soundOf({ heard, listener: { lexicon } }: Turn): ReturnType<TalkHeard> {
+  return lexicon.talkHeard()(heard);
+}
+
 /** A text that is talk as surely as this is no answer that it is not likely to be. */
 const surely = 0.95;
 
 /** Talk that a text surely is, at a question of which it is likely no answer: "get me a person". */
 export function readSureTalk(turn: Turn): Understood | undefined {
-  const { heard, tokens, listener } = turn;
-  const { isHeard, talkHeard } = listener.lexicon;
-  const check = optionsInHand(turn);
-  if (!isHeard || check === undefined || tokens.some(({ kind }) => kind === 'number'))
-    return undefined;
-  const { word, share } = talkHeard()(heard);
-  if (share < surely || Math.max(...check.taught()(heard).answers) >= sure) return undefined;
-  return talkOf(word, turn);
+  const { word, share } = soundOf(turn);
+  const sense = optionsInHand(turn)?.taught()(turn.heard);
+  const isAnswer = sense === undefined || Math.max(...sense.answers) >= sure;
+  return share < surely || isAnswer ? undefined : talkOf(word, turn);
 }
 
 function noAnswer(turn: Turn, talk: HeardTalk): Understood {
@@ -314,7 +314,7 @@ export function readLooseTalk(turn: Turn): Understood | undefined {
   if (meant !== undefined) {
     // "I can't turn the key" tells what is wrong.
     if ((meant === 'cannot' || meant === 'dont-know') && tellsSomething(turn)) return undefined;
-    const { word, share } = lexicon.talkHeard()(heard);
+    const { word, share } = soundOf(turn);
     const isOpen = like === undefined && word !== meant && share >= otherwise;
     return isOpen ? undefined : talkOf(meant, turn);
   }
@@ -327,11 +327,10 @@ const shortest = 2;
 
 /** The talk that a text plainly sounds like. */
 function talkLike(turn: Turn): TaughtTalk | undefined {
-  const { heard, listener } = turn;
-  const { isHeard, talkHeard } = listener.lexicon;
+  const { heard } = turn;
   // A letter or two are told by the lists.
-  if (!isHeard || heard.terms.every((term) => term.length <= shortest)) return undefined;
-  const { word, share } = talkHeard()(heard);
+  if (heard.terms.every((term) => term.length <= shortest)) return undefined;
+  const { word, share } = soundOf(turn);
   const inPlace = optionsInHand(turn)?.taught()(heard).talk ?? 0;
   return Math.max(share, inPlace) >= sure ? word : undefined;
 }
