@@ -1,6 +1,6 @@
 import type { Token } from '../typed/token.ts';
 import { isNear } from '../typed/typing-mistake.ts';
-import { remembered } from '../understand/once.ts';
+import { remembered } from '../once.ts';
 import type { Words } from '../words/words.ts';
 
 /** The numbers of one language as they are said. The words are spelled as typed words are. */

@@ -1,7 +1,7 @@
 import type { Token } from '../typed/token.ts';
 import { readCardinal } from './cardinal.ts';
 import { type Found, fractional, integer, wordAt } from './found-number.ts';
-import { onceWith } from '../understand/once.ts';
+import { onceWith } from '../once.ts';
 import { joinFraction, readFigure, readFraction, readTenths } from './fraction.ts';
 import type { Words } from '../words/words.ts';
 import type { NumberWords } from './number-words.ts';

@@ -1,4 +1,4 @@
-import { once, onceFor, onceWith } from '../understand/once.ts';
+import { once, onceFor, onceWith } from '../once.ts';
 import { flip, type TermReader, type Terms } from './terms.ts';
 import type { Token } from './token.ts';
 import type { Meanings, Vocabulary } from './vocabulary.ts';

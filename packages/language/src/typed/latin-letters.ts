@@ -1,4 +1,4 @@
-import { once } from '../understand/once.ts';
+import { once } from '../once.ts';
 import type { LatinLetters, LatinReader, Words } from '../words/words.ts';
 import { collapseRepeats, normalise } from './normalise.ts';
 import type { Token } from './token.ts';

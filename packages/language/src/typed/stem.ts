@@ -1,4 +1,4 @@
-import { remembered } from '../understand/once.ts';
+import { remembered } from '../once.ts';
 import type { Words } from '../words/words.ts';
 import { collapseRepeats } from './normalise.ts';
 

@@ -1,4 +1,4 @@
-import { remembered } from '../understand/once.ts';
+import { remembered } from '../once.ts';
 import type { Spelling } from '../words/words.ts';
 import { isNear } from './typing-mistake.ts';
 

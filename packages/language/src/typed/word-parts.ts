@@ -1,4 +1,4 @@
-import { remembered } from '../understand/once.ts';
+import { remembered } from '../once.ts';
 import type { Words } from '../words/words.ts';
 
 /** What a typed word is made of and what it does. */

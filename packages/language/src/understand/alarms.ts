@@ -1,7 +1,7 @@
 import type { Terms } from '../typed/terms.ts';
 import { learn, someOf, type Spoken } from './learned.ts';
 import type { Learning } from './lesson.ts';
-import { onceFor } from './once.ts';
+import { onceFor } from '../once.ts';
 
 /** A phrase of an interrupt. */
 export interface InterruptPhrase {

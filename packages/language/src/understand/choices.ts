@@ -2,7 +2,7 @@ import { denialOf, type Heard, isPhrase, findPhrase, partOf, says } from '../typ
 import { type Fit, fitOptions } from './fit.ts';
 import type { CheckPhrases, Lexicon, OptionPhrases } from './lexicon.ts';
 import { figureWordsOf } from '../words/words.ts';
-import { onceWith } from './once.ts';
+import { onceWith } from '../once.ts';
 import type { Sense } from './taught.ts';
 import type { Terms } from '../typed/terms.ts';
 

@@ -10,7 +10,7 @@ import { startsNow } from './alarms.ts';
 import type { Lexicon } from './lexicon.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { lineContext } from './said-figures.ts';
-import { onceFor } from './once.ts';
+import { onceFor } from '../once.ts';
 import { possibleIn } from './said-interrupt.ts';
 import { fewWords } from './talk.ts';
 import { type Turn, input } from './turn.ts';

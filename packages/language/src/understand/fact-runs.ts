@@ -1,7 +1,7 @@
 import type { Token } from '../typed/token.ts';
 import { figureWordsOf } from '../words/words.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
-import { onceFor } from './once.ts';
+import { onceFor } from '../once.ts';
 
 /** What the vehicle is, and the words that say it. */
 interface Said {

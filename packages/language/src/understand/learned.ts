@@ -1,7 +1,7 @@
 import type { Terms } from '../typed/terms.ts';
 import type { Learning } from './lesson.ts';
 import { createNumbering, type Numbering } from './numbering.ts';
-import { onceWith } from './once.ts';
+import { onceWith } from '../once.ts';
 
 /** A text as it is learned from: its terms, and every word of it as it was typed. */
 export interface Spoken {

@@ -18,7 +18,7 @@ import { criesOf } from './cries.ts';
 import { indexByOwner, indexByTerm, type TermIndex } from './term-index.ts';
 import { someOf, type Spoken } from './learned.ts';
 import { type Lesson, lessonOf } from './lesson.ts';
-import { once } from './once.ts';
+import { once } from '../once.ts';
 import {
   type SubjectHeard,
   type TalkHeard,

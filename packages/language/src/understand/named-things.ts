@@ -5,7 +5,7 @@ import { phraseAt } from '../readings/word-run.ts';
 import { isOfSeveral, likeliest } from './choices.ts';
 import { someOf } from './learned.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
-import { onceWith } from './once.ts';
+import { onceWith } from '../once.ts';
 
 /** What is said of a thing that it names is as sure as this of its answer. */
 const sureNamed = 0.65;

@@ -7,7 +7,7 @@ import { likeliest } from './choices.ts';
 import type { Spoken } from './learned.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { joinClauses } from './named-things.ts';
-import { onceFor } from './once.ts';
+import { onceFor } from '../once.ts';
 import type { Turn } from './turn.ts';
 
 /** The context that the fuel is written into. */

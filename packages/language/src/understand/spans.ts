@@ -5,7 +5,7 @@ import { chooseOption, isOfSeveral, likeliest } from './choices.ts';
 import { isOfVehicle } from './fact-runs.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { namesCheck } from './volunteered.ts';
-import { onceWith } from './once.ts';
+import { onceWith } from '../once.ts';
 import { cutClauses, joinsClauses } from './talk.ts';
 import type { SubjectHeard } from './taught.ts';
 

@@ -1,7 +1,7 @@
 import type { TalkWord } from '../words/words.ts';
 import { asDenied, learn, type Spoken } from './learned.ts';
 import type { Learning } from './lesson.ts';
-import { onceFor } from './once.ts';
+import { onceFor } from '../once.ts';
 
 /** Talk that is learned. */
 export type TaughtTalk =

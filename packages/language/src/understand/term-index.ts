@@ -1,6 +1,6 @@
 import type { Heard } from '../typed/heard.ts';
 import { flip } from '../typed/terms.ts';
-import { onceFor } from './once.ts';
+import { onceFor } from '../once.ts';
 
 /** Finds the entries of a list that a text could say or deny, those with a word of it, in order. */
 export type TermIndex<Entry> = (heard: Pick<Heard, 'all'>) => Entry[];

@@ -5,7 +5,7 @@ import { chooseOption } from './choices.ts';
 import { type Fit, fitOptions } from './fit.ts';
 import type { FoundAnswer } from './found-answer.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
-import { onceFor } from './once.ts';
+import { onceFor } from '../once.ts';
 import type { SubjectHeard } from './taught.ts';
 import type { Turn } from './turn.ts';
 

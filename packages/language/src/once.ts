@@ -9,12 +9,15 @@ const found = Symbol('found');
 
 /** A thing with what was found out about it, by what finds it. */
 interface Noted {
-  [found]?: Map<unknown, unknown>;
+  readonly [found]?: Map<unknown, unknown>;
 }
 
+/** The notes on a thing; a copy that is made of it has none. */
 function notesOf(thing: Noted): Map<unknown, unknown> {
-  const { [found]: notes = new Map<unknown, unknown>() } = thing;
-  thing[found] = notes;
+  const known = thing[found];
+  if (known !== undefined) return known;
+  const notes = new Map<unknown, unknown>();
+  Object.defineProperty(thing, found, { value: notes });
   return notes;
 }
 
