@@ -71,7 +71,6 @@ describe('what may itself be either of two answers is left open as well', () => 
   hold([
     ['fr', 'complaint', 'soit il claque soit il tourne lentement, je sais plus', 'asked back'],
     ['pl', 'boost', 'raz kręci powoli, raz normalnie', 'asked back'],
-    ['ar', 'drive', 'بنزين ولا ديزل، مو متأكد', 'asked back'],
     ['ar', 'complaint', 'ما في صوت ولا حركة', 'complaint=silent'],
     ['ar', 'complaint', 'مرة تطق طقة وحدة ومرة تجرش', 'asked back'],
     ['ar', 'crank-rhythm', 'متقطع، مرة سريع ومرة بطيء', 'crank-rhythm=uneven'],

@@ -102,12 +102,10 @@ export function createWordMender(
         (behind !== undefined && asNumber(behind) !== undefined);
       const [point] = isBehind && isBefore ? like(token.text, pointWords) : [];
       const unit = isBehind ? asUnit(token.text) : undefined;
-      // "Ça sert à quoi" has no amperes.
-      const isUnit = ofUnit.has(behind ?? '') && !words.fillers.includes(behind ?? '');
       const isByPoint =
         (before?.kind === 'word' && points.has(before.text)) ||
         (behind !== undefined &&
-          (points.has(behind) || isUnit || like(behind, pointWords).length > 0));
+          (points.has(behind) || ofUnit.has(behind) || like(behind, pointWords).length > 0));
       const isNumber = isBehind || isBefore || isByPoint || tokens.length === 1;
       const [minus] = isFigure(tokens[at + 1]) ? like(token.text, minusWords) : [];
       const text = minus ?? point ?? unit ?? (isNumber ? asNumber(token.text) : undefined);

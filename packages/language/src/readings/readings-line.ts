@@ -30,9 +30,9 @@ import type { Token } from '../typed/token.ts';
 export function readLine(typed: readonly Token[], context: LineContext): LineResult {
   const spelled = spellNumbers(typed, context.lexicon.numbers);
   const meant = rightWayRound(spelled, context);
-  if (meant === undefined) return readLoaded(withoutRest(spelled, context), context);
-  const line = readLoaded(withoutRest(meant, context), context);
-  return line.type === 'readings' ? { type: 'doubtful', readings: line.readings } : line;
+  const line = readLoaded(withoutRest(meant ?? spelled, context), context);
+  const isDoubtful = meant !== undefined && line.type === 'readings';
+  return isDoubtful ? { type: 'doubtful', readings: line.readings } : line;
 }
 
 /** A line, with the load under which a voltage was read. */

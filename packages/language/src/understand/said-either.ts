@@ -28,7 +28,11 @@ export function readEither(turn: Turn): Understood | undefined {
       : undefined;
   }
   const either = saidEither(turn, check);
-  return either.length > 0 ? offersOf(either.map((fit) => ({ check, fit }))) : undefined;
+  return either.length > 0 ? offer(either, check) : undefined;
+}
+
+function offer(fits: readonly Fit[], check: CheckPhrases): Understood {
+  return offersOf(fits.map((fit) => ({ check, fit })));
 }
 
 /** "Maybe it clicks, maybe not", which without its small words is the answer that it does not. */
@@ -46,19 +50,16 @@ const [sureOfEach, unsureOfAll] = [0.85, 0.9];
 
 /** "It goes dim but stays bright", "fast clicks and the key won't turn": of two answers both are offered. */
 export function readBoth(turn: Turn): Understood | undefined {
-  const { tokens, clauses, heard, listener } = turn;
+  const { tokens, clauses, listener } = turn;
+  const { lexicon } = listener;
   const check = optionsInHand(turn);
-  const [first, second, more] = clauses;
-  if (check?.check.form.kind !== 'choice' || isOfSeveral(check)) return undefined;
-  if (first === undefined || second === undefined || more !== undefined) return undefined;
+  if (check === undefined || isOfSeveral(check) || clauses.length !== 2) return undefined;
   // Behind a comma it is often the same in other words: "one big clunk, then silence".
   if (tokens.some(({ kind }) => kind === 'mark')) return undefined;
-  const whole = chooseOption(heard, check);
-  if (whole.type === 'one' && whole.fit.score >= unsureOfAll) return undefined;
-  const fits = [first, second].flatMap((clause) => chosen(clause, check, listener.lexicon) ?? []);
+  if ((chosen(tokens, check, lexicon)?.score ?? 0) >= unsureOfAll) return undefined;
+  const fits = clauses.flatMap((clause) => chosen(clause, check, lexicon) ?? []);
   const [one, other] = fits.filter(({ score }) => score >= sureOfEach);
-  if (one === undefined || other === undefined || one.id === other.id) return undefined;
-  return offersOf([one, other].map((fit) => ({ check, fit })));
+  return one?.id === other?.id || other === undefined ? undefined : offer(fits, check);
 }
 
 /** What is said beside not knowing whether it is so: nothing beside "no idea if it was on". */
@@ -102,24 +103,17 @@ function saidEither(turn: Turn, check: CheckPhrases): readonly Fit[] {
   const { lexicon } = listener;
   const { alternatives = [], turns = [], perhaps = [] } = lexicon.words;
   // Once is no turn: "now and then it clicks"; and what is said before belongs to none.
-  const [before = [], ...byTurns] = cutAt(tokens, turns);
+  const [, ...byTurns] = cutAt(tokens, turns);
   const [, ...byPerhaps] = cutAt(tokens, perhaps);
   const [inTurns] = [byTurns, byPerhaps].filter(({ length }) => length > 1);
-  // `بنزين ولا ديزل` is either fuel, `تطق ولا تدور` no turning.
-  const isOfVehicle = Object.keys(check.check.sets).length > 0;
-  const between = alternatives.filter(
-    (word) => isOfVehicle || !lexicon.words.negators.includes(word),
-  );
-  const parts = inTurns ?? cutAt(tokens, between);
+  const parts = inTurns ?? cutAt(tokens, alternatives);
   if (parts.length < 2) return [];
   const isInTurns = parts === byTurns;
   const fits = parts.flatMap((part, at) => openOf(part, at, { parts, check, lexicon }));
   // What comes in turns is an answer itself to how evenly it turns: "now fast, now slow".
   const whole = isInTurns ? chosen(tokens, check, lexicon) : undefined;
-  if (whole !== undefined && whole.score >= sureOfTurns) {
-    const isPart = fits.some(({ id, score }) => id === whole.id && score >= whole.score);
-    if (!isPart || chosen(before, check, lexicon)?.id === whole.id) return [];
-  }
+  const isPart = fits.some(({ id, score }) => id === whole?.id && score >= whole.score);
+  if (!isPart && (whole?.score ?? 0) >= sureOfTurns) return [];
   const each = fits.filter(({ id }, at) => fits.findIndex((fit) => fit.id === id) === at);
   // "Maybe it clicks, maybe not"; what comes in turns is none of the answers.
   const isOrNot = !isInTurns && isOpenToNot(parts, check, lexicon);

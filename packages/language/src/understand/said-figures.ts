@@ -235,12 +235,11 @@ function readFigureLine(turn: Turn, nominal: 12 | 24): LineResult {
   const { lexicon } = turn.listener;
   const context = { ...lineContext(turn, isAsked(turn) ? turn.inHand : undefined), nominal };
   const line = readLine(withoutTold(turn), context);
-  if (line.type === 'readings' || line.type === 'none') return line;
-  if (line.type === 'doubtful' && line.doubt === undefined) return line;
+  if (line.type !== 'unclear') return line;
   // What asks which of two holds may stand behind a comma.
   if (leftOpen(spellNumbers(turn.tokens, lexicon.numbers), context) !== undefined) return line;
   // A bound is none the less one for what stands behind a comma.
-  if (line.type === 'unclear' && line.code === 'not-exact') return line;
+  if (line.code === 'not-exact') return line;
   const clauses = cutClauses(spellNumbers(turn.tokens, lexicon.numbers), lexicon);
   const withFigures = clauses.filter((clause) => clause.some(({ kind }) => kind === 'number'));
   if (withFigures.length === clauses.length) return line;

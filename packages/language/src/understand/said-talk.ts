@@ -196,17 +196,14 @@ export function readTalk(turn: Turn): Understood | undefined {
     case 'no':
     case 'done':
       return optionsInHand(turn) === undefined ? noAnswer(turn, talk) : readYesNo(turn, talk);
-    default:
-      return asHeard(talk, turn);
+    default: {
+      // What is not said word for word may surely sound like other talk.
+      const { word, share } = soundOf(turn);
+      const { literal } = listener.lexicon.talk[talk];
+      const isLiteral = literal.some((phrase) => isPhrase(turn.literal, phrase));
+      return talkOf(isLiteral || share < sure ? talk : word, turn);
+    }
   }
-}
-
-/** Talk that is found by its words, or another that the text surely sounds like. */
-function asHeard(talk: Exclude<TaughtTalk, 'correction'> | 'numbers', turn: Turn): Understood {
-  const { word, share } = soundOf(turn);
-  const { literal } = turn.listener.lexicon.talk[talk];
-  const isLiteral = literal.some((phrase) => isPhrase(turn.literal, phrase));
-  return talkOf(isLiteral || share < sure ? talk : word, turn);
 }
 
 /** What only sounds like a correction may be an answer: nothing is undone for it. */

@@ -187,7 +187,7 @@ export const frWords: Words = {
     quelques, plusieurs, et quelques, et des poussières, quelque chose, virgule quelque chose, et quelque chose, et un peu, et des brouettes, et une poussière, virgule quelques, et un chouïa, et un poil, et un petit peu, et des, et quelque, et quelques broutilles, et plus
   `),
   besideFigures: list(`
-    à, au, aux, ou, en, dans, sur, sous, avec, sans, quand, pendant, lors, lorsque, durant, après,
+    sert, à, au, aux, ou, en, dans, sur, sous, avec, sans, quand, pendant, lors, lorsque, durant, après,
     avant, entre, depuis, pour, de, d, du, des, par, ici, là, dehors, aujourd, hui, exactement,
     stable, fixe, pile, je, j, il, elle, on, c, ce, est, était, et, mais, puis, ensuite, le, la,
     les, l, maintenant, merci, svp, stp, seulement, encore, environ, voilà, dis, reste, mesuré,
