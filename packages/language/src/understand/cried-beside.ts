@@ -6,7 +6,7 @@ import type { Input } from '@keyturn/core';
 import { spellNumbers } from '../numbers/numbers.ts';
 import { type Heard, hearTokens, partOf } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
-import { startsNow } from './alarms.ts';
+import { type Alarmed, startsNow } from './alarms.ts';
 import type { Lexicon } from './lexicon.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { lineContext } from './said-figures.ts';
@@ -36,16 +36,32 @@ const firstPerhaps = 0.5;
 export function withDangerBeside(understood: Understood, turn: Turn): Understood {
   const { hearing, inHand, listener } = turn;
   if (!listener.lexicon.isHeard || hearing.awaiting !== 'answer') return understood;
-  if (understood.type === 'language' || understood.talk !== undefined) return understood;
+  if (understood.type === 'language' || raises(understood)) return understood;
+  const told = dangerTold(turn);
+  if (told?.isSure === true) return withRaised(understood, told.interrupt);
+  if (understood.talk !== undefined) return understood;
   // A first message tells where it stands, and water that it went through, in words of danger.
-  if (understood.type === 'input' && inHand === undefined) return withDoubt(understood, turn);
+  if (understood.type === 'input' && inHand === undefined)
+    return withDoubt(understood, turn, told?.interrupt);
   const danger =
     understood.type === 'unclear'
       ? dangerOf(turn, ({ terms }) => (terms.length === 3 ? inNothingElse : undefined))
       : dangerLeft(turn);
-  if (danger === undefined) return withDoubt(understood, turn);
+  return danger === undefined
+    ? withDoubt(understood, turn, told?.interrupt)
+    : withRaised(understood, danger);
+}
+
+/** What was understood, and a danger beside it, which goes before talk. */
+function withRaised(understood: Understood, danger: string): Understood {
   const raised: Input = { type: 'interrupt', interrupt: danger };
-  return input(understood.type === 'input' ? [...understood.inputs, raised] : [raised], danger);
+  const isAnswer = understood.type === 'input' && understood.talk === undefined;
+  return input(isAnswer ? [...understood.inputs, raised] : [raised], danger);
+}
+
+/** True where a danger is raised already, or the vehicle starts. */
+function raises(understood: Understood): boolean {
+  return understood.type === 'input' && understood.inputs.some(({ type }) => type === 'interrupt');
 }
 
 /**
@@ -67,14 +83,85 @@ export function withFigureBeside(understood: Understood, turn: Turn): Understood
 }
 
 /** What was understood, and the danger that other words of the text may tell. */
-export function withDoubt(understood: Understood, turn: Turn): Understood {
+export function withDoubt(understood: Understood, turn: Turn, told?: string): Understood {
   if (understood.type === 'language' || understood.talk !== undefined) return understood;
-  const danger = dangerDoubted(turn);
+  const danger = told ?? dangerDoubted(turn);
   if (danger === undefined) return understood;
   const doubted = { interrupt: danger, label: turn.listener.lexicon.dangerName(danger) };
   return understood.type === 'input'
     ? { ...understood, doubted }
     : { type: 'offers', offers: [doubted] };
+}
+
+/**
+ * A thing and what it does tell a danger where some words of a clause sound like it at all, or they
+ * themselves do; where nothing was asked, a clause. Where they answer what was asked they must
+ * sound so surely. Set on the texts of `tests/phrases`.
+ */
+const sounding = { least: 0.03, themselves: 0.6, clause: 0.3, surely: 0.9 };
+
+/** So much like an answer they are rather that, and so much nothing else. */
+const [anAnswer, onlyAnswer] = [0.9, 0.97];
+
+/** Else it is asked about, where nothing was asked and where they answer only so. */
+const asking = { clause: 0.05, themselves: 0.5, answer: 0.5 };
+
+/** A danger that is told, and whether it is raised or only asked about. */
+interface Told {
+  readonly interrupt: string;
+  readonly isSure: boolean;
+}
+
+/** The danger that a thing and what it does tell. */
+function dangerTold(turn: Turn): Told | undefined {
+  const { hearing, inHand, tokens, clauses, listener } = turn;
+  const { lexicon } = listener;
+  const possible = possibleIn(turn).filter((id) => id !== startsNow);
+  const signs = lexicon.signs()(tokens, { check: hearing.check, possible });
+  if (signs.length === 0) return undefined;
+  const alarmed = lexicon.alarmed();
+  const alarms = clauses.flatMap((tokensOf) => {
+    const clause = hearTokens(tokensOf, lexicon);
+    return (inHand === undefined ? [clause] : stretchesOf(clause)).map(alarmed);
+  });
+  const told = signs.map(({ interrupt, isOrdinary, start, end }) => {
+    const words = hearTokens(tokens.slice(start, end), lexicon);
+    const shareOf = (one: ReturnType<Alarmed>): number =>
+      one.interrupt === interrupt ? one.share : 0;
+    const share = Math.max(...alarms.map(shareOf));
+    const themselves = shareOf(alarmed(words));
+    const answer = inHand === undefined ? undefined : sumOf(inHand.taught()(words).answers);
+    const { isSure, isAsked } = judge({ share, themselves, answer });
+    return { interrupt, share, isSure: isSure && !isOrdinary, isAsked };
+  });
+  const byShare = told
+    .filter(({ isSure, isAsked }) => isSure || isAsked)
+    .sort((one, other) => other.share - one.share);
+  return byShare.find(({ isSure }) => isSure) ?? byShare[0];
+}
+
+/** Whether words are a danger, by how much the text and they themselves sound like it, and like an answer. */
+function judge({
+  share,
+  themselves,
+  answer,
+}: {
+  readonly share: number;
+  readonly themselves: number;
+  readonly answer: number | undefined;
+}): { readonly isSure: boolean; readonly isAsked: boolean } {
+  if (answer === undefined)
+    return {
+      isSure: share >= sounding.clause,
+      isAsked: share >= asking.clause || themselves >= asking.themselves,
+    };
+  return {
+    isSure:
+      answer < anAnswer
+        ? share >= sounding.least || themselves >= sounding.themselves
+        : answer < onlyAnswer && share >= sounding.surely,
+    isAsked: answer < onlyAnswer || share >= asking.answer,
+  };
 }
 
 /** The danger that some clause sounds like which does not answer what was asked. */
