@@ -144,9 +144,7 @@ function isSaid(word: string | undefined, way: string): boolean {
 }
 
 /** One place of each thing, close together and apart from each other. */
-function closeTogether(
-  things: readonly (readonly Place[])[],
-): readonly (readonly Place[])[] {
+function closeTogether(things: readonly (readonly Place[])[]): readonly (readonly Place[])[] {
   return things.reduce<readonly (readonly Place[])[]>(
     (sets, places) =>
       sets.flatMap((set) =>
