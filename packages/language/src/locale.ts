@@ -7,8 +7,14 @@ import { es } from './locales/es.ts';
 import { fr } from './locales/fr.ts';
 import { pl } from './locales/pl.ts';
 import type { GeneralTexts } from './texts/text-key.ts';
+import { dangerTeller } from './understand/told-danger.ts';
 
-const locales: Readonly<Record<string, Locale>> = { en, es, de, fr, pl, ar };
+const locales: Readonly<Record<string, Locale>> = Object.fromEntries(
+  Object.entries({ en, es, de, fr, pl, ar }).map(([tag, { texts, words }]) => [
+    tag,
+    { texts, words: { ...words, readDangers: dangerTeller } },
+  ]),
+);
 
 /** The languages that there are, by BCP 47 tag. */
 export const localeTags: readonly string[] = Object.keys(locales);

@@ -6,7 +6,7 @@ import type { Input } from '@keyturn/core';
 import { spellNumbers } from '../numbers/numbers.ts';
 import { type Heard, hearTokens, partOf } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
-import { type Alarmed, startsNow } from './alarms.ts';
+import { startsNow } from './alarms.ts';
 import type { Lexicon } from './lexicon.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { lineContext } from './said-figures.ts';
@@ -37,7 +37,7 @@ export function withDangerBeside(understood: Understood, turn: Turn): Understood
   const { hearing, inHand, listener } = turn;
   if (!listener.lexicon.isHeard || hearing.awaiting !== 'answer') return understood;
   if (understood.type === 'language' || raises(understood)) return understood;
-  const told = dangerTold(turn);
+  const told = listener.lexicon.dangerTold(turn);
   if (told?.isSure === true) return withRaised(understood, told.interrupt);
   if (understood.talk !== undefined) return understood;
   // A first message tells where it stands, and water that it went through, in words of danger.
@@ -91,77 +91,6 @@ export function withDoubt(understood: Understood, turn: Turn, told?: string): Un
   return understood.type === 'input'
     ? { ...understood, doubted }
     : { type: 'offers', offers: [doubted] };
-}
-
-/**
- * A thing and what it does tell a danger where some words of a clause sound like it at all, or they
- * themselves do; where nothing was asked, a clause. Where they answer what was asked they must
- * sound so surely. Set on the texts of `tests/phrases`.
- */
-const sounding = { least: 0.03, themselves: 0.6, clause: 0.3, surely: 0.9 };
-
-/** So much like an answer they are rather that, and so much nothing else. */
-const [anAnswer, onlyAnswer] = [0.9, 0.97];
-
-/** Else it is asked about, where nothing was asked and where they answer only so. */
-const asking = { clause: 0.05, themselves: 0.5, answer: 0.5 };
-
-/** A danger that is told, and whether it is raised or only asked about. */
-interface Told {
-  readonly interrupt: string;
-  readonly isSure: boolean;
-}
-
-/** The danger that a thing and what it does tell. */
-function dangerTold(turn: Turn): Told | undefined {
-  const { hearing, inHand, tokens, clauses, listener } = turn;
-  const { lexicon } = listener;
-  const possible = possibleIn(turn).filter((id) => id !== startsNow);
-  const signs = lexicon.signs()(tokens, { check: hearing.check, possible });
-  if (signs.length === 0) return undefined;
-  const alarmed = lexicon.alarmed();
-  const alarms = clauses.flatMap((tokensOf) => {
-    const clause = hearTokens(tokensOf, lexicon);
-    return (inHand === undefined ? [clause] : stretchesOf(clause)).map(alarmed);
-  });
-  const told = signs.map(({ interrupt, isOrdinary, start, end }) => {
-    const words = hearTokens(tokens.slice(start, end), lexicon);
-    const shareOf = (one: ReturnType<Alarmed>): number =>
-      one.interrupt === interrupt ? one.share : 0;
-    const share = Math.max(...alarms.map(shareOf));
-    const themselves = shareOf(alarmed(words));
-    const answer = inHand === undefined ? undefined : sumOf(inHand.taught()(words).answers);
-    const { isSure, isAsked } = judge({ share, themselves, answer });
-    return { interrupt, share, isSure: isSure && !isOrdinary, isAsked };
-  });
-  const byShare = told
-    .filter(({ isSure, isAsked }) => isSure || isAsked)
-    .sort((one, other) => other.share - one.share);
-  return byShare.find(({ isSure }) => isSure) ?? byShare[0];
-}
-
-/** Whether words are a danger, by how much the text and they themselves sound like it, and like an answer. */
-function judge({
-  share,
-  themselves,
-  answer,
-}: {
-  readonly share: number;
-  readonly themselves: number;
-  readonly answer: number | undefined;
-}): { readonly isSure: boolean; readonly isAsked: boolean } {
-  if (answer === undefined)
-    return {
-      isSure: share >= sounding.clause,
-      isAsked: share >= asking.clause || themselves >= asking.themselves,
-    };
-  return {
-    isSure:
-      answer < anAnswer
-        ? share >= sounding.least || themselves >= sounding.themselves
-        : answer < onlyAnswer && share >= sounding.surely,
-    isAsked: answer < onlyAnswer || share >= asking.answer,
-  };
 }
 
 /** The danger that some clause sounds like which does not answer what was asked. */
@@ -224,7 +153,7 @@ function dangerOf(
   return undefined;
 }
 
-function sumOf(shares: readonly number[]): number {
+export function sumOf(shares: readonly number[]): number {
   return shares.reduce((sum, share) => sum + share, 0);
 }
 
@@ -235,7 +164,7 @@ function isOfFigure(clause: readonly Token[], { numbers, readUnit }: Lexicon): b
 }
 
 /** Three words of a clause in a row, or four, and all of it. */
-function stretchesOf(clause: Heard): readonly Heard[] {
+export function stretchesOf(clause: Heard): readonly Heard[] {
   const inRow = (length: number): Heard[] =>
     clause.terms
       .slice(length - 1)

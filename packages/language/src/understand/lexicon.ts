@@ -15,7 +15,6 @@ import type { TalkWord, Words } from '../words/words.ts';
 import { isTalk, readTalkPhrases, type TalkPhrases } from './talk-phrases.ts';
 import { type Alarm, type Alarmed, alarmsOf, type InterruptPhrase, learnAlarms } from './alarms.ts';
 import { criesOf } from './cries.ts';
-import { type DangerSigns, readSigns } from './danger-signs.ts';
 import { indexByOwner, indexByTerm, type TermIndex } from './term-index.ts';
 import { someOf, type Spoken } from './learned.ts';
 import { type Lesson, lessonOf } from './lesson.ts';
@@ -30,6 +29,7 @@ import {
   teachSubjects,
   teachTalk,
 } from './taught.ts';
+import type { DangerTeller } from './told-danger.ts';
 import { type Weights, weightsOf } from './weights.ts';
 
 /** One answer and every phrase that says it: its id, its label, what people say. */
@@ -111,7 +111,7 @@ export interface Lexicon {
   /** The danger that is raised by each text that people are heard to raise one with, word for word. */
   readonly cries: () => ReadonlyMap<string, string>;
   /** The danger that a thing and what it does tell. */
-  readonly signs: () => DangerSigns;
+  readonly dangerTold: DangerTeller;
   /** How an interrupt sounds, once it is first asked for. */
   readonly alarmed: Lesson<Alarmed>;
   readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
@@ -413,7 +413,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     dangerName: (interrupt) => texts.interrupts[interrupt]?.name ?? interrupt,
     ordinary,
     alarmed,
-    signs: once(() => readSigns(texts.heard?.signs ?? {}, words)),
+    dangerTold: words.readDangers?.(texts.heard?.signs ?? {}, words) ?? (() => undefined),
     cries: once(() => criesOf(texts.heard?.interrupts ?? {}, readHeard)),
     talk,
     courtesies,

@@ -1,4 +1,5 @@
 import type { Token } from '../typed/token.ts';
+import type { DangerTeller } from '../understand/told-danger.ts';
 
 /** Talk that is understood at any moment, beside the interrupts of the flow. */
 export type TalkWord =
@@ -229,6 +230,11 @@ export interface Words {
   readonly spelling?: Spelling;
   /** What reads a text in Latin letters, given all that is said; a page, for its size, has none. */
   readonly readLatin?: (said: unknown, words: Words) => LatinReader;
+  /** What tells dangers by the signs of a flow; a page, which has none of them, leaves it out. */
+  readonly readDangers?: (
+    signs: Readonly<Record<string, readonly string[]>>,
+    words: Words,
+  ) => DangerTeller;
   /**
    * Numbers from zero up: `twelve`, `forty`, and those of several words that their parts do not
    * add up to: `quatre vingt`. A number that is no whole one may be among them: `anderthalb`.
