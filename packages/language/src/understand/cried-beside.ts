@@ -27,7 +27,7 @@ const surely = { ownClause: 0.85, inThree: 0.6, inFour: 0.3, ownWord: 0.95 };
 const inNothingElse = 0.3;
 
 /** As surely as this it is asked whether there is the danger. Set on the same texts. */
-const perhaps = { ownClause: 0.4, inThree: 0.5, inFour: 0.3, ownWord: 0.8 };
+const perhaps = { ownClause: 0.28, inThree: 0.42, inFour: 0.25, ownWord: 0.7 };
 
 /** Where nothing was asked a whole clause of more words than two must. */
 const firstPerhaps = 0.5;

@@ -36,6 +36,9 @@ export function dangerOfPlace(understood: Understood, turn: Turn): string | unde
     (one) => one.interrupt === interrupt && isPhrase(heard, one.terms),
   );
   if (isCried && !places.some((check) => check === inHand)) return undefined;
+  // A man who stands in the road is none of where the vehicle does.
+  const told = places.some((check) => check === inHand) ? undefined : lexicon.dangerTold(turn);
+  if (told?.isSure === true && told.interrupt === interrupt) return undefined;
   const rest = clauses.filter(
     (clause) => !places.some((check) => isOf(clause, { check, interrupt, lexicon })),
   );
