@@ -153,6 +153,7 @@ function dangerOf(
   return undefined;
 }
 
+/** How much the answers come to together. */
 export function sumOf(shares: readonly number[]): number {
   return shares.reduce((sum, share) => sum + share, 0);
 }

@@ -11,7 +11,7 @@ import { createNumberWords, type NumberWords } from '../numbers/number-words.ts'
 import { createWordMender, type WordMender } from '../numbers/mend-words.ts';
 import { durations } from '../numbers/unit.ts';
 import { createUnitReader, type UnitReader } from '../numbers/units-said.ts';
-import type { TalkWord, Words } from '../words/words.ts';
+import type { DangerTeller, TalkWord, Words } from '../words/words.ts';
 import { isTalk, readTalkPhrases, type TalkPhrases } from './talk-phrases.ts';
 import { type Alarm, type Alarmed, alarmsOf, type InterruptPhrase, learnAlarms } from './alarms.ts';
 import { criesOf } from './cries.ts';
@@ -29,7 +29,6 @@ import {
   teachSubjects,
   teachTalk,
 } from './taught.ts';
-import type { DangerTeller } from './told-danger.ts';
 import { type Weights, weightsOf } from './weights.ts';
 
 /** One answer and every phrase that says it: its id, its label, what people say. */

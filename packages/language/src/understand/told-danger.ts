@@ -1,6 +1,6 @@
 /** A danger that a thing and what it does tell, held against how it sounds and what it answers. */
 import { hearTokens } from '../typed/heard.ts';
-import type { Words } from '../words/words.ts';
+import type { DangerTeller, ToldDanger, Words } from '../words/words.ts';
 import { type Alarmed, startsNow } from './alarms.ts';
 import { stretchesOf, sumOf } from './cried-beside.ts';
 import { type DangerSign, readSigns } from './danger-signs.ts';
@@ -21,22 +21,14 @@ const [anAnswer, onlyAnswer] = [0.9, 0.97];
 /** Else it is asked about, where nothing was asked and where they answer only so. */
 const asking = { clause: 0.05, themselves: 0.5, answer: 0.5 };
 
-/** A danger that is told, and whether it is raised or only asked about. */
-export interface ToldDanger {
-  readonly interrupt: string;
-  readonly isSure: boolean;
-}
-
-/** The danger that a thing and what it does tell in a text. */
-export type DangerTeller = (turn: Turn) => ToldDanger | undefined;
-
 /** Tells it by the signs of a flow. */
 export function dangerTeller(
   signs: Readonly<Record<string, readonly string[]>>,
   words: Words,
 ): DangerTeller {
   const signsIn = once(() => readSigns(signs, words));
-  return (turn) => {
+  return (given) => {
+    const turn = given as Turn;
     const possible = possibleIn(turn).filter((id) => id !== startsNow);
     return surest(signsIn()(turn.tokens, { check: turn.hearing.check, possible }), turn);
   };

@@ -1,5 +1,4 @@
 import type { Token } from '../typed/token.ts';
-import type { DangerTeller } from '../understand/told-danger.ts';
 
 /** Talk that is understood at any moment, beside the interrupts of the flow. */
 export type TalkWord =
@@ -20,6 +19,15 @@ export type TalkWord =
 
 /** Puts words that are typed in Latin letters into the letters of the language. */
 export type LatinReader = (tokens: readonly Token[]) => readonly Token[];
+
+/** A danger that is told, and whether it is raised or only asked about. */
+export interface ToldDanger {
+  readonly interrupt: string;
+  readonly isSure: boolean;
+}
+
+/** The danger that a thing and what it does tell in one text on its way to being understood. */
+export type DangerTeller = (turn: unknown) => ToldDanger | undefined;
 
 /** How a language of other letters is typed in Latin ones. */
 export interface LatinLetters {
