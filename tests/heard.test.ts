@@ -26,7 +26,18 @@ describe.each(localeTags)('in %s', (locale) => {
     expect(Object.keys(heard.unclear).filter((id) => checks[id] === undefined)).toEqual([]);
     expect(Object.keys(heard.interrupts).sort()).toEqual(Object.keys(interrupts).sort());
     expect(Object.keys(heard.harmless).sort()).toEqual(Object.keys(interrupts).sort());
+    expect(Object.keys(heard.signs!).sort()).toEqual(
+      [...Object.keys(interrupts).filter((id) => id !== 'starts-now'), 'ordinary'].sort(),
+    );
     expect(Object.keys(heard.talk).sort()).toEqual(talk.toSorted());
+  });
+
+  test('every sign names what is said, and the questions of the flow', () => {
+    const signs = Object.values(heard.signs!).flat();
+    const asked = signs.flatMap((sign) => [...sign.matchAll(/\?([a-z-]+)/g)].map(([, id]) => id!));
+    expect(asked.filter((id) => checks[id] === undefined)).toEqual([]);
+    const ways = signs.flatMap((sign) => sign.split(/[|,]/));
+    expect(ways.filter((way) => way.replace(/^!/, '').trim() === '')).toEqual([]);
   });
 
   test('of each there is enough to learn from', () => {

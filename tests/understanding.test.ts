@@ -41,11 +41,11 @@ describe.each(localeTags)('in %s', (locale) => {
     expect(part(fresh, 'interrupt', 'right')).toBeGreaterThanOrEqual(0.95);
   });
 
-  // What is reached, and too little: a danger is never to be missed for the sake of an answer.
-  test('of dangers told in an answer or beside one four in five are raised', () => {
+  // What is reached; a danger is never to be missed for the sake of an answer.
+  test('of dangers told in an answer or beside one nine in ten are raised', () => {
     expect(
       part(scorePhrases(locale, dangersOf(locale)), 'interrupt', 'right'),
-    ).toBeGreaterThanOrEqual(0.79);
+    ).toBeGreaterThanOrEqual(0.9);
   });
 
   test('most answers are understood at first, and few wrongly', () => {

@@ -93,6 +93,8 @@ export interface HeardTexts {
   readonly interrupts: Readonly<Record<string, readonly string[]>>;
   /** Interrupt to what is said with its words and raises nothing: "the smell is gone". */
   readonly harmless: Readonly<Record<string, readonly string[]>>;
+  /** Interrupt to the things and what they do that tell it: "petrol, fuel | drips | ! mower". */
+  readonly signs?: Readonly<Record<string, readonly string[]>>;
   /** What is said in place of an answer, by the word of talk that it is. */
   readonly talk: Readonly<Record<string, readonly string[]>>;
   /** Check to what comes in and answers nothing. */

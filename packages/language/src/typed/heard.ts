@@ -88,6 +88,15 @@ export function partOf(heard: Heard, isKept: (term: string, at: number) => boole
   );
 }
 
+/** Three words of a clause in a row, or four, and all of it. */
+export const stretchesOf: (clause: Heard) => readonly Heard[] = onceFor((clause) => {
+  const inRow = (length: number): Heard[] =>
+    clause.terms
+      .slice(length - 1)
+      .map((_, from) => partOf(clause, (_term, at) => at >= from && at < from + length));
+  return [clause, ...inRow(3), ...inRow(4)];
+});
+
 /** What a text says where it denies, and the other way round. */
 export function denialOf({ terms, at }: Heard): Heard {
   return heardAt(

@@ -4,15 +4,16 @@
  */
 import type { Input } from '@keyturn/core';
 import { spellNumbers } from '../numbers/numbers.ts';
-import { type Heard, hearTokens, partOf } from '../typed/heard.ts';
+import { type Heard, hearTokens, stretchesOf } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
 import { startsNow } from './alarms.ts';
 import type { Lexicon } from './lexicon.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { lineContext } from './said-figures.ts';
-import { onceFor } from '../once.ts';
 import { possibleIn } from './said-interrupt.ts';
 import { fewWords } from './talk.ts';
+import { shareOfAnswers } from './taught.ts';
+import { dangerTold } from './told-danger.ts';
 import { type Turn, input } from './turn.ts';
 import type { Understood } from './understood.ts';
 
@@ -28,7 +29,7 @@ const surely = { ownClause: 0.85, inThree: 0.6, inFour: 0.3, ownWord: 0.95 };
 const inNothingElse = 0.3;
 
 /** As surely as this it is asked whether there is the danger. Set on the same texts. */
-const perhaps = { ownClause: 0.4, inThree: 0.5, inFour: 0.3, ownWord: 0.8 };
+const perhaps = { ownClause: 0.28, inThree: 0.42, inFour: 0.25, ownWord: 0.7 };
 
 /** Where nothing was asked a whole clause of more words than two must. */
 const firstPerhaps = 0.5;
@@ -37,16 +38,32 @@ const firstPerhaps = 0.5;
 export function withDangerBeside(understood: Understood, turn: Turn): Understood {
   const { hearing, inHand, listener } = turn;
   if (!listener.lexicon.isHeard || hearing.awaiting !== 'answer') return understood;
-  if (understood.type === 'language' || understood.talk !== undefined) return understood;
+  if (understood.type === 'language' || raises(understood)) return understood;
+  const told = dangerTold(turn);
+  if (told?.isSure === true) return withRaised(understood, told.interrupt);
+  if (understood.talk !== undefined) return understood;
   // A first message tells where it stands, and water that it went through, in words of danger.
-  if (understood.type === 'input' && inHand === undefined) return withDoubt(understood, turn);
+  if (understood.type === 'input' && inHand === undefined)
+    return withDoubt(understood, turn, told?.interrupt);
   const danger =
     understood.type === 'unclear'
       ? dangerOf(turn, ({ terms }) => (terms.length === 3 ? inNothingElse : undefined))
       : dangerLeft(turn);
-  if (danger === undefined) return withDoubt(understood, turn);
+  return danger === undefined
+    ? withDoubt(understood, turn, told?.interrupt)
+    : withRaised(understood, danger);
+}
+
+/** What was understood, and a danger beside it, which goes before talk. */
+function withRaised(understood: Understood, danger: string): Understood {
   const raised: Input = { type: 'interrupt', interrupt: danger };
-  return input(understood.type === 'input' ? [...understood.inputs, raised] : [raised], danger);
+  const isAnswer = understood.type === 'input' && understood.talk === undefined;
+  return input(isAnswer ? [...understood.inputs, raised] : [raised], danger);
+}
+
+/** True where a danger is raised already, or the vehicle starts. */
+function raises(understood: Understood): boolean {
+  return understood.type === 'input' && understood.inputs.some(({ type }) => type === 'interrupt');
 }
 
 /**
@@ -68,9 +85,9 @@ export function withFigureBeside(understood: Understood, turn: Turn): Understood
 }
 
 /** What was understood, and the danger that other words of the text may tell. */
-export function withDoubt(understood: Understood, turn: Turn): Understood {
+export function withDoubt(understood: Understood, turn: Turn, told?: string): Understood {
   if (understood.type === 'language' || understood.talk !== undefined) return understood;
-  const danger = dangerDoubted(turn);
+  const danger = told ?? dangerDoubted(turn);
   if (danger === undefined) return understood;
   const doubted = { interrupt: danger, label: turn.listener.lexicon.dangerName(danger) };
   return understood.type === 'input'
@@ -103,7 +120,7 @@ function dangerDoubted(turn: Turn): string | undefined {
 
 /** True for words that are no answer to what was asked; of two that they may be neither is all. */
 function isLeft(text: Heard, { inHand }: Turn): boolean {
-  return inHand !== undefined && sumOf(inHand.taught()(text).answers) < answered;
+  return inHand !== undefined && shareOfAnswers(inHand.taught()(text)) < answered;
 }
 
 /** As surely as this such words of a clause must sound like a danger, if they can. */
@@ -141,21 +158,8 @@ function dangerOf(
   return undefined;
 }
 
-function sumOf(shares: readonly number[]): number {
-  return shares.reduce((sum, share) => sum + share, 0);
-}
-
 function isOfFigure(clause: readonly Token[], { numbers, readUnit }: Lexicon): boolean {
   return spellNumbers(clause, numbers).some(
     ({ kind }, at, all) => kind === 'number' || readUnit(all, at) !== undefined,
   );
 }
-
-/** Three words of a clause in a row, or four, and all of it. */
-const stretchesOf = onceFor((clause: Heard): readonly Heard[] => {
-  const inRow = (length: number): Heard[] =>
-    clause.terms
-      .slice(length - 1)
-      .map((_, from) => partOf(clause, (_term, at) => at >= from && at < from + length));
-  return [clause, ...inRow(3), ...inRow(4)];
-});

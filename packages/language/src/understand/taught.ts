@@ -28,6 +28,11 @@ export interface Sense {
   readonly talk: number;
 }
 
+/** How likely it is that it gives an answer, whichever. */
+export function shareOfAnswers({ answers }: Sense): number {
+  return answers.reduce((sum, share) => sum + share, 0);
+}
+
 /** What a text is to a check, by all that people are heard to say. */
 export type Taught = (text: Spoken) => Sense;
 

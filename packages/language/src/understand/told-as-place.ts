@@ -8,6 +8,7 @@ import { isOfVehicle } from './fact-runs.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { joinClauses } from './named-things.ts';
 import { findInterrupt, findJoined } from './talk.ts';
+import { dangerTold } from './told-danger.ts';
 import type { Turn } from './turn.ts';
 import type { Understood } from './understood.ts';
 
@@ -36,6 +37,9 @@ export function dangerOfPlace(understood: Understood, turn: Turn): string | unde
     (one) => one.interrupt === interrupt && isPhrase(heard, one.terms),
   );
   if (isCried && !places.some((check) => check === inHand)) return undefined;
+  // A man who stands in the road is none of where the vehicle does.
+  const told = places.some((check) => check === inHand) ? undefined : dangerTold(turn);
+  if (told?.isSure === true && told.interrupt === interrupt) return undefined;
   const rest = clauses.filter(
     (clause) => !places.some((check) => isOf(clause, { check, interrupt, lexicon })),
   );
