@@ -1,6 +1,6 @@
 /**
- * A danger that is told beside an answer and not for certain is asked about; answers as they stand in
- * the lists are not.
+ * A danger that is told beside an answer is raised, and asked about where it is not for certain; answers
+ * as they stand in the lists are not.
  */
 import { createSpeaker, localeTags } from '@keyturn/language';
 import { shippedFlow } from '@keyturn/terminal';
@@ -9,9 +9,17 @@ import { describe, expect, test } from 'vitest';
 /** Where a danger is what is asked, or what the answer names. */
 const dangerous = new Set(['place', 'scene', 'battery-case', 'battery-look', 'flooded-smell']);
 
-const told: readonly (readonly [locale: string, check: string, text: string, danger: string])[] = [
-  ['en', 'battery-rest', '12.1 and it hisses', 'swollen-or-leaking-battery'],
+type Told = readonly (readonly [locale: string, check: string, text: string, danger: string])[];
+
+const doubtful: Told = [
+  ['en', 'battery-rest', '12.1 and looks fat', 'swollen-or-leaking-battery'],
   ['en', 'place', 'at home and my wife feels odd', 'injury'],
+  ['de', 'battery-rest', '12,3 und sieht dick aus', 'swollen-or-leaking-battery'],
+  ['pl', 'battery-rest', '12,1 i jakiś pękaty', 'swollen-or-leaking-battery'],
+];
+
+const certain: Told = [
+  ['en', 'battery-rest', '12.1 and it hisses', 'swollen-or-leaking-battery'],
   ['de', 'drive', 'Hybrid, der Akku unten ist eingedrückt', 'high-voltage'],
   ['de', 'battery-recharged', '12,3 und ganz dick ist sie', 'swollen-or-leaking-battery'],
   ['fr', 'history', 'inondation, la batterie de traction sous l’eau', 'high-voltage'],
@@ -32,16 +40,28 @@ describe.each(localeTags)('in %s', (locale) => {
       nominal: 12,
       lamp: false,
     });
-    if (understood.type !== 'input') return { answers: [], doubted: undefined };
+    if (understood.type !== 'input') return { answers: [], doubted: undefined, raised: [] };
     const answers = understood.inputs.flatMap((one) => (one.type === 'answers' ? one.answers : []));
-    return { answers, doubted: understood.doubted?.interrupt };
+    const raised = understood.inputs.flatMap((one) =>
+      one.type === 'interrupt' ? [one.interrupt] : [],
+    );
+    return { answers, doubted: understood.doubted?.interrupt, raised };
   };
 
-  test.each(told.filter(([of]) => of === locale))(
+  test.each(doubtful.filter(([of]) => of === locale))(
     'it is asked about, and the answer is taken: %s: %s: %s',
     (_, check, text, danger) => {
       const { answers, doubted } = hear(check, text);
       expect(doubted).toBe(danger);
+      expect(answers.map((one) => one.check)).toContain(check);
+    },
+  );
+
+  test.each(certain.filter(([of]) => of === locale))(
+    'it is raised where it is plain, and the answer is taken: %s: %s: %s',
+    (_, check, text, danger) => {
+      const { answers, raised } = hear(check, text);
+      expect(raised).toEqual([danger]);
       expect(answers.map((one) => one.check)).toContain(check);
     },
   );

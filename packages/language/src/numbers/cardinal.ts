@@ -32,7 +32,9 @@ export function readCardinal(
   }
   if (at === start) return undefined;
   const value = count.total + count.group;
-  return { number: Number.isInteger(value) ? integer(value) : fractional(value), end: at };
+  const number = Number.isInteger(value) ? integer(value) : fractional(value);
+  const isScale = at === start + 1 && Object.hasOwn(said.words.scales, wordAt(tokens, start) ?? '');
+  return { number: isScale ? { ...number, isScale } : number, end: at };
 }
 
 function readStep(

@@ -456,17 +456,16 @@ export function isVague(
   figures: readonly SaidFigure[],
   { lexicon, inHand }: LineContext,
 ): boolean {
-  const { vague, point, scales } = lexicon.words;
+  const { vague, point } = lexicon.words;
   return figures.some((figure) => {
     const { start, end, decimals } = figure;
     const from = tokens[end]?.kind === 'mark' ? end + 1 : end;
-    // "A couple hundred".
-    const [before, hundred] = tokens.slice(Math.max(start - 1, 0), start + 1);
-    const isRound =
-      hundred?.kind === 'number' &&
-      hundred.inWords === true &&
-      Object.values(scales).includes(hundred.value);
-    if (isRound && before?.kind === 'word' && vague.includes(before.text)) return true;
+    // "A couple hundred", "a couple of decades".
+    const before = tokens.slice(Math.max(start - 2, 0), start);
+    const itself = tokens[start];
+    const isScale = itself?.kind === 'number' && itself.isScale === true;
+    if (isScale && before.some((token) => token.kind === 'word' && vague.includes(token.text)))
+      return true;
     const behind = textOf(tokens.slice(from, from + mostVagueWords));
     const isOpen = decimals === 0 && from === tokens.length - 1 && point.includes(behind);
     // "9.3 for some 3 seconds" says it of the next.

@@ -13,6 +13,8 @@ export type Token =
       readonly kind: 'number';
       /** True where it was said in words alone: "twelve". */
       readonly inWords?: true;
+      /** True of what others are counted in, alone: "hundred". */
+      readonly isScale?: true;
       /** The other way to read it, where a mark before three digits may be either: "12.650". */
       readonly other?: SaidNumber;
     })
