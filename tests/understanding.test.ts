@@ -38,7 +38,15 @@ describe.each(localeTags)('in %s', (locale) => {
       part(seen, 'interrupt', 'right'),
       missed.map(({ phrase }) => phrase.text).join('\n'),
     ).toBeGreaterThanOrEqual(0.95);
-    expect(part(fresh, 'interrupt', 'right')).toBeGreaterThanOrEqual(0.95);
+    expect(part(fresh, 'interrupt', 'right')).toBeGreaterThanOrEqual(0.9);
+  });
+
+  test('no danger that was not looked at is missed', () => {
+    const dangers = fresh.filter(
+      ({ kind, phrase }) => kind === 'interrupt' && phrase.talk !== 'starts-now',
+    );
+    const missed = dangers.filter(({ outcome }) => outcome !== 'right');
+    expect(missed.map(({ phrase }) => phrase.text)).toEqual([]);
   });
 
   // What is reached; a danger is never to be missed for the sake of an answer.
