@@ -449,7 +449,7 @@ describe('where the vehicle stands raises no danger by itself; what rushes past 
       'je suis bloqué sur la file de gauche, ça clique vite',
       'complaint=rapid-clicking, place=live-lane',
     ],
-    ['en', 'kit', "nothing, and I'm stood in the middle lane", 'kit=none, place=live-lane'],
+    ['en', 'kit', 'nothing, and the car is stood in the middle lane', 'kit=none, place=live-lane'],
     ['en', null, "we're stopped in lane one and lorries are flying past us", 'interrupt'],
     ['fr', 'place', 'voie du milieu et les camions nous frôlent', 'interrupt, place=live-lane'],
     ['pl', 'place', 'na środku pasa, zaraz ktoś w nas wjedzie', 'interrupt'],
