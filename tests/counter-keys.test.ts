@@ -87,6 +87,31 @@ describe.skipIf(whyNoBrowser !== undefined)('at the parts counter', again, () =>
     });
   });
 
+  test('a line that is typed while an answer is corrected answers that, and nothing else unasked', async () => {
+    const page = await practising();
+    for (const label of ['it is the part we sold', 'turns slowly', 'fitted'])
+      await press(page, await numberOf(page, [label]));
+    const say = async (text: string): Promise<void> => {
+      await page.waitForTimeout(settled);
+      await page.keyboard.press('-');
+      await eventually(async () => {
+        expect(await asked(page)).toContain('Fitted or opened');
+      });
+      await typeSlowly(page, text);
+      await page.keyboard.press('Enter');
+    };
+    await say('the stud turns');
+    await eventually(async () => {
+      expect(await plain(inside(page, '.card'))).toContain('Is that what you found?');
+    });
+    await press(page, '2');
+    await say('it was never fitted');
+    await eventually(async () => {
+      expect(await plain(inside(page, '.ledger'))).toContain('What was done with it: unused');
+    });
+    expect(await plain(inside(page, '.ledger'))).not.toContain('Stud');
+  });
+
   test('what was taken last is told beside a key that came too early', async () => {
     const page = await practising();
     await press(page, await numberOf(page, ['it is the part we sold']));

@@ -112,23 +112,24 @@ export class CounterEntry {
     const back = this.#work.back;
     if (back === undefined || this.#work.isBusy) return;
     const locale = this.#voice.tag;
+    const correcting = this.#work.hand.asking;
     await this.#work.trying(async () => {
       const { sitting } = back;
-      const told = await this.#engine.hear(sitting, { at: now(), line, locale });
+      const told = await this.#engine.hear(sitting, { at: now(), line, locale, correcting });
       if (this.#work.back?.sitting !== sitting) return;
-      if (told === undefined && looksLikeLabel(line)) {
-        this.#work.hold(emptyHand);
+      if (told === undefined && (correcting !== null || looksLikeLabel(line))) {
+        this.#work.hold({ ...emptyHand, asking: correcting });
         this.#work.notice(fill(this.#words.unknownScan, { text: line.slice(0, 60) }));
         return;
       }
+      const [only, ...others] = told?.answers ?? [];
       const isPlain =
-        told === undefined ||
-        (told.answers.length === 1 && told.left.length + told.refused.length === 0);
-      if (isPlain) {
+        told === undefined || others.length + told.left.length + told.refused.length === 0;
+      if (isPlain && correcting === null) {
         await this.#work.turn((one) => this.#engine.say(one, { at: now(), line, locale }));
-        return;
-      }
-      this.#work.hold({ ...emptyHand, told });
+      } else if (isPlain && only?.check === correcting) {
+        await this.#work.take(answering(sitting.case, only.check, only.value));
+      } else this.#work.hold({ ...emptyHand, told: told ?? null });
     });
   }
 

@@ -62,12 +62,18 @@ export interface CounterEngine {
   readonly take: Engine['take'];
   readonly say: Engine['say'];
   /**
-   * All that a typed line tells of a return, in the language of a BCP 47 tag; undefined where it
-   * tells no answers. Nothing is taken.
+   * All that a typed line tells of a return, in the language of a BCP 47 tag, as the answer to the
+   * check that is being corrected or else to the one in hand; undefined where it tells no answers.
+   * Nothing is taken.
    */
   readonly hear: (
     sitting: Sitting,
-    given: { readonly at: string; readonly line: string; readonly locale: string },
+    given: {
+      readonly at: string;
+      readonly line: string;
+      readonly locale: string;
+      readonly correcting: string | null;
+    },
   ) => Promise<HeardLine | undefined>;
   /** Figures that are being typed in the language of a BCP 47 tag, by check; nothing is taken. */
   readonly figures: (
@@ -143,10 +149,10 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
     ahead: ({ case: kase }) => Promise.resolve(askedAhead(chartOf(kase.flow.id), kase)),
     take: (sitting, given) => of(sitting).take(sitting, given),
     say: (sitting, given) => of(sitting).say(sitting, given),
-    hear: async (sitting, { at, line, locale }) => {
+    hear: async (sitting, { at, line, locale, correcting }) => {
       const flow = sitting.case.flow.id;
       const speaker = await speakerFor(flow, locale);
-      return heardLine({ chart: chartOf(flow), speaker, sitting, at }, line);
+      return heardLine({ chart: chartOf(flow), speaker, sitting, at }, { line, correcting });
     },
     figures: async (sitting, { at, locale, typed }) => {
       const flow = sitting.case.flow.id;
@@ -178,11 +184,17 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
 }
 
 /** What a line tells that can be taken, and what of it cannot. */
-function heardLine(here: Here, line: string): HeardLine | undefined {
+function heardLine(
+  here: Here,
+  { line, correcting }: { readonly line: string; readonly correcting: string | null },
+): HeardLine | undefined {
   const { chart, speaker, sitting } = here;
   const waiting = expected(chart, sitting.case, here.at);
-  const check = waiting.awaiting === 'answer' ? waiting.check : null;
-  const told = speaker.understandEach(line, { ...waiting, check });
+  const asked = waiting.awaiting === 'answer' ? waiting.check : null;
+  const told = speaker.understandEach(line, {
+    ...waiting,
+    ...(correcting === null ? { check: asked } : { awaiting: 'answer', check: correcting }),
+  });
   if (told === undefined) return undefined;
   const alone = told.answers.map((answer) => ({ answer, refused: refusedOf(here, answer) }));
   const fit = alone.filter(isTaken).map(({ answer }) => answer);
