@@ -66,7 +66,7 @@ export interface CheckPhrases {
   /** True where so much is heard said to it that what is learned from that may decide. */
   readonly isWellHeard: boolean;
   /** True for what is known to be said to it and to answer nothing, however it sounds. */
-  readonly isNoAnswer: (heard: Heard) => boolean;
+  readonly isNoAnswer: (text: Spoken) => boolean;
   /** True for a fact that people tell without being asked. */
   readonly isToldUnasked: boolean;
   /** Words that are, alone, what the vehicle is, and no answer here: "petrol" to where it stands. */
@@ -421,8 +421,14 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     corrections,
     retractions,
     learnAhead: function* () {
-      for (const { heard } of entries.flatMap(({ options }) => options)) {
+      for (const { heard, usual } of entries.flatMap(({ options }) => options)) {
         heard();
+        usual();
+        yield;
+      }
+      for (const { isNoAnswer, factsElsewhere } of entries) {
+        isNoAnswer({ terms: [], words: [] });
+        factsElsewhere();
         yield;
       }
       const lessons = [subject, talkHeard, alarmed, ...entries.map(({ taught }) => taught)];
