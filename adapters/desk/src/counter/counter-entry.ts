@@ -8,10 +8,11 @@ import type { CounterVoice } from './counter-voice.ts';
 import type { ReturnWork } from './return-work.ts';
 import type { CounterEngine } from './engine/counter-engine.ts';
 import { answersOf, contextOf, labelsOf, type KnownPart } from './return/opening.ts';
-import { lookUp } from './shop/scanned.ts';
+import { isSameCode, lookUp } from './shop/scanned.ts';
 import type { CounterBook } from './store/counter-book.ts';
 import { looksLikeCase } from './vehicle/read-vehicle-case.ts';
-import { emptyHand } from './view/shown.ts';
+import { priceTyped } from './view/price-field.ts';
+import { emptyHand, type Proof } from './view/shown.ts';
 import type { CounterWords } from './words/counter-words.ts';
 
 /** What the line works with. */
@@ -28,6 +29,8 @@ export class CounterEntry {
   readonly #book: CounterBook;
   readonly #voice: CounterVoice;
   readonly #work: ReturnWork;
+  /** A number that was given before there was a part: that of its receipt, as far as anybody knows. */
+  #receiptTyped: string | undefined;
 
   constructor({ engine, book, voice, work }: CounterEntrySetup) {
     this.#engine = engine;
@@ -47,6 +50,22 @@ export class CounterEntry {
       day: new Intl.DateTimeFormat(this.#voice.tag, how).format(new Date(at)),
       decision: this.#voice.textsFor(before.part).decisions?.[decide]?.name ?? decide,
     });
+  }
+
+  /** That the shop's list does not have the receipt in hand; undefined where it does, or has none. */
+  get receiptUnlisted(): string | undefined {
+    const { receipt = '' } = this.#work.back ?? {};
+    const sales = this.#book.shop?.sales ?? [];
+    const isListed = sales.some((sale) => isSameCode(sale.receipt, receipt));
+    if (receipt.trim() === '' || sales.length === 0 || isListed) return undefined;
+    return fill(this.#words.receiptUnlisted, { receipt });
+  }
+
+  /** Begins with a part of which nothing is known but what was typed of its receipt. */
+  async begin(part: KnownPart['part']): Promise<void> {
+    const receiptTyped = this.#receiptTyped;
+    this.#receiptTyped = undefined;
+    await this.#work.open({ part, receiptTyped });
   }
 
   /** What was scanned, or typed into the line: a sale, a part, a case, a return here, or words. */
@@ -70,7 +89,10 @@ export class CounterEntry {
         else await this.#work.evidence.offer(scanned.text);
         return;
       case 'unknown': {
-        if (back === undefined || how === 'scanned') {
+        if (back === undefined && isLikeNumber(text)) {
+          this.#receiptTyped = text.trim();
+          this.#work.notice(fill(this.#words.receiptKept, { text: text.trim() }));
+        } else if (back === undefined || how === 'scanned') {
           this.#work.notice(fill(this.#words.unknownScan, { text: text.slice(0, 60) }));
         } else {
           await this.#hear(text);
@@ -88,23 +110,29 @@ export class CounterEntry {
     if (this.#work.back?.part === known.part) await this.#fillIn(known);
   }
 
-  /** The receipt that is shown as proof of the sale, by its number. */
-  async receipt(text: string): Promise<void> {
+  /** Proof of the sale, by the number of the receipt or another answer, with the price beside it. */
+  async proof(given: Proof): Promise<void> {
     const { back } = this.#work;
     if (back === undefined) return;
-    if (isOther(text)) {
-      await this.enter(text, 'typed');
+    if ('receipt' in given && isOther(given.receipt)) {
+      await this.enter(given.receipt, 'typed');
       return;
     }
-    if (!looksLikeReceipt(text)) {
-      const given = text.slice(0, 40);
+    if ('receipt' in given && !looksLikeReceipt(given.receipt)) {
       const { receiptNeeded, receiptWrong } = this.#words;
-      this.#work.notice(text === '' ? receiptNeeded : fill(receiptWrong, { given }));
+      const said = given.receipt.slice(0, 40);
+      this.#work.notice(said === '' ? receiptNeeded : fill(receiptWrong, { given: said }));
       return;
     }
-    this.#work.alter({ receipt: text });
-    await this.#work.take(answering(back.sitting.case, 'sale-proof', ['shown']));
-    await this.fetchPart(text);
+    const price = this.#work.priceIn(back.typed[priceTyped] ?? '');
+    if (price === undefined) return;
+    const [receipt, answer] = 'receipt' in given ? [given.receipt, 'shown'] : ['', given.answer];
+    if (receipt !== '') this.#work.alter({ receipt });
+    await this.#work.take(...price, answering(back.sitting.case, 'sale-proof', [answer]));
+    if (receipt === '') return;
+    await this.fetchPart(receipt);
+    const { receiptUnlisted } = this;
+    if (receiptUnlisted !== undefined) this.#work.notice(receiptUnlisted);
   }
 
   /** Takes a line: at once where it says one thing plainly, else once it was shown what it tells. */
@@ -119,7 +147,9 @@ export class CounterEntry {
       if (this.#work.back?.sitting !== sitting) return;
       if (told === undefined && (correcting !== null || looksLikeLabel(line))) {
         this.#work.hold({ ...emptyHand, asking: correcting });
-        this.#work.notice(fill(this.#words.unknownScan, { text: line.slice(0, 60) }));
+        const { notPutRight, unknownScan } = this.#words;
+        const said = correcting === null ? unknownScan : notPutRight;
+        this.#work.notice(fill(said, { text: line.slice(0, 60) }));
         return;
       }
       const [only, ...others] = told?.answers ?? [];
@@ -129,7 +159,7 @@ export class CounterEntry {
         await this.#work.turn((one) => this.#engine.say(one, { at: now(), line, locale }));
       } else if (isPlain && only?.check === correcting) {
         await this.#work.take(answering(sitting.case, only.check, only.value));
-      } else this.#work.hold({ ...emptyHand, told: told ?? null });
+      } else this.#work.hold({ ...emptyHand, asking: correcting, told: told ?? null });
     });
   }
 
@@ -154,10 +184,12 @@ export class CounterEntry {
   /** A part that the shop knows: told of the return in hand where nothing is known of that yet. */
   async #known(known: KnownPart): Promise<void> {
     const back = this.#work.back;
+    const receiptTyped = known.sale === undefined ? this.#receiptTyped : undefined;
+    this.#receiptTyped = undefined;
     const isBare =
       back?.receipt === '' && (back.number === '' || back.number === known.shelf?.number);
     if (back === undefined || !isBare || back.part !== known.part) {
-      await this.#work.open(known);
+      await this.#work.open({ ...known, receiptTyped });
       return;
     }
     await this.#fillIn(known);
@@ -186,13 +218,20 @@ export class CounterEntry {
 /** What is neither a figure nor a day, whatever was asked: the code of a case, or a whole sentence. */
 export function isOther(text: string): boolean {
   return (
-    looksLikeCase(text) || /[,;:،؛]\s*\p{L}/u.test(text) || text.trim().split(/\s+/u).length > 6
+    looksLikeCase(text) ||
+    /[,;:،؛]\s*\p{L}/u.test(text) ||
+    text.split(/\s+/u).filter((word) => /\p{L}/u.test(word)).length > 6
   );
 }
 
 /** What stands on a receipt or a label rather than in a sentence: one word of letters and digits. */
 function looksLikeLabel(line: string): boolean {
   return /^(?=\S*\p{Nd})(?=\S*\p{L}|\p{Nd}{8})\S{6,}$/u.test(line.trim());
+}
+
+/** What stands alone as a number of a receipt does: a word or two, with a digit. */
+function isLikeNumber(text: string): boolean {
+  return looksLikeReceipt(text.trim()) && text.trim().split(/\s+/u).length <= 2;
 }
 
 /** A number as receipts have it: not without a digit, and longer than the number of an answer. */

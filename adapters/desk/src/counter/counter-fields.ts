@@ -56,6 +56,7 @@ export class CounterFields {
   /** A figure as it is being typed. */
   typed(check: string, text: string): void {
     this.#work.alter({ typed: { ...this.#work.back?.typed, [check]: text } });
+    this.#work.lay((lying) => lying);
     void this.#work.trying(() => this.weigh());
   }
 
@@ -82,25 +83,22 @@ export class CounterFields {
 
   /** Whether a figure as it is typed cannot be taken. What is typed meanwhile waits for the answer. */
   async isWrong(check: string): Promise<boolean> {
-    if (this.#judged[check] !== this.#typedAs(check)) {
-      this.#isJudging = true;
-      await this.#work
-        .trying(() => this.weigh())
-        .finally(() => {
-          this.#isJudging = false;
-        });
-    }
+    await this.#judge([check]);
     const figure = this.#work.inHand?.figures[check];
     const isEmpty = this.#typedAs(check).trim() === '';
     return !isEmpty && (figure === undefined || !isTakable(figure));
   }
 
   /**
-   * What was typed where a figure is asked for and is none: the code of a case is offered, and a
-   * whole sentence heard. False where there is neither. The field is emptied again.
+   * What was typed where a figure is asked for and is none, or is that of another question: the code
+   * of a case is offered, and the rest heard. False where there is neither. The field is emptied again.
    */
   async takesOther(): Promise<boolean> {
-    const check = this.#checks.find((one) => isOther(this.#typedAs(one)));
+    await this.#judge(this.#checks);
+    const figures = this.#work.inHand?.figures ?? {};
+    const check = this.#checks.find(
+      (one) => isOther(this.#typedAs(one)) || figures[one]?.isOfOther === true,
+    );
     if (check === undefined) return false;
     const text = this.#typedAs(check);
     this.#work.alter({ typed: { ...this.#work.back?.typed, [check]: '' } });
@@ -108,6 +106,17 @@ export class CounterFields {
     await this.#work.trying(() => this.weigh());
     await this.#work.entry.enter(text, 'typed');
     return true;
+  }
+
+  /** Waits until what is typed for these checks is judged as it stands. */
+  async #judge(checks: readonly string[]): Promise<void> {
+    if (checks.every((check) => this.#judged[check] === this.#typedAs(check))) return;
+    this.#isJudging = true;
+    await this.#work
+      .trying(() => this.weigh())
+      .finally(() => {
+        this.#isJudging = false;
+      });
   }
 
   /** A day as it was typed for a check; one that cannot be read is asked for again. */

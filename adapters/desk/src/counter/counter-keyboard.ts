@@ -289,7 +289,7 @@ const isTalkTo: Readonly<Record<'dont-know' | 'cannot', readonly string[]>> = {
 };
 
 /** The fields of figures and days. */
-const typedInto = '.figures input:not([type=file]), .day-entry input';
+const typedInto = '.figures input:not([type=file]), .typed input';
 
 /** Types a text into a field in place of what stood there. */
 function typeInto(field: HTMLInputElement, text: string): void {

@@ -131,6 +131,8 @@ export class CounterPage {
       today,
       day: this.#day === '' ? today : this.#day,
       notices: work.notices,
+      priceWrong: work.priceWrong,
+      receiptUnlisted: work.entry.receiptUnlisted,
       listedBefore: work.entry.listedBefore,
       again: work.screen === 'day' ? work.slips.again : undefined,
       hasKeys: this.#keyboard.isOn,
@@ -148,7 +150,7 @@ export class CounterPage {
     if (typing instanceof HTMLInputElement && typing.closest('.facts') !== null) return;
     const fields = [
       ...this.#setup.root.querySelectorAll<HTMLInputElement>(
-        '.figures input, .day-entry input, input[name=lead]',
+        '.figures input, .typed input, input[name=lead]',
       ),
     ];
     const to = fields.find(({ value }) => value === '') ?? fields[0] ?? this.#find('#asked');
@@ -215,7 +217,7 @@ export class CounterPage {
       void this.#work.choose(id);
     },
     begin: (part) => {
-      void this.#work.open({ part });
+      void this.#work.entry.begin(part);
     },
     practise: () => {
       void this.#shop.practise();
@@ -238,11 +240,14 @@ export class CounterPage {
     fetchPart: (number) => {
       void this.#work.entry.fetchPart(number);
     },
-    receipt: (number) => {
-      void this.#work.entry.receipt(number);
+    proof: (given) => {
+      void this.#work.entry.proof(given).then(() => {
+        this.#toWrongPrice();
+      });
     },
     price: (text) => {
-      this.#work.price(text);
+      void this.#work.price(text);
+      this.#toWrongPrice();
     },
     oldUnit: (told) => {
       void this.#work.take({ type: 'context', set: { 'sale.oldUnit': told } });
@@ -302,6 +307,14 @@ export class CounterPage {
       void this.#printAgain(id);
     },
   };
+
+  /** What was refused of a price is typed anew. */
+  #toWrongPrice(): void {
+    const field = this.#find('input[name=price]');
+    if (this.#work.priceWrong === undefined || !(field instanceof HTMLInputElement)) return;
+    field.focus();
+    field.select();
+  }
 
   async #print(): Promise<void> {
     if (await this.#work.slips.writeNow()) window.print();

@@ -25,6 +25,7 @@ import { writtenPrice } from './return/written-price.ts';
 import { openReturn, type KnownPart } from './return/opening.ts';
 import type { CounterBook } from './store/counter-book.ts';
 import { CounterEvidence } from './vehicle/counter-evidence.ts';
+import { priceTyped } from './view/price-field.ts';
 import { emptyHand, type Hand, type InHand, type PartField, type Shown } from './view/shown.ts';
 import { foundWords } from './view/taken.ts';
 import type { CounterWords } from './words/counter-words.ts';
@@ -62,6 +63,7 @@ export class CounterWork {
   #hand: Hand = emptyHand;
   #screen: Shown['screen'] = 'counter';
   #notices: readonly string[] = [];
+  #priceWrong: string | undefined;
 
   constructor(setup: CounterWorkSetup) {
     this.#setup = setup;
@@ -131,6 +133,11 @@ export class CounterWork {
   /** What is to be said of what happened last. */
   get notices(): readonly string[] {
     return this.#notices;
+  }
+
+  /** What is wrong with the price that was typed last. */
+  get priceWrong(): string | undefined {
+    return this.#priceWrong;
   }
 
   /** Today where the shop is; ISO 8601. */
@@ -267,7 +274,10 @@ export class CounterWork {
       this.#book.hold(next);
       const isInHand = this.#lying?.id === id;
       if (isInHand) {
+        const { asking, picked } = this.#hand;
         this.#lie({ id, laid, unclear, figures: {}, ahead: [] });
+        // An answer stays to be put right until it is, or is left as it was.
+        if (!isOn) this.#hand = { ...emptyHand, asking, picked };
         this.#isArriving = true;
       }
       // Kept before anything else is waited for: what is typed meanwhile goes on from there.
@@ -310,6 +320,7 @@ export class CounterWork {
   /** What was refused or not understood is no longer said: the clerk has gone on. */
   dropErrors(): void {
     this.#notices = [];
+    this.#priceWrong = undefined;
     if (this.#lying !== undefined) this.#lying = withoutErrors(this.#lying);
   }
 
@@ -378,15 +389,23 @@ export class CounterWork {
   }
 
   /** The price that was paid, as it is typed. */
-  price(text: string): void {
+  async price(text: string): Promise<void> {
+    const price = this.priceIn(text);
+    if (price !== undefined) await this.take(...price);
+  }
+
+  /** The price in a text, to be taken; nothing of an empty one. Undefined where it is none: it is said. */
+  priceIn(text: string): readonly Input[] | undefined {
     const currency = this.#book.shop?.policy.currency;
-    if (currency === undefined || text.trim() === '') return;
+    if (currency === undefined || text.trim() === '') return [];
     const price = minorUnits(text, currency);
-    if (price === undefined) {
-      const example = writtenPrice(12_900, currency, this.#voice.tag);
-      const values = { given: text.slice(0, 40), currency, example };
-      this.notice(fill(this.#words.priceWrong, values));
-    } else void this.take({ type: 'context', set: { 'sale.price': price } });
+    if (price !== undefined) return [{ type: 'context', set: { [priceTyped]: price } }];
+    const example = writtenPrice(12_900, currency, this.#voice.tag);
+    const values = { given: text.trim().slice(0, 40), currency, example };
+    this.dropErrors();
+    this.#priceWrong = fill(this.#words.priceWrong, values);
+    this.#show(false);
+    return undefined;
   }
 
   /** Puts the return in hand into the day's list, as it was decided. */

@@ -34,6 +34,8 @@ export interface ReturnWork {
   readonly lay: (change: (lying: Lying) => Lying, isMoved?: boolean) => void;
   readonly alter: (change: Partial<CounterReturn>) => void;
   readonly hold: (change: Partial<Hand>) => void;
+  /** The price in a text, to be taken; undefined where it is none, which is said at its field. */
+  readonly priceIn: (text: string) => readonly Input[] | undefined;
   readonly notice: (text: string, isBeside?: boolean) => void;
   /** What was refused or not understood is no longer said. */
   readonly dropErrors: () => void;

@@ -11,6 +11,8 @@ export interface KeyLook {
   readonly at?: string;
   /** True where that is a number of the card, and not a command. */
   readonly isNumber?: boolean;
+  /** True where the number is typed into a field, which is taken by a key of its own. */
+  readonly isTyped?: boolean;
   /** Quiet lines under the label. */
   readonly more?: readonly (string | TemplateResult)[];
   /** One of several that hold: whether it is picked. */
@@ -22,7 +24,18 @@ export interface KeyLook {
 
 /** Draws a key. */
 export function keyView(look: KeyLook): TemplateResult {
-  const { label, at, isNumber = false, more = [], isPicked, isMain, isSmall, press } = look;
+  const {
+    label,
+    at,
+    isNumber = false,
+    isTyped,
+    more = [],
+    isPicked,
+    isMain,
+    isSmall,
+    press,
+  } = look;
+  const pressed = isTyped === true ? `${at ?? ''} ${keyOf.take}` : at;
   const looks = [
     'key',
     isMain === true ? 'take' : '',
@@ -33,11 +46,11 @@ export function keyView(look: KeyLook): TemplateResult {
     type="button"
     class=${looks.filter(Boolean).join(' ')}
     data-key=${isNumber && at !== undefined ? at : nothing}
-    aria-keyshortcuts=${isNumber && at !== undefined ? at : nothing}
+    aria-keyshortcuts=${isNumber && isTyped !== true && at !== undefined ? at : nothing}
     aria-pressed=${isPicked === undefined ? nothing : String(isPicked)}
     @click=${press}
   >
-    ${at === undefined ? nothing : html`<kbd class="at" aria-hidden="true">${at}</kbd>`}
+    ${at === undefined ? nothing : html`<kbd class="at" aria-hidden="true">${pressed}</kbd>`}
     <span class="label"
       >${label}${more.map((line) => html`<span class="more">${line}</span>`)}</span
     >

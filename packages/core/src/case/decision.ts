@@ -23,6 +23,7 @@ export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
   const line = lineOf(flow, state);
   const refund = refundBy(flow, state, line);
   const lacking = refund === undefined ? lackingOf(flow, state, line) : [];
+  const openDeposit = openDepositOf(flow, state, line);
   const voids = line.voids.filter((check) => state.answers[check] !== undefined);
   return {
     kind: 'decision',
@@ -40,6 +41,7 @@ export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
     ...(voids.length === 0 ? {} : { voids }),
     ...(refund === undefined ? {} : { refund }),
     ...(lacking.length === 0 ? {} : { lacking }),
+    ...(openDeposit === undefined ? {} : { openDeposit }),
     ...knownOf(flow, state.context),
   };
 }
@@ -178,4 +180,16 @@ function refundBy(flow: Flow, state: CaseState, { pays }: DecisionLine): Refund 
     day: shopDay(policy, state.opened),
     isDepositHeld: context['sale.oldUnit'] === 'owed',
   });
+}
+
+/** The deposit of a line that pays, where nobody has told whether it is still held. */
+function openDepositOf(
+  { part }: Flow,
+  { policy, context }: CaseState,
+  { pays }: DecisionLine,
+): DecisionMessage['openDeposit'] {
+  if (pays === undefined || policy === null || part === undefined) return undefined;
+  const amount = policy['exchange-deposit']?.[part];
+  if (amount === undefined || context['sale.oldUnit'] !== undefined) return undefined;
+  return { currency: policy.currency, amount };
 }

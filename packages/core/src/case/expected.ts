@@ -39,6 +39,11 @@ export interface Expected {
   readonly lamp: boolean;
   /** The day, ISO 8601, from which "yesterday" is counted; without it no day is told so. */
   readonly today?: string;
+  /**
+   * False where nobody can say what a day means, since no terms of a shop are known: then its bands
+   * are picked. True where left out.
+   */
+  readonly takesDays?: boolean;
 }
 
 /**
@@ -64,6 +69,7 @@ export function expected(chart: Chart, kase: Case, at: string = kase.state.at): 
     kit: Array.isArray(kit) ? (kit as readonly string[]) : [],
     lamp: inHand !== undefined && hasOnlyLamp(inHand, kase.state),
     today: dayOf(at, kase.state.policy?.['time-zone']),
+    takesDays: kase.state.policy !== null,
   };
 }
 

@@ -41,8 +41,9 @@ export function judgeFigure(
   const range = readingRange(form.range, nominal);
   if (isWithin(inUnit, range)) return { type: 'plausible' };
   const powers = [10, 100, 1000];
-  // A drop is often read off in millivolts.
-  const scales = form.range === 'drop' ? powers.toReversed() : powers;
+  // A drop is often read off in millivolts, and a hydrometer in points of a thousandth.
+  const isInThousandths = form.range === 'drop' || form.range === 'density-difference';
+  const scales = isInThousandths ? powers.toReversed() : powers;
   const meant = [-inUnit, ...scales.map((scale) => inUnit / scale)].find(
     (one) => isWithin(one, range) && one !== inUnit,
   );

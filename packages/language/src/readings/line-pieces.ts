@@ -87,7 +87,10 @@ function cutPart(tokens: readonly Token[], part: Part, context: LineContext): Pi
   return isApart ? cut : [{ figures: inside, words: [...pending, ...wordsOf(start, end)] }];
 }
 
-/** The words right behind a figure that ought to be its unit and are not known at all. */
+/**
+ * The words right behind a figure that ought to be its unit and are not known at all, and letters
+ * that are written on to the beginning of a figure and are no word: "x12".
+ */
 export function strangeUnit(
   tokens: readonly Token[],
   { figures }: Piece,
@@ -95,12 +98,31 @@ export function strangeUnit(
 ): string[] {
   return figures.flatMap((figure) => {
     const next = tokens[figure.end];
+    if (isBehindLetters(tokens, figure, context))
+      return [textOf(tokens.slice(figure.start - 1, figure.end))];
     if (figure.unit !== undefined || figure.end > figure.start + 1 || next?.kind !== 'word')
       return [];
     return isKnownBeside(next.text, context.lexicon)
       ? []
       : [textOf(tokens.slice(figure.start, figure.end + 1))];
   });
+}
+
+function isBehindLetters(
+  tokens: readonly Token[],
+  { start }: SaidFigure,
+  { inHand, lexicon }: LineContext,
+): boolean {
+  const [before, first] = tokens.slice(Math.max(start - 1, 0), start + 1);
+  const isWrittenOn = first?.kind === 'number' && first.isWrittenOn === true;
+  if (inHand === undefined || !isWrittenOn || before?.kind !== 'word') return false;
+  const { words, readUnit } = lexicon;
+  const small = [...words.articles, ...words.joins, ...(words.spelling?.beforeNumbers ?? [])];
+  return (
+    !small.includes(before.text) &&
+    readUnit(tokens, start - 1) === undefined &&
+    !isKnownBeside(before.text, lexicon)
+  );
 }
 
 /** True for a word that may stand beside a figure and is no unit. */

@@ -12,6 +12,7 @@ import { cutPieces, isKnownBeside, namedChecks, strangeUnit } from './line-piece
 import { type LineResult, placePieces, unclear, unitOf } from './line-placing.ts';
 import { judgeFigure } from '@keyturn/core';
 import { leftOpen, withoutOthers } from './one-of-figures.ts';
+import { readCells } from './of-cells.ts';
 import { readOfTwo } from './of-two.ts';
 import { readAtRestAndTurning, withoutBeside } from './told-beside.ts';
 import type { SaidReading } from './doubtful.ts';
@@ -92,6 +93,8 @@ const comma: Token = { kind: 'mark', text: ',' };
 
 function readKept(typed: readonly Token[], context: LineContext): LineResult {
   if (typed.some(({ kind }) => kind === 'malformed')) return unclear('not-a-number', typed);
+  const cells = readCells(typed, context);
+  if (cells !== undefined) return { type: 'readings', readings: [cells], earlier: undefined };
   if (speaksOfOther(typed, context)) return unclear('unknown-unit', typed);
   const pair = readAtRestAndTurning(typed, context);
   if (pair !== undefined) return { type: 'readings', readings: pair, earlier: undefined };
@@ -125,7 +128,7 @@ function readOwn(
     return unclear('not-exact', kept);
   if (isDeniedAlone(kept, figures, context)) return unclear('not-exact', kept);
   const pieces = cutPieces(kept, figures, context);
-  const strange = isPlainReading(figures, context)
+  const strange = isPlainReading(figures, kept, context)
     ? []
     : pieces.flatMap((piece) => strangeUnit(kept, piece, context));
   if (strange.length > 0) {
@@ -180,18 +183,40 @@ function isAmperes({ unit, value }: SaidFigure): boolean {
 
 /**
  * True where the only figure has decimals, or is one of a frost, and can be the reading in hand,
- * whatever follows it.
+ * whatever is said behind it. With letters written on to it, or with nothing behind it but a letter or
+ * two, they would have to be its unit: "12.4x", "12.4 kg".
  */
 function isPlainReading(
   [figure, more]: readonly SaidFigure[],
+  tokens: readonly Token[],
   { inHand, nominal, unitHere }: LineContext,
 ): boolean {
   const form = inHand?.check.form;
   if (figure === undefined || more !== undefined || form?.kind !== 'reading') return false;
+  if (hasLetters(figure, tokens) || isBeforeSign(figure, tokens)) return false;
   const value = { value: figure.value, unit: unitHere(form.unit) };
   const isFrost = form.unit === 'Cel' && figure.value < 0;
   return (figure.decimals > 0 || isFrost) && judgeFigure(value, form, nominal).type === 'plausible';
 }
+
+/** True where letters are written on to a figure, before it or behind it. */
+function hasLetters({ start, end }: SaidFigure, tokens: readonly Token[]): boolean {
+  const [first, behind] = [tokens[start], tokens[end]];
+  const isBefore = first?.kind === 'number' && first.isWrittenOn === true;
+  return isBefore || (behind?.kind === 'word' && behind.isWrittenOn === true);
+}
+
+/** True where behind the figure stands nothing but a word that is no longer than the sign of a unit. */
+function isBeforeSign({ end }: SaidFigure, tokens: readonly Token[]): boolean {
+  const [sign, more] = tokens.slice(end);
+  const isSign = sign?.kind === 'word' && sign.text.length <= longestSign;
+  return isSign && sign.text !== directCurrent && more === undefined;
+}
+
+const longestSign = 2;
+
+/** What the display of a meter shows beside the figure, in every language. */
+const directCurrent = 'dc';
 
 /** True for the time of day: "son las doce y media". */
 function isOfClock(

@@ -76,13 +76,17 @@ function changeLines({ changes }: DecisionMessage, voice: Voice): string[] {
   );
 }
 
-function refundSection({ refund, lacking }: DecisionMessage, voice: Voice): RenderedSection {
+function refundSection(
+  { refund, lacking, openDeposit }: DecisionMessage,
+  voice: Voice,
+): RenderedSection {
   const { say, figures } = voice;
   const [id, heading] = ['refund', say('refund.heading')];
+  const open = openDeposit === undefined ? [] : [depositOpen(openDeposit, voice)];
   if (refund === undefined) {
-    if (lacking === undefined) return { id, heading, lines: [] };
+    if (lacking === undefined) return { id, heading, lines: open };
     const what = figures.listAll(lacking.map((one) => say(`lacking.${one}`)));
-    return { id, heading, lines: [say('refund.lacks', { what })] };
+    return { id, heading, lines: [...open, say('refund.lacks', { what })] };
   }
   const { currency, lines, total } = refund;
   const money = (amount: number): string => figures.formatMoney(amount, currency);
@@ -92,9 +96,17 @@ function refundSection({ refund, lacking }: DecisionMessage, voice: Voice): Rend
     lines: [
       // What is kept back is called so, and needs no sign.
       ...lines.map((line) => refundLine(line, money(Math.abs(line.amount)), voice)),
+      ...open,
       say('refund.total', { amount: money(total) }),
     ],
   };
+}
+
+function depositOpen(
+  { amount, currency }: NonNullable<DecisionMessage['openDeposit']>,
+  { say, figures }: Voice,
+): string {
+  return say('refund.depositOpen', { amount: figures.formatMoney(amount, currency) });
 }
 
 function refundLine(line: RefundLine, amount: string, { say, figures }: Voice): string {

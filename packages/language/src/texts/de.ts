@@ -191,6 +191,8 @@ export const de = {
     usedMonths:
       '{{amount}} einbehalten: nach {{months}} Monaten Nutzung sind {{left}} von {{of}} Monaten übrig',
     deposit: '{{amount}} Pfand für das Altteil',
+    depositOpen:
+      'Pfand für das Altteil, {{amount}}: nicht bekannt, ob es noch einbehalten ist; wenn ja, kommt es dazu',
     total: '{{amount}} insgesamt',
     lacks: 'Es lässt sich kein Betrag nennen; es fehlt: {{what}}',
   },

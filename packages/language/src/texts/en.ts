@@ -188,6 +188,8 @@ export const en = {
     usedMonths:
       '{{amount}} kept back: after {{months}} months of use, {{left}} of {{of}} months are left',
     deposit: '{{amount}} deposit for the old unit',
+    depositOpen:
+      'Deposit for the old unit, {{amount}}: not known whether it is still held; if so, it comes on top',
     total: '{{amount}} in all',
     lacks: 'No amount can be told yet. Missing: {{what}}',
   },

@@ -196,6 +196,8 @@ export const fr = {
     usedMonths:
       '{{amount}} retenus : après {{months}} mois d’usage, il reste {{left}} mois sur {{of}}',
     deposit: '{{amount}} de consigne pour l’ancienne pièce',
+    depositOpen:
+      'Consigne pour l’ancienne pièce, {{amount}} : on ne sait pas si elle est encore retenue ; si oui, elle s’ajoute',
     total: '{{amount}} en tout',
     lacks: 'Aucun montant ne peut être indiqué ; il manque : {{what}}',
   },

@@ -197,6 +197,8 @@ export const pl = {
     usedMonths:
       'Potrącenie {{amount}}: po {{months}} mies. używania pozostało {{left}} z {{of}} mies.',
     deposit: '{{amount}}: kaucja za starą część',
+    depositOpen:
+      'Kaucja za starą część, {{amount}}: nie wiadomo, czy jest jeszcze zatrzymana; jeśli tak, zostanie doliczona',
     total: '{{amount}} razem',
     lacks: 'Nie można podać kwoty; brakuje: {{what}}',
   },

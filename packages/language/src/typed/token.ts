@@ -17,8 +17,15 @@ export type Token =
       readonly isScale?: true;
       /** The other way to read it, where a mark before three digits may be either: "12.650". */
       readonly other?: SaidNumber;
+      /** True where it is written on to a letter: "x12". */
+      readonly isWrittenOn?: true;
     })
-  | { readonly kind: 'word'; readonly text: string }
+  | {
+      readonly kind: 'word';
+      readonly text: string;
+      /** True where it is written on to a digit: the "x" of "12.4x". */
+      readonly isWrittenOn?: true;
+    }
   | { readonly kind: 'mark'; readonly text: string }
   /** Digits that are no number: "12.4.5", or more of them than any meter has. */
   | { readonly kind: 'malformed'; readonly text: string };
@@ -116,7 +123,12 @@ function scanNumber(scan: Scan): void {
   const number = numberOf(whole, decimals, negative);
   const isEither = groups === 1 && decimals === '';
   const other = isEither ? numberOf(lead, whole.slice(lead.length), negative) : undefined;
-  scan.tokens.push({ kind: 'number', ...number, ...(other === undefined ? {} : { other }) });
+  scan.tokens.push({
+    kind: 'number',
+    ...number,
+    ...(other === undefined ? {} : { other }),
+    ...(isLetter(scan.text[start - 1]) ? { isWrittenOn: true } : {}),
+  });
 }
 
 function numberOf(whole: string, decimals: string, negative: boolean): SaidNumber {
@@ -151,7 +163,9 @@ function startsGroup({ text, at, grouping }: Scan, whole: string): boolean {
 function scanWord(scan: Scan): void {
   const start = scan.at;
   while (isLetter(scan.text[scan.at])) scan.at += 1;
-  scan.tokens.push({ kind: 'word', text: scan.text.slice(start, scan.at) });
+  const isWrittenOn = isDigit(scan.text[start - 1]);
+  const text = scan.text.slice(start, scan.at);
+  scan.tokens.push({ kind: 'word', text, ...(isWrittenOn ? { isWrittenOn } : {}) });
 }
 
 /**

@@ -24,13 +24,18 @@ export function readDay(turn: Turn): Understood | undefined {
     namedDay(plain, listener) ??
     (isSpokenOf(check, turn) ? passedDay(plain, turn) : undefined);
   if (found === undefined)
-    return isPartOfDay(plain, check, turn) ? unclear(turn, 'not-a-day') : undefined;
+    return isPartOfDay(plain, check, turn) ? unclear(turn, noDay(turn)) : undefined;
   if (typeof found !== 'string') return eitherDay(check, found, turn);
   const answers: readonly AnswerInput[] = [{ check: check.id, value: [found] }];
   const isInHand = check === turn.inHand && isAsked(turn);
   return !isInHand && hearing.answered.includes(check.id)
     ? input([{ type: 'correction', answers }], 'correction')
     : input([{ type: 'answers', answers }]);
+}
+
+/** What is said of a text that is no day: where none would be taken, none is asked for. */
+export function noDay({ hearing }: Pick<Turn, 'hearing'>): 'not-a-day' | 'unknown-choice' {
+  return hearing.takesDays === false ? 'unknown-choice' : 'not-a-day';
 }
 
 function checkOfDay({ inHand, listener, hearing }: Turn): CheckPhrases | undefined {

@@ -6,7 +6,7 @@ import { keepingAnswers } from './keeping-answers.ts';
 import { withOwnFuel } from './own-fuel.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
 import { readCorrection } from './said-correction.ts';
-import { readDay } from './said-day.ts';
+import { noDay, readDay } from './said-day.ts';
 import { readBoth, readEither, readPerhaps } from './said-either.ts';
 import { readFalseAlarm } from './said-false-alarm.ts';
 import { readPutRight } from './put-right.ts';
@@ -217,7 +217,7 @@ function notUnderstood(turn: Turn): Understood {
   const codes = {
     choice: 'unknown-choice',
     reading: 'not-a-number',
-    date: 'not-a-day',
+    date: noDay(turn),
     work: 'not-done',
   } as const;
   return unclear(turn, codes[kind]);

@@ -30,6 +30,8 @@ export interface TypedFigure {
   readonly answer: AnswerInput | null;
   /** What was typed beside it and answers another question: the standard, in “640 EN”. */
   readonly beside: readonly AnswerInput[];
+  /** True where it answers other questions alone. */
+  readonly isOfOther: boolean;
   /** Why it would not be taken. */
   readonly refused: readonly Message[];
   /** What was not understood of it. */
@@ -232,6 +234,7 @@ function figureOf(here: Here, check: string, text: string): TypedFigure {
     scale: bareScale(here, check),
     answer: null,
     beside: [],
+    isOfOther: false,
     refused: [],
     unclear: null,
   };
@@ -241,7 +244,7 @@ function figureOf(here: Here, check: string, text: string): TypedFigure {
   if (understood.type !== 'input') return { ...blank, unclear: understood };
   const answers = answersIn(understood);
   const answer = answers.find((one) => one.check === check && 'unit' in one.value);
-  if (answer === undefined) return blank;
+  if (answer === undefined) return { ...blank, isOfOther: answers.length > 0 };
   const beside = answers.filter((one) => one.check !== check && !('unit' in one.value));
   const messages = supposed(here, answer);
   const scale = messages.find((one) => one.kind === 'reading' && one.check === check);

@@ -61,7 +61,7 @@ export interface CounterReturn {
   readonly number: string;
   readonly receipt: string;
   readonly sitting: Sitting;
-  /** Figures that were typed and not taken yet, by check. */
+  /** What was typed and not taken yet, by check; the price by its place in the context. */
   readonly typed: Readonly<Record<string, string>>;
   /** The case that speaks of this part. */
   readonly vehicle: VehicleCase | null;
@@ -82,9 +82,13 @@ export function stillTyped(
   { typed }: CounterReturn,
   events: readonly CaseEvent[],
 ): CounterReturn['typed'] {
-  const isTaken = (check: string): boolean =>
-    events.some((event) => 'check' in event && event.check === check);
-  return Object.fromEntries(Object.entries(typed).filter(([check]) => !isTaken(check)));
+  const isTaken = (of: string): boolean =>
+    events.some(
+      (event) =>
+        ('check' in event && event.check === of) ||
+        (event.type === 'context-changed' && of in event.context),
+    );
+  return Object.fromEntries(Object.entries(typed).filter(([of]) => !isTaken(of)));
 }
 
 /** How a return ends as it stands: as goodwill, or as it was decided; undefined before that. */

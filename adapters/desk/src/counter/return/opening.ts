@@ -11,6 +11,8 @@ export interface KnownPart {
   readonly part: SoldPart;
   readonly shelf?: ShelfPart | undefined;
   readonly sale?: SoldEntry | undefined;
+  /** What was typed of its receipt before anybody knew which part it is. */
+  readonly receiptTyped?: string | undefined;
 }
 
 /** Opens a return at an instant, ISO 8601. */
@@ -24,7 +26,7 @@ export async function openReturn(
     readonly kit?: readonly string[] | undefined;
   },
 ): Promise<CounterReturn> {
-  const { part, shelf, sale, at, practice = null, kit = shop?.kit } = given;
+  const { part, shelf, sale, receiptTyped, at, practice = null, kit = shop?.kit } = given;
   const id = crypto.randomUUID();
   const flow = flowOf[part];
   const context = {
@@ -51,7 +53,7 @@ export async function openReturn(
     shop: shop?.policy.shop ?? null,
     ...labelsOf({ shelf, sale }),
     sitting,
-    typed: {},
+    typed: receiptTyped === undefined ? {} : { 'sale-proof': receiptTyped },
     vehicle: null,
     diagnosis: { by: 'not-told' },
     aside: null,

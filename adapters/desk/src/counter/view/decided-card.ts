@@ -3,9 +3,12 @@
  */
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyView, leaveKey, numbered, type KeyLook } from '../../view/key.ts';
+import { fill } from '../../wording.ts';
+import { isPriceLacking } from './price-field.ts';
 import { decisionOf, type Decided } from './slip.ts';
 import type { InHand, Shown } from './shown.ts';
 import { sentence } from './sentence.ts';
+import { typedAnswer } from './typed-answer.ts';
 
 /** The decision, where nothing more is asked. */
 export function decidedCard(shown: Shown, inHand: InHand): TemplateResult {
@@ -14,18 +17,45 @@ export function decidedCard(shown: Shown, inHand: InHand): TemplateResult {
   const { title, strength } = decided;
   return html`${sentence('', title)}
     <p class="sure">${strength}</p>
-    ${paid(shown, decided)} ${toDo(decided)} ${numbered(decidedKeys(shown, inHand))}`;
+    ${paid(shown, inHand, decided)} ${toDo(decided)} ${keysOrPrice(shown, inHand)}`;
+}
+
+/** What can be done now; where an amount lacks the price, that is asked for with it. */
+function keysOrPrice(shown: Shown, inHand: InHand): TemplateResult {
+  const { words, act, shop, priceWrong } = shown;
+  const others = decidedKeys(shown, inHand);
+  if (shop === null || !isPriceLacking(shown, inHand)) return numbered(others);
+  return typedAnswer(shown, inHand, {
+    field: {
+      name: 'price',
+      label: fill(words.priceIn, { currency: shop.policy.currency }),
+      isLabelShown: true,
+      inputmode: 'numeric',
+      value: '',
+      wrong: priceWrong,
+    },
+    take: words.take,
+    others,
+    typed: act.price,
+  });
 }
 
 /**
- * What is paid back in all, or what an amount lacks; the arithmetic is on the slip. Without terms
+ * What is paid back in all, or what an amount lacks, and what may come on top; the arithmetic is on the slip. Without terms
  * nothing is reckoned, which is said beside the part.
  */
-function paid({ shop }: Shown, { sections }: Decided): TemplateResult | typeof nothing {
+function paid(
+  { shop }: Shown,
+  { back }: InHand,
+  { sections }: Decided,
+): TemplateResult | typeof nothing {
   if (shop === null) return nothing;
-  const refund = sections.find(({ id }) => id === 'refund');
-  if (refund === undefined) return nothing;
-  return html`<p class="sure"><b>${refund.heading}:</b> ${refund.lines.at(-1)}</p>`;
+  const section = sections.find(({ id }) => id === 'refund');
+  if (section === undefined) return nothing;
+  const { refund } = back.sitting.case.state.decision ?? {};
+  const [inAll, ...more] = section.lines.slice(refund?.lines.length ?? 0).toReversed();
+  return html`<p class="sure"><b>${section.heading}:</b> ${inAll}</p>
+    ${more.map((line) => html`<p class="sure">${line}</p>`)}`;
 }
 
 /** What is to be done now, where the decision says so. */

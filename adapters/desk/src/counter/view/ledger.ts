@@ -6,7 +6,8 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyed } from 'lit-html/directives/keyed.js';
 import { fill } from '../../wording.ts';
 import { grounds, type CounterReturn, type Diagnosis } from '../return/counter-return.ts';
-import { writtenPrice } from '../return/written-price.ts';
+import { priceField } from './price-field.ts';
+import { isPriceInCard } from './step-card.ts';
 import type { InHand, PartField, Shown } from './shown.ts';
 import { slip } from './slip.ts';
 
@@ -19,8 +20,9 @@ export function ledger(shown: Shown, inHand: InHand): TemplateResult {
 }
 
 /** What is known of the part. Another return has fields of its own, so that nothing typed stays. */
-function partForm(shown: Shown, { back }: InHand): unknown {
+function partForm(shown: Shown, inHand: InHand): unknown {
   const { words, act } = shown;
+  const { back } = inHand;
   const { context } = back.sitting.case.state;
   const oldUnit = context['sale.oldUnit'];
   const field = (name: PartField): TemplateResult =>
@@ -52,7 +54,8 @@ function partForm(shown: Shown, { back }: InHand): unknown {
     >
       <h3>${words.thePart}</h3>
       <div class="fields">
-        ${field('name')} ${field('number')} ${field('receipt')} ${price(shown, back)}
+        ${field('name')} ${field('number')} ${field('receipt')} ${unlisted(shown)}
+        ${price(shown, inHand)}
         ${picker({
           label: words.oldUnit,
           options: [
@@ -73,23 +76,18 @@ function partForm(shown: Shown, { back }: InHand): unknown {
   );
 }
 
-function price({ words, shop, act, locale }: Shown, back: CounterReturn): TemplateResult {
+/** That the shop does not know the receipt, beside its field. */
+function unlisted({ receiptUnlisted }: Shown): TemplateResult | typeof nothing {
+  return receiptUnlisted === undefined
+    ? nothing
+    : html`<p class="hint unlisted">${receiptUnlisted}</p>`;
+}
+
+/** The price, unless it is asked for in the card; without terms nothing is reckoned by it. */
+function price(shown: Shown, inHand: InHand): TemplateResult | typeof nothing {
+  const { words, shop, act } = shown;
   if (shop === null) return html`<p class="hint price">${words.priceNoTerms}</p>`;
-  const { currency } = shop.policy;
-  const paid = back.sitting.case.state.context['sale.price'] as number | undefined;
-  return html`<label class="field price">
-    <span>${fill(words.priceIn, { currency })}</span>
-    <input
-      name="price"
-      inputmode="decimal"
-      maxlength="20"
-      autocomplete="off"
-      .value=${paid === undefined ? '' : writtenPrice(paid, currency, locale)}
-      @change=${(event: Event) => {
-        act.price((event.currentTarget as HTMLInputElement).value);
-      }}
-    />
-  </label>`;
+  return isPriceInCard(shown, inHand) ? nothing : priceField(shown, inHand, act.price);
 }
 
 /** What it was bought on: what a measured case said stands, the rest is picked. */

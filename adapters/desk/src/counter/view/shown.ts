@@ -63,6 +63,9 @@ export interface InHand {
 /** What is known of the part and can be written by hand. */
 export type PartField = 'name' | 'number' | 'receipt';
 
+/** What proves a sale, with the price that was typed beside it. */
+export type Proof = { readonly receipt: string } | { readonly answer: string };
+
 /** Whose case of a vehicle it is. */
 export type WhoseCase = 'this-part' | 'other-part' | 'other-vehicle';
 
@@ -88,8 +91,8 @@ export interface Actions {
   readonly tell: (field: PartField, text: string) => void;
   /** Fills in what the shop knows of a part by its number or the receipt of its sale. */
   readonly fetchPart: (number: string) => void;
-  /** The number of the receipt that is shown as proof of the sale. */
-  readonly receipt: (number: string) => void;
+  /** Proof of the sale: the number of the receipt that is shown, or another answer. */
+  readonly proof: (given: Proof) => void;
   readonly price: (text: string) => void;
   readonly oldUnit: (told: 'returned' | 'owed') => void;
   readonly boughtOn: (by: Exclude<Diagnosis['by'], 'case'>) => void;
@@ -140,6 +143,10 @@ export interface Shown {
   readonly today: string;
   readonly day: string;
   readonly notices: readonly string[];
+  /** What is wrong with the price that was typed last; undefined where nothing is. */
+  readonly priceWrong: string | undefined;
+  /** That the shop's list does not have the receipt in hand; undefined where it does. */
+  readonly receiptUnlisted: string | undefined;
   /** That the sale in hand has come back before; undefined where it has not. */
   readonly listedBefore: string | undefined;
   /** The slip of a return of the day's list, written anew to be printed; undefined without one. */

@@ -11,6 +11,7 @@ import { keyOf } from '../keys.ts';
 import { coming } from './coming.ts';
 import { dayField } from './day-field.ts';
 import { figures } from './figures.ts';
+import { isPriceAsked, isPriceLacking } from './price-field.ts';
 import { isReceiptAsked, proofField } from './proof-field.ts';
 import { how, howLines, sentence, type Question } from './sentence.ts';
 import type { InHand, Shown } from './shown.ts';
@@ -52,6 +53,16 @@ export function isTypedInto(shown: Shown, inHand: InHand): boolean {
 /** True where a day is asked for; without terms it is asked in words. */
 export function isDayAsked(shown: Shown, inHand: InHand): boolean {
   return isDay(inHand, questionOf(shown, inHand));
+}
+
+/** True where the price that was paid is asked for in the card: with the receipt, or for an amount. */
+export function isPriceInCard(shown: Shown, inHand: InHand): boolean {
+  const { hand } = shown;
+  const isCovered = [hand.open, hand.told, hand.offered].some((one) => one !== null);
+  if (isCovered || !isPriceAsked(shown, inHand)) return false;
+  if (isReceiptAsked(inHand, questionOf(shown, inHand))) return true;
+  const { awaiting } = positionOf(inHand.back.sitting.case);
+  return hand.asking === null && awaiting === 'nothing' && isPriceLacking(shown, inHand);
 }
 
 function isDay({ flow, back }: InHand, question: Question | undefined): boolean {

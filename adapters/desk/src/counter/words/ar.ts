@@ -21,6 +21,7 @@ export const ar: CounterWords = {
   cameraHint: 'ضع الرمز أمام الكاميرا.',
   cameraFailed: 'لا يمكن استخدام الكاميرا: {{reason}}. اكتب الرمز أو استخدم ماسحًا.',
   unknownScan: 'لا يوجد هنا «{{text}}»: لا إيصال ولا قطعة ولا حالة مركبة. لم يتغير شيء.',
+  receiptKept: '«{{text}}» غير معروف هنا. حُفظ رقمًا للإيصال: فأي قطعة هي؟',
   told: 'ما قلته',
   toldAsk: 'أهذا ما وجدته؟',
   toldWithout: 'استبعاد: {{what}}',
@@ -56,7 +57,8 @@ export const ar: CounterWords = {
   number: 'الرقم على القطعة',
   receipt: 'الإيصال',
   priceIn: 'الثمن المدفوع، {{currency}}',
-  priceNoTerms: 'من دون شروط المتجر لا يُحسب أي مبلغ.',
+  priceNoTerms:
+    'من دون شروط المتجر لا يُحسب أي مبلغ ولا حاجة إلى الثمن. وتُختار الشروط في «شروط المتجر».',
   priceWrong: '«{{given}}» ليس مبلغًا بعملة {{currency}}. المتوقع رقم مثل {{example}}.',
   oldUnit: 'القطعة القديمة',
   oldReturned: 'أُحضرت',
@@ -140,6 +142,8 @@ export const ar: CounterWords = {
   receiptNumber: 'رقم الإيصال',
   receiptNeeded: 'المتوقع رقم الإيصال، أو رقم أحد الأجوبة.',
   receiptWrong: '«{{given}}» ليس رقم إيصال. المتوقع رقم مثل 40881، أو رقم أحد الأجوبة.',
+  receiptUnlisted:
+    '{{receipt}} ليس في قائمة هذا المتجر. أهو كذلك على الورقة؟ تابع إذن؛ وإلا فصحّح «الإيصال».',
   stoodAsk: 'هل بقيت في الداخل 8 ساعات بعيدًا عن الصقيع؟',
   stoodYes: 'نعم، 8 ساعات أو أكثر',
   stoodFrost: 'لا، جاءت من الصقيع',
@@ -164,6 +168,8 @@ export const ar: CounterWords = {
   takePicked: 'هذا كل شيء',
   correct: 'تصحيح',
   correcting: 'يُصحَّح الآن',
+  notPutRight:
+    '«{{text}}» لا يجيب عن شيء هنا، ويبقى الجواب السابق. اختر جوابًا، أو اتركه كما هو: Esc.',
   leave: 'اتركه كما هو',
   danger: 'خطر',
   dangerAsk: 'ماذا حدث؟',

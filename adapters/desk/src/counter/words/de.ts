@@ -23,6 +23,8 @@ export const de: CounterWords = {
     'Die Kamera ist nicht zu benutzen: {{reason}}. Den Code tippen oder einen Scanner nehmen.',
   unknownScan:
     'Hier gibt es kein „{{text}}“: keinen Beleg, kein Teil, keinen Fall eines Fahrzeugs. Nichts wurde geändert.',
+  receiptKept:
+    '„{{text}}“ ist hier nicht bekannt. Als Nummer des Belegs gemerkt: Welches Teil ist es?',
   told: 'Was Sie gesagt haben',
   toldAsk: 'Haben Sie das so gefunden?',
   toldWithout: 'Weglassen: {{what}}',
@@ -59,7 +61,8 @@ export const de: CounterWords = {
   number: 'Nummer auf dem Teil',
   receipt: 'Beleg',
   priceIn: 'Bezahlter Preis, {{currency}}',
-  priceNoTerms: 'Ohne Bedingungen des Geschäfts wird kein Betrag berechnet.',
+  priceNoTerms:
+    'Ohne Bedingungen des Geschäfts wird kein Betrag berechnet und kein Preis gebraucht. Sie werden unter „Bedingungen des Geschäfts“ gewählt.',
   priceWrong: '„{{given}}“ ist kein Betrag in {{currency}}. Erwartet: eine Zahl wie {{example}}.',
   oldUnit: 'Altteil',
   oldReturned: 'wurde gebracht',
@@ -151,6 +154,8 @@ export const de: CounterWords = {
   receiptNeeded: 'Erwartet: die Nummer des Belegs oder die einer Antwort.',
   receiptWrong:
     '„{{given}}“ ist keine Belegnummer. Erwartet: eine wie 40881, oder die Nummer einer Antwort.',
+  receiptUnlisted:
+    '{{receipt}} steht nicht in der Liste dieses Geschäfts. Auf dem Papier genauso? Dann weiter; sonst „Beleg“ berichtigen.',
   stoodAsk: 'Stand sie 8 Stunden drinnen, frostfrei?',
   stoodYes: 'ja, 8 Stunden oder länger',
   stoodFrost: 'nein, sie kam aus dem Frost herein',
@@ -175,6 +180,8 @@ export const de: CounterWords = {
   takePicked: 'Das ist alles',
   correct: 'Berichtigen',
   correcting: 'Wird berichtigt',
+  notPutRight:
+    '„{{text}}“ beantwortet hier nichts; die bisherige Antwort bleibt. Wählen Sie eine Antwort, oder lassen Sie sie so: Esc.',
   leave: 'So lassen',
   danger: 'Gefahr',
   dangerAsk: 'Was ist passiert?',

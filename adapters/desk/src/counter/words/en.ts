@@ -20,6 +20,7 @@ export const en = {
   cameraFailed: 'The camera cannot be used: {{reason}}. Type the code, or use a scanner.',
   unknownScan:
     'Nothing here has “{{text}}”: no receipt, no part, no case of a vehicle. Nothing was changed.',
+  receiptKept: '“{{text}}” is not known here. Kept as the receipt’s number: which part is it?',
   told: 'What you have said',
   toldAsk: 'Is that what you found?',
   toldWithout: 'Take out: {{what}}',
@@ -55,7 +56,8 @@ export const en = {
   number: 'Number on the part',
   receipt: 'Receipt',
   priceIn: 'Price paid, {{currency}}',
-  priceNoTerms: 'Without the shop’s terms no amount is reckoned.',
+  priceNoTerms:
+    'Without the shop’s terms no amount is reckoned, and no price is needed. They are chosen at “The shop’s terms”.',
   priceWrong: '“{{given}}” is no amount in {{currency}}. Expected: a figure such as {{example}}.',
   oldUnit: 'Old unit',
   oldReturned: 'was brought',
@@ -144,6 +146,8 @@ export const en = {
   receiptNeeded: 'Expected: the number of the receipt, or the number of an answer.',
   receiptWrong:
     '“{{given}}” is no receipt number. Expected: one such as 40881, or the number of an answer.',
+  receiptUnlisted:
+    '{{receipt}} is not in this shop’s list. The same on the paper? Then go on; if not, correct “Receipt”.',
   stoodAsk: 'Has it stood indoors, free of frost, for 8 hours?',
   stoodYes: 'yes, 8 hours or more',
   stoodFrost: 'no, it came in out of the frost',
@@ -168,6 +172,8 @@ export const en = {
   takePicked: 'That is all',
   correct: 'Correct',
   correcting: 'To be put right',
+  notPutRight:
+    '“{{text}}” answers nothing here, and what was answered stays. Pick an answer, or leave it as it is: Esc.',
   leave: 'Leave it as it is',
   danger: 'Danger',
   dangerAsk: 'What has happened?',

@@ -23,6 +23,7 @@ export const es: CounterWords = {
     'No se puede usar la cámara: {{reason}}. Escriba el código o use un lector de códigos.',
   unknownScan:
     'Aquí no hay «{{text}}»: ni recibo, ni pieza, ni caso de un vehículo. No se ha cambiado nada.',
+  receiptKept: '«{{text}}» no se conoce aquí. Se guarda como número del recibo: ¿qué pieza es?',
   told: 'Lo que ha dicho',
   toldAsk: '¿Es eso lo que ha encontrado?',
   toldWithout: 'Dejar fuera: {{what}}',
@@ -60,7 +61,8 @@ export const es: CounterWords = {
   number: 'Número en la pieza',
   receipt: 'Recibo',
   priceIn: 'Precio pagado, {{currency}}',
-  priceNoTerms: 'Sin las condiciones de la tienda no se calcula ningún importe.',
+  priceNoTerms:
+    'Sin las condiciones de la tienda no se calcula ningún importe ni hace falta el precio. Se eligen en «Condiciones de la tienda».',
   priceWrong:
     '«{{given}}» no es un importe en {{currency}}. Se esperaba una cifra como {{example}}.',
   oldUnit: 'Pieza vieja',
@@ -152,6 +154,8 @@ export const es: CounterWords = {
   receiptNeeded: 'Se esperaba el número del recibo, o el de una respuesta.',
   receiptWrong:
     '«{{given}}» no es un número de recibo. Se esperaba uno como 40881, o el número de una respuesta.',
+  receiptUnlisted:
+    '{{receipt}} no está en la lista de esta tienda. ¿Pone lo mismo en el papel? Entonces siga; si no, corrija «Recibo».',
   stoodAsk: '¿Lleva 8 horas bajo techo, sin heladas?',
   stoodYes: 'sí, 8 horas o más',
   stoodFrost: 'no, viene del frío, bajo cero',
@@ -176,6 +180,8 @@ export const es: CounterWords = {
   takePicked: 'Eso es todo',
   correct: 'Corregir',
   correcting: 'Se va a corregir',
+  notPutRight:
+    '«{{text}}» no responde a nada aquí, y lo respondido se queda. Elija una respuesta, o déjelo como está: Esc.',
   leave: 'Dejarlo como está',
   danger: 'Peligro',
   dangerAsk: '¿Qué ha pasado?',

@@ -23,6 +23,8 @@ export const fr: CounterWords = {
     'La caméra ne peut pas être utilisée : {{reason}}. Tapez le code, ou prenez un lecteur de codes.',
   unknownScan:
     'Il n’y a pas de « {{text}} » ici : ni ticket, ni pièce, ni cas d’un véhicule. Rien n’a été changé.',
+  receiptKept:
+    '« {{text}} » n’est pas connu ici. Gardé comme numéro du ticket : quelle pièce est-ce ?',
   told: 'Ce que vous avez dit',
   toldAsk: 'Est-ce bien ce que vous avez trouvé ?',
   toldWithout: 'Laisser de côté : {{what}}',
@@ -60,7 +62,8 @@ export const fr: CounterWords = {
   number: 'Numéro sur la pièce',
   receipt: 'Ticket',
   priceIn: 'Prix payé, {{currency}}',
-  priceNoTerms: 'Sans les conditions du magasin, aucun montant n’est calculé.',
+  priceNoTerms:
+    'Sans les conditions du magasin, aucun montant n’est calculé et aucun prix n’est nécessaire. Elles se choisissent sous « Conditions du magasin ».',
   priceWrong:
     '« {{given}} » n’est pas un montant en {{currency}}. Attendu : un chiffre comme {{example}}.',
   oldUnit: 'Ancienne pièce',
@@ -153,6 +156,8 @@ export const fr: CounterWords = {
   receiptNeeded: 'Attendu : le numéro du ticket, ou celui d’une réponse.',
   receiptWrong:
     '« {{given}} » n’est pas un numéro de ticket. Attendu : un numéro comme 40881, ou le numéro d’une réponse.',
+  receiptUnlisted:
+    '{{receipt}} n’est pas dans la liste de ce magasin. Le papier dit pareil ? Alors continuez ; sinon, corrigez « Ticket ».',
   stoodAsk: 'Est-elle à l’intérieur, hors gel, depuis 8 heures ?',
   stoodYes: 'oui, 8 heures ou plus',
   stoodFrost: 'non, elle est arrivée par le gel',
@@ -177,6 +182,8 @@ export const fr: CounterWords = {
   takePicked: 'C’est tout',
   correct: 'Corriger',
   correcting: 'À corriger',
+  notPutRight:
+    '« {{text}} » ne répond à rien ici, et la réponse d’avant reste. Choisissez une réponse, ou laissez ainsi : Échap.',
   leave: 'Laisser ainsi',
   danger: 'Danger',
   dangerAsk: 'Que s’est-il passé ?',

@@ -22,6 +22,7 @@ export const pl: CounterWords = {
   cameraFailed: 'Nie można użyć kamery: {{reason}}. Wpisz kod albo użyj skanera.',
   unknownScan:
     'Nie ma tu „{{text}}”: ani paragonu, ani części, ani sprawy pojazdu. Nic nie zostało zmienione.',
+  receiptKept: '„{{text}}” nie jest tu znane. Zapamiętano jako numer paragonu: jaka to część?',
   told: 'Co powiedziano',
   toldAsk: 'Czy tak to wygląda?',
   toldWithout: 'Pomiń: {{what}}',
@@ -57,7 +58,8 @@ export const pl: CounterWords = {
   number: 'Numer na części',
   receipt: 'Paragon',
   priceIn: 'Zapłacona cena, {{currency}}',
-  priceNoTerms: 'Bez warunków sklepu nie oblicza się żadnej kwoty.',
+  priceNoTerms:
+    'Bez warunków sklepu nie oblicza się żadnej kwoty i cena nie jest potrzebna. Wybiera się je w „Warunki sklepu”.',
   priceWrong: '„{{given}}” to nie kwota w {{currency}}. Oczekiwano liczby takiej jak {{example}}.',
   oldUnit: 'Stara część',
   oldReturned: 'została oddana',
@@ -147,6 +149,8 @@ export const pl: CounterWords = {
   receiptNeeded: 'Oczekiwano numeru paragonu albo numeru odpowiedzi.',
   receiptWrong:
     '„{{given}}” nie jest numerem paragonu. Oczekiwano numeru takiego jak 40881, albo numeru odpowiedzi.',
+  receiptUnlisted:
+    '{{receipt}}: nie ma na liście tego sklepu. Na papierze jest tak samo? Proszę iść dalej; jeśli nie, poprawić „Paragon”.',
   stoodAsk: 'Czy stał 8 godzin w środku, bez mrozu?',
   stoodYes: 'tak, 8 godzin lub dłużej',
   stoodFrost: 'nie, trafił tu prosto z mrozu',
@@ -171,6 +175,8 @@ export const pl: CounterWords = {
   takePicked: 'To wszystko',
   correct: 'Popraw',
   correcting: 'Do poprawienia',
+  notPutRight:
+    '„{{text}}” nie jest tu odpowiedzią, a dotychczasowa pozostaje. Proszę wybrać odpowiedź albo zostawić, jak jest: Esc.',
   leave: 'Zostaw, jak jest',
   danger: 'Niebezpieczeństwo',
   dangerAsk: 'Co się stało?',

@@ -1,0 +1,106 @@
+/**
+ * An answer that is typed, and under its field the others, each picked by its number in the same
+ * field: what is typed there is never a single digit.
+ */
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { keyed } from 'lit-html/directives/keyed.js';
+import { keyView, type KeyLook } from '../../view/key.ts';
+import { keyOf } from '../keys.ts';
+import type { InHand, Shown } from './shown.ts';
+
+/** What is typed, and what else can be answered. */
+export interface TypedAnswer {
+  readonly field: {
+    readonly name: string;
+    readonly label: string;
+    /** False where the sentence above says what is typed. */
+    readonly isLabelShown: boolean;
+    readonly inputmode: 'text' | 'numeric';
+    /** What stands in it before anything is typed. */
+    readonly value: string;
+    /** What is wrong with what was typed last; undefined where nothing is. */
+    readonly wrong?: string | undefined;
+  };
+  /** A further field, beside it. */
+  readonly beside?: TemplateResult | typeof nothing;
+  /** What the key is called that takes it. */
+  readonly take: string;
+  readonly others: readonly Pick<KeyLook, 'label' | 'press'>[];
+  /** Takes what was typed, white space apart. */
+  readonly typed: (text: string, form: HTMLFormElement) => void;
+}
+
+/** Draws the field, and the others. Another return or question has a field of its own: nothing typed stays. */
+export function typedAnswer(
+  { act, hand }: Shown,
+  { back }: InHand,
+  { field, beside = nothing, take, others, typed }: TypedAnswer,
+): TemplateResult {
+  const { name, label, isLabelShown, inputmode, value, wrong } = field;
+  const pickedBy = (text: string): TypedAnswer['others'][number] | undefined =>
+    /^\d$/u.test(text) ? others[Number(text) - 1] : undefined;
+  return html`${keyed(
+    `${back.id} ${name}`,
+    html`<form
+      class="day-entry"
+      @submit=${(event: Event) => {
+        event.preventDefault();
+        const form = event.currentTarget as HTMLFormElement;
+        const input = form.elements.namedItem(name);
+        if (!(input instanceof HTMLInputElement)) return;
+        const text = input.value.trim();
+        // What is refused is typed over.
+        input.select();
+        const one = pickedBy(text);
+        if (one === undefined) typed(text, form);
+        else one.press();
+      }}
+    >
+      <div class="fields">
+        <div class="typed">
+          ${isLabelShown ? html`<label for=${name}>${label}</label>` : nothing}
+          <input
+            id=${name}
+            name=${name}
+            type="text"
+            inputmode=${inputmode}
+            dir="auto"
+            maxlength="4000"
+            autocomplete="off"
+            spellcheck="false"
+            aria-label=${isLabelShown ? nothing : label}
+            aria-invalid=${wrong === undefined ? nothing : 'true'}
+            aria-describedby=${wrong === undefined ? nothing : `${name}-wrong`}
+            .value=${value}
+            @input=${(event: Event) => {
+              const one = pickedBy((event.currentTarget as HTMLInputElement).value.trim());
+              const picked = one === undefined ? [] : [one.label];
+              if (picked.join() !== hand.picked.join()) act.hand({ picked });
+            }}
+          />
+          ${
+            wrong === undefined
+              ? nothing
+              : html`<span class="wrong" id=${`${name}-wrong`} role="alert">${wrong}</span>`
+          }
+        </div>
+        ${beside}
+        <button type="submit" class="key take">
+          <kbd class="at" aria-hidden="true">${keyOf.take}</kbd>
+          <span class="label">${take}</span>
+        </button>
+      </div>
+    </form>`,
+  )}
+  ${
+    others.length === 0
+      ? nothing
+      : html`<div class="keys">
+          ${others.map((look, index) => {
+            const at = String(index + 1);
+            const isPicked = hand.picked.includes(look.label);
+            return keyView({ ...look, at, isNumber: true, isTyped: true, isPicked });
+          })}
+        </div>`
+  }`;
+}
