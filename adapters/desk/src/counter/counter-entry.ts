@@ -2,11 +2,12 @@
  * What is typed into the line of the counter, or scanned anywhere: a sale, a part, the case of a
  * vehicle, a return that lies here, or the clerk's own words.
  */
+import type { AnswerInput } from '@keyturn/core';
 import { answering } from '../engine/engine.ts';
 import { fill, listed } from '../wording.ts';
 import type { CounterVoice } from './counter-voice.ts';
 import type { ReturnWork } from './return-work.ts';
-import type { CounterEngine } from './engine/counter-engine.ts';
+import type { CounterEngine, HeardLine } from './engine/counter-engine.ts';
 import { answersOf, contextOf, labelsOf, type KnownPart } from './return/opening.ts';
 import { isSameCode, lookUp } from './shop/scanned.ts';
 import type { CounterBook } from './store/counter-book.ts';
@@ -152,13 +153,12 @@ export class CounterEntry {
         this.#work.notice(fill(said, { text: line.slice(0, 60) }));
         return;
       }
-      const [only, ...others] = told?.answers ?? [];
-      const isPlain =
-        told === undefined || others.length + told.left.length + told.refused.length === 0;
+      const one = told === undefined ? undefined : onlyThing(told);
+      const isPlain = told === undefined || one !== undefined;
       if (isPlain && correcting === null) {
-        await this.#work.turn((one) => this.#engine.say(one, { at: now(), line, locale }));
-      } else if (isPlain && only?.check === correcting) {
-        await this.#work.take(answering(sitting.case, only.check, only.value));
+        await this.#work.turn((sat) => this.#engine.say(sat, { at: now(), line, locale }));
+      } else if (one !== undefined && one.check === correcting) {
+        await this.#work.take(answering(sitting.case, one.check, one.value));
       } else this.#work.hold({ ...emptyHand, asking: correcting, told: told ?? null });
     });
   }
@@ -222,6 +222,12 @@ export function isOther(text: string): boolean {
     /[,;:،؛]\s*\p{L}/u.test(text) ||
     text.split(/\s+/u).filter((word) => /\p{L}/u.test(word)).length > 6
   );
+}
+
+/** The one answer that a line tells; what is refused of it is said where it is asked. */
+function onlyThing({ answers, left, refused }: HeardLine): AnswerInput | undefined {
+  const [one, ...others] = [...answers, ...refused.map(({ answer }) => answer)];
+  return others.length + left.length === 0 ? one : undefined;
 }
 
 /** What stands on a receipt or a label rather than in a sentence: one word of letters and digits. */

@@ -106,11 +106,12 @@ const css = `
 .bench-ruler .mark { fill: var(--i); }
 .day-entry { display: flex; flex-wrap: wrap; align-items: end; gap: .6rem 1rem; }
 .day-entry .typed { display: grid; gap: .2rem; }
+.day-entry .key { block-size: auto; inline-size: auto; }
 .day-entry .field span { font-size: 1em; color: inherit; }
 .day-entry .price input { max-inline-size: 9rem; }
 .counter .wrong { max-inline-size: 24rem; color: var(--i); font-weight: 700; }
 .counter .wrong::before { content: '! '; color: var(--a); }
-.facts .unlisted { grid-column: 1 / -1; }
+.facts .unlisted, .facts .hint.price { grid-column: 1 / -1; }
 .day-entry input, .day-pick input { min-block-size: 48px; padding-inline: .75rem; border: 1px solid var(--i2); border-radius: 2px; background: var(--p2); font-size: 1.2em; }
 .camera { display: grid; gap: .5rem; }
 .camera video { inline-size: 100%; max-inline-size: 30rem; background: #000; }
