@@ -12,6 +12,7 @@ import { signOf, TypedAhead } from './device/typed-ahead.ts';
 import { isCommandInField, readKey, type CounterCommand } from './keys.ts';
 import { lookUp } from './shop/scanned.ts';
 import type { CounterBook } from './store/counter-book.ts';
+import { figuresInHand } from './view/step-card.ts';
 import { emptyHand } from './view/shown.ts';
 import { usualOf } from './view/usual-list.ts';
 import type { CounterWords } from './words/counter-words.ts';
@@ -84,7 +85,7 @@ export class CounterKeyboard {
   /** Takes the figures that were typed; one that cannot be taken is typed anew. */
   async takeFigures(): Promise<void> {
     const wrong = await this.#setup.work.fields.takeFigures();
-    const field = this.#find(`#figure-${wrong ?? ''}`);
+    const field = this.#figureFieldOf(wrong ?? '');
     if (!(field instanceof HTMLInputElement)) return;
     field.focus();
     field.select();
@@ -94,7 +95,7 @@ export class CounterKeyboard {
   async nextFigure(check: string): Promise<void> {
     if (await this.#setup.work.fields.takesOther()) return;
     const isWrong = await this.#setup.work.fields.isWrong(check);
-    const field = this.#find(`#figure-${check}`);
+    const field = this.#figureFieldOf(check);
     if (isWrong && field instanceof HTMLInputElement) {
       const typed = this.#ahead.release();
       const keys = 'keys' in typed ? typed.keys : typed.figures.join(signOf('Enter'));
@@ -199,8 +200,16 @@ export class CounterKeyboard {
   /** The field that a figure or a day goes into: the one in hand, the first empty one, or the first. */
   get #figureField(): HTMLInputElement | undefined {
     const fields = this.#figureFields;
-    const inHand = fields.find((field) => field === this.#setup.root.activeElement);
+    const inHand = fields.find((field) => field === this.#focused);
     return inHand ?? fields.find(({ value }) => value === '') ?? fields[0];
+  }
+
+  get #focused(): Element | null {
+    return this.#setup.root.activeElement;
+  }
+
+  #figureFieldOf(check: string): HTMLElement | null {
+    return this.#find(`#figure-${check}`);
   }
 
   get #figureFields(): readonly HTMLInputElement[] {
@@ -248,13 +257,18 @@ export class CounterKeyboard {
     }
   }
 
-  /** What is asked is not known or cannot be done; of a list each line is told by itself. */
+  /**
+   * What is asked is not known or cannot be done: of several figures the one in whose field it is
+   * said; of a list each line is told by itself.
+   */
   #leaveUnanswered(talk: 'dont-know' | 'cannot'): void {
     const { inHand, hand, screen } = this.#setup.work;
     const isBegun = [hand.open, hand.told, hand.offered].some((one) => one !== null);
     if (inHand === undefined || isBegun || screen !== 'counter') return;
-    if (hand.asking !== null)
-      void this.#setup.work.take({ type: 'unanswered', check: hand.asking, talk });
+    const figures = figuresInHand(hand, inHand);
+    const inField = figures.find((check) => this.#figureFieldOf(check) === this.#focused);
+    const check = hand.asking ?? (figures.length > 1 ? inField : undefined);
+    if (check !== undefined) void this.#setup.work.take({ type: 'unanswered', check, talk });
     else if (usualOf({ hand }, inHand).length > 0) this.#setup.work.notice(this.#words.usualOther);
     else if (isTalkTo[talk].includes(positionOf(inHand.back.sitting.case).awaiting)) {
       void this.#setup.work.take({ type: 'talk', talk });

@@ -357,6 +357,7 @@ export class CounterWork {
   /** Back to the return in hand, from wherever the clerk is. */
   backToCounter(): void {
     this.#screen = 'counter';
+    this.dropErrors();
     this.holdNothing();
   }
 

@@ -62,10 +62,15 @@ export function withoutErrors(lying: Lying): Lying {
   };
 }
 
-/** What was said last and has no place of its own: what was found and the decision have theirs. */
+/**
+ * What was said last and has no place of its own: what was found and the decision have theirs, and
+ * what was told with an answer is taken with it.
+ */
 function saidLast({ laid, unclear }: Lying, speaker: InHand['speaker']): readonly Rendered[] {
+  const isAnswered = laid.sitting.said.some(({ kind }) => kind === 'noted' || kind === 'reading');
   const said = laid.sitting.said.filter(
     (message) =>
+      !(isAnswered && message.kind === 'tell' && message.tell === 'learned') &&
       message.kind !== 'reading' &&
       message.kind !== 'noted' &&
       message.kind !== 'decision' &&

@@ -104,9 +104,11 @@ const css = `
 .bench-ruler .zone { fill: var(--i); opacity: .55; }
 .bench-ruler .spread { fill: var(--i); opacity: .35; }
 .bench-ruler .mark { fill: var(--i); }
-.day-entry { display: flex; flex-wrap: wrap; align-items: end; gap: .6rem 1rem; }
+.day-entry { display: flex; flex-wrap: wrap; align-items: start; gap: .6rem 1rem; }
 .day-entry .typed { display: grid; gap: .2rem; }
-.day-entry .key { block-size: auto; inline-size: auto; }
+.day-entry label, .counter .day-entry .field span { line-height: 1.4; }
+.day-entry.labelled > .key { margin-block-start: calc(1.4em + .2rem); }
+.day-entry .field { gap: .2rem; }
 .day-entry .field span { font-size: 1em; color: inherit; }
 .day-entry .price input { max-inline-size: 9rem; }
 .counter .wrong { max-inline-size: 24rem; color: var(--i); font-weight: 700; }

@@ -35,7 +35,7 @@ function keysOrPrice(shown: Shown, inHand: InHand): TemplateResult {
       wrong: priceWrong,
     },
     take: words.take,
-    others,
+    others: others.map(({ label, press }) => ({ label, press })),
     typed: act.price,
   });
 }

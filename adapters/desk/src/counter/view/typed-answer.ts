@@ -27,7 +27,7 @@ export interface TypedAnswer {
   readonly take: string;
   readonly others: readonly Pick<KeyLook, 'label' | 'press'>[];
   /** Takes what was typed, white space apart. */
-  readonly typed: (text: string, form: HTMLFormElement) => void;
+  readonly typed: (text: string) => void;
 }
 
 /** Draws the field, and the others. Another return or question has a field of its own: nothing typed stays. */
@@ -42,7 +42,7 @@ export function typedAnswer(
   return html`${keyed(
     `${back.id} ${name}`,
     html`<form
-      class="day-entry"
+      class=${isLabelShown ? 'day-entry labelled' : 'day-entry'}
       @submit=${(event: Event) => {
         event.preventDefault();
         const form = event.currentTarget as HTMLFormElement;
@@ -52,44 +52,42 @@ export function typedAnswer(
         // What is refused is typed over.
         input.select();
         const one = pickedBy(text);
-        if (one === undefined) typed(text, form);
+        if (one === undefined) typed(text);
         else one.press();
       }}
     >
-      <div class="fields">
-        <div class="typed">
-          ${isLabelShown ? html`<label for=${name}>${label}</label>` : nothing}
-          <input
-            id=${name}
-            name=${name}
-            type="text"
-            inputmode=${inputmode}
-            dir="auto"
-            maxlength="4000"
-            autocomplete="off"
-            spellcheck="false"
-            aria-label=${isLabelShown ? nothing : label}
-            aria-invalid=${wrong === undefined ? nothing : 'true'}
-            aria-describedby=${wrong === undefined ? nothing : `${name}-wrong`}
-            .value=${value}
-            @input=${(event: Event) => {
-              const one = pickedBy((event.currentTarget as HTMLInputElement).value.trim());
-              const picked = one === undefined ? [] : [one.label];
-              if (picked.join() !== hand.picked.join()) act.hand({ picked });
-            }}
-          />
-          ${
-            wrong === undefined
-              ? nothing
-              : html`<span class="wrong" id=${`${name}-wrong`} role="alert">${wrong}</span>`
-          }
-        </div>
-        ${beside}
-        <button type="submit" class="key take">
-          <kbd class="at" aria-hidden="true">${keyOf.take}</kbd>
-          <span class="label">${take}</span>
-        </button>
+      <div class="typed">
+        ${isLabelShown ? html`<label for=${name}>${label}</label>` : nothing}
+        <input
+          id=${name}
+          name=${name}
+          type="text"
+          inputmode=${inputmode}
+          dir="auto"
+          maxlength="4000"
+          autocomplete="off"
+          spellcheck="false"
+          aria-label=${isLabelShown ? nothing : label}
+          aria-invalid=${wrong === undefined ? nothing : 'true'}
+          aria-describedby=${wrong === undefined ? nothing : `${name}-wrong`}
+          .value=${value}
+          @input=${(event: Event) => {
+            const one = pickedBy((event.currentTarget as HTMLInputElement).value.trim());
+            const picked = one === undefined ? [] : [one.label];
+            if (picked.join() !== hand.picked.join()) act.hand({ picked });
+          }}
+        />
+        ${
+          wrong === undefined
+            ? nothing
+            : html`<span class="wrong" id=${`${name}-wrong`} role="alert">${wrong}</span>`
+        }
       </div>
+      ${beside}
+      <button type="submit" class="key take">
+        <kbd class="at" aria-hidden="true">${keyOf.take}</kbd>
+        <span class="label">${take}</span>
+      </button>
     </form>`,
   )}
   ${
@@ -98,8 +96,8 @@ export function typedAnswer(
       : html`<div class="keys">
           ${others.map((look, index) => {
             const at = String(index + 1);
-            const isPicked = hand.picked.includes(look.label);
-            return keyView({ ...look, at, isNumber: true, isTyped: true, isPicked });
+            const picked = hand.picked.includes(look.label) ? { isPicked: true } : {};
+            return keyView({ ...look, ...picked, at, isNumber: true, isTyped: true });
           })}
         </div>`
   }`;
