@@ -363,6 +363,160 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', again, () => {
     expect(await plain(inside(page, '.found'))).toContain('Proof of sale: no proof.');
   });
 
+  test('asks for the price with the receipt, and says that the shop’s list has no such receipt', async () => {
+    const page = await practising();
+    await press(page, '+');
+    await press(page, '1');
+    expect(await inside(page, 'input[name=price]').count()).toBe(1);
+    await page.waitForTimeout(settled);
+    // A single digit is marked as the answer that it picks.
+    await typeSlowly(page, '3');
+    const picked = inside(page, '.card .key[aria-pressed=true]');
+    expect(await plain(picked)).toContain('no proof');
+    await page.keyboard.press('Backspace');
+    expect(await picked.count()).toBe(0);
+    await typeSlowly(page, '40881');
+    await page.keyboard.press('Tab');
+    await typeSlowly(page, '12..5');
+    await page.keyboard.press('Enter');
+    await eventually(async () => {
+      expect(await plain(inside(page, '.day-entry .wrong'))).toContain('“12..5” is no amount');
+    });
+    expect(await asked(page)).toBe('Any proof of sale?');
+    await typeSlowly(page, '125');
+    await press(page, 'Enter');
+    expect(await asked(page)).toBe('Is this the part sold?');
+    expect(await inside(page, 'input[name=price]').inputValue()).toBe('125.00');
+    await eventually(async () => {
+      const said = '40881 is not in this shop’s list.';
+      expect(await plain(inside(page, '.notes'))).toContain(said);
+      expect(await plain(inside(page, '.facts'))).toContain(said);
+    });
+    // One that it has is fetched without a word.
+    await inside(page, 'input[name=receipt]').fill('W-10377');
+    await inside(page, 'input[name=receipt]').press('Tab');
+    await eventually(async () => {
+      expect(await plain(inside(page, '.facts'))).not.toContain('not in this shop’s list');
+    });
+  });
+
+  test('keeps a receipt that is given before the part, and asks for it once', async () => {
+    const { page } = await counter();
+    await inside(page, 'input[name=line]').fill('R-2291');
+    await page.keyboard.press('Enter', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(inside(page, '.notes'))).toContain('Kept as the receipt’s number');
+    });
+    await press(page, '1');
+    expect(await inside(page, '[name=receipt-number]').inputValue()).toBe('R-2291');
+    await press(page, 'Enter');
+    expect(await inside(page, 'input[name=receipt]').inputValue()).toBe('R-2291');
+    // The next part has a receipt of its own.
+    await press(page, '+');
+    await press(page, '2');
+    expect(await inside(page, '[name=receipt-number]').inputValue()).toBe('');
+  });
+
+  test('an answer that is put right stays open until it is, or is left', async () => {
+    const { page } = await counter();
+    await press(page, '1');
+    await answer(page, 'receipt shown', 'it is the part we sold');
+    await press(page, '-');
+    const tag = (): Promise<string> => plain(inside(page, '.card .tag'));
+    const said: readonly (readonly [string, string])[] = [
+      ['qwxz blorb', '“qwxz blorb” answers nothing here, and what was answered stays.'],
+      ['XYZ-9999', '“XYZ-9999” answers nothing here'],
+    ];
+    for (const [line, why] of said) {
+      await inside(page, 'input[name=line]').fill(line);
+      await page.keyboard.press('Enter', { delay: 60 });
+      await eventually(async () => {
+        expect(await plain(inside(page, '.notes'))).toContain(why);
+      });
+      expect(await tag()).toBe('To be put right');
+    }
+    await page.keyboard.press('Escape');
+    await eventually(async () => {
+      expect(await asked(page)).toBe('When was it sold?');
+    });
+    expect(await inside(page, '.notes p').count()).toBe(0);
+  });
+
+  test('a day that the terms refuse leaves the correction open', async () => {
+    const page = await practising();
+    await press(page, '+');
+    await press(page, '1');
+    await answer(page, 'receipt shown', 'it is the part we sold');
+    await typeSlowly(page, daysAgo(40).slice(0, 10));
+    await press(page, 'Enter');
+    await press(page, '-');
+    await page.waitForTimeout(settled);
+    await typeSlowly(page, daysAgo(-1).slice(0, 10));
+    await page.keyboard.press('Enter', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(inside(page, '.notes .refused'))).toMatch(/to come|future|today/iu);
+    });
+    expect(await plain(inside(page, '.card .tag'))).toBe('To be put right');
+    await typeSlowly(page, daysAgo(50).slice(0, 10));
+    await press(page, 'Enter');
+    expect(await asked(page)).toBe('What is the complaint?');
+  });
+
+  test('without terms says what a day comes to, and asks for none', async () => {
+    const { page } = await counter();
+    await press(page, '1');
+    await answer(page, 'receipt shown', 'it is the part we sold');
+    for (const line of ['zzz qwx', '2026-03-12']) {
+      await inside(page, 'input[name=line]').fill(line);
+      await page.keyboard.press('Enter', { delay: 60 });
+      await eventually(async () => {
+        const said = await plain(inside(page, '.notes'));
+        expect(said).toContain(line);
+        expect(said).toContain(
+          'Possible: within the return window, within the warranty, or out of time.',
+        );
+        expect(said).not.toContain('year, month and day');
+      });
+      expect(await asked(page)).toBe('When was it sold?');
+    }
+  });
+
+  test('takes what each cell shows, though no hydrometer was ticked, and letters for no figure', async () => {
+    const page = await practising();
+    await press(page, '+');
+    await press(page, '2');
+    await answer(page, 'receipt shown', 'it is the part we sold');
+    await typeSlowly(page, daysAgo(200).slice(0, 10));
+    await press(page, 'Enter');
+    await answer(page, 'goes flat', 'fitted', 'flooded, with caps');
+    await press(page, 'Enter');
+    expect(await asked(page)).toBe('Which figures?');
+    const volts = inside(page, '#figure-received-volts');
+    for (const typed of ['12,4x', 'x12.4', '12.4 kg']) {
+      await volts.fill(typed);
+      await page.keyboard.press('Enter', { delay: 60 });
+      await eventually(async () => {
+        expect(await plain(inside(page, '.means.wrong'))).toBe(
+          `“${typed}” has a unit that is not known here. Possible: a figure (V).`,
+        );
+      });
+    }
+    await volts.fill('11.1');
+    await page.keyboard.press('Enter', { delay: 60 });
+    await inside(page, '#figure-case-temperature').focus();
+    // Of several figures the one in hand can't be told; the others stay.
+    await page.keyboard.press('/', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(inside(page, '.found'))).toContain('Temperature: cannot be done');
+    });
+    expect(await volts.inputValue()).toBe('11.1');
+    await inside(page, '#figure-label-rating').fill('1.260 1.255 1.260 1.110 1.260 1.255');
+    await page.keyboard.press('Enter', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(inside(page, '.found'))).toContain('0.150');
+    });
+  });
+
   test('without a thermometer asks whether a battery has stood indoors, and charges none that came out of the frost', async () => {
     const { page } = await counter();
     const toTheRoom = async (): Promise<void> => {
@@ -556,11 +710,16 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', again, () => {
     const price = inside(page, 'input[name=price]');
     await price.fill('12x');
     await price.press('Tab');
+    // What is wrong with a price stands at its field.
+    const wrong = inside(page, '.price .wrong');
     await eventually(async () => {
-      expect(await plain(notes)).toContain('12x');
+      expect(await plain(wrong)).toBe(
+        '“12x” is no amount in EUR. Expected: a figure such as 129.00.',
+      );
     });
-    await inside(page, 'input[name=number]').fill('ST-9');
     expect(await notes.locator('p').count()).toBe(0);
+    await inside(page, 'input[name=number]').fill('ST-9');
+    expect(await wrong.count()).toBe(0);
     await inside(page, 'input[name=line]').fill('qwxz');
     await page.keyboard.press('Enter', { delay: 60 });
     await eventually(async () => {
@@ -1176,11 +1335,27 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', again, () => {
     await press(page, '1');
     expect(await asked(page)).toBe('We take it back');
     expect(await slipOn(page)).toContain('Missing: the price paid');
-    await inside(page, 'input[name=price]').fill('100');
-    await page.keyboard.press('Tab');
+    // It is asked for in the card alone, and refused there.
+    expect(await inside(page, 'input[name=price]').count()).toBe(1);
+    await page.waitForTimeout(settled);
+    await typeSlowly(page, '100x');
+    await page.keyboard.press('Enter', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(inside(page, '.card .wrong'))).toContain('“100x” is no amount in EUR.');
+    });
+    await typeSlowly(page, '100');
+    await page.keyboard.press('Enter', { delay: 60 });
     await eventually(async () => {
       expect(await slipOn(page)).toContain('€100.00');
     });
+    const open = 'Deposit for the old unit, €45.00: not known whether it is still held';
+    expect(await plain(inside(page, '.card'))).toContain(open);
+    expect(await slipOn(page)).toContain(open);
+    await inside(page, '.facts select').first().selectOption('owed');
+    await eventually(async () => {
+      expect(await slipOn(page)).toContain('€145.00 in all');
+    });
+    expect(await plain(inside(page, '.card'))).not.toContain('not known whether');
   });
 
   test('a case that tells of another trouble than the customer is held against that', async () => {

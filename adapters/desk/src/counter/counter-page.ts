@@ -210,6 +210,9 @@ export class CounterPage {
     hand: (change) => {
       this.#work.hold(change);
     },
+    mark: (picked) => {
+      this.#work.mark(picked);
+    },
     command: (command) => {
       this.#keyboard.command(command);
     },

@@ -342,6 +342,12 @@ export class CounterWork {
     if ('asking' in change) void this.trying(() => this.fields.weigh());
   }
 
+  /** What is picked by what stands in a field is marked; what was said stays. */
+  mark(picked: Hand['picked']): void {
+    this.#hand = { ...this.#hand, picked };
+    this.#show(false);
+  }
+
   /** What the hand had begun is dropped. */
   holdNothing(): void {
     this.#hand = emptyHand;

@@ -36,7 +36,11 @@ function keysOrPrice(shown: Shown, inHand: InHand): TemplateResult {
     },
     take: words.take,
     others: others.map(({ label, press }) => ({ label, press })),
-    typed: act.price,
+    isTakenLeft: true,
+    typed: (text) => {
+      if (text === '') act.notice(words.figureNeeded);
+      else act.price(text);
+    },
   });
 }
 

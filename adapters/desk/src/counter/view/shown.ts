@@ -79,6 +79,8 @@ export interface Actions {
   /** What was scanned, or typed into the line. */
   readonly enter: (text: string) => void;
   readonly hand: (change: Partial<Hand>) => void;
+  /** Marks what is picked by what stands in a field now; what was said stays. */
+  readonly mark: (picked: Hand['picked']) => void;
   readonly command: (command: CounterCommand) => void;
   readonly choose: (id: string) => void;
   /** Begins with a part of which nothing is known yet. */

@@ -26,6 +26,8 @@ export interface TypedAnswer {
   /** What the key is called that takes it. */
   readonly take: string;
   readonly others: readonly Pick<KeyLook, 'label' | 'press'>[];
+  /** True where what was typed is taken as well when the field is left. */
+  readonly isTakenLeft?: boolean;
   /** Takes what was typed, white space apart. */
   readonly typed: (text: string) => void;
 }
@@ -34,7 +36,7 @@ export interface TypedAnswer {
 export function typedAnswer(
   { act, hand }: Shown,
   { back }: InHand,
-  { field, beside = nothing, take, others, typed }: TypedAnswer,
+  { field, beside = nothing, take, others, isTakenLeft = false, typed }: TypedAnswer,
 ): TemplateResult {
   const { name, label, isLabelShown, inputmode, value, wrong } = field;
   const pickedBy = (text: string): TypedAnswer['others'][number] | undefined =>
@@ -74,7 +76,11 @@ export function typedAnswer(
           @input=${(event: Event) => {
             const one = pickedBy((event.currentTarget as HTMLInputElement).value.trim());
             const picked = one === undefined ? [] : [one.label];
-            if (picked.join() !== hand.picked.join()) act.hand({ picked });
+            if (picked.join() !== hand.picked.join()) act.mark(picked);
+          }}
+          @change=${(event: Event) => {
+            const text = (event.currentTarget as HTMLInputElement).value.trim();
+            if (isTakenLeft && text !== '' && pickedBy(text) === undefined) typed(text);
           }}
         />
         ${
