@@ -1350,7 +1350,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', again, () => {
     await eventually(async () => {
       expect(await slipOn(page)).toContain('€100.00');
     });
-    const open = 'Deposit for the old unit, €45.00: not known whether it is still held';
+    const open = 'Deposit for the old unit: not known whether it is still held';
     expect(await plain(inside(page, '.card'))).toContain(open);
     expect(await slipOn(page)).toContain(open);
     await inside(page, '.facts select').first().selectOption('owed');

@@ -23,7 +23,6 @@ export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
   const line = lineOf(flow, state);
   const refund = refundBy(flow, state, line);
   const lacking = refund === undefined ? lackingOf(flow, state, line) : [];
-  const openDeposit = openDepositOf(flow, state, line);
   const voids = line.voids.filter((check) => state.answers[check] !== undefined);
   return {
     kind: 'decision',
@@ -41,7 +40,7 @@ export function decisionOf(flow: Flow, state: CaseState): DecisionMessage {
     ...(voids.length === 0 ? {} : { voids }),
     ...(refund === undefined ? {} : { refund }),
     ...(lacking.length === 0 ? {} : { lacking }),
-    ...(openDeposit === undefined ? {} : { openDeposit }),
+    ...(isDepositOpen(flow, state, line) ? { isDepositOpen: true as const } : {}),
     ...knownOf(flow, state.context),
   };
 }
@@ -182,14 +181,12 @@ function refundBy(flow: Flow, state: CaseState, { pays }: DecisionLine): Refund 
   });
 }
 
-/** The deposit of a line that pays, where nobody has told whether it is still held. */
-function openDepositOf(
+/** Whether a line that pays may pay a deposit as well, of which nobody has told whether it is held. */
+function isDepositOpen(
   { part }: Flow,
   { policy, context }: CaseState,
   { pays }: DecisionLine,
-): DecisionMessage['openDeposit'] {
-  if (pays === undefined || policy === null || part === undefined) return undefined;
-  const amount = policy['exchange-deposit']?.[part];
-  if (amount === undefined || context['sale.oldUnit'] !== undefined) return undefined;
-  return { currency: policy.currency, amount };
+): boolean {
+  const deposit = part === undefined ? undefined : policy?.['exchange-deposit']?.[part];
+  return pays !== undefined && deposit !== undefined && context['sale.oldUnit'] === undefined;
 }

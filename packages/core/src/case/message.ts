@@ -241,10 +241,10 @@ export interface DecisionMessage {
   /** What an amount lacks that would be paid back; absent where nothing is lacking. */
   readonly lacking?: readonly Lacking[];
   /**
-   * The deposit for the old unit, in minor units, of which nobody knows whether it is still held: no
-   * amount has it in it. Absent where that is known, or none is taken.
+   * True where the shop takes a deposit for the old unit, and nobody knows whether it is still held:
+   * no amount has it in it.
    */
-  readonly openDeposit?: { readonly currency: string; readonly amount: number };
+  readonly isDepositOpen?: true;
   /** Figures of its tests that follow from what is known of the part; absent where none do. */
   readonly known?: TestFigures;
 }

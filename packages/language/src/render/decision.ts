@@ -77,12 +77,12 @@ function changeLines({ changes }: DecisionMessage, voice: Voice): string[] {
 }
 
 function refundSection(
-  { refund, lacking, openDeposit }: DecisionMessage,
+  { refund, lacking, isDepositOpen = false }: DecisionMessage,
   voice: Voice,
 ): RenderedSection {
   const { say, figures } = voice;
   const [id, heading] = ['refund', say('refund.heading')];
-  const open = openDeposit === undefined ? [] : [depositOpen(openDeposit, voice)];
+  const open = isDepositOpen ? [say('refund.depositOpen')] : [];
   if (refund === undefined) {
     if (lacking === undefined) return { id, heading, lines: open };
     const what = figures.listAll(lacking.map((one) => say(`lacking.${one}`)));
@@ -100,13 +100,6 @@ function refundSection(
       say('refund.total', { amount: money(total) }),
     ],
   };
-}
-
-function depositOpen(
-  { amount, currency }: NonNullable<DecisionMessage['openDeposit']>,
-  { say, figures }: Voice,
-): string {
-  return say('refund.depositOpen', { amount: figures.formatMoney(amount, currency) });
 }
 
 function refundLine(line: RefundLine, amount: string, { say, figures }: Voice): string {

@@ -192,7 +192,7 @@ export const de = {
       '{{amount}} einbehalten: nach {{months}} Monaten Nutzung sind {{left}} von {{of}} Monaten übrig',
     deposit: '{{amount}} Pfand für das Altteil',
     depositOpen:
-      'Pfand für das Altteil, {{amount}}: nicht bekannt, ob es noch einbehalten ist; wenn ja, kommt es dazu',
+      'Pfand für das Altteil: nicht bekannt, ob es noch einbehalten ist; wenn ja, kommt es dazu',
     total: '{{amount}} insgesamt',
     lacks: 'Es lässt sich kein Betrag nennen; es fehlt: {{what}}',
   },

@@ -189,7 +189,7 @@ export const en = {
       '{{amount}} kept back: after {{months}} months of use, {{left}} of {{of}} months are left',
     deposit: '{{amount}} deposit for the old unit',
     depositOpen:
-      'Deposit for the old unit, {{amount}}: not known whether it is still held; if so, it comes on top',
+      'Deposit for the old unit: not known whether it is still held; if so, it comes on top',
     total: '{{amount}} in all',
     lacks: 'No amount can be told yet. Missing: {{what}}',
   },

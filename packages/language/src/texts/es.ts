@@ -194,7 +194,7 @@ export const es = {
       '{{amount}} retenidos: tras {{months}} meses de uso quedan {{left}} de {{of}} meses',
     deposit: '{{amount}} de depósito por la pieza vieja (casco)',
     depositOpen:
-      'Depósito por la pieza vieja (casco), {{amount}}: no se sabe si sigue retenido; si es así, se suma',
+      'Depósito por la pieza vieja (casco): no se sabe si sigue retenido; si es así, se suma',
     total: '{{amount}} en total',
     lacks: 'No se puede indicar ningún importe; falta: {{what}}',
   },

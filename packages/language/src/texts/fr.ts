@@ -197,7 +197,7 @@ export const fr = {
       '{{amount}} retenus : après {{months}} mois d’usage, il reste {{left}} mois sur {{of}}',
     deposit: '{{amount}} de consigne pour l’ancienne pièce',
     depositOpen:
-      'Consigne pour l’ancienne pièce, {{amount}} : on ne sait pas si elle est encore retenue ; si oui, elle s’ajoute',
+      'Consigne pour l’ancienne pièce : on ne sait pas si elle est encore retenue ; si oui, elle s’ajoute',
     total: '{{amount}} en tout',
     lacks: 'Aucun montant ne peut être indiqué ; il manque : {{what}}',
   },

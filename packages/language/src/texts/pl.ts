@@ -198,7 +198,7 @@ export const pl = {
       'Potrącenie {{amount}}: po {{months}} mies. używania pozostało {{left}} z {{of}} mies.',
     deposit: '{{amount}}: kaucja za starą część',
     depositOpen:
-      'Kaucja za starą część, {{amount}}: nie wiadomo, czy jest jeszcze zatrzymana; jeśli tak, zostanie doliczona',
+      'Kaucja za starą część: nie wiadomo, czy jest jeszcze zatrzymana; jeśli tak, zostanie doliczona',
     total: '{{amount}} razem',
     lacks: 'Nie można podać kwoty; brakuje: {{what}}',
   },
