@@ -77,12 +77,12 @@ function changeLines({ changes }: DecisionMessage, voice: Voice): string[] {
 }
 
 function refundSection(
-  { refund, lacking, isDepositOpen = false }: DecisionMessage,
+  { refund, lacking, isDepositOpen }: DecisionMessage,
   voice: Voice,
 ): RenderedSection {
   const { say, figures } = voice;
   const [id, heading] = ['refund', say('refund.heading')];
-  const open = isDepositOpen ? [say('refund.depositOpen')] : [];
+  const open = isDepositOpen === true ? [say('refund.depositOpen')] : [];
   if (refund === undefined) {
     if (lacking === undefined) return { id, heading, lines: open };
     const what = figures.listAll(lacking.map((one) => say(`lacking.${one}`)));
