@@ -180,3 +180,48 @@ describe.each([
     );
   });
 });
+
+/** What the hydrometer showed, and how far the cells are apart. */
+const cells: readonly (readonly [locale: string, check: string, text: string, found: unknown])[] = [
+  ['en', 'cell-spread', '1.260 1.255 1.260 1.110 1.260 1.255', 0.15],
+  ['en', 'cell-spread', '1260, 1255, 1260', 0.005],
+  ['en', 'cell-spread', 'best 1.270, worst 1.240, so 0.030', 0.03],
+  ['en', 'received-volts', 'hydrometer 1.260 1.110', 0.15],
+  ['en', 'received-volts', '1.260 1.255 1.110', 0.15],
+  ['en', 'received-volts', 'one cell reads far below the others', ['uneven']],
+  ['de', 'cell-spread', '1,260 1,255 1,260 1,110', 0.15],
+  ['de', 'cell-spread', 'alle Zellen gleich', ['even']],
+  ['es', 'cell-spread', 'una celda muy por debajo', ['uneven']],
+  ['fr', 'cell-spread', '1,260 ; 1,255 ; 1,235', 0.025],
+  ['pl', 'cell-spread', 'jedna cela znacznie poniżej', ['uneven']],
+  ['ar', 'cell-spread', '1.260 1.255 1.110', 0.15],
+];
+
+test.each(cells)('in %s, asked for %s, “%s” tells how far the cells are apart', (...row) => {
+  const [locale, check, text, found] = row;
+  const { chart, texts } = shippedFlow('battery-return', locale);
+  const speaker = createSpeaker({ locale, flowTexts: texts, checks: chart.flow.checks });
+  const understood = speaker.understand(text, nothingFound(chart, check));
+  const value = typeof found === 'number' ? { value: found, unit: '1' } : found;
+  expect(understood).toMatchObject({
+    inputs: [{ answers: [{ check: 'cell-spread', value }] }],
+  });
+});
+
+test.each([
+  ['12.4 V', true],
+  ['12,4 Volt', true],
+  ['12.4 DC', true],
+  ['about 12.4', true],
+  ['12.4ish', true],
+  ['12.4x', false],
+  ['12,4x', false],
+  ['x12.4', false],
+  ['12.4 kg', false],
+])('“%s” is a voltage: %s', (text, isFigure) => {
+  const { chart, texts } = shippedFlow('battery-return', 'en');
+  const speaker = createSpeaker({ locale: 'en', flowTexts: texts, checks: chart.flow.checks });
+  expect(speaker.understand(text, nothingFound(chart, 'received-volts')).type).toBe(
+    isFigure ? 'input' : 'unclear',
+  );
+});
