@@ -80,7 +80,8 @@ const slow: Readonly<Record<string, string | number>> = {
 type Given = Readonly<Record<string, string | number>>;
 
 /**
- * A case of a flow played to its end, or until a check is asked; what is not answered can't be done.
+ * A case of a flow played to its end, or until a check is asked, or, with `decided`, whatever is
+ * asked after the decision; what is not answered can't be done.
  */
 function playFlow(flow: Chart, opening: Partial<Opening>, given: Given, until?: string): Case {
   let kase = openCase(flow, { id: 'r-17', at, ...opening }).case;
@@ -88,7 +89,8 @@ function playFlow(flow: Chart, opening: Partial<Opening>, given: Given, until?: 
     const position = positionOf(kase);
     if (position.awaiting === 'nothing') return kase;
     const check = 'check' in position ? position.check : '';
-    if (check === until && position.awaiting === 'answer') return kase;
+    const isReached = until === 'decided' ? kase.state.decision !== null : check === until;
+    if (isReached && position.awaiting === 'answer') return kase;
     const input = inputFor(flow, position.awaiting, { check, said: given[check] });
     kase = turn(flow, kase, { at, input }).case;
   }
@@ -188,8 +190,8 @@ const charged: Given = {
   'stand-loss': 0.04,
   'vehicle-proof': 'incomplete',
 };
-const playBattery = (given: Given): Case =>
-  playFlow(battery, { context: batteryContext, policy: batteryTerms }, given);
+const batterySale = { context: batteryContext, policy: batteryTerms };
+const playBattery = (given: Given): Case => playFlow(battery, batterySale, given);
 const tired = playBattery(charged);
 const disputed = playBattery({
   ...charged,
@@ -467,12 +469,80 @@ describe('a return slip', () => {
     expect(said).toMatch(/10\.40? V.*may be harmed, or a cell is dead/su);
   });
 
+  test('claims neither side of a figure that is too close to call', () => {
+    const { 'vehicle-proof': _proof, ...rest } = good;
+    const { limits: _limits, ...part } = context.part;
+    const opening = { context: { ...context, part }, policy };
+    const near = playFlow(chart, opening, { ...rest, 'no-load-current': 90 }, 'decided');
+    expect(near.state.decision).toMatchObject({ reason: 'too-close-to-call' });
+    const found = blockOf(slip(near), 'found');
+    const current = (found?.kind === 'strip' ? found.findings : []).find(
+      ({ check }) => check === 'no-load-current',
+    );
+    expect(current?.means).toBe('Too close to call: good or too high.');
+    expect(current?.reading?.ruler?.svg).not.toMatch(/font-weight="bold"/u);
+    const sure = slip(taken).blocks.find(({ id }) => id === 'found');
+    expect(JSON.stringify(sure)).toMatch(/font-weight=.{1,2}bold/u);
+    expect(sheetText(slip(near))).not.toMatch(/% that|that it is good/u);
+  });
+
+  test.each<[string, Chart, Given]>([
+    ['is empty', battery, { 'charge-take': 'unsaid' }],
+    ['did not keep its charge', battery, { 'battery-recharged': 12.2 }],
+    ['has cells that differ', battery, { 'cell-spread': 0.035 }],
+    ['is too cold', battery, { 'case-temperature': -6 }],
+    ['has no temperature', battery, { 'case-temperature': 'unsaid', 'battery-load-test': 9.3 }],
+    ['lies on a weak bench', chart, { 'bench-supply': 9 }],
+    ['has no number', chart, { 'part-number': 'unreadable' }],
+    ['was not run', chart, { plunger: 'unsaid', 'bench-run': 'unsaid' }],
+  ])('of a part that %s has no word to the clerk', (_, flow, given) => {
+    const all = { ...(flow === battery ? charged : good), ...given };
+    const told = Object.fromEntries(Object.entries(all).filter(([, said]) => said !== 'unsaid'));
+    const opening = flow === battery ? batterySale : { context, policy };
+    const kase = playFlow(flow, opening, told, 'decided');
+    expect(kase.state.decision?.decide).toBe('test-further');
+    const { texts } = shippedFlow(flow.flow.id, 'en');
+    const speaker = createSpeaker({ locale: 'en', flowTexts: texts, checks: flow.flow.checks });
+    const [screen] = speaker.render(kase.state.decision === null ? [] : [kase.state.decision]);
+    const steps = screen?.kind === 'verdict' ? screen.sections.find(({ id }) => id === 'do') : null;
+    const said = sheetText(sheetOf({ chart: flow, case: kase, speaker, made: at, aside: at }));
+    expect(steps?.lines.length).toBeGreaterThan(0);
+    for (const line of steps?.lines ?? []) expect(said).not.toContain(line);
+    expect(said).not.toMatch(/(?:^\W*|[.:] )(?:Charge|Leave|Let|Clean|Do not|Run|Clamp|Now) /mu);
+  });
+
+  test('warns of a battery that can burst, in whoever’s hands it is', () => {
+    const look = { ...charged, 'battery-look': 'frozen' };
+    const frozen = playFlow(battery, batterySale, look, 'decided');
+    const said = sheetText(slipOfBattery(frozen));
+    expect(said).toMatch(/must not be charged or loaded/u);
+    expect(said).toMatch(/This battery can burst/u);
+    expect(said).not.toMatch(/goggles/u);
+  });
+
+  test('does not call it the part that was sold where nothing shows that it was sold here', () => {
+    const kase = play({ ...slow, 'sale-proof': 'none' }, policy);
+    expect(sheetText(slip(kase))).toContain('Nothing shows that it was bought here');
+    expect(sheetText(slip(kase))).not.toContain('it is the part we sold');
+    expect(sheetText(slip(taken))).toContain('it is the part we sold');
+  });
+
+  test('of a number that nobody compared says that, and not that none can be read', () => {
+    const { 'part-number': _number, ...unsaid } = slow;
+    expect(
+      linesOfBlock(slip(playFlow(chart, { context }, unsaid, 'decided')), 'reasons')[0],
+    ).toMatch(/has not been compared yet/u);
+    const rubbed = { ...slow, 'part-number': 'unreadable' };
+    const unread = slip(playFlow(chart, { context }, rubbed, 'decided'));
+    expect(linesOfBlock(unread, 'reasons')[0]).toMatch(/No number can be read/u);
+  });
+
   test('forbids running the part only where somebody has looked at it', () => {
     const late = play({ ...slow, 'sale-date': '2022-01-10' }, policy);
     expect(late.state.decision).toMatchObject({ decide: 'decline', reason: 'out-of-term' });
     expect(blockOf(slip(late), 'stops')).toBeUndefined();
     const broken = play({ ...slow, housing: 'cracked' }, policy);
-    expect(linesOfBlock(slip(broken), 'stops')[0]).toMatch(/Do not run it/u);
+    expect(linesOfBlock(slip(broken), 'stops')[0]).toMatch(/must not be run/u);
   });
 
   test('of a return not decided yet says so', () => {

@@ -311,7 +311,8 @@ function askedAgain(part: Returned, { decision, reason }: Decision): readonly st
 function asCharged(part: Returned): Returned {
   const isLeftOut =
     last(part, 'received-volts') === 'charged' || last(part, 'case-temperature') === 'too-cold';
-  return isLeftOut ? { ...part, 'charge-take': [], 'battery-recharged': [] } : part;
+  if (isLeftOut) return { ...part, 'charge-take': [], 'battery-recharged': [] };
+  return last(part, 'charge-take') === 'takes' ? part : { ...part, 'battery-recharged': [] };
 }
 
 /** A battery is only loaded when it came charged or was charged. */

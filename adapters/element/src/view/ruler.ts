@@ -43,14 +43,15 @@ export function ruler(
 
 type At = (value: number) => number;
 
-function bands({ bounds, band, bands: ids }: ReadingMessage, labels: readonly string[], at: At) {
+function bands({ bounds, band, bands: ids, borderline }: ReadingMessage, labels: readonly string[], at: At) {
   const edges = [0, ...bounds.map(({ low, high }) => at((low + high) / 2)), width];
   const drawn = ids.map((id, index) => {
     const [x, end] = [edges[index] ?? 0, edges[index + 1] ?? width];
     const label = labels[index] ?? '';
     const half = (label.length * letter) / 2;
     const middle = Math.min(width - half, Math.max(half, (x + end) / 2));
-    return { x, end, label, half, middle, isHere: id === band };
+    // What is too close to call lies in no band.
+    return { x, end, label, half, middle, isHere: !borderline && id === band };
   });
   const here = drawn.find(({ isHere }) => isHere);
   return drawn.map((one, index): SVGTemplateResult => {
@@ -83,9 +84,11 @@ function boundMarks(
   });
 }
 
-/** The coarsest step in which a bound can be written whole; hundredths where there is none. */
+/** The coarsest step in which a bound can be written whole; where there is none, the last that counts. */
 function stepOf(value: number): number {
-  return [1, 0.1].find((step) => Math.abs(value / step - Math.round(value / step)) < 1e-6) ?? 0.01;
+  const isWhole = (step: number): boolean =>
+    Math.abs(value / step - Math.round(value / step)) < 1e-6;
+  return [1, 0.1, 0.01].find(isWhole) ?? (Math.abs(value) < 1 ? 0.001 : 0.01);
 }
 
 function expectedSpan({ expected }: ReadingMessage, at: At) {

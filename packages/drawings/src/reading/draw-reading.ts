@@ -116,6 +116,11 @@ function sayReading({ reading, speaker }: Laid): string {
   return `${figure}\u00a0±\u00a0${sayFigure({ value: spread, unit: quantity.unit, resolution }, speaker)}`;
 }
 
+/** True of the band in which a reading lies; what is too close to call lies in none. */
+function isIn({ bands, band, borderline }: ReadingMessage, index: number): boolean {
+  return !borderline && bands[index] === band;
+}
+
 /** A stretch of the ruler with its ticks; the ends are torn, since the ruler goes on. */
 function drawStretch(stretch: Stretch, top: number, laid: Laid): string[] {
   const { reading, ruler, rulerHeight, pen } = laid;
@@ -125,7 +130,7 @@ function drawStretch(stretch: Stretch, top: number, laid: Laid): string[] {
   if (kind === 'zone') {
     return [pen.shape('rect', { ...box, fill: palette.paper }), hatch(box, palette.line, pen)];
   }
-  const here = reading.bands[index] === reading.band;
+  const here = isIn(reading, index);
   const fill = here ? palette.here : index % 2 === 0 ? palette.tint : palette.deep;
   const first = index === 0;
   const last = index === reading.bands.length - 1;
@@ -336,7 +341,7 @@ function bandNames(names: readonly string[], { reading, ruler, pen }: Laid, top:
       lines,
       width: widest,
       middle: (from + to) / 2,
-      here: reading.bands[index] === reading.band,
+      here: isIn(reading, index),
     };
   });
   const placed = placeInRows(labels, left, right);

@@ -24,7 +24,7 @@ export function renderReading(message: ReadingMessage, voice: Voice): Rendered[]
       label: flow.answerLabel(check, id),
     }),
   );
-  const means = message.borderline ? figures.listShares(shares) : flow.answerMeaning(check, band);
+  const means = meaning(message, shares, voice);
   const text = wording(message, { figure, means, share: shares[0] ?? '' }, voice);
   const said = [text, settling(message, voice), expectation(message, voice)];
   const bandLabels = bands.map((id) => flow.answerLabel(check, id));
@@ -39,13 +39,29 @@ export function renderReading(message: ReadingMessage, voice: Voice): Rendered[]
   ];
 }
 
+function meaning(message: ReadingMessage, shares: readonly string[], voice: Voice): string {
+  const { flow, figures } = voice;
+  if (!message.borderline) return flow.answerMeaning(message.check, message.band);
+  return isDecidedByTable(voice) ? betweenBands(message, voice) : figures.listShares(shares);
+}
+
+/** To a table of decisions what is too close to call is no answer, however likely one side is. */
+const isDecidedByTable = ({ flow }: Voice): boolean => flow.texts.decisions !== undefined;
+
+/** The two bands between which a reading can't be told. */
+function betweenBands({ check, weights }: ReadingMessage, { say, flow, figures }: Voice): string {
+  const labels = mostLikely(weights, 2).map(([id]) => flow.answerLabel(check, id));
+  return say('reading.between', { bands: figures.listAny(labels) });
+}
+
 function wording(
   message: ReadingMessage,
   said: { readonly figure: string; readonly means: string; readonly share: string },
-  { say }: Voice,
+  voice: Voice,
 ): string {
   const { figure, means, share } = said;
-  if (!message.borderline) return say('reading.plain', { figure, means });
+  const { say } = voice;
+  if (!message.borderline || isDecidedByTable(voice)) return say('reading.plain', { figure, means });
   return isLikely(message)
     ? say('reading.likely', { figure, share })
     : say('reading.borderline', { figure, shares: means });

@@ -83,6 +83,7 @@ export const de = {
     likely: '{{figure}}: {{share}}. Das ist wahrscheinlich, aber nicht sicher.',
     borderline:
       '{{figure}}: zu knapp, um es zu entscheiden. {{shares}}. Beides wird von hier an berücksichtigt.',
+    between: 'Zu knapp für ein Urteil: {{bands}}.',
     share: '{{share}} für „{{label}}“',
     repeat: 'Lesen Sie noch einmal ab, mit sauberem, festem Kontakt, bis zur letzten Stelle.',
     settles: 'Das kann es klären: {{name}}.',

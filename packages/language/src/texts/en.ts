@@ -82,6 +82,7 @@ export const en = {
     plain: '{{figure}}: {{means}}',
     likely: '{{figure}}: {{share}}. That is likely, but not certain.',
     borderline: '{{figure}}: too close to call. {{shares}}. Both are kept in mind from here on.',
+    between: 'Too close to call: {{bands}}.',
     share: '{{share}} that it is {{label}}',
     repeat: 'Read it once more, with clean and firm contact, to the last digit.',
     settles: 'What can settle it: {{name}}.',

@@ -84,6 +84,7 @@ export const es = {
     likely: '{{figure}}: {{share}}. Es probable, pero no seguro.',
     borderline:
       '{{figure}}: demasiado justo para decidir. {{shares}}. A partir de aquí se tienen en cuenta las dos posibilidades.',
+    between: 'Demasiado cerca del límite: {{bands}}.',
     share: '{{share}} para «{{label}}»',
     repeat: 'Léalo una vez más, con contacto limpio y firme, hasta la última cifra.',
     settles: 'Lo que puede decidirlo: {{name}}.',

@@ -87,6 +87,7 @@ export const fr = {
     likely: '{{figure}} : {{share}}. C’est probable, mais pas certain.',
     borderline:
       '{{figure}} : trop juste pour trancher. {{shares}}. À partir d’ici, on garde les deux en tête.',
+    between: 'Trop juste pour trancher : {{bands}}.',
     share: '{{share}} pour « {{label}} »',
     repeat: 'Relisez encore une fois, avec un contact propre et ferme, jusqu’au dernier chiffre.',
     settles: 'Ce qui peut trancher : {{name}}.',

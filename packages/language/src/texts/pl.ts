@@ -88,6 +88,7 @@ export const pl = {
     likely: '{{figure}}: {{share}}. To prawdopodobne, ale nie pewne.',
     borderline:
       '{{figure}}: zbyt blisko granicy, żeby rozstrzygnąć. {{shares}}. Odtąd bierzemy pod uwagę obie możliwości.',
+    between: 'Zbyt blisko granicy: {{bands}}.',
     share: '{{share}} na „{{label}}”',
     repeat: 'Proszę odczytać jeszcze raz, przy czystym i pewnym styku, do ostatniej cyfry.',
     settles: 'Co może rozstrzygnąć: {{name}}.',

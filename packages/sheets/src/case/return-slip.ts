@@ -2,7 +2,7 @@
  * The return slip: what was decided of a part that came back, and why, on one page for the customer
  * to take away.
  */
-import { positionOf, repeat, type Check } from '@keyturn/core';
+import { positionOf, type Check } from '@keyturn/core';
 import type { Block, Fact, Sheet } from '../sheet.ts';
 import { fill } from '../words/sheet-words-in.ts';
 import { customerChanges } from './customer-changes.ts';
@@ -17,21 +17,23 @@ import { vehicleFacts } from './vehicle-facts.ts';
 
 /**
  * The slip of a case of a return, in the order in which a customer asks: whose it is, with lines to
- * write in what nobody has entered, the decision, the arithmetic of what is paid back, why, what to measure on the vehicle before another part is
- * fitted, the customer's rights, then the terms of the shop and what would change the decision,
- * every figure with its bounds, and places to sign. Pure.
+ * write in what nobody has entered, the decision, the arithmetic of what is paid back, why, what
+ * must not be done with the part, what to measure on the vehicle before another is fitted, the
+ * customer's rights, then the terms of the shop and what would change the decision, every figure
+ * with its bounds, and places to sign. What the clerk is to do next is no word to a customer, and
+ * stands on the screen alone. Pure.
  */
 export function returnSlip(options: SheetOptions): Sheet {
   const told = tellCase(options);
-  const { words, verdict, cautions } = told;
+  const { words, verdict } = told;
   const blocks: readonly Block[] = [
     { kind: 'fields', id: 'wanted', heading: '', fields: wantedFields(told) },
     { kind: 'rows', id: 'aside', heading: words.aside, rows: asideRows(told) },
     { kind: 'fields', id: 'again', heading: '', fields: agreedField(told) },
     ...sectionBlocks(told, ['refund']),
     { kind: 'lines', id: 'reasons', heading: words.reasons, lines: reasonLines(told) },
-    ...sectionBlocks(told, ['do', 'stops', 'measure']),
-    { kind: 'cautions', id: 'cautions', heading: words.cautions, cautions },
+    ...sectionBlocks(told, ['stops', 'measure']),
+    { kind: 'cautions', id: 'cautions', heading: words.cautions, cautions: ofPart(told) },
     ...sectionBlocks(told, ['rights']),
     { kind: 'lines', id: 'change', heading: words.change, lines: customerChanges(told) },
     { kind: 'facts', id: 'terms', heading: words.terms, facts: policyFacts(told) },
@@ -139,14 +141,18 @@ function agreedField({ aside, words }: ToldCase): Extract<Block, { kind: 'fields
   return aside === undefined ? [] : [{ id: 'agreed', label: words.asideAgreed }];
 }
 
-/** The question that waits, and how it is found out. */
-function nextSteps({ chart, case: kase, speaker }: ToldCase): readonly string[] {
+/** What can hurt whatever is done with the part, and not in the clerk's next step alone. */
+function ofPart({ chart, cautions }: ToldCase): ToldCase['cautions'] {
+  const { cautions: all } = chart.flow;
+  return cautions.filter(({ id }) =>
+    all[id]?.before.some((cover) => Object.keys(cover).length === 0),
+  );
+}
+
+/** What is found out next. How that is done is for whoever does it, on the screen. */
+function nextSteps({ case: kase, speaker }: ToldCase): readonly string[] {
   const position = positionOf(kase);
-  if (!('check' in position)) return [];
-  const question = speaker.render(repeat(chart, kase)).find((one) => one.kind === 'question');
-  return question === undefined
-    ? [speaker.checkName(position.check)]
-    : [question.text, ...question.how];
+  return 'check' in position ? [speaker.checkName(position.check)] : [];
 }
 
 /** What is known of the part, but for what stands at the top or was measured; what was seen, told. */
@@ -157,7 +163,10 @@ function factsOf(told: ToldCase): readonly Fact[] {
   const facts = vehicleFacts({ flow, state: kase.state, speaker, words }).filter(
     ({ id }) => !inHead.includes(id) && !isMeasured(flow.checks[id], measured),
   );
-  return [...facts, ...seenFacts(told)];
+  // Without proof that it was sold here, its number does not make it the part that was.
+  const isUnproved = kase.state.decision?.reason === 'no-proof-of-sale';
+  const seen = seenFacts(told).filter(({ id }) => !(isUnproved && id === 'part-number'));
+  return [...facts, ...seen];
 }
 
 /** Paths of the context that the head of a slip tells. */
