@@ -230,6 +230,46 @@ describe('a battery', () => {
   });
 });
 
+describe('a battery of which nobody knows how warm it is', () => {
+  const unknown: Returned = { ...goodBattery, 'case-temperature': [] };
+
+  test('is judged at once where it passes under load, which it then does at any temperature', () => {
+    for (const part of [unknown, asCharged({ ...unknown, 'received-volts': ['charged'] })]) {
+      const { decision, asked } = batteries.judgeAsked(part);
+      expect(decision).toMatchObject({ decide: 'decline', reason: 'no-fault-found' });
+      expect(asked.filter((check) => check === 'case-temperature')).toHaveLength(1);
+    }
+  });
+
+  test('and which does not pass waits until it is known, and is told why', () => {
+    const waits = {
+      decide: 'test-further',
+      says: 'temperature-unknown',
+      again: ['case-temperature'],
+    };
+    for (const load of ['failed', 'failed~passed', 'unanswered']) {
+      const part = changed(unknown, [['battery-load-test', load]]);
+      expect(batteries.judgeAsked(part).decision).toMatchObject(waits);
+    }
+    // What was not charged is not loaded to find out.
+    const low = batteries.judgeAsked({ ...unknown, 'battery-recharged': ['low'] });
+    expect(low.decision).toMatchObject(waits);
+    expect(low.asked).not.toContain('battery-load-test');
+  });
+
+  test('is not spared the wait that its temperature was found to need', () => {
+    for (const warmth of ['too-cold', 'too-hot', 'too-cold~usable']) {
+      const { decision, asked } = batteries.judgeAsked({
+        ...unknown,
+        'case-temperature': [warmth],
+      });
+      expect(decision.reason).toBe('wrong-temperature');
+      expect(decision.says).toBeUndefined();
+      expect(asked).not.toContain('battery-load-test');
+    }
+  });
+});
+
 /** Parts that are mostly good, so that the lines far down are reached as well. */
 function partOf(listed: Listed, good: Returned): fc.Arbitrary<Returned> {
   return fc.record(

@@ -107,6 +107,7 @@ export class CounterPage {
     this.#keyboard.whileDrawn(() => {
       render(page(this.#shown()), this.#box);
     });
+    this.#makeRoom();
     this.#runCamera();
     if (isMoved) this.#bringToHand();
     if (!this.#work.isWaiting) this.#keyboard.takeTypedAhead();
@@ -142,6 +143,12 @@ export class CounterPage {
       hand: work.hand,
       act: this.#actions,
     };
+  }
+
+  /** A message at the foot of the screen covers no key: what stands there keeps clear of its height. */
+  #makeRoom(): void {
+    const height = this.#find('.notes')?.offsetHeight ?? 0;
+    this.#box.style.setProperty('--notes', `${String(height)}px`);
   }
 
   /** Moves the focus to what is to be done next, unless somebody is typing elsewhere. */

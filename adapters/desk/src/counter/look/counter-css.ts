@@ -67,6 +67,9 @@ const css = `
 .practice { display: flex; flex-wrap: wrap; justify-content: space-between; align-items: baseline; gap: 0 1.5rem; padding: .35rem .9rem; border: 1px dashed var(--i2); }
 .invented { font-size: .85em; color: var(--i2); display: flex; flex-wrap: wrap; align-items: center; gap: 0 .8rem; }
 .counter .notes { display: grid; gap: .3rem; position: sticky; inset-block-end: .5rem; z-index: 2; padding: .6rem .9rem; border: 1px solid var(--i); border-inline-start: 3px solid var(--a); background: var(--p2); }
+/* What takes figures or a list is in sight however much stands above it, and over a message. */
+:is(.figures, .usual) > .keys.row { position: sticky; inset-block-end: calc(var(--notes, 0px) + .5rem); z-index: 1; background: var(--p); }
+.figure input { scroll-margin-block-end: calc(var(--notes, 0px) + 5rem); }
 .counter .notes.empty { display: block; padding: 0; border: 0; }
 .counter .notes .notice { font-weight: 700; }
 .not-told { display: grid; gap: .3rem; padding: .7rem .9rem; border: 1px solid var(--l); border-inline-start: 3px solid var(--a); background: var(--p2); }
@@ -92,6 +95,8 @@ const css = `
 .figure .means { grid-column: 1 / -1; min-block-size: 1.4em; color: var(--i2); }
 .figure .means.wrong { color: var(--i); font-weight: 700; }
 .figure .means.wrong::before { content: '! '; color: var(--a); }
+/* On the counter a tint says good, as on the scale of a figure that is typed. */
+.counter .ruler .band.odd { fill: var(--p2); }
 .bench-ruler { display: block; inline-size: 100%; max-inline-size: 30rem; block-size: auto; overflow: visible; direction: ltr; }
 .bench-ruler text { font-size: 14px; fill: var(--i2); font-family: inherit; font-variant-numeric: tabular-nums lining-nums; }
 .bench-ruler .label.here { fill: var(--i); font-weight: 700; }
@@ -204,7 +209,7 @@ const css = `
 .marks .failed { fill: none; stroke: var(--i); stroke-width: 1.5; }
 .day-list > .printed { display: none; }
 /* On a low screen a list and the key that takes it are seen together. */
-@media (max-height: 50rem) and (min-width: 40.1rem) {
+@media (max-height: 58rem) and (min-width: 40.1rem) {
   .counter .head { padding-block: .3rem; }
   .counter .card { gap: .6rem; padding-block-start: .6rem; }
   .counter .card > .sentence { font-size: 1.6rem; }
