@@ -58,7 +58,8 @@ function bands({ bounds, band, bands: ids, borderline }: ReadingMessage, labels:
     const { x, end, label, half, middle, isHere } = one;
     // The band of the figure is always named; another where it has room beside that.
     const isFree = here === undefined || Math.abs(middle - here.middle) > half + here.half + 5;
-    const isNamed = isHere || (isFree && 2 * half < end - x - 10);
+    // Between two bands the name of one alone would speak for it.
+    const isNamed = isHere || (!borderline && isFree && 2 * half < end - x - 10);
     return svg`<rect class=${isHere ? 'band here' : index % 2 === 0 ? 'band' : 'band odd'}
         x=${x} width=${Math.max(0, end - x)} y=${axis} height="9" />
       ${isNamed ? svg`<text class=${isHere ? 'label here' : 'label'} x=${middle} y="8" text-anchor="middle">${label}</text>` : nothing}`;

@@ -68,7 +68,7 @@ const css = `
 .invented { font-size: .85em; color: var(--i2); display: flex; flex-wrap: wrap; align-items: center; gap: 0 .8rem; }
 .counter .notes { display: grid; gap: .3rem; position: sticky; inset-block-end: .5rem; z-index: 2; padding: .6rem .9rem; border: 1px solid var(--i); border-inline-start: 3px solid var(--a); background: var(--p2); }
 /* What takes figures or a list is in sight however much stands above it, and over a message. */
-:is(.figures, .usual) > .keys.row { position: sticky; inset-block-end: calc(var(--notes, 0px) + .5rem); z-index: 1; background: var(--p); }
+:is(.figures, .usual) > .keys.row { position: sticky; inset-block-end: calc(var(--notes, 0px) + .5rem); z-index: 1; padding-block-start: .3rem; background: var(--p); }
 .figure input { scroll-margin-block-end: calc(var(--notes, 0px) + 5rem); }
 .counter .notes.empty { display: block; padding: 0; border: 0; }
 .counter .notes .notice { font-weight: 700; }
@@ -219,6 +219,9 @@ const css = `
   .figures { gap: .2rem; }
   .figure .means { min-block-size: 0; }
   .figure:not(:has(.bench-ruler)) .means { grid-column: 2; align-self: center; }
+  .figure:has(label) { max-inline-size: 43rem; }
+  .figure:has(label) :is(label, .means) { grid-column: 1 / -1; grid-row: 1; }
+  .figure:has(label) .means { justify-self: end; align-self: end; max-inline-size: calc(100% - 14rem); text-align: end; }
 }
 @media (max-width: 64rem) {
   .bench { grid-template-columns: minmax(0, 1fr); grid-template-areas: 'card' 'ledger' 'waiting'; grid-template-rows: none; }
