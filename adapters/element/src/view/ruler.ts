@@ -43,7 +43,11 @@ export function ruler(
 
 type At = (value: number) => number;
 
-function bands({ bounds, band, bands: ids, borderline }: ReadingMessage, labels: readonly string[], at: At) {
+function bands(
+  { bounds, band, bands: ids, borderline }: ReadingMessage,
+  labels: readonly string[],
+  at: At,
+) {
   const edges = [0, ...bounds.map(({ low, high }) => at((low + high) / 2)), width];
   const drawn = ids.map((id, index) => {
     const [x, end] = [edges[index] ?? 0, edges[index + 1] ?? width];

@@ -61,7 +61,8 @@ function wording(
 ): string {
   const { figure, means, share } = said;
   const { say } = voice;
-  if (!message.borderline || isDecidedByTable(voice)) return say('reading.plain', { figure, means });
+  if (!message.borderline || isDecidedByTable(voice))
+    return say('reading.plain', { figure, means });
   return isLikely(message)
     ? say('reading.likely', { figure, share })
     : say('reading.borderline', { figure, shares: means });
