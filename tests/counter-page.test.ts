@@ -1229,7 +1229,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the parts counter', again, () => {
     expect(paper).toContain('Not decided yet');
     const day = new Intl.DateTimeFormat('en', { dateStyle: 'full', timeZone: 'Europe/Berlin' });
     expect(paper).toContain(day.format(new Date()));
-    expect(paper).toMatch(/What follows\s*Charging it\s*Looked at again/su);
+    expect(paper).toMatch(/What follows\s*Charging it\s*Looked at again/u);
     // How it is done is no matter of the customer's.
     expect(paper).not.toMatch(/After an hour|No flame/u);
     const waiting = inside(page, '.others-list li').filter({ hasText: 'W-09815' });
