@@ -310,14 +310,7 @@ function batteryAsReceived(part: BatteryReturn): Decision | undefined {
   const take = part['charge-take'];
   if (received === 'reversed') return decline('reverse-charged');
   if (take === 'heats') return accept('cell-fault');
-  // What passes by the highest limit of the table passes at every temperature.
-  const isPassedAnyway =
-    part['case-temperature'] === 'unanswered' &&
-    (received === 'charged' || part['battery-recharged'].at(-1) === 'full') &&
-    part['battery-load-test'].at(-1) === 'passed';
-  if (part['case-temperature'] !== 'usable' && !isPassedAnyway) {
-    return testFurther('wrong-temperature');
-  }
+  if (part['case-temperature'] !== 'usable') return testFurther('wrong-temperature');
   if (received !== 'charged' && take === 'unanswered') return testFurther('charge-first');
   return undefined;
 }
