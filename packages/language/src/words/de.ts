@@ -369,7 +369,7 @@ export const deWords: Words = {
   `),
   subjects: list(`nur, bloß, eher, ich, wir, er, sie, es, der, das, man`),
   asides: list(`
-    übrigens, nebenbei, nebenbei gesagt, falls das hilft, falls es hilft, wenn das hilft,
+    guten morgen, guten abend, guten tag, übrigens, nebenbei, nebenbei gesagt, falls das hilft, falls es hilft, wenn das hilft,
     falls das wichtig ist, falls wichtig, falls es wichtig ist, falls das was hilft, nur zur info,
     zur info, wohlgemerkt
   `),

@@ -313,7 +313,7 @@ export const enWords: Words = {
     `just, only, rather, i, im, ive, we, were, weve, he, hes, she, shes, it, its, they, theyre, theyve, there, theres, thats, everyone, everybody`,
   ),
   asides: list(`
-    by the way, btw, if that helps, if it helps, if that matters, if it matters,
+    good morning, good afternoon, good evening, good day, by the way, btw, if that helps, if it helps, if that matters, if it matters,
     in case that helps, in case it helps, in case it matters, before you ask, if you want to know,
     if you must know, for what its worth, fwiw, for your information, fyi, for the record
   `),
