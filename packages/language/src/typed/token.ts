@@ -148,9 +148,14 @@ function startsGroup({ text, at, grouping }: Scan, whole: string): boolean {
   );
 }
 
+/** A trouble code, which is no figure: "p0340". */
+const troubleCode = /[pbcu][0-3]\d{3}(?![\d\p{L}])/uy;
+
 function scanWord(scan: Scan): void {
   const start = scan.at;
   while (isLetter(scan.text[scan.at])) scan.at += 1;
+  troubleCode.lastIndex = start;
+  if (troubleCode.test(scan.text)) scan.at = troubleCode.lastIndex;
   scan.tokens.push({ kind: 'word', text: scan.text.slice(start, scan.at) });
 }
 
