@@ -387,6 +387,9 @@ export const deWords: Words = {
     'aa',
     'au',
   ],
+  exclaims: list(`
+    lol, haha, hahaha, ha, oh, ach, ah, aha, wow, juhu, hurra, puh, huch, ups, hm, hmm, äh, ähm, ok, okay, so, na, na sowas, naja, nvm, moment, warte, sorry, danke, danke schön, hey, hallo, ja, alles gut, egal, schon gut, gott, mensch, stopp, stop, ui
+  `),
   untried: list(`
     von allein, von alleine, von selbst, von selber, von sich aus, aus dem nichts, aus heiterem
     himmel, hat sich erledigt, hat sich schon erledigt, hat sich grad erledigt, sich erledigt,

@@ -336,11 +336,14 @@ export const enWords: Words = {
     'does the same',
     'all the same',
   ],
+  exclaims: list(`
+    lol, lmao, haha, hahaha, ha, oh, ooh, ah, aha, wow, yay, hooray, phew, whoa, omg, oops, hm, hmm, erm, er, um, uh, ok, okay, right, well, actually, wait, hang on, hold on, sorry, cheers, thanks, thank you, hey, yes, yep, all good, ignore me, mate, god, blimey, stop
+  `),
   untried: list(`
     by itself, by its self, on its own, on it's own, all by itself, of its own accord, forget
     it, forget that, forget all that, forget about it, forget this, forget it all, never mind,
     nevermind, no need, not needed, no need any more, dont need, dont bother, no longer needed,
-    too late for that, cancel that, scrap that, leave it, drop it, false alarm, before i could,
+    too late for that, cancel that, scrap that, leave it, drop it, false alarm, nvm, nm, before i could,
     before i even, before i got, before i tried, without doing anything, without touching
     anything, didnt do anything, did nothing, hadnt even, havent even, didnt even, no idea why,
     dont know why, out of nowhere, out of the blue, miraculously, while i was, while we were,

@@ -438,6 +438,9 @@ export const plWords: Words = {
   `),
   likewise: ['też', 'także', 'również', 'tak samo', 'to samo', 'podobnie', 'tyż', 'i'],
   subjects: list(`tylko, jedynie, zaś`),
+  exclaims: list(`
+    lol, haha, hahaha, ha, o, oo, ach, ah, aha, wow, łał, hurra, uff, ojej, ups, hm, hmm, yyy, eee, ok, okej, dobra, no, no dobra, czekaj, czekajcie, chwila, moment, sorki, sorry, przepraszam, dzięki, dziękuję, hej, halo, tak, spoko, wszystko ok, jezu, jeju, kurczę, kurde, stop, nvm
+  `),
   untried: list(`
     sam z siebie, sama z siebie, samo z siebie, samoczynnie, sam od siebie, ni z tego ni z
     owego, sam zapalił, sam odpalił, sam zaskoczył, samo odpaliło, nieważne, nieaktualne, już
