@@ -318,7 +318,7 @@ export const deWords: Words = {
       stand, steht, gestanden, parkt, bewegt, gefahren
     `),
     vehicle: list(`
-      auto, autos, wagen, karre, fahrzeug, kfz, lkw, transporter, kiste, pkw, bus, traktor, schlepper, laster
+      auto, autos, wagen, karre, fahrzeug, kfz, lkw, transporter, kiste, pkw, bus, traktor, schlepper, laster, kombi, limousine, kleinwagen, wohnmobil, camper, van, suv, cabrio
     `),
     battery: list(`
       akku, batterie, batt, accu, batterien

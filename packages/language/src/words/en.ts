@@ -260,7 +260,7 @@ export const enWords: Words = {
       stood, stand, park, sat, sitting, unused, laid, driven
     `),
     vehicle: list(`
-      car, cars, van, vans, truck, trucks, vehicle, vehicles, lorry, motor, motorhome, tractor, bike, pickup, engine
+      car, cars, van, vans, truck, trucks, vehicle, vehicles, lorry, motor, motorhome, tractor, bike, pickup, engine, hatchback, hatch, estate, saloon, sedan, suv, ute, camper, minibus, minivan, wagon, convertible, coupe
     `),
     battery: list(`
       battery, batterys, batteries, batt, bat

@@ -382,7 +382,7 @@ export const plWords: Words = {
       stał, stoi, stan, nierusz, nie jeźdz, post
     `),
     vehicle: list(`
-      auto, samochód, wóz, bryka, fura, pojazd, ciężarówka, bus, dostawczak, autko, ciągnik, traktor, motor
+      auto, samochód, wóz, bryka, fura, pojazd, ciężarówka, bus, dostawczak, autko, ciągnik, traktor, motor, kombi, sedan, hatchback, van, kamper, busik, furgon, osobówka, terenówka
     `),
     battery: list(`
       aku, akumulator, akumulatora, bateria, akum, akumlator, akumulatorek
