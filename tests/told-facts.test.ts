@@ -768,7 +768,12 @@ describe('a danger beside the place is raised', () => {
       'in the workshop, orange cable chewed to the copper',
       'interrupt, place=workshop',
     ],
-    ['pl', 'place', 'w garażu, z akumulatora syczy', 'interrupt, place=home'],
+    [
+      'pl',
+      'place',
+      'w warsztacie, wiązka pomarańczowa po stłuczce rozerwana',
+      'interrupt, place=workshop',
+    ],
     [
       'de',
       'place',
