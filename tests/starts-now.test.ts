@@ -8,7 +8,12 @@ import { describe, expect, test } from 'vitest';
 
 const said: Readonly<Record<string, Record<'starts' | 'not', readonly string[]>>> = {
   en: {
-    starts: ['it’s running now', 'it started, thanks!'],
+    starts: [
+      'it’s running now',
+      'it started, thanks!',
+      'never mind it started lol',
+      'phew, it’s alive',
+    ],
     not: [
       'fires up off the booster, on its own it just clicks away like mad',
       'it starts sometimes but mostly just clicks',
@@ -20,7 +25,7 @@ const said: Readonly<Record<string, Record<'starts' | 'not', readonly string[]>>
     not: ['solo hace clac una vez, a ratos si arranca', 'gira pero no arranca'],
   },
   de: {
-    starts: ['jetzt ist er angesprungen', 'er läuft wieder'],
+    starts: ['jetzt ist er angesprungen', 'er läuft wieder', 'moment, motor läuft', 'puh, er lebt'],
     not: [
       'mit Starthilfe springt er an, alleine klackert er nur',
       'springt manchmal an',
@@ -36,7 +41,7 @@ const said: Readonly<Record<string, Record<'starts' | 'not', readonly string[]>>
     ],
   },
   pl: {
-    starts: ['o chwila, odpalił!', 'już działa, odpalił', 'zapalił dzięki'],
+    starts: ['o chwila, odpalił!', 'już działa, odpalił', 'zapalił dzięki', 'uff, silnik działa'],
     not: ['silnik kręci ale nie odpala', 'czasem odpala czasem nie'],
   },
   ar: {

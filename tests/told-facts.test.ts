@@ -722,3 +722,63 @@ describe('what only sounds like something else is not told', () => {
     ],
   ]);
 });
+
+describe('whoever tries something tells what he does, and nothing from memory', () => {
+  hold([
+    ['en', 'tap', 'tapped and tapped, no difference', 'tap=no-change'],
+    ['pl', 'turn-engine', 'kluczem na śrubie ani drgnie', 'turn-engine=locked'],
+    ['de', 'steering-wheel', 'jetzt dreht er sich, super', 'steering-wheel=frees'],
+    ['pl', 'tap', 'stukam, stukam i bez zmian', 'tap=no-change'],
+  ]);
+});
+
+describe('a word that has another use beside the answer tells no other fact', () => {
+  hold([
+    ['en', 'drive', 'an old diesel pickup', 'drive=diesel'],
+    ['en', 'terminals', 'the minus one is loose', 'terminals=loose'],
+    ['en', 'drive', 'all electric, no engine at all', 'drive=electric-only'],
+    [
+      'en',
+      null,
+      'good morning, my manual car just clicks once',
+      'complaint=single-click, transmission=manual',
+    ],
+    ['en', null, 'cranks fine, the reader shows P0335', 'complaint=normal-crank'],
+  ]);
+});
+
+describe('a fuel that stands beside what kind of vehicle it is, is its own', () => {
+  hold([
+    ['en', null, 'my petrol estate just clicks fast', 'complaint=rapid-clicking, drive=petrol'],
+    ['de', null, 'mein diesel kombi klackt nur einmal', 'complaint=single-click, drive=diesel'],
+    [
+      'pl',
+      null,
+      'benzyna w automacie, tylko cyka szybko',
+      'complaint=rapid-clicking, drive=petrol, transmission=automatic',
+    ],
+  ]);
+});
+
+describe('a danger beside the place is raised', () => {
+  hold([
+    [
+      'en',
+      'place',
+      'in the workshop, orange cable chewed to the copper',
+      'interrupt, place=workshop',
+    ],
+    [
+      'pl',
+      'place',
+      'w warsztacie, wiązka pomarańczowa po stłuczce rozerwana',
+      'interrupt, place=workshop',
+    ],
+    [
+      'de',
+      'place',
+      'in der werkstatt, das orange kabel ist durchgescheuert',
+      'interrupt, place=workshop',
+    ],
+  ]);
+});

@@ -32,7 +32,12 @@ interface Aside {
 /** Takes out what figures tell by the way; what was asked is left to be read as an answer. */
 export function readAside(typed: readonly Token[], context: LineContext): ToldAside {
   const tokens = spellNumbers(typed, context.lexicon.numbers);
-  const figures = [...findFigures(tokens, context), ...onesIn(tokens, context)];
+  // "Minus one is loose" speaks of a pole.
+  const isPronoun = ({ value, unit }: SaidFigure): boolean =>
+    value === -1 && unit === undefined && typed.every(({ kind }) => kind !== 'number');
+  const figures = [...findFigures(tokens, context), ...onesIn(tokens, context)].filter(
+    (figure) => context.inHand === undefined || !isPronoun(figure),
+  );
   // A line of several voltages is read as one.
   const isLone = figures.filter(({ unit = 'V' }) => isAlike(unit, 'V')).length === 1;
   const asides = figures.flatMap((figure): readonly Aside[] => {

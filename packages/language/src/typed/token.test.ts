@@ -30,6 +30,8 @@ test.each([
   { text: '12.', tokens: '12/0 .' },
   { text: 'a\nb', tokens: 'a \n b' },
   { text: '50 %', tokens: '50/0 %' },
+  { text: 'p0340 cam', tokens: 'p0340 cam' },
+  { text: 'p034', tokens: 'p 34/0' },
 ])('"$text" is cut into $tokens', ({ text, tokens }) => {
   expect(show(text)).toBe(tokens);
 });

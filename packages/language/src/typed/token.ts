@@ -160,10 +160,15 @@ function startsGroup({ text, at, grouping }: Scan, whole: string): boolean {
   );
 }
 
+/** A trouble code, which is no figure: "p0340". */
+const troubleCode = /[pbcu][0-3]\d{3}(?![\d\p{L}])/uy;
+
 function scanWord(scan: Scan): void {
   const start = scan.at;
   while (isLetter(scan.text[scan.at])) scan.at += 1;
   const isWrittenOn = isDigit(scan.text[start - 1]);
+  troubleCode.lastIndex = start;
+  if (troubleCode.test(scan.text)) scan.at = troubleCode.lastIndex;
   const text = scan.text.slice(start, scan.at);
   scan.tokens.push({ kind: 'word', text, ...(isWrittenOn ? { isWrittenOn } : {}) });
 }

@@ -29,11 +29,25 @@ import type { Understood } from './understood.ts';
 export function readInterrupt(turn: Turn): Understood | undefined {
   const possible = possibleIn(turn);
   const dangers = possible.filter((id) => id !== startsNow);
+  if (possible.includes(startsNow) && isStartCried(turn))
+    return input([{ type: 'interrupt', interrupt: startsNow }], startsNow);
   // "I started it and there is smoke": what does not say that it starts may still tell a danger.
   return (
     readOneOf(possible, turn) ??
     (dangers.length < possible.length ? readOneOf(dangers, turn) : undefined)
   );
+}
+
+/** True where the text is heard to say that it starts, word for word, and no answer to what was asked. */
+function isStartCried({ heard, inHand, listener: { lexicon } }: Turn): boolean {
+  const text = heard.words.join(' ');
+  if (lexicon.cries().get(text) !== startsNow) return false;
+  const isSo = ({ words }: { readonly words: readonly string[] }): boolean =>
+    words.join(' ') === text;
+  const isAnswer = inHand?.options.some(
+    ({ id, heard: ways, spoken }) => id === startsAnswer || [...spoken, ...ways()].some(isSo),
+  );
+  return isAnswer !== true;
 }
 
 function readOneOf(possible: readonly string[], turn: Turn): Understood | undefined {

@@ -212,7 +212,8 @@ export function findInterrupt(
       const spoken = hasFigures ? undefined : speaksOf(heard, lexicon, possible);
       if (spoken !== undefined) return { interrupt: spoken, isPlain: false };
       const cry = lexicon.cries().get(heard.words.join(' '));
-      if (cry !== undefined && possible.includes(cry)) return { interrupt: cry, isPlain: false };
+      if (cry !== undefined && cry !== startsNow && possible.includes(cry))
+        return { interrupt: cry, isPlain: false };
       const alike = soundsLike(heard, lexicon, { possible, least: hasFigures ? surely : sounds });
       if (alike !== undefined) return { interrupt: alike, isPlain: false };
     }

@@ -37,16 +37,19 @@ export function dangerOfPlace(understood: Understood, turn: Turn): string | unde
     (one) => one.interrupt === interrupt && isPhrase(heard, one.terms),
   );
   if (isCried && !places.some((check) => check === inHand)) return undefined;
-  // A man who stands in the road is none of where the vehicle does.
-  const told = places.some((check) => check === inHand) ? undefined : dangerTold(turn);
-  if (told?.isSure === true && told.interrupt === interrupt) return undefined;
   const rest = clauses.filter(
     (clause) => !places.some((check) => isOf(clause, { check, interrupt, lexicon })),
   );
   if (rest.length === clauses.length) return undefined;
+  const joined = joinClauses(rest);
+  // A man who stands in the road is none of where the vehicle does, if that was not asked.
+  const told = dangerTold(
+    places.some((check) => check === inHand) ? { ...turn, tokens: joined, clauses: rest } : turn,
+  );
+  if (told?.isSure === true && told.interrupt === interrupt) return undefined;
   const isRaised =
     findInterrupt(rest, lexicon, [interrupt]) !== undefined ||
-    findJoined(joinClauses(rest), lexicon, [interrupt]) !== undefined;
+    findJoined(joined, lexicon, [interrupt]) !== undefined;
   return isRaised ? undefined : interrupt;
 }
 

@@ -9,6 +9,7 @@ import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { likewise } from './named-things.ts';
 import { mixedOf, withoutFuels } from './own-fuel.ts';
 import { type Span, answerShare, isDenied, isSupported, spansOf } from './spans.ts';
+import { isAgeOfOther } from './told-unasked.ts';
 import type { Turn } from './turn.ts';
 
 /** More words say another answer as surely as this. */
@@ -23,9 +24,12 @@ export function withoutDoubtful(given: readonly AnswerInput[], turn: Turn): read
   const { inHand, tokens, listener } = turn;
   const { lexicon } = listener;
   if (!lexicon.isHeard) return given;
+  const isTried = isTrial(inHand) && given.some(({ check }) => check === inHand?.id);
   return given.flatMap((one) => {
     const check = lexicon.checks.get(one.check);
     if (check === undefined || check === inHand || 'value' in one.value) return [one];
+    if (isTried && check.check.at === 'memory') return [];
+    if (inHand !== undefined && isAgeOfOther(one, turn)) return [];
     const mixed = mixedOf(lexicon);
     const isMixed = mixed?.check === check && one.value.includes(mixed.id);
     if (isMixed) return isToldWithoutFuels(one, turn) ? [one] : [];
@@ -37,6 +41,11 @@ export function withoutDoubtful(given: readonly AnswerInput[], turn: Turn): read
     const other = saidByMore(tokens, { check, id }, turn);
     return [other === undefined ? one : { check: check.id, value: [other] }];
   });
+}
+
+/** True for a check of trying something: whoever does tells what he does, and nothing from memory. */
+function isTrial(check: CheckPhrases | undefined): boolean {
+  return check?.check.form.kind === 'choice' && !check.isToldUnasked;
 }
 
 /** True for what was said of something else, and is the same of this: "goes out, headlights the same". */

@@ -79,7 +79,10 @@ export function allTold(
 }
 
 /** True for an age told in words where no battery is named: "an old lady" is none. */
-function isAgeOfOther({ check: id, value }: AnswerInput, { tokens, listener }: Turn): boolean {
+export function isAgeOfOther(
+  { check: id, value }: AnswerInput,
+  { tokens, listener }: Turn,
+): boolean {
   const { lexicon } = listener;
   const form = lexicon.checks.get(id)?.check.form;
   if (form?.kind !== 'reading' || form.unit !== 'a' || 'value' in value) return false;

@@ -11,6 +11,7 @@ import { readBoth, readEither, readPerhaps } from './said-either.ts';
 import { readFalseAlarm } from './said-false-alarm.ts';
 import { readPutRight } from './put-right.ts';
 import { readFigures } from './said-figures.ts';
+import { startsNow } from './alarms.ts';
 import { readInterrupt, readUneasy } from './said-interrupt.ts';
 import { readLanguage } from './said-language.ts';
 import { readMeter } from './said-meter.ts';
@@ -118,18 +119,8 @@ function understandAside(
 function understandTokens(
   given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>,
 ): Understood {
-  const { text, tokens, hearing, listener } = given;
-  const { lexicon } = listener;
-  const turn: Turn = {
-    ...given,
-    clauses: cutClauses(tokens, lexicon),
-    heard:
-      tokens.length > mostTerms
-        ? hearMost(tokens, lexicon, mostTerms)
-        : hearTokens(tokens, lexicon),
-    literal: hear(lexicon.reader.literally(tokens).slice(0, mostTerms), lexicon.vocabulary),
-    inHand: hearing.check === null ? undefined : lexicon.checks.get(hearing.check),
-  };
+  const { text, tokens, hearing } = given;
+  const turn = turnOf(given);
   if (!tokens.some(({ kind }) => kind !== 'mark')) {
     return unclear(turn, text.trim() === '' ? 'empty' : 'not-understood');
   }
@@ -140,6 +131,34 @@ function understandTokens(
   const told = firstUnderstood({ ...turn, hearing: { ...hearing, interrupts } });
   // Somebody who stands there may be in danger all the same.
   return tellsPlace(told, turn) ? withDoubt(told, turn) : understood;
+}
+
+function turnOf(given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>): Turn {
+  const { tokens, hearing, listener } = given;
+  const { lexicon } = listener;
+  return {
+    ...given,
+    clauses: cutClauses(tokens, lexicon),
+    heard:
+      tokens.length > mostTerms
+        ? hearMost(tokens, lexicon, mostTerms)
+        : hearTokens(tokens, lexicon),
+    literal: hear(lexicon.reader.literally(tokens).slice(0, mostTerms), lexicon.vocabulary),
+    inHand: hearing.check === null ? undefined : lexicon.checks.get(hearing.check),
+  };
+}
+
+/** That it starts, where words that tell nothing beside that are left out: "never mind, it started lol". */
+function readStarted(turn: Turn): Understood | undefined {
+  const { tokens, hearing, listener } = turn;
+  const { exclaims = [], untried = [] } = listener.lexicon.words;
+  if (exclaims.length === 0 || !hearing.interrupts.includes(startsNow)) return undefined;
+  const rest = withoutPhrases(tokens, [...exclaims, ...untried]);
+  if (rest.length === tokens.length || rest.every(({ kind }) => kind === 'mark')) return undefined;
+  const understood = readInterrupt(
+    turnOf({ ...turn, tokens: rest, hearing: { ...hearing, interrupts: [startsNow] } }),
+  );
+  return understood?.type === 'input' && understood.talk === startsNow ? understood : undefined;
 }
 
 /** What the first way of understanding that fits makes of a text. */
@@ -170,6 +189,7 @@ const readings: readonly Reading[] = [
   readExact,
   readWorkDone,
   readInterrupt,
+  readStarted,
   readFalseAlarm,
   readAwaited,
   readDay,

@@ -318,7 +318,7 @@ export const deWords: Words = {
       stand, steht, gestanden, parkt, bewegt, gefahren
     `),
     vehicle: list(`
-      auto, autos, wagen, karre, fahrzeug, kfz, lkw, transporter, kiste, pkw, bus, traktor, schlepper, laster
+      auto, autos, wagen, karre, fahrzeug, kfz, lkw, transporter, kiste, pkw, bus, traktor, schlepper, laster, kombi, limousine, kleinwagen, wohnmobil, camper, van, suv, cabrio
     `),
     battery: list(`
       akku, batterie, batt, accu, batterien
@@ -369,7 +369,7 @@ export const deWords: Words = {
   `),
   subjects: list(`nur, bloß, eher, ich, wir, er, sie, es, der, das, man`),
   asides: list(`
-    übrigens, nebenbei, nebenbei gesagt, falls das hilft, falls es hilft, wenn das hilft,
+    guten morgen, guten abend, guten tag, übrigens, nebenbei, nebenbei gesagt, falls das hilft, falls es hilft, wenn das hilft,
     falls das wichtig ist, falls wichtig, falls es wichtig ist, falls das was hilft, nur zur info,
     zur info, wohlgemerkt
   `),
@@ -387,6 +387,9 @@ export const deWords: Words = {
     'aa',
     'au',
   ],
+  exclaims: list(`
+    lol, haha, hahaha, ha, oh, ach, ah, aha, wow, juhu, hurra, puh, huch, ups, hm, hmm, äh, ähm, ok, okay, so, na, na sowas, naja, nvm, moment, warte, sorry, danke, danke schön, hey, hallo, ja, alles gut, egal, schon gut, gott, mensch, stopp, stop, ui
+  `),
   untried: list(`
     von allein, von alleine, von selbst, von selber, von sich aus, aus dem nichts, aus heiterem
     himmel, hat sich erledigt, hat sich schon erledigt, hat sich grad erledigt, sich erledigt,

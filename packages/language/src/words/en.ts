@@ -260,7 +260,7 @@ export const enWords: Words = {
       stood, stand, park, sat, sitting, unused, laid, driven
     `),
     vehicle: list(`
-      car, cars, van, vans, truck, trucks, vehicle, vehicles, lorry, motor, motorhome, tractor, bike, pickup, engine
+      car, cars, van, vans, truck, trucks, vehicle, vehicles, lorry, motor, motorhome, tractor, bike, pickup, engine, hatchback, hatch, estate, saloon, sedan, suv, ute, camper, minibus, minivan, wagon, convertible, coupe
     `),
     battery: list(`
       battery, batterys, batteries, batt, bat
@@ -313,7 +313,7 @@ export const enWords: Words = {
     `just, only, rather, i, im, ive, we, were, weve, he, hes, she, shes, it, its, they, theyre, theyve, there, theres, thats, everyone, everybody`,
   ),
   asides: list(`
-    by the way, btw, if that helps, if it helps, if that matters, if it matters,
+    good morning, good afternoon, good evening, good day, by the way, btw, if that helps, if it helps, if that matters, if it matters,
     in case that helps, in case it helps, in case it matters, before you ask, if you want to know,
     if you must know, for what its worth, fwiw, for your information, fyi, for the record
   `),
@@ -336,11 +336,14 @@ export const enWords: Words = {
     'does the same',
     'all the same',
   ],
+  exclaims: list(`
+    lol, lmao, haha, hahaha, ha, oh, ooh, ah, aha, wow, yay, hooray, phew, whoa, omg, oops, hm, hmm, erm, er, um, uh, ok, okay, right, well, actually, wait, hang on, hold on, sorry, cheers, thanks, thank you, hey, yes, yep, all good, ignore me, mate, god, blimey, stop
+  `),
   untried: list(`
     by itself, by its self, on its own, on it's own, all by itself, of its own accord, forget
     it, forget that, forget all that, forget about it, forget this, forget it all, never mind,
     nevermind, no need, not needed, no need any more, dont need, dont bother, no longer needed,
-    too late for that, cancel that, scrap that, leave it, drop it, false alarm, before i could,
+    too late for that, cancel that, scrap that, leave it, drop it, false alarm, nvm, nm, before i could,
     before i even, before i got, before i tried, without doing anything, without touching
     anything, didnt do anything, did nothing, hadnt even, havent even, didnt even, no idea why,
     dont know why, out of nowhere, out of the blue, miraculously, while i was, while we were,

@@ -382,7 +382,7 @@ export const plWords: Words = {
       stał, stoi, stan, nierusz, nie jeźdz, post
     `),
     vehicle: list(`
-      auto, samochód, wóz, bryka, fura, pojazd, ciężarówka, bus, dostawczak, autko, ciągnik, traktor, motor
+      auto, samochód, wóz, bryka, fura, pojazd, ciężarówka, bus, dostawczak, autko, ciągnik, traktor, motor, kombi, sedan, hatchback, van, kamper, busik, furgon, osobówka, terenówka
     `),
     battery: list(`
       aku, akumulator, akumulatora, bateria, akum, akumlator, akumulatorek
@@ -438,6 +438,9 @@ export const plWords: Words = {
   `),
   likewise: ['też', 'także', 'również', 'tak samo', 'to samo', 'podobnie', 'tyż', 'i'],
   subjects: list(`tylko, jedynie, zaś`),
+  exclaims: list(`
+    lol, haha, hahaha, ha, o, oo, ach, ah, aha, wow, łał, hurra, uff, ojej, ups, hm, hmm, yyy, eee, ok, okej, dobra, no, no dobra, czekaj, czekajcie, chwila, moment, sorki, sorry, przepraszam, dzięki, dziękuję, hej, halo, tak, spoko, wszystko ok, jezu, jeju, kurczę, kurde, stop, nvm
+  `),
   untried: list(`
     sam z siebie, sama z siebie, samo z siebie, samoczynnie, sam od siebie, ni z tego ni z
     owego, sam zapalił, sam odpalił, sam zaskoczył, samo odpaliło, nieważne, nieaktualne, już

@@ -274,6 +274,8 @@ export interface Words {
   readonly likewise?: readonly string[];
   /** Says that what was asked for was not done, or no longer matters: `by itself`, `forget it`. */
   readonly untried?: readonly string[];
+  /** What is exclaimed beside anything: `lol`, `hang on`. */
+  readonly exclaims?: readonly string[];
   /** Before the fuel that the vehicle runs on, where another one was put in: `in my`, `instead of`. */
   readonly runsOn?: readonly string[];
   /** Stems of what it costs, which nobody here can say: `price`. */
