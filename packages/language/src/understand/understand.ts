@@ -5,6 +5,7 @@ import type { Token } from '../typed/token.ts';
 import { keepingAnswers } from './keeping-answers.ts';
 import { withOwnFuel } from './own-fuel.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
+import { startsNow } from './alarms.ts';
 import { readCorrection } from './said-correction.ts';
 import { noDay, readDay } from './said-day.ts';
 import { readBoth, readEither, readPerhaps } from './said-either.ts';
@@ -134,12 +135,44 @@ function understandTokens(
     return unclear(turn, text.trim() === '' ? 'empty' : 'not-understood');
   }
   const understood = withDangerBeside(withFigureBeside(firstUnderstood(turn), turn), turn);
+  const withoutDanger = (danger: string): Hearing => ({
+    ...hearing,
+    interrupts: hearing.interrupts.filter((id) => id !== danger),
+  });
+  const ofSaying = dangerOfSaying(understood, given);
+  if (ofSaying !== undefined)
+    return understandTokens({ ...given, hearing: withoutDanger(ofSaying) });
   const danger = dangerOfPlace(understood, turn);
   if (danger === undefined) return understood;
-  const interrupts = hearing.interrupts.filter((id) => id !== danger);
-  const told = firstUnderstood({ ...turn, hearing: { ...hearing, interrupts } });
+  const told = firstUnderstood({ ...turn, hearing: withoutDanger(danger) });
   // Somebody who stands there may be in danger all the same.
   return tellsPlace(told, turn) ? withDoubt(told, turn) : understood;
+}
+
+/** The danger that only a saying seems to tell: "it costs an arm and a leg". */
+function dangerOfSaying(
+  understood: Understood,
+  given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>,
+): string | undefined {
+  const [danger] = dangersIn(understood);
+  if (danger === undefined) return undefined;
+  const { sayings = [] } = given.listener.lexicon.words;
+  const tokens = withoutPhrases(given.tokens, sayings);
+  if (tokens.length === given.tokens.length) return undefined;
+  return dangersIn(understandTokens({ ...given, tokens })).includes(danger) ? undefined : danger;
+}
+
+/** The dangers that are raised, or asked about. */
+function dangersIn(understood: Understood): readonly string[] {
+  const found =
+    understood.type === 'input'
+      ? [...understood.inputs.filter(({ type }) => type === 'interrupt'), understood.doubted]
+      : understood.type === 'offers'
+        ? understood.offers
+        : [];
+  return found.flatMap((one) =>
+    one !== undefined && 'interrupt' in one && one.interrupt !== startsNow ? [one.interrupt] : [],
+  );
 }
 
 /** What the first way of understanding that fits makes of a text. */

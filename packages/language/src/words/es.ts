@@ -416,6 +416,15 @@ export const esWords: Words = {
   negators: list(`
     no, nop, nada, ni, nunca, jamás, tampoco, sin, ningún, ninguna, ninguno, nadie
   `),
+  sayings: list(`
+    ojo de la cara, manos al fuego, mano al fuego, manos en el fuego, mano en el fuego, que echo
+    humo, echando chispas, echo chispas, que ardo, hierve la sangre, hirviendo la sangre, sangre
+    fría, mala sangre, sudé sangre, sudar sangre, sudando sangre, dejarse los brazos, dejarse el
+    brazo, partirse el lomo, romperse el lomo, rompí la cabeza, rompo la cabeza, romperse la cabeza,
+    dolor de cabeza, dolores de cabeza, quema baterías, quema una al, quema una cada, vender humo,
+    venden humo, puro humo, con el corazón en la mano, tengo extintor, tengo un extintor, cruzo los
+    dedos, a la mano de dios
+  `),
   asides: list(`
     por si sirve, por si acaso, por si ayuda, por si le sirve, por si importa, por si vale,
     por si te sirve, por cierto, si sirve de algo, para que sepa, para que sepas,

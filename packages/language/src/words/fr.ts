@@ -324,6 +324,15 @@ export const frWords: Words = {
   subjects: list(
     `juste, seulement, plutôt, simplement, je, j, on, il, elle, ils, elles, ça, ca, nous, c, y`,
   ),
+  sayings: list(`
+    feu mon, feu ma, feu mes, feu notre, feu son, feu sa, s arracher les bras, m arracher les bras,
+    m arracher l épaule, se casser le dos, me casser le dos, casser la tête, casse la tête, cassé la
+    tête, casse les pieds, casser les pieds, la main à couper, coûte un bras, coûté un bras, pris la
+    tête, prend la tête, prise de tête, bon sang, mauvais sang, sang d encre, péter un câble, pète
+    un câble, pété un câble, pas le feu au lac, a pas le feu, arrache les cheveux, arracher les
+    cheveux, du feu de dieu, que du feu, dur de la feuille, mal de chien, j ai un extincteur, fumer
+    la moquette
+  `),
   asides: list(`
     au fait, d’ailleurs, si ça aide, si ça peut aider, si ça vous aide, si ça sert, au cas où,
     pour info, pour information, soit dit en passant, si jamais ça aide, si c’est important
