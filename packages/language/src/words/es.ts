@@ -474,6 +474,7 @@ export const esWords: Words = {
   // "se", "por" and "que" are no fillers, though they say little: without accents "no sé" would be a
   // plain "no", and "para qué" the same as "para".
   fillers: list(`
+    jaja, jajaja, jajaj, jeje, jejeje, jiji,
     el, la, los, las, lo, le, les, me, te, nos, mi, mis, su, sus, tu, al, del, de, a, en, con, o,
     u, como, es, son, ser, sea, está, están, estaba, estaban, era, eran, hay, había, ha, he, han,
     hace, hacen, hizo, haciendo, hacer, muy, más, tan, bastante, solo, sólo, solamente, nomás, ya,

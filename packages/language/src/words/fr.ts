@@ -379,6 +379,7 @@ export const frWords: Words = {
     pendant, sauf, or
   `),
   fillers: list(`
+    haha, hihi, héhé, mdr, mdrr, lol, ptdr,
     le, la, les, l, un, une, des, de, du, d, au, aux, à, a, y, en, ce, cet, cette, ces, c, ça,
     cela, ceci, il, ils, elle, elles, on, nous, vous, je, j, tu, te, t, me, m, se, s, moi, toi,
     lui, leur, mon, ma, mes, ton, ta, tes, son, sa, ses, notre, nos, votre, vos, est, es, suis,
