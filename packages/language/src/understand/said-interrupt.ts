@@ -99,7 +99,12 @@ function readOneOf(possible: readonly string[], turn: Turn): Understood | undefi
     answers: [{ check: check.id, value: [choice.fit.id] }],
   };
   // What only sounds like an interrupt is the answer that it plainly is, or both in two breaths.
-  if (!isPlain && isCalm && starts >= mostlyStarted && starts > likeliest(heard, check).share)
+  if (
+    !isPlain &&
+    isCalm &&
+    starts >= mostlyStarted &&
+    likeliest(heard, check).share < surelyAnswered
+  )
     return input([raised], interrupt);
   if (!isPlain)
     return !isCalm && isRaisedBeside(interrupt, check, turn)
@@ -274,7 +279,9 @@ function isRatherAnswered(
   const { turn, check, starts } = by;
   if (starts >= surelyStarted) return false;
   if (likeliest(turn.heard, check).share >= surelyAnswered) return true;
-  return saysMore(interrupt, fit, turn) && (starts < leastStarted || !isMoreThan(fit, interrupt, turn));
+  return (
+    saysMore(interrupt, fit, turn) && (starts < leastStarted || !isMoreThan(fit, interrupt, turn))
+  );
 }
 
 /** True where a phrase of the interrupt that the text has says more than the answer in hand. */
