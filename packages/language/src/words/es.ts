@@ -423,7 +423,9 @@ export const esWords: Words = {
     brazo, partirse el lomo, romperse el lomo, rompí la cabeza, rompo la cabeza, romperse la cabeza,
     dolor de cabeza, dolores de cabeza, quema baterías, quema una al, quema una cada, vender humo,
     venden humo, puro humo, con el corazón en la mano, tengo extintor, tengo un extintor, cruzo los
-    dedos, a la mano de dios
+    dedos, no responde cuando lo quiero, no
+    responde cuando le doy, no responde cuando giro, no responde cuando doy, no responde al girar,
+    no responde al darle, no responde a la llave, coche no responde, carro no responde, auto no responde
   `),
   asides: list(`
     por si sirve, por si acaso, por si ayuda, por si le sirve, por si importa, por si vale,

@@ -331,7 +331,9 @@ export const frWords: Words = {
     tête, prend la tête, prise de tête, bon sang, mauvais sang, sang d encre, péter un câble, pète
     un câble, pété un câble, pas le feu au lac, a pas le feu, arrache les cheveux, arracher les
     cheveux, du feu de dieu, que du feu, dur de la feuille, mal de chien, j ai un extincteur, fumer
-    la moquette
+    la moquette, répond plus quand je tourne, répond pas quand je tourne, répond plus quand j appuie,
+    répond pas quand j appuie, répond plus quand je démarre, répond plus à la clé, répond pas à la
+    clé, réagit plus à la clé, réagit plus quand je tourne, voiture ne répond plus, voiture répond plus
   `),
   asides: list(`
     au fait, d’ailleurs, si ça aide, si ça peut aider, si ça vous aide, si ça sert, au cas où,
