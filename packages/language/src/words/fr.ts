@@ -336,6 +336,7 @@ export const frWords: Words = {
     clé, réagit plus à la clé, réagit plus quand je tourne, voiture ne répond plus, voiture répond plus
   `),
   asides: list(`
+    à la place, à sa place,
     au fait, d’ailleurs, si ça aide, si ça peut aider, si ça vous aide, si ça sert, au cas où,
     pour info, pour information, soit dit en passant, si jamais ça aide, si c’est important
   `),
