@@ -85,23 +85,31 @@ function inDanger(understood: Understood, text: string, { awaiting }: Hearing): 
 /** What a text means, with what is counted in it or without. */
 function understandRest(given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>): Understood {
   const understood = understandAside(given);
-  const isOfOther = understood.type === 'unclear' && understood.code === 'unknown-unit';
+  const isOfOther =
+    (understood.type === 'unclear' && understood.code === 'unknown-unit') ||
+    (understood.type === 'offers' && understood.doubt !== undefined);
   if (!isOfOther || given.hearing.check !== null) return understood;
   // Of a first message the words tell what they tell: "it died after 200 metres".
   const words = understandAside({ ...given, tokens: withoutCounts(given) });
   return words.type === 'input' ? words : understood;
 }
 
-/** The tokens without whole numbers of what is no unit of a reading: "200 metres", "5 speed". */
+/** The tokens without years, and whole numbers of what is no unit of a reading: "200 metres". */
 function withoutCounts({ tokens, listener }: Pick<Turn, 'tokens' | 'listener'>): readonly Token[] {
   const { numbers, readUnit } = listener.lexicon;
   const spelled = spellNumbers(tokens, numbers);
-  const isCount = (at: number): boolean => {
-    const [token, next] = [spelled[at], spelled[at + 1]];
-    const isWhole = token?.kind === 'number' && /^\d+$/.test(token.digits);
-    return isWhole && next?.kind === 'word' && readUnit(spelled, at + 1) === undefined;
+  const isWhole = (at: number): boolean => {
+    const token = spelled[at];
+    const isBare = readUnit(spelled, at + 1) === undefined;
+    return token?.kind === 'number' && /^\d+$/.test(token.digits) && isBare;
   };
-  return spelled.filter((_, at) => !isCount(at) && !isCount(at - 1));
+  const isYear = (at: number): boolean => {
+    const token = spelled[at];
+    return isWhole(at) && token?.kind === 'number' && /^(?:19|20)\d\d$/.test(token.digits);
+  };
+  const isCount = (at: number): boolean =>
+    isWhole(at) && !isYear(at) && spelled[at + 1]?.kind === 'word';
+  return spelled.filter((_, at) => !isYear(at) && !isCount(at) && !isCount(at - 1));
 }
 
 /** What a text means beside what its figures tell by the way. */

@@ -217,7 +217,7 @@ export const frWords: Words = {
       `ça saute, ça change tout, ça change sans, n'arrête pas de changer, arrête pas de changer, arrête pas de bouger, ça bouge tout, ça varie`,
     ),
     past: list(`
-      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait, d abord
+      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait
     `),
     present: list(`
       maintenant, aujourd hui, là, à présent, actuellement, ce matin, en ce moment
