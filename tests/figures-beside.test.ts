@@ -90,6 +90,8 @@ describe('a figure that fell is read where it ended, and a range is asked back',
 
 describe('the time, the price, the tries, the range of the meter and the engine are no voltage', () => {
   hold([
+    ['es', 'dash', 'se apaga, hace 3 grados', 'air-temperature=3 Cel, dash=goes-out'],
+    ['fr', 'codes', "défaut d'allumage, bobine cylindre 2", 'codes=ignition'],
     ['en', 'battery-rest', 'measured it at 7 this morning, 12.4', rest(12.4)],
     ['en', 'battery-rest', 'on the 20V range it says 12.4', rest(12.4)],
     ['en', 'battery-rest', 'its a 2012 car and the meter says 12.4', rest(12.4)],

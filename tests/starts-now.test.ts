@@ -50,6 +50,20 @@ const said: Readonly<Record<string, Record<'starts' | 'not', readonly string[]>>
   },
 };
 
+/** Where something was to be tried, that it has started by itself. */
+const untried: readonly (readonly [locale: string, check: string, said: string])[] = [
+  ['es', 'turn-engine', 'déjalo, ya arrancó solo jaja'],
+  ['fr', 'tap', 'bon ça tourne le moteur est parti'],
+  ['fr', 'battery-rest', 'ah ben, elle tourne, le moteur est parti tout seul au dernier coup'],
+  ['ar', 'tap', 'يا عمي دارت واشتغلت لوحدها'],
+];
+
+test.each(untried)('in %s, at %s “%s” is that it has started', (locale, check, text) => {
+  const { chart, texts } = shippedFlow('no-start', locale);
+  const speaker = createSpeaker({ locale, flowTexts: texts, checks: chart.flow.checks });
+  expect(meaningOf({ check, text }, chart, speaker).talk).toBe('starts-now');
+});
+
 describe.each(localeTags)('in %s', (locale) => {
   const { starts, not } = said[locale]!;
   const { chart, texts } = shippedFlow('no-start', locale);

@@ -133,6 +133,7 @@ describe('what is told beside an answer is taken by its name, or where it is pla
 
 describe('kit is told where somebody has it', () => {
   hold([
+    ['fr', 'history', "j'ai dû la faire booster avant-hier", 'history=jumped-recently'],
     ['en', 'place', 'at home, I have a charger here too', 'kit=charger, place=home'],
     ['es', 'place', 'en casa, hay un cargador', 'kit=charger, place=home'],
     ['de', 'place', 'zuhause, ein Ladegerät hab ich da', 'kit=charger, place=home'],
@@ -380,6 +381,8 @@ describe('a fact beside an answer from memory is told, also where it might answe
 
 describe('a first message tells in words what it tells, whatever else it counts', () => {
   hold([
+    ['fr', null, 'essence de 2011, elle tourne lentement', 'complaint=slow-crank, drive=petrol'],
+    ['es', null, 'diésel del 2014, solo un clic al girar', 'complaint=single-click, drive=diesel'],
     [
       'en',
       null,
@@ -686,6 +689,8 @@ describe('what adds nothing to a fact is left out', () => {
 
 describe('what is the same of another thing is said of it too', () => {
   hold([
+    ['es', 'selector', 'en P, en N lo mismo', 'neutral-try=no-change, selector=park-neutral'],
+    ['fr', 'selector', 'sur P, au neutre pareil', 'neutral-try=no-change, selector=park-neutral'],
     [
       'fr',
       'dash',
@@ -700,6 +705,9 @@ describe('what is the same of another thing is said of it too', () => {
 
 describe('what only sounds like something else is not told', () => {
   hold([
+    ['fr', 'relay-swap', "j'ai mis le jumeau à la place et il tourne", 'relay-swap=cranks'],
+    ['es', 'turn-engine', 'con la llave grande se deja girar, muy duro', 'turn-engine=tight'],
+    ['es', 'tap', 'le di martillazos flojos y nada cambió', 'tap=no-change'],
     ['en', 'kit', "no tools, but my neighbour's truck is here", 'kit=none'],
     ['en', null, 'just a clunk when i hit the button', 'complaint=single-click, ignition=button'],
     [

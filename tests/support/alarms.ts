@@ -186,6 +186,8 @@ export const alarms: Readonly<Record<string, Alarms>> = {
       ['starts-now', 'ahora sí arranca'],
     ],
     calm: [
+      ['kit', 'el escáner cuesta un ojo de la cara, solo tengo un voltímetro'],
+      ['complaint', 'estoy que echo humo, otra vez no hace nada'],
       ['history', 'el año pasado se quemó el arranque y lo cambiaron, ahora nada'],
       ['scene', 'sin peligro, aparcados en un estacionamiento tranquilo'],
       ['flooded-smell', 'no huele nada a gasolina'],
@@ -258,6 +260,9 @@ export const alarms: Readonly<Record<string, Alarms>> = {
       ['starts-now', 'elle démarre maintenant'],
     ],
     calm: [
+      ['turn-engine', "faut s'arracher les bras mais elle tourne"],
+      ['history', 'la voiture de feu ma tante, arrêtée depuis des mois'],
+      ['complaint', 'elle répond plus quand je tourne la clé'],
       ['history', 'le démarreur avait fumé il y a deux ans, il a été remplacé'],
       ['scene', 'on est en sécurité, y a pas de circulation'],
       ['flooded-smell', "aucune odeur d'essence"],
@@ -405,6 +410,8 @@ export const alarms: Readonly<Record<string, Alarms>> = {
       ['starts-now', 'خلاص اشتغلت الآن'],
     ],
     calm: [
+      ['complaint', 'دمي يغلي منها، طقة وحدة بس'],
+      ['kit', 'عندي طفاية حريق وشاحن'],
       ['history', 'السلف دخن قبل سنتين وبدلته من زمان'],
       ['scene', 'واقفين بعيد عن الشارع ومفيش عربيات بتعدي'],
       ['flooded-smell', 'لا ريحة بنزين ولا شي'],

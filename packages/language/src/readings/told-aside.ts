@@ -1,5 +1,5 @@
 /**
- * What figures tell by the way, beside any answer or in a first message: the frost ("minus 6"), and
+ * What figures tell by the way, beside any answer or in a first message: the degrees outside, and
  * of the battery its age and its voltage at rest, where it is named ("batterie is 7 jahre alt",
  * "battery's at 12.3"). Common practice, no source.
  */
@@ -42,7 +42,7 @@ export function readAside(typed: readonly Token[], context: LineContext): ToldAs
   const isLone = figures.filter(({ unit = 'V' }) => isAlike(unit, 'V')).length === 1;
   const asides = figures.flatMap((figure): readonly Aside[] => {
     const aside =
-      frost(figure, tokens, context) ??
+      ofAir(figure, tokens, context) ??
       ofBattery(figure, tokens, context) ??
       (isLone ? atRest(figure, tokens, context) : undefined);
     return aside === undefined ? [] : [aside];
@@ -75,11 +75,14 @@ function onesIn(tokens: readonly Token[], { lexicon }: LineContext): readonly Sa
   });
 }
 
-/** °C. A frost has so many degrees, where no unit is said. */
-const mostFrost = 45;
+/** °C. No air is warmer than this, and no frost has more degrees. */
+const mostDegrees = 45;
 
-/** "Minus 6", "-27": a whole number below nought is the temperature where no voltage is asked. */
-function frost(
+/**
+ * "Minus 6", "3 degrees": a whole number of degrees, or one below nought where no voltage is asked,
+ * is the temperature.
+ */
+function ofAir(
   figure: SaidFigure,
   tokens: readonly Token[],
   context: LineContext,
@@ -90,7 +93,10 @@ function frost(
   if (check === undefined || inHand === check) return undefined;
   const isSaid = isDegrees === true || (unit !== undefined && isAlike(unit, 'Cel'));
   if (unit !== undefined && !isSaid) return undefined;
-  if (value >= 0 || -value > mostFrost || decimals > 0) return undefined;
+  if (Math.abs(value) > mostDegrees || decimals > 0) return undefined;
+  // Of what is turned by hand degrees are how far.
+  const isTurned = inHand !== undefined && isOfWords(inHand) && !inHand.isToldUnasked;
+  if (value >= 0 && (!isSaid || isTurned)) return undefined;
   const isVolts = inHand !== undefined && unitOf(inHand) === 'V';
   const { asideBefore } = figureWordsOf(lexicon.words);
   // "Floor -2".

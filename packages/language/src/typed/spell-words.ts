@@ -52,6 +52,7 @@ export function spellWords(words: Words): Words {
       ? {}
       : { figureWords: lists(figuresJoined(words.figureWords)) }),
     asides: all(words.asides ?? []),
+    sayings: all(words.sayings ?? []),
     courtesies: all(words.courtesies ?? []),
     negators: all(words.negators),
     subjects: all(words.subjects ?? []),

@@ -62,6 +62,12 @@ export function likewise(
   const heard = hearTokens(joinClauses(said), lexicon);
   const told = namedIn(clause, { inHand, lexicon }, false).flatMap(({ check, name }) => {
     if (!isNameAlone(clause, name, lexicon)) return [];
+    // Of what was tried the same is that nothing changed: "in P, and the same in neutral".
+    if (isTried(check) && !isTried(inHand)) {
+      const tried = likeliest(hearTokens(clause, lexicon), check);
+      const isSame = tried.id === unchanged && tried.share >= sureNamed;
+      return isSame ? [{ check: check.id, id: unchanged }] : [];
+    }
     const { id, share } = likeliest(heard, check);
     const same = share < sureNamed ? sameOf(heard, inHand, check) : id;
     return same === undefined ? [] : [{ check: check.id, id: same }];
@@ -69,6 +75,13 @@ export function likewise(
   const [only, more] = told;
   if (only === undefined || more !== undefined) return undefined;
   return { check: only.check, value: [only.id] };
+}
+
+/** The answer that nothing came of what was tried. */
+const unchanged = 'no-change';
+
+function isTried(check: CheckPhrases | undefined): boolean {
+  return check?.options.some(({ id }) => id === unchanged) === true;
 }
 
 /** So much of what people say for an answer is looked at to find the same one of another thing. */

@@ -48,6 +48,9 @@ const mostPerhaps = 2;
 /** Each of two clauses says another answer as surely as this, and the text none more surely than that. */
 const [sureOfEach, unsureOfAll] = [0.85, 0.9];
 
+/** Of something that was tried the end says as surely as this what came of it. */
+const sureOfEnd = 0.95;
+
 /** "It goes dim but stays bright", "fast clicks and the key won't turn": of two answers both are offered. */
 export function readBoth(turn: Turn): Understood | undefined {
   const { tokens, clauses, listener } = turn;
@@ -59,7 +62,10 @@ export function readBoth(turn: Turn): Understood | undefined {
   if ((chosen(tokens, check, lexicon)?.score ?? 0) >= unsureOfAll) return undefined;
   const fits = clauses.flatMap((clause) => chosen(clause, check, lexicon) ?? []);
   const [one, other] = fits.filter(({ score }) => score >= sureOfEach);
-  return one?.id === other?.id || other === undefined ? undefined : offer(fits, check);
+  if (one?.id === other?.id || other === undefined || one === undefined) return undefined;
+  // What was tried stands before what came of it: "gave it a few taps and nothing changed".
+  const isOfTrial = !check.isToldUnasked && one.score < unsureOfAll && other.score >= sureOfEnd;
+  return isOfTrial ? answers([{ check: check.id, value: [other.id] }]) : offer(fits, check);
 }
 
 /** What is said beside not knowing whether it is so: nothing beside "no idea if it was on". */

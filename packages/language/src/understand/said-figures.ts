@@ -106,8 +106,8 @@ function readReadings(turn: Turn): Understood | undefined {
   if (line.type === 'none') return readOneUnit(turn);
   if (line.type === 'doubtful') return isAboutWords(turn) ? undefined : ofDoubt(turn, line);
   // "Coil fault on cylinder two" is an answer in words, and no reading of a coil.
-  if (line.type === 'readings' && turn.clauses.length < 2 && isAboutWords(turn))
-    return readChoice(turn);
+  const isInWords = turn.clauses.length < 2 || onlyNumbers(turn);
+  if (line.type === 'readings' && isInWords && isAboutWords(turn)) return readChoice(turn);
   if (line.type === 'readings') {
     if (!isOfEarlier(line, hearing)) {
       const told = readWordsBeside(turn, spellNumbers(turn.tokens, listener.lexicon.numbers));
@@ -208,6 +208,16 @@ const electrical: ReadonlySet<string | undefined> = new Set(['V', 'mV', 'A']);
 function isAboutWords(turn: Turn): boolean {
   if (hasMeterUnit(turn)) return false;
   return optionsInHand(turn)?.check.form.kind === 'choice' && readChoice(turn) !== undefined;
+}
+
+/** True where the figures of a text are none but numbers of things: "cylinder 3". */
+function onlyNumbers({ tokens, listener: { lexicon } }: Turn): boolean {
+  const { asideBefore } = figureWordsOf(lexicon.words);
+  return spellNumbers(tokens, lexicon.numbers).every(
+    (token, at, all) =>
+      token.kind !== 'number' ||
+      (/^\d+$/.test(token.digits) && endsWithPhrase(all, at, asideBefore)),
+  );
 }
 
 function hasMeterUnit({ tokens, listener }: Turn): boolean {

@@ -102,7 +102,7 @@ function readOneOf(possible: readonly string[], turn: Turn): Understood | undefi
     return isUntried(turn)
       ? input([raised], interrupt)
       : answers([{ check: check.id, value: [startsAnswer] }]);
-  if (isWhole) return input([raised], interrupt);
+  if (isWhole || (isCalm && isUntried(turn))) return input([raised], interrupt);
   if (!isCalm && isAnsweredInstead(found, check, turn)) return undefined;
   const choice = chooseOption(heard, check);
   if (!isPlain && choice.type === 'close' && (choice.fits[0]?.coverage ?? 0) >= wholeCoverage)
@@ -113,12 +113,19 @@ function readOneOf(possible: readonly string[], turn: Turn): Understood | undefi
     answers: [{ check: check.id, value: [choice.fit.id] }],
   };
   // What only sounds like an interrupt is the answer that it plainly is, or both in two breaths.
+  if (
+    !isPlain &&
+    isCalm &&
+    starts >= mostlyStarted &&
+    likeliest(heard, check).share < surelyAnswered
+  )
+    return input([raised], interrupt);
   if (!isPlain)
     return !isCalm && isRaisedBeside(interrupt, check, turn)
       ? input([answer, raised], interrupt)
       : undefined;
   if (isTold(interrupt, choice.fit, turn)) return input([answer]);
-  if (isCalm && starts < surelyStarted && saysMore(interrupt, choice.fit, turn))
+  if (isCalm && isRatherAnswered(interrupt, choice.fit, { turn, check, starts }))
     return input([answer]);
   return findPhrase(heard, choice.fit.phrase) < 0
     ? input([raised], interrupt)
@@ -254,9 +261,15 @@ function isSaidAlone(phrase: InterruptPhrase, interrupt: string, heard: Heard): 
  * How much the text as a whole says that the vehicle starts, 0 to 1: not that it does at times, with
  * help, or that somebody tries.
  */
-function soundsStarted({ heard, listener }: Turn): number {
-  const { interrupt, share } = listener.lexicon.alarmed()(heard);
-  return interrupt === startsNow ? share : 0;
+function soundsStarted(turn: Turn): number {
+  const { lexicon } = turn.listener;
+  // What came by itself is told in a clause of its own: "forget it, it just started".
+  const clauses = isUntried(turn) ? turn.clauses.map((clause) => hearTokens(clause, lexicon)) : [];
+  const shares = [turn.heard, ...clauses].map((heard) => {
+    const { interrupt, share } = lexicon.alarmed()(heard);
+    return interrupt === startsNow ? share : 0;
+  });
+  return Math.max(...shares);
 }
 
 /**
@@ -264,6 +277,37 @@ function soundsStarted({ heard, listener }: Turn): number {
  * that an answer accounts for as well; and then no answer in hand says it better.
  */
 const [leastPlain, leastStarted, surelyStarted] = [0.15, 0.55, 0.8];
+
+/** A text without the words that sounds as if it had started as surely as this is no other answer. */
+const mostlyStarted = 0.95;
+
+/** So surely it is the answer in hand where it does not surely sound as if it had started. */
+const surelyAnswered = 0.9;
+
+/** True where what has the words of having started rather answers what was asked: "it turns over now". */
+function isRatherAnswered(
+  interrupt: string,
+  fit: Fit,
+  by: { readonly turn: Turn; readonly check: CheckPhrases; readonly starts: number },
+): boolean {
+  const { turn, check, starts } = by;
+  if (starts >= surelyStarted) return false;
+  if (likeliest(turn.heard, check).share >= surelyAnswered) return true;
+  return (
+    saysMore(interrupt, fit, turn) && (starts < leastStarted || !isMoreThan(fit, interrupt, turn))
+  );
+}
+
+/** True where a phrase of the interrupt that the text has says more than the answer in hand. */
+function isMoreThan({ id }: Fit, interrupt: string, { heard, inHand, listener }: Turn): boolean {
+  const terms = inHand?.options.find((one) => one.id === id)?.terms;
+  return listener.lexicon.interrupts.some(
+    (phrase) =>
+      phrase.interrupt === interrupt &&
+      phrase.terms.every((term) => says(heard, term)) &&
+      phrase.terms.some((term) => terms?.has(term) !== true),
+  );
+}
 
 /** From here on an answer accounts for what a text says. */
 const mostCoverage = 0.8;

@@ -5,13 +5,13 @@ import type { Token } from '../typed/token.ts';
 import { keepingAnswers } from './keeping-answers.ts';
 import { withOwnFuel } from './own-fuel.ts';
 import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.ts';
+import { startsNow } from './alarms.ts';
 import { readCorrection } from './said-correction.ts';
 import { noDay, readDay } from './said-day.ts';
 import { readBoth, readEither, readPerhaps } from './said-either.ts';
 import { readFalseAlarm } from './said-false-alarm.ts';
 import { readPutRight } from './put-right.ts';
 import { readFigures } from './said-figures.ts';
-import { startsNow } from './alarms.ts';
 import { readInterrupt, readUneasy } from './said-interrupt.ts';
 import { readLanguage } from './said-language.ts';
 import { readMeter } from './said-meter.ts';
@@ -85,23 +85,31 @@ function inDanger(understood: Understood, text: string, { awaiting }: Hearing): 
 /** What a text means, with what is counted in it or without. */
 function understandRest(given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>): Understood {
   const understood = understandAside(given);
-  const isOfOther = understood.type === 'unclear' && understood.code === 'unknown-unit';
+  const isOfOther =
+    (understood.type === 'unclear' && understood.code === 'unknown-unit') ||
+    (understood.type === 'offers' && understood.doubt !== undefined);
   if (!isOfOther || given.hearing.check !== null) return understood;
   // Of a first message the words tell what they tell: "it died after 200 metres".
   const words = understandAside({ ...given, tokens: withoutCounts(given) });
   return words.type === 'input' ? words : understood;
 }
 
-/** The tokens without whole numbers of what is no unit of a reading: "200 metres", "5 speed". */
+/** The tokens without years, and whole numbers of what is no unit of a reading: "200 metres". */
 function withoutCounts({ tokens, listener }: Pick<Turn, 'tokens' | 'listener'>): readonly Token[] {
   const { numbers, readUnit } = listener.lexicon;
   const spelled = spellNumbers(tokens, numbers);
-  const isCount = (at: number): boolean => {
-    const [token, next] = [spelled[at], spelled[at + 1]];
-    const isWhole = token?.kind === 'number' && /^\d+$/.test(token.digits);
-    return isWhole && next?.kind === 'word' && readUnit(spelled, at + 1) === undefined;
+  const isWhole = (at: number): boolean => {
+    const token = spelled[at];
+    const isBare = readUnit(spelled, at + 1) === undefined;
+    return token?.kind === 'number' && /^\d+$/.test(token.digits) && isBare;
   };
-  return spelled.filter((_, at) => !isCount(at) && !isCount(at - 1));
+  const isYear = (at: number): boolean => {
+    const token = spelled[at];
+    return isWhole(at) && token?.kind === 'number' && /^(?:19|20)\d\d$/.test(token.digits);
+  };
+  const isCount = (at: number): boolean =>
+    isWhole(at) && !isYear(at) && spelled[at + 1]?.kind === 'word';
+  return spelled.filter((_, at) => !isYear(at) && !isCount(at) && !isCount(at - 1));
 }
 
 /** What a text means beside what its figures tell by the way. */
@@ -125,10 +133,16 @@ function understandTokens(
     return unclear(turn, text.trim() === '' ? 'empty' : 'not-understood');
   }
   const understood = withDangerBeside(withFigureBeside(firstUnderstood(turn), turn), turn);
+  const withoutDanger = (danger: string): Hearing => ({
+    ...hearing,
+    interrupts: hearing.interrupts.filter((id) => id !== danger),
+  });
+  const ofSaying = dangerOfSaying(understood, given);
+  if (ofSaying !== undefined)
+    return understandTokens({ ...given, hearing: withoutDanger(ofSaying) });
   const danger = dangerOfPlace(understood, turn);
   if (danger === undefined) return understood;
-  const interrupts = hearing.interrupts.filter((id) => id !== danger);
-  const told = firstUnderstood({ ...turn, hearing: { ...hearing, interrupts } });
+  const told = firstUnderstood({ ...turn, hearing: withoutDanger(danger) });
   // Somebody who stands there may be in danger all the same.
   return tellsPlace(told, turn) ? withDoubt(told, turn) : understood;
 }
@@ -159,6 +173,32 @@ function readStarted(turn: Turn): Understood | undefined {
     turnOf({ ...turn, tokens: rest, hearing: { ...hearing, interrupts: [startsNow] } }),
   );
   return understood?.type === 'input' && understood.talk === startsNow ? understood : undefined;
+}
+
+/** The danger that only a saying seems to tell: "it costs an arm and a leg". */
+function dangerOfSaying(
+  understood: Understood,
+  given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>,
+): string | undefined {
+  const [danger] = dangersIn(understood);
+  if (danger === undefined) return undefined;
+  const { sayings = [] } = given.listener.lexicon.words;
+  const tokens = withoutPhrases(given.tokens, sayings);
+  if (tokens.length === given.tokens.length) return undefined;
+  return dangersIn(understandTokens({ ...given, tokens })).includes(danger) ? undefined : danger;
+}
+
+/** The dangers that are raised, or asked about. */
+function dangersIn(understood: Understood): readonly string[] {
+  const found =
+    understood.type === 'input'
+      ? [...understood.inputs.filter(({ type }) => type === 'interrupt'), understood.doubted]
+      : understood.type === 'offers'
+        ? understood.offers
+        : [];
+  return found.flatMap((one) =>
+    one !== undefined && 'interrupt' in one && one.interrupt !== startsNow ? [one.interrupt] : [],
+  );
 }
 
 /** What the first way of understanding that fits makes of a text. */

@@ -416,6 +416,17 @@ export const esWords: Words = {
   negators: list(`
     no, nop, nada, ni, nunca, jamás, tampoco, sin, ningún, ninguna, ninguno, nadie
   `),
+  sayings: list(`
+    ojo de la cara, manos al fuego, mano al fuego, manos en el fuego, mano en el fuego, que echo
+    humo, echando chispas, echo chispas, que ardo, hierve la sangre, hirviendo la sangre, sangre
+    fría, mala sangre, sudé sangre, sudar sangre, sudando sangre, dejarse los brazos, dejarse el
+    brazo, partirse el lomo, romperse el lomo, rompí la cabeza, rompo la cabeza, romperse la cabeza,
+    dolor de cabeza, dolores de cabeza, quema baterías, quema una al, quema una cada, vender humo,
+    venden humo, puro humo, con el corazón en la mano, tengo extintor, tengo un extintor, cruzo los
+    dedos, no responde cuando lo quiero, no
+    responde cuando le doy, no responde cuando giro, no responde cuando doy, no responde al girar,
+    no responde al darle, no responde a la llave, coche no responde, carro no responde, auto no responde
+  `),
   asides: list(`
     por si sirve, por si acaso, por si ayuda, por si le sirve, por si importa, por si vale,
     por si te sirve, por cierto, si sirve de algo, para que sepa, para que sepas,
@@ -465,6 +476,7 @@ export const esWords: Words = {
   // "se", "por" and "que" are no fillers, though they say little: without accents "no sé" would be a
   // plain "no", and "para qué" the same as "para".
   fillers: list(`
+    jaja, jajaja, jajaj, jeje, jejeje, jiji,
     el, la, los, las, lo, le, les, me, te, nos, mi, mis, su, sus, tu, al, del, de, a, en, con, o,
     u, como, es, son, ser, sea, está, están, estaba, estaban, era, eran, hay, había, ha, he, han,
     hace, hacen, hizo, haciendo, hacer, muy, más, tan, bastante, solo, sólo, solamente, nomás, ya,

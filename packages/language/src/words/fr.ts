@@ -217,7 +217,7 @@ export const frWords: Words = {
       `ça saute, ça change tout, ça change sans, n'arrête pas de changer, arrête pas de changer, arrête pas de bouger, ça bouge tout, ça varie`,
     ),
     past: list(`
-      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait, d abord
+      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait
     `),
     present: list(`
       maintenant, aujourd hui, là, à présent, actuellement, ce matin, en ce moment
@@ -324,7 +324,19 @@ export const frWords: Words = {
   subjects: list(
     `juste, seulement, plutôt, simplement, je, j, on, il, elle, ils, elles, ça, ca, nous, c, y`,
   ),
+  sayings: list(`
+    feu mon, feu ma, feu mes, feu notre, feu son, feu sa, s arracher les bras, m arracher les bras,
+    m arracher l épaule, se casser le dos, me casser le dos, casser la tête, casse la tête, cassé la
+    tête, casse les pieds, casser les pieds, la main à couper, coûte un bras, coûté un bras, pris la
+    tête, prend la tête, prise de tête, bon sang, mauvais sang, sang d encre, péter un câble, pète
+    un câble, pété un câble, pas le feu au lac, a pas le feu, arrache les cheveux, arracher les
+    cheveux, du feu de dieu, que du feu, dur de la feuille, mal de chien, j ai un extincteur, fumer
+    la moquette, répond plus quand je tourne, répond pas quand je tourne, répond plus quand j appuie,
+    répond pas quand j appuie, répond plus quand je démarre, répond plus à la clé, répond pas à la
+    clé, réagit plus à la clé, réagit plus quand je tourne, voiture ne répond plus, voiture répond plus
+  `),
   asides: list(`
+    à la place, à sa place,
     au fait, d’ailleurs, si ça aide, si ça peut aider, si ça vous aide, si ça sert, au cas où,
     pour info, pour information, soit dit en passant, si jamais ça aide, si c’est important
   `),
@@ -370,6 +382,7 @@ export const frWords: Words = {
     pendant, sauf, or
   `),
   fillers: list(`
+    haha, hihi, héhé, mdr, mdrr, lol, ptdr,
     le, la, les, l, un, une, des, de, du, d, au, aux, à, a, y, en, ce, cet, cette, ces, c, ça,
     cela, ceci, il, ils, elle, elles, on, nous, vous, je, j, tu, te, t, me, m, se, s, moi, toi,
     lui, leur, mon, ma, mes, ton, ta, tes, son, sa, ses, notre, nos, votre, vos, est, es, suis,

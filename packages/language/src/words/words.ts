@@ -296,6 +296,8 @@ export interface Words {
   readonly fillers: readonly string[];
   /** What is said beside a fact and adds nothing to it: `by the way`, `if that helps`. */
   readonly asides?: readonly string[];
+  /** Sayings in the words of a danger, which tell none: an arm and a leg, my late father. */
+  readonly sayings?: readonly string[];
   /** What is said beside a yes or no and adds nothing: `thank you`, `mate`. */
   readonly courtesies?: readonly string[];
   /** Endings that do not change what a word means here, longest first: `ing`. */
