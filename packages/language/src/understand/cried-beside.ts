@@ -23,10 +23,12 @@ const answered = 0.5;
 /**
  * Beside an answer a clause of its own sounds like a danger as surely as this, or three words in a
  * row do, or four, or one word alone beside a figure; where nothing was understood three words so
- * little. Set on dangers told beside answers, and on answers without any.
+ * little, and so little more is asked about. Set on dangers told beside answers, and on answers
+ * without any.
  */
 const surely = { ownClause: 0.85, inThree: 0.6, inFour: 0.3, ownWord: 0.95 };
-const inNothingElse = 0.3;
+const inNothingElse = 0.45;
+const perhapsInNothing = 0.3;
 
 /** As surely as this it is asked whether there is the danger. Set on the same texts. */
 const perhaps = { ownClause: 0.28, inThree: 0.42, inFour: 0.25, ownWord: 0.7 };
@@ -45,13 +47,11 @@ export function withDangerBeside(understood: Understood, turn: Turn): Understood
   // A first message tells where it stands, and water that it went through, in words of danger.
   if (understood.type === 'input' && inHand === undefined)
     return withDoubt(understood, turn, told?.interrupt);
-  const danger =
-    understood.type === 'unclear'
-      ? dangerOf(turn, ({ terms }) => (terms.length === 3 ? inNothingElse : undefined))
-      : dangerLeft(turn);
-  return danger === undefined
-    ? withDoubt(understood, turn, told?.interrupt)
-    : withRaised(understood, danger);
+  const isUnclear = understood.type === 'unclear';
+  const danger = isUnclear ? inThreeWords(turn, inNothingElse) : dangerLeft(turn);
+  if (danger !== undefined) return withRaised(understood, danger);
+  const perhapsTold = isUnclear ? inThreeWords(turn, perhapsInNothing) : undefined;
+  return withDoubt(understood, turn, told?.interrupt ?? perhapsTold);
 }
 
 /** What was understood, and a danger beside it, which goes before talk. */
@@ -93,6 +93,11 @@ export function withDoubt(understood: Understood, turn: Turn, told?: string): Un
   return understood.type === 'input'
     ? { ...understood, doubted }
     : { type: 'offers', offers: [doubted] };
+}
+
+/** The danger that three words in a row sound like as surely as this, whatever they answer. */
+function inThreeWords(turn: Turn, least: number): string | undefined {
+  return dangerOf(turn, ({ terms }) => (terms.length === 3 ? least : undefined));
 }
 
 /** The danger that some clause sounds like which does not answer what was asked. */

@@ -30,6 +30,7 @@ import {
   teachSubjects,
   teachTalk,
 } from './taught.ts';
+import { isToldUnasked } from './unasked.ts';
 import { type Weights, weightsOf } from './weights.ts';
 
 /** One answer and every phrase that says it: its id, its label, what people say. */
@@ -445,22 +446,6 @@ const mostOfNothing = 400;
 
 /** So much is learned from of what is said to each check, where it is told which one is spoken of. */
 const mostOfSubject = 2000;
-
-/**
- * True for what is known, or seen without kit from the seat or on opening the bonnet. What came of
- * trying something, which may be that it starts, is no fact that is told beside others.
- */
-function isToldUnasked({ at, needs, does, form, like }: Check): boolean {
-  const isTrial =
-    form.kind === 'choice' && form.choices.some((id) => id === 'starts' || id === 'no-change');
-  return (
-    (at === 'memory' || at === 'seat' || (at === 'bonnet' && does.length === 0)) &&
-    like === undefined &&
-    needs.length === 0 &&
-    !does.includes('starter') &&
-    !isTrial
-  );
-}
 
 /** So many answers are learned from where talk is told from all of them, and so much talk for a check. */
 const mostAnswers = 2000;

@@ -22,6 +22,7 @@ import { factsIn } from './told-facts.ts';
 import { hasWord } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { type Turn, mostClauses, optionsInHand } from './turn.ts';
+import { isTrial } from './unasked.ts';
 import { namesCheck, volunteered } from './volunteered.ts';
 
 /** What the clauses of a text answer: in hand or not, and which may be either. */
@@ -64,7 +65,9 @@ export function allTold(
   const isWholly = ({ check, value }: AnswerInput): boolean =>
     !('value' in value) &&
     value.every((id) => wholly.some((one) => one.check === check && one.value[0] === id));
-  const told = clauses.filter((one) => isWholly(one) || isSaid(one));
+  const found = turn.clauses.flatMap((clause) => foundIn(clause, turn) ?? []);
+  const isFound = ({ check }: AnswerInput): boolean => found.some((one) => one.check === check);
+  const told = clauses.filter((one) => isFound(one) || isWholly(one) || isSaid(one));
   const more = toldIn(tokens, spans, { lexicon, inHand: undefined }).filter(
     (one) => !isAmong(one, told) && isSaid(one, 1),
   );
@@ -269,8 +272,15 @@ export function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]):
   const first = clauses.slice(0, mostClauses);
   // What came of trying something is told where that is asked, or beside what was read meanwhile.
   const isBesideReading = turn.inHand !== undefined && hasFigure(turn.tokens, lexicon);
+  const foundBy = first.map((clause) => foundIn(clause, turn));
   for (let at = 0; at < first.length; at += 1) {
-    const joined = joinedAnswer(turn, first, at);
+    const found = foundBy[at];
+    if (found !== undefined) {
+      for (const value of found.value) take(found.check, value);
+      continue;
+    }
+    const next = foundBy.findIndex((one, index) => index > at && one !== undefined);
+    const joined = joinedAnswer(turn, next < 0 ? first : first.slice(0, next), at);
     if (joined !== undefined) {
       take(joined.found.check.id, joined.found.fit.id);
       at = joined.last;
@@ -293,8 +303,8 @@ export function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]):
     }
     const choice: Choice = check === undefined ? { type: 'none' } : chooseOption(heard, check);
     const isOwn = check !== undefined && isAbout(heard, check);
-    const found = isOwn ? [] : volunteered(heard, turn);
-    const [only, more] = found;
+    const perhaps = isOwn ? [] : volunteered(heard, turn);
+    const [only, more] = perhaps;
     const isOther = only !== undefined && more === undefined && only.check !== check;
     if (
       check !== undefined &&
@@ -303,7 +313,7 @@ export function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]):
     )
       take(check.id, choice.fit.id);
     else if (only !== undefined && more === undefined) take(only.check.id, only.fit.id);
-    else unsure.push(...found);
+    else unsure.push(...perhaps);
     const beside = check === undefined ? besideFacts(turn, first[at] ?? [], heard) : undefined;
     if (beside !== undefined) take(beside.check.id, beside.fit.id);
   }
@@ -318,6 +328,28 @@ export function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]):
 function isToldUnasked(check: string, { checks }: Lexicon): boolean {
   return checks.get(check)?.isToldUnasked === true;
 }
+
+/**
+ * What a clause of a first message found of a thing that it names, as if that had been asked: "no
+ * spark". What came of trying something is not told so.
+ */
+function foundIn(
+  clause: readonly Token[],
+  { inHand, listener: { lexicon } }: Turn,
+): ToldAnswer | undefined {
+  if (inHand !== undefined || !lexicon.isHeard) return undefined;
+  const named = namedAnswer([clause], { inHand, lexicon });
+  const check = lexicon.checks.get(named?.check ?? '');
+  if (check === undefined || check.isToldUnasked || isTrial(check.check)) return undefined;
+  const heard = hearTokens(clause, lexicon);
+  const choice = chooseOption(heard, check);
+  if (choice.type === 'one') return { check: check.id, value: [choice.fit.id] };
+  const { id, share } = likeliest(heard, check);
+  return id !== undefined && share >= surelyFound ? { check: check.id, value: [id] } : undefined;
+}
+
+/** As sure as this it is told where it does not fit what is listed. */
+const surelyFound = 0.85;
 
 /** The least that is left of a clause without its facts, so as to tell something of its own. */
 const leastLeft = 2;
