@@ -3,7 +3,7 @@ import type { Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
 import { phraseAt } from '../readings/word-run.ts';
 import { isOfSeveral, likeliest } from './choices.ts';
-import { someOf, type Spoken } from './learned.ts';
+import { someOf } from './learned.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { onceWith } from '../once.ts';
 
@@ -194,17 +194,17 @@ function isSaidTo(check: CheckPhrases, name: Terms, { reader }: Lexicon): boolea
   const found = known.get(name);
   if (found !== undefined) return found;
   const wanted = ` ${name.join(' ')} `;
-  // Reading takes long: only what has a word of the name is read as it is written.
-  const mayHold = ({ terms }: Spoken): boolean =>
-    terms.some((term) => name.includes(term.replace('!', '')));
   const is = check.options.some(({ spoken, heard }) => {
     const said = [...spoken, ...heard()];
-    const holds = said.filter(
-      (one) =>
-        mayHold(one) && ` ${reader.literally(one.words.join(' ')).join(' ')} `.includes(wanted),
+    const holds = said.filter(({ words }) =>
+      ` ${reader.literally(words.map(asToken)).join(' ')} `.includes(wanted),
     );
     return holds.length >= leastRate * said.length;
   });
   known.set(name, is);
   return is;
+}
+
+function asToken(text: string): Token {
+  return { kind: 'word', text };
 }
