@@ -221,13 +221,19 @@ function joinDecimals(
   const isJoined =
     lexicon.words.spelling?.joinsDecimals === true && isOnly(between, lexicon.words.joins);
   if (between.length > 0 && !isOh && !isJoined) return undefined;
-  const isBehindUnit = before.unit === 'V' && figure.unit === undefined && !isJoined;
+  // "Six volts and eight", where nothing is counted: "12 volts and 3 tries".
+  const isLast = tokens[figure.end]?.kind !== 'word';
+  const isBehindUnit =
+    before.unit === 'V' && figure.unit === undefined && (!isJoined || isLast);
   const isBare = before.unit === undefined && (figure.unit ?? 'V') === 'V';
-  const isInWords = before.inWords === true && figure.inWords === true;
-  // "Nought two" is so many tenths where less than a volt is read.
-  const isVolts = before.value >= leastVolts || (before.value === 0 && form.range === 'drop');
+  const isAlikeSaid = before.inWords === figure.inWords;
+  // "Nought two" is so many tenths where less than a volt is read, and so is "one and seven".
+  const isDrop = form.range === 'drop';
+  const isVolts =
+    before.value >= leastVolts ||
+    (isDrop && (before.value === 0 || (isJoined && before.value <= mostDrop)));
   const isNoTeen = before.value === 0 || figure.value < 10 || figure.value >= 20;
-  if (!isBehindUnit && !(isBare && isVolts && isNoTeen && (isInWords || isJoined)))
+  if (!isBehindUnit && !(isBare && isVolts && isNoTeen && (isAlikeSaid || isJoined)))
     return undefined;
   const digits = `${before.digits}${before.decimals > 0 ? '' : '.'}${isOh ? '0' : ''}${figure.digits}`;
   return {
@@ -244,8 +250,11 @@ function isOnly([token, more]: readonly Token[], words: readonly string[]): bool
   return token?.kind === 'word' && more === undefined && words.includes(token.text);
 }
 
-/** Below that, two numbers in words are two numbers. */
+/** Below that, two numbers are two numbers. */
 const leastVolts = 8;
+
+/** V. No more is lost where people tell the tenths apart from the volts. */
+const mostDrop = 5;
 
 /** "Zwölf dreiviertel", "onze volts trois quarts": a whole number and a part of one in words. */
 function joinFraction(before: SaidFigure, figure: SaidFigure): SaidFigure | undefined {

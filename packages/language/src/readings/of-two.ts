@@ -19,7 +19,14 @@ export function readOfTwo(
 ): SaidReading | Doubtful | undefined {
   const form = context.inHand?.check.form;
   if (form?.kind !== 'reading' || form.range !== 'drop') return undefined;
-  const figures = findFigures(tokens, context).filter((figure) => !isCount(figure));
+  const said = findFigures(tokens, context).filter((figure) => !isCount(figure));
+  // "80 mV the worse one, the other was 20".
+  const isInMilli = said.some(({ unit }) => unit === 'mV');
+  const figures = said.map((figure) =>
+    isInMilli && figure.unit === undefined && isTooMuchLost(figure)
+      ? { ...figure, unit: 'mV' }
+      : figure,
+  );
   const [first] = figures;
   if (first === undefined || figures.some(({ unit }) => !isAlike(unit ?? 'V', form.unit)))
     return undefined;

@@ -241,10 +241,10 @@ export const deWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pins, klemme, kl, um halb, halb, um viertel nach, um viertel vor, messbereich, bereich, baujahr, bj, zylinder, zelle, spitze, in der spitze, spitzenwert, auf stellung, eingestellt auf, gekostet, im ersten moment, kurz auf, gestellt auf, gedreht auf, ebene, etage, deck, stock, untergeschoss
+      pin, pins, klemme, kl, um halb, halb, um viertel nach, um viertel vor, messbereich, bereich, baujahr, bj, zylinder, zelle, spitze, in der spitze, spitzenwert, auf stellung, eingestellt auf, gekostet, im ersten moment, kurz auf, gestellt auf, gedreht auf, ebene, etage, deck, stock, untergeschoss, garantie, gewährleistung, garantie sind, garantie von
     `),
     asideBehind: list(`
-      uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich, gleichspannung, volt gleichspannung, er bereich, v gleichspannung, heut nacht, heute nacht, in der nacht, nachts, heut früh, heute früh, anläufe, anläufen, anlauf, durchgänge, durchgängen
+      uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich, gleichspannung, volt gleichspannung, er bereich, v gleichspannung, heut nacht, heute nacht, in der nacht, nachts, heut früh, heute früh, anläufe, anläufen, anlauf, durchgänge, durchgängen, garantie, gewährleistung, jahre garantie, quadrat, er kabel, quadratmillimeter, er quadrat, qmm, mm2
     `),
     engine: list(`
       benziner, diesel, motor, tdi, hdi, liter, hubraum, turbo, benzin, dieselmotor
@@ -262,13 +262,19 @@ export const deWords: Words = {
       `springt hin, hin und her, springt dauernd, schwankt dauernd, wechselt dauernd, wechselt ständig, ändert sich dauernd, ändert sich ständig, springt immer, springt rum`,
     ),
     past: list(`
-      gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche, davor, früher, hatte, hatten, lag, letztes mal, beim letzten mal, am anfang, im stand
+      gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche, davor, früher, hatte, hatten, lag, letztes mal, beim letzten mal, am anfang, im stand, vorm, vor dem, fing bei, fing mit, begann bei, begann mit, startete bei, erst
     `),
     present: list(`
-      jetzt, heute, nun, aktuell, gerade, momentan, inzwischen, mittlerweile
+      jetzt, heute, nun, aktuell, gerade, momentan, inzwischen, mittlerweile, am ende, am schluss, zum schluss, zuletzt, schließlich, endete bei, letztlich
     `),
     expected: list(`
-      sollte, sollten, müsste, müssten, erwartet, statt, anstatt, normal wäre, normal wären, anstelle, anstelle von, im vergleich zu, verglichen mit, gegenüber, sollt, müsst, haben sollte
+      sollte, sollten, müsste, müssten, erwartet, statt, anstatt, normal wäre, normal wären, anstelle, anstelle von, im vergleich zu, verglichen mit, gegenüber, sollt, müsst, haben sollte, soll, sollen, grenze, grenzwert, vorgabe, will man, will ich
+    `),
+    felt: list(`
+      gefühlt, gefühlte, gefühlten, im wind, mit wind, fühlt sich an wie
+    `),
+    concludes: list(`
+      also, macht, folglich, somit, demnach, sprich, ergo
     `),
     changes: list(`
       fällt, fiel, gefallen, sinkt, sank, gesunken, sackt, sackte, geht, ging, bricht, brach, rutscht, rutschte, steigt, stieg, runter, herunter, hinunter, rauf, pendelt sich bei, pendelt sich auf, pendelt sich ein bei, einpendelt, stabilisiert sich bei, bleibt bei, bleibt dann bei, dann bei, eingebrochen, abgesackt, absackt, kommt, runter auf, stürzt, stürzte, klettert, kletterte, gestiegen, springt
@@ -279,7 +285,7 @@ export const deWords: Words = {
     until: list(`
       bis zu
     `),
-    barely: [],
+    barely: list(`keine, nicht ganz, minimal, minimum, mindestens`),
     moments: list(`
       während, wenn, beim, als, sobald, wo, solange, derweil
     `),
@@ -296,7 +302,7 @@ export const deWords: Words = {
       säureheber, aräometer, säuredichte, dichte, hydrometer, säure, refraktometer
     `),
     label: list(`
-      etikett, aufkleber, typenschild, nennwert, aufdruck, steht drauf, draufsteht, schild, kälteprüfstrom, aufgedruckt, aufgedruckte, drauf stehen, draufstehen, nennstrom, beschriftet, draufgedruckt, steht auf der batterie, laut etikett, laut aufdruck, aufschrift, auf der batterie steht, batterie steht, steht auf dem akku, auf dem akku steht, angegeben, angegeben mit, laut batterie
+      etikett, aufkleber, typenschild, nennwert, aufdruck, steht drauf, draufsteht, schild, kälteprüfstrom, aufgedruckt, aufgedruckte, drauf stehen, draufstehen, nennstrom, beschriftet, draufgedruckt, steht auf der batterie, laut etikett, laut aufdruck, aufschrift, auf der batterie steht, batterie steht, steht auf dem akku, auf dem akku steht, angegeben, angegeben mit, laut batterie, auf der batterie stehen, batterie stehen, drauf steht, auf dem akku stehen, steht auf der, stehen auf der, aufm akku steht, aufm akku stehen
     `),
     outOf: list(`
       von, aus
@@ -357,10 +363,10 @@ export const deWords: Words = {
       glatt, glatte, ganze, ganzen, rund, genau, gerade, satte, volle, vollen, ungerade
     `),
     ratedAt: list(`
-      bei einer, bei der, an einer, an der, auf einer, von einer, von, ist eine, bei ner, an ner
+      bei einer, bei der, an einer, an der, auf einer, von einer, von, ist eine, bei ner, an ner, spule mit, spule hat
     `),
     allOff: list(`
-      alles aus, alles ausgeschaltet, alles abgeschaltet, alles ist aus, alles abgestellt, zündung aus, motor aus, ohne verbraucher, verbraucher aus, in ruhe, im ruhezustand, ruhespannung, allem aus, bei allem aus, allem ausgeschaltet, alles aus gemacht
+      alles aus, alles ausgeschaltet, alles abgeschaltet, alles ist aus, alles abgestellt, zündung aus, motor aus, ohne verbraucher, verbraucher aus, in ruhe, im ruhezustand, ruhespannung, allem aus, bei allem aus, allem ausgeschaltet, alles aus gemacht, unbelastet, ohne last
     `),
   },
   negators: list(`

@@ -183,10 +183,10 @@ export const enWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pins, terminal, terminals, set to, set it to, range of, past, quarter to, cylinder, cylinders, cell, cells, number, model, year, peak, peaked at, peaks at, spiked at, spikes to, spike of, cost me, paid, peaked, peaked near, peaked around, spiked, set on, switched to, turned to, dialled to, floor, level
+      pin, pins, terminal, terminals, set to, set it to, range of, past, quarter to, cylinder, cylinders, cell, cells, number, model, year, peak, peaked at, peaks at, spiked at, spikes to, spike of, cost me, paid, peaked, peaked near, peaked around, spiked, set on, switched to, turned to, dialled to, floor, level, guarantee, guaranteed, guaranteed for, warranty, warranty of, warranty is
     `),
     asideBehind: list(`
-      am, pm, o clock, oclock, this morning, this afternoon, this evening, in the morning, in the afternoon, in the evening, at night, tries, try, times, time, attempts, attempt, goes, cell, cells, cylinder, cylinders, pot, range, scale, setting, dc range, volt range, quid, euro, euros, pounds, dollars, bucks, dollar, big studs, big, large, door, doors, miles, km, metre, metres, meters, feet, foot, measurements, readings, turns, people, leads, wires, studs, digit, digits, counts, amp fuse, a fuse, dc, takes, retries, shots, second mark
+      am, pm, o clock, oclock, this morning, this afternoon, this evening, in the morning, in the afternoon, in the evening, at night, tries, try, times, time, attempts, attempt, goes, cell, cells, cylinder, cylinders, pot, range, scale, setting, dc range, volt range, quid, euro, euros, pounds, dollars, bucks, dollar, big studs, big, large, door, doors, miles, km, metre, metres, meters, feet, foot, measurements, readings, turns, people, leads, wires, studs, digit, digits, counts, amp fuse, a fuse, dc, takes, retries, shots, second mark, guarantee, warranty, years guarantee, years warranty, of guarantee, of warranty, square, squares, mm square, square cable, sq mm, mm2
     `),
     engine: list(`
       engine, petrol, diesel, litre, liter, turbo, tdi, hdi, dci, gasoline, petrol engine, diesel engine, motor
@@ -204,13 +204,19 @@ export const enWords: Words = {
       `keeps changing, keeps jumping, keeps moving, keeps flicking, jumping between, changing between, flicks between, back and forth, jumps about, jumping about, flips between, flicking between, hops between, swings between, bounces between, between the two`,
     ),
     past: list(`
-      yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with, used to, before that, was at, had been, last time, to start with, at the start, initially
+      yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with, used to, before that, was at, had been, last time, to start with, at the start, initially, started at, started out at, was reading, thought it said
     `),
     present: list(`
-      now, today, tonight, right now, at the moment, currently, this morning it is, its now
+      now, today, tonight, right now, at the moment, currently, this morning it is, its now, in the end, at the end, ended up at, ended on, ended at, finally, the last i saw, final reading, last reading
     `),
     expected: list(`
-      should be, should read, supposed to be, expecting, expected, expect, meant to be, ought to be, hoping for, instead of, rather than, normal is, in place of, versus, vs, compared to, compared with, as against, should have, ought to have, should get, should show
+      should be, should read, supposed to be, expecting, expected, expect, meant to be, ought to be, hoping for, instead of, rather than, normal is, in place of, versus, vs, compared to, compared with, as against, should have, ought to have, should get, should show, want, wants, wanted, need, needs, ideally, is alright, is ok, limit, limit is, minimum is
+    `),
+    felt: list(`
+      feels like, felt like, feels more like, wind chill, with the wind, in the wind
+    `),
+    concludes: list(`
+      so, thats, makes it, which makes, so its, so thats, therefore, id go with, going with, go with
     `),
     changes: list(`
       dropped, drops, drop, dropping, fell, falls, falling, fall, went, goes, going, gone, went down, dips, dipped, sank, sinks, sags, sagged, crashed, crashes, plummets, plummeted, plunges, plunged, dives, dived, dove, slumps, slumped, slides, slid, sagging, down to, up to, tumbles, came down, comes down, rose, rises, climbed, climbs, came up, went up, changed, changes, settles at, settled at, settles to, settled to, settles on, settled on, settling at, stays at, up, is up, nosedives, nosedived, jumps, jumped
@@ -238,7 +244,7 @@ export const enWords: Words = {
       hydrometer, specific gravity, gravity, density, sg, acid, refractometer
     `),
     label: list(`
-      label, label says, sticker, rated, rating, rated at, written on the battery, stamped, nameplate, printed on it, stamped on it, printed on the battery, marked, marked as, on the case, spec, specced, the label, battery says, printed on battery, written on it, says on the battery, battery label
+      label, label says, sticker, rated, rating, rated at, written on the battery, stamped, nameplate, printed on it, stamped on it, printed on the battery, marked, marked as, on the case, spec, specced, the label, battery says, printed on battery, written on it, says on the battery, battery label, battery is rated, the battery is rated, battery is marked, on the battery it says
     `),
     outOf: list(`
       out of, of, of a possible, from
@@ -299,10 +305,10 @@ export const enWords: Words = {
       whole, round, flat, dead, even, near enough, exactly, ish, or so, dead on, bang on
     `),
     ratedAt: list(`
-      on a, out of, of a, for a, off a, on the, from a, its a, it is a, battery of
+      on a, out of, of a, for a, off a, on the, from a, its a, it is a, battery of, coil is, coil of
     `),
     allOff: list(`
-      everything off, with everything off, everything switched off, everything turned off, all off, with all off, all switched off, all turned off, engine off, ignition off, nothing on, key out, at rest, resting
+      everything off, with everything off, everything switched off, everything turned off, all off, with all off, all switched off, all turned off, engine off, ignition off, nothing on, key out, at rest, resting, no load, with no load, off load
     `),
   },
   negators: list(`

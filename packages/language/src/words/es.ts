@@ -291,10 +291,10 @@ export const esWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pines, borne, bornes, terminal, terminales, a las, las, a la, escala de, rango de, escala, posición de, calibre de, modelo, año, cilindro, pico de, pico, llega a un pico de, costó, pagué, celda, vaso, picó a, picó, puesto en, ajustado en, ajustado a, seleccionado, planta, piso, sótano, nivel
+      pin, pines, borne, bornes, terminal, terminales, a las, las, a la, escala de, rango de, escala, posición de, calibre de, modelo, año, cilindro, pico de, pico, llega a un pico de, costó, pagué, celda, vaso, picó a, picó, puesto en, ajustado en, ajustado a, seleccionado, planta, piso, sótano, nivel, garantía, garantía de, garantizada por, cable de, segundo, al segundo
     `),
     asideBehind: list(`
-      de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas, en continua, voltios continua, dc, esta noche, por la noche, anoche, esta mañana, intentonas, pasadas, tomas, lecturas
+      de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas, en continua, voltios continua, dc, esta noche, por la noche, anoche, esta mañana, intentonas, pasadas, tomas, lecturas, de garantía, años de garantía, garantía, mm cuadrados, cuadrados, mm2, milímetros
     `),
     engine: list(`
       motor, gasolina, diésel, diesel, litros, nafta, turbo, tdi, hdi, motor de, es un
@@ -303,7 +303,7 @@ export const esWords: Words = {
       perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal, digamos, exactamente, exacto, pongamos, o sea, para ser exactos, concretamente, en concreto
     `),
     settles: list(`
-      póngale, ponle, ponga, póngalo, dejémoslo en, déjalo en, déjelo en, digámosle, échale, anota, anote
+      póngale, ponle, ponga, póngalo, dejémoslo en, déjalo en, déjelo en, digámosle, échale, anota, anote, pon, ponga usted, apunta, apúntame
     `),
     again: list(`
       dos veces, 2 veces, la otra vez, otra vez me, segunda vez, segundo intento, segunda medición, cuál tomo, cuál pongo, cuál vale, cuál es, cuál uso, cuál anoto, cuál de, cuál le, cuál será, no sé cuál, con cuál
@@ -312,13 +312,19 @@ export const esWords: Words = {
       `va saltando, va cambiando, va variando, cambia todo el, cambia a cada, no para de cambiar, no para de saltar, salta de uno, baila entre`,
     ),
     past: list(`
-      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar
+      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar, empezó en, empieza en, arrancó en, comenzó en
     `),
     present: list(`
-      ahora, hoy, ahorita, actualmente, ya, en este momento
+      ahora, hoy, ahorita, actualmente, ya, en este momento, al final, al último, lo último, por último, terminó en, acabó en, finalmente, último que vi, a lo último
     `),
     expected: list(`
-      debería, debería ser, debería dar, debería estar, debería marcar, tendría que, se supone, esperaba, en vez de, en lugar de, lo normal, frente a, frente a los, comparado con, en comparación con, en vez de los, en lugar de los
+      debería, debería ser, debería dar, debería estar, debería marcar, tendría que, se supone, esperaba, en vez de, en lugar de, lo normal, frente a, frente a los, comparado con, en comparación con, en vez de los, en lugar de los, límite, pide, piden, piden un, lo ideal
+    `),
+    felt: list(`
+      sensación, sensación térmica, se siente como, se sienten como, parecen, con el viento, con viento
+    `),
+    concludes: list(`
+      así que, o sea, entonces, por tanto, es decir, total, cuento
     `),
     changes: list(`
       baja, bajó, bajo, bajando, cayendo, hasta, cae, se cae, cayó, pasa, pasó, pasaba, va, fue, sube, subió, desciende, se va, se fue, se hunde, cambia, cambió, se estabiliza en, se queda en, se quedó en, queda en, quedó en, termina en, luego se estabiliza en, se viene abajo
@@ -329,7 +335,7 @@ export const esWords: Words = {
     until: list(`
       hasta
     `),
-    barely: [],
+    barely: list(`mínimo, como mínimo`),
     moments: list(`
       mientras, cuando, al, durante, con mi, con el, con la, con un, con una, en cuanto
     `),
@@ -346,7 +352,7 @@ export const esWords: Words = {
       hidrómetro, densímetro, densidad, gravedad, pesa ácido, ácido, densimetro, pesaacidos
     `),
     label: list(`
-      etiqueta, pegatina, nominal, nominales, placa, calcomanía, pone en la batería, rótulo, impreso en la batería, viene en la batería, marcada, marcado, impreso, especificada, según la etiqueta, rotulada, cartel, cartelito, adhesivo, la batería dice, la batería pone
+      etiqueta, pegatina, nominal, nominales, placa, calcomanía, pone en la batería, rótulo, impreso en la batería, viene en la batería, marcada, marcado, impreso, especificada, según la etiqueta, rotulada, cartel, cartelito, adhesivo, la batería dice, la batería pone, pone la etiqueta, pone en la pegatina, en la batería pone, en la batería dice, trae la etiqueta
     `),
     outOf: list(`
       de, sobre, de los
@@ -407,10 +413,10 @@ export const esWords: Words = {
       enteros, redondos, justos, justitos, pelados, pelado, clavados, exactos, en punto, completos, pelaos, clavaos, rasos
     `),
     ratedAt: list(`
-      en la de, en una de, en una, en la, de una de, y es de, es de, para una de, de los, batería de, siendo de
+      en la de, en una de, en una, en la, de una de, y es de, es de, para una de, de los, batería de, siendo de, bobina de, relé de, sistema de
     `),
     allOff: list(`
-      todo apagado, con todo apagado, todo está apagado, todo desconectado, todo quitado, sin nada encendido, nada encendido, contacto quitado, motor apagado, en reposo, en vacío
+      todo apagado, con todo apagado, todo está apagado, todo desconectado, todo quitado, sin nada encendido, nada encendido, contacto quitado, motor apagado, en reposo, en vacío, sin carga, quieto, sin darle, parado
     `),
   },
   negators: list(`

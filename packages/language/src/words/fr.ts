@@ -196,10 +196,10 @@ export const frWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      broche, broches, borne, bornes, calibre, calibre de, gamme, position, cylindre, élément, pic à, pointe à, pointe de, pic de, pic, modèle, année, payé, payée, payer, crête, réglé sur, réglée sur, réglé sur le, réglé à, mis sur, sur le calibre, niveau, étage, sous sol
+      broche, broches, borne, bornes, calibre, calibre de, gamme, position, cylindre, élément, pic à, pointe à, pointe de, pic de, pic, modèle, année, payé, payée, payer, crête, réglé sur, réglée sur, réglé sur le, réglé à, mis sur, sur le calibre, niveau, étage, sous sol, garantie, garantie de, garanti, garantie pour, câble de
     `),
     asideBehind: list(`
-      heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points, dc, en continu, continu, cette nuit, la nuit, dans la nuit, coups, prises, passages, lectures, tentative, e tentative
+      heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points, dc, en continu, continu, cette nuit, la nuit, dans la nuit, coups, prises, passages, lectures, tentative, e tentative, de garantie, garantie, carrés, carré, mm carrés, mm2, mm
     `),
     engine: list(`
       essence, diesel, moteur, litres, tdi, hdi, dci, turbo, gasoil, cylindrée
@@ -217,13 +217,19 @@ export const frWords: Words = {
       `ça saute, ça change tout, ça change sans, n'arrête pas de changer, arrête pas de changer, arrête pas de bouger, ça bouge tout, ça varie`,
     ),
     past: list(`
-      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait, d abord
+      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait, d abord, commence à, commençait à, partait de, débutait à
     `),
     present: list(`
-      maintenant, aujourd hui, là, à présent, actuellement, ce matin, en ce moment
+      maintenant, aujourd hui, là, à présent, actuellement, ce matin, en ce moment, à la fin, au final, finalement, pour finir, finit à, en dernier
     `),
     expected: list(`
-      devrait, censé, censée, au lieu de, normalement, attendais, attendait, à la place de, à la place des, à la place du, contre, par rapport à, comparé à, au lieu des, au lieu du, devrais, devraient, aurais dû, aurait dû, faudrait
+      devrait, censé, censée, au lieu de, normalement, attendais, attendait, à la place de, à la place des, à la place du, contre, par rapport à, comparé à, au lieu des, au lieu du, devrais, devraient, aurais dû, aurait dû, faudrait, limite, idéalement, il faut, il en faut, faut
+    `),
+    felt: list(`
+      ressenti, ressentie, on dirait, au vent, avec le vent, en ressenti
+    `),
+    concludes: list(`
+      donc, soit, du coup, ce qui fait, ça fait
     `),
     changes: list(`
       chute, chuté, tombe, tombé, descend, descendu, baisse, baissé, passe, passé, passait, va, monte, monté, remonte, plonge, s effondre, s écroule, dégringole, se stabilise à, stabilisé à, se stabilise, se cale à, s établit à, stabilise à, reste à, retombe à, jusqu à, descendant, tombant
@@ -251,7 +257,7 @@ export const frWords: Words = {
       pèse-acide, pese acide, densimètre, densité, hydromètre, acide, réfractomètre
     `),
     label: list(`
-      étiquette, autocollant, nominal, nominale, marqué dessus, écrit dessus, plaque, imprimé dessus, inscrit dessus, marqué sur la batterie, marqué, marquée, inscrit, inscrite, indiquée, sur l étiquette, annoncée, donnée pour, la batterie dit, écrit sur la batterie, sur la batterie c est écrit
+      étiquette, autocollant, nominal, nominale, marqué dessus, écrit dessus, plaque, imprimé dessus, inscrit dessus, marqué sur la batterie, marqué, marquée, inscrit, inscrite, indiquée, sur l étiquette, annoncée, donnée pour, la batterie dit, écrit sur la batterie, sur la batterie c est écrit, sur la batterie, dessus c est marqué, dessus il est marqué, c est écrit
     `),
     outOf: list(`
       sur, de
@@ -312,10 +318,10 @@ export const frWords: Words = {
       rond, ronds, tout rond, tout ronds, pile, entiers, juste, tout juste, net, bien ronds, et un chouïa
     `),
     ratedAt: list(`
-      pour une, sur une, sur la, sur du, pour du, d une, c est une, dans une, batterie de, sur une batterie de
+      pour une, sur une, sur la, sur du, pour du, d une, c est une, dans une, batterie de, sur une batterie de, bobine de, relais de
     `),
     allOff: list(`
-      tout éteint, tout est éteint, tout coupé, tout est coupé, tout à l arrêt, contact coupé, moteur coupé, moteur éteint, rien d allumé, au repos, à vide, à l arrêt, à l arret, tout arrêté, tout débranché
+      tout éteint, tout est éteint, tout coupé, tout est coupé, tout à l arrêt, contact coupé, moteur coupé, moteur éteint, rien d allumé, au repos, à vide, à l arrêt, à l arret, tout arrêté, tout débranché, sans charge, sans rien
     `),
   },
   negators: list(`

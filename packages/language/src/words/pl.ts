@@ -305,10 +305,10 @@ export const plWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pinie, pinu, zacisk, zacisku, styk, styku, o, o godzinie, godzina, godz, na zakresie, zakres, zakresie, rocznik, cylinder, cela, w piku, szczyt, w szczycie, za, kosztował, kosztowała, pik, pik poboru, w pierwszej chwili, skoczyło do, ustawiony na, ustawiona na, ustawione na, nastawiony na, przełączony na, ustawiłem na, poziom, poziomie, piętro, piętrze, skacze na, skacze do, skacze pod, skoczyło pod, skoczyło na, podskoczyło do, skok do, skok na, wskoczyło na
+      pin, pinie, pinu, zacisk, zacisku, styk, styku, o, o godzinie, godzina, godz, na zakresie, zakres, zakresie, rocznik, cylinder, cela, w piku, szczyt, w szczycie, za, kosztował, kosztowała, pik, pik poboru, w pierwszej chwili, skoczyło do, ustawiony na, ustawiona na, ustawione na, nastawiony na, przełączony na, ustawiłem na, poziom, poziomie, piętro, piętrze, skacze na, skacze do, skacze pod, skoczyło pod, skoczyło na, podskoczyło do, skok do, skok na, wskoczyło na, gwarancja, gwarancję, gwarancji, gwarancja na, gwarancję na, gwarancja jest na, kabel, przewód
     `),
     asideBehind: list(`
-      rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie, dc, prądu stałego, nocą, tej nocy, dziś w nocy, podejścia, podejść, podejściach, odczyty, odczytów, próbie, sekundzie, sekundzie testu
+      rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie, dc, prądu stałego, nocą, tej nocy, dziś w nocy, podejścia, podejść, podejściach, odczyty, odczytów, próbie, sekundzie, sekundzie testu, gwarancji, gwarancja, gwarancję, kwadrat, kwadratów, mm2, milimetrów, mm
     `),
     engine: list(`
       benzyna, diesel, silnik, silnika, litra, litrów, benzyniak, tdi, hdi, turbo, pojemność, pojemności
@@ -326,13 +326,19 @@ export const plWords: Words = {
       `skacze, waha się, ciągle się zmienia, cały czas się zmienia, wciąż się zmienia, zmienia się cały, zmienia się ciągle, raz tak raz tak`,
     ),
     past: list(`
-      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było
+      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było, zaczęło od, zaczęło się od, zaczynało od, pierwszy raz
     `),
     present: list(`
-      teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili
+      teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili, na końcu, pod koniec, na koniec, w końcu, ostatecznie, finalnie
     `),
     expected: list(`
-      powinno, powinien, powinna, powinno być, zamiast, spodziewałem się, spodziewałam się, normalnie, w miejsce, w porównaniu do, w porównaniu z, w stosunku do, zamiast tych
+      powinno, powinien, powinna, powinno być, zamiast, spodziewałem się, spodziewałam się, normalnie, w miejsce, w porównaniu do, w porównaniu z, w stosunku do, zamiast tych, norma, norma to, powinny, granica, ma być, w normie, będzie
+    `),
+    felt: list(`
+      odczuwalna, odczuwalnie, odczuwalne, odczuwalnej, na wietrze, przy wietrze, z wiatrem
+    `),
+    concludes: list(`
+      czyli, więc, zatem, wychodzi, czyli jakieś
     `),
     changes: list(`
       spada, spadło, spadł, spadła, spadek, siada, siadło, siadł, leci, zleciało, opada, opadło, schodzi, zeszło, zjeżdża, zjechało, idzie, poszło, rośnie, wzrosło, podskoczyło, skoczyło, stabilizuje się na, ustabilizowało się na, ustaliło się na, zatrzymuje się na, zostaje na, staje na, trzyma się na, wraca na, przechodzi
@@ -341,7 +347,7 @@ export const plWords: Words = {
       z, ze
     `),
     until: [],
-    barely: [],
+    barely: list(`niecałe, niecałych, niespełna`),
     moments: list(`
       jak, gdy, kiedy, podczas, przy, w trakcie, w czasie, podczas gdy
     `),
@@ -358,7 +364,7 @@ export const plWords: Words = {
       areometr, areometrem, aerometr, aerometrem, gęstość, gęstości, kwas, kwasu, elektrolit, elektrolitu, kwasomierz
     `),
     label: list(`
-      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, tabliczka, tabliczce, nadruk, nominalnie, na obudowie, nadrukowane, na etykietce, napisane na akumulatorze, oznaczony, oznaczona, napis, na tabliczce, opisany, na etykiecie, nominał, napisane, jest napisane, na akumulatorze jest, na akumulatorze pisze, nominale, nominał, znamionowe, znamionowych, przy nominale
+      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, tabliczka, tabliczce, nadruk, nominalnie, na obudowie, nadrukowane, na etykietce, napisane na akumulatorze, oznaczony, oznaczona, napis, na tabliczce, opisany, na etykiecie, nominał, napisane, jest napisane, na akumulatorze jest, na akumulatorze pisze, nominale, nominał, znamionowe, znamionowych, przy nominale, na baterii pisze, na akumulatorze stoi, na aku pisze, na aku jest
     `),
     outOf: list(`
       z, na
@@ -370,7 +376,7 @@ export const plWords: Words = {
       bez, minus, mniej
     `),
     oneBefore: list(`
-      ma, od, po, przez, około, jakiś, jakieś, z, minął, prawie, chyba, będzie, to, cały, całego, pełny
+      ma, od, po, przez, około, jakiś, jakieś, z, minął, prawie, chyba, będzie, to, cały, całego, pełny, czyli
     `),
     oneBehind: list(`
       temu, ma, będzie, minie, minął, wstecz
@@ -421,10 +427,10 @@ export const plWords: Words = {
       równe, równo, pełne, całe, okrągłe, dokładnie, równiutko, równych, pełnych
     `),
     ratedAt: list(`
-      na akumulatorze, w akumulatorze, z akumulatora, na takim, to akumulator, na baterii
+      na akumulatorze, w akumulatorze, z akumulatora, na takim, to akumulator, na baterii, cewka na, przekaźnik na
     `),
     allOff: list(`
-      wszystko wyłączone, wszystko powyłączane, wszystkim wyłączonym, wszystko zgaszone, wyłączonym wszystkim, zapłon wyłączony, wyłączonym zapłonie, silnik wyłączony, bez obciążenia, w spoczynku, na spoczynku, spoczynkowe
+      wszystko wyłączone, wszystko powyłączane, wszystkim wyłączonym, wszystko zgaszone, wyłączonym wszystkim, zapłon wyłączony, wyłączonym zapłonie, silnik wyłączony, bez obciążenia, w spoczynku, na spoczynku, spoczynkowe, bez niczego, na postoju
     `),
   },
   negators: list(`
