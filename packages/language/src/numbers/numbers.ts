@@ -54,7 +54,11 @@ function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): 
     readFigure(tokens, at) ?? readDigits(tokens, at, said) ?? readSaid(tokens, at, said);
   if (whole === undefined)
     return (
-      readFraction(tokens, at, said) ?? readPoint({ number: integer(0), end: at }, tokens, said)
+      readFraction(tokens, at, said) ??
+      // "Con 3 grados": with, where nothing stands before it.
+      (said.words.fillers.includes(wordAt(tokens, at) ?? '')
+        ? undefined
+        : readPoint({ number: integer(0), end: at }, tokens, said))
     );
   const withPoint = readPoint(whole, tokens, said);
   if (withPoint !== undefined) return withPoint;
@@ -116,7 +120,8 @@ function isBehindWhole(tokens: readonly Token[], at: number, said: NumberWords):
   const isSmall =
     next?.kind === 'word' && (fillers.includes(next.text) || besideFigures.includes(next.text));
   // A pronoun is a small word: "bricht auf elf ein".
-  const isEnd = next === undefined && !fillers.includes(wordAt(tokens, at) ?? '');
+  const one = wordAt(tokens, at) ?? '';
+  const isEnd = next === undefined && ![...fillers, ...besideFigures].includes(one);
   return isVolts && (isSmall || next?.kind === 'mark' || isEnd);
 }
 
@@ -125,8 +130,9 @@ function isBelow(tokens: readonly Token[], at: number, { words }: NumberWords): 
   const next = tokens[at + 1];
   return (
     words.minus.includes(wordAt(tokens, at - 1) ?? '') &&
-    (next?.kind !== 'word' || words.fillers.includes(next.text)) &&
-    !tokens.some(({ kind }) => kind === 'number')
+    (next === undefined ||
+      ((next.kind !== 'word' || words.fillers.includes(next.text)) &&
+        !tokens.some(({ kind }) => kind === 'number')))
   );
 }
 

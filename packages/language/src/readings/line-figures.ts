@@ -88,7 +88,7 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
   const figures = tokens.flatMap((token, start): SaidFigure[] => {
     if (token.kind !== 'number' || inNames.has(start)) return [];
     if (isPartOfAnother(tokens, start, lexicon) || isOfBelow(tokens, start, lexicon)) return [];
-    const unit = lexicon.readUnit(tokens, start + 1);
+    const unit = unitBehind(tokens, start, context);
     const end = start + 1 + (unit?.length ?? 0);
     const half = fractionBehind(tokens, end, lexicon);
     const behind = half?.end ?? end;
@@ -123,6 +123,23 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
       context,
     ),
   );
+}
+
+/** The unit behind a number; the c of "0,05 c bon" is no degree where none is asked. */
+function unitBehind(
+  tokens: readonly Token[],
+  at: number,
+  context: LineContext,
+): ReturnType<Lexicon['readUnit']> {
+  const { words, readUnit } = context.lexicon;
+  const [unit, next] = tokens.slice(at + 1, at + 3);
+  const isElided =
+    words.spelling?.elides === true &&
+    unit?.kind === 'word' &&
+    unit.text === 'c' &&
+    next?.kind === 'word' &&
+    unitHeld(context) !== 'Cel';
+  return isElided ? undefined : readUnit(tokens, at + 1);
 }
 
 /** How long was waited is no reading beside one: "12.4 after 15 seconds". */
@@ -188,6 +205,9 @@ function joinTimes(
   tokens: readonly Token[],
   { inHand, lexicon: { words } }: Pick<LineContext, 'inHand' | 'lexicon'>,
 ): SaidFigure | undefined {
+  // "2h15".
+  const isMinutes = before.unit === 'h' && figure.unit === undefined && figure.decimals === 0;
+  if (isMinutes && before.end === figure.start) return { ...before, end: figure.end };
   // A year and its number may be one word: "un año".
   const isYears = inHand?.check.form.kind === 'reading' && inHand.check.form.unit === 'a';
   const isOneWord = isYears && before.inWords === true;

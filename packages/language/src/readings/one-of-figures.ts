@@ -98,9 +98,9 @@ function othersOf(
     ofVehicle,
     nominal,
     recovered,
+    asides,
     before,
     became,
-    asides,
     repeated,
   ];
   for (const way of ways) {
@@ -155,6 +155,8 @@ function takesBack(between: readonly Token[], context: LineContext): boolean {
     const isTwice = next?.kind === 'word' && next.text === word.text;
     return next?.kind === 'mark' || isTwice || phraseAt(between, at + 1, instead) > 0;
   };
+  const spoken = between.filter(({ kind }) => kind !== 'mark');
+  const isAtEnd = endsWithPhrase(spoken, spoken.length, instead);
   let isSaid = false;
   let reasons = 0;
   let at = 0;
@@ -166,8 +168,8 @@ function takesBack(between: readonly Token[], context: LineContext): boolean {
     const rough = length > 0 ? 0 : isRough(at);
     if (length > 0 || isNo(at)) isSaid = true;
     else if (token?.kind !== 'mark' && !isSmall && !isAgain && rough === 0) {
-      // "24.8, no sorry, wrong truck, 12.3".
-      if (!isSaid || token?.kind !== 'word') return false;
+      // "24.8, no sorry, wrong truck, 12.3", "4 years, her husband corrects: 5".
+      if (!(isSaid || isAtEnd) || token?.kind !== 'word') return false;
       reasons += 1;
     }
     at += Math.max(length, rough, 1);
@@ -263,7 +265,7 @@ function rounded(
   ];
   const isRough = ({ start, end }: SaidFigure): boolean =>
     endsWithPhrase(tokens, start, hedges) ||
-    phraseAt(tokens, end, [...words.vague, ...roughly, ...round, ...less]) > 0;
+    phraseAt(tokens, end, [...words.vague, ...words.point, ...roughly, ...round, ...less]) > 0;
   const isOfDegrees = unitInHand(context) === 'Cel';
   return figures.flatMap((figure, index): Stretch[] => {
     const next = figures[index + 1];
@@ -367,7 +369,8 @@ function before(
     : said.map((own) => hasPhrase(own, expected));
   if (isExpected.includes(true) && isExpected.filter((one) => !one).length === 1)
     return figures.filter((_, index) => isExpected[index] === true);
-  const isNow = said.map((own) => hasPhrase(own, present));
+  const isNext = figures.map(({ start }) => endsWithPhrase(tokens, start, present));
+  const isNow = isNext.includes(true) ? isNext : said.map((own) => hasPhrase(own, present));
   const was = said.map((own) => hasPhrase(own, past) || hasPhrase(own, words.earlier));
   if (!isNow.includes(true)) return former(figures, tokens, { said, was, context });
   if (isNow.filter((one) => one).length !== 1) return [];
@@ -465,6 +468,9 @@ function became(
     hasPhrase(between, changes);
   if (!isChange) return [];
   const { inHand } = context;
+  // "9.9, up from 6".
+  if (!isFrom && endsWithPhrase(tokens, is.start, from) && inHand !== undefined)
+    return namesOther(tokens, context) ? [] : [is];
   const words = [...lead, ...between, ...tokens.slice(is.end)].filter(
     ({ kind }) => kind !== 'number',
   );

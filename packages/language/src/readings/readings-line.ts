@@ -125,7 +125,7 @@ function readOwn(
     return unclear('not-exact', kept);
   if (isDeniedAlone(kept, figures, context)) return unclear('not-exact', kept);
   const pieces = cutPieces(kept, figures, context);
-  const strange = isPlainReading(figures, context)
+  const strange = isPlainReading(figures, kept, context)
     ? []
     : pieces.flatMap((piece) => strangeUnit(kept, piece, context));
   if (strange.length > 0) {
@@ -184,14 +184,21 @@ function isAmperes({ unit, value }: SaidFigure): boolean {
  */
 function isPlainReading(
   [figure, more]: readonly SaidFigure[],
+  tokens: readonly Token[],
   { inHand, nominal, unitHere }: LineContext,
 ): boolean {
   const form = inHand?.check.form;
   if (figure === undefined || more !== undefined || form?.kind !== 'reading') return false;
+  const behind = tokens[figure.end];
+  // "1.42 kV", "0.35 kA".
+  if (figure.unit === undefined && behind?.kind === 'word' && kilo.test(behind.text)) return false;
   const value = { value: figure.value, unit: unitHere(form.unit) };
   const isFrost = form.unit === 'Cel' && figure.value < 0;
   return (figure.decimals > 0 || isFrost) && judgeFigure(value, form, nominal).type === 'plausible';
 }
+
+/** A thousand of the unit: `kv`, `kilovolt`, `كيلو`. */
+const kilo = /^(?:k[va]?|kilo[a-z]*|كيلو.*)$/u;
 
 /** True for the time of day: "son las doce y media". */
 function isOfClock(
@@ -222,7 +229,7 @@ function hasMore(
     (articles.includes(token.text) ||
       cardinals[token.text] === 1 ||
       Object.keys(cardinals).some((said) => said.startsWith(`${token.text} `)));
-  return figures.some(({ start, end, decimals }) => {
+  return figures.some(({ start, end, decimals, unit }) => {
     const behind = tokens.slice(end);
     const length = behind.findIndex(({ kind }) => kind === 'mark');
     const [join, ...rest] = length < 0 ? behind : behind.slice(0, length);
@@ -236,7 +243,8 @@ function hasMore(
     return (
       more.length > 0 &&
       rest.length <= mostOfMore &&
-      (more.every(isUnknown) || (isOne(rest[0]) && more.some(isUnknown)))
+      // "Six volts and flickers" tells of no more of them.
+      ((unit === undefined && more.every(isUnknown)) || (isOne(rest[0]) && more.some(isUnknown)))
     );
   });
 }

@@ -85,7 +85,8 @@ function frost(
   if (check === undefined || inHand === check) return undefined;
   const isSaid = isDegrees === true || (unit !== undefined && isAlike(unit, 'Cel'));
   if (unit !== undefined && !isSaid) return undefined;
-  if (value >= 0 || -value > mostFrost || decimals > 0) return undefined;
+  if (value >= 0) return isSaid ? mild(figure, tokens, { check, context }) : undefined;
+  if (-value > mostFrost || decimals > 0) return undefined;
   const isVolts = inHand !== undefined && unitOf(inHand) === 'V';
   const { asideBefore } = figureWordsOf(lexicon.words);
   // "Floor -2".
@@ -93,6 +94,25 @@ function frost(
   if (!isSaid && (isVolts || isBetweenPoles(start, tokens, context))) return undefined;
   const said = withTime({ start, end }, tokens, context);
   return asideOf(check, { ...figure, unit: unit ?? unitHere('Cel') }, { ...said, context });
+}
+
+/** °C. No air has more. */
+const mostHeat = 50;
+
+/** "Nippy at 4 degrees": what is told of the air beside an answer, and of no engine or key. */
+function mild(
+  figure: SaidFigure,
+  tokens: readonly Token[],
+  { check, context }: { readonly check: CheckPhrases; readonly context: LineContext },
+): Aside | undefined {
+  const { lexicon, inHand, unitHere } = context;
+  const { engine, vehicle } = figureWordsOf(lexicon.words);
+  if (figure.value > mostHeat || (inHand !== undefined && !isOfWords(inHand))) return undefined;
+  const { from, to } = clauseOf(figure, tokens, context);
+  const clause = tokens.slice(from, to);
+  if (hasPhrase(clause, [...engine, ...vehicle]) || speaksOfStart(clause, context)) return undefined;
+  const unit = figure.unit ?? unitHere('Cel');
+  return asideOf(check, { ...figure, unit }, { start: figure.start, end: figure.end, context });
 }
 
 /** A frost with the night in which it was: "minus 15 last night" does not tell that it stood. */
@@ -251,7 +271,7 @@ function clauseOf(
 }
 
 /** V. A battery at rest has no more: what is more is charged. */
-const mostAtRest = 13.2;
+export const mostAtRest = 13.2;
 
 /** True for a question answered in words, of which nothing is done to the battery. */
 function isOfWords({ check: { form, does } }: CheckPhrases): boolean {

@@ -205,7 +205,7 @@ export const deWords: Words = {
     d: ['tag', 'tage', 'tagen'],
     wk: ['woche', 'wochen'],
     mo: ['monat', 'monate', 'monaten'],
-    a: [...list(`jahr, jahre, jahren, jahre alt, jahr alt, jährchen, j`), ...ofYears],
+    a: [...list(`jahr, jahre, jahren, jahre alt, jahr alt, jährchen, winter, j`), ...ofYears],
     Hz: ['hz', 'hertz'],
     '/min': list(`
       u min, upm, rpm, umdrehungen, umdrehung, touren, umdrehungen pro minute,
@@ -229,7 +229,7 @@ export const deWords: Words = {
     kurz, etwas, knapp, bisschen, leicht, wenig, minimal, gerade, eben, hauch, bissl, tick
   `),
   vague: list(`
-    paar, mehrere, einige, und ein bisschen, und bisschen, und ein paar, und etwas, irgendwas, komma irgendwas, komma noch was, und noch was, und ein wenig, und ein paar zerquetschte, und a bissl, komma etwas, und ein bissl was, und a bisserl, und bissl was, irgendwas mit, komma nochwas, und irgendwas
+    paar, mehrere, einige, und ein bisschen, und bisschen, und ein paar, und etwas, irgendwas, komma irgendwas, komma noch was, und noch was, und ein wenig, und ein paar zerquetschte, und a bissl, komma etwas, und ein bissl was, und a bisserl, und bissl was, irgendwas mit, komma nochwas, und irgendwas, etwas mehr, bissl mehr, bisschen mehr, und a bissl was, a bissl was
   `),
   besideFigures: list(`
     bis, oder, auf, bei, in, mit, während, wenn, nach, vor, an, am, im, beim, von, für, als, hier,
@@ -237,7 +237,7 @@ export const deWords: Words = {
     waren, wird, und, aber, dann, der, die, das, den, dem, jetzt, bitte, danke, nur, wieder, so,
     ab, noch, eben, grad, gerade, sage, habe, hab, gemessen, abgelesen, angezeigt, zeigt, steht, stehen, liegt, liegen, an,
     rest, messung, messgerät, multimeter, voltmeter, gerät, insgesamt, alt, plus, ungefähr, circa,
-    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht, aus, raus, heraus, rein, durch, hin, ersetzen, tauschen, austauschen, nachladen, schwach, geworden, laut, lt, rum, herum
+    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht, aus, raus, heraus, rein, durch, hin, ersetzen, tauschen, austauschen, nachladen, schwach, geworden, laut, lt, rum, herum, mini, maxi
   `),
   figureWords: {
     asideBefore: list(`
@@ -250,7 +250,7 @@ export const deWords: Words = {
       benziner, diesel, motor, tdi, hdi, liter, hubraum, turbo, benzin, dieselmotor
     `),
     instead: list(`
-      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben, genau, sagen wir, sagen wir mal, sag ma, exakt, genauer, genau gesagt, um genau zu sein, sag mal
+      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben, genau, sagen wir, sagen wir mal, sag ma, exakt, genauer, genau gesagt, um genau zu sein, sag mal, oder eher, eher, korrigiert
     `),
     settles: list(`
       schreib, schreiben sie, nehmen wir, nimm
@@ -262,13 +262,13 @@ export const deWords: Words = {
       `springt hin, hin und her, springt dauernd, schwankt dauernd, wechselt dauernd, wechselt ständig, ändert sich dauernd, ändert sich ständig, springt immer, springt rum`,
     ),
     past: list(`
-      gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche, davor, früher, hatte, hatten, lag, letztes mal, beim letzten mal, am anfang, im stand, vorm, vor dem, fing bei, fing mit, begann bei, begann mit, startete bei, erst
+      gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche, davor, früher, hatte, hatten, lag, letztes mal, beim letzten mal, am anfang, im stand, vorm, vor dem, fing bei, fing mit, begann bei, begann mit, startete bei, erst, im neuzustand, als sie neu
     `),
     present: list(`
-      jetzt, heute, nun, aktuell, gerade, momentan, inzwischen, mittlerweile, am ende, am schluss, zum schluss, zuletzt, schließlich, endete bei, letztlich
+      jetzt, heute, nun, aktuell, gerade, momentan, inzwischen, mittlerweile, am ende, am schluss, zum schluss, zuletzt, schließlich, endete bei, letztlich, richtig gemessen, richtig, diesmal
     `),
     expected: list(`
-      sollte, sollten, müsste, müssten, erwartet, statt, anstatt, normal wäre, normal wären, anstelle, anstelle von, im vergleich zu, verglichen mit, gegenüber, sollt, müsst, haben sollte, soll, sollen, grenze, grenzwert, vorgabe, will man, will ich
+      sollte, sollten, müsste, müssten, erwartet, statt, anstatt, normal wäre, normal wären, anstelle, anstelle von, im vergleich zu, verglichen mit, gegenüber, sollt, müsst, haben sollte, soll, sollen, grenze, grenzwert, vorgabe, will man, will ich, sonst, normalerweise, normal, laut buch, handbuch, im handbuch, laut anleitung
     `),
     felt: list(`
       gefühlt, gefühlte, gefühlten, im wind, mit wind, fühlt sich an wie

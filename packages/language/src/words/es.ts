@@ -252,7 +252,7 @@ export const esWords: Words = {
     wk: ['semana', 'semanas'],
     mo: ['mes', 'meses'],
     a: list(`
-      año, años, ano, anos, añito, añitos, años de uso, años de edad
+      año, años, ano, anos, añito, añitos, años de uso, años de edad, inviernos
     `),
     Hz: ['hz', 'hercio', 'hercios', 'hertz', 'hertzios'],
     '/min': list(`
@@ -278,7 +278,7 @@ export const esWords: Words = {
     poco, pelín por, poco por, poquito por, pelo por, justo por, ligeramente por, algo por, poquito, pelín, pelo, algo, ligeramente, justo, apenas, tantito, pizca, nada, casi, lo más
   `),
   vague: list(`
-    unos, unas, par, varios, varias, cuantos, cuantas, pocos, y pico, y algo, algo, coma algo, punto algo, y tantos, y un poco, con algo, y un poquito, y monedas, coma y pico, y un pelín, y tanto, y un piquito, y un poquitín, y alguito
+    unos, unas, par, varios, varias, cuantos, cuantas, pocos, y pico, y algo, algo, coma algo, punto algo, y tantos, y un poco, con algo, y un poquito, y monedas, coma y pico, y un pelín, y tanto, y un piquito, y un poquitín, y alguito, un poco más, algo más, y feria, y un poco más, y picos
   `),
   besideFigures: list(`
     a, al, o, u, e, en, con, de, del, por, para, entre, desde, según, como, sin, cuando, mientras,
@@ -287,7 +287,7 @@ export const esWords: Words = {
     clavadas, y, pero, el, la, los, las, un, una, me, se, lo, le, yo, que, es, era, son, está,
     favor, gracias, solo, otra, vez, más, menos, pico, digamos, casi, aprox, aproximadamente,
     marca, da, dice, lee, mide, sale, indica, muestra, queda, lectura, medidor, multímetro,
-    voltímetro, polímetro, tester, probador, pinza, pantalla, total, ambos, ambas, cada, prueba, tiene, está a, clavado, clavada, reemplazar, reemplace, sustituir, cambiar, recargar, débil, pelaos, clavao, clavaos, rasos, raspados, dijo, esposo, apenas, entero, entera
+    voltímetro, polímetro, tester, probador, pinza, pantalla, total, ambos, ambas, cada, prueba, tiene, está a, clavado, clavada, reemplazar, reemplace, sustituir, cambiar, recargar, débil, pelaos, clavao, clavaos, rasos, raspados, dijo, esposo, apenas, entero, entera, escasos, raspaos, mini
   `),
   figureWords: {
     asideBefore: list(`
@@ -300,7 +300,7 @@ export const esWords: Words = {
       motor, gasolina, diésel, diesel, litros, nafta, turbo, tdi, hdi, motor de, es un
     `),
     instead: list(`
-      perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal, digamos, exactamente, exacto, pongamos, o sea, para ser exactos, concretamente, en concreto
+      perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal, digamos, exactamente, exacto, pongamos, o sea, para ser exactos, concretamente, en concreto, o más bien, más bien, corrige
     `),
     settles: list(`
       póngale, ponle, ponga, póngalo, dejémoslo en, déjalo en, déjelo en, digámosle, échale, anota, anote, pon, ponga usted, apunta, apúntame
@@ -312,13 +312,13 @@ export const esWords: Words = {
       `va saltando, va cambiando, va variando, cambia todo el, cambia a cada, no para de cambiar, no para de saltar, salta de uno, baila entre`,
     ),
     past: list(`
-      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar, empezó en, empieza en, arrancó en, comenzó en
+      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar, empezó en, empieza en, arrancó en, comenzó en, de nueva, cuando era nueva
     `),
     present: list(`
-      ahora, hoy, ahorita, actualmente, ya, en este momento, al final, al último, lo último, por último, terminó en, acabó en, finalmente, último que vi, a lo último
+      ahora, hoy, ahorita, actualmente, ya, en este momento, al final, al último, lo último, por último, terminó en, acabó en, finalmente, último que vi, a lo último, bien medido, midiendo bien
     `),
     expected: list(`
-      debería, debería ser, debería dar, debería estar, debería marcar, tendría que, se supone, esperaba, en vez de, en lugar de, lo normal, frente a, frente a los, comparado con, en comparación con, en vez de los, en lugar de los, límite, pide, piden, piden un, lo ideal
+      debería, debería ser, debería dar, debería estar, debería marcar, tendría que, se supone, esperaba, en vez de, en lugar de, lo normal, frente a, frente a los, comparado con, en comparación con, en vez de los, en lugar de los, límite, pide, piden, piden un, lo ideal, normalmente, suele, suele dar, de costumbre, el manual, el libro, según el manual
     `),
     felt: list(`
       sensación, sensación térmica, se siente como, se sienten como, parecen, con el viento, con viento

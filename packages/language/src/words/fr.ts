@@ -10,6 +10,12 @@ export const frWords: Words = {
       ['sans plomb', 'sansplomb'],
       // No minus: "plus ou moins 12".
       ['plus ou moins', 'environ'],
+      // New, and no nine.
+      ['cable neuf', 'cable nouveau'],
+      ['fil neuf', 'fil nouveau'],
+      ['est neuf', 'est nouveau'],
+      ['relais neuf', 'relais nouveau'],
+      ['demarreur neuf', 'demarreur nouveau'],
     ],
     elides: true,
     denyBefore: ['pas', 'jamais'],
@@ -159,7 +165,7 @@ export const frWords: Words = {
     wk: ['sem', 'semaine', 'semaines'],
     mo: ['mois'],
     a: list(`
-      an, ans, année, années, bonnes années, ans environ, ans et quelques
+      an, ans, année, années, bonnes années, ans environ, ans et quelques, hivers
     `),
     Hz: ['hz', 'hertz'],
     '/min': list(`
@@ -184,7 +190,7 @@ export const frWords: Words = {
     peu, juste, légèrement, poil, tout juste, chouïa, tantinet, petit peu
   `),
   vague: list(`
-    quelques, plusieurs, et quelques, et des poussières, quelque chose, virgule quelque chose, et quelque chose, et un peu, et des brouettes, et une poussière, virgule quelques, et un chouïa, et un poil, et un petit peu, et des, et quelque, et quelques broutilles, et plus
+    quelques, plusieurs, et quelques, et des poussières, quelque chose, virgule quelque chose, et quelque chose, et un peu, et des brouettes, et une poussière, virgule quelques, et un chouïa, et un poil, et un petit peu, et des, et quelque, et quelques broutilles, et plus, un peu plus, un poil plus, et un peu plus, et des miettes
   `),
   besideFigures: list(`
     sert, à, au, aux, ou, en, dans, sur, sous, avec, sans, quand, pendant, lors, lorsque, durant, après,
@@ -192,7 +198,7 @@ export const frWords: Words = {
     stable, fixe, pile, je, j, il, elle, on, c, ce, est, était, et, mais, puis, ensuite, le, la,
     les, l, maintenant, merci, svp, stp, seulement, encore, environ, voilà, dis, reste, mesuré,
     mesurés, lus, affiché, affichés, multimètre, voltmètre, appareil, pince, total, continu, dc,
-    aux bornes, chaque, fois, que, qui, affiche, indique, donne, marque, fait, a, remplacer, recharger, faible, à remplacer, peine
+    aux bornes, chaque, fois, que, qui, affiche, indique, donne, marque, fait, a, remplacer, recharger, faible, à remplacer, peine, mini, maxi, mini mini
   `),
   figureWords: {
     asideBefore: list(`
@@ -205,7 +211,7 @@ export const frWords: Words = {
       essence, diesel, moteur, litres, tdi, hdi, dci, turbo, gasoil, cylindrée
     `),
     instead: list(`
-      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux, disons, exactement, on va dire, mettons, pour être précis, précisément, plus exactement
+      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux, disons, exactement, on va dire, mettons, pour être précis, précisément, plus exactement, ou plutôt, plus juste, ou plus juste, corrige, plutôt
     `),
     settles: list(`
       allez, mettez, mets, note, notez, dis, disons plutôt
@@ -217,13 +223,13 @@ export const frWords: Words = {
       `ça saute, ça change tout, ça change sans, n'arrête pas de changer, arrête pas de changer, arrête pas de bouger, ça bouge tout, ça varie`,
     ),
     past: list(`
-      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait, d abord, commence à, commençait à, partait de, débutait à
+      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait, d abord, commence à, commençait à, partait de, débutait à, tait, quand elle était neuve, neuve
     `),
     present: list(`
-      maintenant, aujourd hui, là, à présent, actuellement, ce matin, en ce moment, à la fin, au final, finalement, pour finir, finit à, en dernier
+      maintenant, aujourd hui, et là, mais là, à présent, actuellement, ce matin, en ce moment, à la fin, au final, finalement, pour finir, finit à, en dernier, bien mesuré, mesuré correctement, cette fois
     `),
     expected: list(`
-      devrait, censé, censée, au lieu de, normalement, attendais, attendait, à la place de, à la place des, à la place du, contre, par rapport à, comparé à, au lieu des, au lieu du, devrais, devraient, aurais dû, aurait dû, faudrait, limite, idéalement, il faut, il en faut, faut
+      devrait, censé, censée, au lieu de, normalement, attendais, attendait, à la place de, à la place des, à la place du, contre, par rapport à, comparé à, au lieu des, au lieu du, devrais, devraient, aurais dû, aurait dû, faudrait, limite, idéalement, il faut, il en faut, faut, d habitude, habituellement, en principe, le manuel, la notice, le bouquin
     `),
     felt: list(`
       ressenti, ressentie, on dirait, au vent, avec le vent, en ressenti
@@ -257,10 +263,10 @@ export const frWords: Words = {
       pèse-acide, pese acide, densimètre, densité, hydromètre, acide, réfractomètre
     `),
     label: list(`
-      étiquette, autocollant, nominal, nominale, marqué dessus, écrit dessus, plaque, imprimé dessus, inscrit dessus, marqué sur la batterie, marqué, marquée, inscrit, inscrite, indiquée, sur l étiquette, annoncée, donnée pour, la batterie dit, écrit sur la batterie, sur la batterie c est écrit, sur la batterie, dessus c est marqué, dessus il est marqué, c est écrit
+      étiquette, autocollant, nominal, nominale, marqué dessus, écrit dessus, plaque, imprimé dessus, inscrit dessus, marqué sur la batterie, marqué, marquée, inscrit, inscrite, indiquée, sur l étiquette, annoncée, donnée pour, la batterie dit, écrit sur la batterie, sur la batterie c est écrit, sur la batterie, dessus c est marqué, dessus il est marqué, c est écrit, marqués, marquées, inscrits
     `),
     outOf: list(`
-      sur, de
+      sur, de, pour
     `),
     above: list(`
       au dessus de zéro, au-dessus de zéro, positif

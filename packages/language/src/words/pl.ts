@@ -268,7 +268,7 @@ export const plWords: Words = {
     mo: list(`
       msc, mies, miesiąc, miesiące, miesięcy, miesiąca
     `),
-    a: [...list(`rok, roku, lata, lat, latek, latka, roczek`), ...ofYears],
+    a: [...list(`rok, roku, lata, lat, latek, latka, roczek, roków, zim, zimy`), ...ofYears],
     Hz: ['hz', 'herc', 'herce', 'herców', 'herca'],
     '/min': list(`
       rpm, obr min, obr na min, obroty, obrotów, obrotu, obrotów na minutę, obroty na minutę,
@@ -293,7 +293,7 @@ export const plWords: Words = {
     trochę, tuż, nieco, lekko, odrobinę, ciut, minimalnie, troszkę, tylko, zaraz
   `),
   vague: list(`
-    parę, kilka, kilkanaście, z kawałkiem, z hakiem, i trochę, z groszem, z groszami, coś, przecinek coś, i coś, z czymś, z ogonkiem, i troszkę, z małym hakiem, i kawałek, z górką, z kawałeczkiem, z okładem, i ileś, i ciut, przecinek coś tam, z czymś tam, z ułamkiem
+    parę, kilka, kilkanaście, z kawałkiem, z hakiem, i trochę, z groszem, z groszami, coś, przecinek coś, i coś, z czymś, z ogonkiem, i troszkę, z małym hakiem, i kawałek, z górką, z kawałeczkiem, z okładem, i ileś, i ciut, przecinek coś tam, z czymś tam, z ułamkiem, trochę więcej, ciut więcej
   `),
   besideFigures: list(`
     plus, to, lub, albo, czyli, na, w, we, z, ze, przy, podczas, gdy, kiedy, jak, po, przed, przez, od, do,
@@ -301,7 +301,7 @@ export const plWords: Words = {
     tylko, znowu, znów, jest, było, mam, wyszło, wychodzi, pokazuje, pokazał, pokazało, wskazuje,
     wskazuje mi, odczyt, wynik, miernik, multimetr, woltomierz, na mierniku, spadło, spada, spadł,
     skacze, trzyma, stoi, zmierzone, zmierzyłem, zmierzyłam, dziękuję, dzięki, proszę, razem, reszta,
-    rano, wieczorem, równe, okrągłe, zatrzymało, na zewnątrz, na dworze, na polu, ma, wymienić, wymień, wymiana, doładować, słaby, lot
+    rano, wieczorem, równe, okrągłe, zatrzymało, na zewnątrz, na dworze, na polu, ma, wymienić, wymień, wymiana, doładować, słaby, lot, mini, maks
   `),
   figureWords: {
     asideBefore: list(`
@@ -314,7 +314,7 @@ export const plWords: Words = {
       benzyna, diesel, silnik, silnika, litra, litrów, benzyniak, tdi, hdi, turbo, pojemność, pojemności
     `),
     instead: list(`
-      nie czekaj, czekaj, chwila, chwilę, chwileczkę, chwilkę, sekundę, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej, a konkretnie, konkretnie
+      nie czekaj, czekaj, chwila, chwilę, chwileczkę, chwilkę, sekundę, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej, a konkretnie, konkretnie, a raczej, poprawia, raczej
     `),
     settles: list(`
       wpisz, wpisujemy, zapisz, niech pan wpisze, dajmy
@@ -326,13 +326,13 @@ export const plWords: Words = {
       `skacze, waha się, ciągle się zmienia, cały czas się zmienia, wciąż się zmienia, zmienia się cały, zmienia się ciągle, raz tak raz tak`,
     ),
     past: list(`
-      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było, zaczęło od, zaczęło się od, zaczynało od, pierwszy raz
+      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było, zaczęło od, zaczęło się od, zaczynało od, pierwszy raz, jak był nowy, nowy miał
     `),
     present: list(`
-      teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili, na końcu, pod koniec, na koniec, w końcu, ostatecznie, finalnie
+      teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili, na końcu, pod koniec, na koniec, w końcu, ostatecznie, finalnie, dobrze zmierzone, porządnie
     `),
     expected: list(`
-      powinno, powinien, powinna, powinno być, zamiast, spodziewałem się, spodziewałam się, normalnie, w miejsce, w porównaniu do, w porównaniu z, w stosunku do, zamiast tych, norma, norma to, powinny, granica, ma być, w normie, będzie
+      powinno, powinien, powinna, powinno być, zamiast, spodziewałem się, spodziewałam się, normalnie, w miejsce, w porównaniu do, w porównaniu z, w stosunku do, zamiast tych, norma, norma to, powinny, granica, ma być, w normie, będzie, zwykle, zazwyczaj, instrukcja, według instrukcji, w instrukcji, w książce
     `),
     felt: list(`
       odczuwalna, odczuwalnie, odczuwalne, odczuwalnej, na wietrze, przy wietrze, z wiatrem
