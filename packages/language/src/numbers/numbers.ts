@@ -56,7 +56,7 @@ function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): 
     return (
       readFraction(tokens, at, said) ??
       // "Con 3 grados": with, where nothing stands before it.
-      (said.words.fillers.includes(wordAt(tokens, at) ?? '')
+      (said.words.fillers.includes(wordAt(tokens, at) ?? '') && !isVolts(wordAt(tokens, at - 1), said)
         ? undefined
         : readPoint({ number: integer(0), end: at }, tokens, said))
     );
@@ -64,6 +64,10 @@ function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): 
   if (withPoint !== undefined) return withPoint;
   if (whole.number.decimals > 0) return whole;
   return joinFraction(whole, tokens, said) ?? whole;
+}
+
+function isVolts(word: string | undefined, { words }: NumberWords): boolean {
+  return word !== undefined && words.units['V']?.includes(word) === true;
 }
 
 /** `عشر فولت`: a word before its volts that is a whole number as well as a part of one. */

@@ -28,9 +28,16 @@ export function asides(
     (figure) =>
       isAside(figure, tokens, context) ||
       (hasDecimals && isPartSaid(figure, tokens)) ||
-      (isMeasured && isCount(figure)),
+      (isMeasured && (isCount(figure) || isNought(figure, context))),
   );
   return found.length < figures.length ? found : [];
+}
+
+/** "I misread the zero", where no loss is asked. */
+function isNought({ value, inWords, unit }: SaidFigure, { inHand }: LineContext): boolean {
+  const form = inHand?.check.form;
+  const isVoltage = form?.kind === 'reading' && form.range === 'battery-voltage';
+  return isVoltage && value === 0 && inWords === true && unit === undefined;
 }
 
 function isAside(figure: SaidFigure, tokens: readonly Token[], context: LineContext): boolean {

@@ -118,14 +118,17 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
   });
   return withoutDurations(
     joinFigures(
-      figures.map((figure) => withUnitBefore(figure, tokens, lexicon)),
+      figures.map((figure) => withUnitBefore(figure, tokens, context)),
       tokens,
       context,
     ),
   );
 }
 
-/** The unit behind a number; the c of "0,05 c bon" is no degree where none is asked. */
+/**
+ * The unit behind a number; the c of "0,05 c bon" is no degree where none is asked, and a word that
+ * begins a clause as well is no thousandth of a volt: `ملي`.
+ */
 function unitBehind(
   tokens: readonly Token[],
   at: number,
@@ -139,7 +142,15 @@ function unitBehind(
     unit.text === 'c' &&
     next?.kind === 'word' &&
     unitHeld(context) !== 'Cel';
-  return isElided ? undefined : readUnit(tokens, at + 1);
+  const form = context.inHand?.check.form;
+  const isClause =
+    form?.kind === 'reading' &&
+    form.range === 'battery-voltage' &&
+    unit?.kind === 'word' &&
+    words.clauseBreaks.includes(unit.text) &&
+    next?.kind === 'word';
+  const said = readUnit(tokens, at + 1);
+  return isElided || (isClause && said?.length === 1) ? undefined : said;
 }
 
 /** How long was waited is no reading beside one: "12.4 after 15 seconds". */
@@ -154,8 +165,12 @@ function withoutDurations(figures: readonly SaidFigure[]): SaidFigure[] {
 function withUnitBefore(
   figure: SaidFigure,
   tokens: readonly Token[],
-  lexicon: Lexicon,
+  { inHand, lexicon }: LineContext,
 ): SaidFigure {
+  // "A month, maybe two".
+  const isYears = inHand?.check.form.kind === 'reading' && inHand.check.form.unit === 'a';
+  if (isYears && figure.unit === undefined && isBehindMonth(figure, tokens, lexicon))
+    return { ...figure, unit: 'mo' };
   const join = tokens[figure.start - 1];
   if (join?.kind !== 'word' || !lexicon.words.joins.includes(join.text)) return figure;
   const at = figure.start - 2;
@@ -164,8 +179,27 @@ function withUnitBefore(
   if (tokens[at - 1]?.kind === 'number') return figure;
   if (figure.value > 0 && figure.value < 1 && figure.unit === undefined)
     return { ...figure, value: figure.value + 1, unit: unit.code, start: at };
+  // "A volt and twenty", of a loss.
+  const isOfVolt = lexicon.words.spelling?.joinsDecimals === true && unit.code === 'V';
+  if (isOfVolt && figure.unit === undefined && /^[1-9]\d?$/u.test(figure.digits)) {
+    const digits = `1.${figure.digits}`;
+    const decimals = figure.digits.length;
+    return { ...figure, value: Number(digits), decimals, digits, unit: 'V', start: at };
+  }
   const parts = partsOf(unit.code, figure.unit);
   return parts === undefined ? figure : { ...figure, value: figure.value + parts, start: at };
+}
+
+/** True where a month of which no number is said stands right before it. */
+function isBehindMonth(
+  { start }: SaidFigure,
+  tokens: readonly Token[],
+  { readUnit }: Lexicon,
+): boolean {
+  return [start - 1, start - 2, start - 3].some(
+    (at) =>
+      at >= 0 && readUnit(tokens, at)?.code === 'mo' && tokens[at - 1]?.kind !== 'number',
+  );
 }
 
 /** Units of which one is said without a number. */

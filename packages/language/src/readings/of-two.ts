@@ -19,14 +19,7 @@ export function readOfTwo(
 ): SaidReading | Doubtful | undefined {
   const form = context.inHand?.check.form;
   if (form?.kind !== 'reading' || form.range !== 'drop') return undefined;
-  const said = findFigures(tokens, context).filter((figure) => !isCount(figure));
-  // "80 mV the worse one, the other was 20".
-  const isInMilli = said.some(({ unit }) => unit === 'mV');
-  const figures = said.map((figure) =>
-    isInMilli && figure.unit === undefined && isTooMuchLost(figure)
-      ? { ...figure, unit: 'mV' }
-      : figure,
-  );
+  const figures = findFigures(tokens, context).filter((figure) => !isCount(figure));
   const [first] = figures;
   if (first === undefined || figures.some(({ unit }) => !isAlike(unit ?? 'V', form.unit)))
     return undefined;
@@ -58,6 +51,7 @@ function worseOf(
     return (
       (value < 0 && own.length > 1) ||
       [words, behind].some((own) => hasPhrase(own, sides)) ||
+      words.some((token) => token.kind === 'mark' && token.text === '+') ||
       words.some((token) => isOne(token, lexicon))
     );
   };

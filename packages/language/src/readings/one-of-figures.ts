@@ -2,7 +2,7 @@ import { type Words, figureWordsOf } from '../words/words.ts';
 import type { Token } from '../typed/token.ts';
 import { isAlike } from '../numbers/unit.ts';
 import { type Stretch, asides, unitInHand } from './figures-aside.ts';
-import { type LineContext, type SaidFigure, findFigures } from './line-figures.ts';
+import { type LineContext, type SaidFigure, findFigures, isCount } from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
 import { wordsOfEach } from './words-of-each.ts';
 import { endsWithPhrase, hasPhrase, hasStem, hasWord, phraseAt } from './word-run.ts';
@@ -91,14 +91,14 @@ function othersOf(
   context: LineContext,
 ): readonly Stretch[] {
   const ways = [
-    takenBack,
     concluded,
+    asides,
+    takenBack,
     limits,
     rounded,
     ofVehicle,
     nominal,
     recovered,
-    asides,
     before,
     became,
     repeated,
@@ -202,12 +202,15 @@ function concluded(
   const [first] = before;
   if (last === undefined || first === undefined || context.inHand === undefined) return [];
   const unit = unitInHand(context) ?? '';
+  // "That is, a year", of which nothing but the one is left.
+  if (isCount(last) && before.some(({ decimals }) => decimals > 0)) return [];
   if (!isAlike(last.unit ?? unit, unit) || namesOther(tokens, context)) return [];
+  const { alternatives } = context.lexicon.words;
   const { concludes, unsteady } = figureWordsOf(context.lexicon.words);
   const isAgain =
     before.length > 1 &&
     before.some(({ value }) => value === last.value) &&
-    !hasPhrase(tokens, unsteady);
+    !hasPhrase(tokens, [...unsteady, ...(alternatives ?? [])]);
   const isWritten =
     last.decimals > 0 &&
     last.inWords !== true &&
@@ -229,12 +232,12 @@ function limits(
   context: LineContext,
 ): readonly Stretch[] {
   const { boundsOnly, nearly } = context.lexicon.words;
-  const { roughly } = figureWordsOf(context.lexicon.words);
+  const { roughly, until } = figureWordsOf(context.lexicon.words);
   const bounded = figures.filter(({ start }) =>
     [start, start - 1].some((end) => {
       if (end < start && !isHedged(tokens[end], context)) return false;
       const bound = boundsOnly.find((one) => endsWithPhrase(tokens, end, [one]));
-      if (bound === undefined || roughly.includes(bound)) return false;
+      if (bound === undefined || [...roughly, ...until].includes(bound)) return false;
       return !endsWithPhrase(tokens, end - bound.split(' ').length, nearly);
     }),
   );
@@ -274,7 +277,8 @@ function rounded(
     const isFirst = isNought || figure.decimals < next.decimals || isRoundOf(figure, next);
     const [rough, exact] = isFirst ? [figure, next] : [next, figure];
     const between = tokens.slice(figure.end, next.start);
-    const isApart = between.some(({ kind }) => kind === 'mark') || hasPhrase(between, instead);
+    const isApart =
+      between.some(({ kind }) => kind === 'mark') || hasPhrase(between, [...instead, ...words.vague]);
     const isNear = Math.abs(rough.value - exact.value) < 10 ** -rough.decimals;
     const isRougher =
       isNought || (rough.decimals !== exact.decimals && isNear) || isRoundOf(rough, exact);
@@ -351,9 +355,10 @@ function before(
   context: LineContext,
 ): readonly Stretch[] {
   const { words } = context.lexicon;
-  const { past, present, felt, ...more } = figureWordsOf(words);
+  const { past, present, felt, allOff, ...more } = figureWordsOf(words);
   // What it ought to be, and what it feels like, is not what was read.
-  const expected = [...more.expected, ...felt];
+  const isDone = context.inHand !== undefined && context.inHand.check.does.length > 0;
+  const expected = [...more.expected, ...felt, ...(isDone ? allOff : [])];
   const [first] = figures;
   if (first === undefined || !figures.every((figure) => isOfOneKind(first, figure))) return [];
   const telling = [...past, ...words.earlier, ...present, ...expected];
@@ -369,13 +374,15 @@ function before(
     : said.map((own) => hasPhrase(own, expected));
   if (isExpected.includes(true) && isExpected.filter((one) => !one).length === 1)
     return figures.filter((_, index) => isExpected[index] === true);
+  const asked = unitInHand(context) ?? '';
   const isNext = figures.map(({ start }) => endsWithPhrase(tokens, start, present));
   const isNow = isNext.includes(true) ? isNext : said.map((own) => hasPhrase(own, present));
   const was = said.map((own) => hasPhrase(own, past) || hasPhrase(own, words.earlier));
   if (!isNow.includes(true)) return former(figures, tokens, { said, was, context });
   if (isNow.filter((one) => one).length !== 1) return [];
   const isPlain = figures.every((_, index) => isNow[index] === true || was[index] === true);
-  const isOfOne = context.inHand !== undefined && !tellsMoment(tokens, context);
+  const isAsked = figures.every(({ unit }) => isAlike(unit ?? asked, asked));
+  const isOfOne = context.inHand !== undefined && isAsked && !tellsMoment(tokens, context);
   return isPlain || isOfOne ? figures.filter((_, index) => isNow[index] !== true) : [];
 }
 
@@ -460,17 +467,18 @@ function became(
   // "11.4 -> 10.1".
   const isArrow = between.length > 0 && between.every(({ kind }) => kind === 'mark') &&
     between.some((token) => token.kind === 'mark' && arrows.includes(token.text));
+  // "9.9, up from 6", "down to 40 mV from 600".
+  const isBack = !isFrom && endsWithPhrase(tokens, is.start, from);
   const isChange =
     isFall ||
     isArrow ||
+    (isBack && hasPhrase(lead, changes)) ||
     (isFrom && hasPhrase(lead, changes)) ||
     (isOnto && phraseAt(tokens, is.end, changes) > 0) ||
     hasPhrase(between, changes);
   if (!isChange) return [];
   const { inHand } = context;
-  // "9.9, up from 6".
-  if (!isFrom && endsWithPhrase(tokens, is.start, from) && inHand !== undefined)
-    return namesOther(tokens, context) ? [] : [is];
+  if (isBack) return inHand === undefined || namesOther(tokens, context) ? [] : [is];
   const words = [...lead, ...between, ...tokens.slice(is.end)].filter(
     ({ kind }) => kind !== 'number',
   );

@@ -9,7 +9,7 @@ import {
 } from './line-figures.ts';
 import { hasBoundOnly } from './bounds.ts';
 import { cutPieces, isKnownBeside, namedChecks, strangeUnit } from './line-pieces.ts';
-import { type LineResult, placePieces, unclear, unitOf } from './line-placing.ts';
+import { type LineResult, mostLost, placePieces, unclear, unitOf } from './line-placing.ts';
 import { judgeFigure } from '@keyturn/core';
 import { leftOpen, withoutOthers } from './one-of-figures.ts';
 import { readOfTwo } from './of-two.ts';
@@ -28,11 +28,53 @@ import type { Token } from '../typed/token.ts';
  * A line of which anything cannot be placed is taken not at all.
  */
 export function readLine(typed: readonly Token[], context: LineContext): LineResult {
-  const spelled = spellNumbers(typed, context.lexicon.numbers);
+  const spelled = inMillivolts(
+    withTenths(spellNumbers(typed, context.lexicon.numbers), context),
+    context,
+  );
   const meant = rightWayRound(spelled, context);
   const line = readLoaded(withoutRest(meant ?? spelled, context), context);
   const isDoubtful = meant !== undefined && line.type === 'readings';
   return isDoubtful ? { type: 'doubtful', readings: line.readings } : line;
+}
+
+/** Of a loss "six of ten" is so many tenths of a volt. */
+function withTenths(tokens: readonly Token[], { inHand, lexicon }: LineContext): readonly Token[] {
+  const form = inHand?.check.form;
+  const { outOf } = lexicon.words.spelling ?? {};
+  if (outOf === undefined || form?.kind !== 'reading' || form.range !== 'drop') return tokens;
+  const isShare = (at: number): boolean => {
+    const [part, of, ten] = tokens.slice(Math.max(at, 0), at + 3);
+    const isOf = of?.kind === 'word' && of.text === outOf;
+    return isOf && part?.kind === 'number' && /^[1-9]$/u.test(part.digits) && isTen(ten);
+  };
+  return tokens.flatMap((token, at): readonly Token[] => {
+    if (isShare(at) && token.kind === 'number') {
+      const value = token.value / 10;
+      return [{ kind: 'number', value, decimals: 1, digits: String(value) }];
+    }
+    return isShare(at - 1) || isShare(at - 2) ? [] : [token];
+  });
+}
+
+/** "80 mV the worse one, the other was 20": what is told beside millivolts is no volts. */
+function inMillivolts(
+  tokens: readonly Token[],
+  { inHand, lexicon }: LineContext,
+): readonly Token[] {
+  const form = inHand?.check.form;
+  if (form?.kind !== 'reading' || form.range !== 'drop') return tokens;
+  const unitAt = (at: number): string | undefined => lexicon.readUnit(tokens, at + 1)?.code;
+  const isInMilli = tokens.some(({ kind }, at) => kind === 'number' && unitAt(at) === 'mV');
+  return tokens.flatMap((token, at): readonly Token[] =>
+    isInMilli && token.kind === 'number' && token.value > mostLost && unitAt(at) === undefined
+      ? [token, { kind: 'word', text: 'mv' }]
+      : [token],
+  );
+}
+
+function isTen(token: Token | undefined): boolean {
+  return token?.kind === 'number' && token.value === 10;
 }
 
 /** A line, with the load under which a voltage was read. */
@@ -206,7 +248,8 @@ function isOfClock(
   tokens: readonly Token[],
   { lexicon }: LineContext,
 ): boolean {
-  const { clock, present } = figureWordsOf(lexicon.words);
+  const { clock, present, display } = figureWordsOf(lexicon.words);
+  if (endsWithPhrase(tokens, start, display)) return false;
   const before = tokens[start - 1];
   const isNow = before?.kind === 'word' && present.includes(before.text);
   return unit === undefined && endsWithPhrase(tokens, isNow ? start - 1 : start, clock);

@@ -237,7 +237,7 @@ export const deWords: Words = {
     waren, wird, und, aber, dann, der, die, das, den, dem, jetzt, bitte, danke, nur, wieder, so,
     ab, noch, eben, grad, gerade, sage, habe, hab, gemessen, abgelesen, angezeigt, zeigt, steht, stehen, liegt, liegen, an,
     rest, messung, messgerät, multimeter, voltmeter, gerät, insgesamt, alt, plus, ungefähr, circa,
-    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht, aus, raus, heraus, rein, durch, hin, ersetzen, tauschen, austauschen, nachladen, schwach, geworden, laut, lt, rum, herum, mini, maxi
+    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht, aus, raus, heraus, rein, durch, hin, ersetzen, tauschen, austauschen, nachladen, schwach, geworden, laut, lt, rum, herum, mini, maxi, würd, würde, würden, müsst, müsste
   `),
   figureWords: {
     asideBefore: list(`
@@ -250,7 +250,7 @@ export const deWords: Words = {
       benziner, diesel, motor, tdi, hdi, liter, hubraum, turbo, benzin, dieselmotor
     `),
     instead: list(`
-      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben, genau, sagen wir, sagen wir mal, sag ma, exakt, genauer, genau gesagt, um genau zu sein, sag mal, oder eher, eher, korrigiert
+      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben, genau, sagen wir, sagen wir mal, sag ma, exakt, genauer, genau gesagt, um genau zu sein, sag mal, oder eher, eher, korrigiert, zahlendreher
     `),
     settles: list(`
       schreib, schreiben sie, nehmen wir, nimm
@@ -262,7 +262,7 @@ export const deWords: Words = {
       `springt hin, hin und her, springt dauernd, schwankt dauernd, wechselt dauernd, wechselt ständig, ändert sich dauernd, ändert sich ständig, springt immer, springt rum`,
     ),
     past: list(`
-      gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche, davor, früher, hatte, hatten, lag, letztes mal, beim letzten mal, am anfang, im stand, vorm, vor dem, fing bei, fing mit, begann bei, begann mit, startete bei, erst, im neuzustand, als sie neu
+      gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche, davor, früher, hatte, hatten, lag, letztes mal, beim letzten mal, am anfang, im stand, vorm, vor dem, fing bei, fing mit, begann bei, begann mit, startete bei, im neuzustand, als sie neu, ich sagte, hab gesagt
     `),
     present: list(`
       jetzt, heute, nun, aktuell, gerade, momentan, inzwischen, mittlerweile, am ende, am schluss, zum schluss, zuletzt, schließlich, endete bei, letztlich, richtig gemessen, richtig, diesmal
@@ -360,7 +360,7 @@ export const deWords: Words = {
       auf
     `),
     round: list(`
-      glatt, glatte, ganze, ganzen, rund, genau, gerade, satte, volle, vollen, ungerade
+      glatt, glatte, ganze, ganzen, rund, genau, gerade, satte, volle, vollen, ungerade, oder so
     `),
     ratedAt: list(`
       bei einer, bei der, an einer, an der, auf einer, von einer, von, ist eine, bei ner, an ner, spule mit, spule hat

@@ -204,7 +204,7 @@ export const enWords: Words = {
       `keeps changing, keeps jumping, keeps moving, keeps flicking, jumping between, changing between, flicks between, back and forth, jumps about, jumping about, flips between, flicking between, hops between, swings between, bounces between, between the two`,
     ),
     past: list(`
-      yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with, used to, before that, was at, had been, last time, to start with, at the start, initially, started at, started out at, was reading, thought it said, had it at, had it, when new, when it was new
+      yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with, used to, before that, was at, had been, last time, to start with, at the start, initially, started at, started out at, was reading, thought it said, had it at, had it, when new, when it was new, i said
     `),
     present: list(`
       now, today, tonight, right now, at the moment, currently, this morning it is, its now, in the end, at the end, ended up at, ended on, ended at, finally, the last i saw, final reading, last reading, measured properly, properly, done properly, its a proper

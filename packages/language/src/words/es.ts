@@ -56,6 +56,7 @@ export const esWords: Words = {
       // No minus: "mas o menos 9,8".
       ['mas o menos', 'aprox'],
       ['por ciento', '%'],
+      ['aunq ', 'aunque '],
       ['no lo se ', 'no lo sabria '],
       ['no se ', 'no '],
       ['ni se ', 'ni '],
@@ -312,7 +313,7 @@ export const esWords: Words = {
       `va saltando, va cambiando, va variando, cambia todo el, cambia a cada, no para de cambiar, no para de saltar, salta de uno, baila entre`,
     ),
     past: list(`
-      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar, empezó en, empieza en, arrancó en, comenzó en, de nueva, cuando era nueva
+      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar, empezó en, empieza en, arrancó en, comenzó en, de nueva, cuando era nueva, dije, había dicho, puse
     `),
     present: list(`
       ahora, hoy, ahorita, actualmente, ya, en este momento, al final, al último, lo último, por último, terminó en, acabó en, finalmente, último que vi, a lo último, bien medido, midiendo bien
@@ -410,7 +411,7 @@ export const esWords: Words = {
       a
     `),
     round: list(`
-      enteros, redondos, justos, justitos, pelados, pelado, clavados, exactos, en punto, completos, pelaos, clavaos, rasos
+      enteros, redondos, justos, justitos, pelados, pelado, clavados, exactos, en punto, completos, pelaos, clavaos, rasos, o así, o por ahí, o algo así
     `),
     ratedAt: list(`
       en la de, en una de, en una, en la, de una de, y es de, es de, para una de, de los, batería de, siendo de, bobina de, relé de, sistema de

@@ -23,6 +23,10 @@ export const frWords: Words = {
     vigesimal: true,
   },
   cardinals: {
+    dizaine: 10,
+    quinzaine: 15,
+    vingtaine: 20,
+    trentaine: 30,
     'une décennie': 10,
     zéro: 0,
     un: 1,
@@ -223,10 +227,10 @@ export const frWords: Words = {
       `ça saute, ça change tout, ça change sans, n'arrête pas de changer, arrête pas de changer, arrête pas de bouger, ça bouge tout, ça varie`,
     ),
     past: list(`
-      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait, d abord, commence à, commençait à, partait de, débutait à, tait, quand elle était neuve, neuve
+      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait, d abord, commence à, commençait à, partait de, débutait à, tait, quand elle était neuve, neuve, j ai dit, disais, j ai mis
     `),
     present: list(`
-      maintenant, aujourd hui, et là, mais là, à présent, actuellement, ce matin, en ce moment, à la fin, au final, finalement, pour finir, finit à, en dernier, bien mesuré, mesuré correctement, cette fois
+      maintenant, aujourd hui, à présent, actuellement, ce matin, en ce moment, à la fin, au final, finalement, pour finir, finit à, en dernier, bien mesuré, mesuré correctement, cette fois
     `),
     expected: list(`
       devrait, censé, censée, au lieu de, normalement, attendais, attendait, à la place de, à la place des, à la place du, contre, par rapport à, comparé à, au lieu des, au lieu du, devrais, devraient, aurais dû, aurait dû, faudrait, limite, idéalement, il faut, il en faut, faut, d habitude, habituellement, en principe, le manuel, la notice, le bouquin
@@ -321,7 +325,7 @@ export const frWords: Words = {
       à
     `),
     round: list(`
-      rond, ronds, tout rond, tout ronds, pile, entiers, juste, tout juste, net, bien ronds, et un chouïa
+      rond, ronds, tout rond, tout ronds, pile, entiers, juste, tout juste, net, bien ronds, et un chouïa, ou quelque chose, ou par là
     `),
     ratedAt: list(`
       pour une, sur une, sur la, sur du, pour du, d une, c est une, dans une, batterie de, sur une batterie de, bobine de, relais de

@@ -24,6 +24,8 @@ export const plWords: Words = {
     jedynka: 1,
     dwójka: 2,
     trójka: 3,
+    trzydziestka: 30,
+    pięćdziesiątka: 50,
     czwórka: 4,
     piątka: 5,
     szóstka: 6,
@@ -134,7 +136,7 @@ export const plWords: Words = {
     dziewięćset: 900,
     dziewięciuset: 900,
   },
-  scales: { tysiąc: 1000, tysiące: 1000, tysięcy: 1000, tysiąca: 1000, dekada: 10, dekadę: 10 },
+  scales: { tysiąc: 1000, tysiące: 1000, tysięcy: 1000, tysiąca: 1000, dekada: 10, dekadę: 10, setka: 100, setki: 100 },
   decimalZero: [],
   point: ['przecinek', 'kropka', 'koma'],
   joins: ['i', 'oraz'],
@@ -326,7 +328,7 @@ export const plWords: Words = {
       `skacze, waha się, ciągle się zmienia, cały czas się zmienia, wciąż się zmienia, zmienia się cały, zmienia się ciągle, raz tak raz tak`,
     ),
     past: list(`
-      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było, zaczęło od, zaczęło się od, zaczynało od, pierwszy raz, jak był nowy, nowy miał
+      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było, zaczęło od, zaczęło się od, zaczynało od, pierwszy raz, jak był nowy, nowy miał, mówiłem, mówiłam, powiedziałem, powiedziałam, napisałem, napisałam
     `),
     present: list(`
       teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili, na końcu, pod koniec, na koniec, w końcu, ostatecznie, finalnie, dobrze zmierzone, porządnie
@@ -424,7 +426,7 @@ export const plWords: Words = {
       na, do
     `),
     round: list(`
-      równe, równo, pełne, całe, okrągłe, dokładnie, równiutko, równych, pełnych
+      równe, równo, pełne, całe, okrągłe, dokładnie, równiutko, równych, pełnych, albo coś, czy coś
     `),
     ratedAt: list(`
       na akumulatorze, w akumulatorze, z akumulatora, na takim, to akumulator, na baterii, cewka na, przekaźnik na
