@@ -170,8 +170,11 @@ function placeFigure(
   const isOfMore = (entry: CheckPhrases): boolean =>
     inHand === undefined && isLoss(entry) && isTooMuchLost(figure);
   const spoken = line.named[line.index] ?? [];
+  // "Two batteries, 0.6 apart" tells no years of them either.
+  const isUnlike = (entry: CheckPhrases): boolean =>
+    isOfUnit(entry) && (inHand !== undefined || figure.decimals > 0);
   const own = (spoken.every(isOfMore) ? [] : spoken).filter(
-    (entry) => inHand === undefined || entry === inHand || unit !== undefined || !isOfUnit(entry),
+    (entry) => entry === inHand || unit !== undefined || !isUnlike(entry),
   );
   // "There are two clamps" counts them.
   if (inHand === undefined && isCount(figure)) return undefined;

@@ -93,8 +93,8 @@ function othersOf(
   const ways = [
     concluded,
     asides,
-    takenBack,
     limits,
+    takenBack,
     rounded,
     ofVehicle,
     nominal,

@@ -13,7 +13,7 @@ import { figureWordsOf } from '../words/words.ts';
 import { type SaidReading, judgeReading } from './doubtful.ts';
 import { type LineContext, type SaidFigure, findFigures } from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
-import { unitOf } from './line-placing.ts';
+import { isTooMuchLost, unitOf } from './line-placing.ts';
 import { endsWithPhrase, hasPhrase, hasStem, phraseAt } from './word-run.ts';
 
 /** What is told by the way, and the tokens that tell the rest. */
@@ -39,7 +39,12 @@ export function readAside(typed: readonly Token[], context: LineContext): ToldAs
     const aside =
       frost(figure, tokens, context) ??
       ofBattery(figure, tokens, context) ??
-      (isLone ? atRest(figure, tokens, context) : undefined);
+      apart(figure, tokens, context) ??
+      (isLone
+        ? (atRest(figure, tokens, context) ??
+          charged(figure, tokens, context) ??
+          turning(figure, tokens, context))
+        : undefined);
     return aside === undefined ? [] : [aside];
   });
   const isTwice = ({ reading }: Aside): boolean =>
@@ -157,11 +162,11 @@ function ofBattery(
   if (check === undefined || check === inHand) return undefined;
   const { battery } = figureWordsOf(lexicon.words);
   const isBattery = (at: number): boolean => phraseAt(tokens, at, battery) > 0;
-  const isSmall = smallTo(check, context);
+  const isSmall = smallTo(check, context, tokens);
   let from = start - 1;
-  while (from >= start - mostBetween && !isBattery(from) && isSmall(tokens[from])) from -= 1;
+  while (from >= start - mostBetween && !isBattery(from) && isSmall(from)) from -= 1;
   let to = end;
-  while (to < end + mostBetween && !isBattery(to) && isSmall(tokens[to])) to += 1;
+  while (to < end + mostBetween && !isBattery(to) && isSmall(to)) to += 1;
   const isBefore = from >= 0 && isBattery(from);
   const isBehind = isAge && isBattery(to);
   if (!isBefore && !isBehind) return undefined;
@@ -180,17 +185,26 @@ function ofBattery(
 /** True for a word that says nothing between a battery and a figure of it. */
 function smallTo(
   { topic }: CheckPhrases,
-  { lexicon: { words, reader } }: LineContext,
-): (token: Token | undefined) => boolean {
+  { lexicon: { words, reader, readUnit } }: LineContext,
+  tokens: readonly Token[],
+): (at: number) => boolean {
   const { oneBefore, roughly } = figureWordsOf(words);
   const { fillers, articles, joins, nearly, besideFigures } = words;
   const small = new Set([
     ...[fillers, articles, joins, nearly, besideFigures].flat(),
     ...[oneBefore, roughly].flat(),
   ]);
-  return (token) =>
-    token?.kind === 'word' &&
-    (small.has(token.text) || reader.fromTokens([token]).some((term) => topic.has(term)));
+  // "The 12 V battery": what it is called by.
+  const isVolts = (at: number): boolean =>
+    tokens[at]?.kind === 'number' && readUnit(tokens, at + 1)?.code === 'V';
+  return (at) => {
+    const token = tokens[at];
+    if (isVolts(at) || (readUnit(tokens, at)?.code === 'V' && isVolts(at - 1))) return true;
+    return (
+      token?.kind === 'word' &&
+      (small.has(token.text) || reader.fromTokens([token]).some((term) => topic.has(term)))
+    );
+  };
 }
 
 /** True where the clause speaks of no standing and of no time that went by. */
@@ -232,6 +246,80 @@ function atRest(
   if (!isSaid && (named.length > 0 || !hasPhrase(clause, [...display, ...battery])))
     return undefined;
   return asideOf(check, figure, { start: from, end: to, context });
+}
+
+/** V. No alternator gives more. */
+const mostCharged = 15.5;
+
+/** "Runs sweet, 14.3 at the battery": more than a battery has at rest is what charges it. */
+function charged(
+  figure: SaidFigure,
+  tokens: readonly Token[],
+  context: LineContext,
+): Aside | undefined {
+  const { inHand, lexicon, nominal } = context;
+  const check = readingIn(
+    lexicon.checks,
+    ({ check: { form } }) => form.kind === 'reading' && form.expect === 'charging',
+  );
+  const { value, unit = 'V', decimals } = figure;
+  if (check === undefined || inHand?.check.form.kind !== 'choice' || unit !== 'V') return undefined;
+  const volts = (value * 12) / nominal;
+  if (decimals === 0 || volts <= mostAtRest || volts > mostCharged) return undefined;
+  const { display, battery } = figureWordsOf(lexicon.words);
+  const { from, to } = clauseOf(figure, tokens, context);
+  const clause = tokens.slice(from, to);
+  const named = namedChecks(clause, { ...context, inHand: undefined });
+  const isSaid = named.includes(check) || hasPhrase(clause, [...display, ...battery]);
+  if (!isSaid || speaksOfStart(clause, context)) return undefined;
+  return asideOf(check, figure, { start: from, end: to, context });
+}
+
+/** V. A starter that turns leaves a battery as much. */
+const leastTurning = 4;
+
+/** "I measured 7.5 volts while she held the key": beside what was asked of that moment. */
+function turning(
+  figure: SaidFigure,
+  tokens: readonly Token[],
+  context: LineContext,
+): Aside | undefined {
+  const { inHand, lexicon, nominal } = context;
+  const check = readingIn(
+    lexicon.checks,
+    ({ check: { form, does } }) =>
+      form.kind === 'reading' && form.range === 'battery-voltage' && does.includes('starter'),
+  );
+  if (check === undefined || inHand?.check.form.kind !== 'choice') return undefined;
+  const volts = (figure.value * 12) / nominal;
+  if (figure.unit !== 'V' || volts < leastTurning || volts > mostAtRest) return undefined;
+  const { from, to } = clauseOf(figure, tokens, context);
+  const clause = tokens.slice(from, to);
+  const named = namedChecks(clause, { ...context, inHand: undefined });
+  if (named.some((one) => one !== check)) return undefined;
+  const { moments, cranking } = figureWordsOf(lexicon.words);
+  const isMoment = hasPhrase(clause, moments) && hasStem(clause, cranking);
+  return isMoment ? asideOf(check, figure, { start: from, end: to, context }) : undefined;
+}
+
+/** "Two batteries, 0.9 of a volt apart". */
+function apart(
+  figure: SaidFigure,
+  tokens: readonly Token[],
+  context: LineContext,
+): Aside | undefined {
+  const { inHand, lexicon } = context;
+  const { difference, pair } = figureWordsOf(lexicon.words);
+  const check = readingIn(
+    lexicon.checks,
+    ({ check: { form } }) => form.kind === 'reading' && form.expect === 'battery.halves',
+  );
+  const { unit = 'V', decimals, start, end } = figure;
+  if (check === undefined || (inHand?.check.form.kind ?? 'choice') !== 'choice') return undefined;
+  if (!isAlike(unit, 'V') || decimals === 0 || isTooMuchLost(figure)) return undefined;
+  const { from, to } = clauseOf(figure, tokens, context);
+  if (!hasPhrase(tokens.slice(from, to), difference) || !hasPhrase(tokens, pair)) return undefined;
+  return asideOf(check, figure, { start, end, context });
 }
 
 /** V. No battery has as much while the starter pulls on it. */

@@ -244,7 +244,7 @@ export const deWords: Words = {
       pin, pins, klemme, kl, um halb, halb, um viertel nach, um viertel vor, messbereich, bereich, baujahr, bj, zylinder, zelle, spitze, in der spitze, spitzenwert, auf stellung, eingestellt auf, gekostet, im ersten moment, kurz auf, gestellt auf, gedreht auf, ebene, etage, deck, stock, untergeschoss, garantie, gewährleistung, garantie sind, garantie von
     `),
     asideBehind: list(`
-      uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich, gleichspannung, volt gleichspannung, er bereich, v gleichspannung, heut nacht, heute nacht, in der nacht, nachts, heut früh, heute früh, anläufe, anläufen, anlauf, durchgänge, durchgängen, garantie, gewährleistung, jahre garantie, quadrat, er kabel, quadratmillimeter, er quadrat, qmm, mm2
+      uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich, gleichspannung, volt gleichspannung, er bereich, v gleichspannung, heut nacht, heute nacht, in der nacht, nachts, heut früh, heute früh, anläufe, anläufen, anlauf, durchgänge, durchgängen, garantie, gewährleistung, jahre garantie, quadrat, er kabel, quadratmillimeter, er quadrat, qmm, mm2, mm, mm²
     `),
     engine: list(`
       benziner, diesel, motor, tdi, hdi, liter, hubraum, turbo, benzin, dieselmotor
@@ -262,13 +262,13 @@ export const deWords: Words = {
       `springt hin, hin und her, springt dauernd, schwankt dauernd, wechselt dauernd, wechselt ständig, ändert sich dauernd, ändert sich ständig, springt immer, springt rum`,
     ),
     past: list(`
-      gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche, davor, früher, hatte, hatten, lag, letztes mal, beim letzten mal, am anfang, im stand, vorm, vor dem, fing bei, fing mit, begann bei, begann mit, startete bei, im neuzustand, als sie neu, ich sagte, hab gesagt
+      gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche, davor, früher, hatte, hatten, lag, letztes mal, beim letzten mal, am anfang, im stand, vorm, vor dem, fing bei, fing mit, begann bei, begann mit, startete bei, im neuzustand, als sie neu, ich sagte, hab gesagt, die alte, der alte, die vorige, die davor
     `),
     present: list(`
-      jetzt, heute, nun, aktuell, gerade, momentan, inzwischen, mittlerweile, am ende, am schluss, zum schluss, zuletzt, schließlich, endete bei, letztlich, richtig gemessen, richtig, diesmal
+      jetzt, heute, nun, aktuell, gerade, momentan, inzwischen, mittlerweile, am ende, am schluss, zum schluss, zuletzt, schließlich, endete bei, letztlich, richtig gemessen, richtig, diesmal, draußen
     `),
     expected: list(`
-      sollte, sollten, müsste, müssten, erwartet, statt, anstatt, normal wäre, normal wären, anstelle, anstelle von, im vergleich zu, verglichen mit, gegenüber, sollt, müsst, haben sollte, soll, sollen, grenze, grenzwert, vorgabe, will man, will ich, sonst, normalerweise, normal, laut buch, handbuch, im handbuch, laut anleitung
+      sollte, sollten, müsste, müssten, erwartet, statt, anstatt, normal wäre, normal wären, anstelle, anstelle von, im vergleich zu, verglichen mit, gegenüber, sollt, müsst, haben sollte, soll, sollen, grenze, grenzwert, vorgabe, will man, will ich, sonst, normalerweise, normal, laut buch, handbuch, im handbuch, laut anleitung, angesagt waren, angesagt war, vorhersage, vorhergesagt
     `),
     felt: list(`
       gefühlt, gefühlte, gefühlten, im wind, mit wind, fühlt sich an wie
@@ -326,6 +326,9 @@ export const deWords: Words = {
     vehicle: list(`
       auto, autos, wagen, karre, fahrzeug, kfz, lkw, transporter, kiste, pkw, bus, traktor, schlepper, laster
     `),
+    bought: list(`
+      kauf
+    `),
     battery: list(`
       akku, batterie, batt, accu, batterien
     `),
@@ -336,7 +339,7 @@ export const deWords: Words = {
       es ist halb, es ist, um halb, wir haben
     `),
     sides: list(`
-      plus, minus, pluspol, minuspol, plusklemme, minusklemme, plusseite, minusseite, rot, roten, schwarz, schwarzen, masse, andere, anderer, anderen, anderem, andre, einen
+      plus, minus, pluspol, minuspol, plusklemme, minusklemme, plusseite, minusseite, rot, roten, schwarz, schwarzen, masse, andere, anderer, anderen, anderem, andre, einen, einer, eine, eines
     `),
     difference: list(`
       unterschied, differenz, auseinander, abweichung, abstand
@@ -434,7 +437,7 @@ export const deWords: Words = {
     vielleicht, wohl, eventuell, evtl, vermutlich, wahrscheinlich, glaub, glaube, denke, denk,
     scheint, scheinbar, wirkt, irgendwie, gar, überhaupt, absolut, komplett, völlig, total, bitte,
     danke, sorry, hallo, hi, moin, grüezi, äh, ähm, hm, hmm, also, nun, nämlich, auto, wagen,
-    karre, kiste, kfz, pkw, als, dass, einfach, leider, eh, grad, gerade, und
+    karre, kiste, kfz, pkw, als, dass, einfach, leider, eh, grad, gerade, und, is, dürfte, dürft
   `),
   courtesies: list(`
     danke, bitte, schön, vielen, dank, alter, mann, herr, chef, mei, ach, oh, na, doch, schon, eh, halt, mal, dann, gell, freund, kollege, merci

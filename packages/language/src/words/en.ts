@@ -186,7 +186,7 @@ export const enWords: Words = {
       pin, pins, terminal, terminals, set to, set it to, range of, past, quarter to, cylinder, cylinders, cell, cells, number, model, year, peak, peaked at, peaks at, spiked at, spikes to, spike of, cost me, paid, peaked, peaked near, peaked around, spiked, set on, switched to, turned to, dialled to, floor, level, guarantee, guaranteed, guaranteed for, warranty, warranty of, warranty is
     `),
     asideBehind: list(`
-      am, pm, o clock, oclock, this morning, this afternoon, this evening, in the morning, in the afternoon, in the evening, at night, tries, try, times, time, attempts, attempt, goes, cell, cells, cylinder, cylinders, pot, range, scale, setting, dc range, volt range, quid, euro, euros, pounds, dollars, bucks, dollar, big studs, big, large, door, doors, miles, km, metre, metres, meters, feet, foot, measurements, readings, turns, people, leads, wires, studs, digit, digits, counts, amp fuse, a fuse, dc, takes, retries, shots, second mark, guarantee, warranty, years guarantee, years warranty, of guarantee, of warranty, square, squares, mm square, square cable, sq mm, mm2
+      am, pm, o clock, oclock, this morning, this afternoon, this evening, in the morning, in the afternoon, in the evening, at night, tries, try, times, time, attempts, attempt, goes, cell, cells, cylinder, cylinders, pot, range, scale, setting, dc range, volt range, quid, euro, euros, pounds, dollars, bucks, dollar, big studs, big, large, door, doors, miles, km, metre, metres, meters, feet, foot, measurements, readings, turns, people, leads, wires, studs, digit, digits, counts, amp fuse, a fuse, dc, takes, retries, shots, second mark, guarantee, warranty, years guarantee, years warranty, of guarantee, of warranty, square, squares, mm square, square cable, sq mm, mm2, mm
     `),
     engine: list(`
       engine, petrol, diesel, litre, liter, turbo, tdi, hdi, dci, gasoline, petrol engine, diesel engine, motor
@@ -204,13 +204,13 @@ export const enWords: Words = {
       `keeps changing, keeps jumping, keeps moving, keeps flicking, jumping between, changing between, flicks between, back and forth, jumps about, jumping about, flips between, flicking between, hops between, swings between, bounces between, between the two`,
     ),
     past: list(`
-      yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with, used to, before that, was at, had been, last time, to start with, at the start, initially, started at, started out at, was reading, thought it said, had it at, had it, when new, when it was new, i said
+      yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with, used to, before that, was at, had been, last time, to start with, at the start, initially, started at, started out at, was reading, thought it said, had it at, had it, when new, when it was new, i said, the last one, the old one, previous one, the one before
     `),
     present: list(`
-      now, today, tonight, right now, at the moment, currently, this morning it is, its now, in the end, at the end, ended up at, ended on, ended at, finally, the last i saw, final reading, last reading, measured properly, properly, done properly, its a proper
+      now, today, tonight, right now, at the moment, currently, this morning it is, its now, in the end, at the end, ended up at, ended on, ended at, finally, the last i saw, final reading, last reading, measured properly, properly, done properly, its a proper, outside
     `),
     expected: list(`
-      should be, should read, supposed to be, expecting, expected, expect, meant to be, ought to be, hoping for, instead of, rather than, normal is, in place of, versus, vs, compared to, compared with, as against, should have, ought to have, should get, should show, want, wants, wanted, need, needs, ideally, is alright, is ok, limit, limit is, minimum is, usually, normally, book says, the book, spec says, manual says, in the book
+      should be, should read, supposed to be, expecting, expected, expect, meant to be, ought to be, hoping for, instead of, rather than, normal is, in place of, versus, vs, compared to, compared with, as against, should have, ought to have, should get, should show, want, wants, wanted, need, needs, ideally, is alright, is ok, limit, limit is, minimum is, usually, normally, book says, the book, spec says, manual says, in the book, forecast said, forecast says, forecast was, predicted
     `),
     felt: list(`
       feels like, felt like, feels more like, wind chill, with the wind, in the wind
@@ -268,6 +268,9 @@ export const enWords: Words = {
     vehicle: list(`
       car, cars, van, vans, truck, trucks, vehicle, vehicles, lorry, motor, motorhome, tractor, bike, pickup, engine
     `),
+    bought: list(`
+      bought, purchas
+    `),
     battery: list(`
       battery, batterys, batteries, batt, bat
     `),
@@ -281,7 +284,7 @@ export const enWords: Words = {
       plus, minus, positive, negative, pos, neg, red, black, earth, ground, live, other, left, right, one side, on one
     `),
     difference: list(`
-      apart, difference, different, differ, diff, gap, between them
+      apart, difference, different, differ, diff, gap, between them, of a difference
     `),
     swapped: list(`
       wrong way round, wrong way, wrong way around, other way round, other way around, swapped, reversed, backwards, back to front, crossed, mixed up, switched round, wrong poles, swap, flip, crossed over, other way about, opposite way, polarity, mixed, switched over, round the other way, the wrong leads

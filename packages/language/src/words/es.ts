@@ -295,7 +295,7 @@ export const esWords: Words = {
       pin, pines, borne, bornes, terminal, terminales, a las, las, a la, escala de, rango de, escala, posición de, calibre de, modelo, año, cilindro, pico de, pico, llega a un pico de, costó, pagué, celda, vaso, picó a, picó, puesto en, ajustado en, ajustado a, seleccionado, planta, piso, sótano, nivel, garantía, garantía de, garantizada por, cable de, segundo, al segundo
     `),
     asideBehind: list(`
-      de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas, en continua, voltios continua, dc, esta noche, por la noche, anoche, esta mañana, intentonas, pasadas, tomas, lecturas, de garantía, años de garantía, garantía, mm cuadrados, cuadrados, mm2, milímetros
+      de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas, en continua, voltios continua, dc, esta noche, por la noche, anoche, esta mañana, intentonas, pasadas, tomas, lecturas, de garantía, años de garantía, garantía, mm cuadrados, cuadrados, mm2, milímetros, mm
     `),
     engine: list(`
       motor, gasolina, diésel, diesel, litros, nafta, turbo, tdi, hdi, motor de, es un
@@ -313,13 +313,13 @@ export const esWords: Words = {
       `va saltando, va cambiando, va variando, cambia todo el, cambia a cada, no para de cambiar, no para de saltar, salta de uno, baila entre`,
     ),
     past: list(`
-      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar, empezó en, empieza en, arrancó en, comenzó en, de nueva, cuando era nueva, dije, había dicho, puse
+      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar, empezó en, empieza en, arrancó en, comenzó en, de nueva, cuando era nueva, dije, había dicho, puse, la anterior, la vieja, la otra
     `),
     present: list(`
-      ahora, hoy, ahorita, actualmente, ya, en este momento, al final, al último, lo último, por último, terminó en, acabó en, finalmente, último que vi, a lo último, bien medido, midiendo bien
+      ahora, hoy, ahorita, actualmente, ya, en este momento, al final, al último, lo último, por último, terminó en, acabó en, finalmente, último que vi, a lo último, bien medido, midiendo bien, afuera, fuera
     `),
     expected: list(`
-      debería, debería ser, debería dar, debería estar, debería marcar, tendría que, se supone, esperaba, en vez de, en lugar de, lo normal, frente a, frente a los, comparado con, en comparación con, en vez de los, en lugar de los, límite, pide, piden, piden un, lo ideal, normalmente, suele, suele dar, de costumbre, el manual, el libro, según el manual
+      debería, debería ser, debería dar, debería estar, debería marcar, tendría que, se supone, esperaba, en vez de, en lugar de, lo normal, frente a, frente a los, comparado con, en comparación con, en vez de los, en lugar de los, límite, pide, piden, piden un, lo ideal, normalmente, suele, suele dar, de costumbre, el manual, el libro, según el manual, anunciaban, pronosticaban, el pronóstico
     `),
     felt: list(`
       sensación, sensación térmica, se siente como, se sienten como, parecen, con el viento, con viento
@@ -377,6 +377,9 @@ export const esWords: Words = {
     vehicle: list(`
       coche, carro, auto, vehículo, camioneta, furgoneta, furgo, camión, moto, tractor, nave, troca
     `),
+    bought: list(`
+      compr
+    `),
     battery: list(`
       batería, pila, acumulador, bate
     `),
@@ -390,7 +393,7 @@ export const esWords: Words = {
       más, menos, positivo, positiva, negativo, negativa, rojo, roja, negro, negra, masa, tierra, otro, otra, uno, una
     `),
     difference: list(`
-      diferencia, difieren, diferencian
+      diferencia, difieren, diferencian, de diferencia, separadas
     `),
     swapped: list(`
       al revés, invertidas, invertidos, invertí, cruzados, cruzadas, crucé, cambiadas, cambiados, cambié, polaridad, invert, cruzar, cruce, cruzad, confund, equivoqué de, equivocado de, contrario, cambiad, trocad
@@ -405,7 +408,7 @@ export const esWords: Words = {
       pasa, sube, supera, levanta, pasaba, subía
     `),
     pair: list(`
-      dos baterías, las dos baterías, las dos juntas, en serie, las dos, el par, par de baterías, ambas, entre ambas, los dos
+      dos baterías, las dos baterías, las dos juntas, en serie, las dos, el par, par de baterías, ambas, entre ambas, los dos, entre ellas
     `),
     onto: list(`
       a

@@ -227,13 +227,13 @@ export const frWords: Words = {
       `ça saute, ça change tout, ça change sans, n'arrête pas de changer, arrête pas de changer, arrête pas de bouger, ça bouge tout, ça varie`,
     ),
     past: list(`
-      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait, d abord, commence à, commençait à, partait de, débutait à, tait, quand elle était neuve, neuve, j ai dit, disais, j ai mis
+      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait, d abord, commence à, commençait à, partait de, débutait à, tait, quand elle était neuve, neuve, j ai dit, disais, j ai mis, l ancienne, la précédente, la vieille
     `),
     present: list(`
-      maintenant, aujourd hui, à présent, actuellement, ce matin, en ce moment, à la fin, au final, finalement, pour finir, finit à, en dernier, bien mesuré, mesuré correctement, cette fois
+      maintenant, aujourd hui, à présent, actuellement, ce matin, en ce moment, à la fin, au final, finalement, pour finir, finit à, en dernier, bien mesuré, mesuré correctement, cette fois, dehors
     `),
     expected: list(`
-      devrait, censé, censée, au lieu de, normalement, attendais, attendait, à la place de, à la place des, à la place du, contre, par rapport à, comparé à, au lieu des, au lieu du, devrais, devraient, aurais dû, aurait dû, faudrait, limite, idéalement, il faut, il en faut, faut, d habitude, habituellement, en principe, le manuel, la notice, le bouquin
+      devrait, censé, censée, au lieu de, normalement, attendais, attendait, à la place de, à la place des, à la place du, contre, par rapport à, comparé à, au lieu des, au lieu du, devrais, devraient, aurais dû, aurait dû, faudrait, limite, idéalement, il faut, il en faut, faut, d habitude, habituellement, en principe, le manuel, la notice, le bouquin, annonçaient, ils annoncent, prévoyaient, prévu
     `),
     felt: list(`
       ressenti, ressentie, on dirait, au vent, avec le vent, en ressenti
@@ -291,6 +291,9 @@ export const frWords: Words = {
     vehicle: list(`
       voiture, auto, char, caisse, bagnole, véhicule, camion, fourgon, utilitaire, camionnette, tracteur, moto
     `),
+    bought: list(`
+      achet
+    `),
     battery: list(`
       batterie, accu, batteries, bat
     `),
@@ -304,7 +307,7 @@ export const frWords: Words = {
       plus, moins, positif, positive, négatif, négative, rouge, noir, noire, masse, autre
     `),
     difference: list(`
-      écart, différence, diffèrent
+      écart, différence, diffèrent, d écart
     `),
     swapped: list(`
       à l envers, inversé, inversée, inversés, inversées, inverse, croisé, croisés, interverti, intervertis, invers, interver, crois, confond, permut, trompé de, contraire, mal branché, mauvais sens

@@ -328,13 +328,13 @@ export const plWords: Words = {
       `skacze, waha się, ciągle się zmienia, cały czas się zmienia, wciąż się zmienia, zmienia się cały, zmienia się ciągle, raz tak raz tak`,
     ),
     past: list(`
-      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było, zaczęło od, zaczęło się od, zaczynało od, pierwszy raz, jak był nowy, nowy miał, mówiłem, mówiłam, powiedziałem, powiedziałam, napisałem, napisałam
+      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było, zaczęło od, zaczęło się od, zaczynało od, pierwszy raz, jak był nowy, nowy miał, mówiłem, mówiłam, powiedziałem, powiedziałam, napisałem, napisałam, poprzedni, poprzednia, stary, stara, przed
     `),
     present: list(`
-      teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili, na końcu, pod koniec, na koniec, w końcu, ostatecznie, finalnie, dobrze zmierzone, porządnie
+      teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili, na końcu, pod koniec, na koniec, w końcu, ostatecznie, finalnie, dobrze zmierzone, porządnie, na zewnątrz, na dworze
     `),
     expected: list(`
-      powinno, powinien, powinna, powinno być, zamiast, spodziewałem się, spodziewałam się, normalnie, w miejsce, w porównaniu do, w porównaniu z, w stosunku do, zamiast tych, norma, norma to, powinny, granica, ma być, w normie, będzie, zwykle, zazwyczaj, instrukcja, według instrukcji, w instrukcji, w książce
+      powinno, powinien, powinna, powinno być, zamiast, spodziewałem się, spodziewałam się, normalnie, w miejsce, w porównaniu do, w porównaniu z, w stosunku do, zamiast tych, norma, norma to, powinny, granica, ma być, w normie, będzie, zwykle, zazwyczaj, instrukcja, według instrukcji, w instrukcji, w książce, zapowiadali, prognoza, zapowiedzieli
     `),
     felt: list(`
       odczuwalna, odczuwalnie, odczuwalne, odczuwalnej, na wietrze, przy wietrze, z wiatrem
@@ -384,13 +384,16 @@ export const plWords: Words = {
       temu, ma, będzie, minie, minął, wstecz
     `),
     cranking: list(`
-      rozru, kręc, odpal, kluczyk, start, zapal
+      rozru, kręc, odpal, kluczyk, start, zapal, starci
     `),
     standing: list(`
       stał, stoi, stan, nierusz, nie jeźdz, post
     `),
     vehicle: list(`
       auto, samochód, wóz, bryka, fura, pojazd, ciężarówka, bus, dostawczak, autko, ciągnik, traktor, motor
+    `),
+    bought: list(`
+      kupi, kupn
     `),
     battery: list(`
       aku, akumulator, akumulatora, bateria, akum, akumlator, akumulatorek
@@ -405,7 +408,7 @@ export const plWords: Words = {
       plus, plusie, plusem, plusowej, plusowa, plusowym, minus, minusie, minusem, minusowej, minusowa, minusowym, dodatni, dodatnim, dodatniej, ujemny, ujemnym, ujemnej, drugi, drugim, drugiej, druga, jednym, jednej, czerwony, czerwonym, czarny, czarnym, masie
     `),
     difference: list(`
-      różnica, różnicy, różnicę, różnią
+      różnica, różnicy, różnicę, różnią, się różnią, różnicą
     `),
     swapped: list(`
       odwrotnie, na odwrót, odwrócone, odwróciłem, odwróciłam, zamienione, zamieniłem, zamieniłam, zamienionymi, pomylone, pomyliłem, pomyliłam, odwrotna, odwrot, odwrót, odwróc, zamieni, pomyl, przestaw, na krzyż, źle podłącz, nie tak podłącz

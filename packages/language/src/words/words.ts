@@ -147,6 +147,8 @@ export interface FigureWords {
   readonly standing: readonly string[];
   /** What the vehicle is called, whose age is not the battery's: `car`. */
   readonly vehicle: readonly string[];
+  /** Stems of buying, which tells how old neither of them is: `bought`. */
+  readonly bought: readonly string[];
   /** What the battery is called beside its own name: `akku`. */
   readonly battery: readonly string[];
   /** The greater of two losses: `worst`. */
@@ -207,6 +209,7 @@ const noFigureWords: FigureWords = {
   cranking: [],
   standing: [],
   vehicle: [],
+  bought: [],
   battery: [],
   worse: [],
   clock: [],
