@@ -56,7 +56,8 @@ function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): 
     return (
       readFraction(tokens, at, said) ??
       // "Con 3 grados": with, where nothing stands before it.
-      (said.words.fillers.includes(wordAt(tokens, at) ?? '') && !isVolts(wordAt(tokens, at - 1), said)
+      (said.words.fillers.includes(wordAt(tokens, at) ?? '') &&
+      !isVolts(wordAt(tokens, at - 1), said)
         ? undefined
         : readPoint({ number: integer(0), end: at }, tokens, said))
     );

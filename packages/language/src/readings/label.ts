@@ -38,7 +38,9 @@ export function readLabel(tokens: readonly Token[], context: LineContext): SaidL
   const isNext = figures.map(({ start }) => endsWithPhrase(tokens, start, label));
   const isLabelled = (index: number): boolean =>
     isNext.includes(true) ? isNext[index] === true : hasPhrase(said[index] ?? [], label);
-  const ratings = figures.map((rating, index) => ({ rating, index })).filter(({ rating }) => isRating(rating));
+  const ratings = figures
+    .map((rating, index) => ({ rating, index }))
+    .filter(({ rating }) => isRating(rating));
   const outOf = ratings.flatMap(({ rating, index }) => {
     const measured = figures[index - 1];
     return isOutOf([measured, rating], tokens, context)

@@ -197,8 +197,7 @@ function isBehindMonth(
   { readUnit }: Lexicon,
 ): boolean {
   return [start - 1, start - 2, start - 3].some(
-    (at) =>
-      at >= 0 && readUnit(tokens, at)?.code === 'mo' && tokens[at - 1]?.kind !== 'number',
+    (at) => at >= 0 && readUnit(tokens, at)?.code === 'mo' && tokens[at - 1]?.kind !== 'number',
   );
 }
 
@@ -277,8 +276,7 @@ function joinDecimals(
   if (between.length > 0 && !isOh && !isJoined) return undefined;
   // "Six volts and eight", where nothing is counted: "12 volts and 3 tries".
   const isLast = tokens[figure.end]?.kind !== 'word';
-  const isBehindUnit =
-    before.unit === 'V' && figure.unit === undefined && (!isJoined || isLast);
+  const isBehindUnit = before.unit === 'V' && figure.unit === undefined && (!isJoined || isLast);
   const isBare = before.unit === undefined && (figure.unit ?? 'V') === 'V';
   const isAlikeSaid = before.inWords === figure.inWords;
   // "Nought two" is so many tenths where less than a volt is read, and so is "one and seven".

@@ -156,7 +156,9 @@ function takesBack(between: readonly Token[], context: LineContext): boolean {
     return next?.kind === 'mark' || isTwice || phraseAt(between, at + 1, instead) > 0;
   };
   const spoken = between.filter(({ kind }) => kind !== 'mark');
-  const isAtEnd = endsWithPhrase(spoken, spoken.length, instead);
+  const isAtEnd =
+    endsWithPhrase(spoken, spoken.length, instead) &&
+    !hasPhrase(spoken, figureWordsOf(words).expected);
   let isSaid = false;
   let reasons = 0;
   let at = 0;
@@ -207,17 +209,24 @@ function concluded(
   if (!isAlike(last.unit ?? unit, unit) || namesOther(tokens, context)) return [];
   const { alternatives } = context.lexicon.words;
   const { concludes, unsteady } = figureWordsOf(context.lexicon.words);
+  const isSaidBefore = before.some((one) => inVolts(one) === inVolts(last));
   const isAgain =
-    before.length > 1 &&
-    before.some(({ value }) => value === last.value) &&
-    !hasPhrase(tokens, [...unsteady, ...(alternatives ?? [])]);
+    before.length > 1 && isSaidBefore && !hasPhrase(tokens, [...unsteady, ...(alternatives ?? [])]);
   const isWritten =
     last.decimals > 0 &&
     last.inWords !== true &&
     before.every(({ inWords }) => inWords === true) &&
     withoutNoughts(before.map(({ digits }) => digits)) === withoutNoughts([last.digits]);
-  const isConcluded = isAgain || isWritten || endsWithPhrase(tokens, last.start, concludes);
+  // Of two losses the worse is what follows, and nothing else.
+  const form = context.inHand.check.form;
+  const isLoss = form.kind === 'reading' && form.range === 'drop';
+  const isSo = endsWithPhrase(tokens, last.start, concludes) && (!isLoss || isSaidBefore);
+  const isConcluded = isAgain || isWritten || isSo;
   return isConcluded ? before : [];
+}
+
+function inVolts({ value, unit }: SaidFigure): number {
+  return unit === 'mV' ? value / 1000 : value;
 }
 
 /** The digits of a voltage, without its point and the noughts behind: of 14 and 400 as of 14.4. */
@@ -278,7 +287,8 @@ function rounded(
     const [rough, exact] = isFirst ? [figure, next] : [next, figure];
     const between = tokens.slice(figure.end, next.start);
     const isApart =
-      between.some(({ kind }) => kind === 'mark') || hasPhrase(between, [...instead, ...words.vague]);
+      between.some(({ kind }) => kind === 'mark') ||
+      hasPhrase(between, [...instead, ...words.vague]);
     const isNear = Math.abs(rough.value - exact.value) < 10 ** -rough.decimals;
     const isRougher =
       isNought || (rough.decimals !== exact.decimals && isNear) || isRoundOf(rough, exact);
@@ -465,7 +475,9 @@ function became(
     context.inHand?.check.does.includes('starter') === true;
   const isOnto = isFrom && hasPhrase(between, onto);
   // "11.4 -> 10.1".
-  const isArrow = between.length > 0 && between.every(({ kind }) => kind === 'mark') &&
+  const isArrow =
+    between.length > 0 &&
+    between.every(({ kind }) => kind === 'mark') &&
     between.some((token) => token.kind === 'mark' && arrows.includes(token.text));
   // "9.9, up from 6", "down to 40 mV from 600".
   const isBack = !isFrom && endsWithPhrase(tokens, is.start, from);

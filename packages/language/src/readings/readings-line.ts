@@ -196,6 +196,7 @@ export function tellsPurchase(
 ): boolean {
   const { vehicle, bought, battery } = figureWordsOf(lexicon.words);
   if (inHand === undefined || unitOf(inHand) !== 'a' || hasPhrase(tokens, battery)) return false;
+  if (tokens.filter(({ kind }) => kind === 'number').length > 1) return false;
   return hasPhrase(tokens, vehicle) && hasStem(tokens, bought);
 }
 

@@ -115,7 +115,8 @@ function mild(
   if (figure.value > mostHeat || (inHand !== undefined && !isOfWords(inHand))) return undefined;
   const { from, to } = clauseOf(figure, tokens, context);
   const clause = tokens.slice(from, to);
-  if (hasPhrase(clause, [...engine, ...vehicle]) || speaksOfStart(clause, context)) return undefined;
+  if (hasPhrase(clause, [...engine, ...vehicle]) || speaksOfStart(clause, context))
+    return undefined;
   const unit = figure.unit ?? unitHere('Cel');
   return asideOf(check, { ...figure, unit }, { start: figure.start, end: figure.end, context });
 }

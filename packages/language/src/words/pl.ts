@@ -136,7 +136,16 @@ export const plWords: Words = {
     dziewięćset: 900,
     dziewięciuset: 900,
   },
-  scales: { tysiąc: 1000, tysiące: 1000, tysięcy: 1000, tysiąca: 1000, dekada: 10, dekadę: 10, setka: 100, setki: 100 },
+  scales: {
+    tysiąc: 1000,
+    tysiące: 1000,
+    tysięcy: 1000,
+    tysiąca: 1000,
+    dekada: 10,
+    dekadę: 10,
+    setka: 100,
+    setki: 100,
+  },
   decimalZero: [],
   point: ['przecinek', 'kropka', 'koma'],
   joins: ['i', 'oraz'],
@@ -316,7 +325,7 @@ export const plWords: Words = {
       benzyna, diesel, silnik, silnika, litra, litrów, benzyniak, tdi, hdi, turbo, pojemność, pojemności
     `),
     instead: list(`
-      nie czekaj, czekaj, chwila, chwilę, chwileczkę, chwilkę, sekundę, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej, a konkretnie, konkretnie, a raczej, poprawia, raczej
+      nie czekaj, czekaj, chwila, chwilę, chwileczkę, chwilkę, sekundę, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej, a konkretnie, konkretnie, a raczej, poprawia
     `),
     settles: list(`
       wpisz, wpisujemy, zapisz, niech pan wpisze, dajmy
