@@ -216,7 +216,7 @@ function concluded(
     last.decimals > 0 &&
     last.inWords !== true &&
     before.every(({ inWords }) => inWords === true) &&
-    withoutNoughts(before.map(({ digits }) => digits)) === withoutNoughts([last.digits]);
+    digitsOf(before) === digitsOf([last]);
   // Of two losses the worse is what follows, and nothing else.
   const form = context.inHand.check.form;
   const isLoss = form.kind === 'reading' && form.range === 'drop';
@@ -229,9 +229,9 @@ function inVolts({ value, unit }: SaidFigure): number {
   return unit === 'mV' ? value / 1000 : value;
 }
 
-/** The digits of a voltage, without its point and the noughts behind: of 14 and 400 as of 14.4. */
-function withoutNoughts(digits: readonly string[]): string {
-  return digits.map((one) => one.replace('.', '').replace(/0+$/u, '')).join('');
+/** What the digits say one behind the other: the same of 14 and 400 as of 14.4. */
+function digitsOf(figures: readonly SaidFigure[]): number {
+  return Number(`0.${figures.map(({ digits }) => digits.replace('.', '')).join('')}`);
 }
 
 /** "10.3, want more than 9.6": a bound beside a figure is what it ought to keep to. */
@@ -271,10 +271,6 @@ function rounded(
   const { roughly, round, less } = figureWordsOf(words);
   const instead = takingPlace(words);
   const hedges = [...roughly, ...round, ...words.nearly, ...words.boundsOnly];
-  const small = [
-    ...[words.fillers, words.besideFigures, words.vague, words.courtesies ?? []].flat(),
-    ...[instead, hedges, less].flat(),
-  ];
   const isRough = ({ start, end }: SaidFigure): boolean =>
     endsWithPhrase(tokens, start, hedges) ||
     phraseAt(tokens, end, [...words.vague, ...words.point, ...roughly, ...round, ...less]) > 0;
@@ -293,9 +289,7 @@ function rounded(
     const isRougher =
       isNought || (rough.decimals !== exact.decimals && isNear) || isRoundOf(rough, exact);
     if (!isRougher || !isApart || !isRough(rough)) return [];
-    // "Some 10 or so, the meter says 9.5".
-    const isOfOne = isOnlyOf(between, small) || (!isNought && !tellsMoment(tokens, context));
-    return isOfOne ? [{ start: rough.start, end: rough.end }] : [];
+    return tellsMoment(between, context) ? [] : [{ start: rough.start, end: rough.end }];
   });
 }
 
@@ -304,16 +298,6 @@ function isRoundOf(rough: SaidFigure, exact: SaidFigure): boolean {
   if (rough.decimals > 0 || exact.decimals > 0) return false;
   const step = [100, 10].find((one) => rough.value % one === 0) ?? 0;
   return rough.value >= step && exact.value > rough.value && exact.value < rough.value + step;
-}
-
-/** True where there is nothing but marks and these phrases. */
-function isOnlyOf(tokens: readonly Token[], phrases: readonly string[]): boolean {
-  for (let at = 0; at < tokens.length; at += 1) {
-    const length = phraseAt(tokens, at, phrases);
-    if (length === 0 && tokens[at]?.kind !== 'mark') return false;
-    at += Math.max(length - 1, 0);
-  }
-  return true;
 }
 
 /** V. What a system, a battery and a vehicle are called by. */
@@ -367,7 +351,7 @@ function before(
   const { words } = context.lexicon;
   const { past, present, felt, allOff, ...more } = figureWordsOf(words);
   // What it ought to be, and what it feels like, is not what was read.
-  const isDone = context.inHand !== undefined && context.inHand.check.does.length > 0;
+  const isDone = context.inHand?.check.does.includes('starter') === true;
   const expected = [...more.expected, ...felt, ...(isDone ? allOff : [])];
   const [first] = figures;
   if (first === undefined || !figures.every((figure) => isOfOneKind(first, figure))) return [];

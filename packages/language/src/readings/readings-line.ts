@@ -15,7 +15,7 @@ import { leftOpen, withoutOthers } from './one-of-figures.ts';
 import { readOfTwo } from './of-two.ts';
 import { readAtRestAndTurning, withoutBeside } from './told-beside.ts';
 import type { SaidReading } from './doubtful.ts';
-import { endsWithPhrase, hasPhrase, hasStem, hasWord } from './word-run.ts';
+import { endsWithPhrase, hasPhrase, hasWord } from './word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import type { CheckPhrases } from '../understand/lexicon.ts';
 import { durations } from '../numbers/unit.ts';
@@ -135,7 +135,6 @@ const comma: Token = { kind: 'mark', text: ',' };
 function readKept(typed: readonly Token[], context: LineContext): LineResult {
   if (typed.some(({ kind }) => kind === 'malformed')) return unclear('not-a-number', typed);
   if (speaksOfOther(typed, context)) return unclear('unknown-unit', typed);
-  if (tellsPurchase(typed, context)) return unclear('not-a-number', typed);
   const pair = readAtRestAndTurning(typed, context);
   if (pair !== undefined) return { type: 'readings', readings: pair, earlier: undefined };
   const open = leftOpen(typed, context);
@@ -187,17 +186,6 @@ function speaksOfOther(tokens: readonly Token[], { inHand, lexicon }: LineContex
     tokens.some(({ kind }) => kind === 'number') &&
     hasPhrase(tokens, figureWordsOf(lexicon.words).otherMeters)
   );
-}
-
-/** "The car was bought a month ago", where the battery's age is asked. */
-export function tellsPurchase(
-  tokens: readonly Token[],
-  { inHand, lexicon }: Pick<LineContext, 'inHand' | 'lexicon'>,
-): boolean {
-  const { vehicle, bought, battery } = figureWordsOf(lexicon.words);
-  if (inHand === undefined || unitOf(inHand) !== 'a' || hasPhrase(tokens, battery)) return false;
-  if (tokens.filter(({ kind }) => kind === 'number').length > 1) return false;
-  return hasPhrase(tokens, vehicle) && hasStem(tokens, bought);
 }
 
 const densities: readonly string[] = ['density', 'density-difference'];

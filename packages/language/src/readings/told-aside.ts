@@ -13,7 +13,7 @@ import { figureWordsOf } from '../words/words.ts';
 import { type SaidReading, judgeReading } from './doubtful.ts';
 import { type LineContext, type SaidFigure, findFigures } from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
-import { isTooMuchLost, unitOf } from './line-placing.ts';
+import { unitOf } from './line-placing.ts';
 import { endsWithPhrase, hasPhrase, hasStem, phraseAt } from './word-run.ts';
 
 /** What is told by the way, and the tokens that tell the rest. */
@@ -39,12 +39,7 @@ export function readAside(typed: readonly Token[], context: LineContext): ToldAs
     const aside =
       frost(figure, tokens, context) ??
       ofBattery(figure, tokens, context) ??
-      apart(figure, tokens, context) ??
-      (isLone
-        ? (atRest(figure, tokens, context) ??
-          charged(figure, tokens, context) ??
-          turning(figure, tokens, context))
-        : undefined);
+      (isLone ? (atRest(figure, tokens, context) ?? ofMoment(figure, tokens, context)) : undefined);
     return aside === undefined ? [] : [aside];
   });
   const isTwice = ({ reading }: Aside): boolean =>
@@ -249,78 +244,42 @@ function atRest(
   return asideOf(check, figure, { start: from, end: to, context });
 }
 
-/** V. No alternator gives more. */
+/** V. No alternator gives more, and a starter that turns leaves a battery as much. */
 const mostCharged = 15.5;
-
-/** "Runs sweet, 14.3 at the battery": more than a battery has at rest is what charges it. */
-function charged(
-  figure: SaidFigure,
-  tokens: readonly Token[],
-  context: LineContext,
-): Aside | undefined {
-  const { inHand, lexicon, nominal } = context;
-  const check = readingIn(
-    lexicon.checks,
-    ({ check: { form } }) => form.kind === 'reading' && form.expect === 'charging',
-  );
-  const { value, unit = 'V', decimals } = figure;
-  if (check === undefined || inHand?.check.form.kind !== 'choice' || unit !== 'V') return undefined;
-  const volts = (value * 12) / nominal;
-  if (decimals === 0 || volts <= mostAtRest || volts > mostCharged) return undefined;
-  const { display, battery } = figureWordsOf(lexicon.words);
-  const { from, to } = clauseOf(figure, tokens, context);
-  const clause = tokens.slice(from, to);
-  const named = namedChecks(clause, { ...context, inHand: undefined });
-  const isSaid = named.includes(check) || hasPhrase(clause, [...display, ...battery]);
-  if (!isSaid || speaksOfStart(clause, context)) return undefined;
-  return asideOf(check, figure, { start: from, end: to, context });
-}
-
-/** V. A starter that turns leaves a battery as much. */
 const leastTurning = 4;
 
-/** "I measured 7.5 volts while she held the key": beside what was asked of that moment. */
-function turning(
+/**
+ * A voltage of another moment than the battery's rest, beside an answer in words: "runs sweet, 14.3 at
+ * the battery", "I measured 7.5 volts while she held the key".
+ */
+function ofMoment(
   figure: SaidFigure,
   tokens: readonly Token[],
   context: LineContext,
 ): Aside | undefined {
   const { inHand, lexicon, nominal } = context;
-  const check = readingIn(
-    lexicon.checks,
-    ({ check: { form, does } }) =>
-      form.kind === 'reading' && form.range === 'battery-voltage' && does.includes('starter'),
+  const { value, unit, decimals } = figure;
+  if (inHand?.check.form.kind !== 'choice' || (unit ?? 'V') !== 'V') return undefined;
+  const volts = (value * 12) / nominal;
+  const isCharged = volts > mostAtRest && volts <= mostCharged && decimals > 0;
+  if (!isCharged && (unit !== 'V' || volts < leastTurning || volts > mostAtRest)) return undefined;
+  const check = readingIn(lexicon.checks, ({ check: { form, does } }) =>
+    isCharged
+      ? form.kind === 'reading' && form.expect === 'charging'
+      : form.kind === 'reading' && form.range === 'battery-voltage' && does.includes('starter'),
   );
-  if (check === undefined || inHand?.check.form.kind !== 'choice') return undefined;
-  const volts = (figure.value * 12) / nominal;
-  if (figure.unit !== 'V' || volts < leastTurning || volts > mostAtRest) return undefined;
+  if (check === undefined) return undefined;
   const { from, to } = clauseOf(figure, tokens, context);
   const clause = tokens.slice(from, to);
+  const { moments, cranking, display, battery } = figureWordsOf(lexicon.words);
   const named = namedChecks(clause, { ...context, inHand: undefined });
-  if (named.some((one) => one !== check)) return undefined;
-  const { moments, cranking } = figureWordsOf(lexicon.words);
-  const isMoment = hasPhrase(clause, moments) && hasStem(clause, cranking);
-  return isMoment ? asideOf(check, figure, { start: from, end: to, context }) : undefined;
-}
-
-/** "Two batteries, 0.9 of a volt apart". */
-function apart(
-  figure: SaidFigure,
-  tokens: readonly Token[],
-  context: LineContext,
-): Aside | undefined {
-  const { inHand, lexicon } = context;
-  const { difference, pair } = figureWordsOf(lexicon.words);
-  const check = readingIn(
-    lexicon.checks,
-    ({ check: { form } }) => form.kind === 'reading' && form.expect === 'battery.halves',
-  );
-  const { unit = 'V', decimals, start, end } = figure;
-  if (check === undefined || (inHand?.check.form.kind ?? 'choice') !== 'choice') return undefined;
-  if (!isAlike(unit, 'V') || decimals === 0 || isTooMuchLost(figure)) return undefined;
-  const { from, to } = clauseOf(figure, tokens, context);
-  if (!hasPhrase(tokens.slice(from, to), difference) || !hasPhrase(tokens, pair)) return undefined;
-  return asideOf(check, figure, { start, end, context });
+  const isSaid = isCharged
+    ? (named.includes(check) || hasPhrase(clause, [...display, ...battery])) &&
+      !speaksOfStart(clause, context)
+    : named.every((one) => one === check) &&
+      hasPhrase(clause, moments) &&
+      hasStem(clause, cranking);
+  return isSaid ? asideOf(check, figure, { start: from, end: to, context }) : undefined;
 }
 
 /** V. No battery has as much while the starter pulls on it. */

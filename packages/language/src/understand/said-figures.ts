@@ -12,7 +12,7 @@ import { readLabel, readStandard } from '../readings/label.ts';
 import { endsWithPhrase, hasPhrase, phraseAt, textOf } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import type { Token } from '../typed/token.ts';
-import { readLine, tellsPurchase } from '../readings/readings-line.ts';
+import { readLine } from '../readings/readings-line.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { readChoice, readClose } from './said-choice.ts';
 import { readEither } from './said-either.ts';
@@ -165,7 +165,10 @@ function readOneUnit({ tokens, inHand, listener }: Turn): Understood | undefined
   if (form.unit !== 'a' && form.expect !== 'battery.halves') return undefined;
   const { lexicon } = listener;
   const { words, readUnit } = lexicon;
-  if (tellsPurchase(tokens, { inHand, lexicon })) return undefined;
+  const { vehicle, battery } = figureWordsOf(words);
+  // "The car was bought a month ago".
+  if (form.unit === 'a' && hasPhrase(tokens, vehicle) && !hasPhrase(tokens, battery))
+    return undefined;
   if (hasPhrase(tokens, words.vague) || hasBound(tokens, words)) return undefined;
   const spans = tokens.flatMap((_, at) => {
     const unit = readUnit(tokens, at);

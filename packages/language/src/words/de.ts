@@ -326,9 +326,6 @@ export const deWords: Words = {
     vehicle: list(`
       auto, autos, wagen, karre, fahrzeug, kfz, lkw, transporter, kiste, pkw, bus, traktor, schlepper, laster
     `),
-    bought: list(`
-      kauf
-    `),
     battery: list(`
       akku, batterie, batt, accu, batterien
     `),

@@ -268,9 +268,6 @@ export const enWords: Words = {
     vehicle: list(`
       car, cars, van, vans, truck, trucks, vehicle, vehicles, lorry, motor, motorhome, tractor, bike, pickup, engine
     `),
-    bought: list(`
-      bought, purchas
-    `),
     battery: list(`
       battery, batterys, batteries, batt, bat
     `),

@@ -377,9 +377,6 @@ export const esWords: Words = {
     vehicle: list(`
       coche, carro, auto, vehículo, camioneta, furgoneta, furgo, camión, moto, tractor, nave, troca
     `),
-    bought: list(`
-      compr
-    `),
     battery: list(`
       batería, pila, acumulador, bate
     `),

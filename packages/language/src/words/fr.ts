@@ -26,7 +26,7 @@ export const frWords: Words = {
     dizaine: 10,
     quinzaine: 15,
     vingtaine: 20,
-    trentaine: 30,
+    quatorzaine: 14,
     'une décennie': 10,
     zéro: 0,
     un: 1,
@@ -290,9 +290,6 @@ export const frWords: Words = {
     `),
     vehicle: list(`
       voiture, auto, char, caisse, bagnole, véhicule, camion, fourgon, utilitaire, camionnette, tracteur, moto
-    `),
-    bought: list(`
-      achet
     `),
     battery: list(`
       batterie, accu, batteries, bat

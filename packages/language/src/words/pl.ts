@@ -401,9 +401,6 @@ export const plWords: Words = {
     vehicle: list(`
       auto, samochód, wóz, bryka, fura, pojazd, ciężarówka, bus, dostawczak, autko, ciągnik, traktor, motor
     `),
-    bought: list(`
-      kupi, kupn
-    `),
     battery: list(`
       aku, akumulator, akumulatora, bateria, akum, akumlator, akumulatorek
     `),

@@ -147,8 +147,6 @@ export interface FigureWords {
   readonly standing: readonly string[];
   /** What the vehicle is called, whose age is not the battery's: `car`. */
   readonly vehicle: readonly string[];
-  /** Stems of buying, which tells how old neither of them is: `bought`. */
-  readonly bought: readonly string[];
   /** What the battery is called beside its own name: `akku`. */
   readonly battery: readonly string[];
   /** The greater of two losses: `worst`. */
@@ -209,7 +207,6 @@ const noFigureWords: FigureWords = {
   cranking: [],
   standing: [],
   vehicle: [],
-  bought: [],
   battery: [],
   worse: [],
   clock: [],
