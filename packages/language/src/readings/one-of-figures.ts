@@ -5,7 +5,14 @@ import { type Stretch, asides, unitInHand } from './figures-aside.ts';
 import { type LineContext, type SaidFigure, findFigures, isCount } from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
 import { wordsOfEach } from './words-of-each.ts';
-import { endsWithPhrase, hasPhrase, hasStem, hasWord, phraseAt } from './word-run.ts';
+import {
+  endsWithPhrase,
+  hasPhrase,
+  hasStem,
+  hasWord,
+  phraseAt,
+  withoutPhrases,
+} from './word-run.ts';
 
 /** A text is gone through as often as this. */
 const mostRounds = 4;
@@ -289,7 +296,8 @@ function rounded(
     const isRougher =
       isNought || (rough.decimals !== exact.decimals && isNear) || isRoundOf(rough, exact);
     if (!isRougher || !isApart || !isRough(rough)) return [];
-    return tellsMoment(between, context) ? [] : [{ start: rough.start, end: rough.end }];
+    const told = withoutPhrases(between, words.vague);
+    return tellsMoment(told, context) ? [] : [{ start: rough.start, end: rough.end }];
   });
 }
 
