@@ -37,9 +37,10 @@ describe('what a page loads of the element', () => {
 
   // Loaded after the keys answer: figures and units in all the ways in which they are written, what
   // is told beside an answer, denied, left open or of another day, what puts an answer right, what
-  // cries danger or tells one by a thing and what it does, what is only a saying, what is learned from phrases, mistyped words.
-  test('is at most 59 kB to understand what is typed', () => {
-    expect(gzipped('keyturn-understanding.js')).toBeLessThan(59);
+  // cries danger or tells one by a thing and what it does, what is only a saying, what is learned from
+  // phrases, mistyped words; to which of several figures what is said belongs took the last two of it.
+  test('is at most 60 kB to understand what is typed', () => {
+    expect(gzipped('keyturn-understanding.js')).toBeLessThan(60);
   });
 
   // How people say the answers and emergencies: a phrase that is not known is a question asked back

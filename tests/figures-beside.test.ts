@@ -850,7 +850,66 @@ describe('whole volts less a little give way to the figure behind them', () => {
     ['ar', 'battery-lamps', '12 فولت الا شوي، 11.9', 'battery-lamps=11.9 V'],
     ['es', 'battery-rest', 'ni llega a 12, marca 11,8', rest(11.8)],
     ['de', 'battery-rest', 'so um die zwölf rum, 12,2 genau', rest(12.2)],
-    ['pl', 'crank-current', 'dwieście z groszem, 215', 'asked back'],
+    ['pl', 'crank-current', 'dwieście z groszem, 215', 'crank-current=215 A'],
+    ['es', 'crank-current', 'doscientos y pico, 215', 'crank-current=215 A'],
+  ]);
+});
+
+describe('what follows from the figures before it, or is said of them alone, is what is meant', () => {
+  hold([
+    ['en', 'battery-crank', 'eleven first, then 8.5, so 8.5', 'battery-crank=8.5 V'],
+    [
+      'de',
+      'battery-tester',
+      'erst 430, klemmen gerüttelt, dann 470, also 470',
+      'battery-tester=470 A',
+    ],
+    ['ar', 'charging', 'أربعتاش وربعمية 14.4', 'charging=14.4 V'],
+    ['en', 'battery-rest', '24.1 no sorry, wrong van, 12.3', rest(12.3)],
+    ['fr', 'battery-rest', '12,1 puis 12,6 la deuxième fois', 'offered'],
+    ['en', 'battery-crank', '8.7 and I need at least 9.6 right?', 'battery-crank=8.7 V'],
+    ['de', 'battery-crank', '9,9, sollte über 9,6 sein', 'battery-crank=9.9 V'],
+    ['ar', 'battery-crank', 'من 8 لحد 10 يرقص', 'asked back'],
+    ['pl', 'air-temperature', 'minus 4, na wietrze minus 11', 'air-temperature=-4 Cel'],
+    ['fr', 'air-temperature', 'deux degrés, ressenti moins six', 'air-temperature=2 Cel'],
+    ['es', 'battery-age', 'traía 3 años de garantía y ya tiene 5', 'battery-age=5 a'],
+    ['en', 'battery-age', 'the old one did 9 years, this one is 2', 'battery-age=2 a'],
+    ['pl', 'battery-age', 'auto kupiłem miesiąc temu', 'asked back'],
+    ['en', 'crank-after', '9.9, up from 6', 'crank-after=9.9 V'],
+    ['es', 'battery-crank', '11,4→10,1 mientras le doy', 'battery-crank=10.1 V'],
+  ]);
+});
+
+describe('a terminal, a cable, a second end and what is said behind a figure leave it what it is', () => {
+  hold([
+    ['en', 'relay-feed', 'terminal 87: 11.9', 'relay-feed=11.9 V'],
+    ['pl', 'control-signal', 'na pięćdziesiątce 10,9', 'control-signal=10.9 V'],
+    [
+      'fr',
+      'drop-positive-after',
+      '0,12 avec le câble neuf de 35 carrés',
+      'drop-positive-after=0.12 V',
+    ],
+    ['de', 'drop-clamps', 'der schlechtere 140 mV, der andere nur 15', 'drop-clamps=140 mV'],
+    [
+      'es',
+      'drop-clamps',
+      '30 en el positivo y 210 milivoltios en el negativo',
+      'drop-clamps=210 mV',
+    ],
+    ['ar', 'drop-ground', 'سبعة من عشرة', 'drop-ground=0.7 V'],
+    ['ar', 'battery-crank', 'عشرة فولت وثلاثة', 'battery-crank=10.3 V'],
+    ['pl', 'drop-contacts', 'jeden i siedem', 'drop-contacts=1.7 V'],
+    ['de', 'charging', 'dreizehn neun mit licht und gebläse', 'charging=13.9 V'],
+    ['de', 'control-signal', '4,5v und der magnetschalter zuckt nur', 'control-signal=4.5 V'],
+    ['en', 'charging', '1.42 kilovolts', 'asked back'],
+    ['es', 'place', 'en el arcén con 3 grados', 'air-temperature=3 Cel, place=shoulder'],
+    [
+      'en',
+      'start-after',
+      'running sweet, 14.3 at the battery',
+      'charging=14.3 V, start-after=starts',
+    ],
   ]);
 });
 

@@ -408,7 +408,7 @@ describe('what is said of a thing that is to be tried is no word for how it star
     ['es', null, 'el relé no hace clic', 'asked back'],
     ['fr', null, 'pas de clic du relais', 'asked back'],
     ['de', null, 'das Relais klackt nicht', 'asked back'],
-    ['ar', null, 'الريليه ما يطق', 'asked back'],
+    ['ar', null, 'الريليه ما يطق', 'relay=silent'],
     [
       'pl',
       'battery-crank',

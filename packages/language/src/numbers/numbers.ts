@@ -54,12 +54,21 @@ function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): 
     readFigure(tokens, at) ?? readDigits(tokens, at, said) ?? readSaid(tokens, at, said);
   if (whole === undefined)
     return (
-      readFraction(tokens, at, said) ?? readPoint({ number: integer(0), end: at }, tokens, said)
+      readFraction(tokens, at, said) ??
+      // "Con 3 grados": with, where nothing stands before it.
+      (said.words.fillers.includes(wordAt(tokens, at) ?? '') &&
+      !isVolts(wordAt(tokens, at - 1), said)
+        ? undefined
+        : readPoint({ number: integer(0), end: at }, tokens, said))
     );
   const withPoint = readPoint(whole, tokens, said);
   if (withPoint !== undefined) return withPoint;
   if (whole.number.decimals > 0) return whole;
   return joinFraction(whole, tokens, said) ?? whole;
+}
+
+function isVolts(word: string | undefined, { words }: NumberWords): boolean {
+  return word !== undefined && words.units['V']?.includes(word) === true;
 }
 
 /** `عشر فولت`: a word before its volts that is a whole number as well as a part of one. */
@@ -116,7 +125,8 @@ function isBehindWhole(tokens: readonly Token[], at: number, said: NumberWords):
   const isSmall =
     next?.kind === 'word' && (fillers.includes(next.text) || besideFigures.includes(next.text));
   // A pronoun is a small word: "bricht auf elf ein".
-  const isEnd = next === undefined && !fillers.includes(wordAt(tokens, at) ?? '');
+  const one = wordAt(tokens, at) ?? '';
+  const isEnd = next === undefined && ![...fillers, ...besideFigures].includes(one);
   return isVolts && (isSmall || next?.kind === 'mark' || isEnd);
 }
 
@@ -125,8 +135,9 @@ function isBelow(tokens: readonly Token[], at: number, { words }: NumberWords): 
   const next = tokens[at + 1];
   return (
     words.minus.includes(wordAt(tokens, at - 1) ?? '') &&
-    (next?.kind !== 'word' || words.fillers.includes(next.text)) &&
-    !tokens.some(({ kind }) => kind === 'number')
+    (next === undefined ||
+      ((next.kind !== 'word' || words.fillers.includes(next.text)) &&
+        !tokens.some(({ kind }) => kind === 'number')))
   );
 }
 

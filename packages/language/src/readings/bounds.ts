@@ -34,7 +34,8 @@ export function hasBoundOnly(
   const isBound = (said: string, word: string): boolean => {
     if (said === word) return true;
     if (!said.endsWith(` ${word}`)) return false;
-    const rest = said.slice(0, -word.length - 1);
+    // A comma stands where a figure was taken out: "from 12.4 as far as 6.8".
+    const rest = said.slice(0, -word.length - 1).replace(/ ,$/u, '');
     // "It drops as far as 9.8".
     const near = until.includes(word) ? [...nearly, ...changes] : nearly;
     return !near.some((one) => rest === one || rest.endsWith(` ${one}`));

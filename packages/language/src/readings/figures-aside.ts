@@ -28,9 +28,16 @@ export function asides(
     (figure) =>
       isAside(figure, tokens, context) ||
       (hasDecimals && isPartSaid(figure, tokens)) ||
-      (isMeasured && isCount(figure)),
+      (isMeasured && (isCount(figure) || isNought(figure, context))),
   );
   return found.length < figures.length ? found : [];
+}
+
+/** "I misread the zero", where no loss is asked. */
+function isNought({ value, inWords, unit }: SaidFigure, { inHand }: LineContext): boolean {
+  const form = inHand?.check.form;
+  const isVoltage = form?.kind === 'reading' && form.range === 'battery-voltage';
+  return isVoltage && value === 0 && inWords === true && unit === undefined;
 }
 
 function isAside(figure: SaidFigure, tokens: readonly Token[], context: LineContext): boolean {
@@ -114,14 +121,18 @@ function isLoad(unit: string, { inHand }: LineContext): boolean {
   return form?.kind === 'reading' && does?.includes('load') === true && !isAlike(unit, form.unit);
 }
 
-/** "8:15". */
+/** "8:15", but not "pin 30: 12.4". */
 function isClock({ start, end }: SaidFigure, tokens: readonly Token[]): boolean {
-  const isColon = (token: Token | undefined): boolean =>
-    token?.kind === 'mark' && token.text === ':';
-  return (
-    (isColon(tokens[end]) && tokens[end + 1]?.kind === 'number') ||
-    (isColon(tokens[start - 1]) && tokens[start - 2]?.kind === 'number')
-  );
+  const isOf = (hour: number): boolean => {
+    const [hours, colon, minutes] = tokens.slice(Math.max(hour, 0), hour + 3);
+    const isColon = colon?.kind === 'mark' && colon.text === ':';
+    return isColon && isWholeNumber(hours) && isWholeNumber(minutes);
+  };
+  return isOf(end - 1) || isOf(start - 2);
+}
+
+function isWholeNumber(token: Token | undefined): boolean {
+  return token?.kind === 'number' && token.decimals === 0;
 }
 
 /** True for how long it stood: days and weeks, or more where that is said, where no age is asked. */
@@ -152,10 +163,10 @@ const standing: readonly string[] = ['d', 'wk'];
 /** Terminals of a relay and a starter. Source: DIN 72552, from memory. */
 const pins: readonly string[] = ['15', '30', '50', '85', '86', '87'];
 
-function isPin({ digits, inWords }: SaidFigure, { inHand }: LineContext): boolean {
+function isPin({ digits }: SaidFigure, { inHand }: LineContext): boolean {
   const form = inHand?.check.form;
   if (form?.kind !== 'reading' || form.range !== 'signal-voltage') return false;
-  return inWords !== true && pins.includes(digits);
+  return pins.includes(digits);
 }
 
 /** V. Ranges of a meter that no reading of a vehicle reaches. */

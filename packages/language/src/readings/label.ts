@@ -38,13 +38,19 @@ export function readLabel(tokens: readonly Token[], context: LineContext): SaidL
   const isNext = figures.map(({ start }) => endsWithPhrase(tokens, start, label));
   const isLabelled = (index: number): boolean =>
     isNext.includes(true) ? isNext[index] === true : hasPhrase(said[index] ?? [], label);
-  const found = figures.flatMap((figure, index) => {
+  const ratings = figures
+    .map((rating, index) => ({ rating, index }))
+    .filter(({ rating }) => isRating(rating));
+  const outOf = ratings.flatMap(({ rating, index }) => {
     const measured = figures[index - 1];
-    if (!isRating(figure)) return [];
-    if (isOutOf([measured, figure], tokens, context))
-      return [{ rating: figure, from: measured?.end ?? figure.start }];
-    return isLabelled(index) ? [{ rating: figure, from: figure.start }] : [];
+    return isOutOf([measured, rating], tokens, context)
+      ? [{ rating, from: measured?.end ?? rating.start }]
+      : [];
   });
+  const labelled = ratings
+    .filter(({ index }) => isLabelled(index))
+    .map(({ rating }) => ({ rating, from: rating.start }));
+  const found = outOf.length > 0 ? outOf : labelled;
   const [only, more] = found;
   if (only === undefined || more !== undefined) return undefined;
   const { rating, from } = only;

@@ -4,6 +4,7 @@ import type { SaidNumber, Token } from '../typed/token.ts';
 import { durations, isAlike } from '../numbers/unit.ts';
 import { bareUnit } from '../numbers/units-said.ts';
 import { figureWordsOf } from '../words/words.ts';
+import { isOfBelow, noughtBefore, noughtBehind } from './side-of-nought.ts';
 import { endsWithPhrase, textOf } from './word-run.ts';
 
 /** A figure that was, or a figure put in the place of one that is denied. */
@@ -88,7 +89,7 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
   const figures = tokens.flatMap((token, start): SaidFigure[] => {
     if (token.kind !== 'number' || inNames.has(start)) return [];
     if (isPartOfAnother(tokens, start, lexicon) || isOfBelow(tokens, start, lexicon)) return [];
-    const unit = lexicon.readUnit(tokens, start + 1);
+    const unit = unitBehind(tokens, start, context);
     const end = start + 1 + (unit?.length ?? 0);
     const half = fractionBehind(tokens, end, lexicon);
     const behind = half?.end ?? end;
@@ -118,11 +119,39 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
   });
   return withoutDurations(
     joinFigures(
-      figures.map((figure) => withUnitBefore(figure, tokens, lexicon)),
+      figures.map((figure) => withUnitBefore(figure, tokens, context)),
       tokens,
       context,
     ),
   );
+}
+
+/**
+ * The unit behind a number; the c of "0,05 c bon" is no degree where none is asked, and a word that
+ * begins a clause as well is no thousandth of a volt: `ملي`.
+ */
+function unitBehind(
+  tokens: readonly Token[],
+  at: number,
+  context: LineContext,
+): ReturnType<Lexicon['readUnit']> {
+  const { words, readUnit } = context.lexicon;
+  const [unit, next] = tokens.slice(at + 1, at + 3);
+  const isElided =
+    words.spelling?.elides === true &&
+    unit?.kind === 'word' &&
+    unit.text === 'c' &&
+    next?.kind === 'word' &&
+    unitHeld(context) !== 'Cel';
+  const form = context.inHand?.check.form;
+  const isClause =
+    form?.kind === 'reading' &&
+    form.range === 'battery-voltage' &&
+    unit?.kind === 'word' &&
+    words.clauseBreaks.includes(unit.text) &&
+    next?.kind === 'word';
+  const said = readUnit(tokens, at + 1);
+  return isElided || (isClause && said?.length === 1) ? undefined : said;
 }
 
 /** How long was waited is no reading beside one: "12.4 after 15 seconds". */
@@ -137,8 +166,12 @@ function withoutDurations(figures: readonly SaidFigure[]): SaidFigure[] {
 function withUnitBefore(
   figure: SaidFigure,
   tokens: readonly Token[],
-  lexicon: Lexicon,
+  { inHand, lexicon }: LineContext,
 ): SaidFigure {
+  // "A month, maybe two".
+  const isYears = inHand?.check.form.kind === 'reading' && inHand.check.form.unit === 'a';
+  if (isYears && figure.unit === undefined && isBehindMonth(figure, tokens, lexicon))
+    return { ...figure, unit: 'mo' };
   const join = tokens[figure.start - 1];
   if (join?.kind !== 'word' || !lexicon.words.joins.includes(join.text)) return figure;
   const at = figure.start - 2;
@@ -149,6 +182,17 @@ function withUnitBefore(
     return { ...figure, value: figure.value + 1, unit: unit.code, start: at };
   const parts = partsOf(unit.code, figure.unit);
   return parts === undefined ? figure : { ...figure, value: figure.value + parts, start: at };
+}
+
+/** True where a month of which no number is said stands right before it. */
+function isBehindMonth(
+  { start }: SaidFigure,
+  tokens: readonly Token[],
+  { readUnit }: Lexicon,
+): boolean {
+  return [start - 1, start - 2, start - 3].some(
+    (at) => at >= 0 && readUnit(tokens, at)?.code === 'mo' && tokens[at - 1]?.kind !== 'number',
+  );
 }
 
 /** Units of which one is said without a number. */
@@ -188,6 +232,9 @@ function joinTimes(
   tokens: readonly Token[],
   { inHand, lexicon: { words } }: Pick<LineContext, 'inHand' | 'lexicon'>,
 ): SaidFigure | undefined {
+  // "2h15".
+  const isMinutes = before.unit === 'h' && figure.unit === undefined && figure.decimals === 0;
+  if (isMinutes && before.end === figure.start) return { ...before, end: figure.end };
   // A year and its number may be one word: "un año".
   const isYears = inHand?.check.form.kind === 'reading' && inHand.check.form.unit === 'a';
   const isOneWord = isYears && before.inWords === true;
@@ -221,13 +268,18 @@ function joinDecimals(
   const isJoined =
     lexicon.words.spelling?.joinsDecimals === true && isOnly(between, lexicon.words.joins);
   if (between.length > 0 && !isOh && !isJoined) return undefined;
-  const isBehindUnit = before.unit === 'V' && figure.unit === undefined && !isJoined;
+  // "Six volts and eight", where nothing is counted: "12 volts and 3 tries".
+  const isLast = tokens[figure.end]?.kind !== 'word';
+  const isBehindUnit = before.unit === 'V' && figure.unit === undefined && (!isJoined || isLast);
   const isBare = before.unit === undefined && (figure.unit ?? 'V') === 'V';
-  const isInWords = before.inWords === true && figure.inWords === true;
-  // "Nought two" is so many tenths where less than a volt is read.
-  const isVolts = before.value >= leastVolts || (before.value === 0 && form.range === 'drop');
+  const isAlikeSaid = before.inWords === figure.inWords;
+  // "Nought two" is so many tenths where less than a volt is read, and so is "one and seven".
+  const isDrop = form.range === 'drop';
+  const isVolts =
+    before.value >= leastVolts ||
+    (isDrop && (before.value === 0 || (isJoined && before.value <= mostDrop)));
   const isNoTeen = before.value === 0 || figure.value < 10 || figure.value >= 20;
-  if (!isBehindUnit && !(isBare && isVolts && isNoTeen && (isInWords || isJoined)))
+  if (!isBehindUnit && !(isBare && isVolts && isNoTeen && (isAlikeSaid || isJoined)))
     return undefined;
   const digits = `${before.digits}${before.decimals > 0 ? '' : '.'}${isOh ? '0' : ''}${figure.digits}`;
   return {
@@ -244,8 +296,11 @@ function isOnly([token, more]: readonly Token[], words: readonly string[]): bool
   return token?.kind === 'word' && more === undefined && words.includes(token.text);
 }
 
-/** Below that, two numbers in words are two numbers. */
+/** Below that, two numbers are two numbers. */
 const leastVolts = 8;
+
+/** V. No more is lost where people tell the tenths apart from the volts. */
+const mostDrop = 5;
 
 /** "Zwölf dreiviertel", "onze volts trois quarts": a whole number and a part of one in words. */
 function joinFraction(before: SaidFigure, figure: SaidFigure): SaidFigure | undefined {
@@ -323,88 +378,6 @@ function isPartOfAnother(tokens: readonly Token[], at: number, { words }: Lexico
     unit?.kind === 'word' && words.joins.includes(join.text) && tokens[at - 3]?.kind === 'number'
   );
 }
-
-/** True for the nought of "5 below zero". */
-function isOfBelow(tokens: readonly Token[], at: number, lexicon: Lexicon): boolean {
-  const [figure] = tokens.slice(at, at + 1);
-  if (figure?.kind !== 'number' || figure.value !== 0) return false;
-  const isNext = (start: number): boolean => (noughtBefore(tokens, start, lexicon)?.end ?? 0) > at;
-  if (
-    [at + 1, at + 2, at + 3, at + 4].some(
-      (start) => tokens[start]?.kind === 'number' && isNext(start),
-    )
-  )
-    return true;
-  return [at - 1, at - 2, at - 3].some(
-    (from) =>
-      from + (noughtBehind(tokens, from, lexicon)?.length ?? 0) > at &&
-      [tokens[from - 1], tokens[from - 2]].some((token) => token?.kind === 'number'),
-  );
-}
-
-/** Words behind a figure that say on which side of nought it is. */
-interface Nought {
-  readonly length: number;
-  readonly isBelow: boolean;
-  /** True where they name the nought: "bajo cero", but not "degrees below". */
-  readonly isNamed: boolean;
-}
-
-function noughtBehind(
-  tokens: readonly Token[],
-  at: number,
-  { words }: Lexicon,
-): Nought | undefined {
-  // With what is written on to it: `الصفر`.
-  const isNought = (word: string): boolean =>
-    ['', ...(words.spelling?.beforeNumbers ?? [])].some(
-      (before) => word.startsWith(before) && words.cardinals[word.slice(before.length)] === 0,
-    );
-  const longest = (phrases: readonly string[]): readonly string[] =>
-    phrases
-      .map((phrase) => phrase.split(' '))
-      .filter((phrase) =>
-        phrase.every((word, index) => {
-          const token = tokens[at + index];
-          if (token?.kind === 'number') return token.value === 0 && isNought(word);
-          return token?.kind === 'word' && token.text === word;
-        }),
-      )
-      .reduce<readonly string[]>((one, other) => (other.length > one.length ? other : one), []);
-  const below = longest(words.below ?? []);
-  const above = longest(figureWordsOf(words).above);
-  const said = below.length > above.length ? below : above;
-  if (said.length === 0) return undefined;
-  return { length: said.length, isBelow: said === below, isNamed: said.some(isNought) };
-}
-
-/** So many small words may stand between the nought and its degrees: "unter null, so drei grad". */
-const mostToDegrees = 3;
-
-/** "Below zero by three": the side of nought, said before the figure. */
-function noughtBefore(
-  tokens: readonly Token[],
-  start: number,
-  lexicon: Lexicon,
-): (Nought & { readonly start: number; readonly end: number }) | undefined {
-  const { fillers, nearly, besideFigures } = lexicon.words;
-  const small = [...fillers, ...nearly, ...besideFigures, ...figureWordsOf(lexicon.words).roughly];
-  const isSmall = (token: Token): boolean =>
-    token.kind === 'mark' || (token.kind === 'word' && small.includes(token.text));
-  for (let from = start - 2; from >= 0 && from > start - mostNought; from -= 1) {
-    const nought = noughtBehind(tokens, from, lexicon);
-    const isOfOther = [from - 1, from - 2].some((at) => tokens[at]?.kind === 'number');
-    if (nought?.isNamed !== true || isOfOther) continue;
-    const end = from + nought.length;
-    const between = tokens.slice(end, start);
-    if (end <= start && between.length <= mostToDegrees && between.every(isSmall))
-      return { ...nought, start: from, end };
-  }
-  return undefined;
-}
-
-/** So many tokens before a figure its side of nought may begin. */
-const mostNought = 8;
 
 function unitHeld({ inHand }: LineContext): string {
   const form = inHand?.check.form;

@@ -161,6 +161,7 @@ export function namedChecks(
   const ofOther = (entry: CheckPhrases, name: Terms): boolean => {
     if (inHand === undefined || entry === inHand) return true;
     if (isTheSame(entry, inHand, name) || isOfMoment(entry, inHand, spoken)) return false;
+    if (isLoadOf(entry, inHand)) return false;
     if (name.length === 1 && !isTyped(entry, name, { typed, lexicon })) return false;
     return !name.every((term) => isOwn(term, inHand)) && !isUnitName(name, lexicon);
   };
@@ -213,6 +214,11 @@ function isOfMoment(
   const isTurning =
     form.kind === 'reading' && form.range === 'battery-voltage' && does.includes('starter');
   return isSignal && asked.does.includes('held-start') && isTurning && !isBattery;
+}
+
+/** "13.1 with the lamps on": a load while the engine charges is no voltage without it. */
+function isLoadOf({ check: { does } }: CheckPhrases, { check: { form } }: CheckPhrases): boolean {
+  return form.kind === 'reading' && form.expect === 'charging' && does.includes('load');
 }
 
 /** True where a name of one word is typed as it is written: "charged" is not "charging". */

@@ -57,7 +57,9 @@ export function placePieces(
   const taken: string[] = [];
   const lost: string[] = [];
   const candidates: CheckPhrases[] = [];
-  const named = pieces.map(({ words }) => namedChecks(words, context));
+  const named = pieces.map((piece) =>
+    namedChecks(pieces.length > 1 ? piece.words : wordsNaming(piece, kept, context), context),
+  );
   pieces.forEach(({ figures, words }, index) => {
     const [figure] = figures;
     if (figure === undefined) return;
@@ -87,6 +89,33 @@ export function placePieces(
   const [first] = doubtful;
   if (first !== undefined) return first;
   return isTwice ? unclear('two-numbers', kept) : { type: 'readings', readings, earlier };
+}
+
+/**
+ * The words by which the only figure may be of another check. Where something is done for the reading
+ * in hand, what is told in a clause behind it is told beside: "4.5, and the solenoid only twitches".
+ */
+function wordsNaming(
+  { figures: [figure], words }: Piece,
+  kept: readonly Token[],
+  context: LineContext,
+): readonly Token[] {
+  const { inHand, lexicon } = context;
+  if (figure === undefined) return words;
+  const { clauseBreaks } = lexicon.words;
+  const isBreak = (token: Token): boolean =>
+    token.kind === 'mark' || (token.kind === 'word' && clauseBreaks.includes(token.text));
+  const before = kept.slice(0, figure.start);
+  const behind = kept.slice(figure.end);
+  const length = behind.findIndex(isBreak);
+  const next = length < 0 ? behind : behind.slice(0, length);
+  // "School bus 9, diesel, the coil lamp is dark": a bare number needs its name beside it.
+  if (inHand === undefined)
+    return figure.unit === undefined && figure.decimals === 0
+      ? [...before.slice(before.findLastIndex(isBreak) + 1), ...next]
+      : words;
+  if (inHand.check.does.length === 0 || !isInHand(figure, context)) return words;
+  return 'type' in judgeReading(inHand, figure, context) ? words : [...before, ...next];
 }
 
 /** Several figures for one reading: what they may mean, or else that there are too many. */
@@ -129,8 +158,11 @@ function placeFigure(
 ): CheckPhrases | undefined {
   const { inHand } = context;
   const { unit } = figure;
+  // "Degrees" are of a temperature, or of what is asked.
   const fitsUnit = (entry: CheckPhrases): boolean =>
-    unit === undefined || isAlike(unit, unitOf(entry));
+    figure.isDegrees === true
+      ? entry === inHand || unitOf(entry) === 'Cel'
+      : unit === undefined || isAlike(unit, unitOf(entry));
   // An age has its unit: "the battery, 12.4" tells none; nor is "12.4 outside" a temperature.
   const isOfUnit = (entry: CheckPhrases): boolean =>
     isAge(entry) || (unitOf(entry) === 'Cel' && figure.decimals > 0);
@@ -138,8 +170,11 @@ function placeFigure(
   const isOfMore = (entry: CheckPhrases): boolean =>
     inHand === undefined && isLoss(entry) && isTooMuchLost(figure);
   const spoken = line.named[line.index] ?? [];
+  // "Two batteries, 0.6 apart" tells no years of them either.
+  const isUnlike = (entry: CheckPhrases): boolean =>
+    isOfUnit(entry) && (inHand !== undefined || figure.decimals > 0);
   const own = (spoken.every(isOfMore) ? [] : spoken).filter(
-    (entry) => inHand === undefined || entry === inHand || unit !== undefined || !isOfUnit(entry),
+    (entry) => entry === inHand || unit !== undefined || !isUnlike(entry),
   );
   // "There are two clamps" counts them.
   if (inHand === undefined && isCount(figure)) return undefined;

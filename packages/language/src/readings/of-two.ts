@@ -51,6 +51,7 @@ function worseOf(
     return (
       (value < 0 && own.length > 1) ||
       [words, behind].some((own) => hasPhrase(own, sides)) ||
+      words.some((token) => token.kind === 'mark' && token.text === '+') ||
       words.some((token) => isOne(token, lexicon))
     );
   };

@@ -2,10 +2,17 @@ import { type Words, figureWordsOf } from '../words/words.ts';
 import type { Token } from '../typed/token.ts';
 import { isAlike } from '../numbers/unit.ts';
 import { type Stretch, asides, unitInHand } from './figures-aside.ts';
-import { type LineContext, type SaidFigure, findFigures } from './line-figures.ts';
+import { type LineContext, type SaidFigure, findFigures, isCount } from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
 import { wordsOfEach } from './words-of-each.ts';
-import { endsWithPhrase, hasPhrase, hasWord, phraseAt } from './word-run.ts';
+import {
+  endsWithPhrase,
+  hasPhrase,
+  hasStem,
+  hasWord,
+  phraseAt,
+  withoutPhrases,
+} from './word-run.ts';
 
 /** A text is gone through as often as this. */
 const mostRounds = 4;
@@ -29,6 +36,12 @@ export function withoutOthers(tokens: readonly Token[], context: LineContext): r
     kept = without(kept, found);
   }
   return kept;
+}
+
+/** True where the words name another reading than the one in hand. */
+function namesOther(tokens: readonly Token[], context: LineContext): boolean {
+  const words = tokens.filter(({ kind }) => kind !== 'number');
+  return namedChecks(words, context).some((check) => check !== context.inHand);
 }
 
 /** What puts the figure behind it in the place of the one before. */
@@ -85,6 +98,9 @@ function othersOf(
   context: LineContext,
 ): readonly Stretch[] {
   const ways = [
+    concluded,
+    asides,
+    limits,
     takenBack,
     rounded,
     ofVehicle,
@@ -92,7 +108,6 @@ function othersOf(
     recovered,
     before,
     became,
-    asides,
     repeated,
   ];
   for (const way of ways) {
@@ -134,7 +149,8 @@ function takenBack(
   });
 }
 
-function takesBack(between: readonly Token[], { lexicon: { words } }: LineContext): boolean {
+function takesBack(between: readonly Token[], context: LineContext): boolean {
+  const { words } = context.lexicon;
   const instead = takingPlace(words);
   // "Fourteen point something, call it 14.4".
   const isRough = (at: number): number => phraseAt(between, at, words.vague);
@@ -146,7 +162,12 @@ function takesBack(between: readonly Token[], { lexicon: { words } }: LineContex
     const isTwice = next?.kind === 'word' && next.text === word.text;
     return next?.kind === 'mark' || isTwice || phraseAt(between, at + 1, instead) > 0;
   };
+  const spoken = between.filter(({ kind }) => kind !== 'mark');
+  const isAtEnd =
+    endsWithPhrase(spoken, spoken.length, instead) &&
+    !hasPhrase(spoken, figureWordsOf(words).expected);
   let isSaid = false;
+  let reasons = 0;
   let at = 0;
   while (at < between.length) {
     const token = between[at];
@@ -155,10 +176,93 @@ function takesBack(between: readonly Token[], { lexicon: { words } }: LineContex
     const isAgain = isSaid && token?.kind === 'word' && words.talk.no.includes(token.text);
     const rough = length > 0 ? 0 : isRough(at);
     if (length > 0 || isNo(at)) isSaid = true;
-    else if (token?.kind !== 'mark' && !isSmall && !isAgain && rough === 0) return false;
+    else if (token?.kind !== 'mark' && !isSmall && !isAgain && rough === 0) {
+      // "24.8, no sorry, wrong truck, 12.3", "4 years, her husband corrects: 5".
+      if (!(isSaid || isAtEnd) || token?.kind !== 'word') return false;
+      reasons += 1;
+    }
     at += Math.max(length, rough, 1);
   }
-  return isSaid;
+  return isSaid && (reasons === 0 || (reasons <= mostReasons && !tellsMoment(between, context)));
+}
+
+/** So many words may say why a figure is taken back. */
+const mostReasons = 3;
+
+/** True where words name another reading, or what is done while it is taken. */
+function tellsMoment(tokens: readonly Token[], context: LineContext): boolean {
+  const { moments, cranking, changes } = figureWordsOf(context.lexicon.words);
+  const isOfMeter = ['V', 'A'].includes(unitInHand(context) ?? '');
+  const isMoment = hasPhrase(tokens, [...moments, ...changes]) || hasStem(tokens, cranking);
+  return (isOfMeter && isMoment) || namesOther(tokens, context);
+}
+
+/**
+ * "0.3 here, 0.5 there, so 0.5", "14 and 32 hundredths, 14.32": what is said again at the end, after
+ * a word for what follows, or in figures behind words, is what is meant.
+ */
+function concluded(
+  figures: readonly SaidFigure[],
+  tokens: readonly Token[],
+  context: LineContext,
+): readonly Stretch[] {
+  const before = figures.slice(0, -1);
+  const last = figures.at(-1);
+  const [first] = before;
+  if (last === undefined || first === undefined || context.inHand === undefined) return [];
+  const unit = unitInHand(context) ?? '';
+  // "That is, a year", of which nothing but the one is left.
+  if (isCount(last) && before.some(({ decimals }) => decimals > 0)) return [];
+  if (!isAlike(last.unit ?? unit, unit) || namesOther(tokens, context)) return [];
+  const { alternatives } = context.lexicon.words;
+  const { concludes, unsteady } = figureWordsOf(context.lexicon.words);
+  const isSaidBefore = before.some((one) => inVolts(one) === inVolts(last));
+  const isAgain =
+    before.length > 1 && isSaidBefore && !hasPhrase(tokens, [...unsteady, ...(alternatives ?? [])]);
+  const isWritten =
+    last.decimals > 0 &&
+    last.inWords !== true &&
+    before.every(({ inWords }) => inWords === true) &&
+    digitsOf(before) === digitsOf([last]);
+  // Of two losses the worse is what follows, and nothing else.
+  const form = context.inHand.check.form;
+  const isLoss = form.kind === 'reading' && form.range === 'drop';
+  const isSo = endsWithPhrase(tokens, last.start, concludes) && (!isLoss || isSaidBefore);
+  const isConcluded = isAgain || isWritten || isSo;
+  return isConcluded ? before : [];
+}
+
+function inVolts({ value, unit }: SaidFigure): number {
+  return unit === 'mV' ? value / 1000 : value;
+}
+
+/** What the digits say one behind the other: the same of 14 and 400 as of 14.4. */
+function digitsOf(figures: readonly SaidFigure[]): number {
+  return Number(`0.${figures.map(({ digits }) => digits.replace('.', '')).join('')}`);
+}
+
+/** "10.3, want more than 9.6": a bound beside a figure is what it ought to keep to. */
+function limits(
+  figures: readonly SaidFigure[],
+  tokens: readonly Token[],
+  context: LineContext,
+): readonly Stretch[] {
+  const { boundsOnly, nearly } = context.lexicon.words;
+  const { roughly, until } = figureWordsOf(context.lexicon.words);
+  const bounded = figures.filter(({ start }) =>
+    [start, start - 1].some((end) => {
+      if (end < start && !isHedged(tokens[end], context)) return false;
+      const bound = boundsOnly.find((one) => endsWithPhrase(tokens, end, [one]));
+      if (bound === undefined || [...roughly, ...until].includes(bound)) return false;
+      return !endsWithPhrase(tokens, end - bound.split(' ').length, nearly);
+    }),
+  );
+  if (bounded.length === 0 || bounded.length !== figures.length - 1) return [];
+  return tellsMoment(tokens, context) ? [] : bounded;
+}
+
+function isHedged(token: Token | undefined, { lexicon: { words } }: LineContext): boolean {
+  return token?.kind === 'word' && words.fillers.includes(token.text);
 }
 
 /**
@@ -174,37 +278,34 @@ function rounded(
   const { roughly, round, less } = figureWordsOf(words);
   const instead = takingPlace(words);
   const hedges = [...roughly, ...round, ...words.nearly, ...words.boundsOnly];
-  const small = [
-    ...[words.fillers, words.besideFigures, words.vague, words.courtesies ?? []].flat(),
-    ...[instead, hedges, less].flat(),
-  ];
   const isRough = ({ start, end }: SaidFigure): boolean =>
     endsWithPhrase(tokens, start, hedges) ||
-    phraseAt(tokens, end, [...words.vague, ...roughly, ...round, ...less]) > 0;
+    phraseAt(tokens, end, [...words.vague, ...words.point, ...roughly, ...round, ...less]) > 0;
   const isOfDegrees = unitInHand(context) === 'Cel';
   return figures.flatMap((figure, index): Stretch[] => {
     const next = figures[index + 1];
     if (next === undefined || !isOfOneKind(figure, next)) return [];
     const isNought = isOfDegrees && figure.value === 0;
-    const isFirst = isNought || figure.decimals < next.decimals;
+    const isFirst = isNought || figure.decimals < next.decimals || isRoundOf(figure, next);
     const [rough, exact] = isFirst ? [figure, next] : [next, figure];
     const between = tokens.slice(figure.end, next.start);
-    const isApart = between.some(({ kind }) => kind === 'mark') || hasPhrase(between, instead);
+    const isApart =
+      between.some(({ kind }) => kind === 'mark') ||
+      hasPhrase(between, [...instead, ...words.vague]);
     const isNear = Math.abs(rough.value - exact.value) < 10 ** -rough.decimals;
-    const isRougher = isNought || (rough.decimals !== exact.decimals && isNear);
+    const isRougher =
+      isNought || (rough.decimals !== exact.decimals && isNear) || isRoundOf(rough, exact);
     if (!isRougher || !isApart || !isRough(rough)) return [];
-    return isOnlyOf(between, small) ? [{ start: rough.start, end: rough.end }] : [];
+    const told = withoutPhrases(between, words.vague);
+    return tellsMoment(told, context) ? [] : [{ start: rough.start, end: rough.end }];
   });
 }
 
-/** True where there is nothing but marks and these phrases. */
-function isOnlyOf(tokens: readonly Token[], phrases: readonly string[]): boolean {
-  for (let at = 0; at < tokens.length; at += 1) {
-    const length = phraseAt(tokens, at, phrases);
-    if (length === 0 && tokens[at]?.kind !== 'mark') return false;
-    at += Math.max(length - 1, 0);
-  }
-  return true;
+/** "Eight hundred and something, 840": hundreds or tens of which the rest is told behind. */
+function isRoundOf(rough: SaidFigure, exact: SaidFigure): boolean {
+  if (rough.decimals > 0 || exact.decimals > 0) return false;
+  const step = [100, 10].find((one) => rough.value % one === 0) ?? 0;
+  return rough.value >= step && exact.value > rough.value && exact.value < rough.value + step;
 }
 
 /** V. What a system, a battery and a vehicle are called by. */
@@ -256,7 +357,10 @@ function before(
   context: LineContext,
 ): readonly Stretch[] {
   const { words } = context.lexicon;
-  const { past, present, expected } = figureWordsOf(words);
+  const { past, present, felt, allOff, ...more } = figureWordsOf(words);
+  // What it ought to be, and what it feels like, is not what was read.
+  const isDone = context.inHand?.check.does.includes('starter') === true;
+  const expected = [...more.expected, ...felt, ...(isDone ? allOff : [])];
   const [first] = figures;
   if (first === undefined || !figures.every((figure) => isOfOneKind(first, figure))) return [];
   const telling = [...past, ...words.earlier, ...present, ...expected];
@@ -272,12 +376,16 @@ function before(
     : said.map((own) => hasPhrase(own, expected));
   if (isExpected.includes(true) && isExpected.filter((one) => !one).length === 1)
     return figures.filter((_, index) => isExpected[index] === true);
-  const isNow = said.map((own) => hasPhrase(own, present));
+  const asked = unitInHand(context) ?? '';
+  const isNext = figures.map(({ start }) => endsWithPhrase(tokens, start, present));
+  const isNow = isNext.includes(true) ? isNext : said.map((own) => hasPhrase(own, present));
   const was = said.map((own) => hasPhrase(own, past) || hasPhrase(own, words.earlier));
   if (!isNow.includes(true)) return former(figures, tokens, { said, was, context });
   if (isNow.filter((one) => one).length !== 1) return [];
   const isPlain = figures.every((_, index) => isNow[index] === true || was[index] === true);
-  return isPlain ? figures.filter((_, index) => isNow[index] !== true) : [];
+  const isAsked = figures.every(({ unit }) => isAlike(unit ?? asked, asked));
+  const isOfOne = context.inHand !== undefined && isAsked && !tellsMoment(tokens, context);
+  return isPlain || isOfOne ? figures.filter((_, index) => isNow[index] !== true) : [];
 }
 
 function isWords(tokens: readonly Token[]): boolean {
@@ -305,7 +413,10 @@ function former(
   const isOfOther = [words, ...said].some((own) =>
     namedChecks(own, context).some((check) => check !== inHand),
   );
-  const isFall = hasPhrase(tokens.slice(0, figures[0]?.start), changes);
+  // "Drops to 9.8, was 12.6": of a battery at rest that tells none.
+  const isFall =
+    hasPhrase(tokens.slice(0, figures[0]?.start), changes) &&
+    (inHand === undefined || inHand.check.does.length === 0 || !figures.some(isRightBefore));
   return found.length === figures.length - 1 && !isOfOther && !isFall ? found : [];
 }
 
@@ -355,13 +466,23 @@ function became(
     was.value - is.value >= leastFall &&
     context.inHand?.check.does.includes('starter') === true;
   const isOnto = isFrom && hasPhrase(between, onto);
+  // "11.4 -> 10.1".
+  const isArrow =
+    between.length > 0 &&
+    between.every(({ kind }) => kind === 'mark') &&
+    between.some((token) => token.kind === 'mark' && arrows.includes(token.text));
+  // "9.9, up from 6", "down to 40 mV from 600".
+  const isBack = !isFrom && endsWithPhrase(tokens, is.start, from);
   const isChange =
     isFall ||
+    isArrow ||
+    (isBack && hasPhrase(lead, changes)) ||
     (isFrom && hasPhrase(lead, changes)) ||
     (isOnto && phraseAt(tokens, is.end, changes) > 0) ||
     hasPhrase(between, changes);
   if (!isChange) return [];
   const { inHand } = context;
+  if (isBack) return inHand === undefined || namesOther(tokens, context) ? [] : [is];
   const words = [...lead, ...between, ...tokens.slice(is.end)].filter(
     ({ kind }) => kind !== 'number',
   );
@@ -377,6 +498,8 @@ function became(
     ? [{ start: was.end, end: was.end + 1 }]
     : [];
 }
+
+const arrows: readonly string[] = ['→', '>', '➔', '⇒'];
 
 /** The same figure said twice is one, where the words name no other reading. */
 function repeated(

@@ -9,7 +9,7 @@ import {
 } from './line-figures.ts';
 import { hasBoundOnly } from './bounds.ts';
 import { cutPieces, isKnownBeside, namedChecks, strangeUnit } from './line-pieces.ts';
-import { type LineResult, placePieces, unclear, unitOf } from './line-placing.ts';
+import { type LineResult, mostLost, placePieces, unclear, unitOf } from './line-placing.ts';
 import { judgeFigure } from '@keyturn/core';
 import { leftOpen, withoutOthers } from './one-of-figures.ts';
 import { readCells } from './of-cells.ts';
@@ -29,11 +29,53 @@ import type { Token } from '../typed/token.ts';
  * A line of which anything cannot be placed is taken not at all.
  */
 export function readLine(typed: readonly Token[], context: LineContext): LineResult {
-  const spelled = spellNumbers(typed, context.lexicon.numbers);
+  const spelled = inMillivolts(
+    withTenths(spellNumbers(typed, context.lexicon.numbers), context),
+    context,
+  );
   const meant = rightWayRound(spelled, context);
   const line = readLoaded(withoutRest(meant ?? spelled, context), context);
   const isDoubtful = meant !== undefined && line.type === 'readings';
   return isDoubtful ? { type: 'doubtful', readings: line.readings } : line;
+}
+
+/** Of a loss "six of ten" is so many tenths of a volt. */
+function withTenths(tokens: readonly Token[], { inHand, lexicon }: LineContext): readonly Token[] {
+  const form = inHand?.check.form;
+  const { outOf } = lexicon.words.spelling ?? {};
+  if (outOf === undefined || form?.kind !== 'reading' || form.range !== 'drop') return tokens;
+  const isShare = (at: number): boolean => {
+    const [part, of, ten] = tokens.slice(Math.max(at, 0), at + 3);
+    const isOf = of?.kind === 'word' && of.text === outOf;
+    return isOf && part?.kind === 'number' && /^[1-9]$/u.test(part.digits) && isTen(ten);
+  };
+  return tokens.flatMap((token, at): readonly Token[] => {
+    if (isShare(at) && token.kind === 'number') {
+      const value = token.value / 10;
+      return [{ kind: 'number', value, decimals: 1, digits: String(value) }];
+    }
+    return isShare(at - 1) || isShare(at - 2) ? [] : [token];
+  });
+}
+
+/** "80 mV the worse one, the other was 20": what is told beside millivolts is no volts. */
+function inMillivolts(
+  tokens: readonly Token[],
+  { inHand, lexicon }: LineContext,
+): readonly Token[] {
+  const form = inHand?.check.form;
+  if (form?.kind !== 'reading' || form.range !== 'drop') return tokens;
+  const unitAt = (at: number): string | undefined => lexicon.readUnit(tokens, at + 1)?.code;
+  const isInMilli = tokens.some(({ kind }, at) => kind === 'number' && unitAt(at) === 'mV');
+  return tokens.flatMap((token, at): readonly Token[] =>
+    isInMilli && token.kind === 'number' && token.value > mostLost && unitAt(at) === undefined
+      ? [token, { kind: 'word', text: 'mv' }]
+      : [token],
+  );
+}
+
+function isTen(token: Token | undefined): boolean {
+  return token?.kind === 'number' && token.value === 10;
 }
 
 /** A line, with the load under which a voltage was read. */
@@ -194,6 +236,9 @@ function isPlainReading(
   const form = inHand?.check.form;
   if (figure === undefined || more !== undefined || form?.kind !== 'reading') return false;
   if (hasLetters(figure, tokens) || isBeforeSign(figure, tokens)) return false;
+  const behind = tokens[figure.end];
+  // "1.42 kV", "0.35 kA".
+  if (figure.unit === undefined && behind?.kind === 'word' && kilo.test(behind.text)) return false;
   const value = { value: figure.value, unit: unitHere(form.unit) };
   const isFrost = form.unit === 'Cel' && figure.value < 0;
   return (figure.decimals > 0 || isFrost) && judgeFigure(value, form, nominal).type === 'plausible';
@@ -218,13 +263,17 @@ const longestSign = 2;
 /** What the display of a meter shows beside the figure, in every language. */
 const directCurrent = 'dc';
 
+/** A thousand of the unit: `kv`, `kilovolt`, `كيلو`. */
+const kilo = /^(?:k[va]?|kilo[a-z]*|كيلو.*)$/u;
+
 /** True for the time of day: "son las doce y media". */
 function isOfClock(
   { start, unit }: SaidFigure,
   tokens: readonly Token[],
   { lexicon }: LineContext,
 ): boolean {
-  const { clock, present } = figureWordsOf(lexicon.words);
+  const { clock, present, display } = figureWordsOf(lexicon.words);
+  if (endsWithPhrase(tokens, start, display)) return false;
   const before = tokens[start - 1];
   const isNow = before?.kind === 'word' && present.includes(before.text);
   return unit === undefined && endsWithPhrase(tokens, isNow ? start - 1 : start, clock);
@@ -247,7 +296,7 @@ function hasMore(
     (articles.includes(token.text) ||
       cardinals[token.text] === 1 ||
       Object.keys(cardinals).some((said) => said.startsWith(`${token.text} `)));
-  return figures.some(({ start, end, decimals }) => {
+  return figures.some(({ start, end, decimals, unit }) => {
     const behind = tokens.slice(end);
     const length = behind.findIndex(({ kind }) => kind === 'mark');
     const [join, ...rest] = length < 0 ? behind : behind.slice(0, length);
@@ -261,7 +310,8 @@ function hasMore(
     return (
       more.length > 0 &&
       rest.length <= mostOfMore &&
-      (more.every(isUnknown) || (isOne(rest[0]) && more.some(isUnknown)))
+      // "Six volts and flickers" tells of no more of them.
+      ((unit === undefined && more.every(isUnknown)) || (isOne(rest[0]) && more.some(isUnknown)))
     );
   });
 }

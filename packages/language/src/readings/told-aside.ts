@@ -44,7 +44,7 @@ export function readAside(typed: readonly Token[], context: LineContext): ToldAs
     const aside =
       ofAir(figure, tokens, context) ??
       ofBattery(figure, tokens, context) ??
-      (isLone ? atRest(figure, tokens, context) : undefined);
+      (isLone ? (atRest(figure, tokens, context) ?? ofMoment(figure, tokens, context)) : undefined);
     return aside === undefined ? [] : [aside];
   });
   const isTwice = ({ reading }: Aside): boolean =>
@@ -76,7 +76,7 @@ function onesIn(tokens: readonly Token[], { lexicon }: LineContext): readonly Sa
 }
 
 /** °C. No air is warmer than this, and no frost has more degrees. */
-const mostDegrees = 45;
+const mostDegrees = 50;
 
 /**
  * "Minus 6", "3 degrees": a whole number of degrees, or one below nought where no voltage is asked,
@@ -93,10 +93,9 @@ function ofAir(
   if (check === undefined || inHand === check) return undefined;
   const isSaid = isDegrees === true || (unit !== undefined && isAlike(unit, 'Cel'));
   if (unit !== undefined && !isSaid) return undefined;
-  if (Math.abs(value) > mostDegrees || decimals > 0) return undefined;
-  // Of what is turned by hand degrees are how far.
-  const isTurned = inHand !== undefined && isOfWords(inHand) && !inHand.isToldUnasked;
-  if (value >= 0 && (!isSaid || isTurned)) return undefined;
+  if (Math.abs(value) > mostDegrees) return undefined;
+  if (value >= 0) return isSaid ? mild(figure, tokens, { check, context }) : undefined;
+  if (decimals > 0) return undefined;
   const isVolts = inHand !== undefined && unitOf(inHand) === 'V';
   const { asideBefore } = figureWordsOf(lexicon.words);
   // "Floor -2".
@@ -104,6 +103,25 @@ function ofAir(
   if (!isSaid && (isVolts || isBetweenPoles(start, tokens, context))) return undefined;
   const said = withTime({ start, end }, tokens, context);
   return asideOf(check, { ...figure, unit: unit ?? unitHere('Cel') }, { ...said, context });
+}
+
+/** "Nippy at 4 degrees": what is told of the air beside an answer, and of no engine or key. */
+function mild(
+  figure: SaidFigure,
+  tokens: readonly Token[],
+  { check, context }: { readonly check: CheckPhrases; readonly context: LineContext },
+): Aside | undefined {
+  const { lexicon, inHand, unitHere } = context;
+  const { engine, vehicle } = figureWordsOf(lexicon.words);
+  // Of what is turned by hand degrees are how far.
+  const isAside = inHand === undefined || (isOfWords(inHand) && inHand.isToldUnasked);
+  if (!isAside) return undefined;
+  const { from, to } = clauseOf(figure, tokens, context);
+  const clause = tokens.slice(from, to);
+  if (hasPhrase(clause, [...engine, ...vehicle]) || speaksOfStart(clause, context))
+    return undefined;
+  const unit = figure.unit ?? unitHere('Cel');
+  return asideOf(check, { ...figure, unit }, { start: figure.start, end: figure.end, context });
 }
 
 /** A frost with the night in which it was: "minus 15 last night" does not tell that it stood. */
@@ -148,11 +166,11 @@ function ofBattery(
   if (check === undefined || check === inHand) return undefined;
   const { battery } = figureWordsOf(lexicon.words);
   const isBattery = (at: number): boolean => phraseAt(tokens, at, battery) > 0;
-  const isSmall = smallTo(check, context);
+  const isSmall = smallTo(check, context, tokens);
   let from = start - 1;
-  while (from >= start - mostBetween && !isBattery(from) && isSmall(tokens[from])) from -= 1;
+  while (from >= start - mostBetween && !isBattery(from) && isSmall(from)) from -= 1;
   let to = end;
-  while (to < end + mostBetween && !isBattery(to) && isSmall(tokens[to])) to += 1;
+  while (to < end + mostBetween && !isBattery(to) && isSmall(to)) to += 1;
   const isBefore = from >= 0 && isBattery(from);
   const isBehind = isAge && isBattery(to);
   if (!isBefore && !isBehind) return undefined;
@@ -171,17 +189,26 @@ function ofBattery(
 /** True for a word that says nothing between a battery and a figure of it. */
 function smallTo(
   { topic }: CheckPhrases,
-  { lexicon: { words, reader } }: LineContext,
-): (token: Token | undefined) => boolean {
+  { lexicon: { words, reader, readUnit } }: LineContext,
+  tokens: readonly Token[],
+): (at: number) => boolean {
   const { oneBefore, roughly } = figureWordsOf(words);
   const { fillers, articles, joins, nearly, besideFigures } = words;
   const small = new Set([
     ...[fillers, articles, joins, nearly, besideFigures].flat(),
     ...[oneBefore, roughly].flat(),
   ]);
-  return (token) =>
-    token?.kind === 'word' &&
-    (small.has(token.text) || reader.fromTokens([token]).some((term) => topic.has(term)));
+  // "The 12 V battery": what it is called by.
+  const isVolts = (at: number): boolean =>
+    tokens[at]?.kind === 'number' && readUnit(tokens, at + 1)?.code === 'V';
+  return (at) => {
+    const token = tokens[at];
+    if (isVolts(at) || (readUnit(tokens, at)?.code === 'V' && isVolts(at - 1))) return true;
+    return (
+      token?.kind === 'word' &&
+      (small.has(token.text) || reader.fromTokens([token]).some((term) => topic.has(term)))
+    );
+  };
 }
 
 /** True where the clause speaks of no standing and of no time that went by. */
@@ -225,6 +252,44 @@ function atRest(
   return asideOf(check, figure, { start: from, end: to, context });
 }
 
+/** V. No alternator gives more, and a starter that turns leaves a battery as much. */
+const mostCharged = 15.5;
+const leastTurning = 4;
+
+/**
+ * A voltage of another moment than the battery's rest, beside an answer in words: "runs sweet, 14.3 at
+ * the battery", "I measured 7.5 volts while she held the key".
+ */
+function ofMoment(
+  figure: SaidFigure,
+  tokens: readonly Token[],
+  context: LineContext,
+): Aside | undefined {
+  const { inHand, lexicon, nominal } = context;
+  const { value, unit, decimals } = figure;
+  if (inHand?.check.form.kind !== 'choice' || (unit ?? 'V') !== 'V') return undefined;
+  const volts = (value * 12) / nominal;
+  const isCharged = volts > mostAtRest && volts <= mostCharged && decimals > 0;
+  if (!isCharged && (unit !== 'V' || volts < leastTurning || volts > mostAtRest)) return undefined;
+  const check = readingIn(lexicon.checks, ({ check: { form, does } }) =>
+    isCharged
+      ? form.kind === 'reading' && form.expect === 'charging'
+      : form.kind === 'reading' && form.range === 'battery-voltage' && does.includes('starter'),
+  );
+  if (check === undefined) return undefined;
+  const { from, to } = clauseOf(figure, tokens, context);
+  const clause = tokens.slice(from, to);
+  const { moments, cranking, display, battery } = figureWordsOf(lexicon.words);
+  const named = namedChecks(clause, { ...context, inHand: undefined });
+  const isSaid = isCharged
+    ? (named.includes(check) || hasPhrase(clause, [...display, ...battery])) &&
+      !speaksOfStart(clause, context)
+    : named.every((one) => one === check) &&
+      hasPhrase(clause, moments) &&
+      hasStem(clause, cranking);
+  return isSaid ? asideOf(check, figure, { start: from, end: to, context }) : undefined;
+}
+
 /** V. No battery has as much while the starter pulls on it. */
 const leastAtRest = 12;
 
@@ -262,7 +327,7 @@ function clauseOf(
 }
 
 /** V. A battery at rest has no more: what is more is charged. */
-const mostAtRest = 13.2;
+export const mostAtRest = 13.2;
 
 /** True for a question answered in words, of which nothing is done to the battery. */
 function isOfWords({ check: { form, does } }: CheckPhrases): boolean {

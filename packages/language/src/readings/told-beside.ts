@@ -11,6 +11,7 @@ import { type SaidReading, judgeReading } from './doubtful.ts';
 import { type LineContext, type SaidFigure, findFigures } from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
 import { isSpokenOf, isTooMuchLost, unitOf } from './line-placing.ts';
+import { mostAtRest } from './told-aside.ts';
 import { hasPhrase, hasStem, withoutPhrases } from './word-run.ts';
 import { startsOfEach, wordsOfEach } from './words-of-each.ts';
 
@@ -140,7 +141,7 @@ export function readAtRestAndTurning(
   if (inHand !== undefined && inHand !== rest && inHand !== turning) return undefined;
   const figures = findFigures(tokens, context);
   if (figures.length < 2 || figures.length > mostFigures) return undefined;
-  const { cranking, past, allOff } = figureWordsOf(lexicon.words);
+  const { cranking, past, allOff, again } = figureWordsOf(lexicon.words);
   const isNamed = (words: readonly Token[], entry: CheckPhrases): boolean =>
     namedChecks(words, { ...context, inHand: undefined }).includes(entry);
   // "12.6 to start with" is no start.
@@ -157,14 +158,22 @@ export function readAtRestAndTurning(
   });
   const [high, low, more] = volts.toSorted((one, other) => other.figure.value - one.figure.value);
   if (high === undefined || low === undefined || more !== undefined) return undefined;
-  if (high.figure.value - low.figure.value < leastFall) return undefined;
+  // What is more is charged.
+  if (high.figure.value > (mostAtRest * context.nominal) / 12) return undefined;
   // Where it fell from is no answer of its own, where that was not asked.
   const isNamedRest = isNamed(high.words, rest) || hasPhrase(high.words, allOff);
+  if (high.figure.value - low.figure.value < (isNamedRest ? 0 : leastFall)) return undefined;
   // What was asked for needs no word of its own beside the other.
   const isTurningAsked = inHand === turning && isNamedRest;
   if (!(isOfStart(low.words) || isTurningAsked) || isOfStart(high.words)) return undefined;
   const isRest = isNamedRest || hasPhrase(high.words, past);
-  if (inHand === turning && !isRest) return undefined;
+  if (inHand === turning && !isRest) {
+    // "It said 11, and when he turned the key 8.5".
+    const isBefore = high.figure.start < low.figure.start;
+    const isOpen = hasPhrase(tokens, again) || volts.length < figures.length;
+    const only = judgeReading(turning, low.figure, context);
+    return isBefore && !isOpen && !('type' in only) ? [only] : undefined;
+  }
   // Spanners of 10 and 13 are no voltages.
   const isVoltage = ({ decimals, unit }: SaidFigure): boolean => decimals > 0 || unit !== undefined;
   const isPlain = isRest || (isVoltage(high.figure) && isVoltage(low.figure));

@@ -156,7 +156,8 @@ function partApostrophes(text: string, between: '' | ' '): string {
     }
     const behind = isDigit(text[at - 1]) ? digitsFrom(text, at + 1) : 0;
     if (character === 'v') {
-      const isWithin = behind > 0 && behind < 3 && !isPartOfNumber(text[at + 1 + behind]);
+      const end = at + 1 + behind;
+      const isWithin = behind > 0 && behind < 3 && !isPartOfNumber(text.slice(end, end + 2));
       parted += isWithin ? '.' : 'v';
     } else if (behind > 0) parted += behind === 3 ? '' : '.';
     else parted += between;
@@ -174,8 +175,10 @@ function isDigit(character: string | undefined): boolean {
   return character !== undefined && character >= '0' && character <= '9';
 }
 
-function isPartOfNumber(character: string | undefined): boolean {
-  return character === '.' || character === ',' || character === 'v' || isDigit(character);
+/** True for a digit, a V, and a mark with a digit behind it: not the comma of "0V7, so ...". */
+function isPartOfNumber([character, next]: string): boolean {
+  const isMark = character === '.' || character === ',';
+  return (isMark && isDigit(next)) || character === 'v' || isDigit(character);
 }
 
 /** A word with every run of the same letter made one: `noooo` and `no`, `dimmed` and `dimed`. */

@@ -165,6 +165,10 @@ function readOneUnit({ tokens, inHand, listener }: Turn): Understood | undefined
   if (form.unit !== 'a' && form.expect !== 'battery.halves') return undefined;
   const { lexicon } = listener;
   const { words, readUnit } = lexicon;
+  const { vehicle, battery } = figureWordsOf(words);
+  // "The car was bought a month ago".
+  if (form.unit === 'a' && hasPhrase(tokens, vehicle) && !hasPhrase(tokens, battery))
+    return undefined;
   if (hasPhrase(tokens, words.vague) || hasBound(tokens, words)) return undefined;
   const spans = tokens.flatMap((_, at) => {
     const unit = readUnit(tokens, at);

@@ -195,7 +195,7 @@ describe('a figure that is no reading is asked back about', () => {
     ['rest', '12.4 V - 12.6 V', 'offers rest=12.4 V rest=12.6 V'],
     ['rest', 'between 12.4 and 12.6', 'offers rest=12.4 V rest=12.6 V'],
     ['rest', '12.4, 12.5, 12.6, 12.7', 'unclear two-numbers'],
-    ['rest', '12 4', 'offers rest=12.4 V'],
+    ['rest', '12 13', 'offers rest=12.13 V'],
     ['rest', '124', 'offers rest=12.4 V'],
     ['rest', '12400', 'offers rest=12.4 V'],
     ['rest', '-12.4', 'offers rest=12.4 V'],

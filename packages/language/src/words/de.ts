@@ -205,7 +205,7 @@ export const deWords: Words = {
     d: ['tag', 'tage', 'tagen'],
     wk: ['woche', 'wochen'],
     mo: ['monat', 'monate', 'monaten'],
-    a: [...list(`jahr, jahre, jahren, jahre alt, jahr alt, jährchen, j`), ...ofYears],
+    a: [...list(`jahr, jahre, jahren, jahre alt, jahr alt, jährchen, winter, j`), ...ofYears],
     Hz: ['hz', 'hertz'],
     '/min': list(`
       u min, upm, rpm, umdrehungen, umdrehung, touren, umdrehungen pro minute,
@@ -229,7 +229,7 @@ export const deWords: Words = {
     kurz, etwas, knapp, bisschen, leicht, wenig, minimal, gerade, eben, hauch, bissl, tick
   `),
   vague: list(`
-    paar, mehrere, einige, und ein bisschen, und bisschen, und ein paar, und etwas, irgendwas, komma irgendwas, komma noch was, und noch was, und ein wenig, und ein paar zerquetschte, und a bissl, komma etwas, und ein bissl was, und a bisserl, und bissl was, irgendwas mit, komma nochwas, und irgendwas
+    paar, mehrere, einige, und ein bisschen, und bisschen, und ein paar, und etwas, irgendwas, komma irgendwas, komma noch was, und noch was, und ein wenig, und ein paar zerquetschte, und a bissl, komma etwas, und ein bissl was, und a bisserl, und bissl was, irgendwas mit, komma nochwas, und irgendwas, etwas mehr, bissl mehr, bisschen mehr, und a bissl was, a bissl was
   `),
   besideFigures: list(`
     bis, oder, auf, bei, in, mit, während, wenn, nach, vor, an, am, im, beim, von, für, als, hier,
@@ -237,20 +237,20 @@ export const deWords: Words = {
     waren, wird, und, aber, dann, der, die, das, den, dem, jetzt, bitte, danke, nur, wieder, so,
     ab, noch, eben, grad, gerade, sage, habe, hab, gemessen, abgelesen, angezeigt, zeigt, steht, stehen, liegt, liegen, an,
     rest, messung, messgerät, multimeter, voltmeter, gerät, insgesamt, alt, plus, ungefähr, circa,
-    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht, aus, raus, heraus, rein, durch, hin, ersetzen, tauschen, austauschen, nachladen, schwach, geworden, laut, lt, rum, herum
+    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht, aus, raus, heraus, rein, durch, hin, ersetzen, tauschen, austauschen, nachladen, schwach, geworden, laut, lt, rum, herum, mini, maxi, würd, würde, würden, müsst, müsste
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pins, klemme, kl, um halb, halb, um viertel nach, um viertel vor, messbereich, bereich, baujahr, bj, zylinder, zelle, spitze, in der spitze, spitzenwert, auf stellung, eingestellt auf, gekostet, im ersten moment, kurz auf, gestellt auf, gedreht auf, ebene, etage, deck, stock, untergeschoss
+      pin, pins, klemme, kl, um halb, halb, um viertel nach, um viertel vor, messbereich, bereich, baujahr, bj, zylinder, zelle, spitze, in der spitze, spitzenwert, auf stellung, eingestellt auf, gekostet, im ersten moment, kurz auf, gestellt auf, gedreht auf, ebene, etage, deck, stock, untergeschoss, garantie, gewährleistung, garantie sind, garantie von
     `),
     asideBehind: list(`
-      uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich, gleichspannung, volt gleichspannung, er bereich, v gleichspannung, heut nacht, heute nacht, in der nacht, nachts, heut früh, heute früh, anläufe, anläufen, anlauf, durchgänge, durchgängen
+      uhr, uhr morgens, uhr früh, uhr abends, mal, male, versuche, versuch, versuchen, zellen, zylinder, zylindern, zöpfe, türen, euro, eur, franken, bereich, messbereich, volt bereich, v bereich, kilometer, km, meter, messungen, personen, leute, kabel, bolzen, digits, stellen, er bereich, gleichspannung, volt gleichspannung, er bereich, v gleichspannung, heut nacht, heute nacht, in der nacht, nachts, heut früh, heute früh, anläufe, anläufen, anlauf, durchgänge, durchgängen, garantie, gewährleistung, jahre garantie, quadrat, er kabel, quadratmillimeter, er quadrat, qmm, mm2, mm, mm²
     `),
     engine: list(`
       benziner, diesel, motor, tdi, hdi, liter, hubraum, turbo, benzin, dieselmotor
     `),
     instead: list(`
-      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben, genau, sagen wir, sagen wir mal, sag ma, exakt, genauer, genau gesagt, um genau zu sein, sag mal
+      nein, ne, nee, nein warte, warte, moment, halt, stopp, sorry, entschuldigung, äh, ähm, quatsch, blödsinn, pardon, ich meine, ich mein, meine, meinte, ich meinte, besser gesagt, korrigiere, korrektur, ups, hoppla, verlesen, hab mich verlesen, vertippt, falsch, verschrieben, genau, sagen wir, sagen wir mal, sag ma, exakt, genauer, genau gesagt, um genau zu sein, sag mal, oder eher, korrigiert, zahlendreher
     `),
     settles: list(`
       schreib, schreiben sie, nehmen wir, nimm
@@ -262,13 +262,19 @@ export const deWords: Words = {
       `springt hin, hin und her, springt dauernd, schwankt dauernd, wechselt dauernd, wechselt ständig, ändert sich dauernd, ändert sich ständig, springt immer, springt rum`,
     ),
     past: list(`
-      gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche, davor, früher, hatte, hatten, lag, letztes mal, beim letzten mal, am anfang, im stand
+      gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche, davor, früher, hatte, hatten, lag, letztes mal, beim letzten mal, am anfang, im stand, vorm, vor dem, fing bei, fing mit, begann bei, begann mit, startete bei, im neuzustand, als sie neu, ich sagte, hab gesagt, die alte, der alte, die vorige, die davor
     `),
     present: list(`
-      jetzt, heute, nun, aktuell, gerade, momentan, inzwischen, mittlerweile
+      jetzt, heute, nun, aktuell, gerade, momentan, inzwischen, mittlerweile, am ende, am schluss, zum schluss, zuletzt, schließlich, endete bei, letztlich, richtig gemessen, richtig, diesmal, draußen
     `),
     expected: list(`
-      sollte, sollten, müsste, müssten, erwartet, statt, anstatt, normal wäre, normal wären, anstelle, anstelle von, im vergleich zu, verglichen mit, gegenüber, sollt, müsst, haben sollte
+      sollte, sollten, müsste, müssten, erwartet, statt, anstatt, normal wäre, normal wären, anstelle, anstelle von, im vergleich zu, verglichen mit, gegenüber, sollt, müsst, haben sollte, soll, sollen, grenze, grenzwert, vorgabe, will man, will ich, sonst, normalerweise, normal, laut buch, handbuch, im handbuch, laut anleitung, angesagt waren, angesagt war, vorhersage, vorhergesagt
+    `),
+    felt: list(`
+      gefühlt, gefühlte, gefühlten, im wind, mit wind, fühlt sich an wie
+    `),
+    concludes: list(`
+      also, macht, folglich, somit, demnach, sprich, ergo
     `),
     changes: list(`
       fällt, fiel, gefallen, sinkt, sank, gesunken, sackt, sackte, geht, ging, bricht, brach, rutscht, rutschte, steigt, stieg, runter, herunter, hinunter, rauf, pendelt sich bei, pendelt sich auf, pendelt sich ein bei, einpendelt, stabilisiert sich bei, bleibt bei, bleibt dann bei, dann bei, eingebrochen, abgesackt, absackt, kommt, runter auf, stürzt, stürzte, klettert, kletterte, gestiegen, springt
@@ -279,7 +285,7 @@ export const deWords: Words = {
     until: list(`
       bis zu
     `),
-    barely: [],
+    barely: list(`keine, nicht ganz, minimal, minimum, mindestens`),
     moments: list(`
       während, wenn, beim, als, sobald, wo, solange, derweil
     `),
@@ -296,7 +302,7 @@ export const deWords: Words = {
       säureheber, aräometer, säuredichte, dichte, hydrometer, säure, refraktometer
     `),
     label: list(`
-      etikett, aufkleber, typenschild, nennwert, aufdruck, steht drauf, draufsteht, schild, kälteprüfstrom, aufgedruckt, aufgedruckte, drauf stehen, draufstehen, nennstrom, beschriftet, draufgedruckt, steht auf der batterie, laut etikett, laut aufdruck, aufschrift, auf der batterie steht, batterie steht, steht auf dem akku, auf dem akku steht, angegeben, angegeben mit, laut batterie
+      etikett, aufkleber, typenschild, nennwert, aufdruck, steht drauf, draufsteht, schild, kälteprüfstrom, aufgedruckt, aufgedruckte, drauf stehen, draufstehen, nennstrom, beschriftet, draufgedruckt, steht auf der batterie, laut etikett, laut aufdruck, aufschrift, auf der batterie steht, batterie steht, steht auf dem akku, auf dem akku steht, angegeben, angegeben mit, laut batterie, auf der batterie stehen, batterie stehen, drauf steht, auf dem akku stehen, steht auf der, stehen auf der, aufm akku steht, aufm akku stehen
     `),
     outOf: list(`
       von, aus
@@ -330,7 +336,7 @@ export const deWords: Words = {
       es ist halb, es ist, um halb, wir haben
     `),
     sides: list(`
-      plus, minus, pluspol, minuspol, plusklemme, minusklemme, plusseite, minusseite, rot, roten, schwarz, schwarzen, masse, andere, anderer, anderen, anderem, andre, einen
+      plus, minus, pluspol, minuspol, plusklemme, minusklemme, plusseite, minusseite, rot, roten, schwarz, schwarzen, masse, andere, anderer, anderen, anderem, andre, einen, einer, eine, eines
     `),
     difference: list(`
       unterschied, differenz, auseinander, abweichung, abstand
@@ -354,13 +360,13 @@ export const deWords: Words = {
       auf
     `),
     round: list(`
-      glatt, glatte, ganze, ganzen, rund, genau, gerade, satte, volle, vollen, ungerade
+      glatt, glatte, ganze, ganzen, rund, genau, gerade, satte, volle, vollen, ungerade, oder so
     `),
     ratedAt: list(`
-      bei einer, bei der, an einer, an der, auf einer, von einer, von, ist eine, bei ner, an ner
+      bei einer, bei der, an einer, an der, auf einer, von einer, von, ist eine, bei ner, an ner, spule mit, spule hat
     `),
     allOff: list(`
-      alles aus, alles ausgeschaltet, alles abgeschaltet, alles ist aus, alles abgestellt, zündung aus, motor aus, ohne verbraucher, verbraucher aus, in ruhe, im ruhezustand, ruhespannung, allem aus, bei allem aus, allem ausgeschaltet, alles aus gemacht
+      alles aus, alles ausgeschaltet, alles abgeschaltet, alles ist aus, alles abgestellt, zündung aus, motor aus, ohne verbraucher, verbraucher aus, in ruhe, im ruhezustand, ruhespannung, allem aus, bei allem aus, allem ausgeschaltet, alles aus gemacht, unbelastet, ohne last
     `),
   },
   negators: list(`
@@ -431,7 +437,7 @@ export const deWords: Words = {
     vielleicht, wohl, eventuell, evtl, vermutlich, wahrscheinlich, glaub, glaube, denke, denk,
     scheint, scheinbar, wirkt, irgendwie, gar, überhaupt, absolut, komplett, völlig, total, bitte,
     danke, sorry, hallo, hi, moin, grüezi, äh, ähm, hm, hmm, also, nun, nämlich, auto, wagen,
-    karre, kiste, kfz, pkw, als, dass, einfach, leider, eh, grad, gerade, und
+    karre, kiste, kfz, pkw, als, dass, einfach, leider, eh, grad, gerade, und, is, dürfte, dürft
   `),
   courtesies: list(`
     danke, bitte, schön, vielen, dank, alter, mann, herr, chef, mei, ach, oh, na, doch, schon, eh, halt, mal, dann, gell, freund, kollege, merci

@@ -173,7 +173,7 @@ export const enWords: Words = {
     just, coming, getting, close, bit, slightly, little, touch, hair, barely, fraction, marginally, shade, smidge, tad, whisker, only just, tiny bit
   `),
   vague: list(`
-    few, couple, several, and a bit, and a half bit, and something, and some, and change, something, point something, twelves, elevens, tens, nines, teens, twenties, thirties, forties, digits, odd, and a little, and a fraction, and a bit more, dot something, and a few months, and some months, and a wee bit, and odd, and then some, and a tiny bit
+    few, couple, several, and a bit, and a half bit, and something, and some, and change, something, point something, twelves, elevens, tens, nines, teens, twenties, thirties, forties, digits, odd, and a little, and a fraction, and a bit more, dot something, and a few months, and some months, and a wee bit, and odd, and then some, and a tiny bit, a bit more, a bit over, and a bit over
   `),
   besideFigures: list(`
     mate, dead, flat, pal, buddy, guys, sir, bro, love, man, lol, thx, cheers, ta, to, or, on, at, in, with, while, when, during, after, before, across, from, for, of, as, by, here,
@@ -183,16 +183,16 @@ export const enWords: Words = {
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pins, terminal, terminals, set to, set it to, range of, past, quarter to, cylinder, cylinders, cell, cells, number, model, year, peak, peaked at, peaks at, spiked at, spikes to, spike of, cost me, paid, peaked, peaked near, peaked around, spiked, set on, switched to, turned to, dialled to, floor, level
+      pin, pins, terminal, terminals, set to, set it to, range of, past, quarter to, cylinder, cylinders, cell, cells, number, model, year, peak, peaked at, peaks at, spiked at, spikes to, spike of, cost me, paid, peaked, peaked near, peaked around, spiked, set on, switched to, turned to, dialled to, floor, level, guarantee, guaranteed, guaranteed for, warranty, warranty of, warranty is
     `),
     asideBehind: list(`
-      am, pm, o clock, oclock, this morning, this afternoon, this evening, in the morning, in the afternoon, in the evening, at night, tries, try, times, time, attempts, attempt, goes, cell, cells, cylinder, cylinders, pot, range, scale, setting, dc range, volt range, quid, euro, euros, pounds, dollars, bucks, dollar, big studs, big, large, door, doors, miles, km, metre, metres, meters, feet, foot, measurements, readings, turns, people, leads, wires, studs, digit, digits, counts, amp fuse, a fuse, dc, takes, retries, shots, second mark
+      am, pm, o clock, oclock, this morning, this afternoon, this evening, in the morning, in the afternoon, in the evening, at night, tries, try, times, time, attempts, attempt, goes, cell, cells, cylinder, cylinders, pot, range, scale, setting, dc range, volt range, quid, euro, euros, pounds, dollars, bucks, dollar, big studs, big, large, door, doors, miles, km, metre, metres, meters, feet, foot, measurements, readings, turns, people, leads, wires, studs, digit, digits, counts, amp fuse, a fuse, dc, takes, retries, shots, second mark, guarantee, warranty, years guarantee, years warranty, of guarantee, of warranty, square, squares, mm square, square cable, sq mm, mm2, mm
     `),
     engine: list(`
       engine, petrol, diesel, litre, liter, turbo, tdi, hdi, dci, gasoline, petrol engine, diesel engine, motor
     `),
     instead: list(`
-      no, no wait, wait, hang on, hold on, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, actually, oops, whoops, ups, my mistake, wrong, misread, read it wrong, er, erm, or rather, should be, nope, my bad, call it, lets say, exactly, to be exact, precisely, to be precise, say, lets call it, more exactly
+      no, no wait, wait, hang on, hold on, sorry, i mean, i meant, make that, make it, scratch that, strike that, correction, actually, oops, whoops, ups, my mistake, wrong, misread, read it wrong, er, erm, or rather, should be, nope, my bad, call it, lets say, exactly, to be exact, precisely, to be precise, say, lets call it, more exactly, or more like, corrects, corrects me, she says no
     `),
     settles: list(`
       put down, put it down as, lets put, write
@@ -204,16 +204,22 @@ export const enWords: Words = {
       `keeps changing, keeps jumping, keeps moving, keeps flicking, jumping between, changing between, flicks between, back and forth, jumps about, jumping about, flips between, flicking between, hops between, swings between, bounces between, between the two`,
     ),
     past: list(`
-      yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with, used to, before that, was at, had been, last time, to start with, at the start, initially
+      yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with, used to, before that, was at, had been, last time, to start with, at the start, initially, started at, started out at, was reading, thought it said, had it at, had it, when new, when it was new, i said, the last one, the old one, previous one, the one before
     `),
     present: list(`
-      now, today, tonight, right now, at the moment, currently, this morning it is, its now
+      now, today, tonight, right now, at the moment, currently, this morning it is, its now, in the end, at the end, ended up at, ended on, ended at, finally, the last i saw, final reading, last reading, measured properly, properly, done properly, its a proper, outside
     `),
     expected: list(`
-      should be, should read, supposed to be, expecting, expected, expect, meant to be, ought to be, hoping for, instead of, rather than, normal is, in place of, versus, vs, compared to, compared with, as against, should have, ought to have, should get, should show
+      should be, should read, supposed to be, expecting, expected, expect, meant to be, ought to be, hoping for, instead of, rather than, normal is, in place of, versus, vs, compared to, compared with, as against, should have, ought to have, should get, should show, want, wants, wanted, need, needs, ideally, is alright, is ok, limit, limit is, minimum is, usually, normally, book says, the book, spec says, manual says, in the book, forecast said, forecast says, forecast was, predicted
+    `),
+    felt: list(`
+      feels like, felt like, feels more like, wind chill, with the wind, in the wind
+    `),
+    concludes: list(`
+      so, thats, makes it, which makes, so its, so thats, therefore, id go with, going with, go with
     `),
     changes: list(`
-      dropped, drops, drop, dropping, fell, falls, falling, fall, went, goes, going, gone, went down, dips, dipped, sank, sinks, sags, sagged, crashed, crashes, plummets, plummeted, plunges, plunged, dives, dived, dove, slumps, slumped, slides, slid, sagging, down to, up to, tumbles, came down, comes down, rose, rises, climbed, climbs, came up, went up, changed, changes, settles at, settled at, settles to, settled to, settles on, settled on, settling at, stays at, up, is up, nosedives, nosedived, jumps, jumped
+      dropped, drops, drop, dropping, fell, falls, falling, fall, went, goes, going, gone, went down, dips, dipped, sank, sinks, sags, sagged, crashed, crashes, plummets, plummeted, plunges, plunged, dives, dived, dove, slumps, slumped, slides, slid, sagging, down to, up to, tumbles, came down, comes down, rose, rises, climbed, climbs, came up, went up, changed, changes, settles at, settled at, settles to, settled to, settles on, settled on, settling at, stays at, up, is up, nosedives, nosedived, jumps, jumped, flicks, flicks up, kicks, shoots, creeps
     `),
     from: list(`
       from
@@ -238,10 +244,10 @@ export const enWords: Words = {
       hydrometer, specific gravity, gravity, density, sg, acid, refractometer
     `),
     label: list(`
-      label, label says, sticker, rated, rating, rated at, written on the battery, stamped, nameplate, printed on it, stamped on it, printed on the battery, marked, marked as, on the case, spec, specced, the label, battery says, printed on battery, written on it, says on the battery, battery label
+      label, label says, sticker, rated, rating, rated at, written on the battery, stamped, nameplate, printed on it, stamped on it, printed on the battery, marked, marked as, on the case, spec, specced, the label, battery says, printed on battery, written on it, says on the battery, battery label, battery is rated, the battery is rated, battery is marked, on the battery it says
     `),
     outOf: list(`
-      out of, of, of a possible, from
+      out of, of, of a possible, from, against
     `),
     above: list(`
       above zero, above freezing, above, plus
@@ -275,7 +281,7 @@ export const enWords: Words = {
       plus, minus, positive, negative, pos, neg, red, black, earth, ground, live, other, left, right, one side, on one
     `),
     difference: list(`
-      apart, difference, different, differ, diff, gap, between them
+      apart, difference, different, differ, diff, gap, between them, of a difference
     `),
     swapped: list(`
       wrong way round, wrong way, wrong way around, other way round, other way around, swapped, reversed, backwards, back to front, crossed, mixed up, switched round, wrong poles, swap, flip, crossed over, other way about, opposite way, polarity, mixed, switched over, round the other way, the wrong leads
@@ -299,10 +305,10 @@ export const enWords: Words = {
       whole, round, flat, dead, even, near enough, exactly, ish, or so, dead on, bang on
     `),
     ratedAt: list(`
-      on a, out of, of a, for a, off a, on the, from a, its a, it is a, battery of
+      on a, out of, of a, for a, off a, on the, from a, its a, it is a, battery of, coil is, coil of
     `),
     allOff: list(`
-      everything off, with everything off, everything switched off, everything turned off, all off, with all off, all switched off, all turned off, engine off, ignition off, nothing on, key out, at rest, resting
+      everything off, with everything off, everything switched off, everything turned off, all off, with all off, all switched off, all turned off, engine off, ignition off, nothing on, key out, at rest, resting, no load, with no load, off load
     `),
   },
   negators: list(`

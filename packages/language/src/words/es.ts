@@ -56,6 +56,7 @@ export const esWords: Words = {
       // No minus: "mas o menos 9,8".
       ['mas o menos', 'aprox'],
       ['por ciento', '%'],
+      ['aunq ', 'aunque '],
       ['no lo se ', 'no lo sabria '],
       ['no se ', 'no '],
       ['ni se ', 'ni '],
@@ -252,7 +253,7 @@ export const esWords: Words = {
     wk: ['semana', 'semanas'],
     mo: ['mes', 'meses'],
     a: list(`
-      año, años, ano, anos, añito, añitos, años de uso, años de edad
+      año, años, ano, anos, añito, añitos, años de uso, años de edad, inviernos
     `),
     Hz: ['hz', 'hercio', 'hercios', 'hertz', 'hertzios'],
     '/min': list(`
@@ -278,7 +279,7 @@ export const esWords: Words = {
     poco, pelín por, poco por, poquito por, pelo por, justo por, ligeramente por, algo por, poquito, pelín, pelo, algo, ligeramente, justo, apenas, tantito, pizca, nada, casi, lo más
   `),
   vague: list(`
-    unos, unas, par, varios, varias, cuantos, cuantas, pocos, y pico, y algo, algo, coma algo, punto algo, y tantos, y un poco, con algo, y un poquito, y monedas, coma y pico, y un pelín, y tanto, y un piquito, y un poquitín, y alguito
+    unos, unas, par, varios, varias, cuantos, cuantas, pocos, y pico, y algo, algo, coma algo, punto algo, y tantos, y un poco, con algo, y un poquito, y monedas, coma y pico, y un pelín, y tanto, y un piquito, y un poquitín, y alguito, un poco más, algo más, y feria, y un poco más, y picos
   `),
   besideFigures: list(`
     a, al, o, u, e, en, con, de, del, por, para, entre, desde, según, como, sin, cuando, mientras,
@@ -287,23 +288,23 @@ export const esWords: Words = {
     clavadas, y, pero, el, la, los, las, un, una, me, se, lo, le, yo, que, es, era, son, está,
     favor, gracias, solo, otra, vez, más, menos, pico, digamos, casi, aprox, aproximadamente,
     marca, da, dice, lee, mide, sale, indica, muestra, queda, lectura, medidor, multímetro,
-    voltímetro, polímetro, tester, probador, pinza, pantalla, total, ambos, ambas, cada, prueba, tiene, está a, clavado, clavada, reemplazar, reemplace, sustituir, cambiar, recargar, débil, pelaos, clavao, clavaos, rasos, raspados, dijo, esposo, apenas, entero, entera
+    voltímetro, polímetro, tester, probador, pinza, pantalla, total, ambos, ambas, cada, prueba, tiene, está a, clavado, clavada, reemplazar, reemplace, sustituir, cambiar, recargar, débil, pelaos, clavao, clavaos, rasos, raspados, dijo, esposo, apenas, entero, entera, escasos, raspaos, mini
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pines, borne, bornes, terminal, terminales, a las, las, a la, escala de, rango de, escala, posición de, calibre de, modelo, año, cilindro, pico de, pico, llega a un pico de, costó, pagué, celda, vaso, picó a, picó, puesto en, ajustado en, ajustado a, seleccionado, planta, piso, sótano, nivel
+      pin, pines, borne, bornes, terminal, terminales, a las, las, a la, escala de, rango de, escala, posición de, calibre de, modelo, año, cilindro, pico de, pico, llega a un pico de, costó, pagué, celda, vaso, picó a, picó, puesto en, ajustado en, ajustado a, seleccionado, planta, piso, sótano, nivel, garantía, garantía de, garantizada por, cable de, segundo, al segundo
     `),
     asideBehind: list(`
-      de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas, en continua, voltios continua, dc, esta noche, por la noche, anoche, esta mañana, intentonas, pasadas, tomas, lecturas
+      de la mañana, de la tarde, de la noche, h, horas de la mañana, veces, vez, intentos, intento, celdas, vasos, cilindros, puertas, euros, euro, pesos, dólares, soles, kilómetros, km, metros, mediciones, pruebas, personas, cables, pernos, dígitos, cuentas, en continua, voltios continua, dc, esta noche, por la noche, anoche, esta mañana, intentonas, pasadas, tomas, lecturas, de garantía, años de garantía, garantía, mm cuadrados, cuadrados, mm2, milímetros, mm
     `),
     engine: list(`
       motor, gasolina, diésel, diesel, litros, nafta, turbo, tdi, hdi, motor de, es un
     `),
     instead: list(`
-      perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal, digamos, exactamente, exacto, pongamos, o sea, para ser exactos, concretamente, en concreto
+      perdón, perdon, digo, quiero decir, quise decir, espera, espere, miento, mejor dicho, corrijo, me equivoqué, me confundí, en realidad, disculpa, disculpe, ay no, ups, uy, rectifico, ojo, no no, no perdón, equivocado, leí mal, digamos, exactamente, exacto, pongamos, o sea, para ser exactos, concretamente, en concreto, o más bien, corrige
     `),
     settles: list(`
-      póngale, ponle, ponga, póngalo, dejémoslo en, déjalo en, déjelo en, digámosle, échale, anota, anote
+      póngale, ponle, ponga, póngalo, dejémoslo en, déjalo en, déjelo en, digámosle, échale, anota, anote, pon, ponga usted, apunta, apúntame
     `),
     again: list(`
       dos veces, 2 veces, la otra vez, otra vez me, segunda vez, segundo intento, segunda medición, cuál tomo, cuál pongo, cuál vale, cuál es, cuál uso, cuál anoto, cuál de, cuál le, cuál será, no sé cuál, con cuál
@@ -312,13 +313,19 @@ export const esWords: Words = {
       `va saltando, va cambiando, va variando, cambia todo el, cambia a cada, no para de cambiar, no para de saltar, salta de uno, baila entre`,
     ),
     past: list(`
-      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar
+      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar, empezó en, empieza en, arrancó en, comenzó en, de nueva, cuando era nueva, dije, había dicho, puse, la anterior, la vieja, la otra
     `),
     present: list(`
-      ahora, hoy, ahorita, actualmente, ya, en este momento
+      ahora, hoy, ahorita, actualmente, ya, en este momento, al final, al último, lo último, por último, terminó en, acabó en, finalmente, último que vi, a lo último, bien medido, midiendo bien, afuera, fuera
     `),
     expected: list(`
-      debería, debería ser, debería dar, debería estar, debería marcar, tendría que, se supone, esperaba, en vez de, en lugar de, lo normal, frente a, frente a los, comparado con, en comparación con, en vez de los, en lugar de los
+      debería, debería ser, debería dar, debería estar, debería marcar, tendría que, se supone, esperaba, en vez de, en lugar de, lo normal, frente a, frente a los, comparado con, en comparación con, en vez de los, en lugar de los, límite, pide, piden, piden un, lo ideal, normalmente, suele, suele dar, de costumbre, el manual, el libro, según el manual, anunciaban, pronosticaban, el pronóstico
+    `),
+    felt: list(`
+      sensación, sensación térmica, se siente como, se sienten como, parecen, con el viento, con viento
+    `),
+    concludes: list(`
+      así que, o sea, entonces, por tanto, es decir, total, cuento
     `),
     changes: list(`
       baja, bajó, bajo, bajando, cayendo, hasta, cae, se cae, cayó, pasa, pasó, pasaba, va, fue, sube, subió, desciende, se va, se fue, se hunde, cambia, cambió, se estabiliza en, se queda en, se quedó en, queda en, quedó en, termina en, luego se estabiliza en, se viene abajo
@@ -329,7 +336,7 @@ export const esWords: Words = {
     until: list(`
       hasta
     `),
-    barely: [],
+    barely: list(`mínimo, como mínimo`),
     moments: list(`
       mientras, cuando, al, durante, con mi, con el, con la, con un, con una, en cuanto
     `),
@@ -346,7 +353,7 @@ export const esWords: Words = {
       hidrómetro, densímetro, densidad, gravedad, pesa ácido, ácido, densimetro, pesaacidos
     `),
     label: list(`
-      etiqueta, pegatina, nominal, nominales, placa, calcomanía, pone en la batería, rótulo, impreso en la batería, viene en la batería, marcada, marcado, impreso, especificada, según la etiqueta, rotulada, cartel, cartelito, adhesivo, la batería dice, la batería pone
+      etiqueta, pegatina, nominal, nominales, placa, calcomanía, pone en la batería, rótulo, impreso en la batería, viene en la batería, marcada, marcado, impreso, especificada, según la etiqueta, rotulada, cartel, cartelito, adhesivo, la batería dice, la batería pone, pone la etiqueta, pone en la pegatina, en la batería pone, en la batería dice, trae la etiqueta
     `),
     outOf: list(`
       de, sobre, de los
@@ -383,7 +390,7 @@ export const esWords: Words = {
       más, menos, positivo, positiva, negativo, negativa, rojo, roja, negro, negra, masa, tierra, otro, otra, uno, una
     `),
     difference: list(`
-      diferencia, difieren, diferencian
+      diferencia, difieren, diferencian, de diferencia, separadas
     `),
     swapped: list(`
       al revés, invertidas, invertidos, invertí, cruzados, cruzadas, crucé, cambiadas, cambiados, cambié, polaridad, invert, cruzar, cruce, cruzad, confund, equivoqué de, equivocado de, contrario, cambiad, trocad
@@ -398,19 +405,19 @@ export const esWords: Words = {
       pasa, sube, supera, levanta, pasaba, subía
     `),
     pair: list(`
-      dos baterías, las dos baterías, las dos juntas, en serie, las dos, el par, par de baterías, ambas, entre ambas, los dos
+      dos baterías, las dos baterías, las dos juntas, en serie, las dos, el par, par de baterías, ambas, entre ambas, los dos, entre ellas
     `),
     onto: list(`
       a
     `),
     round: list(`
-      enteros, redondos, justos, justitos, pelados, pelado, clavados, exactos, en punto, completos, pelaos, clavaos, rasos
+      enteros, redondos, justos, justitos, pelados, pelado, clavados, exactos, en punto, completos, pelaos, clavaos, rasos, o así, o por ahí, o algo así
     `),
     ratedAt: list(`
-      en la de, en una de, en una, en la, de una de, y es de, es de, para una de, de los, batería de, siendo de
+      en la de, en una de, en una, en la, de una de, y es de, es de, para una de, de los, batería de, siendo de, bobina de, relé de, sistema de
     `),
     allOff: list(`
-      todo apagado, con todo apagado, todo está apagado, todo desconectado, todo quitado, sin nada encendido, nada encendido, contacto quitado, motor apagado, en reposo, en vacío
+      todo apagado, con todo apagado, todo está apagado, todo desconectado, todo quitado, sin nada encendido, nada encendido, contacto quitado, motor apagado, en reposo, en vacío, sin carga, quieto, sin darle, parado
     `),
   },
   negators: list(`

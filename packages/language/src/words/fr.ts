@@ -10,6 +10,12 @@ export const frWords: Words = {
       ['sans plomb', 'sansplomb'],
       // No minus: "plus ou moins 12".
       ['plus ou moins', 'environ'],
+      // New, and no nine.
+      ['cable neuf', 'cable nouveau'],
+      ['fil neuf', 'fil nouveau'],
+      ['est neuf', 'est nouveau'],
+      ['relais neuf', 'relais nouveau'],
+      ['demarreur neuf', 'demarreur nouveau'],
     ],
     elides: true,
     denyBefore: ['pas', 'jamais'],
@@ -17,6 +23,10 @@ export const frWords: Words = {
     vigesimal: true,
   },
   cardinals: {
+    dizaine: 10,
+    quinzaine: 15,
+    vingtaine: 20,
+    quatorzaine: 14,
     'une décennie': 10,
     zéro: 0,
     un: 1,
@@ -159,7 +169,7 @@ export const frWords: Words = {
     wk: ['sem', 'semaine', 'semaines'],
     mo: ['mois'],
     a: list(`
-      an, ans, année, années, bonnes années, ans environ, ans et quelques
+      an, ans, année, années, bonnes années, ans environ, ans et quelques, hivers
     `),
     Hz: ['hz', 'hertz'],
     '/min': list(`
@@ -184,7 +194,7 @@ export const frWords: Words = {
     peu, juste, légèrement, poil, tout juste, chouïa, tantinet, petit peu
   `),
   vague: list(`
-    quelques, plusieurs, et quelques, et des poussières, quelque chose, virgule quelque chose, et quelque chose, et un peu, et des brouettes, et une poussière, virgule quelques, et un chouïa, et un poil, et un petit peu, et des, et quelque, et quelques broutilles, et plus
+    quelques, plusieurs, et quelques, et des poussières, quelque chose, virgule quelque chose, et quelque chose, et un peu, et des brouettes, et une poussière, virgule quelques, et un chouïa, et un poil, et un petit peu, et des, et quelque, et quelques broutilles, et plus, un peu plus, un poil plus, et un peu plus, et des miettes
   `),
   besideFigures: list(`
     sert, à, au, aux, ou, en, dans, sur, sous, avec, sans, quand, pendant, lors, lorsque, durant, après,
@@ -192,20 +202,20 @@ export const frWords: Words = {
     stable, fixe, pile, je, j, il, elle, on, c, ce, est, était, et, mais, puis, ensuite, le, la,
     les, l, maintenant, merci, svp, stp, seulement, encore, environ, voilà, dis, reste, mesuré,
     mesurés, lus, affiché, affichés, multimètre, voltmètre, appareil, pince, total, continu, dc,
-    aux bornes, chaque, fois, que, qui, affiche, indique, donne, marque, fait, a, remplacer, recharger, faible, à remplacer, peine
+    aux bornes, chaque, fois, que, qui, affiche, indique, donne, marque, fait, a, remplacer, recharger, faible, à remplacer, peine, mini, maxi, mini mini
   `),
   figureWords: {
     asideBefore: list(`
-      broche, broches, borne, bornes, calibre, calibre de, gamme, position, cylindre, élément, pic à, pointe à, pointe de, pic de, pic, modèle, année, payé, payée, payer, crête, réglé sur, réglée sur, réglé sur le, réglé à, mis sur, sur le calibre, niveau, étage, sous sol
+      broche, broches, borne, bornes, calibre, calibre de, gamme, position, cylindre, élément, pic à, pointe à, pointe de, pic de, pic, modèle, année, payé, payée, payer, crête, réglé sur, réglée sur, réglé sur le, réglé à, mis sur, sur le calibre, niveau, étage, sous sol, garantie, garantie de, garanti, garantie pour, câble de
     `),
     asideBehind: list(`
-      heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points, dc, en continu, continu, cette nuit, la nuit, dans la nuit, coups, prises, passages, lectures, tentative, e tentative
+      heures, h, heure, fois, essais, essai, tentatives, tentative, éléments, cylindres, portes, euros, euro, francs, dollars, balles, kilomètres, km, mètres, mesures, personnes, fils, câbles, plots, du matin, du soir, de l après-midi, digits, points, dc, en continu, continu, cette nuit, la nuit, dans la nuit, coups, prises, passages, lectures, tentative, e tentative, de garantie, garantie, carrés, carré, mm carrés, mm2, mm
     `),
     engine: list(`
       essence, diesel, moteur, litres, tdi, hdi, dci, turbo, gasoil, cylindrée
     `),
     instead: list(`
-      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux, disons, exactement, on va dire, mettons, pour être précis, précisément, plus exactement
+      non attends, attends, attendez, pardon, euh non, non, enfin, je veux dire, je voulais dire, oups, houla, désolé, désolée, correction, erreur, je me trompe, je corrige, en fait, je rectifie, me suis trompé, non pardon, mal lu, euh, faux, disons, exactement, on va dire, mettons, pour être précis, précisément, plus exactement, ou plutôt, plus juste, ou plus juste, corrige
     `),
     settles: list(`
       allez, mettez, mets, note, notez, dis, disons plutôt
@@ -217,13 +227,19 @@ export const frWords: Words = {
       `ça saute, ça change tout, ça change sans, n'arrête pas de changer, arrête pas de changer, arrête pas de bouger, ça bouge tout, ça varie`,
     ),
     past: list(`
-      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait
+      hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait, d abord, commence à, commençait à, partait de, débutait à, tait, quand elle était neuve, neuve, j ai dit, disais, j ai mis, l ancienne, la précédente, la vieille
     `),
     present: list(`
-      maintenant, aujourd hui, là, à présent, actuellement, ce matin, en ce moment
+      maintenant, aujourd hui, à présent, actuellement, ce matin, en ce moment, à la fin, au final, finalement, pour finir, finit à, en dernier, bien mesuré, mesuré correctement, cette fois, dehors
     `),
     expected: list(`
-      devrait, censé, censée, au lieu de, normalement, attendais, attendait, à la place de, à la place des, à la place du, contre, par rapport à, comparé à, au lieu des, au lieu du, devrais, devraient, aurais dû, aurait dû, faudrait
+      devrait, censé, censée, au lieu de, normalement, attendais, attendait, à la place de, à la place des, à la place du, contre, par rapport à, comparé à, au lieu des, au lieu du, devrais, devraient, aurais dû, aurait dû, faudrait, limite, idéalement, il faut, il en faut, faut, d habitude, habituellement, en principe, le manuel, la notice, le bouquin, annonçaient, ils annoncent, prévoyaient, prévu
+    `),
+    felt: list(`
+      ressenti, ressentie, on dirait, au vent, avec le vent, en ressenti
+    `),
+    concludes: list(`
+      donc, soit, du coup, ce qui fait, ça fait
     `),
     changes: list(`
       chute, chuté, tombe, tombé, descend, descendu, baisse, baissé, passe, passé, passait, va, monte, monté, remonte, plonge, s effondre, s écroule, dégringole, se stabilise à, stabilisé à, se stabilise, se cale à, s établit à, stabilise à, reste à, retombe à, jusqu à, descendant, tombant
@@ -251,10 +267,10 @@ export const frWords: Words = {
       pèse-acide, pese acide, densimètre, densité, hydromètre, acide, réfractomètre
     `),
     label: list(`
-      étiquette, autocollant, nominal, nominale, marqué dessus, écrit dessus, plaque, imprimé dessus, inscrit dessus, marqué sur la batterie, marqué, marquée, inscrit, inscrite, indiquée, sur l étiquette, annoncée, donnée pour, la batterie dit, écrit sur la batterie, sur la batterie c est écrit
+      étiquette, autocollant, nominal, nominale, marqué dessus, écrit dessus, plaque, imprimé dessus, inscrit dessus, marqué sur la batterie, marqué, marquée, inscrit, inscrite, indiquée, sur l étiquette, annoncée, donnée pour, la batterie dit, écrit sur la batterie, sur la batterie c est écrit, sur la batterie, dessus c est marqué, dessus il est marqué, c est écrit, marqués, marquées, inscrits
     `),
     outOf: list(`
-      sur, de
+      sur, de, pour
     `),
     above: list(`
       au dessus de zéro, au-dessus de zéro, positif
@@ -288,7 +304,7 @@ export const frWords: Words = {
       plus, moins, positif, positive, négatif, négative, rouge, noir, noire, masse, autre
     `),
     difference: list(`
-      écart, différence, diffèrent
+      écart, différence, diffèrent, d écart
     `),
     swapped: list(`
       à l envers, inversé, inversée, inversés, inversées, inverse, croisé, croisés, interverti, intervertis, invers, interver, crois, confond, permut, trompé de, contraire, mal branché, mauvais sens
@@ -309,13 +325,13 @@ export const frWords: Words = {
       à
     `),
     round: list(`
-      rond, ronds, tout rond, tout ronds, pile, entiers, juste, tout juste, net, bien ronds, et un chouïa
+      rond, ronds, tout rond, tout ronds, pile, entiers, juste, tout juste, net, bien ronds, et un chouïa, ou quelque chose, ou par là
     `),
     ratedAt: list(`
-      pour une, sur une, sur la, sur du, pour du, d une, c est une, dans une, batterie de, sur une batterie de
+      pour une, sur une, sur la, sur du, pour du, d une, c est une, dans une, batterie de, sur une batterie de, bobine de, relais de
     `),
     allOff: list(`
-      tout éteint, tout est éteint, tout coupé, tout est coupé, tout à l arrêt, contact coupé, moteur coupé, moteur éteint, rien d allumé, au repos, à vide, à l arrêt, à l arret, tout arrêté, tout débranché
+      tout éteint, tout est éteint, tout coupé, tout est coupé, tout à l arrêt, contact coupé, moteur coupé, moteur éteint, rien d allumé, au repos, à vide, à l arrêt, à l arret, tout arrêté, tout débranché, sans charge, sans rien
     `),
   },
   negators: list(`

@@ -24,6 +24,8 @@ export const plWords: Words = {
     jedynka: 1,
     dwójka: 2,
     trójka: 3,
+    trzydziestka: 30,
+    pięćdziesiątka: 50,
     czwórka: 4,
     piątka: 5,
     szóstka: 6,
@@ -134,7 +136,16 @@ export const plWords: Words = {
     dziewięćset: 900,
     dziewięciuset: 900,
   },
-  scales: { tysiąc: 1000, tysiące: 1000, tysięcy: 1000, tysiąca: 1000, dekada: 10, dekadę: 10 },
+  scales: {
+    tysiąc: 1000,
+    tysiące: 1000,
+    tysięcy: 1000,
+    tysiąca: 1000,
+    dekada: 10,
+    dekadę: 10,
+    setka: 100,
+    setki: 100,
+  },
   decimalZero: [],
   point: ['przecinek', 'kropka', 'koma'],
   joins: ['i', 'oraz'],
@@ -268,7 +279,7 @@ export const plWords: Words = {
     mo: list(`
       msc, mies, miesiąc, miesiące, miesięcy, miesiąca
     `),
-    a: [...list(`rok, roku, lata, lat, latek, latka, roczek`), ...ofYears],
+    a: [...list(`rok, roku, lata, lat, latek, latka, roczek, roków, zim, zimy`), ...ofYears],
     Hz: ['hz', 'herc', 'herce', 'herców', 'herca'],
     '/min': list(`
       rpm, obr min, obr na min, obroty, obrotów, obrotu, obrotów na minutę, obroty na minutę,
@@ -293,7 +304,7 @@ export const plWords: Words = {
     trochę, tuż, nieco, lekko, odrobinę, ciut, minimalnie, troszkę, tylko, zaraz
   `),
   vague: list(`
-    parę, kilka, kilkanaście, z kawałkiem, z hakiem, i trochę, z groszem, z groszami, coś, przecinek coś, i coś, z czymś, z ogonkiem, i troszkę, z małym hakiem, i kawałek, z górką, z kawałeczkiem, z okładem, i ileś, i ciut, przecinek coś tam, z czymś tam, z ułamkiem
+    parę, kilka, kilkanaście, z kawałkiem, z hakiem, i trochę, z groszem, z groszami, coś, przecinek coś, i coś, z czymś, z ogonkiem, i troszkę, z małym hakiem, i kawałek, z górką, z kawałeczkiem, z okładem, i ileś, i ciut, przecinek coś tam, z czymś tam, z ułamkiem, trochę więcej, ciut więcej
   `),
   besideFigures: list(`
     plus, to, lub, albo, czyli, na, w, we, z, ze, przy, podczas, gdy, kiedy, jak, po, przed, przez, od, do,
@@ -301,20 +312,20 @@ export const plWords: Words = {
     tylko, znowu, znów, jest, było, mam, wyszło, wychodzi, pokazuje, pokazał, pokazało, wskazuje,
     wskazuje mi, odczyt, wynik, miernik, multimetr, woltomierz, na mierniku, spadło, spada, spadł,
     skacze, trzyma, stoi, zmierzone, zmierzyłem, zmierzyłam, dziękuję, dzięki, proszę, razem, reszta,
-    rano, wieczorem, równe, okrągłe, zatrzymało, na zewnątrz, na dworze, na polu, ma, wymienić, wymień, wymiana, doładować, słaby, lot
+    rano, wieczorem, równe, okrągłe, zatrzymało, na zewnątrz, na dworze, na polu, ma, wymienić, wymień, wymiana, doładować, słaby, lot, mini, maks
   `),
   figureWords: {
     asideBefore: list(`
-      pin, pinie, pinu, zacisk, zacisku, styk, styku, o, o godzinie, godzina, godz, na zakresie, zakres, zakresie, rocznik, cylinder, cela, w piku, szczyt, w szczycie, za, kosztował, kosztowała, pik, pik poboru, w pierwszej chwili, skoczyło do, ustawiony na, ustawiona na, ustawione na, nastawiony na, przełączony na, ustawiłem na, poziom, poziomie, piętro, piętrze, skacze na, skacze do, skacze pod, skoczyło pod, skoczyło na, podskoczyło do, skok do, skok na, wskoczyło na
+      pin, pinie, pinu, zacisk, zacisku, styk, styku, o, o godzinie, godzina, godz, na zakresie, zakres, zakresie, rocznik, cylinder, cela, w piku, szczyt, w szczycie, za, kosztował, kosztowała, pik, pik poboru, w pierwszej chwili, skoczyło do, ustawiony na, ustawiona na, ustawione na, nastawiony na, przełączony na, ustawiłem na, poziom, poziomie, piętro, piętrze, skacze na, skacze do, skacze pod, skoczyło pod, skoczyło na, podskoczyło do, skok do, skok na, wskoczyło na, gwarancja, gwarancję, gwarancji, gwarancja na, gwarancję na, gwarancja jest na, kabel, przewód
     `),
     asideBehind: list(`
-      rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie, dc, prądu stałego, nocą, tej nocy, dziś w nocy, podejścia, podejść, podejściach, odczyty, odczytów, próbie, sekundzie, sekundzie testu
+      rano, wieczorem, po południu, w nocy, nad ranem, razy, raz, prób, próby, próba, próbach, cel, cele, cylindrów, cylindry, drzwi, zł, złotych, złote, euro, dolarów, pln, kilometrów, km, metrów, pomiarów, pomiary, osoby, kable, śruby, zakres, zakresie, godzinie, dc, prądu stałego, nocą, tej nocy, dziś w nocy, podejścia, podejść, podejściach, odczyty, odczytów, próbie, sekundzie, sekundzie testu, gwarancji, gwarancja, gwarancję, kwadrat, kwadratów, mm2, milimetrów, mm
     `),
     engine: list(`
       benzyna, diesel, silnik, silnika, litra, litrów, benzyniak, tdi, hdi, turbo, pojemność, pojemności
     `),
     instead: list(`
-      nie czekaj, czekaj, chwila, chwilę, chwileczkę, chwilkę, sekundę, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej, a konkretnie, konkretnie
+      nie czekaj, czekaj, chwila, chwilę, chwileczkę, chwilkę, sekundę, sorry, sory, przepraszam, znaczy, to znaczy, chodziło mi o, miało być, pomyłka, pomyliłem się, pomyliłam się, poprawka, ups, oj, źle, kurde, moment, wróć, źle spojrzałem, źle odczytałem, sorki, tfu, no, powiedzmy, dokładnie, dokładniej, niech będzie, a dokładnie, ściślej, a konkretnie, konkretnie, a raczej, poprawia
     `),
     settles: list(`
       wpisz, wpisujemy, zapisz, niech pan wpisze, dajmy
@@ -326,13 +337,19 @@ export const plWords: Words = {
       `skacze, waha się, ciągle się zmienia, cały czas się zmienia, wciąż się zmienia, zmienia się cały, zmienia się ciągle, raz tak raz tak`,
     ),
     past: list(`
-      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było
+      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było, zaczęło od, zaczęło się od, zaczynało od, pierwszy raz, jak był nowy, nowy miał, mówiłem, mówiłam, powiedziałem, powiedziałam, napisałem, napisałam, poprzedni, poprzednia, stary, stara, przed
     `),
     present: list(`
-      teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili
+      teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili, na końcu, pod koniec, na koniec, w końcu, ostatecznie, finalnie, dobrze zmierzone, porządnie, na zewnątrz, na dworze
     `),
     expected: list(`
-      powinno, powinien, powinna, powinno być, zamiast, spodziewałem się, spodziewałam się, normalnie, w miejsce, w porównaniu do, w porównaniu z, w stosunku do, zamiast tych
+      powinno, powinien, powinna, powinno być, zamiast, spodziewałem się, spodziewałam się, normalnie, w miejsce, w porównaniu do, w porównaniu z, w stosunku do, zamiast tych, norma, norma to, powinny, granica, ma być, w normie, będzie, zwykle, zazwyczaj, instrukcja, według instrukcji, w instrukcji, w książce, zapowiadali, prognoza, zapowiedzieli
+    `),
+    felt: list(`
+      odczuwalna, odczuwalnie, odczuwalne, odczuwalnej, na wietrze, przy wietrze, z wiatrem
+    `),
+    concludes: list(`
+      czyli, więc, zatem, wychodzi, czyli jakieś
     `),
     changes: list(`
       spada, spadło, spadł, spadła, spadek, siada, siadło, siadł, leci, zleciało, opada, opadło, schodzi, zeszło, zjeżdża, zjechało, idzie, poszło, rośnie, wzrosło, podskoczyło, skoczyło, stabilizuje się na, ustabilizowało się na, ustaliło się na, zatrzymuje się na, zostaje na, staje na, trzyma się na, wraca na, przechodzi
@@ -341,7 +358,7 @@ export const plWords: Words = {
       z, ze
     `),
     until: [],
-    barely: [],
+    barely: list(`niecałe, niecałych, niespełna`),
     moments: list(`
       jak, gdy, kiedy, podczas, przy, w trakcie, w czasie, podczas gdy
     `),
@@ -358,7 +375,7 @@ export const plWords: Words = {
       areometr, areometrem, aerometr, aerometrem, gęstość, gęstości, kwas, kwasu, elektrolit, elektrolitu, kwasomierz
     `),
     label: list(`
-      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, tabliczka, tabliczce, nadruk, nominalnie, na obudowie, nadrukowane, na etykietce, napisane na akumulatorze, oznaczony, oznaczona, napis, na tabliczce, opisany, na etykiecie, nominał, napisane, jest napisane, na akumulatorze jest, na akumulatorze pisze, nominale, nominał, znamionowe, znamionowych, przy nominale
+      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, tabliczka, tabliczce, nadruk, nominalnie, na obudowie, nadrukowane, na etykietce, napisane na akumulatorze, oznaczony, oznaczona, napis, na tabliczce, opisany, na etykiecie, nominał, napisane, jest napisane, na akumulatorze jest, na akumulatorze pisze, nominale, nominał, znamionowe, znamionowych, przy nominale, na baterii pisze, na akumulatorze stoi, na aku pisze, na aku jest
     `),
     outOf: list(`
       z, na
@@ -370,13 +387,13 @@ export const plWords: Words = {
       bez, minus, mniej
     `),
     oneBefore: list(`
-      ma, od, po, przez, około, jakiś, jakieś, z, minął, prawie, chyba, będzie, to, cały, całego, pełny
+      ma, od, po, przez, około, jakiś, jakieś, z, minął, prawie, chyba, będzie, to, cały, całego, pełny, czyli
     `),
     oneBehind: list(`
       temu, ma, będzie, minie, minął, wstecz
     `),
     cranking: list(`
-      rozru, kręc, odpal, kluczyk, start, zapal
+      rozru, kręc, odpal, kluczyk, start, zapal, starci
     `),
     standing: list(`
       stał, stoi, stan, nierusz, nie jeźdz, post
@@ -397,7 +414,7 @@ export const plWords: Words = {
       plus, plusie, plusem, plusowej, plusowa, plusowym, minus, minusie, minusem, minusowej, minusowa, minusowym, dodatni, dodatnim, dodatniej, ujemny, ujemnym, ujemnej, drugi, drugim, drugiej, druga, jednym, jednej, czerwony, czerwonym, czarny, czarnym, masie
     `),
     difference: list(`
-      różnica, różnicy, różnicę, różnią
+      różnica, różnicy, różnicę, różnią, się różnią, różnicą
     `),
     swapped: list(`
       odwrotnie, na odwrót, odwrócone, odwróciłem, odwróciłam, zamienione, zamieniłem, zamieniłam, zamienionymi, pomylone, pomyliłem, pomyliłam, odwrotna, odwrot, odwrót, odwróc, zamieni, pomyl, przestaw, na krzyż, źle podłącz, nie tak podłącz
@@ -418,13 +435,13 @@ export const plWords: Words = {
       na, do
     `),
     round: list(`
-      równe, równo, pełne, całe, okrągłe, dokładnie, równiutko, równych, pełnych
+      równe, równo, pełne, całe, okrągłe, dokładnie, równiutko, równych, pełnych, albo coś, czy coś
     `),
     ratedAt: list(`
-      na akumulatorze, w akumulatorze, z akumulatora, na takim, to akumulator, na baterii
+      na akumulatorze, w akumulatorze, z akumulatora, na takim, to akumulator, na baterii, cewka na, przekaźnik na
     `),
     allOff: list(`
-      wszystko wyłączone, wszystko powyłączane, wszystkim wyłączonym, wszystko zgaszone, wyłączonym wszystkim, zapłon wyłączony, wyłączonym zapłonie, silnik wyłączony, bez obciążenia, w spoczynku, na spoczynku, spoczynkowe
+      wszystko wyłączone, wszystko powyłączane, wszystkim wyłączonym, wszystko zgaszone, wyłączonym wszystkim, zapłon wyłączony, wyłączonym zapłonie, silnik wyłączony, bez obciążenia, w spoczynku, na spoczynku, spoczynkowe, bez niczego, na postoju
     `),
   },
   negators: list(`

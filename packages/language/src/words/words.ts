@@ -108,6 +108,10 @@ export interface FigureWords {
   readonly present: readonly string[];
   /** What a figure ought to be: `should be`, `instead of`. */
   readonly expected: readonly string[];
+  /** How cold it is by the wind, not by the thermometer: `feels like`. */
+  readonly felt: readonly string[];
+  /** Before the figure that follows from those before it: `so`. */
+  readonly concludes: readonly string[];
   /** A figure became another: `dropped`, `goes`; `from` stands before the former. */
   readonly changes: readonly string[];
   readonly from: readonly string[];
@@ -182,6 +186,8 @@ const noFigureWords: FigureWords = {
   past: [],
   present: [],
   expected: [],
+  felt: [],
+  concludes: [],
   changes: [],
   from: [],
   onto: [],
