@@ -39,15 +39,15 @@ describe('what a page loads of the element', () => {
   // is told beside an answer, denied, left open or of another day, what puts an answer right, what
   // cries danger or tells one by a thing and what it does, what is only a saying, what is learned from
   // phrases, mistyped words; to which of several figures what is said belongs took the last two of it.
-  test('is at most 60 kB to understand what is typed', () => {
-    expect(gzipped('keyturn-understanding.js')).toBeLessThan(60);
+  test('is at most 62 kB to understand what is typed', () => {
+    expect(gzipped('keyturn-understanding.js')).toBeLessThan(62);
   });
 
   // How people say the answers and emergencies: a phrase that is not known is a question asked back
   // at the roadside. Some 3,400 phrases take 6 bytes each; words numbered in a list of them, sorted
   // phrases and the like were tried and take as much or more.
-  test.each(localeTags)('is at most 44 kB for what people say in %s', (tag) => {
-    expect(gzipped(`said/${tag}.js`)).toBeLessThan(44);
+  test.each(localeTags)('is at most 46 kB for what people say in %s', (tag) => {
+    expect(gzipped(`said/${tag}.js`)).toBeLessThan(46);
   });
 
   // Drawn after everything else: the words say the same.

@@ -257,7 +257,8 @@ export function readContext(turn: Turn): Understood | undefined {
   if (isAnswer) return undefined;
   const set = stated.type === 'context' ? stated.set : { kit: stated.answers };
   // "I had it jumped the other day" tells what was done with leads, and not that they are at hand.
-  if ('kit' in set && kitTold(turn.clauses, listener.lexicon).flat().length === 0) return undefined;
+  const isGot = 'kit' in set && Array.isArray(set.kit) && set.kit.length >= hearing.kit.length;
+  if (isGot && kitTold(turn.clauses, listener.lexicon).flat().length === 0) return undefined;
   const meant = optionThatSets(inHand, set);
   if (inHand !== undefined && meant !== undefined && optionsInHand(turn) !== undefined)
     return answers([{ check: inHand.id, value: [meant] }]);
