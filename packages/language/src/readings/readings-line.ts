@@ -22,6 +22,7 @@ import type { CheckPhrases } from '../understand/lexicon.ts';
 import { durations } from '../numbers/unit.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import type { Token } from '../typed/token.ts';
+import { isNear } from '../typed/typing-mistake.ts';
 
 /**
  * Reads a line of one or several readings. Each figure is bound to the check that its words name,
@@ -231,11 +232,12 @@ function isAmperes({ unit, value }: SaidFigure): boolean {
 function isPlainReading(
   [figure, more]: readonly SaidFigure[],
   tokens: readonly Token[],
-  { inHand, nominal, unitHere }: LineContext,
+  { inHand, nominal, unitHere, lexicon }: LineContext,
 ): boolean {
   const form = inHand?.check.form;
   if (figure === undefined || more !== undefined || form?.kind !== 'reading') return false;
-  if (hasLetters(figure, tokens) || isBeforeSign(figure, tokens)) return false;
+  const names = lexicon.words.units[form.unit] ?? [];
+  if (hasLetters(figure, tokens, names) || isBeforeSign(figure, tokens)) return false;
   const behind = tokens[figure.end];
   // "1.42 kV", "0.35 kA".
   if (figure.unit === undefined && behind?.kind === 'word' && kilo.test(behind.text)) return false;
@@ -244,11 +246,16 @@ function isPlainReading(
   return (figure.decimals > 0 || isFrost) && judgeFigure(value, form, nominal).type === 'plausible';
 }
 
-/** True where letters are written on to a figure, before it or behind it. */
-function hasLetters({ start, end }: SaidFigure, tokens: readonly Token[]): boolean {
+/** True where letters are written on to a figure, before it or behind it, that are no mistyped unit of it. */
+function hasLetters(
+  { start, end }: SaidFigure,
+  tokens: readonly Token[],
+  names: readonly string[],
+): boolean {
   const [first, behind] = [tokens[start], tokens[end]];
-  const isBefore = first?.kind === 'number' && first.isWrittenOn === true;
-  return isBefore || (behind?.kind === 'word' && behind.isWrittenOn === true);
+  if (first?.kind === 'number' && first.isWrittenOn === true) return true;
+  if (behind?.kind !== 'word' || behind.isWrittenOn !== true) return false;
+  return !names.some((name) => isNear(behind.text, name));
 }
 
 /** True where behind the figure stands nothing but a word that is no longer than the sign of a unit. */

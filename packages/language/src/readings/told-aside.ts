@@ -114,7 +114,8 @@ function mild(
   const { lexicon, inHand, unitHere } = context;
   const { engine, vehicle } = figureWordsOf(lexicon.words);
   // Of what is turned by hand degrees are how far.
-  const isAside = inHand === undefined || (isOfWords(inHand) && inHand.isToldUnasked);
+  const isTurned = inHand !== undefined && isOfWords(inHand) && !inHand.isToldUnasked;
+  const isAside = inHand === undefined || (inHand.check.form.kind === 'choice' && !isTurned);
   if (!isAside) return undefined;
   const { from, to } = clauseOf(figure, tokens, context);
   const clause = tokens.slice(from, to);
