@@ -77,6 +77,19 @@ describe('what may itself be either of two answers is left open as well', () => 
   ]);
 });
 
+describe('who names two answers and does not know which is offered both', () => {
+  hold([
+    ['en', 'drive', 'petrol or diesel, no idea', 'asked back'],
+    ['de', 'drive', 'Benzin oder Diesel, keine Ahnung', 'asked back'],
+    ['pl', 'drive', 'nie wiem, benzyna albo diesel', 'asked back'],
+    ['es', 'drive', 'ni idea, gasolina o diésel', 'asked back'],
+    ['fr', 'drive', 'essence ou diesel, je sais pas', 'asked back'],
+    ['ar', 'drive', 'ما أدري بنزين ولا ديزل', 'asked back'],
+    ['ar', 'charge-lamp', 'ما أدري كانت ضاوية ولا لا', 'asked back'],
+    ['en', 'charge-lamp', "on or not, I don't know", 'asked back'],
+  ]);
+});
+
 describe('two clauses that say two answers are asked back', () => {
   hold([
     ['en', 'complaint', "clicks fast and the key won't turn", 'asked back'],

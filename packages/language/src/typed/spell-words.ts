@@ -63,6 +63,7 @@ export function spellWords(words: Words): Words {
     rails: all(words.rails ?? []),
     whether: all(words.whether ?? []),
     alternatives: all(words.alternatives ?? []),
+    norOr: all(words.norOr ?? []),
     turns: all(joined(words.turns ?? [])),
     perhaps: all(joined(words.perhaps ?? [])),
     clauseBreaks: all(words.clauseBreaks),

@@ -1,5 +1,5 @@
 /** Answers that a text leaves open: between two of them, or whether it is one at all. */
-import { endsWithPhrase, phraseAt, withoutPhrases } from '../readings/word-run.ts';
+import { endsWithPhrase, hasPhrase, phraseAt, withoutPhrases } from '../readings/word-run.ts';
 import { hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
 import { chooseOption, fitsOf, isOfSeveral } from './choices.ts';
@@ -27,7 +27,18 @@ export function readEither(turn: Turn): Understood | undefined {
       ? input([{ type: 'talk', talk: 'dont-know' }], 'dont-know')
       : undefined;
   }
-  const either = saidEither(turn, check);
+  const either = saidEither(turn, check, turn.listener.lexicon.words.alternatives ?? []);
+  return either.length > 0 ? offer(either, check) : undefined;
+}
+
+/** "Petrol or diesel, I don't know", "lit or not": what may be is still offered. */
+export function readWhich(turn: Turn): Understood | undefined {
+  const check = optionsInHand(turn);
+  const { tokens, listener } = turn;
+  const { alternatives = [], norOr = [], talk } = listener.lexicon.words;
+  if (check === undefined || isOfSeveral(check)) return undefined;
+  if (!hasPhrase(tokens, talk['dont-know']) || besideWhether(turn) !== undefined) return undefined;
+  const either = saidEither(turn, check, [...alternatives, ...norOr]);
   return either.length > 0 ? offer(either, check) : undefined;
 }
 
@@ -104,10 +115,14 @@ function isBreak(token: Token, { words }: Lexicon): boolean {
 const sureOfTurns = 0.95;
 
 /** The answers between which a text leaves it open. */
-function saidEither(turn: Turn, check: CheckPhrases): readonly Fit[] {
+function saidEither(
+  turn: Turn,
+  check: CheckPhrases,
+  alternatives: readonly string[],
+): readonly Fit[] {
   const { tokens, listener } = turn;
   const { lexicon } = listener;
-  const { alternatives = [], turns = [], perhaps = [] } = lexicon.words;
+  const { turns = [], perhaps = [] } = lexicon.words;
   // Once is no turn: "now and then it clicks"; and what is said before belongs to none.
   const [, ...byTurns] = cutAt(tokens, turns);
   const [, ...byPerhaps] = cutAt(tokens, perhaps);

@@ -8,7 +8,7 @@ import { readChoice, readClose, readExact, readOptionKeys } from './said-choice.
 import { startsNow } from './alarms.ts';
 import { readCorrection } from './said-correction.ts';
 import { noDay, readDay } from './said-day.ts';
-import { readBoth, readEither, readPerhaps } from './said-either.ts';
+import { readBoth, readEither, readPerhaps, readWhich } from './said-either.ts';
 import { readFalseAlarm } from './said-false-alarm.ts';
 import { readPutRight } from './put-right.ts';
 import { readFigures } from './said-figures.ts';
@@ -232,6 +232,7 @@ const readings: readonly Reading[] = [
   readStarted,
   readFalseAlarm,
   readAwaited,
+  readWhich,
   readDay,
   readOptionKeys,
   readCorrection,

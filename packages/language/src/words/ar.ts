@@ -484,6 +484,7 @@ export const arWords: Words = {
   rails: list(`قطار, القطار, سكة`),
   whether: ['إذا', 'إن'],
   alternatives: list(`أو, يا, إما, والا`),
+  norOr: list(`ولا`),
   turns: list(`مرة, ومرة, مرات, أحيانا, ساعات, شوي, تارة`),
   perhaps: list(`يمكن, ممكن, ربما, جايز, احتمال`),
   clauseBreaks: list(`

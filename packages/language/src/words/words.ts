@@ -290,6 +290,8 @@ export interface Words {
   readonly rails?: readonly string[];
   /** Words between two things of which only one may be: `or`. */
   readonly alternatives?: readonly string[];
+  /** Means "nor" as well, and "or" where somebody does not know which: `ولا`. */
+  readonly norOr?: readonly string[];
   /** Each begins one of what comes in turns: `sometimes` it clicks, `sometimes` it cranks. */
   readonly turns?: readonly string[];
   /** Each begins one of what may be: `maybe` it clicks, `maybe` not. */
