@@ -6,6 +6,7 @@ import { isOfSeveral, likeliest } from './choices.ts';
 import { someOf } from './learned.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { onceWith } from '../once.ts';
+import { isTrial } from './unasked.ts';
 
 /** What is said of a thing that it names is as sure as this of its answer. */
 const sureNamed = 0.65;
@@ -49,6 +50,26 @@ export function namedAnswer(
   });
   const [best] = told.sort((one, other) => other.share - one.share);
   return best === undefined ? undefined : { check: best.check, value: [best.id] };
+}
+
+/**
+ * What a clause says came of trying a thing that it names: "swapped the relay, no change". It is
+ * said as surely by the clause without the name, which most answers have anyway.
+ */
+export function triedIn(clause: Clause, lexicon: Lexicon): NamedAnswer | undefined {
+  const heard = hearTokens(clause, lexicon);
+  const [told] = namedIn(clause, { inHand: undefined, lexicon }).flatMap(({ check, name }) => {
+    // A steering wheel may be locked without anybody having tried to free it.
+    if (!isTrial(check.check) || check.check.does.length === 0) return [];
+    const isName = (token: Token): boolean =>
+      lexicon.reader.literally([token]).every((term) => name.includes(term));
+    const rest = clause.filter((token) => !isName(token));
+    const { id, share } = likeliest(heard, check);
+    const left = likeliest(hearTokens(rest, lexicon), check);
+    const isSaid = share >= sureNamed && left.id === id && left.share >= sureNamed;
+    return isSaid && id !== undefined ? [{ check: check.id, value: [id] as const }] : [];
+  });
+  return told;
 }
 
 /** What was just said, said of another thing as well: "goes dim, the headlights too". */
