@@ -13,7 +13,7 @@ import { figureWordsOf } from '../words/words.ts';
 import { type Turn, answers, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';
 import { isOfVehicle } from './fact-runs.ts';
-import { joinClauses, namedAnswer, triedIn } from './named-things.ts';
+import { isOfPast, joinClauses, namedAnswer, triedIn } from './named-things.ts';
 import { toldBeside } from './told-beside.ts';
 import { allTold, besideWhole, factsTogether, readClauses } from './told-unasked.ts';
 import { volunteered } from './volunteered.ts';
@@ -61,24 +61,51 @@ function withoutTrials(turn: Turn): { readonly turn: Turn; readonly tried: Answe
   const { lexicon } = turn.listener;
   if (turn.inHand !== undefined || !lexicon.isHeard) return { turn, tried: [] };
   const tried: AnswerInput[] = [];
-  const clauses = turn.clauses.filter((clause) => {
-    const named = namedAnswer([clause], { inHand: undefined, lexicon });
+  let outcomeAt = -1;
+  const clauses = turn.clauses.filter((clause, at) => {
+    if (at === outcomeAt) return false;
+    const next = turn.clauses[at + 1];
+    const outcome = triedIn([clause], lexicon);
+    const joined =
+      outcome === undefined && next !== undefined && isBare(next, turn)
+        ? triedIn([clause, next], lexicon)
+        : undefined;
+    const named = outcome ?? joined ?? namedAnswer([clause], { inHand: undefined, lexicon });
     const trial = lexicon.checks.get(named?.check ?? '');
     if (trial === undefined || trial.isToldUnasked) return true;
     const heard = hearTokens(clause, lexicon);
-    const outcome = triedIn(clause, lexicon);
     const [told] = volunteered(heard, turn);
-    const share = lexicon.subject()(heard).shareOf(told?.check.id ?? '') ?? 0;
+    const subject = lexicon.subject()(heard);
+    const share = subject.shareOf(told?.check.id ?? '') ?? 0;
     const isOther =
       told !== undefined &&
       told.check !== trial &&
       share * likeliest(heard, told.check).share > likeliest(heard, trial).share;
-    if (!isOther && outcome !== undefined) tried.push(outcome);
-    return isOther || ((told === undefined || told.check === trial) && outcome === undefined);
+    const came = outcome ?? joined;
+    if (isOther || came === undefined) return isOther || told === undefined || told.check === trial;
+    // "Changed the starter" is work before, and no relay that was changed for another.
+    const before = lexicon.checks.get(subject.check);
+    const isWork = before !== undefined && isOfPast(before);
+    if (isWork && subject.share * likeliest(heard, before).share >= surelyBefore) return true;
+    if (joined !== undefined) outcomeAt = at + 1;
+    tried.push(came);
+    return false;
   });
   if (clauses.length === turn.clauses.length) return { turn, tried };
   const tokens = joinClauses(clauses);
   return { turn: { ...turn, clauses, tokens, heard: hearTokens(tokens, lexicon) }, tried };
+}
+
+/** As sure as this a clause tells what was done before. */
+const surelyBefore = 0.5;
+
+/** True for a clause that tells nothing of its own: "no change". */
+function isBare(clause: readonly Token[], turn: Turn): boolean {
+  const { lexicon } = turn.listener;
+  return (
+    volunteered(hearTokens(clause, lexicon), turn).length === 0 &&
+    namedAnswer([clause], { inHand: undefined, lexicon }) === undefined
+  );
 }
 
 /**
