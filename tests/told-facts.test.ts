@@ -790,3 +790,45 @@ describe('a danger beside the place is raised', () => {
     ],
   ]);
 });
+
+describe('a first message tells what came of what was tried', () => {
+  hold([
+    ['en', null, 'new relay in, no change', 'relay-swap=no-change'],
+    ['en', null, 'in P nothing, in neutral it cranks', 'neutral-try=cranks'],
+    ['en', null, 'diesel, hit the starter with a hammer and it spun', 'drive=diesel, tap=cranks'],
+    [
+      'de',
+      null,
+      'Benziner, mit dem Zweitschlüssel springt er an',
+      'drive=petrol, other-key=starts',
+    ],
+    ['pl', null, 'na N też nie kręci, diesel', 'drive=diesel, neutral-try=no-change'],
+    // What was changed before is no relay that was changed for another.
+    [
+      'de',
+      null,
+      'gestern den Anlasser getauscht, jetzt klackt es einmal',
+      'complaint=single-click, history=work-just-done',
+    ],
+    ['de', null, 'Schlüssel geht nicht rum, Lenkrad ist auch blockiert', 'complaint=key-stuck'],
+  ]);
+});
+
+describe('by what it is started is told by the moment of something else', () => {
+  hold([
+    ['de', null, 'beim Drehen des Schlüssels kommt kein Laut', 'complaint=silent, ignition=key'],
+    ['pl', null, 'po wciśnięciu przycisku cyka', 'complaint=rapid-clicking, ignition=button'],
+  ]);
+});
+
+describe('a saying in the words of a danger raises none, and a danger beside it is raised', () => {
+  hold([
+    ['en', 'complaint', 'it fires, then dies', 'complaint=starts-then-stops'],
+    ['en', 'complaint', 'cam belt broke, spins fast', 'complaint=free-spin'],
+    ['en', 'complaint', 'hand caught in the belt, belt broke', 'interrupt'],
+    ['de', null, 'Rettungswagen vom Kreis, Automatik', 'transmission=automatic'],
+    ['de', null, 'Rettungswagen bitte, Automatik', 'interrupt'],
+    ['pl', null, 'paliwa pod korek, cyka', 'complaint=rapid-clicking, fuel-level=has-fuel'],
+    ['pl', null, 'benzyna leci pod auto', 'interrupt'],
+  ]);
+});

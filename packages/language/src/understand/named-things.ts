@@ -3,9 +3,11 @@ import type { Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
 import { phraseAt } from '../readings/word-run.ts';
 import { isOfSeveral, likeliest } from './choices.ts';
+import { isOfKit } from './kit-told.ts';
 import { someOf } from './learned.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { onceWith } from '../once.ts';
+import { isTrial } from './unasked.ts';
 
 /** What is said of a thing that it names is as sure as this of its answer. */
 const sureNamed = 0.65;
@@ -50,6 +52,48 @@ export function namedAnswer(
   const [best] = told.sort((one, other) => other.share - one.share);
   return best === undefined ? undefined : { check: best.check, value: [best.id] };
 }
+
+/**
+ * What clauses say came of trying a thing that the first of them names: "swapped the relay, no
+ * change". It is said as surely without the name, which most answers have anyway.
+ */
+export function triedIn(clauses: readonly Clause[], lexicon: Lexicon): NamedAnswer | undefined {
+  const [first = [], ...others] = clauses;
+  const heard = hearTokens(joinClauses(clauses), lexicon);
+  const [told] = namedIn(first, { inHand: undefined, lexicon }).flatMap(({ check, name }) => {
+    // A steering wheel may be locked without anybody having tried to free it.
+    if (!isTrial(check.check) || check.check.does.length === 0) return [];
+    const isName = (token: Token): boolean =>
+      lexicon.reader.literally([token]).every((term) => name.includes(term));
+    const rest = others.length > 0 ? joinClauses(others) : first.filter((one) => !isName(one));
+    // "Changed" is said of any work: the thing itself is named beside it.
+    const isThing = lexicon.reader
+      .literally(first)
+      .some((term) => check.topic.has(term) && !name.includes(term));
+    if (!isThing && isSaidOfWork(name, lexicon)) return [];
+    const { id, share } = likeliest(heard, check);
+    const left = likeliest(hearTokens(rest, lexicon), check);
+    const isSaid = share >= sureNamed && left.id === id && left.share >= sureNamed;
+    return isSaid && id !== undefined ? [{ check: check.id, value: [id] as const }] : [];
+  });
+  return told;
+}
+
+/** True for the check of what was done or happened before. */
+export function isOfPast(check: CheckPhrases): boolean {
+  return check.check.at === 'memory' && isOfSeveral(check) && !isOfKit(check);
+}
+
+/** True where what was done before is told by that name as well. */
+const isSaidOfWork = onceWith((name: Terms, { checks, reader }: Lexicon): boolean =>
+  [...checks.values()]
+    .filter(isOfPast)
+    .flatMap(({ options }) => options.flatMap(({ spoken, heard }) => [...spoken, ...heard()]))
+    .some(({ words }) => {
+      const said = reader.literally(words.join(' '));
+      return name.every((term) => said.includes(term));
+    }),
+);
 
 /** What was just said, said of another thing as well: "goes dim, the headlights too". */
 export function likewise(

@@ -13,7 +13,7 @@ import { figureWordsOf } from '../words/words.ts';
 import { type Turn, answers, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';
 import { isOfVehicle } from './fact-runs.ts';
-import { joinClauses, namedAnswer } from './named-things.ts';
+import { isOfPast, joinClauses, namedAnswer, triedIn } from './named-things.ts';
 import { toldBeside } from './told-beside.ts';
 import { allTold, besideWhole, factsTogether, readClauses } from './told-unasked.ts';
 import { volunteered } from './volunteered.ts';
@@ -23,7 +23,22 @@ const wholeCoverage = 0.85;
 
 /** Several answers in one text: "just clicks and the lights go dim, battery is new". */
 export function readSeveral(given: Turn): Understood | undefined {
-  const turn = withoutTrials(given);
+  const { turn, tried } = withoutTrials(given);
+  const understood = readParts(turn);
+  return understood === undefined ? undefined : withTried(understood, tried);
+}
+
+/** What was understood, with what came of what was tried; which is told in place of a question. */
+function withTried(understood: Understood | undefined, tried: readonly AnswerInput[]) {
+  if (tried.length === 0) return understood;
+  const told =
+    understood?.type === 'input'
+      ? understood.inputs.flatMap((one) => (one.type === 'answers' ? one.answers : []))
+      : [];
+  return answers([...told, ...tried]);
+}
+
+function readParts(turn: Turn): Understood | undefined {
   const { clauses, heard } = turn;
   const facts = readFacts(turn);
   if (facts !== undefined) return facts;
@@ -40,24 +55,57 @@ export function readSeveral(given: Turn): Understood | undefined {
 
 /**
  * A first message without what it says of a thing that is to be tried: that the relay is silent is
- * no word for how it starts, and is told where it is asked.
+ * no word for how it starts, and is told where it is asked. What came of trying it is told.
  */
-function withoutTrials(turn: Turn): Turn {
+function withoutTrials(turn: Turn): { readonly turn: Turn; readonly tried: AnswerInput[] } {
   const { lexicon } = turn.listener;
-  if (turn.inHand !== undefined || !lexicon.isHeard) return turn;
-  const clauses = turn.clauses.filter((clause) => {
-    const named = namedAnswer([clause], { inHand: undefined, lexicon });
+  if (turn.inHand !== undefined || !lexicon.isHeard) return { turn, tried: [] };
+  const tried: AnswerInput[] = [];
+  let outcomeAt = -1;
+  const clauses = turn.clauses.filter((clause, at) => {
+    if (at === outcomeAt) return false;
+    const next = turn.clauses[at + 1];
+    const outcome = triedIn([clause], lexicon);
+    const joined =
+      outcome === undefined && next !== undefined && isBare(next, turn)
+        ? triedIn([clause, next], lexicon)
+        : undefined;
+    const named = outcome ?? joined ?? namedAnswer([clause], { inHand: undefined, lexicon });
     const trial = lexicon.checks.get(named?.check ?? '');
     if (trial === undefined || trial.isToldUnasked) return true;
     const heard = hearTokens(clause, lexicon);
     const [told] = volunteered(heard, turn);
-    if (told === undefined || told.check === trial) return true;
-    const share = lexicon.subject()(heard).shareOf(told.check.id) ?? 0;
-    return share * likeliest(heard, told.check).share > likeliest(heard, trial).share;
+    const subject = lexicon.subject()(heard);
+    const share = subject.shareOf(told?.check.id ?? '') ?? 0;
+    const isOther =
+      told !== undefined &&
+      told.check !== trial &&
+      share * likeliest(heard, told.check).share > likeliest(heard, trial).share;
+    const came = outcome ?? joined;
+    if (isOther || came === undefined) return isOther || told === undefined || told.check === trial;
+    // "Changed the starter" is work before, and no relay that was changed for another.
+    const before = lexicon.checks.get(subject.check);
+    const isWork = before !== undefined && isOfPast(before);
+    if (isWork && subject.share * likeliest(heard, before).share >= surelyBefore) return true;
+    if (joined !== undefined) outcomeAt = at + 1;
+    tried.push(came);
+    return false;
   });
-  if (clauses.length === turn.clauses.length) return turn;
+  if (clauses.length === turn.clauses.length) return { turn, tried };
   const tokens = joinClauses(clauses);
-  return { ...turn, clauses, tokens, heard: hearTokens(tokens, lexicon) };
+  return { turn: { ...turn, clauses, tokens, heard: hearTokens(tokens, lexicon) }, tried };
+}
+
+/** As sure as this a clause tells what was done before. */
+const surelyBefore = 0.5;
+
+/** True for a clause that tells nothing of its own: "no change". */
+function isBare(clause: readonly Token[], turn: Turn): boolean {
+  const { lexicon } = turn.listener;
+  return (
+    volunteered(hearTokens(clause, lexicon), turn).length === 0 &&
+    namedAnswer([clause], { inHand: undefined, lexicon }) === undefined
+  );
 }
 
 /**
@@ -78,7 +126,11 @@ function readFacts(turn: Turn): Understood | undefined {
 
 /** What was said without being asked, in a text of one answer or several. */
 export function readVolunteered(given: Turn): Understood | undefined {
-  const turn = withoutTrials(given);
+  const { turn, tried } = withoutTrials(given);
+  return withTried(readUnasked(turn), tried);
+}
+
+function readUnasked(turn: Turn): Understood | undefined {
   const check = optionsInHand(turn);
   // "A few volts" is a figure that is not told, and no voltmeter; a blank display is no dash.
   const isReading = turn.inHand?.check.form.kind === 'reading';

@@ -413,6 +413,14 @@ export const deWords: Words = {
   runsOn: list(`
     in den, in die, in das, ins, im, in meinen, in meine, in mein, in einen, in nen, in unseren, in n, mein, meine, meinen, meinem, unser, unseren, den, der, ist ein, is ein, ist n, is n, ist aber ein, braucht, statt, anstatt, anstelle von
   `),
+  sayings: list(`
+    riemen gerissen, riemen ist gerissen, zahnriemen gerissen, zahnriemen ist gerissen,
+    zahnriemen gebrochen, keilriemen gerissen, keilriemen ist gerissen, unter den nägeln,
+    in flammen vor, unter uns gesagt, direkt auf den pol, direkt auf die pole,
+    direkt auf die klemme, rettungswagen vom, rettungswagen der, krankenwagen vom,
+    krankenwagen der, wir sind ein rettungswagen, wir sind ein krankenwagen, im rettungswagen,
+    im krankenwagen, freiwillige feuerwehr, freiwilligen feuerwehr, krankenwagen der feuerwehr
+  `),
   price: list(`
     kosten, kostet, preis, teuer, rechnung, was nehmt ihr, muss ich zahlen, muss ich das zahlen, wer zahlt
   `),

@@ -320,7 +320,7 @@ export const enWords: Words = {
   ),
   asides: list(`
     good morning, good afternoon, good evening, good day, by the way, btw, if that helps, if it helps, if that matters, if it matters,
-    in case that helps, in case it helps, in case it matters, before you ask, if you want to know,
+    in case that helps, in case it helps, in case it matters, before you ask, before anyone asks, before anyone asks me that again, if you want to know,
     if you must know, for what its worth, fwiw, for your information, fyi, for the record
   `),
   likewise: [
@@ -358,6 +358,10 @@ export const enWords: Words = {
   `),
   runsOn: list(`
     in my, in the, in a, in an, in his, in her, in our, into my, into the, into a, inside my, my, his, her, our, its a, it is a, thats a, is a, was a, takes, needs, should be, instead of, rather than, filled the, fill the
+  `),
+  sayings: list(`
+    fires, belt broke, belt broken, belt is broken, belts broken, belt has broken, belt snapped,
+    belt has snapped, an arm and a leg, pulling my leg, between you and me
   `),
   price: list(`
     cost, price, expensive, how much do you, how much will, how much is it, set me back, the bill

@@ -473,6 +473,10 @@ export const plWords: Words = {
   runsOn: list(`
     do, w, do mojego, do mojej, do swojego, w moim, mój, moja, moje, to, jest, zamiast, na, do auta na
   `),
+  sayings: list(`
+    krew mnie zalewa, pod korek, po korek, po korki, karetka transportowa,
+    straż pożarna z tej strony, tak między nami, między nami mówiąc
+  `),
   price: list(`
     koszt, cena, cenę, rachunek, zapłac, ile wyniesie, ile bierze
   `),
