@@ -790,3 +790,15 @@ describe('a danger beside the place is raised', () => {
     ],
   ]);
 });
+
+describe('what is only said by the way is no fact', () => {
+  hold([
+    ['ar', 'drive', 'بنزين عادي', 'drive=petrol'],
+    ['ar', 'ignition', 'مفتاح عادي', 'ignition=key'],
+    ['ar', 'ready-lamp', 'ماطلعت كلمة ريدي', 'ready-lamp=not-ready'],
+    ['es', 'ignition', 'botón, la otra llave la tiene mi mujer', 'ignition=button, kit=second-key'],
+    ['fr', 'kit', 'mon voisin est là pour un coup de main', 'kit=helper'],
+    ['fr', null, "jai deux barres d'essence", 'drive=petrol'],
+    ['ar', 'battery-look', 'منتفخة ويطلع منها بخار', 'battery-look=swollen, interrupt'],
+  ]);
+});
