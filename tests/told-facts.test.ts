@@ -832,3 +832,15 @@ describe('a saying in the words of a danger raises none, and a danger beside it 
     ['pl', null, 'benzyna leci pod auto', 'interrupt'],
   ]);
 });
+
+describe('what is only said by the way is no fact', () => {
+  hold([
+    ['ar', 'drive', 'بنزين عادي', 'drive=petrol'],
+    ['ar', 'ignition', 'مفتاح عادي', 'ignition=key'],
+    ['ar', 'ready-lamp', 'ماطلعت كلمة ريدي', 'ready-lamp=not-ready'],
+    ['es', 'ignition', 'botón, la otra llave la tiene mi mujer', 'ignition=button, kit=second-key'],
+    ['fr', 'kit', 'mon voisin est là pour un coup de main', 'kit=helper'],
+    ['fr', null, "jai deux barres d'essence", 'drive=petrol'],
+    ['ar', 'battery-look', 'منتفخة ويطلع منها بخار', 'battery-look=swollen, interrupt'],
+  ]);
+});

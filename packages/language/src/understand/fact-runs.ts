@@ -26,18 +26,22 @@ const longest = 3;
 /** Said of anything, it says nothing of the vehicle. */
 const other = 'other';
 
-/** What is said of the vehicle in a word or a few, word for word; none that says two things. */
+/**
+ * What is said of the vehicle in a word or a few, word for word; none that says two things, nor a
+ * word that answers something else as well: "normal" alone is no gearbox.
+ */
 const waysOf = onceFor((lexicon: Lexicon): ReadonlyMap<string, Said> => {
   const ways = new Map<string, Said | undefined>();
   for (const check of lexicon.checks.values()) {
-    if (!isOfVehicle(check)) continue;
+    const isVehicle = isOfVehicle(check);
     for (const { id, spoken, heard } of check.options.filter((option) => option.id !== other)) {
       for (const { words } of [...spoken, ...heard()]) {
-        if (words.length > longest) continue;
+        if (words.length > (isVehicle ? longest : 1)) continue;
         const way = words.join(' ');
         const before = ways.get(way);
         const isSame = before?.check === check.id && before.id === id;
-        ways.set(way, ways.has(way) && !isSame ? undefined : { check: check.id, id });
+        const isOther = !isVehicle || (ways.has(way) && !isSame);
+        ways.set(way, isOther ? undefined : { check: check.id, id });
       }
     }
   }

@@ -1,4 +1,4 @@
-import { type Heard, findPhrase, hear, hearTokens } from '../typed/heard.ts';
+import { type Heard, findPhrase, hear, hearTokens, partOf } from '../typed/heard.ts';
 import type { Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
 import { phraseAt } from '../readings/word-run.ts';
@@ -47,7 +47,10 @@ export function namedAnswer(
   const told = namedIn(first, { inHand, lexicon }).flatMap(({ check, name }) => {
     if (isOfSeveral(check) || isNameAlone(first, name, lexicon)) return [];
     const { id, share } = likeliest(heard, check);
-    return share < sureNamed || id === undefined ? [] : [{ check: check.id, id, share }];
+    if (share < sureNamed || id === undefined) return [];
+    return isTried(check) && !saysTried(heard, name, { check, id })
+      ? []
+      : [{ check: check.id, id, share }];
   });
   const [best] = told.sort((one, other) => other.share - one.share);
   return best === undefined ? undefined : { check: best.check, value: [best.id] };
@@ -119,6 +122,20 @@ export function likewise(
   const [only, more] = told;
   if (only === undefined || more !== undefined) return undefined;
   return { check: only.check, value: [only.id] };
+}
+
+/** Words beside its name say what came of trying a thing as surely as this. */
+const sureTried = 0.8;
+
+/** True where more than the name of what was tried says what came of it: the spare key is in a bag. */
+function saysTried(
+  heard: Heard,
+  name: Terms,
+  { check, id }: { readonly check: CheckPhrases; readonly id: string },
+): boolean {
+  const rest = partOf(heard, (term) => !name.includes(term.replace('!', '')));
+  const left = likeliest(rest, check);
+  return left.id === id && left.share >= sureTried;
 }
 
 /** The answer that nothing came of what was tried. */

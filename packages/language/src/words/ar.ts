@@ -61,6 +61,12 @@ export const arWords: Words = {
       ['بنزين 98', 'بنزين'],
       // Else its beginning would be taken for what denies a verb.
       ['ماتور', 'موتور'],
+      // How old somebody is, and not the battery.
+      ['انا عمري', 'سني'],
+      // What denies is written on to verbs of the past as well: `ماطلع`.
+      ...list(`طلع, ظهر, شعل, ولع, نور, دار, شغل, اشتغل, وصل, قام, بان`).map(
+        (verb): [string, string] => [`ما${verb}`, `ما ${verb}`],
+      ),
     ],
     latin: inLatin(`
       خمسة khms, خميس khamis, سبعة sb3, تمانية tmanya tmenya tamanya, تسعة ts3, عشرة 3shr, ثلاثة tlt,
@@ -508,6 +514,10 @@ export const arWords: Words = {
   `),
   sayings: list(`
     دمي يغلي, حرقت دمي, قلبي محروق, كسر ظهري, عندي طفاية حريق, عندي طفاية, تطفي نار, وتطفي نارها
+  `),
+  asides: list(`
+    تحية طيبة, تحياتي, للعلم, للمعلومية, على فكرة, بالمناسبة, لو يفيد, اذا يفيد, لو بيفيد, اذا بيفيدك, لو يفيدك,
+    عشان تعرف, مشان تعرف
   `),
   courtesies: list(`
     شكرا, مشكور, يسلمو, لو سمحت, من فضلك, أخي, اخوي, خوي, يا, حبيبي, صاحبي, معلم, باشا, حجي, عمي, غالي, والله, خويا

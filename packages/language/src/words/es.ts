@@ -424,7 +424,8 @@ export const esWords: Words = {
     no, nop, nada, ni, nunca, jamás, tampoco, sin, ningún, ninguna, ninguno, nadie
   `),
   sayings: list(`
-    ojo de la cara, manos al fuego, mano al fuego, manos en el fuego, mano en el fuego, que echo
+    se me parten los dedos, se me caen los dedos, se me congelan los dedos, se me hielan los dedos, se me congelan las
+    manos, se me hielan las manos, ojo de la cara, manos al fuego, mano al fuego, manos en el fuego, mano en el fuego, que echo
     humo, echando chispas, echo chispas, que ardo, hierve la sangre, hirviendo la sangre, sangre
     fría, mala sangre, sudé sangre, sudar sangre, sudando sangre, dejarse los brazos, dejarse el
     brazo, partirse el lomo, romperse el lomo, rompí la cabeza, rompo la cabeza, romperse la cabeza,
@@ -435,6 +436,7 @@ export const esWords: Words = {
     no responde al darle, no responde a la llave, coche no responde, carro no responde, auto no responde
   `),
   asides: list(`
+    estoy harta, estoy harto, no puedo más, no aguanto más, ya no sé qué hacer, qué desesperación,
     por si sirve, por si acaso, por si ayuda, por si le sirve, por si importa, por si vale,
     por si te sirve, por cierto, si sirve de algo, para que sepa, para que sepas,
     dicho sea de paso

@@ -16,6 +16,13 @@ export const frWords: Words = {
       ['est neuf', 'est nouveau'],
       ['relais neuf', 'relais nouveau'],
       ['demarreur neuf', 'demarreur nouveau'],
+      // Elided without a mark.
+      ['jai ', 'j ai '],
+      ['cest ', 'c est '],
+      ['sest ', 's est '],
+      ['jentend', 'j entend'],
+      ['jarrive', 'j arrive'],
+      ['jessa', 'j essa'],
     ],
     elides: true,
     denyBefore: ['pas', 'jamais'],
@@ -341,7 +348,7 @@ export const frWords: Words = {
     `juste, seulement, plutôt, simplement, je, j, on, il, elle, ils, elles, ça, ca, nous, c, y`,
   ),
   sayings: list(`
-    feu mon, feu ma, feu mes, feu notre, feu son, feu sa, s arracher les bras, m arracher les bras,
+    coup de main, coups de main, coup de pouce, donner la main, prêter main forte, filer la main, feu mon, feu ma, feu mes, feu notre, feu son, feu sa, s arracher les bras, m arracher les bras,
     m arracher l épaule, se casser le dos, me casser le dos, casser la tête, casse la tête, cassé la
     tête, casse les pieds, casser les pieds, la main à couper, coûte un bras, coûté un bras, pris la
     tête, prend la tête, prise de tête, bon sang, mauvais sang, sang d encre, péter un câble, pète
@@ -352,9 +359,11 @@ export const frWords: Words = {
     clé, réagit plus à la clé, réagit plus quand je tourne, voiture ne répond plus, voiture répond plus
   `),
   asides: list(`
-    à la place, à sa place,
+    je n en peux plus, j en peux plus, j en ai marre, j en ai assez, je suis à bout, je suis dégoûté,
+    à la place, à sa place, si cela peut aider, si cela peut vous aider, si ça peut vous aider, si cela aide, si ça t aide,
+    si ça sert à quelque chose, pour votre information, entre parenthèses, soit dit en passant,
     au fait, d’ailleurs, si ça aide, si ça peut aider, si ça vous aide, si ça sert, au cas où,
-    pour info, pour information, soit dit en passant, si jamais ça aide, si c’est important
+    pour info, pour information, si jamais ça aide, si c’est important
   `),
   likewise: [
     'aussi',
