@@ -397,7 +397,7 @@ export const deWords: Words = {
     lol, haha, hahaha, ha, oh, ach, ah, aha, wow, juhu, hurra, puh, huch, ups, hm, hmm, äh, ähm, ok, okay, so, na, na sowas, naja, nvm, moment, warte, sorry, danke, danke schön, hey, hallo, ja, alles gut, egal, schon gut, gott, mensch, stopp, stop, ui
   `),
   untried: list(`
-    von allein, von alleine, von selbst, von selber, von sich aus, aus dem nichts, aus heiterem
+    lassts gut sein, lasst es gut sein, lass gut sein, lassen sie es gut sein, von allein, von alleine, von selbst, von selber, von sich aus, aus dem nichts, aus heiterem
     himmel, hat sich erledigt, hat sich schon erledigt, hat sich grad erledigt, sich erledigt,
     erledigt sich, erübrigt sich, vergiss es, vergesst es, vergessen sie es, vergessen sie das,
     vergiss das, vergiss alles, vergessen sie alles, nicht mehr nötig, nimmer nötig, nicht
