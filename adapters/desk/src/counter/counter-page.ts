@@ -134,7 +134,7 @@ export class CounterPage {
       notices: work.notices,
       priceWrong: work.priceWrong,
       receiptUnlisted: work.entry.receiptUnlisted,
-      listedBefore: work.entry.listedBefore,
+      receiptElsewhere: work.entry.receiptElsewhere,
       again: work.screen === 'day' ? work.slips.again : undefined,
       hasKeys: this.#keyboard.isOn,
       hasHow: this.#hasHow,
@@ -204,6 +204,9 @@ export class CounterPage {
     },
     answer: (check, value) => {
       void this.#work.answer(check, value);
+    },
+    stood: () => {
+      void this.#work.stood();
     },
     takeList: (answers) => {
       this.#hasListed = true;
