@@ -80,7 +80,8 @@ atCounter('the sale at the counter', ({ counter, practising }) => {
     await page.keyboard.press('Backspace');
     expect(await picked.count()).toBe(0);
     await typeSlowly(page, '40881');
-    await page.keyboard.press('Tab');
+    // Where a price is asked for, Enter goes on to it.
+    await page.keyboard.press('Enter', { delay: 60 });
     await typeSlowly(page, '12..5');
     await page.keyboard.press('Enter');
     await eventually(async () => {
@@ -193,7 +194,10 @@ atCounter('the sale at the counter', ({ counter, practising }) => {
     await typeSlowly(page, '2 years ago');
     expect(await inside(page, 'input[name=line]').inputValue()).toBe('2 years ago');
     const notes = (): Promise<string> => plain(inside(page, '.notes'));
-    for (const said of [/ means for Date of sale\. Say which it is\./u, /^“last winter, maybe January” is not one/u]) {
+    for (const said of [
+      / means for Date of sale\. Say which it is\./u,
+      /^“last winter, maybe January” is not one/u,
+    ]) {
       await page.keyboard.press('Enter', { delay: 60 });
       await eventually(async () => {
         expect(await notes()).toMatch(said);

@@ -143,6 +143,13 @@ export class CounterEntry {
     if (this.#work.back?.part === known.part) await this.#fillIn(known);
   }
 
+  /** Whether a text is a receipt’s number with which the shop’s list gives no price. */
+  isReceiptWithoutPrice(text: string): boolean {
+    return (
+      looksLikeReceipt(text) && !isOther(text) && lookUp(text, this.#book.shop).type !== 'sale'
+    );
+  }
+
   /** Proof of the sale, by the number of the receipt or another answer, with the price beside it. */
   async proof(given: Proof): Promise<void> {
     const { back } = this.#work;

@@ -139,6 +139,7 @@ export const ar: CounterWords = {
   figureNeeded: 'المتوقع رقم في حقل واحد على الأقل.',
   takeDay: 'قبول اليوم',
   dayNeeded: 'المتوقع يوم كامل مثل {{day}}.',
+  dayForm: 'مثل {{day}}',
   usualAsk: 'هل كله صحيح؟',
   yes: 'نعم',
   usualOther: 'إن لم يكن كذلك أو لم يُعرف: رقمه.',

@@ -150,6 +150,7 @@ export const de: CounterWords = {
   figureNeeded: 'Erwartet: eine Zahl in mindestens einem Feld.',
   takeDay: 'Den Tag übernehmen',
   dayNeeded: 'Erwartet: ein ganzer Tag, wie {{day}}.',
+  dayForm: 'zum Beispiel {{day}}',
   usualAsk: 'Stimmt alles?',
   yes: 'Ja',
   usualOther: 'Wenn nicht oder unbekannt: die Nummer.',

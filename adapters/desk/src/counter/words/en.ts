@@ -142,6 +142,7 @@ export const en = {
   figureNeeded: 'Expected: a figure in at least one field.',
   takeDay: 'Take the day',
   dayNeeded: 'Expected: a whole day, such as {{day}}.',
+  dayForm: 'such as {{day}}',
   usualAsk: 'All true?',
   yes: 'Yes',
   usualOther: 'If not, or unknown: its number.',

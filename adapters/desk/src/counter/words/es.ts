@@ -150,6 +150,7 @@ export const es: CounterWords = {
   figureNeeded: 'Se esperaba una cifra en al menos un campo.',
   takeDay: 'Aceptar el día',
   dayNeeded: 'Se esperaba un día completo, como {{day}}.',
+  dayForm: 'por ejemplo, {{day}}',
   usualAsk: '¿Todo correcto?',
   yes: 'Sí',
   usualOther: 'Si no, o no se sabe: su número.',

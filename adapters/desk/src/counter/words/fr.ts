@@ -152,6 +152,7 @@ export const fr: CounterWords = {
   figureNeeded: 'Attendu : un chiffre dans au moins un champ.',
   takeDay: 'Prendre le jour',
   dayNeeded: 'Attendu : un jour entier, comme {{day}}.',
+  dayForm: 'par exemple {{day}}',
   usualAsk: 'Tout est exact ?',
   yes: 'Oui',
   usualOther: 'Sinon, ou inconnu : son numéro.',

@@ -145,6 +145,7 @@ export const pl: CounterWords = {
   figureNeeded: 'Oczekiwano liczby w co najmniej jednym polu.',
   takeDay: 'Przyjmij dzień',
   dayNeeded: 'Oczekiwano pełnego dnia, jak {{day}}.',
+  dayForm: 'na przykład {{day}}',
   usualAsk: 'Wszystko się zgadza?',
   yes: 'Tak',
   usualOther: 'Jeśli nie albo nie wiadomo: numer.',
