@@ -136,7 +136,7 @@ atCounter('the figures of the counter', ({ counter, practising }) => {
     // Among the parts that lie here it says from when on it can be gone on with.
     await press(page, '+');
     expect(await plain(inside(page, '.others-list li .more').first())).toMatch(
-      /^since \d\d:\d\d; ready .+, \d\d:\d\d at the earliest$/u,
+      /^since \d\d:\d\d\nready .+, \d\d:\d\d at the earliest$/u,
     );
     // Before that by this clock it is taken all the same, and said.
     await press(page, 'F8');

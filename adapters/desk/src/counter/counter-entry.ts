@@ -4,7 +4,7 @@
  */
 import type { AnswerInput } from '@keyturn/core';
 import { answering } from '../engine/engine.ts';
-import { fill, listed } from '../wording.ts';
+import { dayAndTime, fill, listed } from '../wording.ts';
 import type { CounterVoice } from './counter-voice.ts';
 import type { ReturnWork } from './return-work.ts';
 import type { CounterEngine, HeardLine } from './engine/counter-engine.ts';
@@ -58,7 +58,7 @@ export class CounterEntry {
     const which = { receipt, part: this.#kindOf({ part, name }) };
     const zone = this.#book.shop?.policy['time-zone'];
     if (closed === null) {
-      const since = this.#dayOf(openedAt, zone, { timeStyle: 'short' });
+      const since = dayAndTime(openedAt, this.#voice.tag);
       return fill(this.#words.receiptLying, { ...which, since });
     }
     const decision = this.#voice.textsFor(part).decisions?.[closed.decide]?.name ?? closed.decide;
@@ -74,8 +74,8 @@ export class CounterEntry {
     return [this.#words[part], name].filter((text) => text !== '').join(' · ');
   }
 
-  #dayOf(at: string, timeZone: string | undefined, more: Intl.DateTimeFormatOptions = {}): string {
-    const how = { dateStyle: 'medium', timeZone, ...more } as const;
+  #dayOf(at: string, timeZone: string | undefined): string {
+    const how = { dateStyle: 'medium', timeZone } as const;
     return new Intl.DateTimeFormat(this.#voice.tag, how).format(new Date(at));
   }
 

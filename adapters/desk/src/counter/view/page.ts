@@ -317,15 +317,15 @@ function waiting(shown: Shown): TemplateResult | typeof nothing {
 }
 
 /** Since when it lies here, and from when on it can be gone on with. */
-function sinceWords({ words, locale }: Shown, back: CounterReturn): string {
+function sinceWords({ words, locale }: Shown, back: CounterReturn): TemplateResult {
   const { aside, openedAt } = back;
   const since =
     aside === null
       ? fill(words.since, { time: timeOfDay(openedAt, locale) })
       : fill(words.asideSince, { time: dayAndTime(aside, locale) });
   const ready = readyAt(back);
-  if (ready === undefined) return since;
-  return `${since}; ${fill(words.readyFrom, { time: dayAndTime(ready, locale) })}`;
+  if (ready === undefined) return html`${since}`;
+  return html`${since}<br />${fill(words.readyFrom, { time: dayAndTime(ready, locale) })}`;
 }
 
 function stateOf(shown: Shown, { part, sitting }: CounterReturn): string {
