@@ -59,8 +59,8 @@ export function typedAnswer(
         const input = form.elements.namedItem(name);
         if (!(input instanceof HTMLInputElement)) return;
         const text = input.value.trim();
-        // What is refused is typed over.
-        input.select();
+        // What is refused is typed over; selecting would take the focus out of the field beside it.
+        if (input.matches(':focus')) input.select();
         const one = pickedBy(text);
         if (one === undefined) typed(text);
         else one.press();
