@@ -127,10 +127,25 @@ atCounter('the figures of the counter', ({ counter, practising }) => {
     expect(await asked(page)).toBe('Has it stood indoors, free of frost, for 8 hours?');
     await press(page, await numberOf(page, ['no, it came in out of the frost']));
     // Under the decision it is not asked again: one key stands there for when it has.
-    expect(await asked(page)).toBe('After those 8 hours:');
+    expect(await plain(inside(page, '#asked'))).toMatch(
+      /^Here since .+, \d\d:\d\d\. The 8 hours are over on .+, \d\d:\d\d\.$/u,
+    );
     expect(await inside(page, '.card .key[data-key]').allInnerTexts()).toHaveLength(1);
     expect(await plain(inside(page, '.standing'))).toContain('Leave it in this room for 8 hours');
     expect(await plain(inside(page, '.card'))).not.toContain('On the charger');
+    // Among the parts that lie here it says from when on it can be gone on with.
+    await press(page, '+');
+    expect(await plain(inside(page, '.others-list li .more').first())).toMatch(
+      /^since \d\d:\d\d\nready .+, \d\d:\d\d at the earliest$/u,
+    );
+    // Before that by this clock it is taken all the same, and said.
+    await press(page, 'F8');
+    await answer(page, 'it has stood here for 8 hours');
+    await eventually(async () => {
+      expect(await plain(inside(page, '.notes'))).toMatch(
+        /Taken, though by this clock the 8 hours are over only on .+ correct “Temperature”\./u,
+      );
+    });
     // Where nobody knows, it is looked at for ice before it is charged.
     await press(page, '+');
     await toTheRoom();

@@ -80,7 +80,8 @@ atCounter('the sale at the counter', ({ counter, practising }) => {
     await page.keyboard.press('Backspace');
     expect(await picked.count()).toBe(0);
     await typeSlowly(page, '40881');
-    await page.keyboard.press('Tab');
+    // Where a price is asked for, Enter goes on to it.
+    await page.keyboard.press('Enter', { delay: 60 });
     await typeSlowly(page, '12..5');
     await page.keyboard.press('Enter');
     await eventually(async () => {
@@ -183,6 +184,70 @@ atCounter('the sale at the counter', ({ counter, practising }) => {
       });
       expect(await asked(page)).toBe('When was it sold?');
     }
+  });
+
+  test('a day told in words is a day, whatever digit it begins with, and a season is none', async () => {
+    const { page } = await counter();
+    await press(page, '1');
+    await answer(page, 'receipt shown', 'it is the part we sold');
+    await page.waitForTimeout(settled);
+    await typeSlowly(page, '2 years ago');
+    expect(await inside(page, 'input[name=line]').inputValue()).toBe('2 years ago');
+    const notes = (): Promise<string> => plain(inside(page, '.notes'));
+    for (const said of [
+      / means for Date of sale\. Say which it is\./u,
+      /^“last winter, maybe January” is not one/u,
+    ]) {
+      await page.keyboard.press('Enter', { delay: 60 });
+      await eventually(async () => {
+        expect(await notes()).toMatch(said);
+      });
+      expect(await asked(page)).toBe('When was it sold?');
+      expect(await plain(inside(page, '.card'))).not.toContain('Yes, that is it');
+      await inside(page, 'input[name=line]').fill('last winter, maybe January');
+    }
+    await page.keyboard.press('Escape');
+    // A digit by itself is the answer of that number.
+    await press(page, '2');
+    expect(await plain(inside(page, '.taken'))).toContain('within the warranty');
+  });
+
+  test('a receipt that came with another part is told, with what and when, and taken', async () => {
+    const page = await practising();
+    const before = (): Promise<string> => plain(inside(page, '.before'));
+    const battery = async (receipt: string): Promise<void> => {
+      await press(page, '2');
+      await page.waitForTimeout(settled);
+      await typeSlowly(page, receipt);
+      await press(page, 'Enter');
+      expect(await asked(page)).toBe('Is this the battery sold?');
+    };
+    expect(await inside(page, '.before').count()).toBe(0);
+    const receipt = await inside(page, 'input[name=receipt]').inputValue();
+    const name = await inside(page, 'input[name=name]').inputValue();
+    await press(page, '+');
+    await battery(receipt);
+    await eventually(async () => {
+      expect(await before()).toMatch(
+        new RegExp(
+          `^Receipt ${receipt} lies here already \\(Starter · ${name}\\), since .+ both\\?$`,
+          'u',
+        ),
+      );
+    });
+    // Once the starter is in the list that is told of it.
+    await press(page, 'F8');
+    await follow(page, isDecided(page));
+    await press(page, '2');
+    await battery(receipt);
+    await eventually(async () => {
+      expect(await before()).toMatch(
+        new RegExp(
+          `Receipt ${receipt} is in the list of .+ already \\(Starter · ${name}\\): `,
+          'u',
+        ),
+      );
+    });
   });
 
   test('a receipt that nobody knows takes no key of the answer that follows', async () => {

@@ -62,6 +62,7 @@ const words: Words = {
     week: ['uge'],
     ago: ['siden'],
     last: [],
+    seasons: [],
     weekdays: {},
   },
   kit: {},

@@ -115,7 +115,8 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
       counted.heard += wordsIn(part.texts.checks['sale-proof']?.answers?.['shown']?.label ?? '');
       counted.read += await wordsOf(page, '.card .day-entry label');
       order.push('sale-proof');
-      await pressed(...Array.from(receiptNumber), 'Enter');
+      // The price is asked for beside it, and left out: a refusal needs none.
+      await pressed(...Array.from(receiptNumber), 'Enter', 'Enter');
       continue;
     }
     const usual = await usualShown(page, part);

@@ -105,7 +105,7 @@ export type { Fee, Policy, PolicyFault, ProRataStep, SoldPart, Warranty } from '
 export { decimalsOf, minorUnits, typedAmount } from './policy/money.ts';
 export { refundOf } from './policy/refund.ts';
 export type { Payment, Refund, RefundLine, Sale } from './policy/refund.ts';
-export { daysLater, isDay, looksLikeDay } from './policy/calendar.ts';
+export { daysLater, isDay, looksLikeDay, monthsLater } from './policy/calendar.ts';
 
 // What confirmed outcomes teach.
 export { answersFound } from './case/answers-found.ts';

@@ -3,6 +3,7 @@ export { caseSheet } from './case/case-sheet.ts';
 export { technicianNote } from './case/technician-note.ts';
 export { returnSlip } from './case/return-slip.ts';
 export { fittingRecord } from './case/fitting-record.ts';
+export { readyFrom } from './case/looked-at-again.ts';
 export { sheetOf } from './case/sheet-of.ts';
 export type { SheetOptions, Sold } from './case/sheet-options.ts';
 export type { Block, Fact, Finding, Picture, Sheet, SheetKind, SheetReading } from './sheet.ts';

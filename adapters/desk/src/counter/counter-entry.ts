@@ -4,12 +4,13 @@
  */
 import type { AnswerInput } from '@keyturn/core';
 import { answering } from '../engine/engine.ts';
-import { fill, listed } from '../wording.ts';
+import { dayAndTime, fill, listed } from '../wording.ts';
 import type { CounterVoice } from './counter-voice.ts';
 import type { ReturnWork } from './return-work.ts';
 import type { CounterEngine, HeardLine } from './engine/counter-engine.ts';
 import { answersOf, contextOf, labelsOf, type KnownPart } from './return/opening.ts';
-import { isSameCode, lookUp } from './shop/scanned.ts';
+import { isSameCode, lookUp, type Scanned } from './shop/scanned.ts';
+import type { CounterReturn } from './return/counter-return.ts';
 import type { CounterBook } from './store/counter-book.ts';
 import { looksLikeCase } from './vehicle/read-vehicle-case.ts';
 import { priceTyped } from './view/price-field.ts';
@@ -40,17 +41,48 @@ export class CounterEntry {
     this.#work = work;
   }
 
-  /** That the sale in hand has come back before and is in a day's list; undefined where in none. */
-  get listedBefore(): string | undefined {
-    const before = this.#book.endedWith(this.#work.back?.receipt ?? '');
-    if (before === undefined || before.closed === null) return undefined;
-    const { at, decide } = before.closed;
-    const how = { dateStyle: 'medium', timeZone: this.#book.shop?.policy['time-zone'] } as const;
+  /** What else came back on the receipt in hand, a sentence for each: one receipt may list both. */
+  get receiptElsewhere(): readonly string[] {
+    const { back } = this.#work;
+    if (back === undefined) return [];
+    const others = this.#book.othersWithReceiptOf(back).map((one) => this.#cameOn(one));
+    const sale = this.#saleInHand;
+    if (others.length > 0 || sale === undefined || sale.part.part === back.part) return others;
+    const { receipt, sold } = sale.sale;
+    const day = this.#dayOf(`${sold}T12:00:00Z`, 'UTC');
+    return [fill(this.#words.receiptOfOther, { receipt, part: this.#kindOf(sale.part), day })];
+  }
+
+  /** That another part came on the receipt in hand: it lies here, or is in the list of a day. */
+  #cameOn({ part, receipt, openedAt, closed, name }: CounterReturn): string {
+    const which = { receipt, part: this.#kindOf({ part, name }) };
+    const zone = this.#book.shop?.policy['time-zone'];
+    if (closed === null) {
+      const since = dayAndTime(openedAt, this.#voice.tag);
+      return fill(this.#words.receiptLying, { ...which, since });
+    }
+    const decision = this.#voice.textsFor(part).decisions?.[closed.decide]?.name ?? closed.decide;
     return fill(this.#words.listedBefore, {
-      receipt: before.receipt,
-      day: new Intl.DateTimeFormat(this.#voice.tag, how).format(new Date(at)),
-      decision: this.#voice.textsFor(before.part).decisions?.[decide]?.name ?? decide,
+      ...which,
+      day: this.#dayOf(closed.at, zone),
+      decision,
     });
+  }
+
+  /** What kind of part it is, and what it is called. */
+  #kindOf({ part, name }: Pick<CounterReturn, 'part' | 'name'>): string {
+    return [this.#words[part], name].filter((text) => text !== '').join(' · ');
+  }
+
+  #dayOf(at: string, timeZone: string | undefined): string {
+    const how = { dateStyle: 'medium', timeZone } as const;
+    return new Intl.DateTimeFormat(this.#voice.tag, how).format(new Date(at));
+  }
+
+  /** The sale that the shop's list has under the receipt in hand. */
+  get #saleInHand(): Extract<Scanned, { type: 'sale' }> | undefined {
+    const scanned = lookUp(this.#work.back?.receipt ?? '', this.#book.shop);
+    return scanned.type === 'sale' ? scanned : undefined;
   }
 
   /** That the shop's list does not have the receipt in hand; undefined where it does, or has none. */
@@ -109,6 +141,13 @@ export class CounterEntry {
     const sale = scanned.type === 'sale' ? scanned.sale : undefined;
     const known = { part: scanned.part.part, shelf: scanned.part, sale };
     if (this.#work.back?.part === known.part) await this.#fillIn(known);
+  }
+
+  /** Whether a text is a receipt’s number with which the shop’s list gives no price. */
+  isReceiptWithoutPrice(text: string): boolean {
+    return (
+      looksLikeReceipt(text) && !isOther(text) && lookUp(text, this.#book.shop).type !== 'sale'
+    );
   }
 
   /** Proof of the sale, by the number of the receipt or another answer, with the price beside it. */

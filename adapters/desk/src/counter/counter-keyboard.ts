@@ -3,7 +3,7 @@
  * typed before anything could be read.
  */
 import { positionOf } from '@keyturn/core';
-import { settleMs } from '../device/settle.ts';
+import { settleMs, typingMs } from '../device/settle.ts';
 import { fill } from '../wording.ts';
 import type { CounterVoice } from './counter-voice.ts';
 import type { CounterWork } from './counter-work.ts';
@@ -36,6 +36,8 @@ export class CounterKeyboard {
   /** Since when the sentence stands that is to be answered now, in milliseconds of the epoch. */
   #askedSince = 0;
   readonly #ahead = new TypedAhead();
+  /** A digit that answers unless more is typed behind it: “2 years ago”. */
+  #begun: { readonly key: string; readonly timer: ReturnType<typeof setTimeout> } | undefined;
   #endKeys: () => void = () => undefined;
   readonly #onClick = (event: Event): void => {
     // The second half of a double click was meant for the question before.
@@ -72,6 +74,7 @@ export class CounterKeyboard {
 
   /** Listens no more. */
   stop(): void {
+    clearTimeout(this.#begun?.timer);
     this.#endKeys();
   }
 
@@ -114,6 +117,7 @@ export class CounterKeyboard {
   }
 
   #pressed(key: string): void {
+    if (this.#goesOnBegun(key)) return;
     const meant = this.isOn || key.length > 1 ? readKey(key) : undefined;
     const isDigit = /^\p{Nd}$/u.test(key);
     const isSign = /^[-./,:]$/u.test(key);
@@ -140,7 +144,52 @@ export class CounterKeyboard {
       }
     }
     if (typeof meant === 'string') this.command(meant);
-    else if (meant !== undefined) this.#find(`.card [data-key="${meant.number}"]`)?.click();
+    else if (meant !== undefined && this.#isToldInWords) this.#begin(meant.number);
+    else if (meant !== undefined) this.#pick(meant.number);
+  }
+
+  #pick(number: string): void {
+    this.#find(`.card [data-key="${number}"]`)?.click();
+  }
+
+  /** A digit picks its answer where nothing is typed behind it in a moment. */
+  #begin(key: string): void {
+    const asked = this.#asked;
+    const timer = setTimeout(() => {
+      this.#begun = undefined;
+      if (this.#asked === asked) this.#pick(key);
+    }, typingMs);
+    this.#begun = { key, timer };
+  }
+
+  /** Types a digit that was begun with, and what goes on behind it, into the line. False: it does not. */
+  #goesOnBegun(key: string): boolean {
+    const line = this.#line;
+    if (this.#begun === undefined || line === undefined) return false;
+    clearTimeout(this.#begun.timer);
+    const { key: first } = this.#begun;
+    this.#begun = undefined;
+    if (!/^[\p{L}\p{Nd} .,/-]$/u.test(key)) {
+      this.#pick(first);
+      return key === 'Enter';
+    }
+    typeInto(line, line.value + first + key);
+    return true;
+  }
+
+  /** True where a day is asked for in words: what begins with a digit may be a day all the same. */
+  get #isToldInWords(): boolean {
+    const { inHand, screen, hand } = this.#setup.work;
+    if (inHand === undefined || screen !== 'counter' || hand.told !== null) return false;
+    const position = positionOf(inHand.back.sitting.case);
+    const check = hand.asking ?? ('check' in position ? position.check : '');
+    const isDay = inHand.flow.checks[check]?.form.kind === 'date';
+    return isDay && inHand.back.sitting.case.state.policy === null;
+  }
+
+  get #line(): HTMLInputElement | undefined {
+    const line = this.#find('input[name=line]');
+    return line instanceof HTMLInputElement ? line : undefined;
   }
 
   /** What was typed while an answer was worked out: figures go into their fields, nothing else does. */
@@ -190,10 +239,8 @@ export class CounterKeyboard {
    * figures or a day are asked for goes into the first empty field.
    */
   #fieldFor(key: string): HTMLInputElement | undefined {
-    if (/^\p{L}$/u.test(key) && this.isOn) {
-      const line = this.#find('input[name=line]');
-      return line instanceof HTMLInputElement ? line : undefined;
-    }
+    if (this.#begun !== undefined) return undefined;
+    if (/^\p{L}$/u.test(key) && this.isOn) return this.#line;
     return /^\p{Nd}$/u.test(key) && !this.#isShut ? this.#figureField : undefined;
   }
 

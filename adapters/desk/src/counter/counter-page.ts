@@ -16,7 +16,7 @@ import type { CounterEngine } from './engine/counter-engine.ts';
 import { CounterBook } from './store/counter-book.ts';
 import type { CounterStore } from './store/counter-store.ts';
 import { page } from './view/page.ts';
-import type { Actions, Shown } from './view/shown.ts';
+import type { Actions, Proof, Shown } from './view/shown.ts';
 import type { CounterWords } from './words/counter-words.ts';
 
 /** What a counter is shown with. */
@@ -134,7 +134,7 @@ export class CounterPage {
       notices: work.notices,
       priceWrong: work.priceWrong,
       receiptUnlisted: work.entry.receiptUnlisted,
-      listedBefore: work.entry.listedBefore,
+      receiptElsewhere: work.entry.receiptElsewhere,
       again: work.screen === 'day' ? work.slips.again : undefined,
       hasKeys: this.#keyboard.isOn,
       hasHow: this.#hasHow,
@@ -205,6 +205,9 @@ export class CounterPage {
     answer: (check, value) => {
       void this.#work.answer(check, value);
     },
+    stood: () => {
+      void this.#work.stood();
+    },
     takeList: (answers) => {
       this.#hasListed = true;
       void this.#work.take({ type: 'answers', answers });
@@ -251,6 +254,7 @@ export class CounterPage {
       void this.#work.entry.fetchPart(number);
     },
     proof: (given) => {
+      if (this.#goesToPrice(given)) return;
       void this.#work.entry.proof(given).then(() => {
         this.#toWrongPrice();
       });
@@ -317,6 +321,19 @@ export class CounterPage {
       void this.#printAgain(id);
     },
   };
+
+  /** Enter behind the number of a receipt goes on to its price, as long as that is empty. */
+  #goesToPrice(given: Proof): boolean {
+    const { activeElement } = this.#setup.root;
+    const price = this.#find('.day-entry input[name=price]');
+    const isBehindNumber =
+      'receipt' in given &&
+      activeElement === this.#find('input[name=receipt-number]') &&
+      this.#work.entry.isReceiptWithoutPrice(given.receipt);
+    if (!isBehindNumber || !(price instanceof HTMLInputElement) || price.value !== '') return false;
+    price.focus();
+    return true;
+  }
 
   /** What was refused of a price is typed anew. */
   #toWrongPrice(): void {

@@ -5,7 +5,7 @@
 import { minorUnits, positionOf, type AnswerInput, type Flow, type Input } from '@keyturn/core';
 import { rememberedInHand, rememberInHand } from '../device/in-hand.ts';
 import { answering, type Laid, type Turned } from '../engine/engine.ts';
-import { fill, timeOfDay } from '../wording.ts';
+import { dayAndTime, fill, timeOfDay } from '../wording.ts';
 import { CounterEntry } from './counter-entry.ts';
 import { CounterFields } from './counter-fields.ts';
 import { CounterSlips } from './counter-slips.ts';
@@ -21,6 +21,7 @@ import {
   type CounterReturn,
 } from './return/counter-return.ts';
 import { shopDayOf } from './return/day.ts';
+import { readyAt } from './return/ready.ts';
 import { writtenPrice } from './return/written-price.ts';
 import { openReturn, type KnownPart } from './return/opening.ts';
 import type { CounterBook } from './store/counter-book.ts';
@@ -216,7 +217,7 @@ export class CounterWork {
 
   /** Opens a return, or goes on with that of the same receipt. */
   async open(known: KnownPart): Promise<void> {
-    const same = this.#book.onCounterWith(known.sale?.receipt);
+    const same = this.#book.onCounterWith(known.sale?.receipt, known.part);
     if (same !== undefined) {
       await this.choose(same.id);
       return;
@@ -248,6 +249,22 @@ export class CounterWork {
     // What was remembered was never asked in this case: something of its context has changed.
     const isChanged = isKit && !isAsked && kase.state.answers[check] === undefined;
     await this.take(isChanged ? { type: 'context', set: { kit } } : answering(kase, check, value));
+  }
+
+  /**
+   * It has stood here long enough: taken, since the clock of a desk may be wrong, and said where it
+   * has not by that clock.
+   */
+  async stood(): Promise<void> {
+    const { back } = this;
+    const position = back === undefined ? undefined : positionOf(back.sitting.case);
+    if (back === undefined || position === undefined || !('check' in position)) return;
+    const ready = readyAt(back);
+    await this.answer(position.check, ['usable']);
+    if (ready === undefined || ready <= now() || this.back?.id !== back.id) return;
+    const time = dayAndTime(ready, this.#voice.tag);
+    const what = this.#voice.speakerFor(back.part).checkName(position.check);
+    this.notice(fill(this.#words.stoodEarly, { time, what }), true);
   }
 
   /** Takes what came in for the return in hand, one at a time. */

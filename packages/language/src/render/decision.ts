@@ -9,7 +9,7 @@ import { knowingLines } from './knowing.ts';
  */
 export function renderDecision(message: DecisionMessage, voice: Voice): Rendered[] {
   const { say, flow } = voice;
-  const { decide, reason, says = reason, called, measure, besides = [] } = message;
+  const { decide, called, measure, besides = [] } = message;
   const sections = [
     { id: 'stops', heading: say('verdict.stops'), lines: message.stops.map((id) => flow.stop(id)) },
     { id: 'do', heading: say('decision.do'), lines: doLines(message, voice) },
@@ -27,10 +27,20 @@ export function renderDecision(message: DecisionMessage, voice: Voice): Rendered
     {
       kind: 'verdict',
       title: flow.decision(decide).title,
-      strength: [...flow.reasonSaid(says, decide), ...besides.map(flow.beside)].join(' '),
+      strength: [...reasonLines(message, voice), ...besides.map(flow.beside)].join(' '),
       sections,
     },
   ];
+}
+
+/** Why, in sentences; of a figure that is too close to call which one it is. */
+function reasonLines(
+  { decide, reason, says = reason, rests }: DecisionMessage,
+  { flow, figures }: Voice,
+): readonly string[] {
+  const close = rests.filter(([, found]) => found === 'borderline');
+  const names = figures.listAll(close.map(([check]) => flow.checkName(check)));
+  return flow.reasonSaid(says, decide).map((line) => line.replaceAll('{{figures}}', names));
 }
 
 /** A decision and its reason, in short. */

@@ -1,13 +1,17 @@
 /**
- * A day that is told by how far it lies back: "yesterday", "last Tuesday", "two weeks ago".
+ * A day that is told by how far it lies back: "yesterday", "last Tuesday", "two weeks ago", and what
+ * tells of none: "last winter".
  */
+import { daysLater, monthsLater } from '@keyturn/core';
 import { normalise } from '../typed/normalise.ts';
-import type { Words } from '../words/words.ts';
+import { figureWordsOf, type Words } from '../words/words.ts';
 
 /** The words of a language for that, as they are spelled once they are typed. */
 export interface DaysBack {
-  /** How many days before a day, ISO 8601, a text means; undefined where it tells none so. */
-  readonly daysIn: (text: string, today: string) => number | undefined;
+  /** The day that a text means on another day, both ISO 8601; undefined where it tells none so. */
+  readonly dayIn: (text: string, today: string) => string | undefined;
+  /** True where a text says of a time that has passed no more than its season, week, month or year. */
+  readonly isLoose: (text: string) => boolean;
   /** True for a word that is of a day in such a text. */
   readonly isOfDay: (word: string) => boolean;
 }
@@ -24,6 +28,15 @@ export function daysBack(locale: string, words: Words): DaysBack {
     ...days.day.map((said) => [spelled(said), 1] as const),
     ...days.week.map((said) => [spelled(said), 7] as const),
   ]);
+  const months = new Map<string, number>([
+    ...(words.units['mo'] ?? []).map((said) => [spelled(said), 1] as const),
+    ...(words.units['a'] ?? []).map((said) => [spelled(said), 12] as const),
+  ]);
+  const one = new Set([days.day[0], days.week[0]].map((said) => spelled(said ?? '')));
+  const seasons = days.seasons.map(spelled);
+  const nearly = [...words.boundsOnly, ...words.vague, ...figureWordsOf(words).roughly].map(
+    spelled,
+  );
   const pairs = new Map(
     Object.entries(words.spelling?.twoOf ?? {}).flatMap(([two, one]) => {
       const unit = units.get(spelled(one));
@@ -50,9 +63,24 @@ export function daysBack(locale: string, words: Words): DaysBack {
     const at = said.findIndex((word) => units.has(word));
     const unit = units.get(said[at] ?? '');
     if (unit === undefined) return undefined;
-    const before = said[at - 1] ?? '';
-    const count = /^\d+$/u.test(before) ? Number(before) : (cardinals.get(before) ?? 1);
-    return Number.isInteger(count) ? count * unit : undefined;
+    // "A day ago" is one, "some days ago" is none that anybody could name.
+    const count = countIn(said[at - 1]) ?? (one.has(said[at] ?? '') ? 1 : undefined);
+    return count === undefined ? undefined : count * unit;
+  };
+
+  /** So many months or years, said as a whole number and nothing beside it: "two years ago". */
+  const monthsBack = (said: readonly string[]): number | undefined => {
+    if (!ago.some((phrase) => isIn(phrase, said))) return undefined;
+    const counts = said.filter((word) => countIn(word) !== undefined);
+    const at = said.findIndex((word) => months.has(word));
+    const count = countIn(said[at - 1]);
+    const isExact = counts.length === 1 && !nearly.some((phrase) => isIn(phrase, said));
+    return count === undefined || !isExact ? undefined : count * (months.get(said[at] ?? '') ?? 0);
+  };
+
+  const countIn = (word = ''): number | undefined => {
+    const count = /^\d+$/u.test(word) ? Number(word) : cardinals.get(word);
+    return Number.isInteger(count) ? count : undefined;
   };
 
   const toWeekday = (said: readonly string[], today: string): number | undefined => {
@@ -69,15 +97,34 @@ export function daysBack(locale: string, words: Words): DaysBack {
   };
 
   return {
-    daysIn: (text, today) => {
-      const said = text.match(/[\p{L}\p{M}]+|\d+/gu) ?? [];
-      const phrase = phrases.find(([one]) => isIn(one, said));
-      return phrase?.[1] ?? countedBack(said) ?? toWeekday(said, today);
+    dayIn: (text, today) => {
+      const said = wordsIn(text);
+      const phrase = phrases.find(([known]) => isIn(known, said));
+      const back = phrase?.[1] ?? countedBack(said) ?? toWeekday(said, today);
+      if (back !== undefined) return daysLater(today, -back);
+      const months = monthsBack(said);
+      return months === undefined ? undefined : monthsLater(today, -months);
+    },
+    isLoose: (text) => {
+      const said = wordsIn(text);
+      const isBack = ago.some((phrase) => isIn(phrase, said));
+      return (
+        seasons.some((phrase) => isIn(phrase, said)) ||
+        said.some((word, at) => {
+          const isLast = last.has(said[at - 1] ?? '') || last.has(said[at + 1] ?? '');
+          const isOfMonths = months.has(word) && (isBack || isLast);
+          return isOfMonths || (isBack && units.get(word) === 7) || /^(?:19|20)\d\d$/u.test(word);
+        })
+      );
     },
     isOfDay: (word) =>
       [last, ofPhrases].some((known) => known.has(word)) ||
       [units, pairs, weekdays, cardinals].some((known) => known.has(word)),
   };
+}
+
+function wordsIn(text: string): readonly string[] {
+  return text.match(/[\p{L}\p{M}]+|\d+/gu) ?? [];
 }
 
 /** True where the words of a phrase follow each other in a text. */

@@ -1,4 +1,4 @@
-import { daysLater, isDay, type AnswerInput } from '@keyturn/core';
+import { isDay, type AnswerInput } from '@keyturn/core';
 import { findPhrase } from '../typed/heard.ts';
 import { normalise } from '../typed/normalise.ts';
 import { readTokens } from '../typed/read-tokens.ts';
@@ -68,9 +68,14 @@ function isSpokenOf(check: CheckPhrases, { inHand, literal }: Turn): boolean {
   return check === inHand || check.names.some((name) => findPhrase(literal, name) >= 0);
 }
 
-/** A month without its day, said of the sale: "bought in March". It is no day, and no term either. */
+/**
+ * A month without its day, or less than that, said of the sale: "bought in March", "last winter". It
+ * is no day, and no term either.
+ */
 function isPartOfDay(text: string, check: CheckPhrases, turn: Turn): boolean {
-  return isSpokenOf(check, turn) && monthIn(text, turn.listener) >= 0;
+  const { locale, lexicon } = turn.listener;
+  const isMonth = monthIn(text, turn.listener) >= 0;
+  return isSpokenOf(check, turn) && (isMonth || daysBack(locale, lexicon.words).isLoose(text));
 }
 
 /** The last day that a text may mean: "3 March", "yesterday", "last Tuesday". */
@@ -79,8 +84,7 @@ function passedDay(text: string, { hearing: { today }, listener }: Turn): string
   const yearless = yearlessDay(text, today, listener);
   if (yearless !== undefined) return yearless;
   const { locale, lexicon } = listener;
-  const back = daysBack(locale, lexicon.words).daysIn(text, today);
-  return back === undefined ? undefined : daysLater(today, -back);
+  return daysBack(locale, lexicon.words).dayIn(text, today);
 }
 
 /** "3 March", "March 3rd", "der 3. März": the last one that has passed. */

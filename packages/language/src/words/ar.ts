@@ -211,6 +211,7 @@ export const arWords: Words = {
     week: list(`أسبوع, الأسبوع, أسابيع`),
     ago: list(`قبل, منذ`),
     last: list(`الماضي, الماضية, السابق, الفائت, اللي فات`),
+    seasons: list(`الشتاء, الشتا, شتاء, الصيف, صيف, الربيع, الخريف, العيد, رمضان`),
     weekdays: {},
   },
   ordinals: numbered([

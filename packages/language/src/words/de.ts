@@ -122,6 +122,7 @@ export const deWords: Words = {
     last: list(
       `letzte, letzten, letzter, letztem, vorige, vorigen, voriger, vergangene, vergangenen, vergangener`,
     ),
+    seasons: list(`Winter, Sommer, Frühjahr, Frühling, Herbst, Weihnachten, Ostern`),
     weekdays: { Sonnabend: 6 },
   },
   ordinals: {

@@ -84,6 +84,7 @@ export const enWords: Words = {
     week: list(`week, weeks`),
     ago: list(`ago, back`),
     last: list(`last, past, previous`),
+    seasons: list(`winter, summer, spring, autumn, fall, Christmas, Easter`),
     weekdays: {},
   },
   ordinals: {

@@ -168,6 +168,7 @@ export const esWords: Words = {
     week: list(`semana, semanas`),
     ago: list(`hace, atrás`),
     last: list(`pasado, pasada, último, última, anterior`),
+    seasons: list(`invierno, verano, primavera, otoño, Navidad, Navidades, Semana Santa`),
     weekdays: {},
   },
   ordinals: {

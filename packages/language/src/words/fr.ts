@@ -116,6 +116,9 @@ export const frWords: Words = {
     week: list(`semaine, semaines`),
     ago: list(`il y a`),
     last: list(`dernier, dernière, passé, passée, précédente`),
+    seasons: list(
+      `hiver, cet été, l été, été dernier, été passé, printemps, automne, Noël, Pâques`,
+    ),
     weekdays: {},
   },
   ordinals: {

@@ -183,6 +183,9 @@ export const plWords: Words = {
     last: list(
       `zeszły, zeszłą, zeszłym, zeszłej, zeszłego, ostatni, ostatnią, ubiegły, ubiegłą, ubiegłym, ubiegłego, poprzednim, minionym`,
     ),
+    seasons: list(
+      `zima, zimą, zimę, zimy, zimie, lato, latem, wiosna, wiosną, wiosnę, jesień, jesienią, jesieni, Boże Narodzenie, Wielkanoc`,
+    ),
     weekdays: { środę: 3, sobotę: 6, niedzielę: 0 },
   },
   ordinals: {

@@ -83,6 +83,8 @@ interface DayWords {
   readonly ago: readonly string[];
   /** Says of a week that it is the one before: `last`. */
   readonly last: readonly string[];
+  /** Seasons and feasts, of which no day can be told: `winter`. */
+  readonly seasons: readonly string[];
   /** Other forms of the days of a week than a calendar has, Sunday 0. */
   readonly weekdays: Readonly<Record<string, number>>;
 }

@@ -58,15 +58,20 @@ export class CounterBook {
     return place < 0 ? onCounter : [...onCounter.slice(place + 1), ...onCounter.slice(0, place)];
   }
 
-  /** The first of them with this receipt. */
-  onCounterWith(receipt: string | undefined): CounterReturn | undefined {
+  /** The first of them with this receipt, of one kind of part where that is given. */
+  onCounterWith(
+    receipt: string | undefined,
+    part?: CounterReturn['part'],
+  ): CounterReturn | undefined {
     if (receipt === undefined) return undefined;
-    return this.onCounter.find((back) => isSameCode(back.receipt, receipt));
+    return this.onCounter.find(
+      (back) => isSameCode(back.receipt, receipt) && (part ?? back.part) === back.part,
+    );
   }
 
-  /** The last return of the shop in use with this receipt that has ended. */
-  endedWith(receipt: string): CounterReturn | undefined {
-    return this.here.findLast((back) => back.closed !== null && isSameCode(back.receipt, receipt));
+  /** The other returns of the shop in use with the receipt of one, ended ones too. */
+  othersWithReceiptOf({ id, receipt }: CounterReturn): readonly CounterReturn[] {
+    return this.here.filter((back) => back.id !== id && isSameCode(back.receipt, receipt));
   }
 
   /** The first of them with this receipt or number. */

@@ -17,6 +17,7 @@ export function dayField(shown: Shown, inHand: InHand, check: string): TemplateR
       isLabelShown: false,
       inputmode: 'numeric',
       value: '',
+      form: fill(words.dayForm, { day: today }),
     },
     take: words.takeDay,
     others: daysMeant(shown, inHand, check),

@@ -11,6 +11,7 @@ import { dayAndTime, fill, listed, timeOfDay } from '../../wording.ts';
 import { isCommandInField, keyOf, type CounterCommand } from '../keys.ts';
 import type { CounterReturn } from '../return/counter-return.ts';
 import { nameOf } from '../return/part-name.ts';
+import { readyAt } from '../return/ready.ts';
 import { cameGood } from './came-good.ts';
 import { caseCard } from './case-card.ts';
 import { dayList } from './day-list.ts';
@@ -213,11 +214,13 @@ function notes(shown: Shown): TemplateResult {
   </div>`;
 }
 
-/** That the sale in hand has come back before, as long as it lies there. */
-function before({ listedBefore }: Shown): TemplateResult | typeof nothing {
-  return listedBefore === undefined
+/** What else came back on the receipt in hand, as long as it lies there. */
+function before({ receiptElsewhere }: Shown): TemplateResult | typeof nothing {
+  return receiptElsewhere.length === 0
     ? nothing
-    : html`<p class="not-told before" role="status">${listedBefore}</p>`;
+    : html`<div class="not-told before" role="status">
+        ${receiptElsewhere.map((one) => html`<p>${one}</p>`)}
+      </div>`;
 }
 
 function empty(shown: Shown): TemplateResult {
@@ -313,10 +316,16 @@ function waiting(shown: Shown): TemplateResult | typeof nothing {
   </nav>`;
 }
 
-function sinceWords({ words, locale }: Shown, { aside, openedAt }: CounterReturn): string {
-  return aside === null
-    ? fill(words.since, { time: timeOfDay(openedAt, locale) })
-    : fill(words.asideSince, { time: dayAndTime(aside, locale) });
+/** Since when it lies here, and from when on it can be gone on with. */
+function sinceWords({ words, locale }: Shown, back: CounterReturn): TemplateResult {
+  const { aside, openedAt } = back;
+  const since =
+    aside === null
+      ? fill(words.since, { time: timeOfDay(openedAt, locale) })
+      : fill(words.asideSince, { time: dayAndTime(aside, locale) });
+  const ready = readyAt(back);
+  if (ready === undefined) return html`${since}`;
+  return html`${since}<br />${fill(words.readyFrom, { time: dayAndTime(ready, locale) })}`;
 }
 
 function stateOf(shown: Shown, { part, sitting }: CounterReturn): string {

@@ -74,6 +74,8 @@ export interface Actions {
   readonly take: (...inputs: readonly Input[]) => void;
   /** An answer to a check, or another one in its place. */
   readonly answer: (check: string, value: AnswerInput['value']) => void;
+  /** A battery has stood here long enough to have the warmth of the room. */
+  readonly stood: () => void;
   /** All lines of a list. */
   readonly takeList: (answers: readonly AnswerInput[]) => void;
   /** What was scanned, or typed into the line. */
@@ -149,8 +151,8 @@ export interface Shown {
   readonly priceWrong: string | undefined;
   /** That the shop's list does not have the receipt in hand; undefined where it does. */
   readonly receiptUnlisted: string | undefined;
-  /** That the sale in hand has come back before; undefined where it has not. */
-  readonly listedBefore: string | undefined;
+  /** What else came back on the receipt in hand, a sentence for each. */
+  readonly receiptElsewhere: readonly string[];
   /** The slip of a return of the day's list, written anew to be printed; undefined without one. */
   readonly again: Sheet | undefined;
   readonly hasKeys: boolean;

@@ -5,22 +5,33 @@ import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { InHand } from './shown.ts';
 
-/** The cautions that stand above the step, by id. A confirmed one stays above all that it is for. */
+/** The cautions that stand above the step, by id. Each stays above all that it is for. */
 export function cautionsOf({ laid, flow, back }: InHand): readonly string[] {
   const { cautions, events } = laid.sitting;
   const last = events.at(-1);
   const just = last?.type === 'confirmed' ? last.cautions : [];
-  const asked = laid.inHand.find((one) => one.kind === 'ask')?.check ?? '';
+  const ask = laid.inHand.find((one) => one.kind === 'ask');
+  const asked = ask?.check ?? '';
   const does = flow.checks[asked]?.does ?? [];
   const confirmed = back.sitting.case.state.cautioned.filter(
     (id) =>
       flow.cautions[id]?.confirm === true &&
       flow.cautions[id].before.some((cover) => cover.does?.some((one) => does.includes(one))),
   );
+  const { readings = [], usual = {} } = ask?.beside ?? {};
+  const together = [asked, ...readings, ...Object.keys(usual)];
+  const unconfirmed = Object.values(flow.cautions)
+    .filter(({ confirm, when }) => !confirm && when === undefined)
+    .filter(({ before }) => before.some(({ checks = [] }) => checks.some(isIn(together))))
+    .map(({ id }) => id);
   // What waits for its confirmation is said again after a reload.
   const waiting = laid.inHand.flatMap((one) => (one.kind === 'caution' ? [one.caution] : []));
   const said = cautions.map(({ caution }) => caution);
-  return [...new Set([...just, ...confirmed, ...waiting, ...said])];
+  return [...new Set([...just, ...confirmed, ...waiting, ...said, ...unconfirmed])];
+}
+
+function isIn(some: readonly string[]): (one: string) => boolean {
+  return (one) => some.includes(one);
 }
 
 /** Draws them. */

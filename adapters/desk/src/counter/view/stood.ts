@@ -4,6 +4,8 @@
  */
 import type { TemplateResult } from 'lit-html';
 import { numbered } from '../../view/key.ts';
+import { dayAndTime, fill } from '../../wording.ts';
+import { hereSince, readyAt } from '../return/ready.ts';
 import type { InHand, Shown } from './shown.ts';
 
 /** True of a temperature. */
@@ -18,9 +20,20 @@ export function isStoodAsked(inHand: InHand, check: string): boolean {
   return isWarmth(inHand, check) && Array.isArray(kit) && !kit.includes('thermometer');
 }
 
-/** What is said of it. Under the decision that has it wait it is not asked a second time. */
-export function stoodWords({ words, hand }: Shown, inHand: InHand): string {
-  return isWaitedFor(hand, inHand) ? words.stoodAfter : words.stoodAsk;
+/**
+ * What is said of it. Under the decision that has it wait it is not asked a second time, but told
+ * since when it stands here and from when on that counts.
+ */
+export function stoodWords({ words, hand, locale }: Shown, inHand: InHand): string {
+  if (!isWaitedFor(hand, inHand)) return words.stoodAsk;
+  const { back } = inHand;
+  const ready = readyAt(back);
+  return ready === undefined
+    ? words.stoodAfter
+    : fill(words.stoodSince, {
+        since: dayAndTime(hereSince(back), locale),
+        ready: dayAndTime(ready, locale),
+      });
 }
 
 /** Draws what can be said of it. What came in out of the frost is too cold by that alone. */
@@ -28,8 +41,7 @@ export function stood({ words, act, hand }: Shown, inHand: InHand, check: string
   const give = (band: string) => (): void => {
     act.answer(check, [band]);
   };
-  if (isWaitedFor(hand, inHand))
-    return numbered([{ label: words.stoodNow, press: give('usable') }]);
+  if (isWaitedFor(hand, inHand)) return numbered([{ label: words.stoodNow, press: act.stood }]);
   return numbered([
     { label: words.stoodYes, press: give('usable') },
     { label: words.stoodFrost, press: give('too-cold') },

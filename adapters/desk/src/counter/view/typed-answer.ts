@@ -18,6 +18,8 @@ export interface TypedAnswer {
     readonly inputmode: 'text' | 'numeric';
     /** What stands in it before anything is typed. */
     readonly value: string;
+    /** How it is written, under the field. */
+    readonly form?: string;
     /** What is wrong with what was typed last; undefined where nothing is. */
     readonly wrong?: string | undefined;
   };
@@ -38,7 +40,13 @@ export function typedAnswer(
   { back }: InHand,
   { field, beside = nothing, take, others, isTakenLeft = false, typed }: TypedAnswer,
 ): TemplateResult {
-  const { name, label, isLabelShown, inputmode, value, wrong } = field;
+  const { name, label, isLabelShown, inputmode, value, form, wrong } = field;
+  const described = [
+    form === undefined ? [] : `${name}-form`,
+    wrong === undefined ? [] : `${name}-wrong`,
+  ]
+    .flat()
+    .join(' ');
   const pickedBy = (text: string): TypedAnswer['others'][number] | undefined =>
     /^\d$/u.test(text) ? others[Number(text) - 1] : undefined;
   return html`${keyed(
@@ -51,8 +59,8 @@ export function typedAnswer(
         const input = form.elements.namedItem(name);
         if (!(input instanceof HTMLInputElement)) return;
         const text = input.value.trim();
-        // What is refused is typed over.
-        input.select();
+        // What is refused is typed over; selecting would take the focus out of the field beside it.
+        if (input.matches(':focus')) input.select();
         const one = pickedBy(text);
         if (one === undefined) typed(text);
         else one.press();
@@ -71,7 +79,7 @@ export function typedAnswer(
           spellcheck="false"
           aria-label=${isLabelShown ? nothing : label}
           aria-invalid=${wrong === undefined ? nothing : 'true'}
-          aria-describedby=${wrong === undefined ? nothing : `${name}-wrong`}
+          aria-describedby=${described === '' ? nothing : described}
           .value=${value}
           @input=${(event: Event) => {
             const one = pickedBy((event.currentTarget as HTMLInputElement).value.trim());
@@ -83,6 +91,7 @@ export function typedAnswer(
             if (isTakenLeft && text !== '' && pickedBy(text) === undefined) typed(text);
           }}
         />
+        ${form === undefined ? nothing : html`<span class="hint" id=${`${name}-form`}>${form}</span>`}
         ${
           wrong === undefined
             ? nothing

@@ -114,7 +114,11 @@ export const ar: CounterWords = {
   printSlip: 'طباعة القسيمة',
   intoList: 'إلى قائمة اليوم',
   listedBefore:
-    'الإيصال {{receipt}} موجود من قبل في قائمة {{day}}: {{decision}}. راجعها قبل دفع أي شيء.',
+    'الإيصال {{receipt}} موجود من قبل في قائمة {{day}} ({{part}}): {{decision}}. راجعها قبل دفع أي شيء.',
+  receiptLying:
+    'الإيصال {{receipt}} موجود هنا من قبل ({{part}}) منذ {{since}}: هل القطعتان على الورقة؟',
+  receiptOfOther:
+    'الإيصال {{receipt}} في قائمة هذا المتجر لقطعة أخرى ({{part}}) بيعت في {{day}}: هل القطعتان على الورقة؟',
   listed: 'صار في قائمة اليوم.',
   goodwill: 'استرجاعها على سبيل المجاملة',
   goodwillAsk: 'من يقبلها على سبيل المجاملة؟',
@@ -135,6 +139,7 @@ export const ar: CounterWords = {
   figureNeeded: 'المتوقع رقم في حقل واحد على الأقل.',
   takeDay: 'قبول اليوم',
   dayNeeded: 'المتوقع يوم كامل مثل {{day}}.',
+  dayForm: 'مثل {{day}}',
   usualAsk: 'هل كله صحيح؟',
   yes: 'نعم',
   usualOther: 'إن لم يكن كذلك أو لم يُعرف: رقمه.',
@@ -150,6 +155,10 @@ export const ar: CounterWords = {
   stoodNo: 'لا، أو لا أحد يعلم',
   stoodAfter: 'بعد هذه الساعات الثماني:',
   stoodNow: 'بقيت هنا 8 ساعات',
+  stoodSince: 'هنا منذ {{since}}. تنتهي الساعات الثماني: {{ready}}.',
+  stoodEarly:
+    'سُجّل، لكن الساعات الثماني لا تنتهي بحسب هذه الساعة إلا: {{time}}. إن لم تبقَ كل هذه المدة فصحّح «{{what}}».',
+  readyFrom: 'جاهزة على أقرب تقدير: {{time}}',
   how: 'كيف يتم ذلك',
   howLess: 'من دون شرح',
   untilNow: 'حتى الآن:',

@@ -123,7 +123,11 @@ export const de: CounterWords = {
   printSlip: 'Den Zettel drucken',
   intoList: 'In die Tagesliste',
   listedBefore:
-    'Der Beleg {{receipt}} steht schon in der Liste vom {{day}}: {{decision}}. Sehen Sie dort nach, bevor etwas ausgezahlt wird.',
+    'Der Beleg {{receipt}} steht schon in der Liste vom {{day}} ({{part}}): {{decision}}. Sehen Sie dort nach, bevor etwas ausgezahlt wird.',
+  receiptLying:
+    'Der Beleg {{receipt}} liegt schon hier ({{part}}), seit {{since}}: Stehen beide auf dem Papier?',
+  receiptOfOther:
+    'Der Beleg {{receipt}} steht in der Liste dieses Geschäfts für ein anderes Teil ({{part}}), verkauft am {{day}}: Stehen beide auf dem Papier?',
   listed: 'Steht in der Tagesliste.',
   goodwill: 'Aus Kulanz zurücknehmen',
   goodwillAsk: 'Wer nimmt es aus Kulanz zurück?',
@@ -146,6 +150,7 @@ export const de: CounterWords = {
   figureNeeded: 'Erwartet: eine Zahl in mindestens einem Feld.',
   takeDay: 'Den Tag übernehmen',
   dayNeeded: 'Erwartet: ein ganzer Tag, wie {{day}}.',
+  dayForm: 'zum Beispiel {{day}}',
   usualAsk: 'Stimmt alles?',
   yes: 'Ja',
   usualOther: 'Wenn nicht oder unbekannt: die Nummer.',
@@ -162,6 +167,10 @@ export const de: CounterWords = {
   stoodNo: 'nein, oder niemand weiß es',
   stoodAfter: 'Nach diesen 8 Stunden:',
   stoodNow: 'sie stand hier 8 Stunden',
+  stoodSince: 'Hier seit {{since}}. Die 8 Stunden sind um: {{ready}}.',
+  stoodEarly:
+    'Übernommen, obwohl die 8 Stunden nach dieser Uhr erst um sind: {{time}}. Stand sie nicht so lange, „{{what}}“ berichtigen.',
+  readyFrom: 'frühestens bereit: {{time}}',
   how: 'So geht es',
   howLess: 'Ohne Anleitung',
   untilNow: 'Bisher:',

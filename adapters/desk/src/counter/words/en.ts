@@ -116,7 +116,11 @@ export const en = {
   printSlip: 'Print the slip',
   intoList: 'Into the day’s list',
   listedBefore:
-    'Receipt {{receipt}} is in the list of {{day}} already: {{decision}}. Look there before anything is paid.',
+    'Receipt {{receipt}} is in the list of {{day}} already ({{part}}): {{decision}}. Look there before anything is paid.',
+  receiptLying:
+    'Receipt {{receipt}} lies here already ({{part}}), since {{since}}: does the paper list both?',
+  receiptOfOther:
+    'Receipt {{receipt}} is in this shop’s list for another part ({{part}}), sold {{day}}: does the paper list both?',
   listed: 'In the day’s list.',
   goodwill: 'As goodwill',
   goodwillAsk: 'Who takes it back as goodwill?',
@@ -138,6 +142,7 @@ export const en = {
   figureNeeded: 'Expected: a figure in at least one field.',
   takeDay: 'Take the day',
   dayNeeded: 'Expected: a whole day, such as {{day}}.',
+  dayForm: 'such as {{day}}',
   usualAsk: 'All true?',
   yes: 'Yes',
   usualOther: 'If not, or unknown: its number.',
@@ -154,6 +159,10 @@ export const en = {
   stoodNo: 'no, or nobody knows',
   stoodAfter: 'After those 8 hours:',
   stoodNow: 'it has stood here for 8 hours',
+  stoodSince: 'Here since {{since}}. The 8 hours are over on {{ready}}.',
+  stoodEarly:
+    'Taken, though by this clock the 8 hours are over only on {{time}}. If it has not stood so long, correct “{{what}}”.',
+  readyFrom: 'ready {{time}} at the earliest',
   how: 'How it is done',
   howLess: 'Without how it is done',
   untilNow: 'Until now:',

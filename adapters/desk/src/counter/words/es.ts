@@ -123,7 +123,11 @@ export const es: CounterWords = {
   printSlip: 'Imprimir el justificante',
   intoList: 'A la lista del día',
   listedBefore:
-    'El recibo {{receipt}} ya está en la lista del {{day}}: {{decision}}. Mírelo allí antes de pagar nada.',
+    'El recibo {{receipt}} ya está en la lista del {{day}} ({{part}}): {{decision}}. Mírelo allí antes de pagar nada.',
+  receiptLying:
+    'El recibo {{receipt}} ya está aquí ({{part}}), desde {{since}}: ¿pone las dos piezas en el papel?',
+  receiptOfOther:
+    'El recibo {{receipt}} está en la lista de esta tienda con otra pieza ({{part}}), vendida el {{day}}: ¿pone las dos en el papel?',
   listed: 'Está en la lista del día.',
   goodwill: 'Aceptarla como atención comercial',
   goodwillAsk: '¿Quién la acepta como atención comercial?',
@@ -146,6 +150,7 @@ export const es: CounterWords = {
   figureNeeded: 'Se esperaba una cifra en al menos un campo.',
   takeDay: 'Aceptar el día',
   dayNeeded: 'Se esperaba un día completo, como {{day}}.',
+  dayForm: 'por ejemplo, {{day}}',
   usualAsk: '¿Todo correcto?',
   yes: 'Sí',
   usualOther: 'Si no, o no se sabe: su número.',
@@ -162,6 +167,10 @@ export const es: CounterWords = {
   stoodNo: 'no, o nadie lo sabe',
   stoodAfter: 'Pasadas esas 8 horas:',
   stoodNow: 'ha estado aquí 8 horas',
+  stoodSince: 'Aquí desde {{since}}. Las 8 horas se cumplen: {{ready}}.',
+  stoodEarly:
+    'Anotado, aunque según este reloj las 8 horas se cumplen: {{time}}. Si no ha estado tanto, corrija «{{what}}».',
+  readyFrom: 'lista como muy pronto: {{time}}',
   how: 'Cómo se hace',
   howLess: 'Sin explicación',
   untilNow: 'Hasta ahora:',

@@ -125,7 +125,11 @@ export const fr: CounterWords = {
   printSlip: 'Imprimer le bon',
   intoList: 'Dans la liste du jour',
   listedBefore:
-    'Le reçu {{receipt}} est déjà dans la liste du {{day}} : {{decision}}. Regardez-y avant de payer quoi que ce soit.',
+    'Le reçu {{receipt}} est déjà dans la liste du {{day}} ({{part}}) : {{decision}}. Regardez-y avant de payer quoi que ce soit.',
+  receiptLying:
+    'Le reçu {{receipt}} est déjà ici ({{part}}), depuis : {{since}}. Le papier porte-t-il les deux ?',
+  receiptOfOther:
+    'Le reçu {{receipt}} est dans la liste de ce magasin pour une autre pièce ({{part}}), vendue le {{day}} : le papier porte-t-il les deux ?',
   listed: 'C’est dans la liste du jour.',
   goodwill: 'La reprendre à titre commercial',
   goodwillAsk: 'Qui la reprend à titre commercial ?',
@@ -148,6 +152,7 @@ export const fr: CounterWords = {
   figureNeeded: 'Attendu : un chiffre dans au moins un champ.',
   takeDay: 'Prendre le jour',
   dayNeeded: 'Attendu : un jour entier, comme {{day}}.',
+  dayForm: 'par exemple {{day}}',
   usualAsk: 'Tout est exact ?',
   yes: 'Oui',
   usualOther: 'Sinon, ou inconnu : son numéro.',
@@ -164,6 +169,10 @@ export const fr: CounterWords = {
   stoodNo: 'non, ou personne ne le sait',
   stoodAfter: 'Une fois ces 8 heures passées :',
   stoodNow: 'elle est restée ici 8 heures',
+  stoodSince: 'Ici depuis : {{since}}. Les 8 heures seront passées : {{ready}}.',
+  stoodEarly:
+    'Noté, bien que d’après cette horloge les 8 heures ne soient passées que : {{time}}. Si elle n’est pas restée aussi longtemps, corrigez « {{what}} ».',
+  readyFrom: 'prête au plus tôt : {{time}}',
   how: 'Comment faire',
   howLess: 'Sans explication',
   untilNow: 'Jusqu’ici :',

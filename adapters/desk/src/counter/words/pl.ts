@@ -119,7 +119,11 @@ export const pl: CounterWords = {
   printSlip: 'Drukuj kwit',
   intoList: 'Na listę dnia',
   listedBefore:
-    'Paragon {{receipt}} jest już na liście z {{day}}: {{decision}}. Proszę tam zajrzeć, zanim coś zostanie wypłacone.',
+    'Paragon {{receipt}} jest już na liście z {{day}} ({{part}}): {{decision}}. Proszę tam zajrzeć, zanim coś zostanie wypłacone.',
+  receiptLying:
+    'Paragon {{receipt}} już tu leży ({{part}}), od: {{since}}. Czy na papierze są obie części?',
+  receiptOfOther:
+    'Paragon {{receipt}} jest na liście tego sklepu dla innej części ({{part}}), sprzedanej {{day}}: czy na papierze są obie?',
   listed: 'Jest na liście dnia.',
   goodwill: 'Przyjąć w geście dobrej woli',
   goodwillAsk: 'Kto przyjmuje ją w geście dobrej woli?',
@@ -141,6 +145,7 @@ export const pl: CounterWords = {
   figureNeeded: 'Oczekiwano liczby w co najmniej jednym polu.',
   takeDay: 'Przyjmij dzień',
   dayNeeded: 'Oczekiwano pełnego dnia, jak {{day}}.',
+  dayForm: 'na przykład {{day}}',
   usualAsk: 'Wszystko się zgadza?',
   yes: 'Tak',
   usualOther: 'Jeśli nie albo nie wiadomo: numer.',
@@ -157,6 +162,10 @@ export const pl: CounterWords = {
   stoodNo: 'nie albo nikt nie wie',
   stoodAfter: 'Po tych 8 godzinach:',
   stoodNow: 'stał tutaj 8 godzin',
+  stoodSince: 'Tutaj od: {{since}}. Te 8 godzin minie: {{ready}}.',
+  stoodEarly:
+    'Przyjęto, choć według tego zegara 8 godzin minie dopiero: {{time}}. Jeśli nie stał tak długo, proszę poprawić „{{what}}”.',
+  readyFrom: 'gotowy najwcześniej: {{time}}',
   how: 'Jak to zrobić',
   howLess: 'Bez objaśnień',
   untilNow: 'Dotąd:',
