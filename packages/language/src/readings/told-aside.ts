@@ -76,7 +76,7 @@ function onesIn(tokens: readonly Token[], { lexicon }: LineContext): readonly Sa
 }
 
 /** °C. No air is warmer than this, and no frost has more degrees. */
-const mostDegrees = 50;
+const mostDegrees = 45;
 
 /**
  * "Minus 6", "3 degrees": a whole number of degrees, or one below nought where no voltage is asked,
@@ -114,8 +114,8 @@ function mild(
   const { lexicon, inHand, unitHere } = context;
   const { engine, vehicle } = figureWordsOf(lexicon.words);
   // Of what is turned by hand degrees are how far.
-  const isTurned = inHand !== undefined && isOfWords(inHand) && !inHand.isToldUnasked;
-  const isAside = inHand === undefined || (inHand.check.form.kind === 'choice' && !isTurned);
+  const isAside =
+    inHand === undefined || (inHand.check.form.kind === 'choice' && inHand.isToldUnasked);
   if (!isAside) return undefined;
   const { from, to } = clauseOf(figure, tokens, context);
   const clause = tokens.slice(from, to);

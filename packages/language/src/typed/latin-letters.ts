@@ -50,6 +50,8 @@ export function createLatinReader(latin: LatinLetters, known: () => KnownWords):
 
   /** The known word that is closest to a spelling, its consonants the same. */
   const find = (typed: string): string | undefined => {
+    // A digit spells a letter, and several in a row a number: "p0335".
+    if (/\d{3}/u.test(typed)) return undefined;
     const letters = (typed.match(typedLetters) ?? []).map((letter) => reads[letter] ?? '');
     if (letters.length === 0 || letters.join('') === '') return undefined;
     const spelling = new RegExp(
