@@ -331,7 +331,7 @@ function isToldUnasked(check: string, { checks }: Lexicon): boolean {
 
 /**
  * What a clause of a first message found of a thing that it names, as if that had been asked: "no
- * spark". What came of trying something is not told so.
+ * spark". What came of trying something must be said beside its name as well (`triedIn`).
  */
 function foundIn(
   clause: readonly Token[],

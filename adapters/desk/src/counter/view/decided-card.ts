@@ -45,8 +45,8 @@ function keysOrPrice(shown: Shown, inHand: InHand): TemplateResult {
 }
 
 /**
- * What is paid back in all, or what an amount lacks, and what may come on top; the arithmetic is on the slip. Without terms
- * nothing is reckoned, which is said beside the part.
+ * What is paid back in all, or what an amount lacks, and what may come on top; the arithmetic is on
+ * the slip. Without terms nothing is reckoned, which is said beside the part.
  */
 function paid(
   { shop }: Shown,
