@@ -454,7 +454,12 @@ describe('where the vehicle stands raises no danger by itself; what rushes past 
     ],
     ['en', 'kit', 'nothing, and the car is stood in the middle lane', 'kit=none, place=live-lane'],
     ['en', null, "we're stopped in lane one and lorries are flying past us", 'interrupt'],
-    ['fr', 'place', 'voie du milieu et les camions nous frôlent', 'interrupt, place=live-lane'],
+    [
+      'fr',
+      'place',
+      'voie du milieu et les camions nous frôlent',
+      'interrupt, place=live-lane, scene=unsafe',
+    ],
     ['pl', 'place', 'na środku pasa, zaraz ktoś w nas wjedzie', 'interrupt'],
     ['en', 'place', 'we are stuck on the level crossing', 'interrupt'],
   ]);

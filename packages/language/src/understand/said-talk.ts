@@ -1,7 +1,7 @@
 import { startsNow } from './alarms.ts';
 import { exactChoice } from './choices.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
-import { findPhrase, hear, isPhrase, startsAt } from '../typed/heard.ts';
+import { findPhrase, hear, hearTokens, isPhrase, startsAt } from '../typed/heard.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { readYesNo } from './said-choice.ts';
 import { lineContext } from './said-figures.ts';
@@ -82,7 +82,7 @@ function saysYesAndMore(turn: Turn): boolean {
   const isWavering = phraseAt(spoken, 0, figureWordsOf(words).instead) === yes;
   if (yes === 0 || isWavering || behind.length === 0 || behind.length > mostBehindYes) return false;
   const rest = {
-    heard: hear(reader.fromTokens(behind), vocabulary),
+    heard: hearTokens(behind, lexicon),
     literal: hear(reader.literally(behind), vocabulary),
   };
   const isTakenBack =
