@@ -1,4 +1,5 @@
-import { findPhrase, hear } from '../typed/heard.ts';
+import { findPhrase, hear, type Heard, partOf } from '../typed/heard.ts';
+import { onceFor, onceWith } from '../once.ts';
 import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
 import { type LineContext, type SaidFigure } from './line-figures.ts';
 import type { Terms } from '../typed/terms.ts';
@@ -170,7 +171,7 @@ export function namedChecks(
   for (const entry of lexicon.checks.values()) {
     if (entry.check.form.kind !== 'reading') continue;
     const names = inHand === undefined ? [...entry.names, ...entry.moments] : entry.names;
-    const found = names.filter((name) => findPhrase(heard, name) >= 0 && ofOther(entry, name));
+    const found = names.filter((name) => isNamedIn(heard, name, lexicon) && ofOther(entry, name));
     const length = Math.max(0, ...found.map((name) => name.length));
     if (length > longest) named = [];
     if (length >= longest) {
@@ -180,6 +181,24 @@ export function namedChecks(
   }
   return named;
 }
+
+/** True where a name is said, with small words between its own or none: "drop on ground". */
+function isNamedIn(heard: Heard, name: Terms, lexicon: Lexicon): boolean {
+  return (
+    findPhrase(heard, name) >= 0 ||
+    (name.length > 1 && findPhrase(withoutSmall(heard, lexicon), name) >= 0)
+  );
+}
+
+const withoutSmall = onceWith((heard: Heard, lexicon: Lexicon) =>
+  partOf(heard, (term) => !smallTerms(lexicon).has(term)),
+);
+
+/** What may stand beside any figure, and so within any name. */
+const smallTerms = onceFor(({ words, reader }: Lexicon): ReadonlySet<string> => {
+  const { besideFigures, articles } = words;
+  return new Set([...besideFigures, ...articles].flatMap((word) => reader.literally(word)));
+});
 
 function withoutDeniedWords(
   tokens: readonly Token[],

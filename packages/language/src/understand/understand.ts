@@ -87,7 +87,7 @@ function understandRest(given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'liste
   const understood = understandAside(given);
   const isOfOther =
     (understood.type === 'unclear' && understood.code === 'unknown-unit') ||
-    (understood.type === 'offers' && understood.doubt !== undefined);
+    (understood.type === 'offers' && understood.doubt?.given.resolution === 1);
   if (!isOfOther || given.hearing.check !== null) return understood;
   // Of a first message the words tell what they tell: "it died after 200 metres".
   const words = understandAside({ ...given, tokens: withoutCounts(given) });
