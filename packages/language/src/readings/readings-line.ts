@@ -30,6 +30,18 @@ import { isNear } from '../typed/typing-mistake.ts';
  * A line of which anything cannot be placed is taken not at all.
  */
 export function readLine(typed: readonly Token[], context: LineContext): LineResult {
+  const likely = typed.map((token) => (token.kind === 'malformed' && token.likely) || token);
+  const isLikely = likely.some((token, at) => token !== typed[at]);
+  if (!isLikely) return readFigureTokens(typed, context);
+  // "12.l" is asked back as 12.1.
+  const line = readFigureTokens(likely, context);
+  if (line.type === 'doubtful') return line;
+  return line.type === 'readings'
+    ? { type: 'doubtful', readings: line.readings }
+    : unclear('not-a-number', typed);
+}
+
+function readFigureTokens(typed: readonly Token[], context: LineContext): LineResult {
   const spelled = inMillivolts(
     withTenths(spellNumbers(typed, context.lexicon.numbers), context),
     context,

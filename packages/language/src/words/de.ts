@@ -23,7 +23,7 @@ export const deWords: Words = {
       ['ue', 'u'],
     ],
     compounds: true,
-    unitsBehind: [...ofYears, 'volt', 'ampere'],
+    unitsBehind: [...ofYears, 'jahr', 'volt', 'ampere'],
     unitsFirst: true,
     refusals: ['nein'],
     denyBefore: list(`
@@ -303,7 +303,7 @@ export const deWords: Words = {
       säureheber, aräometer, säuredichte, dichte, hydrometer, säure, refraktometer
     `),
     label: list(`
-      etikett, aufkleber, typenschild, nennwert, aufdruck, steht drauf, draufsteht, schild, kälteprüfstrom, aufgedruckt, aufgedruckte, drauf stehen, draufstehen, nennstrom, beschriftet, draufgedruckt, steht auf der batterie, laut etikett, laut aufdruck, aufschrift, auf der batterie steht, batterie steht, steht auf dem akku, auf dem akku steht, angegeben, angegeben mit, laut batterie, auf der batterie stehen, batterie stehen, drauf steht, auf dem akku stehen, steht auf der, stehen auf der, aufm akku steht, aufm akku stehen
+      etikett, aufkleber, typenschild, nennwert, nominell, nominal, aufdruck, steht drauf, draufsteht, schild, kälteprüfstrom, aufgedruckt, aufgedruckte, drauf stehen, draufstehen, nennstrom, beschriftet, draufgedruckt, steht auf der batterie, laut etikett, laut aufdruck, aufschrift, auf der batterie steht, batterie steht, steht auf dem akku, auf dem akku steht, angegeben, angegeben mit, laut batterie, auf der batterie stehen, batterie stehen, drauf steht, auf dem akku stehen, steht auf der, stehen auf der, aufm akku steht, aufm akku stehen
     `),
     outOf: list(`
       von, aus

@@ -245,7 +245,7 @@ export const enWords: Words = {
       hydrometer, specific gravity, gravity, density, sg, acid, refractometer
     `),
     label: list(`
-      label, label says, sticker, rated, rating, rated at, written on the battery, stamped, nameplate, printed on it, stamped on it, printed on the battery, marked, marked as, on the case, spec, specced, the label, battery says, printed on battery, written on it, says on the battery, battery label, battery is rated, the battery is rated, battery is marked, on the battery it says
+      label, label says, sticker, nominal, rated, rating, rated at, written on the battery, stamped, nameplate, printed on it, stamped on it, printed on the battery, marked, marked as, on the case, spec, specced, the label, battery says, printed on battery, written on it, says on the battery, battery label, battery is rated, the battery is rated, battery is marked, on the battery it says
     `),
     outOf: list(`
       out of, of, of a possible, from, against

@@ -228,7 +228,7 @@ export const esWords: Words = {
       mω, mohm, mohms, miliohmio, miliohmios, miliohm, miliohms, mili ohmios
     `),
     Cel: list(`
-      cel, °c, ºc, c, celsius, centígrado, centígrados, grados c, grados celsius, grado celsius,
+      cel, °c, c, celsius, centígrado, centígrados, grados c, grados celsius, grado celsius,
       grados centígrados, grado centígrado
     `),
     '[degF]': list(`
@@ -314,7 +314,7 @@ export const esWords: Words = {
       `va saltando, va cambiando, va variando, cambia todo el, cambia a cada, no para de cambiar, no para de saltar, salta de uno, baila entre`,
     ),
     past: list(`
-      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar, empezó en, empieza en, arrancó en, comenzó en, de nueva, cuando era nueva, dije, había dicho, puse, la anterior, la vieja, la otra
+      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar, empezó en, empieza en, arrancó en, comenzó en, de nueva, cuando era nueva, dije, había dicho, puse, la anterior, la vieja, la otra tenía, la otra era, la otra duró
     `),
     present: list(`
       ahora, hoy, ahorita, actualmente, ya, en este momento, al final, al último, lo último, por último, terminó en, acabó en, finalmente, último que vi, a lo último, bien medido, midiendo bien, afuera, fuera

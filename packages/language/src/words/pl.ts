@@ -3,7 +3,8 @@ import type { Words } from './words.ts';
 
 /** The letni of "siedmioletni": of so many years. */
 const ofYears = list(`
-  letni, letnia, letnie, letniego, letniej, letnią, letnim, roczny, roczna, roczne, rocznego
+  letni, letnia, letnie, letniego, letniej, letnią, letnim, roczny, roczna, roczne, rocznego,
+  latek, latka, latkiem
 `);
 
 /** Polish as it is typed at the roadside. */
@@ -378,7 +379,7 @@ export const plWords: Words = {
       areometr, areometrem, aerometr, aerometrem, gęstość, gęstości, kwas, kwasu, elektrolit, elektrolitu, kwasomierz
     `),
     label: list(`
-      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, tabliczka, tabliczce, nadruk, nominalnie, na obudowie, nadrukowane, na etykietce, napisane na akumulatorze, oznaczony, oznaczona, napis, na tabliczce, opisany, na etykiecie, nominał, napisane, jest napisane, na akumulatorze jest, na akumulatorze pisze, nominale, nominał, znamionowe, znamionowych, przy nominale, na baterii pisze, na akumulatorze stoi, na aku pisze, na aku jest
+      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, znamionowym, tabliczka, tabliczce, nadruk, nominalnie, nominalny, nominalne, nominalnym, nominalnych, na obudowie, nadrukowane, na etykietce, napisane na akumulatorze, oznaczony, oznaczona, napis, na tabliczce, opisany, na etykiecie, nominał, napisane, jest napisane, na akumulatorze jest, na akumulatorze pisze, nominale, nominał, znamionowe, znamionowych, przy nominale, na baterii pisze, na akumulatorze stoi, na aku pisze, na aku jest
     `),
     outOf: list(`
       z, na
@@ -432,7 +433,7 @@ export const plWords: Words = {
       idzie, wchodzi, przekracza, rośnie, wzrasta
     `),
     pair: list(`
-      dwa akumulatory, oba akumulatory, na dwóch, szeregowo, oba razem, dwóch akumulatorach, obu, oba, obydwa, obydwu, parze, para, dwa pod rząd, dwóch, dwa razem
+      dwa akumulatory, oba akumulatory, na dwóch, szeregowo, w szeregu, w szereg, oba razem, dwóch akumulatorach, obu, oba, obydwa, obydwu, parze, para, dwa pod rząd, dwóch, dwa razem
     `),
     onto: list(`
       na, do
