@@ -226,7 +226,12 @@ function readDecimals(
     // "forty five" is two decimals; "four five" is as well, and is read digit by digit.
     const found = isNought ? { value: 0, end: at + 1 } : readWhole(tokens, at, said);
     // "Bricht auf 5 komma 5 ein".
-    if (found === undefined || (digits !== '' && isParticle(tokens, at, said)) || (digits !== '' && found.value > 9 && !isNoughts(digits))) break;
+    if (
+      found === undefined ||
+      (digits !== '' && isParticle(tokens, at, said)) ||
+      (digits !== '' && found.value > 9 && !isNoughts(digits))
+    )
+      break;
     digits += String(found.value);
     at = found.end;
     if (found.value > 9) break;

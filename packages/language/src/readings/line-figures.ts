@@ -96,8 +96,10 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
     const behind = half?.end ?? end;
     const nought = noughtBehind(tokens, behind, lexicon);
     const isDegree = unit?.code === bareUnit || isAlike(unit?.code ?? unitHeld(context), 'Cel');
-    const before =
-      isDegree && nought === undefined ? noughtBefore(tokens, start, lexicon) : undefined;
+    const ahead = nought === undefined ? noughtBefore(tokens, start, lexicon) : undefined;
+    // "Below zero by five" where nothing was asked.
+    const isBy = context.inHand === undefined && unit === undefined && ahead?.end === start;
+    const before = isDegree || isBy ? ahead : undefined;
     if (isDegree && unit === undefined && isPartInWords(token)) return [];
     const value = token.value + (half?.value ?? 0);
     const isBare = unit === undefined || unit.code === bareUnit;
@@ -499,10 +501,11 @@ export function isDeniedAlone(
 ): boolean {
   const [figure, more] = figures;
   const before = figure === undefined ? undefined : tokens[figure.start - 1];
-  return (
-    more === undefined &&
-    figure?.value !== 0 && before?.kind === 'word' && lexicon.words.negators.includes(before.text)
-  );
+  const { negators, besideFigures } = lexicon.words;
+  if (more !== undefined || before?.kind !== 'word' || !negators.includes(before.text))
+    return false;
+  // "Nothing 0" denies no nought, and "not 0" does.
+  return figure?.value !== 0 || !besideFigures.includes(before.text);
 }
 
 /** True where "was" stands before a figure and something named stands before that. */

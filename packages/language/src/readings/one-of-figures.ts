@@ -142,8 +142,10 @@ function takenBack(
     if (next === undefined || !isOfOneKind(figure, next)) return [];
     const between = tokens.slice(figure.end, next.start);
     // "12.6, no wait, 11.2, it keeps changing" takes nothing back.
-    const isUnsteady = hasPhrase(tokens.slice(next.end), unsteady);
-    return takesBack(between, context) && !isUnsteady
+    const behind = tokens.slice(next.end);
+    // "Five years, a moment ago 12.1 at rest" tells two.
+    const isOfOther = figure.unit !== next.unit && namesOther(behind, context);
+    return takesBack(between, context) && !isOfOther && !hasPhrase(behind, unsteady)
       ? [{ start: figure.start, end: next.start }]
       : [];
   });

@@ -252,7 +252,8 @@ function isPlainReading(
   if (hasLetters(figure, tokens, names) || isBeforeSign(figure, tokens)) return false;
   const behind = tokens[figure.end];
   // "1.42 kV", "0.35 kA".
-  if (figure.unit === undefined && behind?.kind === 'word' && kilo.test(behind.text)) return false;
+  if (figure.unit === undefined && behind?.kind === 'word' && isThousand(behind.text, lexicon))
+    return false;
   const value = { value: figure.value, unit: unitHere(form.unit) };
   const isFrost = form.unit === 'Cel' && figure.value < 0;
   return (figure.decimals > 0 || isFrost) && judgeFigure(value, form, nominal).type === 'plausible';
@@ -282,8 +283,12 @@ const longestSign = 2;
 /** What the display of a meter shows beside the figure, in every language. */
 const directCurrent = 'dc';
 
-/** A thousand of the unit: `kv`, `kilovolt`, `كيلو`. */
-const kilo = /^(?:k[va]?|kilo[a-z]*|كيلو.*)$/u;
+/** A thousand of the unit: `kv`, `kilovolt`. */
+function isThousand(word: string, { words }: LineContext['lexicon']): boolean {
+  return figureWordsOf(words).thousand.some(
+    (said) => word === said || (said.length > longestSign && word.startsWith(said)),
+  );
+}
 
 /** True for the time of day: "son las doce y media". */
 function isOfClock(

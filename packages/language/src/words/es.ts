@@ -285,9 +285,9 @@ export const esWords: Words = {
   besideFigures: list(`
     a, al, o, u, e, en, con, de, del, por, para, entre, desde, según, como, sin, cuando, mientras,
     durante, después, antes, tras, luego, ahora, ahorita, hoy, aquí, acá, ahí, allí, allá, fuera,
-    afuera, patatero, justitos, pelado, pelados, pelao, redondos, rayando, exacto, exactos, exactas, justo, justos, fijo, fijos, estable, estables, clavados,
+    afuera, midió, medí, midieron, patatero, justitos, pelado, pelados, pelao, redondos, rayando, exacto, exactos, exactas, justo, justos, fijo, fijos, estable, estables, clavados,
     clavadas, y, pero, el, la, los, las, un, una, me, se, lo, le, yo, que, es, era, son, está,
-    favor, gracias, solo, otra, vez, más, menos, pico, digamos, casi, aprox, aproximadamente,
+    favor, gracias, solo, otra, vez, nada, más, menos, pico, digamos, casi, aprox, aproximadamente,
     marca, da, dice, lee, mide, sale, indica, muestra, queda, lectura, medidor, multímetro,
     voltímetro, polímetro, tester, probador, pinza, pantalla, total, ambos, ambas, cada, prueba, tiene, está a, clavado, clavada, reemplazar, reemplace, sustituir, cambiar, recargar, débil, pelaos, clavao, clavaos, rasos, raspados, dijo, esposo, apenas, entero, entera, escasos, raspaos, mini
   `),
@@ -347,6 +347,7 @@ export const esWords: Words = {
     unread: list(`
       ol, sobrecarga, no marca nada, no marca, no sale nada, no aparece nada, no muestra nada, no lee nada, no da nada, la pantalla está en blanco, pantalla en blanco, pantalla apagada, pantalla vacía, no da lectura, sin lectura, rayitas, puras rayas, no se estabiliza, no para de saltar, salta mucho, no sale ningún número, ningún número, guiones, no indica nada, nada en la pantalla, no enciende el tester
     `),
+    thousand: ['k', 'kv', 'ka', 'kilo'],
     display: list(`
       pantalla, tester, multímetro, polímetro, voltímetro, medidor, display
     `),

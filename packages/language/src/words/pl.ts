@@ -316,7 +316,7 @@ export const plWords: Words = {
     tylko, znowu, znów, jest, było, mam, wyszło, wychodzi, pokazuje, pokazał, pokazało, wskazuje,
     wskazuje mi, odczyt, wynik, miernik, multimetr, woltomierz, na mierniku, spadło, spada, spadł,
     skacze, trzyma, stoi, zmierzone, zmierzyłem, zmierzyłam, dziękuję, dzięki, proszę, razem, reszta,
-    rano, wieczorem, równe, okrągłe, zatrzymało, na zewnątrz, na dworze, na polu, ma, wymienić, wymień, wymiana, doładować, słaby, lot, mini, maks
+    rano, wieczorem, równe, okrągłe, zatrzymało, na zewnątrz, na dworze, na polu, ma, wymienić, wymień, wymiana, doładować, słaby, lot, mini, maks, nic
   `),
   figureWords: {
     asideBefore: list(`
@@ -335,13 +335,13 @@ export const plWords: Words = {
       wpisz, wpisujemy, zapisz, niech pan wpisze, dajmy
     `),
     again: list(`
-      2 razy, dwukrotnie, drugim razem, drugi raz, drugi pomiar, innym razem, który wpisać, który wziąć, która wartość, który wynik, który mam, którą mam, które mam, którą wziąć, które wziąć, który podać, którą podać, który dobry, który z nich, która z nich, co wpisać
+      2 razy, najpierw, dwukrotnie, drugim razem, drugi raz, drugi pomiar, innym razem, który wpisać, który wziąć, która wartość, który wynik, który mam, którą mam, które mam, którą wziąć, które wziąć, który podać, którą podać, który dobry, który z nich, która z nich, co wpisać
     `),
     unsteady: list(
       `skacze, waha się, ciągle się zmienia, cały czas się zmienia, wciąż się zmienia, zmienia się cały, zmienia się ciągle, raz tak raz tak`,
     ),
     past: list(`
-      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było, zaczęło od, zaczęło się od, zaczynało od, pierwszy raz, jak był nowy, nowy miał, mówiłem, mówiłam, powiedziałem, powiedziałam, napisałem, napisałam, poprzedni, poprzednia, stary, stara, przed
+      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było, zaczęło od, zaczęło się od, zaczynało od, pierwszy raz, jak był nowy, nowy miał, mówiłem, mówiłam, powiedziałem, powiedziałam, napisałem, napisałam, poprzedni, poprzednia, stary, stara, przed
     `),
     present: list(`
       teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili, na końcu, pod koniec, na koniec, w końcu, ostatecznie, finalnie, dobrze zmierzone, porządnie, na zewnątrz, na dworze
@@ -372,6 +372,7 @@ export const plWords: Words = {
     unread: list(`
       ol, o l, nic nie pokazuje, nie pokazuje nic, nic nie wyświetla, nie wyświetla nic, nic na wyświetlaczu, pusty wyświetlacz, wyświetlacz pusty, ekran pusty, pusty ekran, nie pokazuje żadnej wartości, brak odczytu, brak wskazania, nie ma odczytu, kreski, same kreski, ciągle skacze, cały czas skacze, nie stabilizuje się, nie ma żadnej liczby, żadnej liczby, nic nie mierzy, nie mierzy, przeciążenie, poza zakresem, miernik nie działa, nie wskazuje nic, nic nie wskazuje
     `),
+    thousand: ['k', 'kv', 'ka', 'kilo'],
     display: list(`
       wyświetlacz, wyświetlaczu, ekran, ekranie, miernik, miernika, multimetr, woltomierz
     `),
