@@ -942,3 +942,77 @@ describe('two batteries may be a volt apart, and a tenth is said behind the whol
     ['pl', 'battery-rest', 'mniej więcej dwanaście jeden', rest(12.1)],
   ]);
 });
+
+describe('a letter typed for a digit is asked back with the figure that it looks like', () => {
+  test.each([
+    ['en', 'battery-rest', '12.l', '12.1 V'],
+    ['en', 'battery-crank', 'it says 1o.3', '10.3 V'],
+    ['en', 'battery-rest', 'I2.4v', '12.4 V'],
+    ['en', 'drop-positive', 'o.3', '0.3 V'],
+    ['en', 'crank-current', '1l0 amps', '110 A'],
+    ['es', 'battery-rest', '1O,3', '10,3 V'],
+    ['de', 'battery-rest', '12,l', '12,1 V'],
+    ['fr', 'battery-rest', '1l,8 volts', '11,8 V'],
+    ['pl', 'drop-ground', '0,o4', '0,04 V'],
+  ])('%s, at %s "%s" may be %s', (locale, check, text, label) => {
+    const understood = understandIn[locale]!(check, text);
+    const offers = understood.type === 'offers' ? understood.offers : [];
+    expect(offers.map((offer) => offer.label)).toEqual([label]);
+  });
+  hold([
+    ['en', 'battery-rest', '2.0l diesel 12.4', rest(12.4)],
+    ['fr', 'battery-rest', "12,6 l'autre", rest(12.6)],
+    ['es', 'air-temperature', '12º', 'air-temperature=12 Cel'],
+    ['es', 'battery-rest', 'en el 2º intento 12,3', rest(12.3)],
+  ]);
+});
+
+describe('of two figures of two tries nobody can tell which holds', () => {
+  hold([
+    ['en', 'battery-crank', '9.1 first go, 10.3 second go', 'asked back'],
+    ['es', 'battery-crank', '9.1 en una, 10.3 en la otra prueba', 'offered'],
+    ['pl', 'drop-ground', 'najpierw 0,1 potem 0,9', 'offered'],
+    ['ar', 'drop-ground', '0.1 مرة و 0.9 مرة ثانية', 'offered'],
+    // Two losses are no whole volt and a part of one.
+    ['en', 'drop-clamps', '0.3 V and 0.05 V', 'offered'],
+  ]);
+});
+
+describe('what belongs to a figure and what does not', () => {
+  hold([
+    ['de', 'battery-crank', 'bricht auf 5 komma 5 ein', 'battery-crank=5.5 V'],
+    ['de', 'drop-contacts', '10,9 zwischen den beiden Bolzen', 'drop-contacts=10.9 V'],
+    ['de', 'battery-age', 'ein Vierteljahr', 'battery-age=0.25 a'],
+    [
+      'de',
+      'battery-age',
+      'fünf Jahre. Wir haben 28 Grad',
+      'air-temperature=28 Cel, battery-age=5 a',
+    ],
+    ['en', 'battery-age', '5 years. we have 28 degrees', 'air-temperature=28 Cel, battery-age=5 a'],
+    ['pl', 'battery-age', 'pięciolatek', 'battery-age=5 a'],
+    [
+      'pl',
+      'battery-age',
+      'pięć lat, a przed chwilą 12,1 w spoczynku',
+      'battery-age=5 a, battery-rest=12.1 V',
+    ],
+    ['pl', 'battery-rest', 'dwa w szeregu, 25,1', '24 V vehicle, battery-rest=25.1 V'],
+    ['pl', 'battery-tester', '265 przy nominalnym 680', 'battery-tester=265 A, label 680 A'],
+    ['fr', 'battery-crank', 'à peine six volts', 'battery-crank=6 V'],
+    ['fr', 'relay-command', '0 nada', 'relay-command=0 V'],
+    ['en', 'relay-command', 'nothing 0', 'relay-command=0 V'],
+    ['en', 'relay-command', 'not 0', 'asked back'],
+    ['ar', 'air-temperature', 'تحت الصفر بدرجتين', 'air-temperature=-2 Cel'],
+    ['ar', null, 'تحت الصفر بخمسة والمارش تقيل', 'air-temperature=-5 Cel, complaint=slow-crank'],
+    ['en', null, 'below zero 5, cranks slow', 'air-temperature=-5 Cel, complaint=slow-crank'],
+    ['ar', null, 'البطارية عمرها سنة بس', 'battery-age=1 a'],
+    ['ar', 'battery-age', '3andha sb3 snin', 'battery-age=7 a'],
+    ['ar', 'battery-age', 'rb3 snin', 'battery-age=4 a'],
+    ['ar', 'drop-positive', 'نص فولت إلا شوي يعني 0.4', 'drop-positive=0.4 V'],
+    ['en', 'drop-positive', 'half a volt less a bit, so 0.45', 'drop-positive=0.45 V'],
+    ['ar', 'drop-contacts', 'الـ 12 كلها', 'drop-contacts=12 V'],
+    ['ar', 'battery-rest', '12.4 كيلو فولت', 'asked back'],
+    ['de', 'air-temperature', '90 Grad', 'offered'],
+  ]);
+});

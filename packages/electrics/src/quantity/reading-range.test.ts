@@ -23,6 +23,7 @@ test.each<Row>([
     12,
   ],
   ['250 Cel', { value: 250, unit: 'Cel' }, 'temperature', 12],
+  ['90 Cel', { value: 90, unit: 'Cel' }, 'temperature', 12],
   ['2019, a year taken for an age', { value: 2019, unit: 'a' }, 'age', 12],
   ['5000 N.m', { value: 5000, unit: 'N.m' }, 'torque', 12],
   ['1265, points taken for density', { value: 1265, unit: '1' }, 'density', 12],

@@ -55,7 +55,7 @@ export function readingRange(kind: ReadingKind, nominal: 12 | 24): ReadingRange 
     case 'torque':
       return { low: 0.5, high: 500, unit: 'N.m' };
     case 'temperature':
-      return { low: -60, high: 90, unit: 'Cel' };
+      return { low: -60, high: 70, unit: 'Cel' };
     case 'age':
       return { low: 0, high: 30, unit: 'a' };
     case 'speed':

@@ -100,7 +100,11 @@ export function createNumberWords(
 
   const two = Object.keys(cardinals).find((said) => cardinals[said] === 2);
   const splitAttached = (word: string): readonly string[] | undefined => {
-    const one = Object.hasOwn(spelling.twoOf ?? {}, word) ? spelling.twoOf?.[word] : undefined;
+    // With what is written on to it: `بدرجتين`.
+    const [one] = ['', ...(spelling.beforeNumbers ?? [])].flatMap((prefix) => {
+      const said = word.startsWith(prefix) ? word.slice(prefix.length) : '';
+      return Object.hasOwn(spelling.twoOf ?? {}, said) ? (spelling.twoOf?.[said] ?? []) : [];
+    });
     if (one !== undefined && two !== undefined) return [two, one];
     const prefix = attached.find(
       (one) => word.startsWith(one) && parts.has(word.slice(one.length)),

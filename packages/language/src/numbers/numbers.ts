@@ -225,12 +225,24 @@ function readDecimals(
     const isNought = word !== undefined && said.words.decimalZero.includes(word);
     // "forty five" is two decimals; "four five" is as well, and is read digit by digit.
     const found = isNought ? { value: 0, end: at + 1 } : readWhole(tokens, at, said);
-    if (found === undefined || (digits !== '' && found.value > 9 && !isNoughts(digits))) break;
+    // "Bricht auf 5 komma 5 ein".
+    if (
+      found === undefined ||
+      (digits !== '' && isParticle(tokens, at, said)) ||
+      (digits !== '' && found.value > 9 && !isNoughts(digits))
+    )
+      break;
     digits += String(found.value);
     at = found.end;
     if (found.value > 9) break;
   }
   return digits === '' ? undefined : { digits, end: at };
+}
+
+/** True for a one at the end of a clause that stands beside figures as another word: `ein`. */
+function isParticle(tokens: readonly Token[], at: number, { words }: NumberWords): boolean {
+  const isAtEnd = at === tokens.length - 1 || tokens[at + 1]?.kind === 'mark';
+  return isAtEnd && words.besideFigures.includes(wordAt(tokens, at) ?? '');
 }
 
 function digitAt(tokens: readonly Token[], at: number): string | undefined {

@@ -5,7 +5,7 @@ import { durations, isAlike } from '../numbers/unit.ts';
 import { bareUnit } from '../numbers/units-said.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { isOfBelow, noughtBefore, noughtBehind } from './side-of-nought.ts';
-import { endsWithPhrase, textOf } from './word-run.ts';
+import { endsWithPhrase, phraseAt, textOf } from './word-run.ts';
 
 /** A figure that was, or a figure put in the place of one that is denied. */
 export type Earlier = 'was' | 'denied';
@@ -91,12 +91,15 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
     if (isPartOfAnother(tokens, start, lexicon) || isOfBelow(tokens, start, lexicon)) return [];
     const unit = unitBehind(tokens, start, context);
     const end = start + 1 + (unit?.length ?? 0);
-    const half = fractionBehind(tokens, end, lexicon);
+    // "0.3 V and 0.05 V" are two.
+    const half = token.decimals === 0 ? fractionBehind(tokens, end, lexicon) : undefined;
     const behind = half?.end ?? end;
     const nought = noughtBehind(tokens, behind, lexicon);
     const isDegree = unit?.code === bareUnit || isAlike(unit?.code ?? unitHeld(context), 'Cel');
-    const before =
-      isDegree && nought === undefined ? noughtBefore(tokens, start, lexicon) : undefined;
+    const ahead = nought === undefined ? noughtBefore(tokens, start, lexicon) : undefined;
+    // "Below zero by five" where nothing was asked.
+    const isBy = context.inHand === undefined && unit === undefined && ahead?.end === start;
+    const before = isDegree || isBy ? ahead : undefined;
     if (isDegree && unit === undefined && isPartInWords(token)) return [];
     const value = token.value + (half?.value ?? 0);
     const isBare = unit === undefined || unit.code === bareUnit;
@@ -117,12 +120,15 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
       },
     ];
   });
-  return withoutDurations(
-    joinFigures(
-      figures.map((figure) => withUnitBefore(figure, tokens, context)),
-      tokens,
-      context,
+  return withDegrees(
+    withoutDurations(
+      joinFigures(
+        figures.map((figure) => withUnitBefore(figure, tokens, context)),
+        tokens,
+        context,
+      ),
     ),
+    context,
   );
 }
 
@@ -151,7 +157,19 @@ function unitBehind(
     words.clauseBreaks.includes(unit.text) &&
     next?.kind === 'word';
   const said = readUnit(tokens, at + 1);
-  return isElided || (isClause && said?.length === 1) ? undefined : said;
+  // "10.3 second go" is no time.
+  const isTry = phraseAt(tokens, at + 1, figureWordsOf(words).again) > (said?.length ?? 0);
+  return isElided || isTry || (isClause && said?.length === 1) ? undefined : said;
+}
+
+/** Beside another figure degrees are of a temperature: "five years. We have 28 degrees". */
+function withDegrees(figures: readonly SaidFigure[], context: LineContext): SaidFigure[] {
+  const isOfAir = figures.length > 1 && context.inHand !== undefined;
+  return figures.map((figure) =>
+    isOfAir && figure.isDegrees === true && figure.unit === undefined
+      ? { ...figure, unit: context.unitHere('Cel') }
+      : figure,
+  );
 }
 
 /** How long was waited is no reading beside one: "12.4 after 15 seconds". */
@@ -365,17 +383,27 @@ function isFraction(token: Token | undefined): token is Extract<Token, { kind: '
   return token?.kind === 'number' && token.value > 0 && token.value < 1;
 }
 
+function isWhole(token: Token | undefined): boolean {
+  return token?.kind === 'number' && token.decimals === 0;
+}
+
 /** True for the half of "three years and a half", which is no figure of its own. */
-function isPartOfAnother(tokens: readonly Token[], at: number, { words }: Lexicon): boolean {
+function isPartOfAnother(
+  tokens: readonly Token[],
+  at: number,
+  { words, readUnit }: Lexicon,
+): boolean {
   if (!isFraction(tokens[at])) return false;
   const [unit, join] = tokens.slice(Math.max(at - 2, 0), at);
   if (join?.kind !== 'word') return false;
   if ([join, unit].some((token) => isLessWord(token, words)))
     return tokens.slice(Math.max(at - 4, 0), at - 1).some(({ kind }) => kind === 'number');
   if (unit?.kind === 'number')
-    return words.joins.includes(join.text) && !isOneApart(unit, tokens[at]);
+    return isWhole(unit) && words.joins.includes(join.text) && !isOneApart(unit, tokens[at]);
   return (
-    unit?.kind === 'word' && words.joins.includes(join.text) && tokens[at - 3]?.kind === 'number'
+    readUnit(tokens, at - 2)?.length === 1 &&
+    words.joins.includes(join.text) &&
+    isWhole(tokens[at - 3])
   );
 }
 
@@ -473,9 +501,11 @@ export function isDeniedAlone(
 ): boolean {
   const [figure, more] = figures;
   const before = figure === undefined ? undefined : tokens[figure.start - 1];
-  return (
-    more === undefined && before?.kind === 'word' && lexicon.words.negators.includes(before.text)
-  );
+  const { negators, besideFigures } = lexicon.words;
+  if (more !== undefined || before?.kind !== 'word' || !negators.includes(before.text))
+    return false;
+  // "Nothing 0" denies no nought, and "not 0" does.
+  return figure?.value !== 0 || !besideFigures.includes(before.text);
 }
 
 /** True where "was" stands before a figure and something named stands before that. */

@@ -215,6 +215,10 @@ function isLoss({ check: { form } }: CheckPhrases): boolean {
   return form.kind === 'reading' && form.range === 'drop';
 }
 
+function isDifference({ check: { form } }: CheckPhrases): boolean {
+  return form.kind === 'reading' && form.expect === 'battery.halves';
+}
+
 /** So much is lost nowhere. */
 export function isTooMuchLost({ value, unit }: SaidFigure): boolean {
   return unit !== 'mV' && value > mostLost;
@@ -229,10 +233,12 @@ function isMomentOnly(
   const { inHand } = context;
   if (inHand === undefined || line.taken.includes(inHand.id) || !isInHand(figure, context))
     return false;
-  // "12.1 between the socket and ground" is no loss on the ground side.
-  const isTooMuch = !isLoss(inHand) && isTooMuchLost(figure);
+  // "12.1 between the socket and ground" is no loss on the ground side, nor "10.9 between the two
+  // studs" what two batteries differ by.
+  const isTooMuch = (entry: CheckPhrases): boolean =>
+    isTooMuchLost(figure) && isLoss(entry) && (!isLoss(inHand) || isDifference(entry));
   const isReading = (entry: CheckPhrases): boolean =>
-    !('type' in judgeReading(entry, figure, context)) && !(isLoss(entry) && isTooMuch);
+    !('type' in judgeReading(entry, figure, context)) && !isTooMuch(entry);
   return isReading(inHand) && !named.some(isReading);
 }
 

@@ -142,8 +142,10 @@ function takenBack(
     if (next === undefined || !isOfOneKind(figure, next)) return [];
     const between = tokens.slice(figure.end, next.start);
     // "12.6, no wait, 11.2, it keeps changing" takes nothing back.
-    const isUnsteady = hasPhrase(tokens.slice(next.end), unsteady);
-    return takesBack(between, context) && !isUnsteady
+    const behind = tokens.slice(next.end);
+    // "Five years, a moment ago 12.1 at rest" tells two.
+    const isOfOther = figure.unit !== next.unit && namesOther(behind, context);
+    return takesBack(between, context) && !isOfOther && !hasPhrase(behind, unsteady)
       ? [{ start: figure.start, end: next.start }]
       : [];
   });
@@ -275,7 +277,7 @@ function rounded(
   context: LineContext,
 ): readonly Stretch[] {
   const { words } = context.lexicon;
-  const { roughly, round, less } = figureWordsOf(words);
+  const { roughly, round, less, concludes } = figureWordsOf(words);
   const instead = takingPlace(words);
   const hedges = [...roughly, ...round, ...words.nearly, ...words.boundsOnly];
   const isRough = ({ start, end }: SaidFigure): boolean =>
@@ -286,19 +288,32 @@ function rounded(
     const next = figures[index + 1];
     if (next === undefined || !isOfOneKind(figure, next)) return [];
     const isNought = isOfDegrees && figure.value === 0;
-    const isFirst = isNought || figure.decimals < next.decimals || isRoundOf(figure, next);
+    const isFirst =
+      isNought ||
+      figure.decimals < next.decimals ||
+      isRoundOf(figure, next) ||
+      isInWordsOf(figure, next);
     const [rough, exact] = isFirst ? [figure, next] : [next, figure];
     const between = tokens.slice(figure.end, next.start);
     const isApart =
       between.some(({ kind }) => kind === 'mark') ||
-      hasPhrase(between, [...instead, ...words.vague]);
+      hasPhrase(between, [...instead, ...concludes, ...words.vague]);
     const isNear = Math.abs(rough.value - exact.value) < 10 ** -rough.decimals;
     const isRougher =
-      isNought || (rough.decimals !== exact.decimals && isNear) || isRoundOf(rough, exact);
+      isNought ||
+      (rough.decimals !== exact.decimals && isNear) ||
+      isRoundOf(rough, exact) ||
+      isInWordsOf(rough, exact);
     if (!isRougher || !isApart || !isRough(rough)) return [];
     const told = withoutPhrases(between, words.vague);
     return tellsMoment(told, context) ? [] : [{ start: rough.start, end: rough.end }];
   });
+}
+
+/** "Half a volt less a bit, that's 0.4": a part in words of which the figure is told behind. */
+function isInWordsOf(rough: SaidFigure, exact: SaidFigure): boolean {
+  if (rough.inWords !== true || exact.inWords === true || rough.value >= 1) return false;
+  return Math.abs(rough.value - exact.value) <= rough.value / 4;
 }
 
 /** "Eight hundred and something, 840": hundreds or tens of which the rest is told behind. */

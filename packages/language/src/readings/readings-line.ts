@@ -30,6 +30,18 @@ import { isNear } from '../typed/typing-mistake.ts';
  * A line of which anything cannot be placed is taken not at all.
  */
 export function readLine(typed: readonly Token[], context: LineContext): LineResult {
+  const likely = typed.map((token) => (token.kind === 'malformed' && token.likely) || token);
+  const isLikely = likely.some((token, at) => token !== typed[at]);
+  if (!isLikely) return readFigureTokens(typed, context);
+  // "12.l" is asked back as 12.1.
+  const line = readFigureTokens(likely, context);
+  if (line.type === 'doubtful') return line;
+  return line.type === 'readings'
+    ? { type: 'doubtful', readings: line.readings }
+    : unclear('not-a-number', typed);
+}
+
+function readFigureTokens(typed: readonly Token[], context: LineContext): LineResult {
   const spelled = inMillivolts(
     withTenths(spellNumbers(typed, context.lexicon.numbers), context),
     context,
@@ -240,7 +252,8 @@ function isPlainReading(
   if (hasLetters(figure, tokens, names) || isBeforeSign(figure, tokens)) return false;
   const behind = tokens[figure.end];
   // "1.42 kV", "0.35 kA".
-  if (figure.unit === undefined && behind?.kind === 'word' && kilo.test(behind.text)) return false;
+  if (figure.unit === undefined && behind?.kind === 'word' && isThousand(behind.text, lexicon))
+    return false;
   const value = { value: figure.value, unit: unitHere(form.unit) };
   const isFrost = form.unit === 'Cel' && figure.value < 0;
   return (figure.decimals > 0 || isFrost) && judgeFigure(value, form, nominal).type === 'plausible';
@@ -270,8 +283,12 @@ const longestSign = 2;
 /** What the display of a meter shows beside the figure, in every language. */
 const directCurrent = 'dc';
 
-/** A thousand of the unit: `kv`, `kilovolt`, `كيلو`. */
-const kilo = /^(?:k[va]?|kilo[a-z]*|كيلو.*)$/u;
+/** A thousand of the unit: `kv`, `kilovolt`. */
+function isThousand(word: string, { words }: LineContext['lexicon']): boolean {
+  return figureWordsOf(words).thousand.some(
+    (said) => word === said || (said.length > longestSign && word.startsWith(said)),
+  );
+}
 
 /** True for the time of day: "son las doce y media". */
 function isOfClock(

@@ -9,6 +9,7 @@ const known = ['مفتاح', 'عندي', 'سياره', 'طقه', 'مش', 'شغا
 const read = createLatinReader(arLatin, () => ({
   counts: new Map(known.map((word) => [word, 8])),
   kept: new Set(['stop']),
+  told: new Set(['سبعه']),
 }));
 
 /** A text as its tokens are read, with spaces. */
@@ -29,6 +30,8 @@ describe('a text in Latin letters', () => {
     ['12.4 v bas', '12.4 v بس'],
     ['bas f D', 'بس في d'],
     ['12v bas', '12 v بس'],
+    // A number is told by its consonants before.
+    ['3andi sb3 bas', 'عندي سبعه بس'],
   ])('%s is read as the words that it spells', (text, words) => {
     expect(spelled(text)).toBe(words);
   });

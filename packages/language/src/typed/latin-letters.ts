@@ -31,6 +31,8 @@ export interface KnownWords {
   readonly counts: ReadonlyMap<string, number>;
   /** What is Latin everywhere: `stop`, `diesel`. */
   readonly kept: ReadonlySet<string>;
+  /** What was put into the letters of the language already: `khms`. */
+  readonly told: ReadonlySet<string>;
 }
 
 /**
@@ -86,10 +88,12 @@ export function createLatinReader(latin: LatinLetters, known: () => KnownWords):
 
   return (tokens) => {
     const words = tokens.flatMap((token) => (token.kind === 'word' ? [token.text] : []));
-    if (words.length === 0 || !words.every((word) => /[a-z]/u.test(word))) return tokens;
+    const isTyped = (word: string): boolean => /[a-z]/u.test(word) || known().told.has(word);
+    if (!words.some((word) => /[a-z]/u.test(word)) || !words.every(isTyped)) return tokens;
     let strange = 0;
     const read = tokens.flatMap((token, at): readonly Token[] => {
       if (token.kind !== 'word') return [token];
+      if (known().told.has(token.text)) return [token];
       // Behind a figure a letter or two are its unit.
       const isUnit = tokens[at - 1]?.kind === 'number' && token.text.length < 3;
       const isKept = token.text.length === 1 || known().kept.has(token.text);
@@ -136,5 +140,6 @@ function knownWords({ spelling, ...words }: Words, texts: unknown): KnownWords {
     const article = words.articles.find((one) => spelled.startsWith(one));
     if (article !== undefined) count(spelled.slice(article.length), by);
   }
-  return { counts, kept };
+  const told = Object.values(spelling?.latin ?? {}).map((word) => normalise(word, spelling));
+  return { counts, kept, told: new Set(told) };
 }

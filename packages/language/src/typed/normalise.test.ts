@@ -8,6 +8,7 @@ test.each([
   { typed: "can't", one: 'cant' },
   { typed: '12½', one: '12 1/2 ' },
   { typed: '−8 ℃', one: '-8 °c' },
+  { typed: '8 ºC', one: '8 °c' },
   { typed: '１２.４', one: '12.4' },
   { typed: '١٢٫٤', one: '12.4' },
   { typed: '१२', one: '12' },

@@ -19,7 +19,9 @@ export function normalise(text: string, spelling: Spelling = {}): string {
   const parted = partApostrophes(plainText, spelling.elides === true ? ' ' : '');
   const spelled = letters.reduce((before, [typed, kept]) => before.replaceAll(typed, kept), parted);
   const plainly = spelled.replaceAll(hamza, '');
-  return spelling.digits === undefined ? plainly : spellDigits(plainly, spelling.digits);
+  return spelling.digits === undefined || arabic.test(text)
+    ? plainly
+    : spellDigits(plainly, spelling.digits);
 }
 
 /**
@@ -28,9 +30,11 @@ export function normalise(text: string, spelling: Spelling = {}): string {
 const digitsInWord =
   /(?<=[a-z]{2})\d(?!\d|[.,]\d)|(?<=[a-z])\d(?=[a-z])|(?<![\w.,])\d(?=[a-z]{2}[a-z\d]|a[dlmnt]\b)/gu;
 
-/** Digits that are typed for letters, as those letters, in a text that has no others. */
+const arabic = /\p{Script=Arabic}/u;
+
+/** Digits that are typed for letters, as those letters, where the text was typed in Latin ones. */
 function spellDigits(text: string, letters: Readonly<Record<string, string>>): string {
-  if (!/[a-z]/.test(text) || /\p{Script=Arabic}/u.test(text)) return text;
+  if (!/[a-z]/.test(text)) return text;
   return text.replaceAll(digitsInWord, (digit) => letters[digit] ?? digit);
 }
 
@@ -66,6 +70,8 @@ function spellFractions(text: string): string {
   const spelled = Array.from(text, (character) => {
     const fraction = fractions[character];
     if (fraction !== undefined) return ` ${fraction} `;
+    // The sign of an ordinal is typed for degrees, and would become an o.
+    if (character === 'º') return '°';
     return isRaised(character) ? ' ' : character;
   });
   return spelled.join('');

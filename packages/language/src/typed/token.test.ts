@@ -32,6 +32,13 @@ test.each([
   { text: '50 %', tokens: '50/0 %' },
   { text: 'p0340 cam', tokens: 'p0340 cam' },
   { text: 'p034', tokens: 'p 34/0' },
+  { text: '12.l', tokens: '!12.l' },
+  { text: '1o.3 v', tokens: '!1o.3 v' },
+  { text: 'it says lo.3v', tokens: 'it says !lo.3 v' },
+  { text: '1l0 amps', tokens: '!1l0 amps' },
+  { text: 'o.4', tokens: '!o.4' },
+  { text: '1.6i, 2.0l', tokens: '1.6/1 i , 2/1 l' },
+  { text: 'o2 sensor, no.3', tokens: 'o 2/0 sensor , no . 3/0' },
 ])('"$text" is cut into $tokens', ({ text, tokens }) => {
   expect(show(text)).toBe(tokens);
 });

@@ -28,7 +28,12 @@ export type Token =
     }
   | { readonly kind: 'mark'; readonly text: string }
   /** Digits that are no number: "12.4.5", or more of them than any meter has. */
-  | { readonly kind: 'malformed'; readonly text: string };
+  | {
+      readonly kind: 'malformed';
+      readonly text: string;
+      /** The number that is likely meant, where letters stand in it that look like digits: "1o.3". */
+      readonly likely?: Extract<Token, { kind: 'number' }>;
+    };
 
 /** More digits than this are no reading; a double holds 15 exactly. */
 const mostDigits = 15;
@@ -50,6 +55,7 @@ export function tokenise(text: string, grouping: string): Token[] {
   const scan: Scan = { text, grouping, tokens: [], at: 0 };
   while (scan.at < text.length) {
     const character = text[scan.at] ?? '';
+    if (scanLookalike(scan)) continue;
     if (isDigit(character) || startsDecimals(scan) || startsNegative(scan)) scanNumber(scan);
     else if (isLetter(character)) scanWord(scan);
     else scanMark(scan, character);
@@ -84,6 +90,28 @@ function startsNegative({ text, at }: Scan): boolean {
   if (text[at] !== '-') return false;
   const follows = isDigit(text[at + 1]) || (text[at + 1] === '.' && isDigit(text[at + 2]));
   return follows && !isDigit(text[at - 1]) && !isLetter(text[at - 1]);
+}
+
+/** Digits among which letters may stand that look like them, with nothing behind but a unit. */
+const lookalike =
+  /-?(?:(?:[lio]*\d[\dlio]*|[lio]|l[lo])[.,][\dlio]{1,3}|\d[lo]\d|\d{2,3}o|l\d\d)(?=(?:m?v(?:olt\p{L}*)?|a(?:mp\p{L}*)?)?(?![\p{L}\d]|[.,]\d))/uy;
+
+/** The size of an engine is no mistyped figure: "1.6i", "2.0l". */
+const engineSize = /^[1-9][.,]\d[li]$/u;
+
+/** Takes a figure in which letters were typed for digits: "12.l", "1o.3", "o.4". */
+function scanLookalike(scan: Scan): boolean {
+  const { text, at } = scan;
+  if (/[\p{L}\d]/u.test(text[at - 1] ?? '') || /\d[.,]$/.test(text.slice(at - 2, at))) return false;
+  lookalike.lastIndex = at;
+  const [typed = ''] = lookalike.exec(text) ?? [];
+  if (!/\d/.test(typed) || !/[lio]/.test(typed) || engineSize.test(typed)) return false;
+  const digits = typed.replaceAll('o', '0').replaceAll(/[li]/g, '1').replace(',', '.');
+  const [whole = '', decimals = ''] = digits.replace('-', '').split('.');
+  const likely = { kind: 'number', ...numberOf(whole, decimals, digits.startsWith('-')) } as const;
+  scan.tokens.push({ kind: 'malformed', text: typed, likely });
+  scan.at += typed.length;
+  return true;
 }
 
 function takeDigits(scan: Scan): string {

@@ -23,7 +23,7 @@ export const deWords: Words = {
       ['ue', 'u'],
     ],
     compounds: true,
-    unitsBehind: [...ofYears, 'volt', 'ampere'],
+    unitsBehind: [...ofYears, 'jahr', 'volt', 'ampere'],
     unitsFirst: true,
     refusals: ['nein'],
     denyBefore: list(`
@@ -238,7 +238,7 @@ export const deWords: Words = {
     waren, wird, und, aber, dann, der, die, das, den, dem, jetzt, bitte, danke, nur, wieder, so,
     ab, noch, eben, grad, gerade, sage, habe, hab, gemessen, abgelesen, angezeigt, zeigt, steht, stehen, liegt, liegen, an,
     rest, messung, messgerät, multimeter, voltmeter, gerät, insgesamt, alt, plus, ungefähr, circa,
-    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht, aus, raus, heraus, rein, durch, hin, ersetzen, tauschen, austauschen, nachladen, schwach, geworden, laut, lt, rum, herum, mini, maxi, würd, würde, würden, müsst, müsste
+    ca, etwa, rund, runter, rauf, hoch, ein, glatt, glatte, früh, morgens, abends, haargenau, okay, ok, gut, schlecht, aus, raus, heraus, rein, durch, hin, ersetzen, tauschen, austauschen, nachladen, schwach, geworden, laut, lt, rum, herum, mini, maxi, nix, nichts, nüscht, würd, würde, würden, müsst, müsste
   `),
   figureWords: {
     asideBefore: list(`
@@ -296,6 +296,7 @@ export const deWords: Words = {
     unread: list(`
       ol, o l, überlauf, zeigt nichts, zeigt nichts an, zeigt gar nichts, zeigt gar nichts an, keine anzeige, nichts angezeigt, display leer, display bleibt leer, display ist leer, anzeige leer, anzeige bleibt leer, nichts auf dem display, kein wert, keinen wert, striche, nur striche, springt hin und her, springt rum, schwankt ständig, keine zahl, display schwarz, display dunkel, misst nichts, anzeige dunkel
     `),
+    thousand: ['k', 'kv', 'ka', 'kilo'],
     display: list(`
       display, anzeige, messgerät, multimeter, voltmeter, gerät
     `),
@@ -303,7 +304,7 @@ export const deWords: Words = {
       säureheber, aräometer, säuredichte, dichte, hydrometer, säure, refraktometer
     `),
     label: list(`
-      etikett, aufkleber, typenschild, nennwert, aufdruck, steht drauf, draufsteht, schild, kälteprüfstrom, aufgedruckt, aufgedruckte, drauf stehen, draufstehen, nennstrom, beschriftet, draufgedruckt, steht auf der batterie, laut etikett, laut aufdruck, aufschrift, auf der batterie steht, batterie steht, steht auf dem akku, auf dem akku steht, angegeben, angegeben mit, laut batterie, auf der batterie stehen, batterie stehen, drauf steht, auf dem akku stehen, steht auf der, stehen auf der, aufm akku steht, aufm akku stehen
+      etikett, aufkleber, typenschild, nennwert, nominell, nominal, aufdruck, steht drauf, draufsteht, schild, kälteprüfstrom, aufgedruckt, aufgedruckte, drauf stehen, draufstehen, nennstrom, beschriftet, draufgedruckt, steht auf der batterie, laut etikett, laut aufdruck, aufschrift, auf der batterie steht, batterie steht, steht auf dem akku, auf dem akku steht, angegeben, angegeben mit, laut batterie, auf der batterie stehen, batterie stehen, drauf steht, auf dem akku stehen, steht auf der, stehen auf der, aufm akku steht, aufm akku stehen
     `),
     outOf: list(`
       von, aus

@@ -180,7 +180,7 @@ export const enWords: Words = {
     mate, dead, flat, pal, buddy, guys, sir, bro, love, man, lol, thx, cheers, ta, to, or, on, at, in, with, while, when, during, after, before, across, from, for, of, as, by, here,
     there, today, outside, exactly, steady, i, it, is, was, were, and, but, then, the, now,
     please, thanks, thank, only, again, ish, or so, say, rest, reading, meter, multimeter,
-    voltmeter, total, whole, full, flat, morning, evening, ok, low, high, good, bad, max, min, peak, reads, read, says, shows, showing, sits, measures, measured, gives, replace, recharge, weak, pass, fail, failed
+    voltmeter, total, whole, full, flat, morning, evening, ok, low, high, good, bad, max, min, peak, reads, read, says, shows, showing, sits, measures, measured, gives, replace, recharge, weak, pass, fail, failed, nothing, nothin, nowt, nada, zip, zilch
   `),
   figureWords: {
     asideBefore: list(`
@@ -238,6 +238,7 @@ export const enWords: Words = {
     unread: list(`
       ol, o l, overload, over load, overrange, over range, no reading, no readings, nothing on the display, nothing on the screen, nothing on the meter, display is blank, screen is blank, blank display, blank screen, meter shows nothing, meter reads nothing, doesnt show anything, shows nothing, reads nothing, doesnt read anything, wont read, meter is dead, display stays blank, display is dead, dashes, just dashes, keeps jumping, jumps around, jumping around, wont settle, all over the place, no figure, no number, not showing anything
     `),
+    thousand: ['k', 'kv', 'ka', 'kilo'],
     display: list(`
       display, screen, meter, multimeter, voltmeter, dmm
     `),
@@ -245,7 +246,7 @@ export const enWords: Words = {
       hydrometer, specific gravity, gravity, density, sg, acid, refractometer
     `),
     label: list(`
-      label, label says, sticker, rated, rating, rated at, written on the battery, stamped, nameplate, printed on it, stamped on it, printed on the battery, marked, marked as, on the case, spec, specced, the label, battery says, printed on battery, written on it, says on the battery, battery label, battery is rated, the battery is rated, battery is marked, on the battery it says
+      label, label says, sticker, nominal, rated, rating, rated at, written on the battery, stamped, nameplate, printed on it, stamped on it, printed on the battery, marked, marked as, on the case, spec, specced, the label, battery says, printed on battery, written on it, says on the battery, battery label, battery is rated, the battery is rated, battery is marked, on the battery it says
     `),
     outOf: list(`
       out of, of, of a possible, from, against

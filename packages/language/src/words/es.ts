@@ -228,7 +228,7 @@ export const esWords: Words = {
       mω, mohm, mohms, miliohmio, miliohmios, miliohm, miliohms, mili ohmios
     `),
     Cel: list(`
-      cel, °c, ºc, c, celsius, centígrado, centígrados, grados c, grados celsius, grado celsius,
+      cel, °c, c, celsius, centígrado, centígrados, grados c, grados celsius, grado celsius,
       grados centígrados, grado centígrado
     `),
     '[degF]': list(`
@@ -285,9 +285,9 @@ export const esWords: Words = {
   besideFigures: list(`
     a, al, o, u, e, en, con, de, del, por, para, entre, desde, según, como, sin, cuando, mientras,
     durante, después, antes, tras, luego, ahora, ahorita, hoy, aquí, acá, ahí, allí, allá, fuera,
-    afuera, patatero, justitos, pelado, pelados, pelao, redondos, rayando, exacto, exactos, exactas, justo, justos, fijo, fijos, estable, estables, clavados,
+    afuera, midió, medí, midieron, patatero, justitos, pelado, pelados, pelao, redondos, rayando, exacto, exactos, exactas, justo, justos, fijo, fijos, estable, estables, clavados,
     clavadas, y, pero, el, la, los, las, un, una, me, se, lo, le, yo, que, es, era, son, está,
-    favor, gracias, solo, otra, vez, más, menos, pico, digamos, casi, aprox, aproximadamente,
+    favor, gracias, solo, otra, vez, nada, más, menos, pico, digamos, casi, aprox, aproximadamente,
     marca, da, dice, lee, mide, sale, indica, muestra, queda, lectura, medidor, multímetro,
     voltímetro, polímetro, tester, probador, pinza, pantalla, total, ambos, ambas, cada, prueba, tiene, está a, clavado, clavada, reemplazar, reemplace, sustituir, cambiar, recargar, débil, pelaos, clavao, clavaos, rasos, raspados, dijo, esposo, apenas, entero, entera, escasos, raspaos, mini
   `),
@@ -314,7 +314,7 @@ export const esWords: Words = {
       `va saltando, va cambiando, va variando, cambia todo el, cambia a cada, no para de cambiar, no para de saltar, salta de uno, baila entre`,
     ),
     past: list(`
-      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar, empezó en, empieza en, arrancó en, comenzó en, de nueva, cuando era nueva, dije, había dicho, puse, la anterior, la vieja, la otra
+      ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar, empezó en, empieza en, arrancó en, comenzó en, de nueva, cuando era nueva, dije, había dicho, puse, la anterior, la vieja, la otra tenía, la otra era, la otra duró
     `),
     present: list(`
       ahora, hoy, ahorita, actualmente, ya, en este momento, al final, al último, lo último, por último, terminó en, acabó en, finalmente, último que vi, a lo último, bien medido, midiendo bien, afuera, fuera
@@ -347,6 +347,7 @@ export const esWords: Words = {
     unread: list(`
       ol, sobrecarga, no marca nada, no marca, no sale nada, no aparece nada, no muestra nada, no lee nada, no da nada, la pantalla está en blanco, pantalla en blanco, pantalla apagada, pantalla vacía, no da lectura, sin lectura, rayitas, puras rayas, no se estabiliza, no para de saltar, salta mucho, no sale ningún número, ningún número, guiones, no indica nada, nada en la pantalla, no enciende el tester
     `),
+    thousand: ['k', 'kv', 'ka', 'kilo'],
     display: list(`
       pantalla, tester, multímetro, polímetro, voltímetro, medidor, display
     `),

@@ -198,7 +198,7 @@ export const frWords: Words = {
   boundsOnly: list(`
     moins d, plus d, moins de, moins que, plus de, plus que, inférieur à, supérieur à, en dessous de, au dessus de,
     sous les, sous la barre des, au moins, au plus, au maximum, au minimum, maximum, minimum,
-    jusqu à, même pas, à peine, pas même, dépasse, pas plus de, pas moins de
+    jusqu à, même pas, pas même, dépasse, pas plus de, pas moins de
   `),
   nearly: list(`
     peu, juste, légèrement, poil, tout juste, chouïa, tantinet, petit peu
@@ -212,7 +212,7 @@ export const frWords: Words = {
     stable, fixe, pile, je, j, il, elle, on, c, ce, est, était, et, mais, puis, ensuite, le, la,
     les, l, maintenant, merci, svp, stp, seulement, encore, environ, voilà, dis, reste, mesuré,
     mesurés, lus, affiché, affichés, multimètre, voltmètre, appareil, pince, total, continu, dc,
-    aux bornes, chaque, fois, que, qui, affiche, indique, donne, marque, fait, a, remplacer, recharger, faible, à remplacer, peine, mini, maxi, mini mini
+    aux bornes, chaque, fois, que, qui, affiche, indique, donne, marque, fait, a, remplacer, recharger, faible, à remplacer, peine, mini, maxi, mini mini, rien, nada, walou, pointé, patate
   `),
   figureWords: {
     asideBefore: list(`
@@ -260,7 +260,7 @@ export const frWords: Words = {
     until: list(`
       jusqu à, jusqu a
     `),
-    barely: list(`à peine, plus que`),
+    barely: list(`plus que`),
     moments: list(`
       pendant, quand, lorsque, lorsqu, alors, tandis, au, en, avec mon, avec ma, avec le, avec la, dès
     `),
@@ -270,6 +270,7 @@ export const frWords: Words = {
     unread: list(`
       ol, o l, n affiche rien, affiche rien, rien ne s affiche, rien s affiche, rien à l écran, rien sur l écran, écran vide, écran noir, écran blanc, écran éteint, ne lit rien, ne montre rien, n indique rien, indique rien, aucune valeur, pas de valeur, aucune lecture, pas de lecture, des tirets, que des tirets, ça saute, n arrête pas de bouger, aucun chiffre, surcharge, hors gamme, dépassement
     `),
+    thousand: ['k', 'kv', 'ka', 'kilo'],
     display: list(`
       écran, afficheur, multimètre, voltmètre, appareil, affichage
     `),
@@ -277,7 +278,7 @@ export const frWords: Words = {
       pèse-acide, pese acide, densimètre, densité, hydromètre, acide, réfractomètre
     `),
     label: list(`
-      étiquette, autocollant, nominal, nominale, marqué dessus, écrit dessus, plaque, imprimé dessus, inscrit dessus, marqué sur la batterie, marqué, marquée, inscrit, inscrite, indiquée, sur l étiquette, annoncée, donnée pour, la batterie dit, écrit sur la batterie, sur la batterie c est écrit, sur la batterie, dessus c est marqué, dessus il est marqué, c est écrit, marqués, marquées, inscrits
+      étiquette, autocollant, nominal, nominale, nominaux, marqué dessus, écrit dessus, plaque, imprimé dessus, inscrit dessus, marqué sur la batterie, marqué, marquée, inscrit, inscrite, indiquée, sur l étiquette, annoncée, donnée pour, la batterie dit, écrit sur la batterie, sur la batterie c est écrit, sur la batterie, dessus c est marqué, dessus il est marqué, c est écrit, marqués, marquées, inscrits
     `),
     outOf: list(`
       sur, de, pour

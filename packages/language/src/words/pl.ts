@@ -3,7 +3,8 @@ import type { Words } from './words.ts';
 
 /** The letni of "siedmioletni": of so many years. */
 const ofYears = list(`
-  letni, letnia, letnie, letniego, letniej, letnią, letnim, roczny, roczna, roczne, rocznego
+  letni, letnia, letnie, letniego, letniej, letnią, letnim, roczny, roczna, roczne, rocznego,
+  latek, latka, latkiem
 `);
 
 /** Polish as it is typed at the roadside. */
@@ -315,7 +316,7 @@ export const plWords: Words = {
     tylko, znowu, znów, jest, było, mam, wyszło, wychodzi, pokazuje, pokazał, pokazało, wskazuje,
     wskazuje mi, odczyt, wynik, miernik, multimetr, woltomierz, na mierniku, spadło, spada, spadł,
     skacze, trzyma, stoi, zmierzone, zmierzyłem, zmierzyłam, dziękuję, dzięki, proszę, razem, reszta,
-    rano, wieczorem, równe, okrągłe, zatrzymało, na zewnątrz, na dworze, na polu, ma, wymienić, wymień, wymiana, doładować, słaby, lot, mini, maks
+    rano, wieczorem, równe, okrągłe, zatrzymało, na zewnątrz, na dworze, na polu, ma, wymienić, wymień, wymiana, doładować, słaby, lot, mini, maks, nic
   `),
   figureWords: {
     asideBefore: list(`
@@ -334,13 +335,13 @@ export const plWords: Words = {
       wpisz, wpisujemy, zapisz, niech pan wpisze, dajmy
     `),
     again: list(`
-      2 razy, dwukrotnie, drugim razem, drugi raz, drugi pomiar, innym razem, który wpisać, który wziąć, która wartość, który wynik, który mam, którą mam, które mam, którą wziąć, które wziąć, który podać, którą podać, który dobry, który z nich, która z nich, co wpisać
+      2 razy, najpierw, dwukrotnie, drugim razem, drugi raz, drugi pomiar, innym razem, który wpisać, który wziąć, która wartość, który wynik, który mam, którą mam, które mam, którą wziąć, które wziąć, który podać, którą podać, który dobry, który z nich, która z nich, co wpisać
     `),
     unsteady: list(
       `skacze, waha się, ciągle się zmienia, cały czas się zmienia, wciąż się zmienia, zmienia się cały, zmienia się ciągle, raz tak raz tak`,
     ),
     past: list(`
-      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, najpierw, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było, zaczęło od, zaczęło się od, zaczynało od, pierwszy raz, jak był nowy, nowy miał, mówiłem, mówiłam, powiedziałem, powiedziałam, napisałem, napisałam, poprzedni, poprzednia, stary, stara, przed
+      wczoraj, wieczorem, wcześniej, przedtem, było, była, był, przedwczoraj, poprzednio, w zeszłym tygodniu, na początku, rano było, było wcześniej, były, dawniej, poprzednim razem, miał, miało, uprzednio, na start, na starcie, początkowo, miałem, miałam, a było, zaczęło od, zaczęło się od, zaczynało od, pierwszy raz, jak był nowy, nowy miał, mówiłem, mówiłam, powiedziałem, powiedziałam, napisałem, napisałam, poprzedni, poprzednia, stary, stara, przed
     `),
     present: list(`
       teraz, dziś, dzisiaj, obecnie, aktualnie, już, w tej chwili, na końcu, pod koniec, na koniec, w końcu, ostatecznie, finalnie, dobrze zmierzone, porządnie, na zewnątrz, na dworze
@@ -371,6 +372,7 @@ export const plWords: Words = {
     unread: list(`
       ol, o l, nic nie pokazuje, nie pokazuje nic, nic nie wyświetla, nie wyświetla nic, nic na wyświetlaczu, pusty wyświetlacz, wyświetlacz pusty, ekran pusty, pusty ekran, nie pokazuje żadnej wartości, brak odczytu, brak wskazania, nie ma odczytu, kreski, same kreski, ciągle skacze, cały czas skacze, nie stabilizuje się, nie ma żadnej liczby, żadnej liczby, nic nie mierzy, nie mierzy, przeciążenie, poza zakresem, miernik nie działa, nie wskazuje nic, nic nie wskazuje
     `),
+    thousand: ['k', 'kv', 'ka', 'kilo'],
     display: list(`
       wyświetlacz, wyświetlaczu, ekran, ekranie, miernik, miernika, multimetr, woltomierz
     `),
@@ -378,7 +380,7 @@ export const plWords: Words = {
       areometr, areometrem, aerometr, aerometrem, gęstość, gęstości, kwas, kwasu, elektrolit, elektrolitu, kwasomierz
     `),
     label: list(`
-      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, tabliczka, tabliczce, nadruk, nominalnie, na obudowie, nadrukowane, na etykietce, napisane na akumulatorze, oznaczony, oznaczona, napis, na tabliczce, opisany, na etykiecie, nominał, napisane, jest napisane, na akumulatorze jest, na akumulatorze pisze, nominale, nominał, znamionowe, znamionowych, przy nominale, na baterii pisze, na akumulatorze stoi, na aku pisze, na aku jest
+      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, znamionowym, tabliczka, tabliczce, nadruk, nominalnie, nominalny, nominalne, nominalnym, nominalnych, na obudowie, nadrukowane, na etykietce, napisane na akumulatorze, oznaczony, oznaczona, napis, na tabliczce, opisany, na etykiecie, nominał, napisane, jest napisane, na akumulatorze jest, na akumulatorze pisze, nominale, nominał, znamionowe, znamionowych, przy nominale, na baterii pisze, na akumulatorze stoi, na aku pisze, na aku jest
     `),
     outOf: list(`
       z, na
@@ -432,7 +434,7 @@ export const plWords: Words = {
       idzie, wchodzi, przekracza, rośnie, wzrasta
     `),
     pair: list(`
-      dwa akumulatory, oba akumulatory, na dwóch, szeregowo, oba razem, dwóch akumulatorach, obu, oba, obydwa, obydwu, parze, para, dwa pod rząd, dwóch, dwa razem
+      dwa akumulatory, oba akumulatory, na dwóch, szeregowo, w szeregu, w szereg, oba razem, dwóch akumulatorach, obu, oba, obydwa, obydwu, parze, para, dwa pod rząd, dwóch, dwa razem
     `),
     onto: list(`
       na, do

@@ -121,7 +121,7 @@ export interface FigureWords {
   readonly onto: readonly string[];
   /** A bound that, behind a change, is where it ended: baja `hasta`. */
   readonly until: readonly string[];
-  /** Bounds that, before decimals, say how little it is that was read: `à peine` 11,8. */
+  /** Bounds that, before decimals, say how little it is that was read: `niecałe` 11,8. */
   readonly barely: readonly string[];
   /** Begins what goes on while a figure is read: `while`, `when`. */
   readonly moments: readonly string[];
@@ -129,6 +129,8 @@ export interface FigureWords {
   readonly after: readonly string[];
   /** The meter shows nothing that can be read: `OL`, `nothing on the display`. */
   readonly unread: readonly string[];
+  /** A thousand of a unit, alone or before its name: `k`, `kilo`. */
+  readonly thousand: readonly string[];
   /** What the figures are read off: `display`, `meter`. */
   readonly display: readonly string[];
   /** Figures of another instrument: `hydrometer`, `specific gravity`. */
@@ -198,6 +200,7 @@ const noFigureWords: FigureWords = {
   moments: [],
   after: [],
   unread: [],
+  thousand: [],
   display: [],
   otherMeters: [],
   label: [],
