@@ -33,6 +33,7 @@ import type { Words } from '../words/words.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { withoutDoubtful } from './told-doubtful.ts';
 import { dangerOfPlace, tellsPlace } from './told-as-place.ts';
+import { toldOfEvery } from './told-of-every.ts';
 import { toldToo } from './told-unasked.ts';
 import { toldVehicle } from './told-vehicle.ts';
 import { type Listener, type Reading, type Turn, cut, input, unclear } from './turn.ts';
@@ -216,7 +217,8 @@ function withTold(understood: Understood, turn: Turn): Understood {
   if (understood.type !== 'input') return understood;
   const inputs = understood.inputs.flatMap((one): readonly Input[] => {
     if (one.type !== 'answers') return [one];
-    const told = withOwnFuel([...one.answers, ...toldToo(one.answers, turn)], turn);
+    const beside = [...toldToo(one.answers, turn), ...toldOfEvery(one.answers, turn)];
+    const told = withOwnFuel([...one.answers, ...beside], turn);
     const answers = withoutDoubtful(told, turn);
     return answers.length === 0 ? [] : [{ ...one, answers }];
   });
