@@ -44,7 +44,7 @@ function isNothing({ value }: AnswerInput): boolean {
 }
 
 /** The check that asks everybody what the vehicle does, from memory, and says nothing else of it. */
-function askedOfEvery({ checks }: Lexicon): CheckPhrases | undefined {
+export function askedOfEvery({ checks }: Lexicon): CheckPhrases | undefined {
   return [...checks.values()].find((one) => {
     const { form, at, when, sets, again } = one.check;
     const isOne = form.kind === 'choice' && !isOfSeveral(one) && at === 'memory';

@@ -218,7 +218,7 @@ function withTold(understood: Understood, turn: Turn): Understood {
   if (understood.type !== 'input') return understood;
   const inputs = understood.inputs.flatMap((one): readonly Input[] => {
     if (one.type !== 'answers') return [one];
-    const all = [toldToo, toldOfEvery, toldSurely].reduce<readonly AnswerInput[]>(
+    const all = [toldToo, toldSurely, toldOfEvery].reduce<readonly AnswerInput[]>(
       (given, more) => [...given, ...more(given, turn)],
       one.answers,
     );
