@@ -20,6 +20,11 @@ export interface Span {
   readonly subject: ReturnType<SubjectHeard>;
 }
 
+/** True where a span holds all of another. */
+export function holds(one: Span, other: Span): boolean {
+  return one.from <= other.from && one.to >= other.to;
+}
+
 /** No span is longer than so many tokens, and no text is cut into spans beyond so many. */
 const longestSpan = 12;
 const mostTokens = 40;

@@ -8,7 +8,7 @@ import { isOfVehicle } from './fact-runs.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { likewise } from './named-things.ts';
 import { mixedOf, withoutFuels } from './own-fuel.ts';
-import { type Span, answerShare, isDenied, isSupported, spansOf } from './spans.ts';
+import { type Span, answerShare, holds, isDenied, isSupported, spansOf } from './spans.ts';
 import { isAgeOfOther } from './told-unasked.ts';
 import type { Turn } from './turn.ts';
 
@@ -119,10 +119,6 @@ function saidByMore(
 function bestOf(spans: readonly Span[], shareOf: (span: Span) => number): Span | undefined {
   const shares = spans.map(shareOf);
   return spans[shares.indexOf(Math.max(...shares))];
-}
-
-function holds(one: Span, other: Span): boolean {
-  return one.from <= other.from && one.to >= other.to;
 }
 
 /** True where some words of a stretch go on in another, or stand in it. */

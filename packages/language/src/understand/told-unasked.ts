@@ -112,7 +112,7 @@ function isBesideFigure(
   );
 }
 
-function hasFigure(some: readonly Token[], { numbers }: Lexicon): boolean {
+export function hasFigure(some: readonly Token[], { numbers }: Lexicon): boolean {
   return spellNumbers(some, numbers).some(({ kind }) => kind === 'number');
 }
 

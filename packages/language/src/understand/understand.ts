@@ -1,4 +1,4 @@
-import type { Input } from '@keyturn/core';
+import type { AnswerInput, Input } from '@keyturn/core';
 import { hear, hearMost, hearTokens } from '../typed/heard.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import type { Token } from '../typed/token.ts';
@@ -33,6 +33,8 @@ import type { Words } from '../words/words.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { withoutDoubtful } from './told-doubtful.ts';
 import { dangerOfPlace, tellsPlace } from './told-as-place.ts';
+import { toldOfEvery } from './told-of-every.ts';
+import { toldSurely } from './told-surely.ts';
 import { toldToo } from './told-unasked.ts';
 import { toldVehicle } from './told-vehicle.ts';
 import { type Listener, type Reading, type Turn, cut, input, unclear } from './turn.ts';
@@ -216,7 +218,11 @@ function withTold(understood: Understood, turn: Turn): Understood {
   if (understood.type !== 'input') return understood;
   const inputs = understood.inputs.flatMap((one): readonly Input[] => {
     if (one.type !== 'answers') return [one];
-    const told = withOwnFuel([...one.answers, ...toldToo(one.answers, turn)], turn);
+    const all = [toldToo, toldSurely, toldOfEvery].reduce<readonly AnswerInput[]>(
+      (given, more) => [...given, ...more(given, turn)],
+      one.answers,
+    );
+    const told = withOwnFuel(all, turn);
     const answers = withoutDoubtful(told, turn);
     return answers.length === 0 ? [] : [{ ...one, answers }];
   });
