@@ -32,7 +32,7 @@ import { hasWord, withoutPhrases } from '../readings/word-run.ts';
 import type { Words } from '../words/words.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { withoutDoubtful } from './told-doubtful.ts';
-import { dangerOfPlace, tellsPlace } from './told-as-place.ts';
+import { dangerOfAnswer, tellsPlace, tellsWhatFollows } from './told-as-answer.ts';
 import { toldToo } from './told-unasked.ts';
 import { toldVehicle } from './told-vehicle.ts';
 import { type Listener, type Reading, type Turn, cut, input, unclear } from './turn.ts';
@@ -140,11 +140,12 @@ function understandTokens(
   const ofSaying = dangerOfSaying(understood, given);
   if (ofSaying !== undefined)
     return understandTokens({ ...given, hearing: withoutDanger(ofSaying) });
-  const danger = dangerOfPlace(understood, turn);
+  const danger = dangerOfAnswer(understood, turn);
   if (danger === undefined) return understood;
   const told = firstUnderstood({ ...turn, hearing: withoutDanger(danger) });
-  // Somebody who stands there may be in danger all the same.
-  return tellsPlace(told, turn) ? withDoubt(told, turn) : understood;
+  // Somebody who stands there may be in danger all the same, and what smells may be leaking.
+  if (tellsPlace(told, turn)) return withDoubt(told, turn);
+  return tellsWhatFollows(told, turn) ? withDoubt(told, turn, danger) : understood;
 }
 
 function turnOf(given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>): Turn {
