@@ -12,17 +12,23 @@ const dangerous = new Set(['place', 'scene', 'battery-case', 'battery-look', 'fl
 type Told = readonly (readonly [locale: string, check: string, text: string, danger: string])[];
 
 const doubtful: Told = [
-  ['en', 'battery-rest', '12.1 and looks fat', 'swollen-or-leaking-battery'],
   ['en', 'place', 'at home and my wife feels odd', 'injury'],
   ['de', 'battery-rest', '12,3 und sieht dick aus', 'swollen-or-leaking-battery'],
   ['pl', 'battery-rest', '12,1 i jakiś pękaty', 'swollen-or-leaking-battery'],
+  ['en', 'complaint', "spins over fine but won't catch, really strong petrol smell", 'fuel-leak'],
+  ['de', 'complaint', 'orgelt normal, kommt aber nicht, riecht stark nach Benzin', 'fuel-leak'],
+  ['es', 'complaint', 'gira bien pero no prende y apesta a nafta', 'fuel-leak'],
+  ['pl', 'complaint', 'kręci normalnie, nie odpala, mocno śmierdzi benzyną', 'fuel-leak'],
+  ['ar', 'complaint', 'المارش بيلف بس مش بتقوم وريحة البنزين قوية', 'fuel-leak'],
 ];
 
 const certain: Told = [
+  ['en', 'battery-rest', '12.1 and looks fat', 'swollen-or-leaking-battery'],
   ['en', 'battery-rest', '12.1 and it hisses', 'swollen-or-leaking-battery'],
   ['de', 'drive', 'Hybrid, der Akku unten ist eingedrückt', 'high-voltage'],
   ['de', 'battery-recharged', '12,3 und ganz dick ist sie', 'swollen-or-leaking-battery'],
   ['fr', 'history', 'inondation, la batterie de traction sous l’eau', 'high-voltage'],
+  ['de', 'complaint', 'orgelt normal, kommt aber nicht, unten tropft Benzin', 'fuel-leak'],
 ];
 
 describe.each(localeTags)('in %s', (locale) => {

@@ -229,6 +229,35 @@ export function readSureTalk(turn: Turn): Understood | undefined {
   return share < surely || isAnswer ? undefined : talkOf(word, turn);
 }
 
+/** Talk that a text may open with and go on behind. */
+const openingTalk = ['dont-know', 'why', 'repeat', 'cannot'] as const;
+
+/** So many words at most stand before it: "well honestly". */
+const mostBefore = 2;
+
+/** What opens with talk and is less an answer than this is the talk. */
+const hardlyAnswered = 0.5;
+
+/** Talk that a text opens with, word for word, where what follows is no answer: "dunno, it's my mum's car". */
+export function readOpeningTalk(turn: Turn): Understood | undefined {
+  const { heard, tokens, inHand, listener } = turn;
+  if (!isAsked(turn) || inHand === undefined || inHand.check.form.kind === 'work') return undefined;
+  if (tokens.some(({ kind }) => kind === 'number')) return undefined;
+  if (Math.max(0, ...inHand.taught()(heard).answers) >= hardlyAnswered) return undefined;
+  const { talk } = listener.lexicon.words;
+  const { word, share } = soundOf(turn);
+  for (let at = 0; at <= mostBefore; at += 1) {
+    const meant = openingTalk.find((one) => {
+      const length = phraseAt(tokens, at, talk[one]);
+      // The Spanish "cómo" asks once more, and compares.
+      return length > (one === 'repeat' ? 1 : 0);
+    });
+    if (meant !== undefined)
+      return word !== meant && share >= otherwise ? undefined : talkOf(meant, turn);
+  }
+  return undefined;
+}
+
 function noAnswer(turn: Turn, talk: HeardTalk): Understood {
   const { hearing, inHand } = turn;
   if (hearing.awaiting === 'confirm') return unclear(turn, 'not-confirmed', talk);

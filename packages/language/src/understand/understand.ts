@@ -19,6 +19,7 @@ import {
   readAwaited,
   readContext,
   readLooseTalk,
+  readOpeningTalk,
   readSureTalk,
   readTalk,
   readWorkDone,
@@ -32,7 +33,7 @@ import { hasWord, withoutPhrases } from '../readings/word-run.ts';
 import type { Words } from '../words/words.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { withoutDoubtful } from './told-doubtful.ts';
-import { dangerOfPlace, tellsPlace } from './told-as-place.ts';
+import { dangerOfAnswer, tellsPlace, tellsWhatFollows } from './told-as-answer.ts';
 import { toldOfEvery } from './told-of-every.ts';
 import { toldSurely } from './told-surely.ts';
 import { toldToo } from './told-unasked.ts';
@@ -142,11 +143,12 @@ function understandTokens(
   const ofSaying = dangerOfSaying(understood, given);
   if (ofSaying !== undefined)
     return understandTokens({ ...given, hearing: withoutDanger(ofSaying) });
-  const danger = dangerOfPlace(understood, turn);
+  const danger = dangerOfAnswer(understood, turn);
   if (danger === undefined) return understood;
   const told = firstUnderstood({ ...turn, hearing: withoutDanger(danger) });
-  // Somebody who stands there may be in danger all the same.
-  return tellsPlace(told, turn) ? withDoubt(told, turn) : understood;
+  // Somebody who stands there may be in danger all the same, and what smells may be leaking.
+  if (tellsPlace(told, turn)) return withDoubt(told, turn);
+  return tellsWhatFollows(told, turn) ? withDoubt(told, turn, danger) : understood;
 }
 
 function turnOf(given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>): Turn {
@@ -254,6 +256,7 @@ const readings: readonly Reading[] = [
   readEither,
   readSeveral,
   readBoth,
+  readOpeningTalk,
   readChoice,
   readUneasy,
   readLooseTalk,
