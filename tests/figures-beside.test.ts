@@ -1016,3 +1016,31 @@ describe('what belongs to a figure and what does not', () => {
     ['de', 'air-temperature', '90 Grad', 'offered'],
   ]);
 });
+
+describe('a range is two figures, whichever way it is said, and a thing between two ends is one', () => {
+  hold([
+    ['en', 'battery-load-test', 'between 8 and 10', 'offered'],
+    ['en', 'charging-later', 'bouncing all over from 12.9 to 15.6', 'offered'],
+    ['en', 'drop-clamps', 'between post and clamp 0.2', 'drop-clamps=0.2 V'],
+    ['de', 'battery-crank', 'zwischen neun und zehn', 'offered'],
+    ['de', 'drop-contacts', 'zwischen den Bolzen 0,2', 'drop-contacts=0.2 V'],
+    ['es', 'charging-later', 'entre 12 y 15', 'offered'],
+    ['fr', 'charging-later', 'entre 12 et 15', 'offered'],
+    ['pl', 'air-temperature', 'między zerem a minus pięć', 'offered'],
+    ['pl', 'air-temperature', 'pięć stopni pod zerem', 'air-temperature=-5 Cel'],
+    ['ar', 'battery-crank', 'يتراقص بين السبعة والعشرة', 'offered'],
+    ['ar', 'control-signal', 'ma bayn 4 w 10', 'offered'],
+  ]);
+});
+
+describe('a reading is named with small words between its own', () => {
+  hold([
+    [
+      'en',
+      null,
+      'drop on positive 0.3, drop on ground 0.1',
+      'drop-ground=0.1 V, drop-positive=0.3 V',
+    ],
+    ['en', 'drop-positive', 'drop on the ground was 0.1', 'drop-ground=0.1 V'],
+  ]);
+});

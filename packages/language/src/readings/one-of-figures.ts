@@ -30,7 +30,7 @@ export function withoutOthers(tokens: readonly Token[], context: LineContext): r
   for (let round = 0; round < mostRounds; round += 1) {
     const figures = findFigures(kept, context);
     if (figures.length < 2 || figures.length > mostFigures) return kept;
-    if (isEither(figures, kept, context)) return kept;
+    if (isEither(figures, kept, context) || isUnsteady(figures, kept, context)) return kept;
     const found = othersOf(figures, kept, context);
     if (found.length === 0) return kept;
     kept = without(kept, found);
@@ -66,6 +66,16 @@ function isEither(
     hasPhrase(between, words.alternatives ?? []) &&
     !hasPhrase(between, [...instead, ...round])
   );
+}
+
+/** "Bouncing from 12.9 to 15.6": the meter shows both. */
+function isUnsteady(
+  [one, other, more]: readonly SaidFigure[],
+  tokens: readonly Token[],
+  { lexicon: { words } }: LineContext,
+): boolean {
+  if (one === undefined || other === undefined || more !== undefined) return false;
+  return isOfOneKind(one, other) && hasPhrase(tokens, figureWordsOf(words).unsteady);
 }
 
 /**

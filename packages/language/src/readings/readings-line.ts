@@ -8,6 +8,7 @@ import {
   withoutDenied,
 } from './line-figures.ts';
 import { hasBoundOnly } from './bounds.ts';
+import { betweenTwo } from './between-two.ts';
 import { cutPieces, isKnownBeside, namedChecks, strangeUnit } from './line-pieces.ts';
 import { type LineResult, mostLost, placePieces, unclear, unitOf } from './line-placing.ts';
 import { judgeFigure } from '@keyturn/core';
@@ -43,7 +44,7 @@ export function readLine(typed: readonly Token[], context: LineContext): LineRes
 
 function readFigureTokens(typed: readonly Token[], context: LineContext): LineResult {
   const spelled = inMillivolts(
-    withTenths(spellNumbers(typed, context.lexicon.numbers), context),
+    withTenths(spellNumbers(betweenTwo(typed, context.lexicon), context.lexicon.numbers), context),
     context,
   );
   const meant = rightWayRound(spelled, context);

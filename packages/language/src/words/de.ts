@@ -260,8 +260,9 @@ export const deWords: Words = {
       zweimal, 2 mal, beim zweiten mal, zweites mal, das andere mal, beim anderen mal, ein andermal, zweite messung, zweiten messung, welchen, welche nehm, welche soll, welche gilt, welcher gilt, welcher stimmt, welche stimmt, welcher wert, was gilt, was stimmt, was nehm, such dir
     `),
     unsteady: list(
-      `springt hin, hin und her, springt dauernd, schwankt dauernd, wechselt dauernd, wechselt ständig, ändert sich dauernd, ändert sich ständig, springt immer, springt rum`,
+      `springt hin, hin und her, springt dauernd, schwankt dauernd, wechselt dauernd, wechselt ständig, ändert sich dauernd, ändert sich ständig, springt immer, springt rum, springt ständig, schwankt, pendelt zwischen, tanzt zwischen, mal so mal so, hüpft`,
     ),
+    between: list(`zwischen`),
     past: list(`
       gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche, davor, früher, hatte, hatten, lag, letztes mal, beim letzten mal, am anfang, im stand, vorm, vor dem, fing bei, fing mit, begann bei, begann mit, startete bei, im neuzustand, als sie neu, ich sagte, hab gesagt, die alte, der alte, die vorige, die davor
     `),

@@ -202,8 +202,9 @@ export const enWords: Words = {
       twice, 2 times, second time, other time, another time, next time, second try, second go, second measurement, which one, which of, which do i, which should i, which is right, take your pick, pick one, one time
     `),
     unsteady: list(
-      `keeps changing, keeps jumping, keeps moving, keeps flicking, jumping between, changing between, flicks between, back and forth, jumps about, jumping about, flips between, flicking between, hops between, swings between, bounces between, between the two`,
+      `keeps changing, keeps jumping, keeps moving, keeps flicking, jumping between, changing between, flicks between, back and forth, jumps about, jumping about, flips between, flicking between, hops between, swings between, bounces between, between the two, bouncing, all over the place, up and down, swinging, dances between, jumping around, wanders between`,
     ),
+    between: list(`between, anywhere from, somewhere from`),
     past: list(`
       yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with, used to, before that, was at, had been, last time, to start with, at the start, initially, started at, started out at, was reading, thought it said, had it at, had it, when new, when it was new, i said, the last one, the old one, previous one, the one before
     `),

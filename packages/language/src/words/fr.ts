@@ -234,8 +234,9 @@ export const frWords: Words = {
       deux fois, 2 fois, l autre fois, une autre fois, deuxième fois, deuxième mesure, deuxième essai, seconde fois, lequel, laquelle, je prends quoi, je garde quoi, d abord
     `),
     unsteady: list(
-      `ça saute, ça change tout, ça change sans, n'arrête pas de changer, arrête pas de changer, arrête pas de bouger, ça bouge tout, ça varie`,
+      `ça saute, ça change tout, ça change sans, n'arrête pas de changer, arrête pas de changer, arrête pas de bouger, ça bouge tout, ça varie, ça danse, ça oscille, oscille entre, fait le yoyo, saute entre, varie entre`,
     ),
+    between: list(`entre`),
     past: list(`
       hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait, d abord, commence à, commençait à, partait de, débutait à, tait, quand elle était neuve, neuve, j ai dit, disais, j ai mis, l ancienne, la précédente, la vieille
     `),

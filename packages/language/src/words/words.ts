@@ -105,6 +105,8 @@ export interface FigureWords {
   readonly again: readonly string[];
   /** The meter shows now this, now that: `keeps changing`. */
   readonly unsteady: readonly string[];
+  /** Before two figures of which it was neither: `between`. */
+  readonly between: readonly string[];
   /** What a figure was, and what it is: `yesterday`, `now`. */
   readonly past: readonly string[];
   readonly present: readonly string[];
@@ -187,6 +189,7 @@ const noFigureWords: FigureWords = {
   settles: [],
   again: [],
   unsteady: [],
+  between: [],
   past: [],
   present: [],
   expected: [],
