@@ -97,7 +97,7 @@ function startsNegative({ text, at }: Scan): boolean {
  * the size of an engine: "1.6i", "2.0l".
  */
 const lookalike =
-  /(?<![\p{L}\d]|\d[.,])(?![1-9][.,]\d[li](?!\p{L}))-?(?:(?:[lio]*\d[\dlio]*|[lio]|l[lo])[.,][\dlio]{1,3}|\d[lo]\d|\d{2,3}o|l\d\d)(?=(?:m?v(?:olt\p{L}*)?|a(?:mp\p{L}*)?)?(?![\p{L}\d]|[.,]\d))/uy;
+  /(?<![\p{L}\d])(?<!\d[.,])(?![1-9][.,]\d[li](?!\p{L}))-?(?:(?:[lio]*\d[\dlio]*|[lio]|l[lo])[.,][\dlio]{1,3}|\d[lo]\d|\d{2,3}o|l\d\d)(?=(?:m?v(?:olt\p{L}*)?|a(?:mp\p{L}*)?)?(?![\p{L}\d]|[.,]\d))/uy;
 
 /** Takes a figure in which letters were typed for digits: "12.l", "1o.3", "o.4". */
 function scanLookalike(scan: Scan): boolean {

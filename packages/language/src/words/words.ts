@@ -129,7 +129,7 @@ export interface FigureWords {
   readonly after: readonly string[];
   /** The meter shows nothing that can be read: `OL`, `nothing on the display`. */
   readonly unread: readonly string[];
-  /** A thousand of a unit, alone or before its name: `k`, `kilo`. */
+  /** A thousand of a unit, alone or before its name: `k`, `kilovolt`. */
   readonly thousand: readonly string[];
   /** What the figures are read off: `display`, `meter`. */
   readonly display: readonly string[];
