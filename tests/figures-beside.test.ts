@@ -1009,8 +1009,6 @@ describe('what belongs to a figure and what does not', () => {
     ['ar', null, 'البطارية عمرها سنة بس', 'battery-age=1 a'],
     ['ar', 'battery-age', '3andha sb3 snin', 'battery-age=7 a'],
     ['ar', 'battery-age', 'rb3 snin', 'battery-age=4 a'],
-    ['ar', 'drop-positive', 'نص فولت إلا شوي يعني 0.4', 'drop-positive=0.4 V'],
-    ['en', 'drop-positive', 'half a volt less a bit, so 0.45', 'drop-positive=0.45 V'],
     ['ar', 'drop-contacts', 'الـ 12 كلها', 'drop-contacts=12 V'],
     ['ar', 'battery-rest', '12.4 كيلو فولت', 'asked back'],
     ['de', 'air-temperature', '90 Grad', 'offered'],

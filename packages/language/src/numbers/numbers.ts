@@ -111,8 +111,7 @@ function readSaid(tokens: readonly Token[], at: number, said: NumberWords): Foun
   const found = readCardinal(tokens, at, said);
   const isOne = found?.number.value === 1 && found.end === at + 1;
   // At the end of a sentence it is a particle or a pronoun: "bricht auf sieben ein", "that one".
-  const isAtEnd = at === tokens.length - 1 || tokens[at + 1]?.kind === 'mark';
-  const isParticle = isAtEnd && at > 1 && !isTenth(tokens, at, said);
+  const isParticle = isAtEnd(tokens, at) && at > 1 && !isTenth(tokens, at, said);
   if (isOne && (isBehindWhole(tokens, at, said) || isBelow(tokens, at, said))) return found;
   return isOne && (isParticle || !standsAlone(tokens, at, said)) ? undefined : found;
 }
@@ -239,10 +238,13 @@ function readDecimals(
   return digits === '' ? undefined : { digits, end: at };
 }
 
+function isAtEnd(tokens: readonly Token[], at: number): boolean {
+  return at === tokens.length - 1 || tokens[at + 1]?.kind === 'mark';
+}
+
 /** True for a one at the end of a clause that stands beside figures as another word: `ein`. */
 function isParticle(tokens: readonly Token[], at: number, { words }: NumberWords): boolean {
-  const isAtEnd = at === tokens.length - 1 || tokens[at + 1]?.kind === 'mark';
-  return isAtEnd && words.besideFigures.includes(wordAt(tokens, at) ?? '');
+  return isAtEnd(tokens, at) && words.besideFigures.includes(wordAt(tokens, at) ?? '');
 }
 
 function digitAt(tokens: readonly Token[], at: number): string | undefined {

@@ -86,6 +86,7 @@ function withoutJoin(word: string, { joins, spelling }: Lexicon['words']): strin
 export function findFigures(tokens: readonly Token[], context: LineContext): SaidFigure[] {
   const { lexicon } = context;
   const inNames = numbersInNames(tokens, lexicon);
+  const isSeveral = tokens.filter(({ kind }) => kind === 'number').length > 1;
   const figures = tokens.flatMap((token, start): SaidFigure[] => {
     if (token.kind !== 'number' || inNames.has(start)) return [];
     if (isPartOfAnother(tokens, start, lexicon) || isOfBelow(tokens, start, lexicon)) return [];
@@ -103,9 +104,10 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
     if (isDegree && unit === undefined && isPartInWords(token)) return [];
     const value = token.value + (half?.value ?? 0);
     const isBare = unit === undefined || unit.code === bareUnit;
-    // Only a temperature is above or below nought.
+    // Only a temperature is above or below nought, or has degrees beside another figure.
     const isNamed = nought?.isNamed === true || before !== undefined;
-    const bare = isNamed ? context.unitHere('Cel') : undefined;
+    const isBeside = unit?.code === bareUnit && context.inHand !== undefined && isSeveral;
+    const bare = isNamed || isBeside ? context.unitHere('Cel') : undefined;
     return [
       {
         value: (nought ?? before)?.isBelow === true ? -Math.abs(value) : value,
@@ -120,15 +122,12 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
       },
     ];
   });
-  return withDegrees(
-    withoutDurations(
-      joinFigures(
-        figures.map((figure) => withUnitBefore(figure, tokens, context)),
-        tokens,
-        context,
-      ),
+  return withoutDurations(
+    joinFigures(
+      figures.map((figure) => withUnitBefore(figure, tokens, context)),
+      tokens,
+      context,
     ),
-    context,
   );
 }
 
@@ -160,16 +159,6 @@ function unitBehind(
   // "10.3 second go" is no time.
   const isTry = phraseAt(tokens, at + 1, figureWordsOf(words).again) > (said?.length ?? 0);
   return isElided || isTry || (isClause && said?.length === 1) ? undefined : said;
-}
-
-/** Beside another figure degrees are of a temperature: "five years. We have 28 degrees". */
-function withDegrees(figures: readonly SaidFigure[], context: LineContext): SaidFigure[] {
-  const isOfAir = figures.length > 1 && context.inHand !== undefined;
-  return figures.map((figure) =>
-    isOfAir && figure.isDegrees === true && figure.unit === undefined
-      ? { ...figure, unit: context.unitHere('Cel') }
-      : figure,
-  );
 }
 
 /** How long was waited is no reading beside one: "12.4 after 15 seconds". */

@@ -287,43 +287,30 @@ function rounded(
   context: LineContext,
 ): readonly Stretch[] {
   const { words } = context.lexicon;
-  const { roughly, round, less, concludes } = figureWordsOf(words);
+  const { roughly, round, less } = figureWordsOf(words);
   const instead = takingPlace(words);
   const hedges = [...roughly, ...round, ...words.nearly, ...words.boundsOnly];
   const isRough = ({ start, end }: SaidFigure): boolean =>
     endsWithPhrase(tokens, start, hedges) ||
     phraseAt(tokens, end, [...words.vague, ...words.point, ...roughly, ...round, ...less]) > 0;
   const isOfDegrees = unitInHand(context) === 'Cel';
+  const isRounder = (one: SaidFigure, other: SaidFigure): boolean =>
+    (isOfDegrees && one.value === 0) || isRoundOf(one, other);
   return figures.flatMap((figure, index): Stretch[] => {
     const next = figures[index + 1];
     if (next === undefined || !isOfOneKind(figure, next)) return [];
-    const isNought = isOfDegrees && figure.value === 0;
-    const isFirst =
-      isNought ||
-      figure.decimals < next.decimals ||
-      isRoundOf(figure, next) ||
-      isInWordsOf(figure, next);
+    const isFirst = figure.decimals < next.decimals || isRounder(figure, next);
     const [rough, exact] = isFirst ? [figure, next] : [next, figure];
     const between = tokens.slice(figure.end, next.start);
     const isApart =
       between.some(({ kind }) => kind === 'mark') ||
-      hasPhrase(between, [...instead, ...concludes, ...words.vague]);
+      hasPhrase(between, [...instead, ...words.vague]);
     const isNear = Math.abs(rough.value - exact.value) < 10 ** -rough.decimals;
-    const isRougher =
-      isNought ||
-      (rough.decimals !== exact.decimals && isNear) ||
-      isRoundOf(rough, exact) ||
-      isInWordsOf(rough, exact);
+    const isRougher = (rough.decimals !== exact.decimals && isNear) || isRounder(rough, exact);
     if (!isRougher || !isApart || !isRough(rough)) return [];
     const told = withoutPhrases(between, words.vague);
     return tellsMoment(told, context) ? [] : [{ start: rough.start, end: rough.end }];
   });
-}
-
-/** "Half a volt less a bit, that's 0.4": a part in words of which the figure is told behind. */
-function isInWordsOf(rough: SaidFigure, exact: SaidFigure): boolean {
-  if (rough.inWords !== true || exact.inWords === true || rough.value >= 1) return false;
-  return Math.abs(rough.value - exact.value) <= rough.value / 4;
 }
 
 /** "Eight hundred and something, 840": hundreds or tens of which the rest is told behind. */

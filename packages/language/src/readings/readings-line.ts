@@ -17,7 +17,7 @@ import { readCells } from './of-cells.ts';
 import { readOfTwo } from './of-two.ts';
 import { readAtRestAndTurning, withoutBeside } from './told-beside.ts';
 import type { SaidReading } from './doubtful.ts';
-import { endsWithPhrase, hasPhrase, hasWord } from './word-run.ts';
+import { endsWithPhrase, hasPhrase, hasWord, phraseAt } from './word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
 import type { CheckPhrases } from '../understand/lexicon.ts';
 import { durations } from '../numbers/unit.ts';
@@ -32,11 +32,9 @@ import { isNear } from '../typed/typing-mistake.ts';
  */
 export function readLine(typed: readonly Token[], context: LineContext): LineResult {
   const likely = typed.map((token) => (token.kind === 'malformed' && token.likely) || token);
-  const isLikely = likely.some((token, at) => token !== typed[at]);
-  if (!isLikely) return readFigureTokens(typed, context);
-  // "12.l" is asked back as 12.1.
   const line = readFigureTokens(likely, context);
-  if (line.type === 'doubtful') return line;
+  if (line.type === 'doubtful' || likely.every((token, at) => token === typed[at])) return line;
+  // "12.l" is asked back as 12.1.
   return line.type === 'readings'
     ? { type: 'doubtful', readings: line.readings }
     : unclear('not-a-number', typed);
@@ -251,10 +249,9 @@ function isPlainReading(
   if (figure === undefined || more !== undefined || form?.kind !== 'reading') return false;
   const names = lexicon.words.units[form.unit] ?? [];
   if (hasLetters(figure, tokens, names) || isBeforeSign(figure, tokens)) return false;
-  const behind = tokens[figure.end];
   // "1.42 kV", "0.35 kA".
-  if (figure.unit === undefined && behind?.kind === 'word' && isThousand(behind.text, lexicon))
-    return false;
+  const { thousand } = figureWordsOf(lexicon.words);
+  if (figure.unit === undefined && phraseAt(tokens, figure.end, thousand) > 0) return false;
   const value = { value: figure.value, unit: unitHere(form.unit) };
   const isFrost = form.unit === 'Cel' && figure.value < 0;
   return (figure.decimals > 0 || isFrost) && judgeFigure(value, form, nominal).type === 'plausible';
@@ -283,13 +280,6 @@ const longestSign = 2;
 
 /** What the display of a meter shows beside the figure, in every language. */
 const directCurrent = 'dc';
-
-/** A thousand of the unit: `kv`, `kilovolt`. */
-function isThousand(word: string, { words }: LineContext['lexicon']): boolean {
-  return figureWordsOf(words).thousand.some(
-    (said) => word === said || (said.length > longestSign && word.startsWith(said)),
-  );
-}
 
 /** True for the time of day: "son las doce y media". */
 function isOfClock(

@@ -48,9 +48,7 @@ export function spellWords(words: Words): Words {
     nearly: all(words.nearly),
     vague: all(words.vague),
     besideFigures: all(words.besideFigures),
-    ...(words.figureWords === undefined
-      ? {}
-      : { figureWords: lists(figuresJoined(words.figureWords)) }),
+    figureWords: lists(figuresJoined(words.figureWords)),
     asides: all(words.asides ?? []),
     sayings: all(words.sayings ?? []),
     courtesies: all(words.courtesies ?? []),

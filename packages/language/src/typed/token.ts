@@ -92,23 +92,20 @@ function startsNegative({ text, at }: Scan): boolean {
   return follows && !isDigit(text[at - 1]) && !isLetter(text[at - 1]);
 }
 
-/** Digits among which letters may stand that look like them, with nothing behind but a unit. */
+/**
+ * Digits among which letters may stand that look like them, with nothing behind but a unit; but not
+ * the size of an engine: "1.6i", "2.0l".
+ */
 const lookalike =
-  /-?(?:(?:[lio]*\d[\dlio]*|[lio]|l[lo])[.,][\dlio]{1,3}|\d[lo]\d|\d{2,3}o|l\d\d)(?=(?:m?v(?:olt\p{L}*)?|a(?:mp\p{L}*)?)?(?![\p{L}\d]|[.,]\d))/uy;
-
-/** The size of an engine is no mistyped figure: "1.6i", "2.0l". */
-const engineSize = /^[1-9][.,]\d[li]$/u;
+  /(?<![\p{L}\d])(?<!\d[.,])(?![1-9][.,]\d[li](?!\p{L}))-?(?:(?:[lio]*\d[\dlio]*|[lio]|l[lo])[.,][\dlio]{1,3}|\d[lo]\d|\d{2,3}o|l\d\d)(?=(?:m?v(?:olt\p{L}*)?|a(?:mp\p{L}*)?)?(?![\p{L}\d]|[.,]\d))/uy;
 
 /** Takes a figure in which letters were typed for digits: "12.l", "1o.3", "o.4". */
 function scanLookalike(scan: Scan): boolean {
-  const { text, at } = scan;
-  if (/[\p{L}\d]/u.test(text[at - 1] ?? '') || /\d[.,]$/.test(text.slice(at - 2, at))) return false;
-  lookalike.lastIndex = at;
-  const [typed = ''] = lookalike.exec(text) ?? [];
-  if (!/\d/.test(typed) || !/[lio]/.test(typed) || engineSize.test(typed)) return false;
-  const digits = typed.replaceAll('o', '0').replaceAll(/[li]/g, '1').replace(',', '.');
-  const [whole = '', decimals = ''] = digits.replace('-', '').split('.');
-  const likely = { kind: 'number', ...numberOf(whole, decimals, digits.startsWith('-')) } as const;
+  lookalike.lastIndex = scan.at;
+  const [typed = ''] = lookalike.exec(scan.text) ?? [];
+  if (!/\d/.test(typed) || !/[lio]/.test(typed)) return false;
+  const [likely] = tokenise(typed.replaceAll('o', '0').replaceAll(/[li]/g, '1'), '');
+  if (likely?.kind !== 'number') return false;
   scan.tokens.push({ kind: 'malformed', text: typed, likely });
   scan.at += typed.length;
   return true;

@@ -297,7 +297,7 @@ export const deWords: Words = {
     unread: list(`
       ol, o l, überlauf, zeigt nichts, zeigt nichts an, zeigt gar nichts, zeigt gar nichts an, keine anzeige, nichts angezeigt, display leer, display bleibt leer, display ist leer, anzeige leer, anzeige bleibt leer, nichts auf dem display, kein wert, keinen wert, striche, nur striche, springt hin und her, springt rum, schwankt ständig, keine zahl, display schwarz, display dunkel, misst nichts, anzeige dunkel
     `),
-    thousand: ['k', 'kv', 'ka', 'kilo'],
+    thousand: list(`k, kv, ka, kilo, kilometer, kilovolt, kiloampere, kiloamper`),
     display: list(`
       display, anzeige, messgerät, multimeter, voltmeter, gerät
     `),

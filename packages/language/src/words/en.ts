@@ -239,7 +239,9 @@ export const enWords: Words = {
     unread: list(`
       ol, o l, overload, over load, overrange, over range, no reading, no readings, nothing on the display, nothing on the screen, nothing on the meter, display is blank, screen is blank, blank display, blank screen, meter shows nothing, meter reads nothing, doesnt show anything, shows nothing, reads nothing, doesnt read anything, wont read, meter is dead, display stays blank, display is dead, dashes, just dashes, keeps jumping, jumps around, jumping around, wont settle, all over the place, no figure, no number, not showing anything
     `),
-    thousand: ['k', 'kv', 'ka', 'kilo'],
+    thousand: list(
+      `k, kv, ka, kilo, kilometer, kilovolt, kilovolts, kiloamp, kiloamps, kiloampere`,
+    ),
     display: list(`
       display, screen, meter, multimeter, voltmeter, dmm
     `),

@@ -348,7 +348,9 @@ export const esWords: Words = {
     unread: list(`
       ol, sobrecarga, no marca nada, no marca, no sale nada, no aparece nada, no muestra nada, no lee nada, no da nada, la pantalla está en blanco, pantalla en blanco, pantalla apagada, pantalla vacía, no da lectura, sin lectura, rayitas, puras rayas, no se estabiliza, no para de saltar, salta mucho, no sale ningún número, ningún número, guiones, no indica nada, nada en la pantalla, no enciende el tester
     `),
-    thousand: ['k', 'kv', 'ka', 'kilo'],
+    thousand: list(
+      `k, kv, ka, kilo, kilometer, kilovoltio, kilovoltios, kiloamperio, kiloamperios`,
+    ),
     display: list(`
       pantalla, tester, multímetro, polímetro, voltímetro, medidor, display
     `),

@@ -271,7 +271,7 @@ export const frWords: Words = {
     unread: list(`
       ol, o l, n affiche rien, affiche rien, rien ne s affiche, rien s affiche, rien à l écran, rien sur l écran, écran vide, écran noir, écran blanc, écran éteint, ne lit rien, ne montre rien, n indique rien, indique rien, aucune valeur, pas de valeur, aucune lecture, pas de lecture, des tirets, que des tirets, ça saute, n arrête pas de bouger, aucun chiffre, surcharge, hors gamme, dépassement
     `),
-    thousand: ['k', 'kv', 'ka', 'kilo'],
+    thousand: list(`k, kv, ka, kilo, kilometer, kilovolt, kilovolts, kiloampère, kiloampères`),
     display: list(`
       écran, afficheur, multimètre, voltmètre, appareil, affichage
     `),

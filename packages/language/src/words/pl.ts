@@ -374,7 +374,9 @@ export const plWords: Words = {
     unread: list(`
       ol, o l, nic nie pokazuje, nie pokazuje nic, nic nie wyświetla, nie wyświetla nic, nic na wyświetlaczu, pusty wyświetlacz, wyświetlacz pusty, ekran pusty, pusty ekran, nie pokazuje żadnej wartości, brak odczytu, brak wskazania, nie ma odczytu, kreski, same kreski, ciągle skacze, cały czas skacze, nie stabilizuje się, nie ma żadnej liczby, żadnej liczby, nic nie mierzy, nie mierzy, przeciążenie, poza zakresem, miernik nie działa, nie wskazuje nic, nic nie wskazuje
     `),
-    thousand: ['k', 'kv', 'ka', 'kilo'],
+    thousand: list(
+      `k, kv, ka, kilo, kilometer, kilowolt, kilowolty, kilowoltów, kiloamper, kiloampera, kiloamperów`,
+    ),
     display: list(`
       wyświetlacz, wyświetlaczu, ekran, ekranie, miernik, miernika, multimetr, woltomierz
     `),

@@ -131,7 +131,7 @@ export interface FigureWords {
   readonly after: readonly string[];
   /** The meter shows nothing that can be read: `OL`, `nothing on the display`. */
   readonly unread: readonly string[];
-  /** A thousand of a unit, alone or before its name: `k`, `kilo`. */
+  /** A thousand of a unit, alone or before its name: `k`, `kilovolt`. */
   readonly thousand: readonly string[];
   /** What the figures are read off: `display`, `meter`. */
   readonly display: readonly string[];
@@ -181,58 +181,9 @@ export interface FigureWords {
   readonly recovers: readonly string[];
 }
 
-const noFigureWords: FigureWords = {
-  asideBefore: [],
-  asideBehind: [],
-  engine: [],
-  instead: [],
-  settles: [],
-  again: [],
-  unsteady: [],
-  between: [],
-  past: [],
-  present: [],
-  expected: [],
-  felt: [],
-  concludes: [],
-  changes: [],
-  from: [],
-  onto: [],
-  until: [],
-  barely: [],
-  moments: [],
-  after: [],
-  unread: [],
-  thousand: [],
-  display: [],
-  otherMeters: [],
-  label: [],
-  outOf: [],
-  above: [],
-  less: [],
-  oneBefore: [],
-  oneBehind: [],
-  cranking: [],
-  standing: [],
-  vehicle: [],
-  battery: [],
-  worse: [],
-  clock: [],
-  sides: [],
-  difference: [],
-  swapped: [],
-  roughly: [],
-  round: [],
-  ratedAt: [],
-  pair: [],
-  allOff: [],
-  climbs: [],
-  recovers: [],
-};
-
-/** What is said about figures in a language, nothing where it has none of it yet. */
+/** What is said about figures in a language. */
 export function figureWordsOf({ figureWords }: Pick<Words, 'figureWords'>): FigureWords {
-  return figureWords ?? noFigureWords;
+  return figureWords;
 }
 
 /**
@@ -278,8 +229,8 @@ export interface Words {
   readonly vague: readonly string[];
   /** Words that may follow a figure without being a unit. */
   readonly besideFigures: readonly string[];
-  /** What is said about figures; nothing where a language has none of it yet. */
-  readonly figureWords?: FigureWords;
+  /** What is said about figures. */
+  readonly figureWords: FigureWords;
   /** Words that turn round what follows: `not`. */
   readonly negators: readonly string[];
   /** Words that begin what is said anew where there is no comma: `we` of "nobody hurt we are safe". */
