@@ -849,3 +849,90 @@ describe('what is only said by the way is no fact', () => {
     ['ar', 'battery-look', 'منتفخة ويطلع منها بخار', 'battery-look=swollen, interrupt'],
   ]);
 });
+
+describe('a clause of a first message that tells nothing else says what the vehicle does', () => {
+  hold([
+    [
+      'en',
+      null,
+      'lights were left on, now absolutely nothing',
+      'complaint=silent, history=lights-left-on',
+    ],
+    ['de', null, 'Diesel, Schlüssel gedreht, nix', 'complaint=silent, drive=diesel, ignition=key'],
+    [
+      'es',
+      null,
+      'dejé las luces puestas y ahora silencio total',
+      'complaint=silent, history=lights-left-on',
+    ],
+    [
+      'fr',
+      null,
+      'boîte auto, au parking, je tourne la clé, rien de rien',
+      'complaint=silent, ignition=key, place=parking, transmission=automatic',
+    ],
+    [
+      'pl',
+      null,
+      'diesel, stał miesiąc pod blokiem, teraz kompletna cisza',
+      'complaint=silent, drive=diesel, history=parked-long',
+    ],
+    [
+      'ar',
+      null,
+      'ديزل، واقفة بالبيت، ادور المفتاح ولا شي',
+      'complaint=silent, drive=diesel, ignition=key, place=home',
+    ],
+    ['en', null, 'petrol, no tools on me, nothing', 'drive=petrol, kit=none'],
+    ['es', null, 'diésel, iba a cien y se paró solo', 'drive=diesel, when=stopped-while-driving'],
+  ]);
+});
+
+describe('that there are no tools is told beside another answer', () => {
+  hold([
+    ['en', 'place', 'work car park, and not a single tool with me', 'kit=none, place=parking'],
+    ['de', 'place', 'Rastplatz, und leider kein Werkzeug dabei', 'kit=none, place=parking'],
+    ['es', 'place', 'en el arcén y sin ninguna herramienta encima', 'kit=none, place=shoulder'],
+    ['ar', 'place', 'في موقف المول وما عندي اي عدة', 'kit=none, place=parking'],
+    ['de', 'history', 'angelassen hab ich nix, er stand lang', 'history=parked-long'],
+  ]);
+});
+
+describe('what some words surely tell is told beside whatever else is said', () => {
+  hold([
+    [
+      'en',
+      'transmission',
+      'manual, it was jump started by a mate on sunday',
+      'history=jumped-recently, transmission=manual',
+    ],
+    [
+      'de',
+      'terminals',
+      'fest und sauber, die Batterie ist trocken und ohne Risse',
+      'battery-look=sound, terminals=clean-tight',
+    ],
+    [
+      'fr',
+      'terminals',
+      'bien serrées, la batterie est sèche et intacte',
+      'battery-look=sound, terminals=clean-tight',
+    ],
+    [
+      'pl',
+      'terminals',
+      'dokręcone, akumulator suchy i nigdzie nie pęknięty',
+      'battery-look=sound, terminals=clean-tight',
+    ],
+    ['de', 'battery-recharged', '12,7 nach drei Stunden Ruhe', 'battery-recharged=12.7 V'],
+    ['pl', 'battery-recharged', 'ładowałem całą noc, teraz 12,6', 'battery-recharged=12.6 V'],
+    ['fr', 'relay-feed', "12 volts, et y a de l'acide qui coule partout", 'interrupt'],
+  ]);
+});
+
+describe('what is no kit at hand is not told beside an answer', () => {
+  hold([
+    ['es', 'drop-positive', '180 mV entre borne + y perno del arrancador', 'drop-positive=180 mV'],
+    ['ar', 'battery-rest', 'هاي شاحنة بطاريتين، طلع 24.8', '24 V vehicle, battery-rest=24.8 V'],
+  ]);
+});

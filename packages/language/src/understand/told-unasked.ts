@@ -56,9 +56,13 @@ export function allTold(
       const named = namedAnswer([clause], { inHand, lexicon });
       return named?.check === check && !('value' in value) && value.includes(named.value[0]);
     });
+  const isReading = inHand?.check.form.kind === 'reading';
   if (inHand !== undefined)
     return clauses.filter((one) => {
       if (one.check === inHand.id) return true;
+      // Beside a figure the bolt of a starter is no booster: kit is told where somebody has it.
+      if (isReading && isOfKit(lexicon.checks.get(one.check)) && withKit([one], turn).length === 0)
+        return false;
       return !isOfThing(inHand, lexicon.checks.get(one.check)) && (isNamed(one) || isSaid(one));
     });
   const wholly = turn.clauses.flatMap((clause) => saidWholly(clause, lexicon) ?? []);
