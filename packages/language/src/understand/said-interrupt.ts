@@ -264,15 +264,9 @@ function isSaidAlone(phrase: InterruptPhrase, interrupt: string, heard: Heard): 
  * How much the text as a whole says that the vehicle starts, 0 to 1: not that it does at times, with
  * help, or that somebody tries.
  */
-function soundsStarted(turn: Turn): number {
-  const { lexicon } = turn.listener;
-  // What came by itself is told in a clause of its own: "forget it, it just started".
-  const clauses = isUntried(turn) ? turn.clauses.map((clause) => hearTokens(clause, lexicon)) : [];
-  const shares = [turn.heard, ...clauses].map((heard) => {
-    const { interrupt, share } = lexicon.alarmed()(heard);
-    return interrupt === startsNow ? share : 0;
-  });
-  return Math.max(...shares);
+function soundsStarted({ heard, listener: { lexicon } }: Turn): number {
+  const { interrupt, share } = lexicon.alarmed()(heard);
+  return interrupt === startsNow ? share : 0;
 }
 
 /**
