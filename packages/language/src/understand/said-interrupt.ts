@@ -78,8 +78,8 @@ function readOneOf(possible: readonly string[], turn: Turn): Understood | undefi
     isCalm && isPlain && lexicon.interrupts.some((one) => isSaidAlone(one, interrupt, heard));
   if (isCalm && !isWhole && starts < (isPlain ? leastPlain : leastStarted)) return undefined;
   // What only sounds like an interrupt is the talk that it is word for word, or more surely.
-  if (!isPlain && (findTalk(turn, lexicon, plainTalk) !== undefined || isRatherTalk(turn)))
-    return undefined;
+  if (!isPlain && findTalk(turn, lexicon, plainTalk) !== undefined) return undefined;
+  if (isRatherTalk(turn, isPlain ? hardlyAlarmed : 1)) return undefined;
   const raised: Input = { type: 'interrupt', interrupt };
   const check = optionsInHand(turn);
   if (check === undefined) {
@@ -182,13 +182,16 @@ function triedToStart(turn: Turn): boolean {
 /** The answer that it starts by what was tried. */
 const startsAnswer = 'starts';
 
-/** Talk as sure as this is no danger that a part of it sounds like. */
-const sureTalk = 0.9;
+/**
+ * Talk as sure as this is no danger that a part of it sounds like, or that it has the words of and
+ * hardly sounds like: "I'm alone and can't see the back".
+ */
+const [sureTalk, hardlyAlarmed] = [0.9, 0.5];
 
-function isRatherTalk({ heard, listener: { lexicon } }: Turn): boolean {
+function isRatherTalk({ heard, listener: { lexicon } }: Turn, mostAlarmed: number): boolean {
   if (!lexicon.isHeard) return false;
   const { share } = lexicon.talkHeard()(heard);
-  return share >= sureTalk && lexicon.alarmed()(heard).share < share;
+  return share >= sureTalk && lexicon.alarmed()(heard).share < Math.min(share, mostAlarmed);
 }
 
 /**
@@ -261,15 +264,9 @@ function isSaidAlone(phrase: InterruptPhrase, interrupt: string, heard: Heard): 
  * How much the text as a whole says that the vehicle starts, 0 to 1: not that it does at times, with
  * help, or that somebody tries.
  */
-function soundsStarted(turn: Turn): number {
-  const { lexicon } = turn.listener;
-  // What came by itself is told in a clause of its own: "forget it, it just started".
-  const clauses = isUntried(turn) ? turn.clauses.map((clause) => hearTokens(clause, lexicon)) : [];
-  const shares = [turn.heard, ...clauses].map((heard) => {
-    const { interrupt, share } = lexicon.alarmed()(heard);
-    return interrupt === startsNow ? share : 0;
-  });
-  return Math.max(...shares);
+function soundsStarted({ heard, listener: { lexicon } }: Turn): number {
+  const { interrupt, share } = lexicon.alarmed()(heard);
+  return interrupt === startsNow ? share : 0;
 }
 
 /**

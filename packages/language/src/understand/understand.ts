@@ -170,7 +170,7 @@ function turnOf(given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>): 
 function readStarted(turn: Turn): Understood | undefined {
   const { tokens, hearing, listener } = turn;
   const { exclaims = [], untried = [] } = listener.lexicon.words;
-  if (exclaims.length === 0 || !hearing.interrupts.includes(startsNow)) return undefined;
+  if (!hearing.interrupts.includes(startsNow)) return undefined;
   const rest = withoutPhrases(tokens, [...exclaims, ...untried]);
   if (rest.length === tokens.length || rest.every(({ kind }) => kind === 'mark')) return undefined;
   const understood = readInterrupt(
