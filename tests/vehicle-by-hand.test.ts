@@ -1,0 +1,130 @@
+/**
+ * Readings of the vehicle that are told by hand: the case that they make, and what it says of the
+ * part that came out of it.
+ */
+import { caseByHand, proofGrounds, vehicleProof, type SoldPart } from '@keyturn/core';
+import { decodeFindings, encodeFindings, replayFindings } from '@keyturn/sheets';
+import { describe, expect, test } from 'vitest';
+import { noStart } from './support/no-start.ts';
+
+const { chart } = noStart;
+const opening = { id: 'v1', at: '2026-03-01T08:00:00.000Z' };
+
+/** What the shop knows of the vehicle that the part was sold for. */
+const car = { nominal: 12, fuel: 'petrol' };
+
+type Readings = Readonly<Record<string, number>>;
+
+function told(readings: Readings, claim: string | undefined, part: SoldPart, vehicle = car) {
+  return caseByHand(chart, opening, {
+    part,
+    claim,
+    vehicle,
+    readings: Object.entries(readings).map(([check, value]) => ({
+      check,
+      value: { value, unit: check === 'crank-current' ? 'A' : 'V', resolution: 0.01 },
+    })),
+  });
+}
+
+function says(readings: Readings, claim: string | undefined, part: SoldPart = 'starter') {
+  const { state } = told(readings, claim, part).case;
+  const proof = vehicleProof(chart.flow, state, part);
+  return { proof, ...proofGrounds(chart.flow, state, part) };
+}
+
+/** Battery, both sides and the signal are good. */
+const good = {
+  'battery-rest': 12.75,
+  'battery-crank': 10.9,
+  'drop-positive': 0.15,
+  'drop-ground': 0.1,
+  'control-signal': 11,
+};
+
+const without = (check: string): Readings =>
+  Object.fromEntries(Object.entries(good).filter(([one]) => one !== check));
+
+describe('readings of a vehicle told by hand', () => {
+  test('speak against a starter where all that feeds it is good, and it does not crank or is slow', () => {
+    expect(says(good, 'no-crank')).toEqual({ proof: 'against-part', elsewhere: [], lacking: [] });
+    expect(says(without('control-signal'), 'slow-crank').proof).toBe('against-part');
+    // With the current that was measured its limit is known.
+    const withCurrent = { ...good, 'drop-positive': 0.35, 'crank-current': 300 };
+    expect(says(withCurrent, 'slow-crank').proof).toBe('against-part');
+  });
+
+  test.each<[string, Readings, string | undefined, readonly string[]]>([
+    [
+      'only what was read while cranking',
+      { 'battery-crank': 10.9, 'drop-positive': 0.15 },
+      'slow-crank',
+      ['drop-ground', 'battery-rest'],
+    ],
+    ['no start signal', without('control-signal'), 'no-crank', ['control-signal']],
+    [
+      'a battery too close to call',
+      { ...good, 'battery-rest': 12.5 },
+      'slow-crank',
+      ['battery-rest'],
+    ],
+    [
+      'a loss that is too close to call without the current',
+      { ...good, 'drop-positive': 0.35 },
+      'slow-crank',
+      ['drop-positive'],
+    ],
+    [
+      'a battery that gives way',
+      { ...good, 'battery-crank': 8.9 },
+      'slow-crank',
+      ['battery-crank'],
+    ],
+    ['a noise', good, 'noise', ['complaint']],
+    ['nothing that the customer said', good, undefined, ['complaint']],
+  ])('say with %s what it takes still', (_, readings, claim, lacking) => {
+    expect(says(readings, claim)).toEqual({ proof: 'incomplete', elsewhere: [], lacking });
+  });
+
+  test.each<[string, Readings, readonly string[]]>([
+    ['a bad plus side', { 'drop-positive': 3 }, ['drop-positive']],
+    ['an empty battery', { 'battery-rest': 11.4 }, ['battery-rest']],
+    ['no start signal', { ...good, 'control-signal': 0.1 }, ['control-signal']],
+    [
+      'both sides bad',
+      { ...good, 'drop-positive': 3, 'drop-ground': 2.9 },
+      ['drop-positive', 'drop-ground'],
+    ],
+  ])('point elsewhere with %s, by that', (_, readings, elsewhere) => {
+    expect(says(readings, 'no-crank')).toMatchObject({ proof: 'points-elsewhere', elsewhere });
+  });
+
+  test('tell of a battery only whether it is charged', () => {
+    expect(says({ charging: 12.4 }, 'goes-flat', 'battery')).toMatchObject({
+      proof: 'points-elsewhere',
+      elsewhere: ['charging'],
+    });
+    const right = { proof: 'incomplete', elsewhere: [], lacking: [] };
+    expect(says({ charging: 14.3 }, 'goes-flat', 'battery')).toEqual(right);
+  });
+
+  test('make a case whose code says the same', () => {
+    const { case: kase } = told(good, 'no-crank', 'starter');
+    const code = encodeFindings(chart.flow, kase);
+    const again = replayFindings(chart, decodeFindings([chart.flow], code)).case;
+    expect(again.state.answers).toEqual(kase.state.answers);
+    expect(vehicleProof(chart.flow, again.state, 'starter')).toBe('against-part');
+  });
+
+  test('go by the volts of the part, and what no meter shows there is refused', () => {
+    const truck = { ...good, 'battery-rest': 25.5, 'battery-crank': 21.8, 'control-signal': 22 };
+    const { state } = told(truck, 'no-crank', 'starter', {
+      nominal: 24,
+      fuel: 'diesel',
+    }).case;
+    expect(vehicleProof(chart.flow, state, 'starter')).toBe('against-part');
+    const { case: kase, messages } = told({ ...good, 'battery-crank': 109 }, 'no-crank', 'starter');
+    expect(messages).toMatchObject([{ kind: 'refused', check: 'battery-crank' }]);
+    expect(kase.state.answers).toEqual({});
+  });
+});
