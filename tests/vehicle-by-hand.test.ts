@@ -2,9 +2,11 @@
  * Readings of the vehicle that are told by hand: the case that they make, and what it says of the
  * part that came out of it.
  */
-import { caseByHand, proofGrounds, vehicleProof, type SoldPart } from '@keyturn/core';
+import { caseByHand, flowByHand, proofGrounds, vehicleProof, type SoldPart } from '@keyturn/core';
+import { createSpeaker, readingsSaid, textsByHand, type VehicleListener } from '@keyturn/language';
 import { decodeFindings, encodeFindings, replayFindings } from '@keyturn/sheets';
 import { describe, expect, test } from 'vitest';
+import { shippedTexts } from '@keyturn/terminal';
 import { noStart } from './support/no-start.ts';
 
 const { chart } = noStart;
@@ -12,6 +14,12 @@ const opening = { id: 'v1', at: '2026-03-01T08:00:00.000Z' };
 
 /** What the shop knows of the vehicle that the part was sold for. */
 const car = { nominal: 12, fuel: 'petrol' };
+
+function listenerIn(locale: string): VehicleListener {
+  const flow = flowByHand(chart.flow);
+  const flowTexts = textsByHand(flow, shippedTexts('no-start', locale));
+  return { flow, speaker: createSpeaker({ locale, flowTexts, checks: flow.checks }) };
+}
 
 type Readings = Readonly<Record<string, number>>;
 
@@ -126,5 +134,49 @@ describe('readings of a vehicle told by hand', () => {
     const { case: kase, messages } = told({ ...good, 'battery-crank': 109 }, 'no-crank', 'starter');
     expect(messages).toMatchObject([{ kind: 'refused', check: 'battery-crank' }]);
     expect(kase.state.answers).toEqual({});
+  });
+});
+
+describe('a text with readings of a vehicle', () => {
+  const heard = (text: string, locale = 'en', part: SoldPart = 'starter') => {
+    const said = readingsSaid(text, listenerIn(locale), { part, nominal: 12 });
+    if (said?.type !== 'readings') return said?.type;
+    const readings = said.readings.map(({ check, value }) =>
+      'value' in value ? `${check} ${String(value.value)} ${value.unit}` : check,
+    );
+    return [...readings, ...said.left.map((one) => `left: ${one.said}`)].join(', ');
+  };
+
+  test.each([
+    ['10.9 cranking, 0.3 on the plus side', 'battery-crank 10.9 V, drop-positive 0.3 V'],
+    [
+      '10.9 V at the battery while cranking and 0.3 V on the positive side',
+      'battery-crank 10.9 V, drop-positive 0.3 V',
+    ],
+    ['battery 12.6, cranking 10.9', 'battery-rest 12.6 V, battery-crank 10.9 V'],
+    ['300 mV on the plus side', 'drop-positive 300 mV'],
+    ['10.9 V cranking and it clicks once', 'battery-crank 10.9 V, left: it clicks once'],
+  ])('“%s” is heard by the flow of vehicles', (text, readings) => {
+    expect(heard(text)).toBe(readings);
+  });
+
+  test.each([
+    ['es', '10,9 al arrancar, 0,3 en el lado positivo'],
+    ['de', '10,9 beim Starten, 0,3 auf der Plusseite'],
+    ['fr', '10,9 au démarrage, 0,3 côté plus'],
+    ['pl', '10,9 przy rozruchu, 0,3 po stronie plusa'],
+    ['ar', '10.9 أثناء التشغيل، 0.3 جهة الموجب'],
+  ])('is heard in %s', (locale, text) => {
+    expect(heard(text, locale)).toBe('battery-crank 10.9 V, drop-positive 0.3 V');
+  });
+
+  test('a figure that stands alone, or that no meter shows there, is asked back', () => {
+    expect(heard('10.9')).toBe('unclear');
+    expect(heard('124 cranking')).toBe('unclear');
+  });
+
+  test('without a figure there are none, and of a battery only how it is charged', () => {
+    expect(heard('all else good')).toBeUndefined();
+    expect(heard('14.3 charging', 'en', 'battery')).toBe('charging 14.3 V');
   });
 });

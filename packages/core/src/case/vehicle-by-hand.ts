@@ -2,6 +2,7 @@
  * What was measured on a vehicle and is told by hand: the no-start case that it makes.
  */
 import type { Chart } from '../chart/compile.ts';
+import type { Flow } from '../flow/flow.ts';
 import type { SoldPart } from '../policy/policy.ts';
 import type { AnswerInput, Input } from './input.ts';
 import { isAfterVerdict } from './interpret.ts';
@@ -18,9 +19,21 @@ export interface ToldByHand {
   readonly readings: readonly AnswerInput[];
 }
 
-/** The readings that are asked for by hand, in the order of their fields. */
-export function readingsByHand({ flow }: Pick<Chart, 'flow'>, part: SoldPart): readonly string[] {
-  return flow.parts[part]?.byHand.readings ?? [];
+/** Of the flow of vehicles' cases as much as a page needs that asks for readings by hand. */
+export interface FlowByHand {
+  readonly id: string;
+  readonly checks: Flow['checks'];
+  /** The readings of each part, in the order of their fields. */
+  readonly readings: Readonly<Record<SoldPart, readonly string[]>>;
+}
+
+/** Takes out of a flow what asks for readings by hand. */
+export function flowByHand({ id, parts, checks }: Flow): FlowByHand {
+  const of = (part: SoldPart): readonly string[] => parts[part]?.byHand.readings ?? [];
+  const readings = { starter: of('starter'), battery: of('battery') };
+  const asked = Object.values(readings).flat();
+  const kept = Object.entries(checks).filter(([check]) => asked.includes(check));
+  return { id, checks: Object.fromEntries(kept), readings };
 }
 
 /**

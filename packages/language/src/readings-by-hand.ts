@@ -1,0 +1,107 @@
+/**
+ * What somebody types who measured on a vehicle, where a part of it comes back: the readings in it.
+ */
+import type { AnswerInput, FlowByHand, SoldPart } from '@keyturn/core';
+import type { FlowTexts } from './flow-texts.ts';
+import type { Speaker } from './speaker.ts';
+import type { LeftPart } from './understand/told-each.ts';
+import type { Hearing, Understood } from './understand/understood.ts';
+
+/** Who hears them: the flow of vehicles' cases, and a speaker of it. */
+export interface VehicleListener {
+  readonly flow: FlowByHand;
+  readonly speaker: Speaker;
+}
+
+/** The readings that a text tells; or why a figure in it is none of them. */
+export type ReadingsSaid =
+  | {
+      readonly type: 'readings';
+      readonly readings: readonly AnswerInput[];
+      /** The parts of the text that tell no reading. */
+      readonly left: readonly LeftPart[];
+    }
+  | {
+      readonly type: 'unclear';
+      readonly unclear: Exclude<Understood, { type: 'input' | 'language' }>;
+    };
+
+/**
+ * The texts of the flow of vehicles' cases as far as readings by hand need them: those of the
+ * readings, and of everything else that is measured its name.
+ */
+export function textsByHand({ checks }: Pick<FlowByHand, 'checks'>, texts: FlowTexts): FlowTexts {
+  const of = ([id, check]: [string, FlowTexts['checks'][string]]) =>
+    [id, Object.hasOwn(checks, id) ? check : { name: check.name }] as const;
+  return {
+    name: texts.name,
+    opening: texts.opening,
+    checks: Object.fromEntries(Object.entries(texts.checks).map(of)),
+    ...(texts.lamp === undefined ? {} : { lamp: texts.lamp }),
+    kit: texts.kit,
+    probes: texts.probes,
+    stages: {},
+    cautions: {},
+    stops: {},
+    interrupts: {},
+    faults: {},
+    roots: {},
+    remedies: {},
+    send: {},
+  };
+}
+
+/** What a check is heard with that is asked for by hand; `check`: the one whose field it is. */
+export function hearingByHand(
+  { flow }: Pick<VehicleListener, 'flow'>,
+  {
+    part,
+    nominal,
+    check = null,
+  }: { readonly part: SoldPart; readonly nominal: 12 | 24; readonly check?: string | null },
+): Hearing {
+  const ofPart = Object.entries(flow.checks).filter(([id]) => flow.readings[part].includes(id));
+  return {
+    awaiting: 'answer',
+    check,
+    checks: Object.fromEntries(ofPart),
+    interrupts: [],
+    answered: [],
+    kit: [],
+    nominal,
+    lamp: false,
+  };
+}
+
+/** Hears the readings in a text; undefined where there is no figure in it. Pure; never throws. */
+export function readingsSaid(
+  text: string,
+  listener: VehicleListener,
+  told: { readonly part: SoldPart; readonly nominal: 12 | 24 },
+): ReadingsSaid | undefined {
+  if (!/\p{Nd}/u.test(text)) return undefined;
+  const { speaker } = listener;
+  const hearing = hearingByHand(listener, told);
+  const whole = speaker.understand(text, hearing);
+  const each = speaker.understandEach(text, hearing);
+  const readings = whole.type === 'input' ? whole.inputs.flatMap(readingsIn) : [];
+  if (readings.length > 0) {
+    const isSame = JSON.stringify(each?.answers) === JSON.stringify(readings);
+    return { type: 'readings', readings, left: isSame ? (each?.left ?? []) : [] };
+  }
+  const parts = (each?.answers ?? []).filter(isReading);
+  if (each !== undefined && parts.length > 0) {
+    return { type: 'readings', readings: parts, left: each.left };
+  }
+  return whole.type === 'input' || whole.type === 'language'
+    ? undefined
+    : { type: 'unclear', unclear: whole };
+}
+
+function readingsIn(input: object): readonly AnswerInput[] {
+  return 'answers' in input ? (input.answers as readonly AnswerInput[]).filter(isReading) : [];
+}
+
+function isReading({ value }: AnswerInput): boolean {
+  return 'value' in value;
+}
