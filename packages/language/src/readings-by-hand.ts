@@ -1,9 +1,17 @@
 /**
  * What somebody types who measured on a vehicle, where a part of it comes back: the readings in it.
  */
-import type { AnswerInput, FlowByHand, SoldPart } from '@keyturn/core';
+import type {
+  AnswerInput,
+  FlowByHand,
+  ProofGrounds,
+  ReadingMessage,
+  SoldPart,
+  VehicleProof,
+} from '@keyturn/core';
 import type { FlowTexts } from './flow-texts.ts';
 import type { Speaker } from './speaker.ts';
+import type { Teller } from './teller.ts';
 import type { LeftPart } from './understand/told-each.ts';
 import type { Hearing, Understood } from './understand/understood.ts';
 
@@ -105,3 +113,46 @@ function readingsIn(input: object): readonly AnswerInput[] {
 function isReading({ value }: AnswerInput): boolean {
   return 'value' in value;
 }
+
+/** What readings of a vehicle say of a part, and why. */
+export interface JudgedReadings {
+  readonly part: SoldPart;
+  readonly proof: VehicleProof;
+  readonly grounds: ProofGrounds;
+  /** The readings, as their case tells them. */
+  readonly readings: readonly ReadingMessage[];
+}
+
+/** Why they say it, a sentence or two a line. `teller` is that of the flow of vehicles' cases. */
+export function sayGrounds(
+  teller: Teller,
+  { part, proof, grounds, readings }: JudgedReadings,
+): readonly string[] {
+  const { elsewhere, lacking } = grounds;
+  const told = (check: string): readonly string[] =>
+    teller
+      .render(readings.filter((one) => one.check === check))
+      .flatMap((one) => ('text' in one ? [`${teller.checkName(check)}: ${one.text}`] : []));
+  switch (proof) {
+    case 'against-part':
+      return [];
+    case 'points-elsewhere':
+      return elsewhere.flatMap(told).map((what) => teller.vehicle('elsewhere', { what }));
+    case 'incomplete': {
+      if (part === 'battery') return [teller.vehicle('charging')];
+      const isRead = (check: string): boolean => readings.some((one) => one.check === check);
+      const missing = lacking.filter((check) => !isRead(check) && check !== complaint);
+      const names = missing.map(teller.checkName);
+      return [
+        ...lacking.flatMap(told).map((what) => teller.vehicle('notGood', { what })),
+        ...(names.length === 0
+          ? []
+          : [teller.vehicle('missing', { what: teller.figures.listAll(names) })]),
+        ...(lacking.includes(complaint) ? [teller.vehicle('claim')] : []),
+      ];
+    }
+  }
+}
+
+/** What the vehicle does is not read by a meter: the customer says it of the part. */
+const complaint = 'complaint';

@@ -6,6 +6,7 @@ import type { Laid, Turned } from '../engine/engine.ts';
 import type { KnownPart } from './return/opening.ts';
 import type { CounterReturn } from './return/counter-return.ts';
 import type { Lying } from './in-hand.ts';
+import type { CounterEvidence } from './vehicle/counter-evidence.ts';
 import type { Hand, InHand } from './view/shown.ts';
 
 /** The work on the return in hand. */
@@ -22,7 +23,7 @@ export interface ReturnWork {
   /** What the clerk holds beside it. */
   readonly hand: Hand;
   /** The case of the vehicle. */
-  readonly evidence: { readonly offer: (text: string) => Promise<void> };
+  readonly evidence: Pick<CounterEvidence, 'offer' | 'offerByHand' | 'told' | 'typeReadings'>;
   readonly choose: (id: string, notice?: string) => Promise<void>;
   /** What is typed into the line. */
   readonly entry: { readonly enter: (text: string, how: 'typed') => Promise<void> };

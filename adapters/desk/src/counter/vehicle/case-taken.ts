@@ -5,6 +5,9 @@ import { soldNotBefore, type Flow, type Input } from '@keyturn/core';
 import { answering } from '../../engine/engine.ts';
 import type { CounterReturn, VehicleCase } from '../return/counter-return.ts';
 
+/** The check that the case of the vehicle answers. */
+export const proofCheck = 'vehicle-proof';
+
 /** What is kept with the return, and what its case is told. */
 export interface CaseTaken {
   readonly change: Partial<CounterReturn>;
@@ -22,7 +25,7 @@ export function caseTaken(flow: Flow, offered: VehicleCase, back: CounterReturn)
     code.length > 500 ? [] : [{ type: 'context', set: { case: code } }];
   return {
     change: { vehicle: offered },
-    inputs: [...told, answering(back.sitting.case, 'vehicle-proof', [proof[back.part]])],
+    inputs: [...told, answering(back.sitting.case, proofCheck, [proof[back.part]])],
   };
 }
 
@@ -43,7 +46,7 @@ export function olderCase(
   return {
     sold,
     change: { vehicle: null, diagnosis: boughtOn(vehicle) },
-    inputs: [answering(back.sitting.case, 'vehicle-proof', ['incomplete'])],
+    inputs: [answering(back.sitting.case, proofCheck, ['incomplete'])],
   };
 }
 
