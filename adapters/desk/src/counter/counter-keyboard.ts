@@ -108,7 +108,11 @@ export class CounterKeyboard {
       return;
     }
     const isEmpty = field instanceof HTMLInputElement && field.value.trim() === '';
-    const next = isEmpty ? undefined : this.#figureFields.find(({ value }) => value.trim() === '');
+    const fields = this.#figureFields;
+    // What was gone past was not read on the vehicle, and is not asked for again.
+    const { byHand } = this.#setup.work.hand;
+    const open = byHand ? fields.slice(fields.findIndex((one) => one === field) + 1) : fields;
+    const next = isEmpty ? undefined : open.find(({ value }) => value.trim() === '');
     if (next === undefined) await this.takeFigures();
     else {
       next.focus();
