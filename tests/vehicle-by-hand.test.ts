@@ -2,7 +2,14 @@
  * Readings of the vehicle that are told by hand: the case that they make, and what it says of the
  * part that came out of it.
  */
-import { caseByHand, flowByHand, proofGrounds, vehicleProof, type SoldPart } from '@keyturn/core';
+import {
+  caseByHand,
+  flowByHand,
+  proofGrounds,
+  vehicleProof,
+  type Input,
+  type SoldPart,
+} from '@keyturn/core';
 import { createSpeaker, readingsSaid, textsByHand, type VehicleListener } from '@keyturn/language';
 import { decodeFindings, encodeFindings, replayFindings } from '@keyturn/sheets';
 import { describe, expect, test } from 'vitest';
@@ -139,7 +146,8 @@ describe('readings of a vehicle told by hand', () => {
 
 describe('a text with readings of a vehicle', () => {
   const heard = (text: string, locale = 'en', part: SoldPart = 'starter') => {
-    const said = readingsSaid(text, listenerIn(locale), { part, nominal: 12 });
+    const meant = { type: 'unclear', code: 'not-understood', given: text, possible: [] } as const;
+    const said = readingsSaid(text, listenerIn(locale), { part, nominal: 12, meant });
     if (said?.type !== 'readings') return said?.type;
     const readings = said.readings.map(({ check, value }) =>
       'value' in value ? `${check} ${String(value.value)} ${value.unit}` : check,
@@ -173,6 +181,18 @@ describe('a text with readings of a vehicle', () => {
   test('a figure that stands alone, or that no meter shows there, is asked back', () => {
     expect(heard('10.9')).toBe('unclear');
     expect(heard('124 cranking')).toBe('unclear');
+  });
+
+  test('a danger and a correction come before them', () => {
+    const of = (input: Input) =>
+      readingsSaid('10.9 cranking', listenerIn('en'), {
+        part: 'starter',
+        nominal: 12,
+        meant: { type: 'input', inputs: [input] },
+      });
+    expect(of({ type: 'interrupt', interrupt: 'smoke' })).toBeUndefined();
+    const claim = { check: 'claim', value: ['noise'] };
+    expect(of({ type: 'correction', answers: [claim] })).toBeUndefined();
   });
 
   test('without a figure there are none, and of a battery only how it is charged', () => {

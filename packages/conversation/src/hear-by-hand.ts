@@ -34,7 +34,7 @@ export function hearsByHand(
     const { chart, speaker } = vehicle;
     const { context, answers } = kase.state;
     const nominal = context['part.nominal'] === 24 ? 24 : 12;
-    const said = readingsSaid(line, vehicle, { part, nominal });
+    const said = readingsSaid(line, vehicle, { part, nominal, meant: understood });
     if (said === undefined) return undefined;
     if (said.type === 'unclear') {
       const asked = speaker.askBack(said.unclear);

@@ -14,7 +14,7 @@ import {
   type Input,
   type Message,
 } from '@keyturn/core';
-import { dangersIn, type Offer, type Speaker, type Understood } from '@keyturn/language';
+import type { Offer, Speaker, Understood } from '@keyturn/language';
 
 /** Where a dialogue stands. */
 export interface Standing {
@@ -80,9 +80,7 @@ export function hearLine(
   const byKey = asksOfDanger(standing) ? undefined : keyInput(kase, line.trim());
   if (byKey !== undefined) return take([byKey]);
   const understood = speaker.understand(line, expected(chart, kase, at));
-  const byHand = isPlainTelling(understood)
-    ? listener.byHand?.(chart, kase, { at, line, understood })
-    : undefined;
+  const byHand = listener.byHand?.(chart, kase, { at, line, understood });
   if (byHand !== undefined) {
     const { inputs, notices } = byHand;
     const told =
@@ -99,14 +97,6 @@ export function hearLine(
     return { ...untouched, messages: repeat(chart, kase), language: understood.locale };
   const offers = understood.type === 'offers' ? understood.offers : [];
   return { ...untouched, offers, messages: [], unclear: understood };
-}
-
-/** False for a danger and for a correction, which come before readings of the vehicle. */
-function isPlainTelling(understood: Understood): boolean {
-  if (dangersIn(understood).length > 0) return false;
-  return (
-    understood.type !== 'input' || understood.inputs.every(({ type }) => type !== 'correction')
-  );
 }
 
 /** True where a danger is asked about, which comes before the question that stands. */

@@ -33,8 +33,6 @@ export type {
 } from './understand/understood.ts';
 export type { LeftPart, ToldEach } from './understand/told-each.ts';
 
-export { dangersIn } from './understand/understand.ts';
-
 /** The texts of a flow. */
 export type {
   AnswerTexts,

@@ -13,6 +13,7 @@ import type { FlowTexts } from './flow-texts.ts';
 import type { Speaker } from './speaker.ts';
 import type { Teller } from './teller.ts';
 import type { LeftPart } from './understand/told-each.ts';
+import { dangersIn } from './understand/understand.ts';
 import type { Hearing, Understood } from './understand/understood.ts';
 
 /** Who hears them: the flow of vehicles' cases, and a speaker of it. */
@@ -81,13 +82,24 @@ export function hearingByHand(
   };
 }
 
-/** Hears the readings in a text; undefined where there is no figure in it. Pure; never throws. */
+/** What is known where a text is heard for readings. */
+export interface ToldBeside {
+  readonly part: SoldPart;
+  readonly nominal: 12 | 24;
+  /** What the text means to the return itself: a danger and a correction come before readings. */
+  readonly meant: Understood;
+}
+
+/**
+ * Hears the readings in a text; undefined where there is no figure in it, or it tells another thing.
+ * Pure; never throws.
+ */
 export function readingsSaid(
   text: string,
   listener: VehicleListener,
-  told: { readonly part: SoldPart; readonly nominal: 12 | 24 },
+  told: ToldBeside,
 ): ReadingsSaid | undefined {
-  if (!/\p{Nd}/u.test(text)) return undefined;
+  if (!/\p{Nd}/u.test(text) || isOther(told.meant)) return undefined;
   const { speaker } = listener;
   const hearing = hearingByHand(listener, told);
   const whole = speaker.understand(text, hearing);
@@ -104,6 +116,11 @@ export function readingsSaid(
   return whole.type === 'input' || whole.type === 'language'
     ? undefined
     : { type: 'unclear', unclear: whole };
+}
+
+function isOther(meant: Understood): boolean {
+  if (dangersIn(meant).length > 0) return true;
+  return meant.type === 'input' && meant.inputs.some(({ type }) => type === 'correction');
 }
 
 function readingsIn(input: object): readonly AnswerInput[] {

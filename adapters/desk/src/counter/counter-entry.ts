@@ -222,7 +222,8 @@ export class CounterEntry {
     if (back === undefined) return undefined;
     const position = positionOf(back.sitting.case);
     const asked = hand.asking ?? ('check' in position ? position.check : '');
-    return asked === proofCheck ? this.#engine.readings(line, evidence.told(back)) : undefined;
+    if (asked !== proofCheck) return undefined;
+    return this.#engine.readings(back.sitting, { ...evidence.told(back), line });
   }
 
   #sayUnclear(unclear: Extract<ReadingsSaid, { type: 'unclear' }>['unclear']): void {

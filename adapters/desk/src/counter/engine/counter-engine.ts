@@ -93,10 +93,10 @@ export interface CounterEngine {
   readonly readCase: (text: string) => Promise<VehicleReading>;
   /** What was measured on the vehicle, as it is typed by hand; nothing is taken. */
   readonly measured: (told: TypedByHand) => Promise<Measured>;
-  /** The readings of the vehicle in a line; undefined where there is no figure in it. */
+  /** The readings of the vehicle in a line; undefined where it tells none. Nothing is taken. */
   readonly readings: (
-    line: string,
-    told: Pick<TypedByHand, 'locale' | 'part' | 'vehicle'>,
+    sitting: Sitting,
+    given: Pick<TypedByHand, 'at' | 'locale' | 'part' | 'vehicle'> & { readonly line: string },
   ) => Promise<ReadingsSaid | undefined>;
   /** The return slip of a return, in the language of a BCP 47 tag. */
   readonly slip: (
@@ -188,8 +188,12 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
     },
     readCase: async (text) => readVehicleCase(await noStart(), text),
     measured: async (told) => measuredByHand(await noStart(), await listenerIn(told.locale), told),
-    readings: async (line, { locale, part, vehicle: { nominal = 12 } }) =>
-      readingsSaid(line, await listenerIn(locale), { part, nominal }),
+    readings: async (sitting, { at, line, locale, part, vehicle: { nominal = 12 } }) => {
+      const flow = sitting.case.flow.id;
+      const speaker = await speakerFor(flow, locale);
+      const meant = speaker.understand(line, expected(chartOf(flow), sitting.case, at));
+      return readingsSaid(line, await listenerIn(locale), { part, nominal, meant });
+    },
     slip: async ({ case: kase }, { locale, ...given }) => {
       const speaker = await speakerFor(kase.flow.id, locale);
       return returnSlip({ chart: chartOf(kase.flow.id), case: kase, speaker, ...given });

@@ -40,8 +40,7 @@ export function olderCase(
   back: CounterReturn,
 ): (CaseTaken & { readonly sold: string }) | undefined {
   const { vehicle } = back;
-  const sold =
-    vehicle === null ? undefined : soldAfter(flow, vehicle, back);
+  const sold = vehicle === null ? undefined : soldAfter(flow, vehicle, back);
   if (vehicle === null || sold === undefined) return undefined;
   return {
     sold,
