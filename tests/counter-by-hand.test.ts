@@ -73,7 +73,7 @@ atCounter('the vehicle by hand at the counter', ({ practising }) => {
     await eventually(async () => {
       expect(await plain(inside(page, '.slip-title'))).toBe('We take it back');
     });
-    expect(await slipOn(page)).toContain('What the vehicle says: all else good');
+    expect(await slipOn(page)).toContain('What the vehicle says\nall else good');
   });
 
   test('what they say is told with why, and what it takes still, before anything is taken', async () => {

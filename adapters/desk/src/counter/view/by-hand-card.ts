@@ -23,7 +23,8 @@ export function byHandCard(shown: Shown, inHand: InHand): TemplateResult {
   const asked = { ...inHand, ...inHand.vehicle };
   return html`${sentence('', words.byHandAsk)}
     <p class="hint">${fill(words.byHandHint, { key: keyOf.cannot })}</p>
-    ${figures(shown, asked, readingsAsked(inHand))} ${leaveKey(shown)}`;
+    <div class="by-hand">${figures(shown, asked, readingsAsked(inHand))}</div>
+    ${leaveKey(shown)}`;
 }
 
 /** Draws what they say, and asks whether the part was in the vehicle then. */
