@@ -186,14 +186,15 @@ export class CounterEntry {
     const correcting = this.#work.hand.asking;
     await this.#work.trying(async () => {
       const { sitting } = back;
+      const isLeft = (): boolean => this.#work.back?.sitting !== sitting;
       const ofVehicle = await this.#readingsIn(line);
-      if (this.#work.back?.sitting !== sitting) return;
+      if (isLeft()) return;
       if (ofVehicle?.type === 'readings') {
         this.#work.evidence.typeReadings(ofVehicle);
         return;
       }
       const told = await this.#engine.hear(sitting, { at: now(), line, locale, correcting });
-      if (this.#work.back?.sitting !== sitting) return;
+      if (isLeft()) return;
       if (told === undefined && (correcting !== null || looksLikeLabel(line))) {
         this.#work.hold({ ...emptyHand, asking: correcting });
         const { notPutRight, unknownScan } = this.#words;
