@@ -92,7 +92,7 @@ export const ar: CounterWords = {
   caseOtherPart: 'نعم، لكن قيست وفيها قطعة أخرى',
   caseYesBefore: 'نعم، هذه المركبة',
   caseNo: 'لا: تُترك',
-  byHand: 'كتابة ما قيس',
+  byHand: 'كتابة القراءات',
   byHandAsk: 'ماذا قيس في المركبة؟',
   byHandHint:
     'ما لم يُقس يبقى فارغًا: {{key}} يتجاوزه. مفتاح الإدخال بعد الأخير يعرض ما تقوله القراءات.',

@@ -91,7 +91,7 @@ export const en = {
   caseOtherPart: 'Yes, but with another part in it',
   caseYesBefore: 'Yes, this vehicle',
   caseNo: 'No: leave it out',
-  byHand: 'type in what was read',
+  byHand: 'type the readings',
   byHandAsk: 'What was read on the vehicle?',
   byHandHint:
     'What was not read stays empty: {{key}} goes past it. Enter behind the last shows what it says.',

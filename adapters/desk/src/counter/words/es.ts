@@ -97,7 +97,7 @@ export const es: CounterWords = {
   caseOtherPart: 'Sí, pero medido con otra pieza',
   caseYesBefore: 'Sí, este vehículo',
   caseNo: 'No: dejarlo fuera',
-  byHand: 'escribir lo que se midió',
+  byHand: 'escribir las medidas',
   byHandAsk: '¿Qué se midió en el vehículo?',
   byHandHint:
     'Lo que no se midió queda vacío: {{key}} lo pasa. Intro tras la última muestra lo que dice.',

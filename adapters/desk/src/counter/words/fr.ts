@@ -98,7 +98,7 @@ export const fr: CounterWords = {
   caseOtherPart: 'Oui, mais mesuré avec une autre pièce',
   caseYesBefore: 'Oui, ce véhicule',
   caseNo: 'Non : le laisser de côté',
-  byHand: 'saisir ce qui a été mesuré',
+  byHand: 'saisir les mesures',
   byHandAsk: 'Qu’a-t-on mesuré sur le véhicule ?',
   byHandHint:
     'Ce qui n’a pas été mesuré reste vide : {{key}} passe à la suite. Entrée après la dernière montre ce que cela dit.',

@@ -93,7 +93,7 @@ export const pl: CounterWords = {
   caseOtherPart: 'Tak, ale mierzony z inną częścią',
   caseYesBefore: 'Tak, ten pojazd',
   caseNo: 'Nie: pomiń',
-  byHand: 'wpisać, co zmierzono',
+  byHand: 'wpisać pomiary',
   byHandAsk: 'Co zmierzono w pojeździe?',
   byHandHint:
     'Czego nie zmierzono, zostaje puste: {{key}} przechodzi dalej. Enter za ostatnim pokazuje, co z tego wynika.',
