@@ -3,8 +3,15 @@
  * decision with the arithmetic of the shop's terms, or without any amount. The shop is invented.
  */
 import { fileURLToPath } from 'node:url';
+import { hearsByHand } from '@keyturn/conversation';
 import type { OfferedFlow } from '@keyturn/conversation/kept';
-import { shippedFlow, shippedLocales, shippedTexts, shopTerms } from '@keyturn/flows';
+import {
+  shippedFlow,
+  shippedLocales,
+  shippedTexts,
+  shippedVehicle,
+  shopTerms,
+} from '@keyturn/flows';
 import { encodeFindings } from '@keyturn/sheets';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { vehicleSaid } from '@keyturn/telegram';
@@ -22,6 +29,7 @@ function offeredOn(terms: Pick<NonNullable<OfferedFlow['opening']>, 'policy'>): 
     opening: { context: { role: 'clerk' }, ...terms },
     vehicleOf: (text) =>
       vehicleSaid(noStart.chart, name === 'starter-return' ? 'starter' : 'battery', text),
+    byHandIn: (locale) => hearsByHand(() => shippedVehicle(locale)),
   }));
 }
 
@@ -200,3 +208,51 @@ function swapped(code: string): string {
   const [other, last] = [code.at(-2) ?? '', code.at(-1) ?? ''];
   return code.slice(0, -2) + (other === last ? (last === 'A' ? 'BA' : 'AB') : last + other);
 }
+
+/** A starter on which a shop without terms finds nothing, as far as the vehicle. */
+const nothingFound = [
+  'receipt',
+  'ours',
+  'in warranty',
+  'slow',
+  'fitted',
+  'sound',
+  'whole',
+  'teeth fine',
+  'dry',
+  'right part',
+  'no marks',
+  'free one way',
+  'bench',
+  '12 V',
+  'car',
+  'geared',
+  'yes',
+  'comes out and stays',
+  '12.5 V',
+  '78 A',
+  'even',
+  'the same',
+];
+
+describe('readings of the vehicle, typed where it is asked for', () => {
+  test('are judged by the flow of vehicles, with why, and are none of the bench’s', async () => {
+    const person = await clerk({});
+    await person.say('/starter_return');
+    const said = await play(person, ...nothingFound, '10.9 cranking, 2.6 on the plus side');
+    expect(said).toContain(
+      'Heard as readings of the vehicle: Battery voltage while starting 10.9 V and Loss on the plus side 2.6 V.',
+    );
+    expect(said).toContain('This points elsewhere. Loss on the plus side: 2.6 V');
+    expect(said).toContain('What the vehicle says: something else bad.');
+    expect(said).not.toContain('Supply at the starter: 10.9');
+  });
+
+  test('what it takes still for them to speak against the part is said', async () => {
+    const person = await clerk({});
+    await person.say('/starter_return');
+    const said = await play(person, ...nothingFound, '12.75 at rest, 10.9 cranking');
+    expect(said).toContain('it still takes: Loss on the plus side and Loss on the ground side.');
+    expect(said).toContain('What the vehicle says: nothing, or only part.');
+  });
+});

@@ -240,3 +240,17 @@ test('figures of another part are questioned, never taken', async () => {
   expect(said).toContain('has a unit that does not fit Supply at the starter');
   expect(said).toContain('11.7 V: The bench feeds it well enough');
 });
+
+test('readings of the vehicle are heard by its flow, and said with what they come to', async () => {
+  const looks = ['receipt', 'ours', '2025-11-30', 'slow', 'fitted', 'sound', 'whole'];
+  const more = ['teeth fine', 'dry', 'right part', 'no marks', 'free one way', 'bench'];
+  const bench = ['12 V', 'car', 'geared', 'yes', 'comes out and stays', '12.5 V', '78 A', 'even'];
+  const { out } = await run(
+    [...opening, '--case', file('a.jsonl')],
+    [...looks, ...more, ...bench, 'same', '10.9 cranking, 2.6 on the plus side'],
+  );
+  const said = out.replaceAll(/\s+/gu, ' ');
+  expect(said).toContain('Heard as readings of the vehicle: Battery voltage while starting 10.9 V');
+  expect(said).toContain('This points elsewhere. Loss on the plus side: 2.6 V');
+  expect(said).toContain('What the vehicle says: something else bad.');
+});

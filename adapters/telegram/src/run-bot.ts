@@ -5,6 +5,7 @@ import { mkdirSync } from 'node:fs';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { CasesError, openPostgresStore, openSqliteStore, type CaseStore } from '@keyturn/cases';
+import { hearsByHand } from '@keyturn/conversation';
 import type { OfferedFlow } from '@keyturn/conversation/kept';
 import type { Policy } from '@keyturn/core';
 import {
@@ -13,6 +14,7 @@ import {
   shippedFlowNames,
   shippedLocales,
   shippedTexts,
+  shippedVehicle,
   shopTerms,
   TermsError,
 } from '@keyturn/flows';
@@ -134,6 +136,7 @@ function offeredFlows(policy: Policy | undefined): readonly OfferedFlow[] {
           : {
               opening: { context: { role: 'clerk' }, ...terms },
               vehicleOf: (text: string) => vehicleSaid(vehicles, part, text),
+              byHandIn: (locale: string) => hearsByHand(() => shippedVehicle(locale)),
             }),
       };
     });

@@ -7,6 +7,7 @@ import {
   hearInputs,
   hearLine,
   offerLetter,
+  type HearByHand,
   type Heard,
   type LineStanding,
 } from '@keyturn/conversation';
@@ -42,6 +43,8 @@ export interface Spoken {
 /** What a conversation is held with. */
 export interface Conversation extends Spoken {
   readonly chart: Chart;
+  /** What hears readings of the vehicle in a language, where a part of it comes back. */
+  readonly byHandIn: (locale: string) => HearByHand;
   readonly spokenIn: (locale: string) => Spoken;
   readonly lines: Lines;
   /** True where the lines are not seen as they are typed, so that they are written out. */
@@ -152,7 +155,12 @@ async function converse(
       standing = ticked;
       if (typed.trim() === '') continue;
     }
-    const heard = hearLine(conversation, standing, { at: at.toISOString(), line: typed });
+    const { speaker, byHandIn } = conversation;
+    const byHand = byHandIn(speaker.locale);
+    const heard = hearLine({ ...conversation, byHand }, standing, {
+      at: at.toISOString(),
+      line: typed,
+    });
     if (isClosed && heard.talk === 'stop') return { how: 'closed', case: standing.case };
     keep(conversation, heard.events);
     standing = heard;
@@ -160,6 +168,10 @@ async function converse(
       conversation = { ...conversation, ...conversation.spokenIn(heard.language) };
       question = null;
     }
+    print(
+      conversation,
+      (heard.notices ?? []).map((text) => ({ kind: 'text', text })),
+    );
     if (heard.unclear === undefined) {
       const before = heard.talk === 'repeat' ? null : question;
       question = say(conversation, heard.messages, before) ?? question;

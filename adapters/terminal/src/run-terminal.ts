@@ -5,7 +5,7 @@ import { randomUUID } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
-import { createLearner } from '@keyturn/conversation';
+import { createLearner, hearsByHand } from '@keyturn/conversation';
 import type { Case } from '@keyturn/core';
 import {
   FlowError,
@@ -13,6 +13,7 @@ import {
   shippedFlow,
   shippedFlowNames,
   shippedTexts,
+  shippedVehicle,
   type ShippedFlow,
 } from '@keyturn/flows';
 import { localeTags } from '@keyturn/language';
@@ -246,6 +247,7 @@ function createHall(
     ...shared,
     ...spoken,
     spokenIn,
+    byHandIn: (tag: string) => hearsByHand(() => shippedVehicle(tag)),
     echo: isDemo || around.stdin.isTTY !== true,
     write: (text: string) => void stdout.write(text),
   };

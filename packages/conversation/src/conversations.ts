@@ -27,6 +27,7 @@ import { createSpeaker, localeTags } from '@keyturn/language';
 import type { ChannelLimits, Incoming, Part } from './channel.ts';
 import { dueOf } from './hear-line.ts';
 import { heardBefore } from './heard-before.ts';
+import type { HearByHand } from './hear-line.ts';
 import type { VehicleSaid } from './vehicle-said.ts';
 import { Recent, type Kept } from './recent.ts';
 import { respond, type Arrival } from './respond.ts';
@@ -51,6 +52,8 @@ export interface OfferedFlow {
    * where it is none.
    */
   readonly vehicleOf?: (text: string) => VehicleSaid | undefined;
+  /** What hears readings of the vehicle in a language, where a part of it comes back. */
+  readonly byHandIn?: (locale: string) => HearByHand;
 }
 
 /** What conversations are held with. */
@@ -148,6 +151,7 @@ export function createConversations(options: ConversationsOptions): Conversation
         limits: options.limits,
         speakerOf: (locale) => speakerIn(flow, locale),
         ...(flow.vehicleOf === undefined ? {} : { vehicleOf: flow.vehicleOf }),
+        ...(flow.byHandIn === undefined ? {} : { byHandIn: flow.byHandIn }),
       },
       kept,
       {

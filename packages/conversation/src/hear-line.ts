@@ -31,6 +31,8 @@ export interface Heard extends Standing {
   readonly unclear?: Unclear;
   /** The language to go on in from here. */
   readonly language?: string;
+  /** What is said of it before the messages. */
+  readonly notices?: readonly string[];
   /** What was asked for by talk: `why`, `stop`, `person`. */
   readonly talk?: string;
 }
@@ -38,8 +40,19 @@ export interface Heard extends Standing {
 /** What of a line is not certain. */
 export type Unclear = Extract<Understood, { type: 'offers' | 'unclear' }>;
 
+/**
+ * Hears readings of the vehicle where a part of it comes back: what is put in for them, and what is
+ * said of them. Undefined where a line tells none. `understood` is what it means without that.
+ */
+export type HearByHand = (
+  chart: Chart,
+  kase: Case,
+  given: { readonly at: string; readonly line: string; readonly understood: Understood },
+) => { readonly inputs: readonly Input[]; readonly notices: readonly string[] } | undefined;
+
 /** What a line is heard with. */
 export interface Listener {
+  readonly byHand?: HearByHand | undefined;
   readonly chart: Chart;
   readonly speaker: Pick<Speaker, 'understand'>;
 }
@@ -67,6 +80,13 @@ export function hearLine(
   const byKey = asksOfDanger(standing) ? undefined : keyInput(kase, line.trim());
   if (byKey !== undefined) return take([byKey]);
   const understood = speaker.understand(line, expected(chart, kase, at));
+  const byHand = listener.byHand?.(chart, kase, { at, line, understood });
+  if (byHand !== undefined) {
+    const { inputs, notices } = byHand;
+    const told =
+      inputs.length === 0 ? { ...untouched, messages: repeat(chart, kase) } : take(inputs);
+    return { ...told, notices };
+  }
   if (understood.type === 'input') {
     const heard = take(asOffered(understood.inputs, standing.offers));
     const { doubted } = understood;

@@ -37,7 +37,11 @@ export function hearText(responding: Responding, held: HeldCase, typed: Typed): 
   const told =
     thumb === undefined
       ? hearLine(
-          { chart, speaker: speakerFor(responding, held) },
+          {
+            chart,
+            speaker: speakerFor(responding, held),
+            byHand: responding.byHandIn?.(held.standing.locale),
+          },
           { case: held.case, offers: standing.offers },
           { at: typed.at, line },
         )

@@ -60,7 +60,7 @@ export function hearVehicle(
   const told = hearInputs(chart, held.case, { at, inputs });
   // That something was learned is said by what the vehicle says.
   const messages = told.messages.filter((one) => one.kind !== 'tell' || one.tell !== 'learned');
-  const notices = [{ kind: 'text', text: speaker.vehicle('taken', { day }) }] as const;
+  const notices = [speaker.vehicle('taken', { day })];
   return heard(responding, held, { ...told, messages, notices });
 }
 

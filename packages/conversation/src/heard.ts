@@ -2,7 +2,6 @@
  * What was heard, answered; where nothing was taken it is asked back. Pure.
  */
 import { positionOf } from '@keyturn/core';
-import type { Rendered } from '@keyturn/language';
 import { asksOfDanger, beforeDanger, offerInput, type Heard } from './hear-line.ts';
 import type { DraftKey } from './parts.ts';
 import {
@@ -16,11 +15,7 @@ import {
 import type { Standing } from './standing.ts';
 
 /** Answers what was heard; `notices` are said before that. */
-export function heard(
-  responding: Responding,
-  held: HeldCase,
-  told: Heard & { readonly notices?: readonly Rendered[] },
-): Response {
+export function heard(responding: Responding, held: HeldCase, told: Heard): Response {
   const standing: Standing = {
     ...held.standing,
     locale: told.language ?? held.standing.locale,
@@ -53,7 +48,7 @@ export function heard(
   }
   const isOpen = positionOf(held.case).awaiting !== 'nothing';
   const said = saying(responding, after, {
-    rendered: told.notices ?? [],
+    rendered: (told.notices ?? []).map((text) => ({ kind: 'text', text })),
     messages: told.messages,
     isEnd: isOpen && told.messages.at(-1)?.kind === 'done',
   });

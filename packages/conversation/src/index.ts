@@ -17,7 +17,16 @@ export {
   offerInput,
   offerLetter,
 } from './hear-line.ts';
-export type { Heard, Listener, Standing as LineStanding, Unclear } from './hear-line.ts';
+export type {
+  HearByHand,
+  Heard,
+  Listener,
+  Standing as LineStanding,
+  Unclear,
+} from './hear-line.ts';
+
+/** Readings of the vehicle that a part comes from. */
+export { hearsByHand } from './hear-by-hand.ts';
 
 /** What is heard of a language, learned between the lines. */
 export { createLearner } from './learner.ts';

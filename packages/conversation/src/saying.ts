@@ -11,7 +11,7 @@ import {
 } from '@keyturn/core';
 import type { Rendered, Speaker } from '@keyturn/language';
 import type { ChannelLimits, Key, Part } from './channel.ts';
-import { offerLetter } from './hear-line.ts';
+import { offerLetter, type HearByHand } from './hear-line.ts';
 import type { VehicleSaid } from './vehicle-said.ts';
 import {
   cutDraft,
@@ -33,6 +33,8 @@ export interface Responding {
   readonly speakerOf: (locale: string) => Speaker;
   /** What a text that is the code of a vehicle's case says; undefined where it is none. */
   readonly vehicleOf?: (text: string) => VehicleSaid | undefined;
+  /** What hears readings of the vehicle in a language, where a part of it comes back. */
+  readonly byHandIn?: (locale: string) => HearByHand;
 }
 
 /** How a conversation and its case stand. */

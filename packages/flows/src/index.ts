@@ -7,4 +7,5 @@ export {
   shippedTexts,
   type ShippedFlow,
 } from './shipped-flow.ts';
+export { shippedVehicle } from './shipped-vehicle.ts';
 export { shopTerms, TermsError } from './shop-terms.ts';

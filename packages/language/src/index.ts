@@ -2,6 +2,15 @@
 export { createSpeaker } from './create-speaker.ts';
 export { speakerOf, type Speaker, type SpeakerOptions } from './speaker.ts';
 export { tellerOf, type KeyName, type Teller, type TellerOptions } from './teller.ts';
+export {
+  hearingByHand,
+  readingsSaid,
+  sayGrounds,
+  textsByHand,
+  type JudgedReadings,
+  type ReadingsSaid,
+  type VehicleListener,
+} from './readings-by-hand.ts';
 export { understandingOf, type Understanding } from './understand/understanding.ts';
 export { generalTexts, localeTags } from './locale.ts';
 export { localeNames, type Locale } from './locale-names.ts';

@@ -2,9 +2,10 @@
  * What is typed into the line of the counter, or scanned anywhere: a sale, a part, the case of a
  * vehicle, a return that lies here, or the clerk's own words.
  */
-import type { AnswerInput } from '@keyturn/core';
+import { positionOf, type AnswerInput } from '@keyturn/core';
+import type { ReadingsSaid } from '@keyturn/language';
 import { answering } from '../engine/engine.ts';
-import { dayAndTime, fill, listed } from '../wording.ts';
+import { dayAndTime, fill } from '../wording.ts';
 import type { CounterVoice } from './counter-voice.ts';
 import type { ReturnWork } from './return-work.ts';
 import type { CounterEngine, HeardLine } from './engine/counter-engine.ts';
@@ -12,6 +13,8 @@ import { answersOf, contextOf, labelsOf, type KnownPart } from './return/opening
 import { isSameCode, lookUp, type Scanned } from './shop/scanned.ts';
 import type { CounterReturn } from './return/counter-return.ts';
 import type { CounterBook } from './store/counter-book.ts';
+import { leftWords } from './vehicle/case-words.ts';
+import { proofCheck } from './vehicle/case-taken.ts';
 import { looksLikeCase } from './vehicle/read-vehicle-case.ts';
 import { priceTyped } from './view/price-field.ts';
 import { emptyHand, type Proof } from './view/shown.ts';
@@ -183,8 +186,15 @@ export class CounterEntry {
     const correcting = this.#work.hand.asking;
     await this.#work.trying(async () => {
       const { sitting } = back;
+      const isLeft = (): boolean => this.#work.back?.sitting !== sitting;
+      const ofVehicle = await this.#readingsIn(line);
+      if (isLeft()) return;
+      if (ofVehicle?.type === 'readings') {
+        this.#work.evidence.typeReadings(ofVehicle);
+        return;
+      }
       const told = await this.#engine.hear(sitting, { at: now(), line, locale, correcting });
-      if (this.#work.back?.sitting !== sitting) return;
+      if (isLeft()) return;
       if (told === undefined && (correcting !== null || looksLikeLabel(line))) {
         this.#work.hold({ ...emptyHand, asking: correcting });
         const { notPutRight, unknownScan } = this.#words;
@@ -192,14 +202,34 @@ export class CounterEntry {
         this.#work.notice(fill(said, { text: line.slice(0, 60) }));
         return;
       }
+      // A figure is none of the bench because nobody says where it was read.
+      if (ofVehicle !== undefined && told === undefined) {
+        this.#sayUnclear(ofVehicle.unclear);
+        return;
+      }
       const one = told === undefined ? undefined : onlyThing(told);
-      const isPlain = told === undefined || one !== undefined;
+      const isPlain = ofVehicle === undefined && (told === undefined || one !== undefined);
       if (isPlain && correcting === null) {
         await this.#work.turn((sat) => this.#engine.say(sat, { at: now(), line, locale }));
       } else if (one !== undefined && one.check === correcting) {
         await this.#work.take(answering(sitting.case, one.check, one.value));
       } else this.#work.hold({ ...emptyHand, asking: correcting, told: told ?? null });
     });
+  }
+
+  /** The readings of the vehicle in a line, where it is asked what was measured on that. */
+  async #readingsIn(line: string): Promise<ReadingsSaid | undefined> {
+    const { back, hand, evidence } = this.#work;
+    if (back === undefined) return undefined;
+    const position = positionOf(back.sitting.case);
+    const asked = hand.asking ?? ('check' in position ? position.check : '');
+    if (asked !== proofCheck) return undefined;
+    return this.#engine.readings(back.sitting, { ...evidence.told(back), line });
+  }
+
+  #sayUnclear(unclear: Extract<ReadingsSaid, { type: 'unclear' }>['unclear']): void {
+    const said = this.#voice.vehicleSpeaker.askBack(unclear);
+    this.#work.notice(said.flatMap((one) => ('text' in one ? [one.text] : [])).join(' '));
   }
 
   /** Takes what a line told; what was not understood of it stays said. */
@@ -211,13 +241,8 @@ export class CounterEntry {
     await this.#work.take(
       ...told.answers.map(({ check, value }) => answering(back.sitting.case, check, value)),
     );
-    const left = told.left.map(({ said }) => said);
-    if (left.length === 0) return;
-    const said = listed(
-      left.map((one) => fill(this.#words.quoted, { said: one })),
-      this.#voice.tag,
-    );
-    this.#work.notice(fill(this.#words.stillLeft, { said }), true);
+    if (told.left.length === 0) return;
+    this.#work.notice(leftWords(this.#words, told.left, this.#voice.tag), true);
   }
 
   /** A part that the shop knows: told of the return in hand where nothing is known of that yet. */

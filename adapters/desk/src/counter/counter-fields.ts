@@ -42,15 +42,16 @@ export class CounterFields {
     const checks = this.#checks;
     if (back === undefined || checks.length === 0) return;
     const typed = Object.fromEntries(checks.map((check) => [check, this.#typedAs(check)]));
-    const figures = await this.#engine.figures(back.sitting, {
-      at: now(),
-      locale: this.#voice.tag,
-      typed,
-    });
+    const measured = this.#work.hand.byHand
+      ? await this.#engine.measured(this.#work.evidence.told(back))
+      : undefined;
+    const figures =
+      measured?.figures ??
+      (await this.#engine.figures(back.sitting, { at: now(), locale: this.#voice.tag, typed }));
     const isStill = checks.every((check) => this.#typedAs(check) === typed[check]);
     if (this.#work.back?.id !== back.id || !isStill) return;
     this.#judged = typed;
-    this.#work.lay((lying) => ({ ...lying, figures }));
+    this.#work.lay((lying) => ({ ...lying, figures, ...(measured && { measured }) }));
   }
 
   /** A figure as it is being typed. */
@@ -71,6 +72,10 @@ export class CounterFields {
     if (given.type === 'wrong') return given.check;
     if (given.type === 'none') {
       this.#work.notice(this.#voice.words.figureNeeded);
+      return undefined;
+    }
+    if (hand.byHand) {
+      this.#work.evidence.offerByHand();
       return undefined;
     }
     const { answers } = given;

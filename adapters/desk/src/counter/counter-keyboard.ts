@@ -108,7 +108,11 @@ export class CounterKeyboard {
       return;
     }
     const isEmpty = field instanceof HTMLInputElement && field.value.trim() === '';
-    const next = isEmpty ? undefined : this.#figureFields.find(({ value }) => value.trim() === '');
+    const fields = this.#figureFields;
+    // What was gone past was not read on the vehicle, and is not asked for again.
+    const { byHand } = this.#setup.work.hand;
+    const open = byHand ? fields.slice(fields.findIndex((one) => one === field) + 1) : fields;
+    const next = isEmpty ? undefined : open.find(({ value }) => value.trim() === '');
     if (next === undefined) await this.takeFigures();
     else {
       next.focus();
@@ -313,6 +317,10 @@ export class CounterKeyboard {
     const isBegun = [hand.open, hand.told, hand.offered].some((one) => one !== null);
     if (inHand === undefined || isBegun || screen !== 'counter') return;
     const figures = figuresInHand(hand, inHand);
+    if (hand.byHand) {
+      this.#passField();
+      return;
+    }
     const inField = figures.find((check) => this.#figureFieldOf(check) === this.#focused);
     const check = hand.asking ?? (figures.length > 1 ? inField : undefined);
     if (check !== undefined) void this.#setup.work.take({ type: 'unanswered', check, talk });
@@ -320,6 +328,13 @@ export class CounterKeyboard {
     else if (isTalkTo[talk].includes(positionOf(inHand.back.sitting.case).awaiting)) {
       void this.#setup.work.take({ type: 'talk', talk });
     }
+  }
+
+  /** What was not read on the vehicle stays empty. */
+  #passField(): void {
+    const fields = this.#figureFields;
+    const at = fields.findIndex((field) => field === this.#focused);
+    fields[(at + 1) % fields.length]?.focus();
   }
 
   /** The answer before the one that is being put right, or the last. */

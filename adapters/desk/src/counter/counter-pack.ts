@@ -18,7 +18,7 @@ export interface CounterPack {
   readonly tag: string;
   readonly language: Locale;
   readonly counter: CounterWords;
-  /** The texts of each flow of returns, by its id. */
+  /** The texts of each flow of returns, and those of readings of a vehicle, by the id of the flow. */
   readonly texts: Readonly<Record<string, FlowTexts>>;
   readonly vehicle: VehicleNames;
 }
@@ -27,7 +27,10 @@ export interface CounterPack {
 export type LoadCounterPack = (tag: string) => Promise<CounterPack>;
 
 /** The counter's speaker of a language for one flow. */
-export function counterSpeaker({ tag, language, texts }: CounterPack, flow: Flow): Speaker {
+export function counterSpeaker(
+  { tag, language, texts }: CounterPack,
+  flow: Pick<Flow, 'id' | 'checks'>,
+): Speaker {
   const flowTexts = texts[flow.id];
   if (flowTexts === undefined) throw new RangeError(`${tag} has no texts of ${flow.id}`);
   return speakerOf(language, { locale: tag, flowTexts, checks: flow.checks, role: 'clerk' });

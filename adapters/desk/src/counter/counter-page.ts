@@ -2,7 +2,7 @@
  * The counter in a page: draws it, moves the focus, and hands on what is done in it and seen by the
  * camera.
  */
-import type { Flow } from '@keyturn/core';
+import type { Flow, FlowByHand } from '@keyturn/core';
 import { localeNames } from '@keyturn/language';
 import { render } from 'lit-html';
 import { fill } from '../wording.ts';
@@ -25,6 +25,8 @@ export interface CounterSetup {
   readonly root: ShadowRoot;
   /** The flows of returns, by id. */
   readonly flows: Readonly<Record<string, Flow>>;
+  /** Of the no-start flow what asks for readings by hand. */
+  readonly vehicle: FlowByHand;
   readonly engine: CounterEngine;
   readonly store: CounterStore;
   /** False where the browser keeps nothing, which is said. */
@@ -49,7 +51,7 @@ export class CounterPage {
   #endWatch: () => void = () => undefined;
   constructor(setup: CounterSetup) {
     this.#setup = setup;
-    this.#voice = new CounterVoice(setup.loadPack, setup.flows);
+    this.#voice = new CounterVoice(setup.loadPack, setup.flows, setup.vehicle);
     this.#book = new CounterBook(setup.store, setup.flows);
     const { flows, engine, host } = setup;
     const [book, voice] = [this.#book, this.#voice];

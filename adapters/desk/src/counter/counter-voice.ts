@@ -1,7 +1,7 @@
 /**
  * The language that the counter speaks now.
  */
-import type { Flow, SoldPart } from '@keyturn/core';
+import type { Flow, FlowByHand, SoldPart } from '@keyturn/core';
 import type { FlowTexts, Speaker } from '@keyturn/language';
 import {
   counterSpeaker,
@@ -22,18 +22,28 @@ interface Spoken {
 export class CounterVoice {
   readonly #loadPack: LoadCounterPack;
   readonly #flows: Readonly<Record<string, Flow>>;
+  /** Of the no-start flow what asks for readings by hand. */
+  readonly vehicle: FlowByHand;
   #spoken: Spoken | undefined;
 
-  constructor(loadPack: LoadCounterPack, flows: Readonly<Record<string, Flow>>) {
+  constructor(
+    loadPack: LoadCounterPack,
+    flows: Readonly<Record<string, Flow>>,
+    vehicle: FlowByHand,
+  ) {
     this.#loadPack = loadPack;
     this.#flows = flows;
+    this.vehicle = vehicle;
   }
 
   /** Goes on in another language. Rejects, and stays with the one before, where it cannot be loaded. */
   async speak(tag: string): Promise<void> {
     const pack = await this.#loadPack(tag);
     const speakers = Object.fromEntries(
-      Object.entries(this.#flows).map(([id, flow]) => [id, counterSpeaker(pack, flow)]),
+      [...Object.values(this.#flows), this.vehicle].map((flow) => [
+        flow.id,
+        counterSpeaker(pack, flow),
+      ]),
     );
     this.#spoken = { pack, speakers };
   }
@@ -56,6 +66,11 @@ export class CounterVoice {
   /** Puts messages about a part into words. */
   speakerFor(part: SoldPart): Speaker {
     return found(this.#now.speakers[flowOf[part]]);
+  }
+
+  /** Puts readings of the vehicle into words. */
+  get vehicleSpeaker(): Speaker {
+    return found(this.#now.speakers[this.vehicle.id]);
   }
 
   /** The texts of a part's flow. */

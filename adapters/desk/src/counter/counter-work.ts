@@ -355,8 +355,9 @@ export class CounterWork {
   hold(change: Partial<Hand>): void {
     this.#hand = { ...this.#hand, ...change };
     this.dropErrors();
-    this.#show('asking' in change || 'open' in change);
-    if ('asking' in change) void this.trying(() => this.fields.weigh());
+    const isOther = 'asking' in change || 'byHand' in change;
+    this.#show(isOther || 'open' in change || 'offered' in change);
+    if (isOther) void this.trying(() => this.fields.weigh());
   }
 
   /** What is picked by what stands in a field is marked; what was said stays. */

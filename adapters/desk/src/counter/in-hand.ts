@@ -7,7 +7,8 @@ import type { Sheet } from '@keyturn/sheets';
 import type { Laid, Turned } from '../engine/engine.ts';
 import type { CounterVoice } from './counter-voice.ts';
 import { inventedReturns } from './demo/invented-shop.ts';
-import type { TypedFigure } from './engine/counter-engine.ts';
+import type { TypedFigure } from './engine/typed-figure.ts';
+import type { Measured } from './vehicle/measured-by-hand.ts';
 import type { CounterReturn } from './return/counter-return.ts';
 import type { InHand } from './view/shown.ts';
 
@@ -18,6 +19,8 @@ export interface Lying {
   readonly unclear: Turned['unclear'] | undefined;
   /** The figures that are asked for now, by check. */
   readonly figures: Readonly<Record<string, TypedFigure>>;
+  /** What is typed by hand of the vehicle, judged; undefined while nothing is. */
+  readonly measured?: Measured;
   /** The questions after the one in hand that stand on the same screen. */
   readonly ahead: readonly AskMessage[];
   readonly sheet?: Sheet;
@@ -41,7 +44,9 @@ export function inHandOf(
     flow,
     speaker,
     texts: voice.textsFor(back.part),
+    vehicle: { flow: voice.vehicle, speaker: voice.vehicleSpeaker },
     figures: lying.figures,
+    measured: lying.measured,
     ahead: lying.ahead,
     sheet: lying.sheet,
     offers: lying.unclear?.type === 'offers' ? lying.unclear.offers : [],

@@ -1,7 +1,7 @@
 /**
  * The counter as an element of its page: its look, its language, and what it is made of.
  */
-import type { Flow } from '@keyturn/core';
+import type { Flow, FlowByHand } from '@keyturn/core';
 import { addTypeface, fittingTag, look } from '@keyturn/element/pieces';
 import type { LoadCounterPack } from './counter-pack.ts';
 import { CounterPage } from './counter-page.ts';
@@ -15,6 +15,8 @@ import { createPassingCounterStore } from './store/passing-counter-store.ts';
 export interface CounterParts {
   /** The flows of returns, by id. */
   readonly flows: Readonly<Record<string, Flow>>;
+  /** Of the no-start flow what asks for readings by hand. */
+  readonly vehicle: FlowByHand;
   readonly engine: CounterEngine;
   readonly loadPack: LoadCounterPack;
   /** BCP 47 tags of the languages that there are. */
@@ -52,13 +54,14 @@ export function defineKeyturnCounter(parts: CounterParts): void {
       }
 
       async #begin(): Promise<void> {
-        const { flows, engine, loadPack } = parts;
+        const { flows, vehicle, engine, loadPack } = parts;
         const { store, isKept } = await openStore(this.getAttribute('keep') ?? usualStore);
         if (!this.isConnected) return;
         const page = new CounterPage({
           host: this,
           root: this.#root,
           flows,
+          vehicle,
           engine,
           store,
           isKept,

@@ -2,10 +2,12 @@
  * What can be done with the return in hand, for the rooms that work on it.
  */
 import type { AnswerInput, Flow, Input } from '@keyturn/core';
+import type { ReadingsSaid } from '@keyturn/language';
 import type { Laid, Turned } from '../engine/engine.ts';
 import type { KnownPart } from './return/opening.ts';
 import type { CounterReturn } from './return/counter-return.ts';
 import type { Lying } from './in-hand.ts';
+import type { TypedByHand } from './vehicle/measured-by-hand.ts';
 import type { Hand, InHand } from './view/shown.ts';
 
 /** The work on the return in hand. */
@@ -22,7 +24,13 @@ export interface ReturnWork {
   /** What the clerk holds beside it. */
   readonly hand: Hand;
   /** The case of the vehicle. */
-  readonly evidence: { readonly offer: (text: string) => Promise<void> };
+  readonly evidence: {
+    readonly offer: (text: string) => Promise<void>;
+    /** What is typed of it by hand, what comes of that, and what a line puts into its fields. */
+    readonly told: (back: CounterReturn) => TypedByHand;
+    readonly offerByHand: () => void;
+    readonly typeReadings: (said: Extract<ReadingsSaid, { type: 'readings' }>) => void;
+  };
   readonly choose: (id: string, notice?: string) => Promise<void>;
   /** What is typed into the line. */
   readonly entry: { readonly enter: (text: string, how: 'typed') => Promise<void> };

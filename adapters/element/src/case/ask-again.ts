@@ -1,8 +1,11 @@
-import type { AskMessage, Chart } from '@keyturn/core';
+import type { AskMessage, Flow } from '@keyturn/core';
 import { optionsOf } from '@keyturn/core';
 
 /** A check asked out of its turn, to put its answer right; undefined where there is no such check. */
-export function askAgain({ flow }: Pick<Chart, 'flow'>, id: string): AskMessage | undefined {
+export function askAgain(
+  { flow }: { readonly flow: Pick<Flow, 'checks'> },
+  id: string,
+): AskMessage | undefined {
   const check = flow.checks[id];
   if (check === undefined) return undefined;
   const { form, minutes } = check;

@@ -217,7 +217,8 @@ function isSaidAlready(state: CaseState, check: string): boolean {
 }
 
 /** A repair cannot be proved before there is a verdict. */
-function isAfterVerdict(flow: Flow, check: string): boolean {
+/** Whether a check is asked only once there is a verdict, to prove that the vehicle starts. */
+export function isAfterVerdict(flow: Flow, check: string): boolean {
   return planOf(flow).afterwards.some((planned) => planned.check.id === check);
 }
 

@@ -1,7 +1,7 @@
 /**
  * What a case of the vehicle says of a part that comes back.
  */
-import { holds } from '../flow/condition.ts';
+import { checksOf, holds, type Condition, type Known } from '../flow/condition.ts';
 import type { Flow } from '../flow/flow.ts';
 import type { SoldPart } from '../policy/policy.ts';
 import { assess } from './assessment.ts';
@@ -31,6 +31,56 @@ export function vehicleProof(flow: Flow, state: CaseState, part: SoldPart): Vehi
   const isAgainst = against !== undefined && holds(against, known) === true;
   return isAgainst ? 'against-part' : 'incomplete';
 }
+
+/** On which checks it hangs what a case says of a part. */
+export interface ProofGrounds {
+  /** What was measured bad and is not of the part. */
+  readonly elsewhere: readonly string[];
+  /**
+   * What it takes still for the case to speak against the part: not measured, or measured and not
+   * good. None where nothing of a case can.
+   */
+  readonly lacking: readonly string[];
+}
+
+/** Why a case says of a part what it says. */
+export function proofGrounds(flow: Flow, state: CaseState, part: SoldPart): ProofGrounds {
+  const { against, elsewhere, byHand } = flow.parts[part] ?? {};
+  const { known } = assess(flow, state).findings;
+  const lacking = against === undefined ? [] : lackingOf(against, known, byHand?.readings ?? []);
+  return {
+    elsewhere: elsewhere === undefined ? [] : [...new Set(holding(elsewhere, known))],
+    lacking: [...new Set(lacking)],
+  };
+}
+
+/** The checks by which a condition holds; what was left unanswered is no ground of it. */
+function holding(condition: Condition, known: Known): readonly string[] {
+  if (holds(condition, known) !== true) return [];
+  return condition.kind === 'any' || condition.kind === 'all'
+    ? condition.of.flatMap((one) => holding(one, known))
+    : condition.kind === 'not'
+      ? []
+      : checksOf(condition);
+}
+
+/** The checks that keep a condition from holding: of several ways those of the shortest by hand. */
+function lackingOf(
+  condition: Condition,
+  known: Known,
+  byHand: readonly string[],
+): readonly string[] {
+  if (holds(condition, known) === true) return [];
+  if (condition.kind === 'all') return condition.of.flatMap((one) => lackingOf(one, known, byHand));
+  if (condition.kind !== 'any') return checksOf(condition);
+  const cost = (checks: readonly string[]): number =>
+    checks.reduce((sum, check) => sum + (byHand.includes(check) ? 1 : notByHand), 0);
+  const ways = condition.of.map((one) => lackingOf(one, known, byHand));
+  return ways.toSorted((one, other) => cost(one) - cost(other))[0] ?? [];
+}
+
+/** What is not read by hand counts for more than all that is. */
+const notByHand = 100;
 
 /**
  * What the check `vehicle-proof` of a return is answered with once the day of the sale shows that the

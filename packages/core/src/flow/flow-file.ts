@@ -436,6 +436,16 @@ export const flowFile = z
           faults: z.array(id).min(1).meta({ description: 'the faults that are of this part' }),
           against: condition.optional(),
           elsewhere: condition.optional(),
+          'by-hand': z
+            .strictObject({
+              readings: z.array(id).min(1).meta({ description: 'in the order of their fields' }),
+              complaint: z
+                .record(id, id)
+                .optional()
+                .meta({ description: 'what the vehicle does where this is said of the part' }),
+            })
+            .optional()
+            .meta({ description: 'what is asked for where nobody has a case of the vehicle' }),
         }),
       )
       .optional()

@@ -308,6 +308,13 @@ export interface PartSigns {
   readonly faults: readonly string[];
   readonly against?: Condition;
   readonly elsewhere?: Condition;
+  /** What is asked for where nobody has a case of the vehicle. */
+  readonly byHand: {
+    /** Checks, in the order of their fields. */
+    readonly readings: readonly string[];
+    /** What is said of the part to what the vehicle does, where it can mean one thing alone. */
+    readonly complaint: Readonly<Record<string, string>>;
+  };
 }
 
 /** A line of a table of decisions: the first one that holds decides. */

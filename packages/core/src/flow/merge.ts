@@ -101,6 +101,10 @@ function readParts(sections: Sections, condition: ConditionReader): Flow['parts'
     faults: value?.faults ?? [],
     ...(value?.against ? { against: condition(value.against, place.in('against')) } : {}),
     ...(value?.elsewhere ? { elsewhere: condition(value.elsewhere, place.in('elsewhere')) } : {}),
+    byHand: {
+      readings: value?.['by-hand']?.readings ?? [],
+      complaint: value?.['by-hand']?.complaint ?? {},
+    },
   }));
 }
 

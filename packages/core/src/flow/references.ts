@@ -221,9 +221,28 @@ function checkFaults(flow: Flow, sections: Sections): void {
     for (const [index, fault] of (value?.faults ?? []).entries()) {
       expectName(fault, faults, place.in('faults', index));
     }
+    expectByHand(value?.['by-hand'], flow, place.in('by-hand'));
   }
   for (const { value, place } of sections.entries('groups')) {
     for (const [index, fault] of value.entries()) expectName(fault, faults, place.in(index));
+  }
+}
+
+function expectByHand(
+  byHand: { readings: string[]; complaint?: Record<string, string> | undefined } | undefined,
+  flow: Flow,
+  place: Place,
+): void {
+  const readings = Object.keys(flow.checks).filter(
+    (id) => flow.checks[id]?.form.kind === 'reading',
+  );
+  for (const [index, id] of (byHand?.readings ?? []).entries()) {
+    expectName(id, { names: readings, what: 'a reading of the flow' }, place.in('readings', index));
+  }
+  const { complaint } = flow.checks;
+  const names = complaint === undefined ? [] : optionsOf(complaint);
+  for (const [said, id] of Object.entries(byHand?.complaint ?? {})) {
+    expectName(id, { names, what: 'an answer of complaint' }, place.in('complaint', said));
   }
 }
 

@@ -71,6 +71,15 @@ export const de = {
     tooNew: 'Diesen Code hat eine neuere Version geschrieben. Nichts wurde geändert.',
     otherFlow:
       'Der Code ist von einer anderen Art Fall. Erwartet: ein Startfall. Nichts wurde geändert.',
+    elsewhere: 'Das weist woandershin. {{what}}',
+    notGood: 'Nicht gut, oder zu knapp für ein Urteil. {{what}}',
+    missing: 'Damit es gegen das Teil spricht, fehlt noch: {{what}}.',
+    claim:
+      'Gegen das Teil kann nur sprechen, was langsam oder gar nicht durchdreht; der Kunde sagt etwas anderes oder nichts.',
+    charging: 'Wie geladen wird, spricht für sich allein nie gegen eine Batterie.',
+    byHand: 'Als Messwerte vom Fahrzeug verstanden: {{what}}.',
+    byHandCounts:
+      'Sie zählen, wenn das Teil beim Messen im Fahrzeug war. Sonst berichtigen Sie: „Korrektur“, dann was das Fahrzeug sagt.',
   },
   wait: {
     until:

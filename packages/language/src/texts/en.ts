@@ -72,6 +72,15 @@ export const en = {
     tooNew: 'A newer version has written this code. Nothing was changed.',
     otherFlow:
       'The code is of another kind of case. Expected: a no-start case. Nothing was changed.',
+    elsewhere: 'This points elsewhere. {{what}}',
+    notGood: 'Not good, or too close to call. {{what}}',
+    missing: 'To speak against the part it still takes: {{what}}.',
+    claim:
+      'Only what cranks slowly, or not at all, can speak against the part; the customer says otherwise, or nothing.',
+    charging: 'How it is charged never speaks against a battery by itself.',
+    byHand: 'Heard as readings of the vehicle: {{what}}.',
+    byHandCounts:
+      'They count where the part was in the vehicle when they were taken. Otherwise put it right: “correction”, then what the vehicle says.',
   },
   wait: {
     until: 'Wait {{time}} before the next step: {{name}}. Say “done” if the time is already up.',

@@ -72,6 +72,15 @@ export const es = {
     tooNew: 'Este código lo escribió una versión más nueva. No se ha cambiado nada.',
     otherFlow:
       'El código es de otra clase de caso. Se esperaba un caso de arranque. No se ha cambiado nada.',
+    elsewhere: 'Esto apunta a otra cosa. {{what}}',
+    notGood: 'No está bien, o queda demasiado justo. {{what}}',
+    missing: 'Para que hable en contra de la pieza aún falta: {{what}}.',
+    claim:
+      'Solo habla en contra de la pieza que el motor gire despacio o no gire; el cliente dice otra cosa, o nada.',
+    charging: 'La carga por sí sola nunca habla en contra de una batería.',
+    byHand: 'Entendido como medidas del vehículo: {{what}}.',
+    byHandCounts:
+      'Cuentan si la pieza estaba en el vehículo al medir. Si no, corríjalo: «corrección», y luego lo que dice el vehículo.',
   },
   wait: {
     until:

@@ -76,6 +76,15 @@ export const pl = {
     tooNew: 'Ten kod zapisała nowsza wersja. Nic nie zostało zmienione.',
     otherFlow:
       'To kod sprawy innego rodzaju. Oczekiwano sprawy rozruchu. Nic nie zostało zmienione.',
+    elsewhere: 'To wskazuje na coś innego. {{what}}',
+    notGood: 'Niedobrze albo zbyt blisko granicy. {{what}}',
+    missing: 'Aby świadczyło to przeciw części, brakuje jeszcze: {{what}}.',
+    claim:
+      'Przeciw części może świadczyć tylko to, że rozrusznik kręci wolno albo wcale; klient mówi co innego albo nic.',
+    charging: 'Samo ładowanie nigdy nie świadczy przeciw akumulatorowi.',
+    byHand: 'Zrozumiano jako pomiary z pojazdu: {{what}}.',
+    byHandCounts:
+      'Liczą się, jeśli podczas pomiaru część była w pojeździe. W przeciwnym razie należy poprawić: „poprawka”, a potem co mówi pojazd.',
   },
   wait: {
     until:

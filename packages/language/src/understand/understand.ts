@@ -193,7 +193,7 @@ function dangerOfSaying(
 }
 
 /** The dangers that are raised, or asked about. */
-function dangersIn(understood: Understood): readonly string[] {
+export function dangersIn(understood: Understood): readonly string[] {
   const found =
     understood.type === 'input'
       ? [...understood.inputs.filter(({ type }) => type === 'interrupt'), understood.doubted]

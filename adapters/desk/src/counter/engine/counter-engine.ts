@@ -12,31 +12,25 @@ import {
   type Chart,
   type Message,
   type Opening,
+  type FlowByHand,
   type ReadingMessage,
   type RefusedMessage,
 } from '@keyturn/core';
 import type { Sitting } from '@keyturn/element/sittings';
-import type { Speaker, ToldEach, Understood } from '@keyturn/language';
+import {
+  readingsSaid,
+  type ReadingsSaid,
+  type Speaker,
+  type ToldEach,
+  type Understood,
+  type VehicleListener,
+} from '@keyturn/language';
 import { returnSlip, type Sheet, type Sold } from '@keyturn/sheets';
 import { createEngine, type Engine, type Laid, type Turned } from '../../engine/engine.ts';
+import { measuredByHand, type Measured, type TypedByHand } from '../vehicle/measured-by-hand.ts';
 import { readVehicleCase, type VehicleReading } from '../vehicle/read-vehicle-case.ts';
 import { askedAhead } from './asked-ahead.ts';
-
-/** A figure while it is typed. */
-export interface TypedFigure {
-  /** Its scale; the reading on it is only there to have one where `isTaken` is false. */
-  readonly scale: ReadingMessage | null;
-  /** What it would be taken as; null where nothing was typed, or it is no figure. */
-  readonly answer: AnswerInput | null;
-  /** What was typed beside it and answers another question: the standard, in “640 EN”. */
-  readonly beside: readonly AnswerInput[];
-  /** True where it answers other questions alone. */
-  readonly isOfOther: boolean;
-  /** Why it would not be taken. */
-  readonly refused: readonly Message[];
-  /** What was not understood of it. */
-  readonly unclear: Turned['unclear'] | null;
-}
+import { blankFigure, type TypedFigure } from './typed-figure.ts';
 
 /** What a line tells of a return. */
 export interface HeardLine extends Pick<ToldEach, 'left'> {
@@ -97,6 +91,13 @@ export interface CounterEngine {
     },
   ) => Promise<TypedDay>;
   readonly readCase: (text: string) => Promise<VehicleReading>;
+  /** What was measured on the vehicle, as it is typed by hand; nothing is taken. */
+  readonly measured: (told: TypedByHand) => Promise<Measured>;
+  /** The readings of the vehicle in a line; undefined where it tells none. Nothing is taken. */
+  readonly readings: (
+    sitting: Sitting,
+    given: Pick<TypedByHand, 'at' | 'locale' | 'part' | 'vehicle'> & { readonly line: string },
+  ) => Promise<ReadingsSaid | undefined>;
   /** The return slip of a return, in the language of a BCP 47 tag. */
   readonly slip: (
     sitting: Sitting,
@@ -122,6 +123,8 @@ export const counterCalls = [
   'figures',
   'day',
   'readCase',
+  'measured',
+  'readings',
   'slip',
 ] as const;
 
@@ -129,14 +132,16 @@ export const counterCalls = [
 interface CounterEngineParts {
   /** The flows of returns, by id. */
   readonly charts: Readonly<Record<string, Chart>>;
-  /** The no-start flow, which is loaded once a case of it comes in. */
+  /** Of the no-start flow what asks for readings by hand. */
+  readonly vehicle: FlowByHand;
+  /** All of it, which is loaded once a case of it comes in. */
   readonly noStart: () => Promise<Chart>;
   readonly speakerFor: (flow: string, locale: string) => Promise<Speaker>;
 }
 
 /** The engine itself. */
 export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
-  const { charts, noStart, speakerFor } = parts;
+  const { charts, vehicle, noStart, speakerFor } = parts;
   const chartOf = (flow: string): Chart => {
     const chart = Object.hasOwn(charts, flow) ? charts[flow] : undefined;
     if (chart === undefined) throw new RangeError(`there is no flow ${flow} at the counter`);
@@ -144,6 +149,10 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
   };
   const engineOf = (flow: string): Engine =>
     createEngine(chartOf(flow), (locale) => speakerFor(flow, locale));
+  const listenerIn = async (locale: string): Promise<VehicleListener> => ({
+    flow: vehicle,
+    speaker: await speakerFor(vehicle.id, locale),
+  });
   const of = ({ case: kase }: Sitting): Engine => engineOf(kase.flow.id);
   return {
     open: (flow, opening) => engineOf(flow).open(opening),
@@ -178,6 +187,13 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
       return { type: 'unclear', unclear };
     },
     readCase: async (text) => readVehicleCase(await noStart(), text),
+    measured: async (told) => measuredByHand(await noStart(), await listenerIn(told.locale), told),
+    readings: async (sitting, { at, line, locale, part, vehicle: { nominal = 12 } }) => {
+      const flow = sitting.case.flow.id;
+      const speaker = await speakerFor(flow, locale);
+      const meant = speaker.understand(line, expected(chartOf(flow), sitting.case, at));
+      return readingsSaid(line, await listenerIn(locale), { part, nominal, meant });
+    },
     slip: async ({ case: kase }, { locale, ...given }) => {
       const speaker = await speakerFor(kase.flow.id, locale);
       return returnSlip({ chart: chartOf(kase.flow.id), case: kase, speaker, ...given });
@@ -230,14 +246,7 @@ interface Here {
 }
 
 function figureOf(here: Here, check: string, text: string): TypedFigure {
-  const blank = {
-    scale: bareScale(here, check),
-    answer: null,
-    beside: [],
-    isOfOther: false,
-    refused: [],
-    unclear: null,
-  };
+  const blank = { ...blankFigure, scale: bareScale(here, check) };
   if (text.trim() === '') return blank;
   const understood = understoodOf(here, check, text);
   if (understood.type === 'language') return blank;

@@ -2,7 +2,7 @@
  * What the figures come to that were typed for one question.
  */
 import type { AnswerInput } from '@keyturn/core';
-import type { TypedFigure } from './counter-engine.ts';
+import type { TypedFigure } from './typed-figure.ts';
 
 /** Their answers; the first check whose figure cannot be taken; or that there is none. */
 export type FiguresGiven =

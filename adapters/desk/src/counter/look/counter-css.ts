@@ -222,6 +222,9 @@ const css = `
   .figure:has(label) { max-inline-size: 43rem; }
   .figure:has(label) :is(label, .means) { grid-column: 1 / -1; grid-row: 1; }
   .figure:has(label) .means { justify-self: end; align-self: end; max-inline-size: calc(100% - 14rem); text-align: end; }
+  /* What is measured on a vehicle has longer names. */
+  .by-hand .figure:has(label) { max-inline-size: 52rem; }
+  .by-hand .figure:has(label) .means { max-inline-size: calc(100% - 22rem); }
 }
 @media (max-width: 64rem) {
   .bench { grid-template-columns: minmax(0, 1fr); grid-template-areas: 'card' 'ledger' 'waiting'; grid-template-rows: none; }

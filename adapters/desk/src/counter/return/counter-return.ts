@@ -21,6 +21,8 @@ export type Diagnosis =
 /** A no-start case of the vehicle, in short. */
 export interface VehicleCase {
   readonly id: string;
+  /** True where its readings were told by hand; left out it came by its code or file. */
+  readonly isByHand?: boolean;
   /** When its last finding was given, ISO 8601. */
   readonly at: string;
   /** Its findings as a code. */

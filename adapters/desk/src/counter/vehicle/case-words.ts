@@ -1,7 +1,8 @@
 /**
  * Why a case of a vehicle is left out, in words.
  */
-import { fill } from '../../wording.ts';
+import type { LeftPart } from '@keyturn/language';
+import { fill, listed } from '../../wording.ts';
 import type { CounterVoice } from '../counter-voice.ts';
 import { nameOf } from '../return/part-name.ts';
 import type { CounterWords } from '../words/counter-words.ts';
@@ -49,4 +50,10 @@ export function faultWords(
     case 'other-version':
       return words.caseOtherVersion;
   }
+}
+
+/** What of a line was not understood. */
+export function leftWords(words: CounterWords, left: readonly LeftPart[], locale: string): string {
+  const quoted = left.map(({ said }) => fill(words.quoted, { said }));
+  return fill(words.stillLeft, { said: listed(quoted, locale) });
 }

@@ -1,16 +1,21 @@
 /**
  * The case of the vehicle as evidence of the return in hand: read, offered, taken or left out.
  */
+import type { AnswerInput } from '@keyturn/core';
+import { convert, isUnit } from '@keyturn/electrics';
+import type { ReadingsSaid } from '@keyturn/language';
 import { fill } from '../../wording.ts';
 import type { CounterVoice } from '../counter-voice.ts';
 import type { ReturnWork } from '../return-work.ts';
 import type { CounterEngine } from '../engine/counter-engine.ts';
+import type { CounterReturn } from '../return/counter-return.ts';
 import type { CounterBook } from '../store/counter-book.ts';
 import { emptyHand, type WhoseCase } from '../view/shown.ts';
 import type { CounterWords } from '../words/counter-words.ts';
 import { caseTaken, ofAnotherPart, olderCase } from './case-taken.ts';
-import { faultWords, misfitWords } from './case-words.ts';
+import { faultWords, leftWords, misfitWords } from './case-words.ts';
 import { misfitOf } from './fit-of-case.ts';
+import type { TypedByHand } from './measured-by-hand.ts';
 
 /** What the evidence is worked with. */
 export interface CounterEvidenceSetup {
@@ -58,6 +63,47 @@ export class CounterEvidence {
     });
   }
 
+  /** What is typed of the vehicle by hand, with what is known beside it. */
+  told(back: CounterReturn): TypedByHand {
+    const { context, answers } = back.sitting.case.state;
+    const sale = this.#setup.book.shop?.sales.find(({ receipt }) => receipt === back.receipt);
+    const nominal = (context['part.nominal'] ?? sale?.vehicle?.nominal) as 12 | 24 | undefined;
+    const fuel = sale?.vehicle?.fuel;
+    const claim = answers['claim']?.at(-1);
+    return {
+      id: crypto.randomUUID(),
+      at: new Date().toISOString(),
+      locale: this.#setup.voice.tag,
+      part: back.part,
+      claim: Array.isArray(claim) ? (claim as readonly string[])[0] : undefined,
+      vehicle: {
+        ...(nominal === undefined ? {} : { nominal }),
+        ...(fuel === undefined ? {} : { fuel }),
+      },
+      typed: back.typed,
+    };
+  }
+
+  /** Shows what the readings say that were typed by hand; whether the part was in there is asked. */
+  offerByHand(): void {
+    const { work } = this.#setup;
+    const { measured } = work.inHand ?? {};
+    if (measured !== undefined) work.hold({ offered: measured.case });
+  }
+
+  /** Puts the readings of a line into their fields, where they are seen before they are judged. */
+  typeReadings({ readings, left }: Extract<ReadingsSaid, { type: 'readings' }>): void {
+    const { work, voice } = this.#setup;
+    const { back, hand } = work;
+    if (back === undefined) return;
+    const typed = readings.map(
+      ({ check, value }) => [check, inField(voice, check, value)] as const,
+    );
+    work.alter({ typed: { ...back.typed, ...Object.fromEntries(typed) } });
+    work.hold({ ...emptyHand, asking: hand.asking, byHand: true });
+    if (left.length > 0) work.notice(leftWords(this.#words, left, voice.tag), true);
+  }
+
   /** The case that was offered is this vehicle's, or it is left out. */
   async useCase(which: WhoseCase): Promise<void> {
     const { work } = this.#setup;
@@ -91,4 +137,18 @@ export class CounterEvidence {
   get #words(): CounterWords {
     return this.#setup.voice.words;
   }
+}
+
+/** A reading as it is typed into its field: in the unit of the field, which stands beside it. */
+function inField(
+  { vehicle, tag }: CounterVoice,
+  check: string,
+  value: AnswerInput['value'],
+): string {
+  const form = vehicle.checks[check]?.form;
+  if (form?.kind !== 'reading' || !('value' in value)) return '';
+  const { value: figure, unit } = value;
+  if (!isUnit(unit)) return '';
+  const figures = new Intl.NumberFormat(tag, { maximumFractionDigits: 3, useGrouping: false });
+  return figures.format(convert({ value: figure, unit }, form.unit).value);
 }

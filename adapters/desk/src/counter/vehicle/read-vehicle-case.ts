@@ -74,7 +74,8 @@ function caseOfCode(chart: Chart, text: string): Case {
   return replayFindings(chart, decodeFindings([chart.flow], code)).case;
 }
 
-function inShort(chart: Chart, kase: Case): VehicleCase {
+/** What is kept of a case. */
+export function inShort(chart: Chart, kase: Case): VehicleCase {
   const { context, verdict, answers } = kase.state;
   const complaint = answers['complaint']?.at(-1);
   return {

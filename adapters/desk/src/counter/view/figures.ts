@@ -1,5 +1,5 @@
 /**
- * Figures of the bench: a field for each, and under it the scale on which it is marked while it is
+ * Figures of the bench, or of the vehicle by hand: a field for each, and under it the scale on which it is marked while it is
  * typed.
  */
 import { askAgain, offerInput } from '@keyturn/element/sittings';
@@ -12,8 +12,13 @@ import { benchRuler } from './bench-ruler.ts';
 import type { InHand, Shown } from './shown.ts';
 import { how } from './sentence.ts';
 
+/** Figures as they are asked for: of the flow in whose words they stand. */
+type Asked = Pick<InHand, 'back' | 'figures' | 'speaker'> & {
+  readonly flow: Pick<InHand['flow'], 'checks'>;
+};
+
 /** Draws the figures that are asked for. */
-export function figures(shown: Shown, inHand: InHand, checks: readonly string[]): TemplateResult {
+export function figures(shown: Shown, inHand: Asked, checks: readonly string[]): TemplateResult {
   const { act, words } = shown;
   const { back } = inHand;
   return html`<form
@@ -44,7 +49,7 @@ export function figures(shown: Shown, inHand: InHand, checks: readonly string[])
 
 function figure(
   shown: Shown,
-  inHand: InHand,
+  inHand: Asked,
   { check, isOneOfSeveral }: { readonly check: string; readonly isOneOfSeveral: boolean },
 ): TemplateResult {
   const { act } = shown;
@@ -81,7 +86,7 @@ function figure(
 /** What the figure may have been meant as, to be taken at once. */
 function offered(
   { act }: Shown,
-  { figures: all, back }: InHand,
+  { figures: all, back }: Asked,
   check: string,
 ): TemplateResult | typeof nothing {
   const unclear = all[check]?.unclear;
@@ -100,7 +105,7 @@ function offered(
 }
 
 /** The scale, and in words what the figure means or why it is none. */
-function scale({ figures: all, speaker, flow }: InHand, check: string): TemplateResult {
+function scale({ figures: all, speaker, flow }: Asked, check: string): TemplateResult {
   const typed = all[check];
   const reading = typed?.scale ?? null;
   const isTyped = typed !== undefined && typed.answer !== null && typed.refused.length === 0;
@@ -125,12 +130,12 @@ function scale({ figures: all, speaker, flow }: InHand, check: string): Template
 }
 
 /** The band in which a part is good; undefined where none is. */
-function goodOf({ checks }: InHand['flow'], check: string): string | undefined {
+function goodOf({ checks }: Asked['flow'], check: string): string | undefined {
   const form = checks[check]?.form;
   return form?.kind === 'reading' ? form.good : undefined;
 }
 
 /** Whether a bound is a zone on any of the scales. */
-function hasZone({ figures: all }: InHand, checks: readonly string[]): boolean {
+function hasZone({ figures: all }: Asked, checks: readonly string[]): boolean {
   return checks.some((check) => all[check]?.scale?.bounds.some(({ low, high }) => low < high));
 }

@@ -192,11 +192,11 @@ export function caseLines(
   kase: NonNullable<CounterReturn['vehicle']>,
   part: CounterReturn['part'],
 ): readonly string[] {
-  const { fault, strength, complaint, fuel, at, proof } = kase;
-  const without = proof[part] === 'incomplete' ? [words.caseNoVerdict] : [];
+  const { fault, strength, complaint, fuel, at, proof, isByHand = false } = kase;
+  const without = proof[part] === 'incomplete' && !isByHand ? [words.caseNoVerdict] : [];
   const day = new Intl.DateTimeFormat(locale, { dateStyle: 'long' }).format(new Date(at));
   return [
-    `${fill(words.caseOf, { day })}.`,
+    `${fill(isByHand ? words.byHandOf : words.caseOf, { day })}.`,
     ...(fuel === null ? [] : [`${vehicleNames.fuels[fuel] ?? fuel}.`]),
     ...(complaint === null
       ? []

@@ -12,6 +12,7 @@ import { isCommandInField, keyOf, type CounterCommand } from '../keys.ts';
 import type { CounterReturn } from '../return/counter-return.ts';
 import { nameOf } from '../return/part-name.ts';
 import { readyAt } from '../return/ready.ts';
+import { byHandCard, byHandOffered } from './by-hand-card.ts';
 import { cameGood } from './came-good.ts';
 import { caseCard } from './case-card.ts';
 import { dayList } from './day-list.ts';
@@ -74,7 +75,12 @@ function counter(shown: Shown): TemplateResult {
 function card(shown: Shown, inHand: InHand): TemplateResult {
   const { hand } = shown;
   if (hand.told !== null) return toldCard(shown, inHand, hand.told);
-  if (hand.offered !== null) return caseCard(shown, inHand, hand.offered);
+  if (hand.offered !== null) {
+    const { offered } = hand;
+    const draw = offered.isByHand === true ? byHandOffered : caseCard;
+    return draw(shown, inHand, offered);
+  }
+  if (hand.byHand) return byHandCard(shown, inHand);
   if (hand.open === 'danger') return dangerCard(shown, inHand);
   if (hand.open === 'goodwill') return goodwillCard(shown);
   if (hand.asking !== null) return askingCard(shown, inHand);

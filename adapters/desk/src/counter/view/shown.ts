@@ -2,12 +2,14 @@
  * All that a view is made from, and all that it can do.
  */
 import type { AnswerInput, AskMessage, Flow, Input } from '@keyturn/core';
-import type { FlowTexts, Offer, Rendered, Speaker } from '@keyturn/language';
+import type { FlowTexts, Offer, Rendered, Speaker, VehicleListener } from '@keyturn/language';
 import type { Sheet } from '@keyturn/sheets';
 import type { Laid } from '../../engine/engine.ts';
 import type { VehicleNames } from '../counter-pack.ts';
 import type { InventedReturn } from '../demo/invented-shop.ts';
-import type { HeardLine, TypedFigure } from '../engine/counter-engine.ts';
+import type { HeardLine } from '../engine/counter-engine.ts';
+import type { TypedFigure } from '../engine/typed-figure.ts';
+import type { Measured } from '../vehicle/measured-by-hand.ts';
 import type { CounterCommand } from '../keys.ts';
 import type { CounterReturn, Diagnosis, VehicleCase } from '../return/counter-return.ts';
 import type { Shop, ShopFault } from '../shop/shop.ts';
@@ -25,6 +27,8 @@ export interface Hand {
   readonly told: HeardLine | null;
   /** A case of a vehicle of which it is asked whether it is the right one. */
   readonly offered: VehicleCase | null;
+  /** True while the readings of the vehicle are typed by hand. */
+  readonly byHand: boolean;
   /** True after the first of the two presses that take a part off the counter. */
   readonly removing: boolean;
 }
@@ -36,6 +40,7 @@ export const emptyHand: Hand = {
   open: null,
   told: null,
   offered: null,
+  byHand: false,
   removing: false,
 };
 
@@ -46,8 +51,12 @@ export interface InHand {
   readonly flow: Flow;
   readonly speaker: Speaker;
   readonly texts: FlowTexts;
+  /** What asks for readings of the vehicle by hand, in the words of its flow. */
+  readonly vehicle: VehicleListener;
   /** The figures that are asked for now, by check. */
   readonly figures: Readonly<Record<string, TypedFigure>>;
+  /** What is typed by hand of the vehicle, judged; undefined while nothing is. */
+  readonly measured: Measured | undefined;
   /** The questions after the one in hand that stand on the same screen. */
   readonly ahead: readonly AskMessage[];
   /** The slip as it is printed, once there is a decision and it has been written. */

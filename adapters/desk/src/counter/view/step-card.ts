@@ -8,6 +8,8 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyView, leaveKey, numbered } from '../../view/key.ts';
 import { fill } from '../../wording.ts';
 import { keyOf } from '../keys.ts';
+import { proofCheck } from '../vehicle/case-taken.ts';
+import { readingsAsked } from './by-hand-card.ts';
 import { coming } from './coming.ts';
 import { dayField } from './day-field.ts';
 import { figures } from './figures.ts';
@@ -30,6 +32,7 @@ export function questionOf({ hand }: Shown, { flow, speaker, laid }: InHand): Qu
 /** The checks whose figures are asked for now; a temperature last, since many a shop has none to give. */
 export function figuresInHand(hand: Shown['hand'], inHand: InHand): readonly string[] {
   const { flow, laid } = inHand;
+  if (hand.byHand) return hand.offered === null ? readingsAsked(inHand) : [];
   const ask = laid.inHand.find((message) => message.kind === 'ask');
   const asked =
     hand.asking === null ? [ask?.check, ...(ask?.beside?.readings ?? [])] : [hand.asking];
@@ -73,6 +76,7 @@ function isDay({ flow, back }: InHand, question: Question | undefined): boolean 
 /** What can be told of how it is done, where it is folded away. */
 export function foldedHow(shown: Shown, inHand: InHand): boolean {
   if (shown.hasHow) return false;
+  if (shown.hand.byHand) return shown.hand.offered === null;
   const usual = usualOf(shown, inHand).map(([check]) => check);
   const checks = [...usual, ...figuresInHand(shown.hand, inHand)];
   const asked = checks.length > 0 ? checks : [questionOf(shown, inHand)?.check ?? ''];
@@ -250,7 +254,25 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
         },
       }),
     )}
+    ${check === proofCheck ? byHandKey(shown, inHand, options.length + 1) : nothing}
   </div>`;
+}
+
+/** Who measured on the vehicle and has no case of it types the readings. */
+function byHandKey(
+  { words, act }: Shown,
+  inHand: InHand,
+  number: number,
+): TemplateResult | typeof nothing {
+  if (readingsAsked(inHand).length === 0) return nothing;
+  return keyView({
+    label: words.byHand,
+    at: String(number),
+    isNumber: true,
+    press: () => {
+      act.hand({ byHand: true });
+    },
+  });
 }
 
 function several(

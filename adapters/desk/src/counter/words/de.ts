@@ -96,6 +96,14 @@ export const de: CounterWords = {
   caseOtherPart: 'Ja, aber mit einem anderen Teil gemessen',
   caseYesBefore: 'Ja, dieses Fahrzeug',
   caseNo: 'Nein: weglassen',
+  byHand: 'Messwerte eintippen',
+  byHandAsk: 'Was wurde am Fahrzeug gemessen?',
+  byHandHint:
+    'Was nicht gemessen wurde, bleibt leer: {{key}} geht weiter. Enter hinter dem letzten zeigt, was es sagt.',
+  byHandPart: 'War dieses Teil da im Fahrzeug?',
+  byHandOther: 'Nein, ein anderes Teil war drin',
+  byHandBack: 'Zurück zu den Messwerten',
+  byHandOf: 'Messwerte von Hand angegeben am {{day}}',
   caseLeft: 'Der Fall wurde weggelassen. Nichts wurde geändert.',
   caseOtherFuel:
     'Dieser Fall ist von einem Fahrzeug mit anderem Kraftstoff ({{found}}) als dem, für das das Teil verkauft wurde ({{sold}}). Er ist nicht von diesem Kunden und wurde weggelassen.',

@@ -91,6 +91,14 @@ export const en = {
   caseOtherPart: 'Yes, but with another part in it',
   caseYesBefore: 'Yes, this vehicle',
   caseNo: 'No: leave it out',
+  byHand: 'type the readings',
+  byHandAsk: 'What was read on the vehicle?',
+  byHandHint:
+    'What was not read stays empty: {{key}} goes past it. Enter behind the last shows what it says.',
+  byHandPart: 'Was this part in the vehicle then?',
+  byHandOther: 'No, another part was in it',
+  byHandBack: 'Back to the readings',
+  byHandOf: 'Readings told by hand on {{day}}',
   caseLeft: 'The case was left out. Nothing was changed.',
   caseOtherFuel:
     'This case is of a vehicle with another fuel ({{found}}) than the one the part was sold for ({{sold}}). It is not this customer’s, and was left out.',

@@ -97,6 +97,14 @@ export const es: CounterWords = {
   caseOtherPart: 'Sí, pero medido con otra pieza',
   caseYesBefore: 'Sí, este vehículo',
   caseNo: 'No: dejarlo fuera',
+  byHand: 'escribir las medidas',
+  byHandAsk: '¿Qué se midió en el vehículo?',
+  byHandHint:
+    'Lo que no se midió queda vacío: {{key}} lo pasa. Intro tras la última muestra lo que dice.',
+  byHandPart: '¿Estaba entonces esta pieza en el vehículo?',
+  byHandOther: 'No, había otra pieza puesta',
+  byHandBack: 'Volver a las medidas',
+  byHandOf: 'Medidas dadas a mano el {{day}}',
   caseLeft: 'El caso se ha dejado fuera. No se ha cambiado nada.',
   caseOtherFuel:
     'Este caso es de un vehículo con otro combustible ({{found}}) que aquel para el que se vendió la pieza ({{sold}}). No es de este cliente y se ha dejado fuera.',

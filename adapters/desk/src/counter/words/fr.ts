@@ -98,6 +98,14 @@ export const fr: CounterWords = {
   caseOtherPart: 'Oui, mais mesuré avec une autre pièce',
   caseYesBefore: 'Oui, ce véhicule',
   caseNo: 'Non : le laisser de côté',
+  byHand: 'saisir les mesures',
+  byHandAsk: 'Qu’a-t-on mesuré sur le véhicule ?',
+  byHandHint:
+    'Ce qui n’a pas été mesuré reste vide : {{key}} passe à la suite. Entrée après la dernière montre ce que cela dit.',
+  byHandPart: 'Cette pièce était-elle alors dans le véhicule ?',
+  byHandOther: 'Non, une autre pièce était montée',
+  byHandBack: 'Revenir aux mesures',
+  byHandOf: 'Mesures données à la main le {{day}}',
   caseLeft: 'Le cas a été laissé de côté. Rien n’a été changé.',
   caseOtherFuel:
     'Ce cas est celui d’un véhicule d’un autre carburant ({{found}}) que celui pour lequel la pièce a été vendue ({{sold}}). Il n’est pas de ce client et a été laissé de côté.',

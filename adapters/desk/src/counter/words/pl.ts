@@ -93,6 +93,14 @@ export const pl: CounterWords = {
   caseOtherPart: 'Tak, ale mierzony z inną częścią',
   caseYesBefore: 'Tak, ten pojazd',
   caseNo: 'Nie: pomiń',
+  byHand: 'wpisać pomiary',
+  byHandAsk: 'Co zmierzono w pojeździe?',
+  byHandHint:
+    'Czego nie zmierzono, zostaje puste: {{key}} przechodzi dalej. Enter za ostatnim pokazuje, co z tego wynika.',
+  byHandPart: 'Czy ta część była wtedy w pojeździe?',
+  byHandOther: 'Nie, była inna część',
+  byHandBack: 'Wróć do pomiarów',
+  byHandOf: 'Pomiary podane ręcznie {{day}}',
   caseLeft: 'Sprawa została pominięta. Nic nie zostało zmienione.',
   caseOtherFuel:
     'Ta sprawa dotyczy pojazdu na inne paliwo ({{found}}) niż ten, do którego część sprzedano ({{sold}}). Nie jest tego klienta i została pominięta.',
