@@ -68,6 +68,34 @@ atCounter('the figures of the counter', ({ counter, practising }) => {
     expect(await inside(page, '#figure-no-load-current').inputValue()).toBe('62');
   });
 
+  test('a figure that is left out is gone past, and no other lands in its field', async () => {
+    const page = await practising({ viewport: { width: 1540, height: 900 } });
+    await follow(page, asks(page, 'Which figures?'));
+    // However much stands above, what takes them and what else can be done is in view.
+    const keys = inside(page, '.card > .keys.row').last();
+    const box = await keys.boundingBox();
+    expect((box?.y ?? 0) + (box?.height ?? Number.NaN)).toBeLessThanOrEqual(900);
+    expect(await plain(keys)).toMatch(/^Del\s+I don’t know\s+\/\s+I can’t/u);
+    await typeSlowly(page, '11.7');
+    for (let times = 0; times < 2; times += 1) {
+      await page.keyboard.press('Enter', { delay: 60 });
+      await page.waitForTimeout(settled);
+    }
+    const fields = inside(page, '.figure input');
+    expect(await asked(page)).toBe('Which figures?');
+    expect(await fields.nth(0).inputValue()).toBe('11.7');
+    await typeSlowly(page, '4100');
+    expect(await fields.nth(1).inputValue()).toBe('');
+    expect(await fields.nth(2).inputValue()).toBe('4100');
+    // Of the one in hand nobody knows it.
+    await fields.nth(1).focus();
+    await page.waitForTimeout(settled);
+    await page.keyboard.press('Delete', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(inside(page, '.found'))).toContain('Current running free: not known');
+    });
+  });
+
   test('takes what each cell shows, though no hydrometer was ticked, and letters for no figure', async () => {
     const page = await practising();
     await press(page, '+');

@@ -94,8 +94,9 @@ atCounter('the sale at the counter', ({ counter, practising }) => {
     expect(await inside(page, 'input[name=price]').inputValue()).toBe('125.00');
     await eventually(async () => {
       const said = '40881 is not in this shop’s list.';
-      expect(await plain(inside(page, '.notes'))).toContain(said);
       expect(await plain(inside(page, '.facts'))).toContain(said);
+      // Beside its field, and nowhere else.
+      expect(await plain(inside(page, '.notes'))).not.toContain(said);
     });
     // One that it has is fetched without a word.
     await inside(page, 'input[name=receipt]').fill('W-10377');
@@ -105,12 +106,30 @@ atCounter('the sale at the counter', ({ counter, practising }) => {
     });
   });
 
+  test('puts the number of a receipt right where its proof is put right', async () => {
+    const page = await practising();
+    await press(page, '+');
+    await press(page, '2');
+    await typeSlowly(page, '40881');
+    await page.keyboard.press('Enter', { delay: 60 });
+    await typeSlowly(page, '125');
+    await press(page, 'Enter');
+    expect(await asked(page)).toBe('Is this the battery sold?');
+    await press(page, '-');
+    const number = inside(page, 'input[name=receipt-number]');
+    expect(await number.inputValue()).toBe('40881');
+    await number.fill('40882');
+    await press(page, 'Enter');
+    expect(await asked(page)).toBe('Is this the battery sold?');
+    expect(await inside(page, 'input[name=receipt]').inputValue()).toBe('40882');
+  });
+
   test('keeps a receipt that is given before the part, and asks for it once', async () => {
     const { page } = await counter();
     await inside(page, 'input[name=line]').fill('R-2291');
     await page.keyboard.press('Enter', { delay: 60 });
     await eventually(async () => {
-      expect(await plain(inside(page, '.notes'))).toContain('Kept as the receipt’s number');
+      expect(await plain(inside(page, '.notes'))).toContain('kept as the receipt’s number');
     });
     await press(page, '1');
     expect(await inside(page, '[name=receipt-number]').inputValue()).toBe('R-2291');
@@ -298,6 +317,7 @@ atCounter('the sale at the counter', ({ counter, practising }) => {
     await answer(page, 'receipt shown', 'it is the part we sold');
     // Nobody types a command into the field of a day, but for one that begins no day.
     expect(await inside(page, '.card .key.small kbd').allInnerTexts()).toEqual([
+      'Del',
       '/',
       '?',
       '!',

@@ -515,9 +515,53 @@ describe('a return slip', () => {
     const look = { ...charged, 'battery-look': 'frozen' };
     const frozen = playFlow(battery, batterySale, look, 'decided');
     const said = sheetText(slipOfBattery(frozen));
-    expect(said).toMatch(/must not be charged or loaded/u);
+    expect(said).toMatch(/before it has thawed/u);
     expect(said).toMatch(/This battery can burst/u);
-    expect(said).not.toMatch(/goggles/u);
+    expect(said).not.toMatch(/goggles|hazardous waste/u);
+  });
+
+  test.each([
+    ['swollen', 'overcharged-or-frozen'],
+    ['leaking', 'case-defect'],
+    ['cracked', 'outside-damage'],
+  ])('says what becomes of a battery that is %s, whatever was decided', (look, reason) => {
+    const unfit = playBattery({ ...charged, 'battery-look': look });
+    expect(unfit.state.decision).toMatchObject({ reason });
+    const [line] = linesOfBlock(slipOfBattery(unfit), 'stops');
+    expect(line).toMatch(
+      /not charge it and do not use it.*upright.*gloves.*eyes covered.*hazardous waste.*local/u,
+    );
+    expect(sheetText(slipOfBattery(unfit))).not.toMatch(/nobody near/iu);
+  });
+
+  test.each([
+    ['nothing was measured', {}, /unless charging and current at rest .* measured good.*bring/su],
+    [
+      'the readings point elsewhere',
+      { 'vehicle-proof': 'points-elsewhere' },
+      /readings of your vehicle point to something other/u,
+    ],
+  ])('says how a swollen battery is judged where %s, and claims no cause', (_, given, how) => {
+    const swollen = slipOfBattery(playBattery({ ...charged, 'battery-look': 'swollen', ...given }));
+    const [why] = linesOfBlock(swollen, 'reasons');
+    expect(why).toMatch(how);
+    expect(why).not.toMatch(/badly made|it was overcharged/u);
+    expect(linesOfBlock(swollen, 'measure')).toHaveLength(2);
+  });
+
+  test.each([
+    ['no-fault-found', 'incomplete'],
+    ['cause-elsewhere', 'points-elsewhere'],
+  ])('of a starter that tested good, %s, says what the bench does not show', (reason, proof) => {
+    const why = (claim: string): string | undefined => {
+      const kase = play({ ...good, claim, 'vehicle-proof': proof }, policy);
+      expect(kase.state.decision).toMatchObject({ reason });
+      return linesOfBlock(slip(kase), 'reasons')[0];
+    };
+    expect(why('slow-crank')).toMatch(/torque under load/u);
+    expect(why('slow-crank')).not.toMatch(/ring gear/u);
+    expect(why('noise')).toMatch(/teeth of the ring gear/u);
+    expect(why('no-crank')).toMatch(/spins free/u);
   });
 
   test('does not call it the part that was sold where nothing shows that it was sold here', () => {

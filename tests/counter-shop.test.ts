@@ -12,7 +12,7 @@ atCounter('the shop’s terms at the counter', ({ counter, practising }) => {
     await press(page, '1');
     await answer(page, 'receipt shown', 'it is the part we sold');
     await answer(page, 'within the warranty');
-    await answer(page, 'does not turn, or only clicks', 'fitted');
+    await answer(page, 'engine does not turn, or only clicks', 'fitted');
     await press(page, '7');
     await answer(page, 'free both ways');
     await press(page, 'Enter');

@@ -87,7 +87,7 @@ atCounter('the clerk’s own words', ({ practising }) => {
     await say(page, 'bought in March, only clicks, studs fine, box is opened');
     expect(await asked(page)).toBe('Is that what you found?');
     const told = await plain(inside(page, '.told'));
-    expect(told).toMatch(/What the customer says:\s+does not turn/u);
+    expect(told).toMatch(/What the customer says:\s+engine does not turn/u);
     expect(told).toMatch(/Studs:\s+sound/u);
     // March alone is no day, and whose box was opened nobody can tell.
     expect(told).not.toMatch(/sale|opened/iu);

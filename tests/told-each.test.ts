@@ -98,6 +98,31 @@ describe('several answers in one sentence', () => {
     });
   });
 
+  test.each([
+    ['en', 'spins but does not turn the engine'],
+    ['en', 'it just whirrs'],
+    ['de', 'dreht sich, aber der Motor dreht nicht'],
+    ['de', 'er surrt nur noch'],
+    ['es', 'gira pero el motor no gira'],
+    ['fr', 'il tourne mais n’entraîne pas le moteur'],
+    ['pl', 'kręci się, ale nie obraca silnika'],
+    ['ar', 'يدور بس المحرك ما يدور'],
+  ])('a starter that spins by itself turns no engine in %s: “%s”', (locale, text) => {
+    const answers = { claim: 'no-crank' };
+    expect(told('starter-return', locale, 'claim', text)).toEqual({ answers, left: [] });
+  });
+
+  test('what is said of the starter itself is told of no part that is not named', () => {
+    expect(told('starter-return', 'en', 'claim', 'spins, was fitted').answers).toEqual({
+      claim: 'no-crank',
+      handling: 'fitted',
+    });
+    expect(told('starter-return', 'en', 'claim', 'stud spins, only clicks').answers).toEqual({
+      claim: 'no-crank',
+      stud: 'turns',
+    });
+  });
+
   test('a day that reads two ways is asked back with both', () => {
     const [left] = hear('starter-return', 'en', null, 'bought 05/11/2025, grinds')?.left ?? [];
     expect(left?.unclear).toMatchObject({

@@ -174,8 +174,6 @@ export class CounterEntry {
     await this.#work.take(...price, answering(back.sitting.case, 'sale-proof', [answer]));
     if (receipt === '') return;
     await this.fetchPart(receipt);
-    const { receiptUnlisted } = this;
-    if (receiptUnlisted !== undefined) this.#work.notice(receiptUnlisted);
   }
 
   /** Takes a line: at once where it says one thing plainly, else once it was shown what it tells. */

@@ -62,7 +62,9 @@ export class CounterKeyboard {
       fieldFor: (key) => this.#fieldFor(key),
       isShut: (field) => field.matches(typedInto) && this.#isShut,
       isCommandIn: (field, key) =>
-        field.matches(`input[name=line], ${typedInto}`) && this.isOn && isCommandInField(key),
+        (field.matches(typedInto) || (field.name === 'line' && key !== 'Delete')) &&
+        this.isOn &&
+        isCommandInField(key),
       isCode: (text) =>
         lookUp(text, this.#setup.book.shop).type !== 'unknown' ||
         this.#setup.book.onCounterBy(text) !== undefined,
@@ -94,7 +96,10 @@ export class CounterKeyboard {
     field.select();
   }
 
-  /** Goes on from one field to the next that is empty, and takes all of them behind the last. */
+  /**
+   * Goes on from one field to the next that is empty, also from one that was left empty, so that no
+   * figure lands in the field of another; takes all of them behind the last.
+   */
   async nextFigure(check: string): Promise<void> {
     if (await this.#setup.work.fields.takesOther()) return;
     const isWrong = await this.#setup.work.fields.isWrong(check);
@@ -107,17 +112,26 @@ export class CounterKeyboard {
       field.select();
       return;
     }
-    const isEmpty = field instanceof HTMLInputElement && field.value.trim() === '';
-    const fields = this.#figureFields;
-    // What was gone past was not read on the vehicle, and is not asked for again.
-    const { byHand } = this.#setup.work.hand;
-    const open = byHand ? fields.slice(fields.findIndex((one) => one === field) + 1) : fields;
-    const next = isEmpty ? undefined : open.find(({ value }) => value.trim() === '');
+    const next = this.#emptyAfter(field);
     if (next === undefined) await this.takeFigures();
     else {
       next.focus();
       this.takeTypedAhead();
     }
+  }
+
+  /**
+   * The empty field behind one; behind a filled one that is not the last, any that is empty. What was
+   * gone past of a vehicle was not read there, and is not asked for again.
+   */
+  #emptyAfter(field: HTMLElement | null): HTMLInputElement | undefined {
+    const fields = this.#figureFields;
+    const at = fields.findIndex((one) => one === field);
+    const isEmpty = ({ value }: HTMLInputElement): boolean => value.trim() === '';
+    const behind = fields.slice(at + 1).find(isEmpty);
+    const isDone = at === fields.length - 1 || fields.slice(at, at + 1).some(isEmpty);
+    const { byHand } = this.#setup.work.hand;
+    return behind ?? (isDone || byHand ? undefined : fields.find(isEmpty));
   }
 
   #pressed(key: string): void {
@@ -291,6 +305,9 @@ export class CounterKeyboard {
       case 'dont-know':
       case 'cannot':
         this.#leaveUnanswered(command);
+        return;
+      case 'kit':
+        this.#find('.kit .fix')?.click();
         return;
       case 'how':
         this.#setup.switchHow();

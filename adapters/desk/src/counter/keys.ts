@@ -5,6 +5,7 @@
 /** What can be done with one key. */
 export type CounterCommand =
   | 'new'
+  | 'kit'
   | 'next'
   | 'aside'
   | 'correct'
@@ -19,6 +20,7 @@ export type CounterCommand =
 /** The key of each command, as a page shows it. */
 export const keyOf: Readonly<Record<CounterCommand, string>> = {
   new: '+',
+  kit: 'F7',
   next: 'F8',
   aside: 'F9',
   correct: '-',
@@ -33,11 +35,13 @@ export const keyOf: Readonly<Record<CounterCommand, string>> = {
 
 const commands: Readonly<Record<string, CounterCommand>> = {
   '+': 'new',
+  F7: 'kit',
   F8: 'next',
   F9: 'aside',
   '-': 'correct',
   '!': 'danger',
   '0': 'dont-know',
+  Delete: 'dont-know',
   '?': 'how',
   '/': 'cannot',
   '*': 'scan',
@@ -51,8 +55,11 @@ export function readKey(key: string): CounterCommand | { readonly number: string
   return Object.hasOwn(commands, key) ? commands[key] : undefined;
 }
 
+/** The key for what is not known where a 0 begins a figure or a day. */
+export const unknownInField = 'Del';
+
 /** Signs that begin no code, no sentence, no figure and no day; a minus begins a figure below zero. */
-const besideText = ['+', '/', '*', '!', '?', 'F8', 'F9'];
+const besideText = ['+', '/', '*', '!', '?', 'Delete', 'F7', 'F8', 'F9'];
 
 /** Whether a key pressed in a field with nothing in it is a command, and is not typed. */
 export function isCommandInField(key: string): boolean {

@@ -10,6 +10,7 @@ import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { wordsBesideDay } from './said-day.ts';
 import { cut, mostClauses, type Listener } from './turn.ts';
 import { understandText } from './understand.ts';
+import { namesCheck } from './volunteered.ts';
 import type { Hearing, Understood } from './understood.ts';
 
 /** What a text tells: each answer once, and the parts of it that nothing was made of. */
@@ -305,7 +306,7 @@ function readTogether(said: string, ear: Ear): Told | undefined {
 function literalAnswer(said: string, { hearing, listener }: Ear): AnswerInput | undefined {
   const { lexicon } = listener;
   const typed = wordsIn(said, lexicon);
-  const all = [...lexicon.checks.values()].flatMap(({ id, options }): readonly AnswerInput[] => {
+  const all = mayBeToldOf(said, { hearing, listener }).flatMap(({ id, options }) => {
     const found = options.filter(({ spoken }) =>
       spoken.some(({ words }) => words.join(' ') === typed),
     );
@@ -314,6 +315,28 @@ function literalAnswer(said: string, { hearing, listener }: Ear): AnswerInput | 
   });
   const isOpen = ({ check }: AnswerInput): boolean => !hearing.answered.includes(check);
   return all.find(({ check }) => check === hearing.check) ?? all.find(isOpen) ?? all[0];
+}
+
+/**
+ * The checks of which a text may tell. Where all its words are those in which the question in hand is
+ * answered, it tells of no part that is looked at and not named: “spins” of a starter, not of a stud.
+ */
+function mayBeToldOf(said: string, { hearing, listener }: Ear): readonly CheckPhrases[] {
+  const { lexicon } = listener;
+  const all = [...lexicon.checks.values()];
+  const inHand = all.find(({ id }) => id === hearing.check);
+  if (inHand?.check.at !== 'memory') return all;
+  const heard = hearTokens(readTokens(said, lexicon.words), lexicon);
+  const isSaidOfIt = heard.terms.every((term) =>
+    inHand.options.some(({ terms }) => terms.has(term)),
+  );
+  if (!isSaidOfIt) return all;
+  return all.filter((check) => !isLook(check) || namesCheck(heard, check));
+}
+
+/** True for a part that is looked at, and mostly shows nothing. */
+function isLook({ check: { form } }: CheckPhrases): boolean {
+  return form.kind === 'choice' && form.usual !== undefined;
 }
 
 function wordsIn(said: string, { words }: Lexicon): string {
@@ -332,7 +355,7 @@ function exactAnswers(said: string, { hearing, listener }: Ear): readonly Answer
   const { lexicon } = listener;
   const heard = hearTokens(readTokens(said, lexicon.words), lexicon);
   if (heard.at.length === 0) return [];
-  const exact = [...lexicon.checks.values()].flatMap(({ id, options }): readonly AnswerInput[] => {
+  const exact = mayBeToldOf(said, { hearing, listener }).flatMap(({ id, options }) => {
     const choice = exactChoice(heard, options);
     return choice === undefined ? [] : [{ check: id, value: [choice] }];
   });

@@ -2,6 +2,7 @@
  * What is pressed before the next question can be read: figures of somebody who knows what comes are
  * kept for their fields, and nothing else is taken.
  */
+import { unknownInField } from '../keys.ts';
 
 /**
  * Milliseconds without a key after which somebody has looked up. What follows a key that was not
@@ -51,5 +52,6 @@ const enter = '↵';
 
 /** A key as it is written. */
 export function signOf(key: string): string {
+  if (key === 'Delete') return unknownInField;
   return key === 'Enter' ? enter : key;
 }

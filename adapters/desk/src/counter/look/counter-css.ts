@@ -87,10 +87,13 @@ const css = `
 .figures { display: grid; gap: .7rem; }
 .figure { display: grid; grid-template-columns: minmax(8rem, 11rem) minmax(0, 1fr); gap: 0 1.25rem; align-items: end; }
 .figure label, .figure .how-to, .figure .keys { grid-column: 1 / -1; }
-.figure label { font-weight: 700; margin-block-end: .25rem; }
+.figure label { font-weight: 700; margin-block-end: .1rem; }
+.figures > .keys .hint { align-self: center; }
 .figure .how-to { margin-block-end: .3rem; }
 .counter .display { border-width: 1px; padding-inline: .6rem; align-self: start; }
 .counter .display input { min-block-size: 48px; font-size: 1.8rem; }
+/* What each of six cells shows is typed into one field: it grows over the scale. */
+.figure .display:has(input.long) { grid-column: 1 / -1; max-inline-size: 34rem; }
 .counter .display .unit { font-size: 1.3rem; }
 .figure .means { grid-column: 1 / -1; min-block-size: 1.4em; color: var(--i2); }
 .figure .means.wrong { color: var(--i); font-weight: 700; }

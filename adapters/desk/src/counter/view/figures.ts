@@ -34,7 +34,6 @@ export function figures(shown: Shown, inHand: Asked, checks: readonly string[]):
       (check) => `${back.id} ${check}`,
       (check) => figure(shown, inHand, { check, isOneOfSeveral: checks.length > 1 }),
     )}
-    ${hasZone(inHand, checks) ? html`<p class="hint">${words.rulerKey}</p>` : nothing}
     <div class="keys row">
       ${keyView({
         label: words.take,
@@ -42,6 +41,7 @@ export function figures(shown: Shown, inHand: Asked, checks: readonly string[]):
         isMain: true,
         press: act.takeFigures,
       })}
+      ${hasZone(inHand, checks) ? html`<p class="hint">${words.rulerKey}</p>` : nothing}
       <button type="submit" hidden></button>
     </div>
   </form>`;
@@ -66,6 +66,7 @@ function figure(
       <input
         id=${id}
         name=${check}
+        class=${typed.length > longFigure ? 'long' : ''}
         type="text"
         inputmode="decimal"
         autocomplete="off"
@@ -82,6 +83,9 @@ function figure(
     ${scale(inHand, check)} ${offered(shown, inHand, check)}
   </div>`;
 }
+
+/** A figure of more letters than this does not fit beside its scale. */
+const longFigure = 9;
 
 /** What the figure may have been meant as, to be taken at once. */
 function offered(

@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from 'lit-html';
 import { keyView } from '../../view/key.ts';
-import { keyOf } from '../keys.ts';
+import { keyOf, unknownInField } from '../keys.ts';
 import type { Shown } from './shown.ts';
 
 /** What each key does, and the switch that turns single keys off. */
@@ -8,10 +8,11 @@ export function keysHelp({ words, act, hasKeys }: Shown): TemplateResult {
   const rows: readonly (readonly [string, string])[] = [
     ['1 … 9', words.keyNumber],
     [keyOf.take, words.keyTake],
-    [keyOf['dont-know'], words.keyDontKnow],
+    [`${keyOf['dont-know']}  ${unknownInField}`, words.keyDontKnow],
     [keyOf.cannot, words.keyCannot],
     [keyOf.correct, words.keyCorrect],
     [keyOf.how, words.keyHow],
+    [keyOf.kit, words.keyKit],
     [keyOf.new, words.newReturn],
     [keyOf.next, words.nextReturn],
     [keyOf.aside, words.putAside],

@@ -8,7 +8,7 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import { keyView, numbered } from '../../view/key.ts';
 import { dayAndTime, fill, listed, timeOfDay } from '../../wording.ts';
-import { isCommandInField, keyOf, type CounterCommand } from '../keys.ts';
+import { isCommandInField, keyOf, unknownInField, type CounterCommand } from '../keys.ts';
 import type { CounterReturn } from '../return/counter-return.ts';
 import { nameOf } from '../return/part-name.ts';
 import { readyAt } from '../return/ready.ts';
@@ -186,7 +186,7 @@ function testKit(
         act.hand({ asking: check.id, picked: options.filter((id) => kit.includes(id)) });
       }}
     >
-      <span aria-hidden="true">✎</span>
+      <kbd class="at" aria-hidden="true">${keyOf.kit}</kbd> <span aria-hidden="true">✎</span>
     </button>
   </p>`;
 }
@@ -263,15 +263,20 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
   const isList = usualOf(shown, inHand).length > 0;
   const isHere = isStill && (isAsked || hand.asking !== null);
   const isTyping = isTypedInto(shown, inHand);
-  const small = (command: CounterCommand, label: string): TemplateResult =>
-    keyView({
+  const typed: Partial<typeof keyOf> = { 'dont-know': unknownInField };
+  const keyNow = (command: CounterCommand): string | undefined =>
+    isTyping && !isCommandInField(keyOf[command]) ? typed[command] : keyOf[command];
+  const small = (command: CounterCommand, label: string): TemplateResult => {
+    const at = keyNow(command);
+    return keyView({
       label,
-      ...(isTyping && !isCommandInField(keyOf[command]) ? {} : { at: keyOf[command] }),
+      ...(at === undefined ? {} : { at }),
       isSmall: true,
       press: () => {
         act.command(command);
       },
     });
+  };
   return html`<div class="keys row">
     ${isCaution ? small('cannot', speaker.key('cannot')) : nothing}
     ${

@@ -8,9 +8,14 @@ import type { Question } from './sentence.ts';
 import type { InHand, Shown } from './shown.ts';
 import { typedAnswer } from './typed-answer.ts';
 
-/** True where proof of a sale is asked for of which no receipt is known. */
-export function isReceiptAsked({ back }: InHand, question: Question | undefined): boolean {
-  return question?.check === 'sale-proof' && back.receipt === '';
+/** True where proof of a sale is asked for of which no receipt is known, or is put right. */
+export function isReceiptAsked(
+  { hand }: Shown,
+  { back }: InHand,
+  question: Question | undefined,
+): boolean {
+  const check = 'sale-proof';
+  return question?.check === check && (back.receipt === '' || hand.asking === check);
 }
 
 /** Draws the field for the number, that for the price where it is not known, and the answers. */
@@ -22,7 +27,7 @@ export function proofField(shown: Shown, inHand: InHand, { options }: Question):
       label: words.receiptNumber,
       isLabelShown: true,
       inputmode: 'text',
-      value: inHand.back.typed['sale-proof'] ?? '',
+      value: inHand.back.typed['sale-proof'] ?? inHand.back.receipt,
     },
     beside: isPriceAsked(shown, inHand) ? priceField(shown, inHand) : nothing,
     take: words.take,

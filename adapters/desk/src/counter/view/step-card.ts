@@ -47,7 +47,7 @@ export function figuresInHand(hand: Shown['hand'], inHand: InHand): readonly str
 export function isTypedInto(shown: Shown, inHand: InHand): boolean {
   const question = questionOf(shown, inHand);
   return (
-    isReceiptAsked(inHand, question) ||
+    isReceiptAsked(shown, inHand, question) ||
     figuresInHand(shown.hand, inHand).length > 0 ||
     isDay(inHand, question)
   );
@@ -63,7 +63,7 @@ export function isPriceInCard(shown: Shown, inHand: InHand): boolean {
   const { hand } = shown;
   const isCovered = [hand.open, hand.told, hand.offered].some((one) => one !== null);
   if (isCovered || !isPriceAsked(shown, inHand)) return false;
-  if (isReceiptAsked(inHand, questionOf(shown, inHand))) return true;
+  if (isReceiptAsked(shown, inHand, questionOf(shown, inHand))) return true;
   const { awaiting } = positionOf(inHand.back.sitting.case);
   return hand.asking === null && awaiting === 'nothing' && isPriceLacking(shown, inHand);
 }
@@ -230,7 +230,7 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
   if (asFigures.length > 0) return figures(shown, inHand, asFigures);
   if (isStoodAsked(inHand, check)) return stood(shown, inHand, check);
   if (isDay(inHand, question)) return dayField(shown, inHand, check);
-  if (isReceiptAsked(inHand, question)) return proofField(shown, inHand, question);
+  if (isReceiptAsked(shown, inHand, question)) return proofField(shown, inHand, question);
   const { form } = inHand.flow.checks[check] ?? {};
   if (form?.kind === 'date') {
     return numbered(

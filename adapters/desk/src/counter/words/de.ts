@@ -23,8 +23,7 @@ export const de: CounterWords = {
     'Die Kamera ist nicht zu benutzen: {{reason}}. Den Code tippen oder einen Scanner nehmen.',
   unknownScan:
     'Hier gibt es kein „{{text}}“: keinen Beleg, kein Teil, keinen Fall eines Fahrzeugs. Nichts wurde geändert.',
-  receiptKept:
-    '„{{text}}“ ist hier nicht bekannt. Als Nummer des Belegs gemerkt: Welches Teil ist es?',
+  receiptKept: '„{{text}}“ ist als Nummer des Belegs gemerkt: Welches Teil ist es?',
   told: 'Was Sie gesagt haben',
   toldAsk: 'Haben Sie das so gefunden?',
   toldWithout: 'Weglassen: {{what}}',
@@ -190,6 +189,7 @@ export const de: CounterWords = {
   guideLine: 'Eines ist hier anders: {{what}}. {{key}} drücken.',
   rulerKey: 'Getönt: gut. Dunkel: zu knapp.',
   noReceipt: 'noch ohne Beleg',
+  keyKit: 'ändern, womit geprüft wird',
   keyHow: 'zeigen, wie es geht, oder ausblenden',
   labelSays: 'Etikett: {{label}}.',
   labelHalf: '{{half}} einstellen.',

@@ -20,7 +20,7 @@ export const en = {
   cameraFailed: 'The camera cannot be used: {{reason}}. Type the code, or use a scanner.',
   unknownScan:
     'Nothing here has “{{text}}”: no receipt, no part, no case of a vehicle. Nothing was changed.',
-  receiptKept: '“{{text}}” is not known here. Kept as the receipt’s number: which part is it?',
+  receiptKept: '“{{text}}” is kept as the receipt’s number: which part is it?',
   told: 'What you have said',
   toldAsk: 'Is that what you found?',
   toldWithout: 'Take out: {{what}}',
@@ -182,6 +182,7 @@ export const en = {
   guideLine: 'One thing is otherwise here: {{what}}. Press {{key}}.',
   rulerKey: 'Tinted: good. Dark: too close to call.',
   noReceipt: 'no receipt yet',
+  keyKit: 'change what there is to test with',
   keyHow: 'show how it is done, or hide it',
   labelSays: 'Label: {{label}}.',
   labelHalf: 'Set {{half}}.',

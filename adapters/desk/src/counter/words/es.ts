@@ -23,7 +23,7 @@ export const es: CounterWords = {
     'No se puede usar la cámara: {{reason}}. Escriba el código o use un lector de códigos.',
   unknownScan:
     'Aquí no hay «{{text}}»: ni recibo, ni pieza, ni caso de un vehículo. No se ha cambiado nada.',
-  receiptKept: '«{{text}}» no se conoce aquí. Se guarda como número del recibo: ¿qué pieza es?',
+  receiptKept: '«{{text}}» se guarda como número del recibo: ¿qué pieza es?',
   told: 'Lo que ha dicho',
   toldAsk: '¿Es eso lo que ha encontrado?',
   toldWithout: 'Dejar fuera: {{what}}',
@@ -190,6 +190,7 @@ export const es: CounterWords = {
   guideLine: 'Aquí una cosa es distinta: {{what}}. Pulse {{key}}.',
   rulerKey: 'Teñido: bien. Oscuro: demasiado justo.',
   noReceipt: 'aún sin recibo',
+  keyKit: 'cambiar con qué se prueba',
   keyHow: 'mostrar cómo se hace, u ocultarlo',
   labelSays: 'Etiqueta: {{label}}.',
   labelHalf: 'Ajuste {{half}}.',

@@ -23,8 +23,7 @@ export const fr: CounterWords = {
     'La caméra ne peut pas être utilisée : {{reason}}. Tapez le code, ou prenez un lecteur de codes.',
   unknownScan:
     'Il n’y a pas de « {{text}} » ici : ni ticket, ni pièce, ni cas d’un véhicule. Rien n’a été changé.',
-  receiptKept:
-    '« {{text}} » n’est pas connu ici. Gardé comme numéro du ticket : quelle pièce est-ce ?',
+  receiptKept: '« {{text}} » est gardé comme numéro du ticket : quelle pièce est-ce ?',
   told: 'Ce que vous avez dit',
   toldAsk: 'Est-ce bien ce que vous avez trouvé ?',
   toldWithout: 'Laisser de côté : {{what}}',
@@ -192,6 +191,7 @@ export const fr: CounterWords = {
   guideLine: 'Ici, une chose est différente : {{what}}. Appuyez sur {{key}}.',
   rulerKey: 'Teinté : bon. Foncé : trop juste.',
   noReceipt: 'pas encore de reçu',
+  keyKit: 'changer ce qu’il y a pour tester',
   keyHow: 'montrer comment faire, ou le cacher',
   labelSays: 'Étiquette : {{label}}.',
   labelHalf: 'Réglez {{half}}.',

@@ -22,7 +22,7 @@ export const pl: CounterWords = {
   cameraFailed: 'Nie można użyć kamery: {{reason}}. Wpisz kod albo użyj skanera.',
   unknownScan:
     'Nie ma tu „{{text}}”: ani paragonu, ani części, ani sprawy pojazdu. Nic nie zostało zmienione.',
-  receiptKept: '„{{text}}” nie jest tu znane. Zapamiętano jako numer paragonu: jaka to część?',
+  receiptKept: 'Zapamiętano „{{text}}” jako numer paragonu: jaka to część?',
   told: 'Co powiedziano',
   toldAsk: 'Czy tak to wygląda?',
   toldWithout: 'Pomiń: {{what}}',
@@ -185,6 +185,7 @@ export const pl: CounterWords = {
   guideLine: 'Tutaj jedno jest inaczej: {{what}}. Naciśnij {{key}}.',
   rulerKey: 'Zabarwione: dobrze. Ciemne: zbyt blisko granicy.',
   noReceipt: 'jeszcze bez paragonu',
+  keyKit: 'zmienić, czym się bada',
   keyHow: 'pokazać, jak to zrobić, albo ukryć',
   labelSays: 'Etykieta: {{label}}.',
   labelHalf: 'Proszę nastawić {{half}}.',
