@@ -116,6 +116,7 @@ function isBesideFigure(
   );
 }
 
+/** True where some tokens hold a figure, in words or in digits. */
 export function hasFigure(some: readonly Token[], { numbers }: Lexicon): boolean {
   return spellNumbers(some, numbers).some(({ kind }) => kind === 'number');
 }

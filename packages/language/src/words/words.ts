@@ -181,9 +181,58 @@ export interface FigureWords {
   readonly recovers: readonly string[];
 }
 
-/** What is said about figures in a language. */
+const noFigureWords: FigureWords = {
+  asideBefore: [],
+  asideBehind: [],
+  engine: [],
+  instead: [],
+  settles: [],
+  again: [],
+  unsteady: [],
+  between: [],
+  past: [],
+  present: [],
+  expected: [],
+  felt: [],
+  concludes: [],
+  changes: [],
+  from: [],
+  onto: [],
+  until: [],
+  barely: [],
+  moments: [],
+  after: [],
+  unread: [],
+  thousand: [],
+  display: [],
+  otherMeters: [],
+  label: [],
+  outOf: [],
+  above: [],
+  less: [],
+  oneBefore: [],
+  oneBehind: [],
+  cranking: [],
+  standing: [],
+  vehicle: [],
+  battery: [],
+  worse: [],
+  clock: [],
+  sides: [],
+  difference: [],
+  swapped: [],
+  roughly: [],
+  round: [],
+  ratedAt: [],
+  pair: [],
+  allOff: [],
+  climbs: [],
+  recovers: [],
+};
+
+/** What is said about figures in a language, nothing where it has none of it yet. */
 export function figureWordsOf({ figureWords }: Pick<Words, 'figureWords'>): FigureWords {
-  return figureWords;
+  return figureWords ?? noFigureWords;
 }
 
 /**
@@ -230,7 +279,7 @@ export interface Words {
   /** Words that may follow a figure without being a unit. */
   readonly besideFigures: readonly string[];
   /** What is said about figures. */
-  readonly figureWords: FigureWords;
+  readonly figureWords?: FigureWords;
   /** Words that turn round what follows: `not`. */
   readonly negators: readonly string[];
   /** Words that begin what is said anew where there is no comma: `we` of "nobody hurt we are safe". */
