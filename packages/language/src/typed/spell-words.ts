@@ -1,4 +1,4 @@
-import type { FigureWords, Spelling, Words } from '../words/words.ts';
+import { type FigureWords, type Spelling, type Words, figureWordsOf } from '../words/words.ts';
 import { readTokens } from './read-tokens.ts';
 
 /** The words of a language, each spelled as what is typed is spelled before it is compared. */
@@ -48,7 +48,7 @@ export function spellWords(words: Words): Words {
     nearly: all(words.nearly),
     vague: all(words.vague),
     besideFigures: all(words.besideFigures),
-    figureWords: lists(figuresJoined(words.figureWords)),
+    figureWords: lists(figuresJoined(figureWordsOf(words))),
     asides: all(words.asides ?? []),
     sayings: all(words.sayings ?? []),
     courtesies: all(words.courtesies ?? []),
