@@ -81,11 +81,13 @@ atCounter('the vehicle by hand at the counter', ({ practising }) => {
     await upToTheVehicle(page, 'turns slowly');
     const before = await plain(inside(page, '.found'));
     await typeReadings(page, '', '10.9', '0.3');
-    // Enter in a field with nothing in it takes what there is.
-    await eventually(async () => {
-      expect(await focused(page)).toBe('figure-drop-ground');
-    });
-    await page.keyboard.press('Enter', { delay: 60 });
+    // Enter in a field with nothing in it goes past it, and behind the last takes what there is.
+    for (const empty of ['drop-ground', 'control-signal', 'crank-current']) {
+      await eventually(async () => {
+        expect(await focused(page)).toBe(`figure-${empty}`);
+      });
+      await page.keyboard.press('Enter', { delay: 60 });
+    }
     await isOffered(page);
     const said = await plain(inside(page, '.card .to-do'));
     expect(said).toContain('For this part: nothing, or only part');

@@ -1042,3 +1042,14 @@ describe('a reading is named with small words between its own', () => {
     ['en', 'drop-positive', 'drop on the ground was 0.1', 'drop-ground=0.1 V'],
   ]);
 });
+
+describe('at least so much is a bound and no frost, and nearly nought gives way to the amperes behind it', () => {
+  hold([
+    ['fr', 'air-temperature', 'au moins 38 dehors', 'asked back'],
+    ['es', 'air-temperature', 'por lo menos 38 afuera', 'asked back'],
+    ['fr', 'air-temperature', 'moins 8 dehors', 'air-temperature=-8 Cel'],
+    ['es', 'air-temperature', 'menos 8 afuera', 'air-temperature=-8 Cel'],
+    ['fr', 'crank-current', 'presque zéro, 2 ampères si on veut', 'crank-current=2 A'],
+    ['en', 'crank-current', 'almost zero, 2 amps', 'crank-current=2 A'],
+  ]);
+});

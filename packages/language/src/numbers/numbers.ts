@@ -34,13 +34,19 @@ function spell(typed: readonly Token[], said: NumberWords): readonly Token[] {
 
 function readNumber(tokens: readonly Token[], at: number, said: NumberWords): Found | undefined {
   const minus = wordAt(tokens, at);
-  if (minus !== undefined && said.words.minus.includes(minus)) {
+  if (minus !== undefined && said.words.minus.includes(minus) && !endsBound(tokens, at, said)) {
     const positive = readUnsigned(tokens, at + 1, said);
     if (positive === undefined) return undefined;
     const { number, end } = positive;
     return { number: { ...number, value: -Math.abs(number.value) }, end };
   }
   return readUnsigned(tokens, at, said);
+}
+
+/** The French "au moins" is a bound, and no sign. */
+function endsBound(tokens: readonly Token[], at: number, { words }: NumberWords): boolean {
+  const end = ` ${wordAt(tokens, at - 1) ?? ''} ${wordAt(tokens, at) ?? ''}`;
+  return words.boundsOnly.some((bound) => ` ${bound}`.endsWith(end));
 }
 
 function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): Found | undefined {

@@ -293,9 +293,10 @@ function rounded(
   const isRough = ({ start, end }: SaidFigure): boolean =>
     endsWithPhrase(tokens, start, hedges) ||
     phraseAt(tokens, end, [...words.vague, ...words.point, ...roughly, ...round, ...less]) > 0;
-  const isOfDegrees = unitInHand(context) === 'Cel';
+  // Of volts nought is a reading of its own.
+  const isWhole = ['Cel', 'A'].includes(unitInHand(context) ?? '');
   const isRounder = (one: SaidFigure, other: SaidFigure): boolean =>
-    (isOfDegrees && one.value === 0) || isRoundOf(one, other);
+    (isWhole && one.value === 0) || isRoundOf(one, other);
   return figures.flatMap((figure, index): Stretch[] => {
     const next = figures[index + 1];
     if (next === undefined || !isOfOneKind(figure, next)) return [];

@@ -180,7 +180,7 @@ function testKit(
     <button
       type="button"
       class="fix"
-      aria-label=${`${words.correct}: ${speaker.checkName(check.id)}`}
+      aria-label=${`${keyOf.kit} ${words.correct}: ${speaker.checkName(check.id)}`}
       title=${words.correct}
       @click=${() => {
         act.hand({ asking: check.id, picked: options.filter((id) => kit.includes(id)) });
