@@ -54,6 +54,8 @@ export function toldSurely(given: readonly AnswerInput[], turn: Turn): readonly 
   );
   for (const span of spans) {
     const { check: id, share } = span.subject;
+    // None takes less, and most of the words are left here.
+    if (share < nothing.sure || span.words < nothing.words) continue;
     const check = lexicon.checks.get(id);
     if (check?.isToldUnasked !== true || check.check.form.kind !== 'choice' || isGiven(id))
       continue;
