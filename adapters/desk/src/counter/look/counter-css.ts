@@ -234,6 +234,7 @@ const css = `
   .ledger, [dir='rtl'] .ledger { padding: 0 1.5rem 2rem; }
 }
 @media (max-width: 40rem) {
+  .figures > .keys.row { position: static; }
   .counter .head { padding: .4rem 1rem; display: grid; grid-template-columns: minmax(0, 1fr) auto; }
   .shop-name { grid-column: 1; font-size: .9em; }
   .shop-name:empty { display: none; }
