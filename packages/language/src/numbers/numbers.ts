@@ -32,6 +32,11 @@ function spell(typed: readonly Token[], said: NumberWords): readonly Token[] {
   return spelled;
 }
 
+/** True where some tokens hold a figure, in words or in digits. */
+export function hasFigure(some: readonly Token[], said: NumberWords): boolean {
+  return spellNumbers(some, said).some(({ kind }) => kind === 'number');
+}
+
 function readNumber(tokens: readonly Token[], at: number, said: NumberWords): Found | undefined {
   const minus = wordAt(tokens, at);
   if (minus !== undefined && said.words.minus.includes(minus) && !endsBound(tokens, at, said)) {
@@ -43,7 +48,7 @@ function readNumber(tokens: readonly Token[], at: number, said: NumberWords): Fo
   return readUnsigned(tokens, at, said);
 }
 
-/** The French "au moins" is a bound, and no sign. */
+/** True for the end of a bound, which is no sign: "au moins", "por lo menos". */
 function endsBound(tokens: readonly Token[], at: number, { words }: NumberWords): boolean {
   const end = ` ${wordAt(tokens, at - 1) ?? ''} ${wordAt(tokens, at) ?? ''}`;
   return words.boundsOnly.some((bound) => ` ${bound}`.endsWith(end));
@@ -233,7 +238,7 @@ function readDecimals(
     // "Bricht auf 5 komma 5 ein".
     if (
       found === undefined ||
-      (digits !== '' && isParticle(tokens, at, said)) ||
+      (digits !== '' && endsAsParticle(tokens, at, said)) ||
       (digits !== '' && found.value > 9 && !isNoughts(digits))
     )
       break;
@@ -249,7 +254,7 @@ function isAtEnd(tokens: readonly Token[], at: number): boolean {
 }
 
 /** True for a one at the end of a clause that stands beside figures as another word: `ein`. */
-function isParticle(tokens: readonly Token[], at: number, { words }: NumberWords): boolean {
+function endsAsParticle(tokens: readonly Token[], at: number, { words }: NumberWords): boolean {
   return isAtEnd(tokens, at) && words.besideFigures.includes(wordAt(tokens, at) ?? '');
 }
 

@@ -1,4 +1,4 @@
-import { spellNumbers } from '../numbers/numbers.ts';
+import { hasFigure } from '../numbers/numbers.ts';
 import type { Token } from '../typed/token.ts';
 import type { Lexicon } from '../understand/lexicon.ts';
 import { figureWordsOf } from '../words/words.ts';
@@ -39,16 +39,14 @@ function joinBehind(
   { words, reader, numbers }: Lexicon,
 ): number {
   const joins = [...words.joins, ...words.clauseBreaks, ...figureWordsOf(words).onto];
-  const hasFigure = (some: readonly Token[]): boolean =>
-    spellNumbers(some, numbers).some(({ kind }) => kind === 'number');
   return tokens.findIndex((token, at) => {
     if (token.kind !== 'word' || at <= start || at > start + mostBetween) return false;
     const bare = reader.unjoined(token.text);
     if (!joins.includes(token.text) && bare === token.text) return false;
     const second = bare === token.text ? [] : [{ ...token, text: bare }];
     return (
-      hasFigure(tokens.slice(start, at)) &&
-      hasFigure([...second, ...tokens.slice(at + 1, at + 1 + mostBegins)])
+      hasFigure(tokens.slice(start, at), numbers) &&
+      hasFigure([...second, ...tokens.slice(at + 1, at + 1 + mostBegins)], numbers)
     );
   });
 }

@@ -1,6 +1,6 @@
 /** What a text seems to tell unasked, and other words of it say otherwise. */
 import type { AnswerInput } from '@keyturn/core';
-import { spellNumbers } from '../numbers/numbers.ts';
+import { hasFigure } from '../numbers/numbers.ts';
 import type { Token } from '../typed/token.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { isOfSeveral } from './choices.ts';
@@ -75,8 +75,7 @@ function withoutBattery(
 ): string | undefined {
   const { sets } = check.check;
   const whole = Object.entries(sets[id] ?? {});
-  const hasFigure = spellNumbers(tokens, lexicon.numbers).some(({ kind }) => kind === 'number');
-  if (whole.length < 2 || !hasFigure) return undefined;
+  if (whole.length < 2 || !hasFigure(tokens, lexicon.numbers)) return undefined;
   const { battery } = figureWordsOf(lexicon.words);
   const left = tokens.filter((token) => token.kind !== 'word' || !battery.includes(token.text));
   const by = { lexicon, isAsked: true, leastWords: 1 };

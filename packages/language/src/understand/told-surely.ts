@@ -1,5 +1,6 @@
 import type { AnswerInput } from '@keyturn/core';
 import { hearTokens } from '../typed/heard.ts';
+import { hasFigure } from '../numbers/numbers.ts';
 import type { Token } from '../typed/token.ts';
 import { exactChoice, isOfSeveral, likeliest } from './choices.ts';
 import { isOfKit } from './kit-told.ts';
@@ -7,7 +8,6 @@ import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { isOfPast, isOfThing, joinClauses, notInHand } from './named-things.ts';
 import { type Span, holds, isDenied, spansOf } from './spans.ts';
 import { askedOfEvery } from './told-of-every.ts';
-import { hasFigure } from './told-unasked.ts';
 import type { Turn } from './turn.ts';
 import { namesCheck } from './volunteered.ts';
 
@@ -45,7 +45,7 @@ export function toldSurely(given: readonly AnswerInput[], turn: Turn): readonly 
   }
   const isReading = inHand?.check.form.kind === 'reading';
   const tokens = isReading
-    ? joinClauses(clauses.filter((clause) => !hasFigure(clause, lexicon)))
+    ? joinClauses(clauses.filter((clause) => !hasFigure(clause, lexicon.numbers)))
     : turn.tokens;
   const told = new Map<string, Set<string>>();
   const spans = spansOf(tokens, lexicon);

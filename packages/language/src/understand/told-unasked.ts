@@ -14,7 +14,7 @@ import type { FoundAnswer } from './found-answer.ts';
 import { daysSaid, withoutDays } from './day-said.ts';
 import { isOfKit, kitTold, saysHaving } from './kit-told.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
-import { spellNumbers } from '../numbers/numbers.ts';
+import { hasFigure } from '../numbers/numbers.ts';
 import { isOfThing, joinClauses, namedAnswer } from './named-things.ts';
 import { saidWholly } from './said-wholly.ts';
 import { isSupported, spansOf, toldIn } from './spans.ts';
@@ -108,17 +108,12 @@ function isBesideFigure(
   { tokens, clauses, listener: { lexicon } }: Turn,
 ): boolean {
   const check = lexicon.checks.get(id);
-  if (check?.check.form.kind !== 'reading' || !hasFigure(tokens, lexicon)) return false;
+  if (check?.check.form.kind !== 'reading' || !hasFigure(tokens, lexicon.numbers)) return false;
   return !clauses.some(
     (clause) =>
-      !hasFigure(clause, lexicon) &&
+      !hasFigure(clause, lexicon.numbers) &&
       likeliest(hearTokens(clause, lexicon), check).share >= sureInWords,
   );
-}
-
-/** True where some tokens hold a figure, in words or in digits. */
-export function hasFigure(some: readonly Token[], { numbers }: Lexicon): boolean {
-  return spellNumbers(some, numbers).some(({ kind }) => kind === 'number');
 }
 
 /** Kit is told only where it is said to be at hand. */
@@ -276,7 +271,7 @@ export function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]):
   };
   const first = clauses.slice(0, mostClauses);
   // What came of trying something is told where that is asked, or beside what was read meanwhile.
-  const isBesideReading = turn.inHand !== undefined && hasFigure(turn.tokens, lexicon);
+  const isBesideReading = turn.inHand !== undefined && hasFigure(turn.tokens, lexicon.numbers);
   const foundBy = first.map((clause) => foundIn(clause, turn));
   for (let at = 0; at < first.length; at += 1) {
     const found = foundBy[at];
