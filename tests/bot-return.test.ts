@@ -199,7 +199,7 @@ describe('the code of the vehicle’s case, typed into a return', () => {
       'ours',
       '2026-02-01',
     );
-    expect(said).toContain('What the vehicle says: nothing, or only part');
+    expect(said).toContain('What the vehicle says: nothing, or not enough');
   });
 });
 
@@ -243,7 +243,7 @@ describe('readings of the vehicle, typed where it is asked for', () => {
     expect(said).toContain(
       'Heard as readings of the vehicle: Battery voltage while starting 10.9 V and Loss on the plus side 2.6 V.',
     );
-    expect(said).toContain('This points elsewhere. Loss on the plus side: 2.6 V');
+    expect(said).toContain('This points elsewhere: Loss on the plus side 2.6 V (');
     expect(said).toContain('What the vehicle says: something else bad.');
     expect(said).not.toContain('Supply at the starter: 10.9');
   });
@@ -252,7 +252,9 @@ describe('readings of the vehicle, typed where it is asked for', () => {
     const person = await clerk({});
     await person.say('/starter_return');
     const said = await play(person, ...nothingFound, '12.75 at rest, 10.9 cranking');
-    expect(said).toContain('it still takes: Loss on the plus side and Loss on the ground side.');
-    expect(said).toContain('What the vehicle says: nothing, or only part.');
+    expect(said).toContain(
+      'to speak against the part: Loss on the plus side and Loss on the ground side.',
+    );
+    expect(said).toContain('What the vehicle says: nothing, or not enough.');
   });
 });

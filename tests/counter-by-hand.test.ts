@@ -57,7 +57,7 @@ const focused = (page: Page): Promise<string> =>
 
 const isOffered = (page: Page): Promise<void> =>
   eventually(async () => {
-    expect(await asked(page)).toBe('Was this part in the vehicle then?');
+    expect(await asked(page)).toBe('Was this part fitted when that was read?');
   });
 
 atCounter('the vehicle by hand at the counter', ({ practising }) => {
@@ -90,9 +90,11 @@ atCounter('the vehicle by hand at the counter', ({ practising }) => {
     }
     await isOffered(page);
     const said = await plain(inside(page, '.card .to-do'));
-    expect(said).toContain('For this part: nothing, or only part');
-    expect(said).toContain('Not good, or too close to call. Loss on the plus side: 0.3 V');
-    expect(said).toContain('it still takes: Loss on the ground side and Resting voltage');
+    expect(said).toContain('Not enough to judge this part by.');
+    expect(said).toContain('Not good: Loss on the plus side 0.3 V');
+    expect(said).toContain(
+      'Still missing, to speak against the part: Loss on the ground side and Resting voltage',
+    );
     expect(await plain(inside(page, '.found'))).toBe(before);
     // Nothing that was typed is lost.
     await press(page, '3');
@@ -102,9 +104,16 @@ atCounter('the vehicle by hand at the counter', ({ practising }) => {
     await isOffered(page);
     const worse = await plain(inside(page, '.card .to-do'));
     expect(worse).toContain('For this part: something else bad');
-    expect(worse).toContain('This points elsewhere. Loss on the plus side: 2.6 V');
+    expect(worse).toContain('This points elsewhere: Loss on the plus side 2.6 V (');
     await press(page, '1');
     expect(await plain(inside(page, '.found'))).toContain('something else bad');
+    // What was read is the customer's to keep, though it does not speak against the part.
+    await eventually(async () => {
+      expect(await slipOn(page)).toMatch(
+        /Measured on the vehicle\n(?:.*\n)*Loss on the plus side\n2\.6 V, /u,
+      );
+    });
+    expect(await slipOn(page)).not.toContain('Loss on the ground side');
   });
 
   test('a figure that no meter shows is refused at its field, and nothing is lost', async () => {
@@ -167,7 +176,7 @@ atCounter('the vehicle by hand at the counter', ({ practising }) => {
       'never speaks against a battery by itself',
     );
     await press(page, '1');
-    expect(await plain(inside(page, '.found'))).toContain('nothing, or only part');
+    expect(await plain(inside(page, '.found'))).toContain('nothing, or not enough');
   });
 
   test('another part in the vehicle leaves the question open', async () => {

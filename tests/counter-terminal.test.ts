@@ -216,7 +216,7 @@ test('a case put right after it was taken for the wrong vehicle is judged withou
     [...opening, '--vehicle', vehicle, '--case', file('a.jsonl')],
     ['correction vehicle says it points elsewhere', 'ours'],
   );
-  expect(out).toContain('nothing, or only part');
+  expect(out).toContain('nothing, or not enough');
   expect(out).toContain('What the vehicle says: something else bad.');
 });
 
@@ -251,6 +251,6 @@ test('readings of the vehicle are heard by its flow, and said with what they com
   );
   const said = out.replaceAll(/\s+/gu, ' ');
   expect(said).toContain('Heard as readings of the vehicle: Battery voltage while starting 10.9 V');
-  expect(said).toContain('This points elsewhere. Loss on the plus side: 2.6 V');
+  expect(said).toContain('This points elsewhere: Loss on the plus side 2.6 V (');
   expect(said).toContain('What the vehicle says: something else bad.');
 });

@@ -146,29 +146,40 @@ export function sayGrounds(
   { part, proof, grounds, readings }: JudgedReadings,
 ): readonly string[] {
   const { elsewhere, lacking } = grounds;
-  const told = (check: string): readonly string[] =>
-    teller
-      .render(readings.filter((one) => one.check === check))
-      .flatMap((one) => ('text' in one ? [`${teller.checkName(check)}: ${one.text}`] : []));
+  const found = (checks: readonly string[]): readonly string[] =>
+    readings.filter(({ check }) => checks.includes(check)).map((one) => sayInShort(teller, one));
   switch (proof) {
     case 'against-part':
       return [];
     case 'points-elsewhere':
-      return elsewhere.flatMap(told).map((what) => teller.vehicle('elsewhere', { what }));
+      return said(teller, 'elsewhere', found(elsewhere));
     case 'incomplete': {
       if (part === 'battery') return [teller.vehicle('charging')];
       const isRead = (check: string): boolean => readings.some((one) => one.check === check);
       const missing = lacking.filter((check) => !isRead(check) && check !== complaint);
-      const names = missing.map(teller.checkName);
       return [
-        ...lacking.flatMap(told).map((what) => teller.vehicle('notGood', { what })),
-        ...(names.length === 0
-          ? []
-          : [teller.vehicle('missing', { what: teller.figures.listAll(names) })]),
+        ...said(teller, 'notGood', found(lacking)),
+        ...said(teller, 'missing', missing.map(teller.checkName)),
         ...(lacking.includes(complaint) ? [teller.vehicle('claim')] : []),
       ];
     }
   }
+}
+
+/** One sentence of a list; none where there is nothing in it. */
+function said(
+  teller: Teller,
+  what: 'elsewhere' | 'notGood' | 'missing',
+  list: readonly string[],
+): readonly string[] {
+  return list.length === 0 ? [] : [teller.vehicle(what, { what: teller.figures.listAll(list) })];
+}
+
+/** A reading by its name and figure, with what that is. */
+function sayInShort(teller: Teller, reading: ReadingMessage): string {
+  const [name, figure] = [teller.checkName(reading.check), teller.formatQuantity(reading.quantity)];
+  const what = teller.readingFound(reading);
+  return what === '' ? `${name} ${figure}` : teller.vehicle('reading', { name, figure, what });
 }
 
 /** What the vehicle does is not read by a meter: the customer says it of the part. */

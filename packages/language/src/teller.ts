@@ -1,4 +1,4 @@
-import type { Message } from '@keyturn/core';
+import type { Message, ReadingMessage } from '@keyturn/core';
 import { askBack } from './render/ask-back.ts';
 import { createFigures, type Figure, type Figures } from './numbers/figures.ts';
 import { isRightToLeft } from './numbers/isolate.ts';
@@ -64,6 +64,8 @@ export interface Teller {
   readonly faultName: (fault: string) => string;
   /** What is picked for an answer. Throws `text-missing`. */
   readonly answerLabel: (check: string, answer: string) => string;
+  /** What a reading is found to be, in a word; empty where that cannot be told. */
+  readonly readingFound: (reading: ReadingMessage) => string;
   /** Which way the language runs. */
   readonly direction: 'ltr' | 'rtl';
   /** A share of one as whole percent: "47%". */
@@ -102,6 +104,8 @@ export function tellerOf(texts: GeneralTexts, options: TellerOptions): Teller {
     flowName: flowTexts.name,
     faultName: flow.fault,
     answerLabel: flow.answerLabel,
+    readingFound: ({ check, band, borderline }) =>
+      borderline ? say('decision.borderline') : band === '' ? '' : flow.answerLabel(check, band),
     direction: isRightToLeft(locale) ? 'rtl' : 'ltr',
     drawing: (name, ...values) => say(`drawing.${name}` as DrawingKey, ...(values as [never])),
     vehicle: (name, ...values) => say(`vehicle.${name}` as VehicleKey, ...(values as [never])),

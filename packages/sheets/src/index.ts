@@ -5,7 +5,7 @@ export { returnSlip } from './case/return-slip.ts';
 export { fittingRecord } from './case/fitting-record.ts';
 export { readyFrom } from './case/looked-at-again.ts';
 export { sheetOf } from './case/sheet-of.ts';
-export type { SheetOptions, Sold } from './case/sheet-options.ts';
+export type { OnVehicle, SheetOptions, Sold } from './case/sheet-options.ts';
 export type { Block, Fact, Finding, Picture, Sheet, SheetKind, SheetReading } from './sheet.ts';
 
 // A sheet to print, to read and for machines.

@@ -347,11 +347,13 @@ export class CounterKeyboard {
     }
   }
 
-  /** What was not read on the vehicle stays empty. */
+  /** What was not read on the vehicle stays empty; behind the last field what was read is taken. */
   #passField(): void {
     const fields = this.#figureFields;
     const at = fields.findIndex((field) => field === this.#focused);
-    fields[(at + 1) % fields.length]?.focus();
+    const isLast = at === fields.length - 1;
+    if (isLast && fields.some(({ value }) => value.trim() !== '')) void this.takeFigures();
+    else fields[(at + 1) % fields.length]?.focus();
   }
 
   /** The answer before the one that is being put right, or the last. */

@@ -72,7 +72,9 @@ export function withoutErrors(lying: Lying): Lying {
  * what was told with an answer is taken with it.
  */
 function saidLast({ laid, unclear }: Lying, speaker: InHand['speaker']): readonly Rendered[] {
-  const isAnswered = laid.sitting.said.some(({ kind }) => kind === 'noted' || kind === 'reading');
+  const isAnswered = laid.sitting.said.some(({ kind }) =>
+    ['noted', 'reading', 'decision'].includes(kind),
+  );
   const said = laid.sitting.said.filter(
     (message) =>
       !(isAnswered && message.kind === 'tell' && message.tell === 'learned') &&

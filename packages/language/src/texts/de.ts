@@ -71,8 +71,9 @@ export const de = {
     tooNew: 'Diesen Code hat eine neuere Version geschrieben. Nichts wurde geändert.',
     otherFlow:
       'Der Code ist von einer anderen Art Fall. Erwartet: ein Startfall. Nichts wurde geändert.',
-    elsewhere: 'Das weist woandershin. {{what}}',
-    notGood: 'Nicht gut, oder zu knapp für ein Urteil. {{what}}',
+    elsewhere: 'Das weist woandershin: {{what}}.',
+    notGood: 'Nicht gut: {{what}}.',
+    reading: '{{name}} {{figure}} ({{what}})',
     missing: 'Damit es gegen das Teil spricht, fehlt noch: {{what}}.',
     claim:
       'Gegen das Teil kann nur sprechen, was langsam oder gar nicht durchdreht; der Kunde sagt etwas anderes oder nichts.',

@@ -72,9 +72,10 @@ export const en = {
     tooNew: 'A newer version has written this code. Nothing was changed.',
     otherFlow:
       'The code is of another kind of case. Expected: a no-start case. Nothing was changed.',
-    elsewhere: 'This points elsewhere. {{what}}',
-    notGood: 'Not good, or too close to call. {{what}}',
-    missing: 'To speak against the part it still takes: {{what}}.',
+    elsewhere: 'This points elsewhere: {{what}}.',
+    notGood: 'Not good: {{what}}.',
+    reading: '{{name}} {{figure}} ({{what}})',
+    missing: 'Still missing, to speak against the part: {{what}}.',
     claim:
       'Only what cranks slowly, or not at all, can speak against the part; the customer says otherwise, or nothing.',
     charging: 'How it is charged never speaks against a battery by itself.',

@@ -72,8 +72,9 @@ export const es = {
     tooNew: 'Este código lo escribió una versión más nueva. No se ha cambiado nada.',
     otherFlow:
       'El código es de otra clase de caso. Se esperaba un caso de arranque. No se ha cambiado nada.',
-    elsewhere: 'Esto apunta a otra cosa. {{what}}',
-    notGood: 'No está bien, o queda demasiado justo. {{what}}',
+    elsewhere: 'Esto apunta a otra cosa: {{what}}.',
+    notGood: 'No está bien: {{what}}.',
+    reading: '{{name}} {{figure}} ({{what}})',
     missing: 'Para que hable en contra de la pieza aún falta: {{what}}.',
     claim:
       'Solo habla en contra de la pieza que el motor gire despacio o no gire; el cliente dice otra cosa, o nada.',

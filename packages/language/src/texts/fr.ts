@@ -75,8 +75,9 @@ export const fr = {
     tooNew: 'Une version plus récente a écrit ce code. Rien n’a été changé.',
     otherFlow:
       'Le code est d’une autre sorte de dossier. Attendu : un dossier de démarrage. Rien n’a été changé.',
-    elsewhere: 'Cela désigne autre chose. {{what}}',
-    notGood: 'Pas bon, ou trop juste pour en juger. {{what}}',
+    elsewhere: 'Cela désigne autre chose : {{what}}.',
+    notGood: 'Pas bon : {{what}}.',
+    reading: '{{name}} {{figure}} ({{what}})',
     missing: 'Pour que cela parle contre la pièce, il manque encore : {{what}}.',
     claim:
       'Contre la pièce ne parle qu’un moteur entraîné lentement, ou pas du tout ; le client dit autre chose, ou rien.',

@@ -76,8 +76,9 @@ export const pl = {
     tooNew: 'Ten kod zapisała nowsza wersja. Nic nie zostało zmienione.',
     otherFlow:
       'To kod sprawy innego rodzaju. Oczekiwano sprawy rozruchu. Nic nie zostało zmienione.',
-    elsewhere: 'To wskazuje na coś innego. {{what}}',
-    notGood: 'Niedobrze albo zbyt blisko granicy. {{what}}',
+    elsewhere: 'To wskazuje na coś innego: {{what}}.',
+    notGood: 'Nie jest dobre: {{what}}.',
+    reading: '{{name}} {{figure}} ({{what}})',
     missing: 'Aby świadczyło to przeciw części, brakuje jeszcze: {{what}}.',
     claim:
       'Przeciw części może świadczyć tylko to, że rozrusznik kręci wolno albo wcale; klient mówi co innego albo nic.',

@@ -20,7 +20,7 @@ import { vehicleFacts } from './vehicle-facts.ts';
  * write in what nobody has entered, the decision, the arithmetic of what is paid back, why, what
  * must not be done with the part, what to measure on the vehicle before another is fitted, the
  * customer's rights, then the terms of the shop and what would change the decision, every figure
- * with its bounds, and places to sign. What the clerk is to do next is no word to a customer, and
+ * with its bounds, what was measured on the vehicle, and places to sign. What the clerk is to do next is no word to a customer, and
  * stands on the screen alone. Pure.
  */
 export function returnSlip(options: SheetOptions): Sheet {
@@ -39,6 +39,7 @@ export function returnSlip(options: SheetOptions): Sheet {
     { kind: 'facts', id: 'terms', heading: words.terms, facts: policyFacts(told) },
     { kind: 'facts', id: 'seen', heading: words.seen, facts: factsOf(told) },
     { kind: 'strip', id: 'found', heading: words.measured, findings: plainReadings(told) },
+    { kind: 'facts', id: 'on-vehicle', heading: words.onVehicle, facts: vehicleReadings(told) },
     {
       kind: 'fields',
       id: 'signed',
@@ -167,6 +168,19 @@ function factsOf(told: ToldCase): readonly Fact[] {
   const isUnproved = kase.state.decision?.reason === 'no-proof-of-sale';
   const seen = seenFacts(told).filter(({ id }) => !(isUnproved && id === 'part-number'));
   return [...facts, ...seen];
+}
+
+/** What was measured on the vehicle, each with what that is in a word: on paper it needs no ruler. */
+function vehicleReadings({ onVehicle }: ToldCase): readonly Fact[] {
+  if (onVehicle === undefined) return [];
+  const { readings, teller } = onVehicle;
+  return readings.map((reading) => ({
+    id: reading.check,
+    label: teller.checkName(reading.check),
+    text: [teller.formatQuantity(reading.quantity), teller.readingFound(reading)]
+      .filter((one) => one !== '')
+      .join(', '),
+  }));
 }
 
 /** Paths of the context that the head of a slip tells. */

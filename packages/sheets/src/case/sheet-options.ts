@@ -1,11 +1,18 @@
-import type { Case, Chart } from '@keyturn/core';
-import type { Speaker } from '@keyturn/language';
+import type { Case, Chart, ReadingMessage } from '@keyturn/core';
+import type { Speaker, Teller } from '@keyturn/language';
 
 /** What was sold, as it is written at the counter; what is not known is left out. */
 export interface Sold {
   readonly name?: string;
   readonly number?: string;
   readonly receipt?: string;
+}
+
+/** What was measured on the vehicle that a part comes from. */
+export interface OnVehicle {
+  readonly readings: readonly ReadingMessage[];
+  /** Of the flow of vehicles' cases. */
+  readonly teller: Teller;
 }
 
 /** What a sheet of a case is made of. The same options give the same sheet. */
@@ -26,6 +33,8 @@ export interface SheetOptions {
   readonly link?: string;
   /** Stands at the head of a return slip. */
   readonly sold?: Sold;
+  /** Stands on a return slip. */
+  readonly onVehicle?: OnVehicle;
   /** Since when the part is put aside, ISO 8601 with its zone; stands on a return slip. */
   readonly aside?: string;
 }

@@ -26,6 +26,7 @@ export const ar: SheetWords = {
   soFar: 'الأرجح حتى الآن',
   bring: 'أحضر معك',
   measured: 'المقيس',
+  onVehicle: 'المقيس في المركبة',
   watch: 'احذر',
   nothingMeasured: 'لم يُقس شيء بعد.',
   nominal: 'جهد الشبكة',

@@ -26,6 +26,7 @@ export const de: SheetWords = {
   soFar: 'Bisher am wahrscheinlichsten',
   bring: 'Mitbringen',
   measured: 'Gemessen',
+  onVehicle: 'Am Fahrzeug gemessen',
   watch: 'Vorsicht',
   nothingMeasured: 'Es wurde noch nichts gemessen.',
   nominal: 'Bordspannung',

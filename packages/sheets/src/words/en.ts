@@ -24,6 +24,7 @@ export const en = {
   soFar: 'Likeliest so far',
   bring: 'Bring',
   measured: 'Measured',
+  onVehicle: 'Measured on the vehicle',
   watch: 'Watch out',
   nothingMeasured: 'Nothing has been measured yet.',
   nominal: 'System voltage',

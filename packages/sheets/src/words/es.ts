@@ -26,6 +26,7 @@ export const es: SheetWords = {
   soFar: 'Lo más probable hasta ahora',
   bring: 'Llevar',
   measured: 'Medido',
+  onVehicle: 'Medido en el vehículo',
   watch: 'Cuidado',
   nothingMeasured: 'Todavía no se ha medido nada.',
   nominal: 'Tensión del sistema',

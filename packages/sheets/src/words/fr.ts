@@ -27,6 +27,7 @@ export const fr: SheetWords = {
   soFar: 'Le plus probable jusqu’ici',
   bring: 'Apporter',
   measured: 'Mesuré',
+  onVehicle: 'Mesuré sur le véhicule',
   watch: 'Attention',
   nothingMeasured: 'Rien n’a encore été mesuré.',
   nominal: 'Tension du réseau',

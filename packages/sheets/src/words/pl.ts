@@ -26,6 +26,7 @@ export const pl: SheetWords = {
   soFar: 'Dotąd najbardziej prawdopodobne',
   bring: 'Zabrać',
   measured: 'Zmierzono',
+  onVehicle: 'Zmierzono w pojeździe',
   watch: 'Uwaga',
   nothingMeasured: 'Niczego jeszcze nie zmierzono.',
   nominal: 'Napięcie instalacji',

@@ -15,6 +15,7 @@ import {
   type FlowByHand,
   type ReadingMessage,
   type RefusedMessage,
+  type SoldPart,
 } from '@keyturn/core';
 import type { Sitting } from '@keyturn/element/sittings';
 import {
@@ -25,10 +26,14 @@ import {
   type Understood,
   type VehicleListener,
 } from '@keyturn/language';
-import { returnSlip, type Sheet, type Sold } from '@keyturn/sheets';
+import { returnSlip, type OnVehicle, type Sheet, type Sold } from '@keyturn/sheets';
 import { createEngine, type Engine, type Laid, type Turned } from '../../engine/engine.ts';
 import { measuredByHand, type Measured, type TypedByHand } from '../vehicle/measured-by-hand.ts';
-import { readVehicleCase, type VehicleReading } from '../vehicle/read-vehicle-case.ts';
+import {
+  readVehicleCase,
+  readingsOfCode,
+  type VehicleReading,
+} from '../vehicle/read-vehicle-case.ts';
 import { askedAhead } from './asked-ahead.ts';
 import { blankFigure, type TypedFigure } from './typed-figure.ts';
 
@@ -108,6 +113,8 @@ export interface CounterEngine {
       readonly sold: Sold;
       /** Since when it is put aside, ISO 8601. */
       readonly aside?: string;
+      /** The case of the vehicle, as a code. */
+      readonly vehicleCode?: string;
     },
   ) => Promise<Sheet>;
 }
@@ -153,6 +160,19 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
     flow: vehicle,
     speaker: await speakerFor(vehicle.id, locale),
   });
+  /** Of a case of the vehicle the readings that are asked for by hand, however it came. */
+  const readOnVehicle = async (
+    part: SoldPart | undefined,
+    code: string,
+    locale: string,
+  ): Promise<OnVehicle> => {
+    const asked = part === undefined ? [] : vehicle.readings[part];
+    const readings = readingsOfCode(await noStart(), code);
+    return {
+      readings: readings.filter(({ check }) => asked.includes(check)),
+      teller: (await listenerIn(locale)).speaker,
+    };
+  };
   const of = ({ case: kase }: Sitting): Engine => engineOf(kase.flow.id);
   return {
     open: (flow, opening) => engineOf(flow).open(opening),
@@ -194,9 +214,14 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
       const meant = speaker.understand(line, expected(chartOf(flow), sitting.case, at));
       return readingsSaid(line, await listenerIn(locale), { part, nominal, meant });
     },
-    slip: async ({ case: kase }, { locale, ...given }) => {
+    slip: async ({ case: kase }, { locale, vehicleCode, ...given }) => {
       const speaker = await speakerFor(kase.flow.id, locale);
-      return returnSlip({ chart: chartOf(kase.flow.id), case: kase, speaker, ...given });
+      const chart = chartOf(kase.flow.id);
+      const onVehicle =
+        vehicleCode === undefined
+          ? {}
+          : { onVehicle: await readOnVehicle(chart.flow.part, vehicleCode, locale) };
+      return returnSlip({ chart, case: kase, speaker, ...onVehicle, ...given });
     },
   };
 }

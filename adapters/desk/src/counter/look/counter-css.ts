@@ -55,7 +55,8 @@ const css = `
 .sure { font-size: 1.15em; max-inline-size: 46rem; }
 .taken { color: var(--i2); font-size: .95em; display: flex; flex-wrap: wrap; gap: 0 .4rem; }
 .taken li { display: inline; }
-.taken li + li + li::before { content: '· '; }
+.taken li + li + li:not(.unlisted)::before { content: '· '; }
+.taken .unlisted { flex-basis: 100%; color: var(--i); font-weight: 700; }
 .until { display: flex; flex-wrap: wrap; gap: 0 .5rem; color: var(--i2); }
 .until .ruler { display: none; }
 .coming { display: flex; flex-wrap: wrap; gap: 0 .6rem; padding-block-start: .8rem; border-block-start: 1px dashed var(--l); color: var(--i2); font-size: .95em; }

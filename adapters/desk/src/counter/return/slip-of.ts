@@ -13,11 +13,11 @@ import type { CounterReturn } from './counter-return.ts';
 const isForCustomer = ({ id }: Sheet['blocks'][number]): boolean => id !== 'change';
 
 /** What still holds where a lead takes the part back, whatever the terms say. */
-const keptAsGoodwill = ['measure', 'rights', 'seen', 'found', 'signed'];
+const keptAsGoodwill = ['measure', 'rights', 'seen', 'found', 'on-vehicle', 'signed'];
 
 /** Writes the slip of a return at an instant, ISO 8601, in the language of the counter. */
 export async function slipOf(
-  { sitting, name, number, receipt, aside, goodwill }: CounterReturn,
+  { sitting, name, number, receipt, vehicle, aside, goodwill }: CounterReturn,
   made: string,
   by: { readonly engine: CounterEngine; readonly voice: CounterVoice; readonly book: CounterBook },
 ): Promise<Sheet> {
@@ -27,6 +27,7 @@ export async function slipOf(
     locale: by.voice.tag,
     timeZone: by.book.shop?.policy['time-zone'] ?? here,
     sold: { name, number, receipt },
+    ...(vehicle === null ? {} : { vehicleCode: vehicle.code }),
     ...(aside === null ? {} : { aside }),
   });
   const sheet = { ...whole, blocks: whole.blocks.filter(isForCustomer) };

@@ -1,13 +1,21 @@
 /**
- * Why a case of a vehicle is left out, in words.
+ * What a case of a vehicle says of the part, or why it is left out, in words.
  */
-import type { LeftPart } from '@keyturn/language';
+import type { VehicleProof } from '@keyturn/core';
+import type { LeftPart, Speaker } from '@keyturn/language';
 import { fill, listed } from '../../wording.ts';
 import type { CounterVoice } from '../counter-voice.ts';
 import { nameOf } from '../return/part-name.ts';
 import type { CounterWords } from '../words/counter-words.ts';
 import type { Misfit } from './fit-of-case.ts';
 import type { VehicleReading } from './read-vehicle-case.ts';
+
+/** What a case says of the part that came back. */
+export function saysWords(words: CounterWords, speaker: Speaker, proof: VehicleProof): string {
+  return proof === 'incomplete'
+    ? words.caseTooLittle
+    : fill(words.caseSays, { what: speaker.answerLabel('vehicle-proof', proof) });
+}
 
 /** Why a case is not this customer's. */
 export function misfitWords(

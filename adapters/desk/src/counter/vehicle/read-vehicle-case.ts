@@ -7,6 +7,8 @@ import {
   type Case,
   type CaseEvent,
   type Chart,
+  type ReadingMessage,
+  stripOf,
   vehicleProof,
 } from '@keyturn/core';
 import { CodeError, decodeFindings, encodeFindings, replayFindings } from '@keyturn/sheets';
@@ -72,6 +74,13 @@ function caseOfCode(chart: Chart, text: string): Case {
   const close = text.slice(begins).replaceAll(/[\s-]/gu, '');
   const [code] = anyCode.exec(close) ?? [close];
   return replayFindings(chart, decodeFindings([chart.flow], code)).case;
+}
+
+/** What was measured in a case that was read before, by its code. */
+export function readingsOfCode(chart: Chart, code: string): readonly ReadingMessage[] {
+  return stripOf(chart, caseOfCode(chart, code)).findings.flatMap(({ message }) =>
+    message.kind === 'reading' ? [message] : [],
+  );
 }
 
 /** What is kept of a case. */

@@ -8,6 +8,7 @@ import { leaveKey, numbered } from '../../view/key.ts';
 import { fill } from '../../wording.ts';
 import { keyOf } from '../keys.ts';
 import type { VehicleCase } from '../return/counter-return.ts';
+import { saysWords } from '../vehicle/case-words.ts';
 import { figures } from './figures.ts';
 import { sentence } from './sentence.ts';
 import type { InHand, Shown } from './shown.ts';
@@ -33,7 +34,7 @@ export function byHandOffered(shown: Shown, inHand: InHand, offered: VehicleCase
   const { back, speaker, vehicle, measured } = inHand;
   const { part } = back;
   const proof = offered.proof[part];
-  const says = fill(words.caseSays, { what: speaker.answerLabel('vehicle-proof', proof) });
+  const says = saysWords(words, speaker, proof);
   const why =
     measured === undefined ? [] : sayGrounds(vehicle.speaker, { ...measured, part, proof });
   return html`${sentence(words.vehicle, words.byHandPart)}

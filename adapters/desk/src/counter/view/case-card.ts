@@ -6,6 +6,7 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { numbered } from '../../view/key.ts';
 import { fill } from '../../wording.ts';
 import type { VehicleCase } from '../return/counter-return.ts';
+import { saysWords } from '../vehicle/case-words.ts';
 import { otherClaim } from '../vehicle/fit-of-case.ts';
 import { caseLines } from './ledger.ts';
 import type { InHand, Shown } from './shown.ts';
@@ -29,11 +30,7 @@ export function caseCard(shown: Shown, inHand: InHand, offered: VehicleCase): Te
       }
       ${
         sold === undefined
-          ? html`<li>
-              ${fill(words.caseSays, {
-                what: speaker.answerLabel('vehicle-proof', offered.proof[back.part]),
-              })}
-            </li>`
+          ? html`<li>${saysWords(words, speaker, offered.proof[back.part])}</li>`
           : nothing
       }
       ${sold === undefined ? nothing : html`<li>${fill(words.caseBefore, { sold })}</li>`}

@@ -85,7 +85,9 @@ export function standing(shown: Shown, inHand: InHand): TemplateResult | typeof 
   </section>`;
 }
 
-function decidedKeys({ words, act }: Shown, { back }: InHand): readonly KeyLook[] {
+function decidedKeys(shown: Shown, { back }: InHand): readonly KeyLook[] {
+  const { words, act } = shown;
+  const { decision } = back.sitting.case.state;
   const goodwill: KeyLook = {
     label: words.goodwill,
     press: () => {
@@ -98,12 +100,27 @@ function decidedKeys({ words, act }: Shown, { back }: InHand): readonly KeyLook[
       act.goodwill(null);
     },
   };
-  const isTakenAnyway = back.sitting.case.state.decision?.decide === 'accept';
+  const isTakenAnyway = decision?.decide === 'accept';
   return [
     { label: words.printSlip, press: act.print },
     { label: words.intoList, isMain: true, press: act.intoList },
     ...(back.goodwill !== null ? [undo] : isTakenAnyway ? [] : [goodwill]),
+    ...(decision?.isDepositOpen === true && back.goodwill === null ? oldUnitKeys(shown) : []),
   ];
+}
+
+/** Whether the old unit was brought, where a deposit hangs on it. */
+function oldUnitKeys({ words, act }: Shown): readonly KeyLook[] {
+  const told = [
+    ['returned', words.oldReturned],
+    ['owed', words.oldOwed],
+  ] as const;
+  return told.map(([unit, label]) => ({
+    label: `${words.oldUnit}: ${label}`,
+    press: () => {
+      act.oldUnit(unit);
+    },
+  }));
 }
 
 /** A lead takes it back, by name. */

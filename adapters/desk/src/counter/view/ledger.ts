@@ -6,6 +6,7 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyed } from 'lit-html/directives/keyed.js';
 import { fill } from '../../wording.ts';
 import { grounds, type CounterReturn, type Diagnosis } from '../return/counter-return.ts';
+import { saysWords } from '../vehicle/case-words.ts';
 import { priceField } from './price-field.ts';
 import { isPriceInCard } from './step-card.ts';
 import type { InHand, PartField, Shown } from './shown.ts';
@@ -162,11 +163,7 @@ function vehicle(shown: Shown, { back, speaker }: InHand): TemplateResult {
       back.vehicle === null
         ? html`<p class="hint">${words.vehicleHint}</p>`
         : html`<p>${caseLines(shown, back.vehicle, back.part).join(' ')}</p>
-            <p>
-              ${fill(words.caseSays, {
-                what: speaker.answerLabel('vehicle-proof', back.vehicle.proof[back.part]),
-              })}
-            </p>`
+            <p>${saysWords(words, speaker, back.vehicle.proof[back.part])}</p>`
     }
     <label class="file key small">
       <span class="label">${words.vehicleFile}</span>

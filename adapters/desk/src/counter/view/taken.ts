@@ -6,9 +6,9 @@ import type { Speaker } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { InHand, Shown } from './shown.ts';
 
-/** Draws all that the last input told. */
+/** Draws all that the last input told; of a receipt also that the shop’s list does not have it. */
 export function taken(
-  { words }: Shown,
+  { words, receiptUnlisted }: Shown,
   { laid, speaker }: InHand,
 ): TemplateResult | typeof nothing {
   const { events } = laid.sitting;
@@ -22,6 +22,11 @@ export function taken(
   return html`<ul class="taken" aria-label=${words.takenNow}>
     <li>${words.takenNow}</li>
     ${lines.map((line) => html`<li>${foundWords(line, speaker)}</li>`)}
+    ${
+      receiptUnlisted !== undefined && last.includes('sale-proof')
+        ? html`<li class="unlisted">${receiptUnlisted}</li>`
+        : nothing
+    }
   </ul>`;
 }
 

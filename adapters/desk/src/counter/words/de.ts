@@ -89,6 +89,7 @@ export const de: CounterWords = {
   caseOtherClaim: 'Der Kunde sagt etwas anderes: {{what}}. Fragen Sie, was zutrifft.',
   caseNoVerdict: 'Er kam zu keinem Urteil.',
   caseSays: 'Für dieses Teil: {{what}}',
+  caseTooLittle: 'Zu wenig, um dieses Teil zu beurteilen.',
   caseBefore:
     'Er ist nicht jünger als der Verkauf vom {{sold}}: Er sagt, worauf das Teil gekauft wurde, und nichts über das Teil selbst.',
   caseYes: 'Ja, mit diesem Teil gemessen',
@@ -99,7 +100,7 @@ export const de: CounterWords = {
   byHandAsk: 'Was wurde am Fahrzeug gemessen?',
   byHandHint:
     'Was nicht gemessen wurde, bleibt leer: {{key}} geht weiter. Enter hinter dem letzten zeigt, was es sagt.',
-  byHandPart: 'War dieses Teil da im Fahrzeug?',
+  byHandPart: 'War dieses Teil beim Messen eingebaut?',
   byHandOther: 'Nein, ein anderes Teil war drin',
   byHandBack: 'Zurück zu den Messwerten',
   byHandOf: 'Messwerte von Hand angegeben am {{day}}',

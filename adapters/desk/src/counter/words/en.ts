@@ -85,6 +85,7 @@ export const en = {
   caseOtherClaim: 'The customer says another thing: {{what}}. Ask which it is.',
   caseNoVerdict: 'It came to no verdict.',
   caseSays: 'For this part: {{what}}',
+  caseTooLittle: 'Not enough to judge this part by.',
   caseBefore:
     'It is not later than the sale of {{sold}}: it tells on what the part was bought, and nothing of the part itself.',
   caseYes: 'Yes, measured with this part in it',
@@ -95,7 +96,7 @@ export const en = {
   byHandAsk: 'What was read on the vehicle?',
   byHandHint:
     'What was not read stays empty: {{key}} goes past it. Enter behind the last shows what it says.',
-  byHandPart: 'Was this part in the vehicle then?',
+  byHandPart: 'Was this part fitted when that was read?',
   byHandOther: 'No, another part was in it',
   byHandBack: 'Back to the readings',
   byHandOf: 'Readings told by hand on {{day}}',

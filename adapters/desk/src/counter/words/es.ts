@@ -91,6 +91,7 @@ export const es: CounterWords = {
   caseOtherClaim: 'El cliente dice otra cosa: {{what}}. Pregunte cuál de las dos es.',
   caseNoVerdict: 'No llegó a ningún veredicto.',
   caseSays: 'Para esta pieza: {{what}}',
+  caseTooLittle: 'No basta para juzgar esta pieza.',
   caseBefore:
     'No es posterior a la venta del {{sold}}: dice por qué se compró la pieza, y nada de la pieza misma.',
   caseYes: 'Sí, medido con esta pieza',
@@ -101,7 +102,7 @@ export const es: CounterWords = {
   byHandAsk: '¿Qué se midió en el vehículo?',
   byHandHint:
     'Lo que no se midió queda vacío: {{key}} lo pasa. Intro tras la última muestra lo que dice.',
-  byHandPart: '¿Estaba entonces esta pieza en el vehículo?',
+  byHandPart: '¿Estaba puesta esta pieza al medir?',
   byHandOther: 'No, había otra pieza puesta',
   byHandBack: 'Volver a las medidas',
   byHandOf: 'Medidas dadas a mano el {{day}}',

@@ -91,6 +91,7 @@ export const fr: CounterWords = {
   caseOtherClaim: 'Le client dit autre chose : {{what}}. Demandez ce qu’il en est.',
   caseNoVerdict: 'Il n’est arrivé à aucun verdict.',
   caseSays: 'Pour cette pièce : {{what}}',
+  caseTooLittle: 'Trop peu pour juger cette pièce.',
   caseBefore:
     'Il n’est pas postérieur à la vente du {{sold}} : il dit sur quoi la pièce a été achetée, et rien de la pièce elle-même.',
   caseYes: 'Oui, mesuré avec cette pièce',
@@ -101,7 +102,7 @@ export const fr: CounterWords = {
   byHandAsk: 'Qu’a-t-on mesuré sur le véhicule ?',
   byHandHint:
     'Ce qui n’a pas été mesuré reste vide : {{key}} passe à la suite. Entrée après la dernière montre ce que cela dit.',
-  byHandPart: 'Cette pièce était-elle alors dans le véhicule ?',
+  byHandPart: 'Cette pièce était-elle montée lors des mesures ?',
   byHandOther: 'Non, une autre pièce était montée',
   byHandBack: 'Revenir aux mesures',
   byHandOf: 'Mesures données à la main le {{day}}',

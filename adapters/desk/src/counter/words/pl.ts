@@ -87,6 +87,7 @@ export const pl: CounterWords = {
   caseOtherClaim: 'Klient mówi co innego: {{what}}. Proszę zapytać, co się zgadza.',
   caseNoVerdict: 'Nie doszła do orzeczenia.',
   caseSays: 'Dla tej części: {{what}}',
+  caseTooLittle: 'Za mało, by ocenić tę część.',
   caseBefore:
     'Nie jest późniejsza niż sprzedaż z {{sold}}: mówi, na jakiej podstawie kupiono część, a o samej części nic.',
   caseYes: 'Tak, mierzony z tą częścią',
@@ -97,7 +98,7 @@ export const pl: CounterWords = {
   byHandAsk: 'Co zmierzono w pojeździe?',
   byHandHint:
     'Czego nie zmierzono, zostaje puste: {{key}} przechodzi dalej. Enter za ostatnim pokazuje, co z tego wynika.',
-  byHandPart: 'Czy ta część była wtedy w pojeździe?',
+  byHandPart: 'Czy podczas pomiaru ta część była założona?',
   byHandOther: 'Nie, była inna część',
   byHandBack: 'Wróć do pomiarów',
   byHandOf: 'Pomiary podane ręcznie {{day}}',
