@@ -141,6 +141,40 @@ atCounter('the sale at the counter', ({ counter, practising }) => {
     expect(await inside(page, '[name=receipt-number]').inputValue()).toBe('');
   });
 
+  test('a receipt typed before the part goes into the line, whatever digits it begins with', async () => {
+    const page = await practising();
+    await press(page, '+');
+    const line = inside(page, 'input[name=line]');
+    await page.waitForTimeout(settled);
+    await typeSlowly(page, '14093');
+    await eventually(async () => {
+      expect(await line.inputValue()).toBe('14093');
+    });
+    await page.keyboard.press('Enter', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(inside(page, '.notes'))).toContain('“14093” is kept');
+    });
+    await press(page, '2');
+    expect(await inside(page, '[name=receipt-number]').inputValue()).toBe('14093');
+  });
+
+  test('where the month of a sale is all that is known, the term that it lies in is picked', async () => {
+    const page = await practising();
+    await press(page, '+');
+    await press(page, '1');
+    await answer(page, 'receipt shown', 'it is the part we sold');
+    await page.waitForTimeout(settled);
+    await typeSlowly(page, 'January');
+    await page.keyboard.press('Enter');
+    await eventually(async () => {
+      expect(await plain(inside(page, '.card'))).toContain('within the return window');
+    });
+    expect(await plain(inside(page, '.notes'))).toContain('Not quite sure which is meant');
+    const term = await numberOf(page, ['within the warranty']);
+    await press(page, term, 'Enter');
+    expect(await plain(inside(page, '.found'))).toContain('Date of sale: within the warranty.');
+  });
+
   test('an answer that is put right stays open until it is, or is left', async () => {
     const { page } = await counter();
     await press(page, '1');

@@ -195,10 +195,15 @@ export class CounterKeyboard {
     return true;
   }
 
-  /** True where a day is asked for in words: what begins with a digit may be a day all the same. */
+  /**
+   * True where a text may begin with a digit that else picks an answer: the number of a receipt before
+   * there is a part, and a day where it is asked for in words.
+   */
   get #isToldInWords(): boolean {
     const { inHand, screen, hand } = this.#setup.work;
-    if (inHand === undefined || screen !== 'counter' || hand.told !== null) return false;
+    if (screen !== 'counter') return false;
+    if (inHand === undefined) return true;
+    if (hand.told !== null) return false;
     const position = positionOf(inHand.back.sitting.case);
     const check = hand.asking ?? ('check' in position ? position.check : '');
     const isDay = inHand.flow.checks[check]?.form.kind === 'date';

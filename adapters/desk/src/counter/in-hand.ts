@@ -68,20 +68,16 @@ export function withoutErrors(lying: Lying): Lying {
 }
 
 /**
- * What was said last and has no place of its own: what was found and the decision have theirs, and
- * what was told with an answer is taken with it.
+ * What was said last and has no place of its own: what was found, what was told of part and sale, and
+ * the decision have theirs.
  */
 function saidLast({ laid, unclear }: Lying, speaker: InHand['speaker']): readonly Rendered[] {
-  const isAnswered = laid.sitting.said.some(({ kind }) =>
-    ['noted', 'reading', 'decision'].includes(kind),
-  );
   const said = laid.sitting.said.filter(
     (message) =>
-      !(isAnswered && message.kind === 'tell' && message.tell === 'learned') &&
       message.kind !== 'reading' &&
       message.kind !== 'noted' &&
       message.kind !== 'decision' &&
-      (message.kind !== 'tell' || message.tell !== 'opening'),
+      (message.kind !== 'tell' || !['opening', 'learned'].includes(message.tell)),
   );
   return [...(unclear === undefined ? [] : speaker.askBack(unclear)), ...speaker.render(said)];
 }

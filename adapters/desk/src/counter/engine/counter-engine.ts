@@ -5,7 +5,7 @@
 import {
   expected,
   judgeFigure,
-  looksLikeDay,
+  optionsOf,
   turn,
   type AnswerInput,
   type AskMessage,
@@ -48,7 +48,7 @@ export interface HeardLine extends Pick<ToldEach, 'left'> {
   }[];
 }
 
-/** A day as it was typed: ISO 8601, or what was not understood of it. */
+/** A day as it was typed: ISO 8601, or the term that it lies in; or what was not understood of it. */
 type TypedDay =
   | { readonly type: 'day'; readonly day: string }
   | { readonly type: 'unclear'; readonly unclear: NonNullable<Turned['unclear']> };
@@ -197,12 +197,21 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
       const flow = sitting.case.flow.id;
       const speaker = await speakerFor(flow, locale);
       const understood = understoodOf({ chart: chartOf(flow), speaker, sitting, at }, check, text);
-      const day = answersIn(understood)
-        .flatMap(({ value }) => (Array.isArray(value) ? (value as readonly string[]) : []))
-        .find(looksLikeDay);
+      const [day] = answersIn(understood).flatMap(({ check: of, value }) =>
+        of === check && Array.isArray(value) ? (value as readonly string[]) : [],
+      );
       if (day !== undefined) return { type: 'day', day };
       // A day that reads two ways is asked back with both.
       if (understood.type === 'offers') return { type: 'unclear', unclear: understood };
+      // Whoever knows no more than the month may know in which term it lies.
+      if (understood.type === 'unclear' && understood.code === 'not-a-day') {
+        const offers = termsOf(chartOf(flow), check).map((value) => ({
+          check,
+          value,
+          label: speaker.answerLabel(check, value),
+        }));
+        return { type: 'unclear', unclear: { type: 'offers', offers } };
+      }
       const unclear = { type: 'unclear', code: 'not-a-day', given: text, possible: [] } as const;
       return { type: 'unclear', unclear };
     },
@@ -224,6 +233,12 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
       return returnSlip({ chart, case: kase, speaker, ...onVehicle, ...given });
     },
   };
+}
+
+/** The terms in which a day may lie, by the check that asks for it. */
+function termsOf({ flow }: Chart, check: string): readonly string[] {
+  const asked = flow.checks[check];
+  return asked === undefined ? [] : optionsOf(asked);
 }
 
 /** What a line tells that can be taken, and what of it cannot. */

@@ -93,6 +93,13 @@ const css = `
 .figure .how-to { margin-block-end: .3rem; }
 .counter .display { border-width: 1px; padding-inline: .6rem; align-self: start; }
 .counter .display input { min-block-size: 48px; font-size: 1.8rem; }
+/* What was read on a vehicle stands side by side, each with a word. */
+.by-hand .figures { grid-template-columns: repeat(auto-fit, minmax(min(15rem, 100%), 1fr)); gap: .6rem 1.5rem; align-items: start; }
+.by-hand .figure { grid-template-columns: minmax(0, 1fr); }
+.by-hand .display { max-inline-size: 11rem; }
+.by-hand .figure:has(label) label { grid-row: auto; }
+.by-hand .figure:has(label) .means { grid-area: auto; justify-self: start; min-block-size: 1.4em; max-inline-size: none; text-align: start; }
+.by-hand .figures > .keys.row { grid-column: 1 / -1; position: static; }
 /* What each of six cells shows is typed into one field: it grows over the scale. */
 .figure .display:has(input.long) { grid-column: 1 / -1; max-inline-size: 34rem; }
 .counter .display .unit { font-size: 1.3rem; }
@@ -226,9 +233,7 @@ const css = `
   .figure:has(label) { max-inline-size: 43rem; }
   .figure:has(label) :is(label, .means) { grid-column: 1 / -1; grid-row: 1; }
   .figure:has(label) .means { justify-self: end; align-self: end; max-inline-size: calc(100% - 14rem); text-align: end; }
-  /* What is measured on a vehicle has longer names. */
-  .by-hand .figure:has(label) { max-inline-size: 52rem; }
-  .by-hand .figure:has(label) .means { max-inline-size: calc(100% - 22rem); }
+  .figure:has(label) .means.wrong { grid-row: auto; justify-self: start; max-inline-size: none; text-align: start; }
 }
 @media (max-width: 64rem) {
   .bench { grid-template-columns: minmax(0, 1fr); grid-template-areas: 'card' 'ledger' 'waiting'; grid-template-rows: none; }

@@ -1,6 +1,6 @@
 /**
- * Figures of the bench, or of the vehicle by hand: a field for each, and under it the scale on which it is marked while it is
- * typed.
+ * Figures of the bench, or of the vehicle by hand: a field for each, with the scale on which it is
+ * marked while it is typed, or in a word what it is found to be.
  */
 import { askAgain, offerInput } from '@keyturn/element/sittings';
 import { html, nothing, type TemplateResult } from 'lit-html';
@@ -17,8 +17,19 @@ type Asked = Pick<InHand, 'back' | 'figures' | 'speaker'> & {
   readonly flow: Pick<InHand['flow'], 'checks'>;
 };
 
+/** How they are drawn. */
+interface Look {
+  /** In a word what each is found to be, in place of its scale. */
+  readonly isBrief?: boolean;
+}
+
 /** Draws the figures that are asked for. */
-export function figures(shown: Shown, inHand: Asked, checks: readonly string[]): TemplateResult {
+export function figures(
+  shown: Shown,
+  inHand: Asked,
+  checks: readonly string[],
+  { isBrief = false }: Look = {},
+): TemplateResult {
   const { act, words } = shown;
   const { back } = inHand;
   return html`<form
@@ -32,7 +43,7 @@ export function figures(shown: Shown, inHand: Asked, checks: readonly string[]):
     ${repeat(
       checks,
       (check) => `${back.id} ${check}`,
-      (check) => figure(shown, inHand, { check, isOneOfSeveral: checks.length > 1 }),
+      (check) => figure(shown, inHand, { check, isNamed: isBrief || checks.length > 1, isBrief }),
     )}
     <div class="keys row">
       ${keyView({
@@ -41,7 +52,7 @@ export function figures(shown: Shown, inHand: Asked, checks: readonly string[]):
         isMain: true,
         press: act.takeFigures,
       })}
-      ${hasZone(inHand, checks) ? html`<p class="hint">${words.rulerKey}</p>` : nothing}
+      ${!isBrief && hasZone(inHand, checks) ? html`<p class="hint">${words.rulerKey}</p>` : nothing}
       <button type="submit" hidden></button>
     </div>
   </form>`;
@@ -50,7 +61,11 @@ export function figures(shown: Shown, inHand: Asked, checks: readonly string[]):
 function figure(
   shown: Shown,
   inHand: Asked,
-  { check, isOneOfSeveral }: { readonly check: string; readonly isOneOfSeveral: boolean },
+  {
+    check,
+    isNamed,
+    isBrief,
+  }: { readonly check: string; readonly isNamed: boolean; readonly isBrief: boolean },
 ): TemplateResult {
   const { act } = shown;
   const { flow, speaker, back } = inHand;
@@ -60,8 +75,8 @@ function figure(
   const typed = back.typed[check] ?? '';
   const id = `figure-${check}`;
   return html`<div class="figure">
-    ${isOneOfSeveral ? html`<label for=${id}>${speaker.checkName(check)}</label>` : nothing}
-    ${isOneOfSeveral && shown.hasHow && question?.kind === 'question' ? how(question.how) : nothing}
+    ${isNamed ? html`<label for=${id}>${speaker.checkName(check)}</label>` : nothing}
+    ${isNamed && shown.hasHow && question?.kind === 'question' ? how(question.how) : nothing}
     <span class="display">
       <input
         id=${id}
@@ -71,7 +86,7 @@ function figure(
         inputmode="decimal"
         autocomplete="off"
         maxlength="4000"
-        aria-label=${isOneOfSeveral ? nothing : speaker.checkName(check)}
+        aria-label=${isNamed ? nothing : speaker.checkName(check)}
         aria-describedby=${`${id}-means`}
         .value=${live(typed)}
         @input=${(event: Event) => {
@@ -80,7 +95,7 @@ function figure(
       />
       <span class="unit">${unit}</span>
     </span>
-    ${scale(inHand, check)} ${offered(shown, inHand, check)}
+    ${isBrief ? inAWord(inHand, check) : scale(inHand, check)} ${offered(shown, inHand, check)}
   </div>`;
 }
 
@@ -114,23 +129,43 @@ function scale({ figures: all, speaker, flow }: Asked, check: string): TemplateR
   const reading = typed?.scale ?? null;
   const isTyped = typed !== undefined && typed.answer !== null && typed.refused.length === 0;
   const [rendered] = reading === null ? [] : speaker.render([reading]);
+  return html`${
+    reading === null || rendered?.kind !== 'scale' || reading.bounds.length === 0
+      ? nothing
+      : benchRuler(reading, {
+          speaker,
+          bandLabels: rendered.bandLabels,
+          isTyped,
+          good: goodOf(flow, check),
+        })
+  }
+  ${means({ figures: all, speaker }, check, isTyped && rendered?.kind === 'scale' ? rendered.means : '')}`;
+}
+
+/** What the figure is found to be, in a word, or why it is none. */
+function inAWord({ figures: all, speaker }: Asked, check: string): TemplateResult {
+  const reading = all[check]?.scale ?? null;
+  return means(
+    { figures: all, speaker },
+    check,
+    reading === null ? '' : speaker.readingFound(reading),
+  );
+}
+
+/** What a figure means, or why it is none. */
+function means(
+  { figures: all, speaker }: Pick<Asked, 'figures' | 'speaker'>,
+  check: string,
+  meaning: string,
+): TemplateResult {
+  const typed = all[check];
   const wrong = [
     ...(typed?.unclear ? speaker.askBack(typed.unclear) : []),
     ...speaker.render(typed?.refused ?? []),
   ].flatMap((one) => ('text' in one ? [one.text] : []));
-  return html`${
-      reading === null || rendered?.kind !== 'scale' || reading.bounds.length === 0
-        ? nothing
-        : benchRuler(reading, {
-            speaker,
-            bandLabels: rendered.bandLabels,
-            isTyped,
-            good: goodOf(flow, check),
-          })
-    }
-    <p class=${wrong.length > 0 ? 'means wrong' : 'means'} id=${`figure-${check}-means`}>
-      ${wrong.length > 0 ? wrong.join(' ') : isTyped && rendered?.kind === 'scale' ? rendered.means : ''}
-    </p>`;
+  return html`<p class=${wrong.length > 0 ? 'means wrong' : 'means'} id=${`figure-${check}-means`}>
+    ${wrong.length > 0 ? wrong.join(' ') : meaning}
+  </p>`;
 }
 
 /** The band in which a part is good; undefined where none is. */
