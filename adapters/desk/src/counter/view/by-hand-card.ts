@@ -24,7 +24,9 @@ export function byHandCard(shown: Shown, inHand: InHand): TemplateResult {
   const asked = { ...inHand, ...inHand.vehicle };
   return html`${sentence('', words.byHandAsk)}
     <p class="hint">${fill(words.byHandHint, { key: keyOf.cannot })}</p>
-    <div class="by-hand">${figures(shown, asked, readingsAsked(inHand), { isBrief: true })}</div>
+    <div class="by-hand">
+      ${figures(shown, asked, { checks: readingsAsked(inHand), isBrief: true })}
+    </div>
     ${leaveKey(shown)}`;
 }
 

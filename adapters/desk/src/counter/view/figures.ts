@@ -17,8 +17,9 @@ type Asked = Pick<InHand, 'back' | 'figures' | 'speaker'> & {
   readonly flow: Pick<InHand['flow'], 'checks'>;
 };
 
-/** How they are drawn. */
-interface Look {
+/** Which figures are drawn, and how. */
+interface Fields {
+  readonly checks: readonly string[];
   /** In a word what each is found to be, in place of its scale. */
   readonly isBrief?: boolean;
 }
@@ -27,8 +28,7 @@ interface Look {
 export function figures(
   shown: Shown,
   inHand: Asked,
-  checks: readonly string[],
-  { isBrief = false }: Look = {},
+  { checks, isBrief = false }: Fields,
 ): TemplateResult {
   const { act, words } = shown;
   const { back } = inHand;

@@ -227,7 +227,7 @@ function answers(shown: Shown, inHand: InHand, question: Question): TemplateResu
     act.answer(check, value);
   };
   const asFigures = figuresInHand(hand, inHand);
-  if (asFigures.length > 0) return figures(shown, inHand, asFigures);
+  if (asFigures.length > 0) return figures(shown, inHand, { checks: asFigures });
   if (isStoodAsked(inHand, check)) return stood(shown, inHand, check);
   if (isDay(inHand, question)) return dayField(shown, inHand, check);
   if (isReceiptAsked(shown, inHand, question)) return proofField(shown, inHand, question);
