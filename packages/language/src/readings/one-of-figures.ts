@@ -68,14 +68,15 @@ function isEither(
   );
 }
 
-/** "Bouncing from 12.9 to 15.6": the meter shows both. */
+/** "Bouncing from 12.9 to 15.6": the meter shows both; or nobody knows which of them it is. */
 function isUnsteady(
   [one, other, more]: readonly SaidFigure[],
   tokens: readonly Token[],
   { lexicon: { words } }: LineContext,
 ): boolean {
   if (one === undefined || other === undefined || more !== undefined) return false;
-  return isOfOneKind(one, other) && hasPhrase(tokens, figureWordsOf(words).unsteady);
+  const { unsteady, undecided } = figureWordsOf(words);
+  return isOfOneKind(one, other) && hasPhrase(tokens, [...unsteady, ...undecided]);
 }
 
 /**
@@ -137,8 +138,14 @@ function without(tokens: readonly Token[], stretches: readonly Stretch[]): Token
 
 /** True where two figures may be of one reading. */
 function isOfOneKind(one: SaidFigure, other: SaidFigure): boolean {
-  return one.unit === undefined || other.unit === undefined || isAlike(one.unit, other.unit);
+  if (one.unit !== undefined && other.unit !== undefined) return isAlike(one.unit, other.unit);
+  const [amperes, bare] = one.unit === 'A' ? [one, other] : [other, one];
+  // "It pulls 240 A and the battery falls to 9.6": no current falls so far.
+  return amperes.unit !== 'A' || bare.value * farBelow > amperes.value;
 }
+
+/** So many times smaller a figure beside amperes is none of them. */
+const farBelow = 10;
 
 /** "12.3, no wait 12.5": the first of two, where what stands between takes it back. */
 function takenBack(

@@ -27,7 +27,7 @@ export const deWords: Words = {
     unitsFirst: true,
     refusals: ['nein'],
     denyBefore: list(`
-      nicht, nich, nichts, nix, nie, niemals, net, ned, nit, nid, nöd, keins, keine, keinen, keiner
+      nicht, nich, nichts, nix, nie, niemals, net, ned, nit, nid, nöd, keins, keine, keinen, keiner, keen, keene
     `),
   },
   cardinals: {
@@ -262,6 +262,9 @@ export const deWords: Words = {
     unsteady: list(
       `springt hin, hin und her, springt dauernd, schwankt dauernd, wechselt dauernd, wechselt ständig, ändert sich dauernd, ändert sich ständig, springt immer, springt rum, springt ständig, schwankt, pendelt zwischen, tanzt zwischen, mal so mal so, hüpft`,
     ),
+    undecided: list(
+      `such dir eins aus, suchen sie sich eins aus, such dir was aus, such dir einen aus, weiß nicht welcher, weiß nicht welche, weiß nicht welches, welcher stimmt, welche stimmt, welches stimmt, welcher gilt, welche gilt, keine ahnung welcher, keine ahnung welche`,
+    ),
     between: list(`zwischen`),
     past: list(`
       gestern, gestern abend, vorhin, vorher, letzte nacht, zuvor, war, warens, wars, waren, neulich, vorgestern, zuerst, anfangs, heute früh, letzte woche, davor, früher, hatte, hatten, lag, letztes mal, beim letzten mal, am anfang, im stand, vorm, vor dem, fing bei, fing mit, begann bei, begann mit, startete bei, im neuzustand, als sie neu, ich sagte, hab gesagt, die alte, der alte, die vorige, die davor
@@ -373,7 +376,7 @@ export const deWords: Words = {
     `),
   },
   negators: list(`
-    nicht, nich, nüscht, nimma, nichts, nix, nie, niemals, niemand, kein, keine, keinen, keinem, keiner, keines, keins,
+    nicht, nich, nüscht, nimma, nichts, nix, nie, niemals, niemand, kein, keen, keene, kee, keine, keinen, keinem, keiner, keines, keins,
     ohne, weder, net, ned, nit, nid, nöd, koa, koan, nimmer
   `),
   subjects: list(`nur, bloß, eher, ich, wir, er, sie, es, der, das, man`),

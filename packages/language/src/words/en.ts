@@ -204,6 +204,9 @@ export const enWords: Words = {
     unsteady: list(
       `keeps changing, keeps jumping, keeps moving, keeps flicking, jumping between, changing between, flicks between, back and forth, jumps about, jumping about, flips between, flicking between, hops between, swings between, bounces between, between the two, bouncing, all over the place, up and down, swinging, dances between, jumping around, wanders between`,
     ),
+    undecided: list(
+      `which one is it, which one do you want, which one is right, not sure which, don't know which, dunno which, take your pick, which counts, whichever you want`,
+    ),
     between: list(`between, anywhere from, somewhere from`),
     past: list(`
       yesterday, last night, last week, earlier, before, the other day, this morning, was, used to be, the day before, previously, at first, to begin with, used to, before that, was at, had been, last time, to start with, at the start, initially, started at, started out at, was reading, thought it said, had it at, had it, when new, when it was new, i said, the last one, the old one, previous one, the one before

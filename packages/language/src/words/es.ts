@@ -313,6 +313,9 @@ export const esWords: Words = {
     unsteady: list(
       `va saltando, va cambiando, va variando, cambia todo el, cambia a cada, no para de cambiar, no para de saltar, salta de uno, baila entre, sube y baja, no se queda quieta, no se queda quieto, brinca de, brinca entre, salta entre`,
     ),
+    undecided: list(
+      `no sé cuál, cuál vale, cuál pongo, cuál es la buena, cuál quiere, cuál te doy, elija usted, escoja usted, elige tú, el que quiera, la que quiera, la que prefiera`,
+    ),
     between: list(`entre`),
     past: list(`
       ayer, anoche, antes, antier, anteayer, la semana pasada, hace rato, tenía, marcaba, estaba, daba, era, al principio, antes de ayer, hacía, daban, había, solía, la vez pasada, antes de eso, al inicio, de entrada, al empezar, empezó en, empieza en, arrancó en, comenzó en, de nueva, cuando era nueva, dije, había dicho, puse, la anterior, la vieja, la otra tenía, la otra era, la otra duró

@@ -236,6 +236,9 @@ export const frWords: Words = {
     unsteady: list(
       `ça saute, ça change tout, ça change sans, n'arrête pas de changer, arrête pas de changer, arrête pas de bouger, ça bouge tout, ça varie, ça danse, ça oscille, oscille entre, fait le yoyo, saute entre, varie entre`,
     ),
+    undecided: list(
+      `je sais pas lequel, je ne sais pas lequel, je sais pas laquelle, je ne sais pas laquelle, lequel est bon, laquelle est bonne, lequel compte, au choix, choisissez, à vous de choisir, sais plus lequel`,
+    ),
     between: list(`entre`),
     past: list(`
       hier, hier soir, avant, tout à l heure, la semaine dernière, c était, était, avant-hier, au début, au départ, cette nuit, affichait, avait, auparavant, faisait, étaient, avant ça, la dernière fois, donnait, d abord, commence à, commençait à, partait de, débutait à, tait, quand elle était neuve, neuve, j ai dit, disais, j ai mis, l ancienne, la précédente, la vieille

@@ -172,7 +172,15 @@ export const plWords: Words = {
     setnych: 1 / 100,
     setne: 1 / 100,
   },
-  below: ['mrozu', 'poniżej zera', 'na minusie', 'pod zerem', 'poniżej zero', 'stopni mrozu'],
+  below: [
+    'mrozu',
+    'poniżej zera',
+    'na minusie',
+    'pod zerem',
+    'pod kreską',
+    'poniżej zero',
+    'stopni mrozu',
+  ],
   minus: ['minus', 'ujemne', 'mróz'],
   days: {
     back: { dzisiaj: 0, dziś: 0, 'dziś rano': 0, wczoraj: 1, przedwczoraj: 2 },
@@ -340,6 +348,9 @@ export const plWords: Words = {
     `),
     unsteady: list(
       `skacze, waha się, ciągle się zmienia, cały czas się zmienia, wciąż się zmienia, zmienia się cały, zmienia się ciągle, raz tak raz tak, lata między, pływa, waha, raz pokazuje`,
+    ),
+    undecided: list(
+      `nie wiem które, nie wiem która, nie wiem który, nie wiem ktore, nie wiem ktora, które jest dobre, które podać, ktore podac, do wyboru, wybierz sobie, proszę wybrać`,
     ),
     between: list(`między, pomiędzy`),
     past: list(`

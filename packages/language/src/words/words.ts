@@ -105,6 +105,8 @@ export interface FigureWords {
   readonly again: readonly string[];
   /** The meter shows now this, now that: `keeps changing`. */
   readonly unsteady: readonly string[];
+  /** Of several figures nobody knows which it is: `take your pick`. */
+  readonly undecided: readonly string[];
   /** Before two figures of which it was neither: `between`. */
   readonly between: readonly string[];
   /** What a figure was, and what it is: `yesterday`, `now`. */
@@ -189,6 +191,7 @@ const noFigureWords: FigureWords = {
   settles: [],
   again: [],
   unsteady: [],
+  undecided: [],
   between: [],
   past: [],
   present: [],
