@@ -27,8 +27,11 @@ export function onceFor<Thing extends object, Value>(
 ): (thing: Thing) => Value {
   return (thing) => {
     const notes = notesOf(thing);
-    if (!notes.has(make)) notes.set(make, make(thing));
-    return notes.get(make) as Value;
+    const known = notes.get(make);
+    if (known !== undefined || notes.has(make)) return known as Value;
+    const made = make(thing);
+    notes.set(make, made);
+    return made;
   };
 }
 
@@ -39,8 +42,11 @@ export function onceWith<Thing extends object, Other, Value>(
   const byOther = onceFor<Thing, Map<Other, Value>>(() => new Map());
   return (thing, other) => {
     const notes = byOther(thing);
-    if (!notes.has(other)) notes.set(other, make(thing, other));
-    return notes.get(other) as Value;
+    const known = notes.get(other);
+    if (known !== undefined || notes.has(other)) return known as Value;
+    const made = make(thing, other);
+    notes.set(other, made);
+    return made;
   };
 }
 
@@ -49,13 +55,23 @@ const mostKept = 2000;
 
 /** Made of each text when it is first asked for, and remembered for a while. */
 export function remembered<Value>(make: (text: string) => Value): (text: string) => Value {
+  return rememberedBy((text) => text, make, mostKept);
+}
+
+/** The same of things that are alike in their key; so many at most are remembered. */
+export function rememberedBy<Thing, Value>(
+  keyOf: (thing: Thing) => string,
+  make: (thing: Thing) => Value,
+  most: number,
+): (thing: Thing) => Value {
   const kept = new Map<string, { readonly value: Value }>();
-  return (text) => {
-    const known = kept.get(text);
+  return (thing) => {
+    const key = keyOf(thing);
+    const known = kept.get(key);
     if (known !== undefined) return known.value;
-    const value = make(text);
-    if (kept.size >= mostKept) kept.clear();
-    kept.set(text, { value });
+    const value = make(thing);
+    if (kept.size >= most) kept.clear();
+    kept.set(key, { value });
     return value;
   };
 }
