@@ -27,11 +27,8 @@ export function onceFor<Thing extends object, Value>(
 ): (thing: Thing) => Value {
   return (thing) => {
     const notes = notesOf(thing);
-    const known = notes.get(make);
-    if (known !== undefined || notes.has(make)) return known as Value;
-    const made = make(thing);
-    notes.set(make, made);
-    return made;
+    if (!notes.has(make)) notes.set(make, make(thing));
+    return notes.get(make) as Value;
   };
 }
 
@@ -42,11 +39,8 @@ export function onceWith<Thing extends object, Other, Value>(
   const byOther = onceFor<Thing, Map<Other, Value>>(() => new Map());
   return (thing, other) => {
     const notes = byOther(thing);
-    const known = notes.get(other);
-    if (known !== undefined || notes.has(other)) return known as Value;
-    const made = make(thing, other);
-    notes.set(other, made);
-    return made;
+    if (!notes.has(other)) notes.set(other, make(thing, other));
+    return notes.get(other) as Value;
   };
 }
 

@@ -40,10 +40,9 @@ const heardBy = onceFor((ear: Ear) =>
 
 /** All of some tokens that is heard. */
 function keyOfTokens(tokens: readonly Token[]): string {
-  let key = '';
-  for (const token of tokens)
-    key += `${token.kind} ${token.kind === 'number' ? token.digits : token.text} `;
-  return key;
+  return tokens
+    .map((token) => `${token.kind} ${token.kind === 'number' ? token.digits : token.text}`)
+    .join(' ');
 }
 
 /** The same of a text that may be long, so many terms at most. */
@@ -61,12 +60,10 @@ export function hearMost(
 
 /** The words and figures of some tokens as they were typed. */
 export function wordsOf(tokens: readonly Token[]): string[] {
-  const words: string[] = [];
-  for (const token of tokens) {
-    if (token.kind === 'number') words.push(token.digits);
-    else if (token.kind === 'word') words.push(token.text);
-  }
-  return words;
+  return tokens.flatMap((token) => {
+    if (token.kind === 'number') return [token.digits];
+    return token.kind === 'word' ? [token.text] : [];
+  });
 }
 
 /** Looks every term up. */

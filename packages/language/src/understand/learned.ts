@@ -22,7 +22,7 @@ interface Features {
   readonly weights: Float32Array;
 }
 
-/** A text by the columns of its features, as many as have weights; below 0 for one that is not known. */
+/** A text by the columns of its features; below 0 for one that is not known. */
 interface Row {
   readonly columns: Int32Array;
   readonly weights: Float32Array;
@@ -56,13 +56,11 @@ export function* learn(
 ): Learning<Learned> {
   const { columns: known, weights } = yield* fit(answers, made);
   const shares = new Float64Array(answers.length);
-  // Filled anew for each text, and longer where one has more features.
-  let columns = new Int32Array(firstColumns);
   return (text) => {
     // What denies nothing is the same either way.
     const how = text.terms.some((term) => term.startsWith('!')) ? made : asTyped;
     const { names, weights: by } = featuresInHand(text, how);
-    if (names.length > columns.length) columns = new Int32Array(2 * names.length);
+    const columns = new Int32Array(names.length);
     for (let at = 0; at < names.length; at += 1) columns[at] = known.find(names[at] ?? 0);
     weigh({ columns, weights: by }, weights, shares);
     const given: number[] = [];
@@ -70,9 +68,6 @@ export function* learn(
     return given;
   };
 }
-
-/** So many features most texts have at most. */
-const firstColumns = 512;
 
 /** The place of the greatest of some shares, and which it is; nothing is likelier than nought among none. */
 export function mostOf(shares: readonly number[]): {
@@ -156,7 +151,7 @@ function weigh(
 ): void {
   const count = shares.length;
   shares.fill(0);
-  for (let index = 0; index < by.length; index += 1) {
+  for (let index = 0; index < at.length; index += 1) {
     const place = (at[index] ?? 0) * count;
     if (place < 0) continue;
     const weight = by[index] ?? 0;

@@ -28,13 +28,9 @@ export function indexByTerm<Entry>(
     for (const term of heard.all.keys()) {
       for (const place of places.get(term) ?? []) found.add(place);
     }
-    const inOrder = Int32Array.from(found).sort();
-    const held: Entry[] = [];
-    for (const place of inOrder) {
-      const entry = entries[place];
-      if (entry !== undefined) held.push(entry);
-    }
-    return held;
+    return [...found]
+      .sort((one, other) => one - other)
+      .flatMap((place) => entries.slice(place, place + 1));
   });
 }
 

@@ -1,5 +1,4 @@
 import type { AnswerInput } from '@keyturn/core';
-import { onceFor } from '../once.ts';
 import { findPhrase, type Heard } from '../typed/heard.ts';
 import type { Terms } from '../typed/terms.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
@@ -107,28 +106,6 @@ function isSaidAlone(
 /** What each word is found to be, once for each check. */
 const keptOwn = new WeakMap<CheckPhrases, Map<string, boolean>>();
 
-/** All that is said to a check, by the terms that are said. */
-const holdersIn = onceFor(({ options }: CheckPhrases): ReadonlyMap<string, readonly Spoken[]> => {
-  const holders = new Map<string, Spoken[]>();
-  for (const said of options.flatMap(({ spoken, heard }) => [...spoken, ...heard()]))
-    for (const term of new Set(said.terms)) {
-      const known = holders.get(term);
-      if (known === undefined) holders.set(term, [said]);
-      else known.push(said);
-    }
-  return holders;
-});
-
-/** Terms that are said to a check with no other beside them. */
-const aloneIn = onceFor(
-  (check: CheckPhrases): ReadonlySet<string> =>
-    new Set(
-      [...holdersIn(check)].flatMap(([term, holders]) =>
-        holders.some(({ terms }) => terms.length === 1) ? [term] : [],
-      ),
-    ),
-);
-
 /**
  * True where a word is said to this check at least as often as to all others that are told unasked:
  * "diesel", but not the "key" that is turned, nor the "power" that is gone. What holds another word
@@ -139,12 +116,18 @@ function isOwn(word: string, own: CheckPhrases, { checks }: Lexicon): boolean {
   keptOwn.set(own, known);
   const found = known.get(word);
   if (found !== undefined) return found;
-  const alone = aloneIn(own);
-  const isPlain = ({ terms }: Spoken): boolean =>
-    !terms.some((term) => term !== word && alone.has(term));
+  const spokenTo = ({ options }: CheckPhrases): Spoken[] =>
+    options.flatMap(({ spoken, heard }) => [...spoken, ...heard()]);
+  const alone = new Set(
+    spokenTo(own).flatMap(({ terms }) => (terms.length === 1 && terms[0] !== word ? terms : [])),
+  );
+  const countIn = (check: CheckPhrases): number =>
+    spokenTo(check).filter(
+      ({ terms }) =>
+        terms.includes(word) && (check === own || !terms.some((term) => alone.has(term))),
+    ).length;
   const others = [...checks.values()].filter((one) => one !== own && one.isToldUnasked);
-  const elsewhere = others.flatMap((one) => holdersIn(one).get(word) ?? []).filter(isPlain);
-  const isOwned = (holdersIn(own).get(word) ?? []).length >= elsewhere.length;
+  const isOwned = countIn(own) >= others.reduce((sum, one) => sum + countIn(one), 0);
   known.set(word, isOwned);
   return isOwned;
 }
