@@ -1,4 +1,4 @@
-import { once, onceFor, onceWith } from '../once.ts';
+import { once, onceFor, onceWith, rememberedBy } from '../once.ts';
 import { flip, type TermReader, type Terms } from './terms.ts';
 import type { Token } from './token.ts';
 import type { Meanings, Vocabulary } from './vocabulary.ts';
@@ -23,9 +23,27 @@ interface Ear {
 }
 
 /** Reads tokens and looks every term up. */
-export const hearTokens: (tokens: readonly Token[], ear: Ear) => Heard = onceWith((tokens, ear) =>
-  hearMost(tokens, ear, tokens.length),
+export const hearTokens: (tokens: readonly Token[], ear: Ear) => Heard = onceWith(hearRun);
+
+/** The same of tokens that are taken out of a text for this alone. */
+export function hearRun(tokens: readonly Token[], ear: Ear): Heard {
+  return heardBy(ear)(tokens);
+}
+
+/** So many runs of words are remembered: those of the last few texts. */
+const mostRuns = 200;
+
+/** A text comes apart into the same words in many ways; what was found out about them stands on what is heard. */
+const heardBy = onceFor((ear: Ear) =>
+  rememberedBy(keyOfTokens, (tokens) => hearMost(tokens, ear, tokens.length), mostRuns),
 );
+
+/** All of some tokens that is heard. */
+function keyOfTokens(tokens: readonly Token[]): string {
+  return tokens
+    .map((token) => `${token.kind} ${token.kind === 'number' ? token.digits : token.text}`)
+    .join(' ');
+}
 
 /** The same of a text that may be long, so many terms at most. */
 export function hearMost(

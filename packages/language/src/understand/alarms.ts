@@ -1,5 +1,5 @@
 import type { Terms } from '../typed/terms.ts';
-import { learn, someOf, type Spoken } from './learned.ts';
+import { learn, mostOf, someOf, type Spoken } from './learned.ts';
 import type { Learning } from './lesson.ts';
 import { onceFor } from '../once.ts';
 
@@ -75,8 +75,8 @@ export function* learnAlarms({ raising, harmless, talk, checks }: AlarmLessons):
   ]);
   return onceFor((text) => {
     const shares = learned(text).slice(0, ids.length);
-    const share = Math.max(...shares);
-    return { interrupt: ids[shares.indexOf(share)] ?? '', share };
+    const { place, share } = mostOf(shares);
+    return { interrupt: ids[place] ?? '', share };
   });
 }
 

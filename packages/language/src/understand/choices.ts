@@ -2,6 +2,7 @@ import { denialOf, type Heard, isPhrase, findPhrase, partOf, says } from '../typ
 import { type Fit, fitOptions } from './fit.ts';
 import type { CheckPhrases, Lexicon, OptionPhrases } from './lexicon.ts';
 import { figureWordsOf } from '../words/words.ts';
+import { mostOf } from './learned.ts';
 import { onceWith } from '../once.ts';
 import type { Sense } from './taught.ts';
 import type { Terms } from '../typed/terms.ts';
@@ -296,9 +297,8 @@ export function likeliest(
     const isSure = choice.type === 'one' && choice.fit.score >= sure;
     return isSure ? { id: choice.fit.id, share: choice.fit.score } : { id: undefined, share: 0 };
   }
-  const shares = check.taught()(heard).answers;
-  const share = Math.max(0, ...shares);
-  return { id: check.options[shares.indexOf(share)]?.id, share };
+  const { place, share } = mostOf(check.taught()(heard).answers);
+  return { id: check.options[place]?.id, share };
 }
 
 /** True for a check to which several answers may hold. */

@@ -55,15 +55,18 @@ export function isOfVehicle({ check: { sets } }: CheckPhrases): boolean {
   );
 }
 
+/** Small words, and the vehicle itself: "the car's a diesel" says no more than "diesel". */
+const smallOf = onceFor(({ words }: Lexicon): ReadonlySet<string> => {
+  const { fillers, articles, joins } = words;
+  return new Set([...fillers, ...articles, ...joins, ...figureWordsOf(words).vehicle]);
+});
+
 /**
  * Facts of the vehicle that stand side by side, or alone between two marks: "manual petrol", "…,
  * diesel, …". Of two answers to one check neither is taken.
  */
 export function factRuns(clause: readonly Token[], lexicon: Lexicon): readonly Run[] {
-  const { fillers, articles, joins } = lexicon.words;
-  // "The car's a diesel" says no more than "diesel".
-  const { vehicle } = figureWordsOf(lexicon.words);
-  const small = new Set([...fillers, ...articles, ...joins, ...vehicle]);
+  const small = smallOf(lexicon);
   const words = clause.flatMap((token) =>
     token.kind === 'word'
       ? [lexicon.reader.unjoined(token.text)]

@@ -69,6 +69,23 @@ export function* learn(
   };
 }
 
+/** The place of the greatest of some shares, and which it is; nothing is likelier than nought among none. */
+export function mostOf(shares: readonly number[]): {
+  readonly place: number;
+  readonly share: number;
+} {
+  let place = -1;
+  let share = 0;
+  for (let at = 0; at < shares.length; at += 1) {
+    const one = shares[at] ?? 0;
+    if (one > share) {
+      place = at;
+      share = one;
+    }
+  }
+  return { place, share };
+}
+
 /** The columns of all features, and for each of them what it weighs for every answer. */
 interface Fitted {
   readonly columns: Numbering;

@@ -45,6 +45,8 @@ export interface OptionPhrases {
   /** The same with every word as it is written, and what else is heard to say it. */
   readonly spoken: readonly Spoken[];
   readonly heard: () => readonly Spoken[];
+  /** All of them by the terms of every word, fillers kept. */
+  readonly literal: () => readonly Terms[];
   /** Every term of its phrases. */
   readonly terms: ReadonlySet<string>;
   /** Those of all that is heard that are said now and then of it. */
@@ -211,6 +213,9 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
           isNegative: [...terms].some((term) => term.startsWith('!')),
           spoken,
           heard,
+          literal: once(() =>
+            [...spoken, ...heard()].map((way) => reader.literally(way.words.map(asToken))),
+          ),
           terms,
           usual: once(() => usualTerms([...spoken, ...heard()])),
         };
@@ -422,8 +427,9 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     corrections,
     retractions,
     learnAhead: function* () {
-      for (const { heard, usual } of entries.flatMap(({ options }) => options)) {
+      for (const { heard, literal, usual } of entries.flatMap(({ options }) => options)) {
         heard();
+        literal();
         usual();
         yield;
       }
@@ -512,6 +518,10 @@ function usualTerms(spoken: readonly Spoken[]): ReadonlySet<string> {
     counts.set(term, (counts.get(term) ?? 0) + 1);
   const least = usualShare * spoken.length;
   return new Set([...counts].flatMap(([term, count]) => (count >= least ? [term] : [])));
+}
+
+function asToken(text: string): Token {
+  return { kind: 'word', text };
 }
 
 /** Everything that says an answer. */

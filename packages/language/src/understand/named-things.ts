@@ -88,14 +88,11 @@ export function isOfPast(check: CheckPhrases): boolean {
 }
 
 /** True where what was done before is told by that name as well. */
-const isSaidOfWork = onceWith((name: Terms, { checks, reader }: Lexicon): boolean =>
+const isSaidOfWork = onceWith((name: Terms, { checks }: Lexicon): boolean =>
   [...checks.values()]
     .filter(isOfPast)
-    .flatMap(({ options }) => options.flatMap(({ spoken, heard }) => [...spoken, ...heard()]))
-    .some(({ words }) => {
-      const said = reader.literally(words.join(' '));
-      return name.every((term) => said.includes(term));
-    }),
+    .flatMap(({ options }) => options.flatMap(({ literal }) => literal()))
+    .some((said) => name.every((term) => said.includes(term))),
 );
 
 /** What was just said, said of another thing as well: "goes dim, the headlights too". */
@@ -209,7 +206,7 @@ function namedIn(
     const { form, like } = check.check;
     if (form.kind !== 'choice' || like !== undefined || isOfThing(inHand, check)) return [];
     const name = names.find(
-      (one) => !isOnlyOthers || inHand === undefined || !isSaidTo(inHand, one, lexicon),
+      (one) => !isOnlyOthers || inHand === undefined || !isSaidTo(inHand, one),
     );
     return name === undefined ? [] : [{ check, name }];
   });
@@ -227,7 +224,8 @@ export function isOfThing(
 /** True where a clause has no more than a name, small words, and that it is the same with it. */
 function isNameAlone(clause: Clause, name: Terms, { words, reader }: Lexicon): boolean {
   const { likewise: too = [], fillers, articles, joins } = words;
-  const small = new Set([...fillers, ...articles, ...joins]);
+  const isSmall = (word: string): boolean =>
+    fillers.includes(word) || articles.includes(word) || joins.includes(word);
   for (let at = 0; at < clause.length; at += 1) {
     const token = clause[at];
     const length = phraseAt(clause, at, too);
@@ -235,7 +233,7 @@ function isNameAlone(clause: Clause, name: Terms, { words, reader }: Lexicon): b
     else if (
       token?.kind === 'number' ||
       (token?.kind === 'word' &&
-        !small.has(token.text) &&
+        !isSmall(token.text) &&
         !reader.literally([token]).every((term) => name.includes(term)))
     )
       return false;
@@ -246,26 +244,15 @@ function isNameAlone(clause: Clause, name: Terms, { words, reader }: Lexicon): b
 /** A name that stands in this much of what says one answer to a check is no name of another there. */
 const leastRate = 0.03;
 
-const kept = new WeakMap<CheckPhrases, Map<Terms, boolean>>();
-
 /** True where what answers the check is said by that name as well: the spare key that is at hand. */
-function isSaidTo(check: CheckPhrases, name: Terms, { reader }: Lexicon): boolean {
-  const known = kept.get(check) ?? new Map<Terms, boolean>();
-  kept.set(check, known);
-  const found = known.get(name);
-  if (found !== undefined) return found;
-  const wanted = ` ${name.join(' ')} `;
-  const is = check.options.some(({ spoken, heard }) => {
-    const said = [...spoken, ...heard()];
-    const holds = said.filter(({ words }) =>
-      ` ${reader.literally(words.map(asToken)).join(' ')} `.includes(wanted),
-    );
-    return holds.length >= leastRate * said.length;
-  });
-  known.set(name, is);
-  return is;
-}
+const isSaidTo = onceWith((check: CheckPhrases, name: Terms): boolean =>
+  check.options.some(({ literal }) => {
+    const said = literal();
+    return said.filter((way) => isIn(way, name)).length >= leastRate * said.length;
+  }),
+);
 
-function asToken(text: string): Token {
-  return { kind: 'word', text };
+/** True where all of a name stands in a row. */
+function isIn(said: Terms, name: Terms): boolean {
+  return said.some((_, start) => name.every((term, at) => said[start + at] === term));
 }

@@ -5,6 +5,7 @@ import { volunteered } from './volunteered.ts';
 import { cutClauses } from './talk.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import { onceFor } from '../once.ts';
 import { isAlike } from '../numbers/unit.ts';
 import type { LineResult } from '../readings/line-placing.ts';
 import { leftOpen } from '../readings/one-of-figures.ts';
@@ -45,25 +46,18 @@ function speaksOf24({ heard, tokens, listener: { lexicon } }: Turn): boolean {
   return hasPhrase(tokens, pair) || namesOf24(lexicon).some((name) => findPhrase(heard, name) >= 0);
 }
 
-const kept24 = new WeakMap<Lexicon, readonly Terms[]>();
-
 /** What a 24 V vehicle is called and a 12 V one is not: the "lorry" of "24 V lorry". */
-function namesOf24(lexicon: Lexicon): readonly Terms[] {
-  const known = kept24.get(lexicon);
-  if (known !== undefined) return known;
-  const { statements, reader, words } = lexicon;
+const namesOf24 = onceFor(({ statements, reader, words }: Lexicon): readonly Terms[] => {
   const saidOf = (volts: number): readonly Terms[] =>
     statements.flatMap(({ set, said }) => (set['vehicle.nominal'] === volts ? said : []));
   const isFigure = (term: string): boolean => /^\d+$/.test(term);
   const units = new Set((words.units['V'] ?? []).flatMap((unit) => reader.fromText(unit)));
   const plain = new Set(saidOf(12).flat());
-  const names = saidOf(24)
+  return saidOf(24)
     .filter((phrase) => phrase.some(isFigure))
     .map((phrase) => phrase.filter((term) => !isFigure(term) && !units.has(term)))
     .filter((name) => name.length > 0 && !name.some((term) => plain.has(term)));
-  kept24.set(lexicon, names);
-  return names;
-}
+});
 
 /** Readings: of the check in hand, of others that are named, or a correction of earlier ones. */
 export function readFigures(turn: Turn): Understood | undefined {

@@ -2,6 +2,7 @@ import { hearTokens, wordsOf } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
 import { figureWordsOf } from '../words/words.ts';
 import type { Lexicon } from './lexicon.ts';
+import { onceFor } from '../once.ts';
 
 /** An answer that a clause is, word for word. */
 interface Wholly {
@@ -44,12 +45,8 @@ function withoutVehicle(words: readonly string[], lexicon: Lexicon): readonly st
 /** The vehicle stands among so many of the first words: "and now my old car". */
 const mostBefore = 4;
 
-const kept = new WeakMap<Lexicon, ReadonlyMap<string, Wholly>>();
-
 /** What people are heard to say of one thing, of those that are told unasked, and of no other. */
-function waysOf(lexicon: Lexicon): ReadonlyMap<string, Wholly> {
-  const known = kept.get(lexicon);
-  if (known !== undefined) return known;
+const waysOf = onceFor((lexicon: Lexicon): ReadonlyMap<string, Wholly> => {
   const ways = new Map<string, Wholly | undefined>();
   for (const check of lexicon.checks.values()) {
     if (!check.isToldUnasked || check.check.form.kind !== 'choice') continue;
@@ -62,9 +59,5 @@ function waysOf(lexicon: Lexicon): ReadonlyMap<string, Wholly> {
       }
     }
   }
-  const plain = new Map(
-    [...ways].flatMap(([way, told]) => (told === undefined ? [] : [[way, told]])),
-  );
-  kept.set(lexicon, plain);
-  return plain;
-}
+  return new Map([...ways].flatMap(([way, told]) => (told === undefined ? [] : [[way, told]])));
+});

@@ -1,5 +1,5 @@
 import type { AnswerInput } from '@keyturn/core';
-import { type Heard, hearMost, hearTokens } from '../typed/heard.ts';
+import { type Heard, hearRun, hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
 import { chooseOption, isOfSeveral, likeliest } from './choices.ts';
 import { isOfVehicle } from './fact-runs.ts';
@@ -50,7 +50,7 @@ function cutInSpans(given: readonly Token[], lexicon: Lexicon): readonly Span[] 
       // What is joined by a word written on to it begins anew as behind a comma.
       if (to - 1 > from && isJoined[to - 1] === true) joined += 1;
       if (isMark[to - 1] === true) continue;
-      const heard = hearMost(tokens.slice(from, to), lexicon, longestSpan);
+      const heard = hearRun(tokens.slice(from, to), lexicon);
       if (heard.at.length === 0) continue;
       const subject = lexicon.subject()(heard);
       spans.push({ from, to, words: to - from - marks, marks: marks + joined, heard, subject });

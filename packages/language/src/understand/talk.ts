@@ -13,6 +13,7 @@ import { type InterruptPhrase, startsNow } from './alarms.ts';
 import type { Spoken } from './learned.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { TalkPhrases } from './talk-phrases.ts';
+import { onceFor } from '../once.ts';
 import { again, type Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
 import type { TalkWord } from '../words/words.ts';
@@ -417,27 +418,35 @@ export function criesOut(
     possible,
   }: { readonly lexicon: Pick<Lexicon, 'alarmed'>; readonly possible: readonly string[] },
 ): string | undefined {
-  const { terms } = heard;
   const learned = lexicon.alarmed();
   if (learned(heard).share < soundsLeast) return undefined;
-  for (let length = fewestCried; length <= mostCried; length += 1) {
-    for (let at = 0; at + length <= terms.length; at += 1) {
-      const stretch = terms.slice(at, at + length);
-      const { interrupt, share } = learned({ terms: stretch, words: stretch });
-      const least = length === fewestCried ? criedInFew : cried;
-      if (share >= least && interrupt !== startsNow && possible.includes(interrupt))
-        return interrupt;
-    }
+  for (const stretch of fewInRow(heard)) {
+    const { interrupt, share } = learned(stretch);
+    const least = stretch.terms.length === fewestCried ? criedInFew : cried;
+    if (share >= least && interrupt !== startsNow && possible.includes(interrupt)) return interrupt;
   }
   return undefined;
 }
+
+/** Few words of a text in a row, the fewest first. */
+const fewInRow = onceFor(({ terms }: Heard): readonly Spoken[] => {
+  const stretches: Spoken[] = [];
+  for (let length = fewestCried; length <= mostCried; length += 1) {
+    for (let at = 0; at + length <= terms.length; at += 1) {
+      const stretch = terms.slice(at, at + length);
+      stretches.push({ terms: stretch, words: stretch });
+    }
+  }
+  return stretches;
+});
 
 /** So few words are no sentence. */
 export const fewWords = 2;
 
 /** The text, and so many words of it at a time. */
-function stretchesOf({ terms, words }: Heard): Spoken[] {
-  const whole = terms.length <= longestWhole ? [{ terms, words }] : [];
+const stretchesOf = onceFor((heard: Heard): readonly Spoken[] => {
+  const { terms } = heard;
+  const whole = terms.length <= longestWhole ? [heard] : [];
   if (terms.length <= longestAlarm) return whole;
   const parts = terms.flatMap((_, at): Spoken[] => {
     if (at % 3 !== 0 || at + 3 > terms.length) return [];
@@ -445,7 +454,7 @@ function stretchesOf({ terms, words }: Heard): Spoken[] {
     return [{ terms: stretch, words: stretch }];
   });
   return [...whole, ...parts];
-}
+});
 
 /** How many other words may stand between those of an interrupt. */
 const between = 2;

@@ -1,5 +1,5 @@
 import type { TalkWord } from '../words/words.ts';
-import { asDenied, learn, type Spoken } from './learned.ts';
+import { asDenied, learn, mostOf, type Spoken } from './learned.ts';
 import type { Learning } from './lesson.ts';
 import { onceFor } from '../once.ts';
 
@@ -67,8 +67,8 @@ export function* teachTalk(talk: TalkLessons, other: readonly Spoken[]): Learnin
   const learned = yield* learn([...talk.values(), other]);
   return onceFor((text) => {
     const shares = learned(text).slice(0, words.length);
-    const share = Math.max(0, ...shares);
-    return { word: words[shares.indexOf(share)] ?? 'dont-know', share };
+    const { place, share } = mostOf(shares);
+    return { word: words[place] ?? 'dont-know', share };
   });
 }
 
@@ -90,8 +90,8 @@ export function* teachSubjects(
   const learned = yield* learn([...subjects.values(), other]);
   return onceFor((text) => {
     const shares = learned(text).slice(0, checks.length);
-    const share = Math.max(0, ...shares);
+    const { place, share } = mostOf(shares);
     const shareOf = (check: string): number | undefined => shares[places.get(check) ?? -1];
-    return { check: checks[shares.indexOf(share)] ?? '', share, shareOf };
+    return { check: checks[place] ?? '', share, shareOf };
   });
 }

@@ -2,6 +2,7 @@ import type { AnswerInput } from '@keyturn/core';
 import { hearTokens } from '../typed/heard.ts';
 import { chooseOption, isOfSeveral, likeliest } from './choices.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import { onceFor } from '../once.ts';
 import { readClauses } from './told-unasked.ts';
 import type { Turn } from './turn.ts';
 
@@ -44,10 +45,10 @@ function isNothing({ value }: AnswerInput): boolean {
 }
 
 /** The check that asks everybody what the vehicle does, from memory, and says nothing else of it. */
-export function askedOfEvery({ checks }: Lexicon): CheckPhrases | undefined {
-  return [...checks.values()].find((one) => {
+export const askedOfEvery: (lexicon: Lexicon) => CheckPhrases | undefined = onceFor(({ checks }) =>
+  [...checks.values()].find((one) => {
     const { form, at, when, sets, again } = one.check;
     const isOne = form.kind === 'choice' && !isOfSeveral(one) && at === 'memory';
     return isOne && when === undefined && again.length === 0 && Object.keys(sets).length === 0;
-  });
-}
+  }),
+);
