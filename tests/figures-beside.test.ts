@@ -60,6 +60,17 @@ describe('which of two is denied cannot be told where "no" may be either', () =>
   ]);
 });
 
+describe('of two figures of which nobody knows which it is none is taken', () => {
+  hold([
+    ['en', 'battery-rest', '12.2 and 12.6, take your pick', 'offered'],
+    ['es', 'battery-rest', '12,2 y 12,6, no sé cuál vale', 'offered'],
+    ['de', 'battery-rest', '12,2 gestern Abend, 12,7 heute früh, such dir eins aus', 'offered'],
+    ['fr', 'battery-rest', '12,2 et 12,6, je sais pas lequel est bon', 'offered'],
+    ['pl', 'battery-rest', 'wieczorem 12,8 a rano 12,3, nie wiem które podać', 'offered'],
+    ['ar', 'battery-rest', '12.2 و 12.6 مش عارف أي واحد فيهم', 'offered'],
+  ]);
+});
+
 describe('what a figure was, and what it ought to be, is not what it is', () => {
   hold([
     ['en', 'battery-rest', 'was 12.4 yesterday, now 11.9', rest(11.9)],
@@ -184,6 +195,11 @@ describe('a figure of another unit is taken where it is plain what it was read o
     ['es', 'battery-crank', '9,9 y la pinza marca 165 amperios', turning],
     ['es', 'crank-current', '165 amperios y 9,9 en bornes mientras arranca', turning],
     ['de', 'crank-current', '165 A, Klemmen dabei 9,9 V', turning],
+    // A bare figure far below the amperes is none of them, though it falls.
+    ['en', 'crank-current', 'pulls 165 amps and the battery drops to 9.9', turning],
+    ['es', 'crank-current', 'tira 165 amperios y la batería baja a 9,9', turning],
+    ['es', 'crank-current', 'baja de 240 amperios a 165', 'crank-current=165 A'],
+    ['en', 'crank-current', 'zilch, 0 amps', 'crank-current=0 A'],
     ['fr', 'battery-crank', '9,9 volts et 165 ampères en même temps', turning],
     ['pl', 'crank-current', '165 A, na akumulatorze wtedy 9,9 V', turning],
     ['ar', 'crank-current', '165 امبير، و 9.9 على اقطاب البطارية', turning],

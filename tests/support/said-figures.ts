@@ -1561,6 +1561,7 @@ export const speech: Readonly<Record<string, Speech>> = {
           'jest minus pięć',
           'minus piec stopni',
           'pięć na minusie',
+          'pięć pod kreską',
         ],
       ],
       [

@@ -141,7 +141,8 @@ function isOfOneKind(one: SaidFigure, other: SaidFigure): boolean {
   if (one.unit !== undefined && other.unit !== undefined) return isAlike(one.unit, other.unit);
   const [amperes, bare] = one.unit === 'A' ? [one, other] : [other, one];
   // "It pulls 240 A and the battery falls to 9.6": no current falls so far.
-  return amperes.unit !== 'A' || bare.value * farBelow > amperes.value;
+  if (amperes.unit !== 'A' || bare.value === 0) return true;
+  return bare.value * farBelow >= amperes.value;
 }
 
 /** So many times smaller a figure beside amperes is none of them. */
