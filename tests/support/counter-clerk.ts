@@ -4,7 +4,7 @@
  */
 import type { FlowTexts } from '@keyturn/language';
 import type { Page } from 'playwright-core';
-import { asked, inside, numberOf, plain, press, scan } from './counter-page.ts';
+import { asked, inside, numberOf, plain, press, scan, settled } from './counter-page.ts';
 
 /** A part over the counter, and what is to be found of it. */
 export interface PartInHand {
@@ -15,6 +15,8 @@ export interface PartInHand {
   readonly found: Readonly<Record<string, string>>;
   /** What is scanned before anything is asked: a receipt, the code of the vehicle's case. */
   readonly scans: readonly string[];
+  /** What the customer read on the vehicle, in the order of its fields; empty where it was not. */
+  readonly readOut?: readonly string[];
 }
 
 /** What judging a part took. */
@@ -155,6 +157,22 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
       continue;
     }
     order.push(check);
+    if (check === 'vehicle-proof' && part.readOut !== undefined) {
+      const asking = wordsIn(text);
+      counted.aloud += asking;
+      counted.readAnew -= asking;
+      await pressed('4');
+      counted.readAnew +=
+        (await wordsOfCard(page, stands)) + (await wordsOf(page, '.card > .hint'));
+      counted.decided += part.readOut.length;
+      counted.keys += await typeReadOut(page, part.readOut);
+      const says = await wordsOfCard(page, stands);
+      counted.read += says;
+      counted.readAnew += says;
+      counted.decided += 1;
+      await pressed('1');
+      continue;
+    }
     const found = part.found[check];
     if (found === undefined) throw new Error(`nothing is to be found of ${check}`);
     const label = part.texts.checks[check]?.answers?.[found]?.label ?? found;
@@ -174,6 +192,27 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
   await pressed('2');
   return { ...counted, asked: order, decision };
 }
+
+/** Types what was read on the vehicle, each field once the one before is left. Gives how many keys. */
+async function typeReadOut(page: Page, readOut: readonly string[]): Promise<number> {
+  await page.waitForTimeout(settled);
+  for (const reading of readOut) {
+    const at = await page.evaluate(fieldInHand);
+    for (const key of [...Array.from(reading), 'Enter']) {
+      await page.keyboard.press(key, { delay: 60 });
+    }
+    await page.waitForFunction(
+      (before) =>
+        document.querySelector('keyturn-counter')?.shadowRoot?.activeElement?.id !== before,
+      at,
+    );
+  }
+  return readOut.reduce((sum, { length }) => sum + length + 1, 0);
+}
+
+/** The field that has the focus. */
+const fieldInHand = (): string =>
+  document.querySelector('keyturn-counter')?.shadowRoot?.activeElement?.id ?? '';
 
 /** Whether the number of a receipt is asked for. */
 async function isReceiptAsked(page: Page): Promise<boolean> {

@@ -94,6 +94,9 @@ const measured = {
   },
 };
 
+/** What was read on such a vehicle, in the order of the fields; of the start command nothing. */
+const readOut = ['12.7', '10.6', '0.2', '1.6', '', '170'];
+
 /** The code of a vehicle on which something else is bad. */
 function codeOfVehicle(): string {
   const { chart } = shippedFlow('no-start', 'en');
@@ -118,6 +121,7 @@ export function partsInHand(): Readonly<Record<string, PartInHand>> {
   return {
     'starter by hand': { ...starter, scans: [] },
     'battery by hand': { ...battery, scans: [] },
+    'starter by hand, with readings of the vehicle': { ...starter, scans: [], readOut },
     'starter with receipt and code': { ...starter, scans: ['W-10211', code] },
     'battery with receipt and code': { ...battery, scans: ['W-09702', code] },
   };

@@ -5,8 +5,6 @@
 import { sayGrounds } from '@keyturn/language';
 import { html, type TemplateResult } from 'lit-html';
 import { leaveKey, numbered } from '../../view/key.ts';
-import { fill } from '../../wording.ts';
-import { keyOf } from '../keys.ts';
 import type { VehicleCase } from '../return/counter-return.ts';
 import { saysWords } from '../vehicle/case-words.ts';
 import { figures } from './figures.ts';
@@ -23,7 +21,7 @@ export function byHandCard(shown: Shown, inHand: InHand): TemplateResult {
   const { words } = shown;
   const asked = { ...inHand, ...inHand.vehicle };
   return html`${sentence('', words.byHandAsk)}
-    <p class="hint">${fill(words.byHandHint, { key: keyOf.cannot })}</p>
+    <p class="hint">${words.byHandHint}</p>
     <div class="by-hand">
       ${figures(shown, asked, { checks: readingsAsked(inHand), isBrief: true })}
     </div>
@@ -46,7 +44,7 @@ export function byHandOffered(shown: Shown, inHand: InHand, offered: VehicleCase
     </ul>
     ${numbered([
       {
-        label: words.caseYes,
+        label: words.yes,
         press: () => {
           act.useCase('this-part');
         },

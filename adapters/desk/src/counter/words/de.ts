@@ -99,9 +99,9 @@ export const de: CounterWords = {
   byHand: 'Messwerte eintippen',
   byHandAsk: 'Was wurde am Fahrzeug gemessen?',
   byHandHint:
-    'Was nicht gemessen wurde, bleibt leer: {{key}} geht weiter. Enter hinter dem letzten zeigt, was es sagt.',
+    'Leer lassen, was nicht gemessen wurde; Enter geht weiter und zeigt hinter dem letzten, was es sagt.',
   byHandPart: 'War dieses Teil beim Messen eingebaut?',
-  byHandOther: 'Nein, ein anderes Teil war drin',
+  byHandOther: 'Nein, ein anderes Teil',
   byHandBack: 'Zurück zu den Messwerten',
   byHandOf: 'Messwerte von Hand angegeben am {{day}}',
   caseLeft: 'Der Fall wurde weggelassen. Nichts wurde geändert.',

@@ -95,9 +95,9 @@ export const en = {
   byHand: 'type the readings',
   byHandAsk: 'What was read on the vehicle?',
   byHandHint:
-    'What was not read stays empty: {{key}} goes past it. Enter behind the last shows what it says.',
+    'Leave empty what was not read; Enter goes on, and behind the last shows what it says.',
   byHandPart: 'Was this part fitted when that was read?',
-  byHandOther: 'No, another part was in it',
+  byHandOther: 'No, another part',
   byHandBack: 'Back to the readings',
   byHandOf: 'Readings told by hand on {{day}}',
   caseLeft: 'The case was left out. Nothing was changed.',

@@ -100,10 +100,9 @@ export const es: CounterWords = {
   caseNo: 'No: dejarlo fuera',
   byHand: 'escribir las medidas',
   byHandAsk: '¿Qué se midió en el vehículo?',
-  byHandHint:
-    'Lo que no se midió queda vacío: {{key}} lo pasa. Intro tras la última muestra lo que dice.',
+  byHandHint: 'Deje vacío lo que no se midió; Intro sigue y, tras la última, muestra lo que dice.',
   byHandPart: '¿Estaba puesta esta pieza al medir?',
-  byHandOther: 'No, había otra pieza puesta',
+  byHandOther: 'No, otra pieza',
   byHandBack: 'Volver a las medidas',
   byHandOf: 'Medidas dadas a mano el {{day}}',
   caseLeft: 'El caso se ha dejado fuera. No se ha cambiado nada.',

@@ -101,9 +101,9 @@ export const fr: CounterWords = {
   byHand: 'saisir les mesures',
   byHandAsk: 'Qu’a-t-on mesuré sur le véhicule ?',
   byHandHint:
-    'Ce qui n’a pas été mesuré reste vide : {{key}} passe à la suite. Entrée après la dernière montre ce que cela dit.',
+    'Laissez vide ce qui n’a pas été mesuré ; Entrée continue et, après la dernière, montre ce que cela dit.',
   byHandPart: 'Cette pièce était-elle montée lors des mesures ?',
-  byHandOther: 'Non, une autre pièce était montée',
+  byHandOther: 'Non, une autre pièce',
   byHandBack: 'Revenir aux mesures',
   byHandOf: 'Mesures données à la main le {{day}}',
   caseLeft: 'Le cas a été laissé de côté. Rien n’a été changé.',

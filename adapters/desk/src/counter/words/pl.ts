@@ -97,9 +97,9 @@ export const pl: CounterWords = {
   byHand: 'wpisać pomiary',
   byHandAsk: 'Co zmierzono w pojeździe?',
   byHandHint:
-    'Czego nie zmierzono, zostaje puste: {{key}} przechodzi dalej. Enter za ostatnim pokazuje, co z tego wynika.',
+    'Czego nie zmierzono, zostawić puste; Enter przechodzi dalej, a za ostatnim pokazuje, co z tego wynika.',
   byHandPart: 'Czy podczas pomiaru ta część była założona?',
-  byHandOther: 'Nie, była inna część',
+  byHandOther: 'Nie, inna część',
   byHandBack: 'Wróć do pomiarów',
   byHandOf: 'Pomiary podane ręcznie {{day}}',
   caseLeft: 'Sprawa została pominięta. Nic nie zostało zmienione.',
