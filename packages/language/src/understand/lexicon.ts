@@ -159,6 +159,8 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     terms: reader.fromTokens(tokens),
     words: wordsOf(tokens).map(reader.unjoined),
   });
+  const literally = ({ words: said }: Spoken): Terms =>
+    reader.literally(said.map((text): Token => ({ kind: 'word', text })));
   const readHeard = (phrases: readonly string[]): Spoken[] =>
     phrases
       .map((phrase) => spokenBy(inLetters(readTokens(phrase, words))))
@@ -213,9 +215,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
           isNegative: [...terms].some((term) => term.startsWith('!')),
           spoken,
           heard,
-          literal: once(() =>
-            [...spoken, ...heard()].map((way) => reader.literally(way.words.map(asToken))),
-          ),
+          literal: once(() => [...spoken, ...heard()].map(literally)),
           terms,
           usual: once(() => usualTerms([...spoken, ...heard()])),
         };
@@ -427,8 +427,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     corrections,
     retractions,
     learnAhead: function* () {
-      for (const { heard, literal, usual } of entries.flatMap(({ options }) => options)) {
-        heard();
+      for (const { literal, usual } of entries.flatMap(({ options }) => options)) {
         literal();
         usual();
         yield;
@@ -518,10 +517,6 @@ function usualTerms(spoken: readonly Spoken[]): ReadonlySet<string> {
     counts.set(term, (counts.get(term) ?? 0) + 1);
   const least = usualShare * spoken.length;
   return new Set([...counts].flatMap(([term, count]) => (count >= least ? [term] : [])));
-}
-
-function asToken(text: string): Token {
-  return { kind: 'word', text };
 }
 
 /** Everything that says an answer. */
