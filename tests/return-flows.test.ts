@@ -4,7 +4,7 @@
  * back. Their tables alone, over every combination: `decision-tables.test.ts`.
  */
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import {
   batteryRepeatedAnswers,
   batteryReturnAnswers,
@@ -16,6 +16,9 @@ import {
   type StarterReturn,
 } from './support/counter-rules.ts';
 import { Counter, type Judged, type Returned } from './support/return-case.ts';
+
+// Every two answers are some thousand cases, which a busy machine takes its time for.
+vi.setConfig({ testTimeout: 240_000 });
 
 type Listed = Readonly<Record<string, readonly string[]>>;
 
