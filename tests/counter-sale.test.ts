@@ -169,7 +169,8 @@ atCounter('the sale at the counter', ({ counter, practising }) => {
     await eventually(async () => {
       expect(await plain(inside(page, '.card'))).toContain('within the return window');
     });
-    expect(await plain(inside(page, '.notes'))).toContain('Not quite sure which is meant');
+    // What was wrong with it is said as well.
+    expect(await plain(inside(page, '.notes'))).toContain('“January” can’t be read as a day');
     const term = await numberOf(page, ['within the warranty']);
     await press(page, term, 'Enter');
     expect(await plain(inside(page, '.found'))).toContain('Date of sale: within the warranty.');

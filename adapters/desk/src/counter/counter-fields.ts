@@ -1,7 +1,6 @@
 /**
  * What is typed into the fields of the return in hand: figures, judged while they are typed, and days.
  */
-import { looksLikeDay } from '@keyturn/core';
 import type { Turned } from '../engine/engine.ts';
 import { isOther } from './counter-entry.ts';
 import type { CounterVoice } from './counter-voice.ts';
@@ -165,13 +164,13 @@ export class CounterFields {
   }
 }
 
-/** What a date may mean, without the days that are still to come. */
+/** The days that a date in figures may mean, without those that are still to come. */
 function possibleDays(unclear: NonNullable<Turned['unclear']>, today: string): readonly string[] {
   if (unclear.type !== 'offers') return [];
   return unclear.offers
     .map((one) => ('value' in one ? one.value : undefined))
     .filter((value) => typeof value === 'string')
-    .filter((day) => !looksLikeDay(day) || day <= today);
+    .filter((day) => day <= today);
 }
 
 function now(): string {

@@ -1,8 +1,8 @@
 /**
  * The return in hand as it is shown: what is kept of it, and what was worked out of that.
  */
-import type { AskMessage, Flow } from '@keyturn/core';
-import type { Rendered } from '@keyturn/language';
+import { optionsOf, saleCheck, type AskMessage, type Flow } from '@keyturn/core';
+import type { Rendered, Speaker } from '@keyturn/language';
 import type { Sheet } from '@keyturn/sheets';
 import type { Laid, Turned } from '../engine/engine.ts';
 import type { CounterVoice } from './counter-voice.ts';
@@ -49,11 +49,27 @@ export function inHandOf(
     measured: lying.measured,
     ahead: lying.ahead,
     sheet: lying.sheet,
-    offers: lying.unclear?.type === 'offers' ? lying.unclear.offers : [],
+    offers: offersOf(lying, flow, speaker),
     said: saidLast(lying, speaker),
     isBusy,
     invented: inventedReturns.find(({ id }) => id === back.practice),
   };
+}
+
+/** What the last line or day may have meant; of one that is no day, the terms in which it may lie. */
+function offersOf({ laid, unclear }: Lying, flow: Flow, speaker: Speaker): InHand['offers'] {
+  if (unclear?.type === 'offers') return unclear.offers;
+  const check = flow.checks[saleCheck(flow) ?? ''];
+  const isNoDay =
+    (unclear?.type === 'unclear' && unclear.code === 'not-a-day') ||
+    laid.sitting.said.some((one) => one.kind === 'refused' && one.check === check?.id);
+  // Without terms they are asked for in any case.
+  if (check === undefined || !isNoDay || laid.sitting.case.state.policy === null) return [];
+  return optionsOf(check).map((value) => ({
+    check: check.id,
+    value,
+    label: speaker.answerLabel(check.id, value),
+  }));
 }
 
 /** The same return, with nothing said of what was refused or not understood. */

@@ -203,16 +203,8 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
       if (day !== undefined) return { type: 'day', day };
       // A day that reads two ways is asked back with both.
       if (understood.type === 'offers') return { type: 'unclear', unclear: understood };
-      // Whoever knows no more than the month may know in which term it lies.
-      if (understood.type === 'unclear' && understood.code === 'not-a-day') {
-        const offers = termsOf(chartOf(flow), check).map((value) => ({
-          check,
-          value,
-          label: speaker.answerLabel(check, value),
-        }));
-        return { type: 'unclear', unclear: { type: 'offers', offers } };
-      }
-      const unclear = { type: 'unclear', code: 'not-a-day', given: text, possible: [] } as const;
+      const possible = termsOf(chartOf(flow), check).map((one) => speaker.answerLabel(check, one));
+      const unclear = { type: 'unclear', code: 'not-a-day', given: text, possible } as const;
       return { type: 'unclear', unclear };
     },
     readCase: async (text) => readVehicleCase(await noStart(), text),

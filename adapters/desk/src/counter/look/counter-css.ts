@@ -93,12 +93,12 @@ const css = `
 .figure .how-to { margin-block-end: .3rem; }
 .counter .display { border-width: 1px; padding-inline: .6rem; align-self: start; }
 .counter .display input { min-block-size: 48px; font-size: 1.8rem; }
-/* What was read on a vehicle stands side by side, each with a word. */
-.by-hand .figures { grid-template-columns: repeat(auto-fit, minmax(min(15rem, 100%), 1fr)); gap: .6rem 1.5rem; align-items: start; }
-.by-hand .figure { grid-template-columns: minmax(0, 1fr); }
+/* What was read on a vehicle stands side by side, each with a word; names of two lines move no field. */
+.by-hand .figures { grid-template-columns: repeat(auto-fit, minmax(min(15rem, 100%), 1fr)); gap: 0 1.5rem; align-items: start; }
+.by-hand .figure { grid-template: subgrid / minmax(0, 1fr); grid-row: span 5; margin-block-end: .6rem; }
 .by-hand .display { max-inline-size: 11rem; }
-.by-hand .figure:has(label) label { grid-row: auto; }
-.by-hand .figure:has(label) .means { grid-area: auto; justify-self: start; min-block-size: 1.4em; max-inline-size: none; text-align: start; }
+.by-hand .figure:has(label) label { grid-row: auto; align-self: end; }
+.by-hand .figure:has(label) .means { grid-area: auto; place-self: start; min-block-size: 1.4em; max-inline-size: none; text-align: start; }
 .by-hand .figures > .keys.row { grid-column: 1 / -1; position: static; }
 /* What each of six cells shows is typed into one field: it grows over the scale. */
 .figure .display:has(input.long) { grid-column: 1 / -1; max-inline-size: 34rem; }
