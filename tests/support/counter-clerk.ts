@@ -166,11 +166,6 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
         (await wordsOfCard(page, stands)) + (await wordsOf(page, '.card > .hint'));
       counted.decided += part.readOut.length;
       counted.keys += await typeReadOut(page, part.readOut);
-      const says = await wordsOfCard(page, stands);
-      counted.read += says;
-      counted.readAnew += says;
-      counted.decided += 1;
-      await pressed('1');
       continue;
     }
     const found = part.found[check];
@@ -196,16 +191,18 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
 /** Types what was read on the vehicle, each field once the one before is left. Gives how many keys. */
 async function typeReadOut(page: Page, readOut: readonly string[]): Promise<number> {
   await page.waitForTimeout(settled);
-  for (const reading of readOut) {
+  for (const [index, reading] of readOut.entries()) {
     const at = await page.evaluate(fieldInHand);
-    for (const key of [...Array.from(reading), 'Enter']) {
-      await page.keyboard.press(key, { delay: 60 });
+    for (const key of reading) await page.keyboard.press(key, { delay: 60 });
+    if (index === readOut.length - 1) await press(page, 'Enter');
+    else {
+      await page.keyboard.press('Enter', { delay: 60 });
+      await page.waitForFunction(
+        (before) =>
+          document.querySelector('keyturn-counter')?.shadowRoot?.activeElement?.id !== before,
+        at,
+      );
     }
-    await page.waitForFunction(
-      (before) =>
-        document.querySelector('keyturn-counter')?.shadowRoot?.activeElement?.id !== before,
-      at,
-    );
   }
   return readOut.reduce((sum, { length }) => sum + length + 1, 0);
 }

@@ -75,7 +75,7 @@ export class CounterFields {
       return undefined;
     }
     if (hand.byHand) {
-      this.#work.evidence.offerByHand();
+      await this.#work.evidence.takeByHand();
       return undefined;
     }
     const { answers } = given;

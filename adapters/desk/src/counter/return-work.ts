@@ -28,7 +28,7 @@ export interface ReturnWork {
     readonly offer: (text: string) => Promise<void>;
     /** What is typed of it by hand, what comes of that, and what a line puts into its fields. */
     readonly told: (back: CounterReturn) => TypedByHand;
-    readonly offerByHand: () => void;
+    readonly takeByHand: () => Promise<void>;
     readonly typeReadings: (said: Extract<ReadingsSaid, { type: 'readings' }>) => void;
   };
   readonly choose: (id: string, notice?: string) => Promise<void>;

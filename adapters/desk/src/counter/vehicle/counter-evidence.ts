@@ -8,7 +8,7 @@ import { fill } from '../../wording.ts';
 import type { CounterVoice } from '../counter-voice.ts';
 import type { ReturnWork } from '../return-work.ts';
 import type { CounterEngine } from '../engine/counter-engine.ts';
-import type { CounterReturn } from '../return/counter-return.ts';
+import type { CounterReturn, VehicleCase } from '../return/counter-return.ts';
 import type { CounterBook } from '../store/counter-book.ts';
 import { emptyHand, type WhoseCase } from '../view/shown.ts';
 import type { CounterWords } from '../words/counter-words.ts';
@@ -84,11 +84,13 @@ export class CounterEvidence {
     };
   }
 
-  /** Shows what the readings say that were typed by hand; whether the part was in there is asked. */
-  offerByHand(): void {
+  /** Takes the readings that were typed by hand; where they do not judge the part, shows why first. */
+  async takeByHand(): Promise<void> {
     const { work } = this.#setup;
-    const { measured } = work.inHand ?? {};
-    if (measured !== undefined) work.hold({ offered: measured.case });
+    const { measured, back } = work.inHand ?? {};
+    if (measured === undefined || back === undefined) return;
+    if (measured.case.proof[back.part] === 'incomplete') work.hold({ offered: measured.case });
+    else await this.#take(measured.case);
   }
 
   /** Puts the readings of a line into their fields, where they are seen before they are judged. */
@@ -108,19 +110,25 @@ export class CounterEvidence {
   async useCase(which: WhoseCase): Promise<void> {
     const { work } = this.#setup;
     const { offered } = work.hand;
-    const { back, flow } = work;
-    work.hold(emptyHand);
-    if (offered === null || back === undefined || flow === undefined || which === 'other-vehicle') {
-      work.notice(this.#words.caseLeft);
+    if (offered === null) return;
+    if (which === 'this-part') {
+      await this.#take(offered);
       return;
     }
-    const { change, inputs } =
-      which === 'this-part'
-        ? caseTaken(flow, offered, back)
-        : { change: ofAnotherPart(offered), inputs: [] };
+    if (which === 'other-part') work.alter(ofAnotherPart(offered));
+    work.hold(emptyHand);
+    if (which === 'other-vehicle') work.notice(this.#words.caseLeft);
+  }
+
+  /** A case that was measured with the part in the vehicle. */
+  async #take(offered: VehicleCase): Promise<void> {
+    const { work } = this.#setup;
+    const { back, flow } = work;
+    work.hold(emptyHand);
+    if (back === undefined || flow === undefined) return;
+    const { change, inputs } = caseTaken(flow, offered, back);
     work.alter(change);
-    if (inputs.length === 0) work.hold(emptyHand);
-    else await work.take(...inputs);
+    if (inputs.length > 0) await work.take(...inputs);
   }
 
   /** A day of sale told afterwards may show that the case is older than the part. */

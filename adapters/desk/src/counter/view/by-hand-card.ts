@@ -1,6 +1,6 @@
 /**
- * Readings of the vehicle by hand: a field for each, and then what they say of the part and why, with
- * the question whether it was in the vehicle.
+ * Readings of the vehicle by hand: a field for each, and where they do not judge the part, what is
+ * missing still.
  */
 import { sayGrounds } from '@keyturn/language';
 import { html, type TemplateResult } from 'lit-html';
@@ -28,31 +28,23 @@ export function byHandCard(shown: Shown, inHand: InHand): TemplateResult {
     ${leaveKey(shown)}`;
 }
 
-/** Draws what they say, and asks whether the part was in the vehicle then. */
+/** Draws why they are not enough to judge the part by, and asks whether to go on with them. */
 export function byHandOffered(shown: Shown, inHand: InHand, offered: VehicleCase): TemplateResult {
   const { words, act } = shown;
   const { back, speaker, vehicle, measured } = inHand;
   const { part } = back;
   const proof = offered.proof[part];
-  const says = saysWords(words, speaker, proof);
   const why =
     measured === undefined ? [] : sayGrounds(vehicle.speaker, { ...measured, part, proof });
-  return html`${sentence(words.vehicle, words.byHandPart)}
+  return html`${sentence(words.vehicle, saysWords(words, speaker, proof))}
     <ul class="to-do">
-      <li><b>${says}</b></li>
       ${why.map((line) => html`<li>${line}</li>`)}
     </ul>
     ${numbered([
       {
-        label: words.yes,
+        label: words.byHandOn,
         press: () => {
           act.useCase('this-part');
-        },
-      },
-      {
-        label: words.byHandOther,
-        press: () => {
-          act.useCase('other-part');
         },
       },
       {
