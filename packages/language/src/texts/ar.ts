@@ -248,7 +248,7 @@ export const ar = {
   refused: {
     'unknown-check': 'لا يوجد هنا فحص اسمه «{{given}}». {{possible}}',
     'unknown-choice': '«{{given}}» ليس من الأجوبة. {{possible}}',
-    'unknown-unit': 'في «{{given}}» وحدة غير معروفة هنا. {{possible}}',
+    'unknown-unit': '«{{given}}» ليست رقمًا، أو فيها وحدة غير معروفة هنا. {{possible}}',
     'wrong-unit': 'في «{{given}}» وحدة لا تناسب: {{name}}. {{possible}}',
     'not-a-number': '«{{given}}» ليس رقمًا. {{possible}}',
     implausible: 'لا يمكن أن يكون {{given}} صحيحًا في: {{name}}؛ {{range}}. {{help}}',
@@ -295,7 +295,7 @@ export const ar = {
     'not-a-number': 'ليس في «{{given}}» رقم يُقرأ. {{possible}}',
     'not-exact': '«{{given}}» يعطي حدًّا فقط. من فضلك أعطِ الرقم نفسه. {{possible}}',
     'two-numbers': 'في «{{given}}» أكثر من رقم لقراءة واحدة. من فضلك أعطِ رقمًا واحدًا. {{possible}}',
-    'unknown-unit': 'في «{{given}}» وحدة غير معروفة هنا. {{possible}}',
+    'unknown-unit': '«{{given}}» ليست رقمًا، أو فيها وحدة غير معروفة هنا. {{possible}}',
     'which-check': 'ليس واضحًا إلى أي قراءة يعود {{given}}، فلم يؤخذ شيء. {{possible}}',
     'nothing-to-confirm': 'لا شيء الآن يُجاب عنه بنعم أو لا. {{possible}}',
     'not-confirmed': 'من فضلك أجب بنعم متى كانت المتابعة آمنة، أو «لا أستطيع».',

@@ -252,7 +252,8 @@ export const de = {
   refused: {
     'unknown-check': 'Eine Prüfung namens „{{given}}“ gibt es hier nicht. {{possible}}',
     'unknown-choice': '„{{given}}“ ist keine der Antworten. {{possible}}',
-    'unknown-unit': '„{{given}}“ hat eine Einheit, die hier nicht bekannt ist. {{possible}}',
+    'unknown-unit':
+      '„{{given}}“ ist keine Zahl oder hat eine Einheit, die hier nicht bekannt ist. {{possible}}',
     'wrong-unit': '„{{given}}“ hat eine Einheit, die hier nicht passt: {{name}}. {{possible}}',
     'not-a-number': '„{{given}}“ ist keine Zahl. {{possible}}',
     implausible: '{{given}} kann hier nicht stimmen: {{name}}, {{range}}. {{help}}',
@@ -306,7 +307,8 @@ export const de = {
       '„{{given}}“ nennt nur eine Grenze. Bitte nennen Sie den Wert selbst. {{possible}}',
     'two-numbers':
       '„{{given}}“ nennt mehrere Werte für eine Messung. Bitte nennen Sie einen. {{possible}}',
-    'unknown-unit': '„{{given}}“ hat eine Einheit, die hier nicht bekannt ist. {{possible}}',
+    'unknown-unit':
+      '„{{given}}“ ist keine Zahl oder hat eine Einheit, die hier nicht bekannt ist. {{possible}}',
     'which-check':
       'Es ist nicht klar, wozu {{given}} gehört, deshalb wurde nichts übernommen. {{possible}}',
     'nothing-to-confirm':

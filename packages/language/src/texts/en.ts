@@ -247,7 +247,7 @@ export const en = {
   refused: {
     'unknown-check': 'There is no check called “{{given}}” here. {{possible}}',
     'unknown-choice': '“{{given}}” is not one of the answers. {{possible}}',
-    'unknown-unit': '“{{given}}” has a unit that is not known here. {{possible}}',
+    'unknown-unit': '“{{given}}” is no figure, or has a unit that is not known here. {{possible}}',
     'wrong-unit': '“{{given}}” has a unit that does not fit {{name}}. {{possible}}',
     'not-a-number': '“{{given}}” is not a figure. {{possible}}',
     implausible: '{{given}} cannot be right for {{name}}: {{range}}. {{help}}',
@@ -297,7 +297,7 @@ export const en = {
     'not-exact': '“{{given}}” gives only a bound. Please give the figure itself. {{possible}}',
     'two-numbers':
       '“{{given}}” has more than one figure for one reading. Please give one. {{possible}}',
-    'unknown-unit': '“{{given}}” has a unit that is not known here. {{possible}}',
+    'unknown-unit': '“{{given}}” is no figure, or has a unit that is not known here. {{possible}}',
     'which-check': 'It is not clear what {{given}} belongs to, so nothing was taken. {{possible}}',
     'nothing-to-confirm': 'There is nothing to say yes or no to just now. {{possible}}',
     'not-confirmed': 'Please answer yes when it is safe to go on, or “can’t”.',

@@ -256,7 +256,8 @@ export const es = {
   refused: {
     'unknown-check': 'Aquí no hay ninguna comprobación llamada «{{given}}». {{possible}}',
     'unknown-choice': '«{{given}}» no es una de las respuestas. {{possible}}',
-    'unknown-unit': '«{{given}}» tiene una unidad que aquí no se conoce. {{possible}}',
+    'unknown-unit':
+      '«{{given}}» no es una cifra o tiene una unidad que aquí no se conoce. {{possible}}',
     'wrong-unit': '«{{given}}» tiene una unidad que no corresponde a {{name}}. {{possible}}',
     'not-a-number': '«{{given}}» no es una cifra. {{possible}}',
     implausible: '{{given}} no puede ser correcto para {{name}}: {{range}}. {{help}}',
@@ -307,7 +308,8 @@ export const es = {
     'not-exact': '«{{given}}» solo da un límite. Dé la cifra exacta, por favor. {{possible}}',
     'two-numbers':
       '«{{given}}» tiene más de una cifra para una sola lectura. Dé una, por favor. {{possible}}',
-    'unknown-unit': '«{{given}}» tiene una unidad que aquí no se conoce. {{possible}}',
+    'unknown-unit':
+      '«{{given}}» no es una cifra o tiene una unidad que aquí no se conoce. {{possible}}',
     'which-check':
       'No queda claro a qué corresponde {{given}}, así que no se ha tomado nada. {{possible}}',
     'nothing-to-confirm': 'Ahora mismo no hay nada a lo que responder sí o no. {{possible}}',

@@ -260,7 +260,7 @@ export const fr = {
   refused: {
     'unknown-check': 'Il n’y a pas ici de contrôle appelé « {{given}} ». {{possible}}',
     'unknown-choice': '« {{given}} » n’est pas l’une des réponses. {{possible}}',
-    'unknown-unit': '« {{given}} » a une unité inconnue ici. {{possible}}',
+    'unknown-unit': '« {{given}} » n’est pas un chiffre, ou a une unité inconnue ici. {{possible}}',
     'wrong-unit': '« {{given}} » a une unité qui ne convient pas pour {{name}}. {{possible}}',
     'not-a-number': '« {{given}} » n’est pas un chiffre. {{possible}}',
     implausible: '{{given}} ne peut pas être juste pour {{name}} : {{range}}. {{help}}',
@@ -312,7 +312,7 @@ export const fr = {
     'not-exact': '« {{given}} » ne donne qu’une limite. Donnez la valeur elle-même. {{possible}}',
     'two-numbers':
       '« {{given}} » contient plusieurs valeurs pour une seule mesure. Donnez-en une. {{possible}}',
-    'unknown-unit': '« {{given}} » a une unité inconnue ici. {{possible}}',
+    'unknown-unit': '« {{given}} » n’est pas un chiffre, ou a une unité inconnue ici. {{possible}}',
     'which-check':
       'On ne sait pas à quoi se rapporte {{given}}, rien n’a donc été noté. {{possible}}',
     'nothing-to-confirm': 'Il n’y a rien à quoi répondre oui ou non pour le moment. {{possible}}',

@@ -260,7 +260,7 @@ export const pl = {
   refused: {
     'unknown-check': 'Nie ma tu sprawdzenia o nazwie „{{given}}”. {{possible}}',
     'unknown-choice': '„{{given}}” nie jest jedną z odpowiedzi. {{possible}}',
-    'unknown-unit': '„{{given}}” ma nieznaną tu jednostkę. {{possible}}',
+    'unknown-unit': '„{{given}}” to nie liczba albo ma nieznaną tu jednostkę. {{possible}}',
     'wrong-unit': '„{{given}}” ma jednostkę, która tu nie pasuje: {{name}}. {{possible}}',
     'not-a-number': '„{{given}}” nie jest liczbą. {{possible}}',
     implausible: '{{given}} nie może być prawidłowe: {{name}}, {{range}}. {{help}}',
@@ -312,7 +312,7 @@ export const pl = {
     'not-exact': '„{{given}}” podaje tylko granicę. Proszę podać samą wartość. {{possible}}',
     'two-numbers':
       'W „{{given}}” jest więcej niż jedna liczba na jeden odczyt. Proszę podać jedną. {{possible}}',
-    'unknown-unit': '„{{given}}” ma nieznaną tu jednostkę. {{possible}}',
+    'unknown-unit': '„{{given}}” to nie liczba albo ma nieznaną tu jednostkę. {{possible}}',
     'which-check': 'Nie wiadomo, do czego należy {{given}}, więc nic nie zapisano. {{possible}}',
     'nothing-to-confirm':
       'W tej chwili nie ma pytania, na które można odpowiedzieć „tak” lub „nie”. {{possible}}',

@@ -151,7 +151,7 @@ export const fr: CounterWords = {
   remove: 'L’ôter du comptoir',
   removeSure: 'Appuyer encore une fois : ce qui a été trouvé est oublié',
   removed: 'Ôtée du comptoir.',
-  confirmAsk: 'Tout est-il comme dans l’avertissement, et sûr ?',
+  confirmAsk: 'Peut-on le faire sans danger, comme dit l’avertissement ?',
   figuresAsk: 'Quelles valeurs ?',
   notTaken:
     'Non pris : {{keys}}. C’est venu avant que ceci ait pu être lu. Regardez d’abord, puis appuyez.',
