@@ -97,7 +97,7 @@ const css = `
 .by-hand .figures { grid-template-columns: repeat(auto-fit, minmax(min(15rem, 100%), 1fr)); gap: 0 1.5rem; align-items: start; }
 .by-hand .figure { grid-template: subgrid / minmax(0, 1fr); grid-row: span 5; margin-block-end: .6rem; }
 .by-hand .display { max-inline-size: 11rem; }
-.by-hand .figure:has(label) label { grid-row: auto; align-self: end; }
+.by-hand .figure:has(label) label { grid-row: auto; align-self: end; padding-block-end: .3rem; }
 .by-hand .figure:has(label) .means { grid-area: auto; place-self: start; min-block-size: 1.4em; max-inline-size: none; text-align: start; }
 .by-hand .figures > .keys.row { grid-column: 1 / -1; position: static; }
 /* What each of six cells shows is typed into one field: it grows over the scale. */
