@@ -104,6 +104,11 @@ atCounter('the vehicle by hand at the counter', ({ practising }) => {
     await inside(page, '#figure-drop-positive').fill('2.6');
     await inside(page, '.card .key.take').click();
     await isFound(page, 'something else bad');
+    const why = 'This points elsewhere: Loss on the plus side 2.6 V (';
+    await eventually(async () => {
+      expect(await plain(inside(page, '.card'))).toContain(why);
+    });
+    expect(await slipOn(page)).toContain(why);
     // What was read is the customer's to keep, though it does not speak against the part.
     await eventually(async () => {
       expect(await slipOn(page)).toMatch(

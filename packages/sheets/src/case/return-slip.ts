@@ -32,6 +32,7 @@ export function returnSlip(options: SheetOptions): Sheet {
     { kind: 'fields', id: 'again', heading: '', fields: agreedField(told) },
     ...sectionBlocks(told, ['refund']),
     { kind: 'lines', id: 'reasons', heading: words.reasons, lines: reasonLines(told) },
+    { kind: 'lines', id: 'elsewhere', heading: '', lines: elsewhereLines(told) },
     ...sectionBlocks(told, ['stops', 'measure']),
     { kind: 'cautions', id: 'cautions', heading: words.cautions, cautions: ofPart(told) },
     ...sectionBlocks(told, ['rights']),
@@ -188,6 +189,12 @@ const inHead = ['sale.price', 'sale.oldUnit'];
 
 function isMeasured(check: Check | undefined, measured: readonly string[]): boolean {
   return check?.form.kind === 'reading' && measured.includes(check.id);
+}
+
+/** What of the vehicle points elsewhere, where the part is not taken back. */
+function elsewhereLines({ onVehicle, case: kase }: ToldCase): readonly string[] {
+  const { decision } = kase.state;
+  return decision === null || decision.decide === 'accept' ? [] : (onVehicle?.elsewhere ?? []);
 }
 
 /** Why, in words for the customer; of what is tested further also what it hangs on. */

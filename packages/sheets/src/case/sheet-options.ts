@@ -11,6 +11,8 @@ export interface Sold {
 /** What was measured on the vehicle that a part comes from. */
 export interface OnVehicle {
   readonly readings: readonly ReadingMessage[];
+  /** What of it points elsewhere than to the part, in sentences; none where nothing does. */
+  readonly elsewhere: readonly string[];
   /** Of the flow of vehicles' cases. */
   readonly teller: Teller;
 }

@@ -20,6 +20,7 @@ import {
 import type { Sitting } from '@keyturn/element/sittings';
 import {
   readingsSaid,
+  sayGrounds,
   type ReadingsSaid,
   type Speaker,
   type ToldEach,
@@ -29,11 +30,7 @@ import {
 import { returnSlip, type OnVehicle, type Sheet, type Sold } from '@keyturn/sheets';
 import { createEngine, type Engine, type Laid, type Turned } from '../../engine/engine.ts';
 import { measuredByHand, type Measured, type TypedByHand } from '../vehicle/measured-by-hand.ts';
-import {
-  readVehicleCase,
-  readingsOfCode,
-  type VehicleReading,
-} from '../vehicle/read-vehicle-case.ts';
+import { judgedCase, readVehicleCase, type VehicleReading } from '../vehicle/read-vehicle-case.ts';
 import { askedAhead } from './asked-ahead.ts';
 import { blankFigure, type TypedFigure } from './typed-figure.ts';
 
@@ -160,17 +157,19 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
     flow: vehicle,
     speaker: await speakerFor(vehicle.id, locale),
   });
-  /** Of a case of the vehicle the readings that are asked for by hand, however it came. */
+  /** Of a case of the vehicle, however it came, what is asked for by hand, and what points elsewhere. */
   const readOnVehicle = async (
-    part: SoldPart | undefined,
+    part: SoldPart,
     code: string,
     locale: string,
   ): Promise<OnVehicle> => {
-    const asked = part === undefined ? [] : vehicle.readings[part];
-    const readings = readingsOfCode(await noStart(), code);
+    const judged = judgedCase(await noStart(), code, part);
+    const { speaker: teller } = await listenerIn(locale);
+    const isElsewhere = judged.proof === 'points-elsewhere';
     return {
-      readings: readings.filter(({ check }) => asked.includes(check)),
-      teller: (await listenerIn(locale)).speaker,
+      readings: judged.readings.filter(({ check }) => vehicle.readings[part].includes(check)),
+      elsewhere: isElsewhere ? sayGrounds(teller, { ...judged, part }) : [],
+      teller,
     };
   };
   const of = ({ case: kase }: Sitting): Engine => engineOf(kase.flow.id);
@@ -219,7 +218,7 @@ export function createCounterEngine(parts: CounterEngineParts): CounterEngine {
       const speaker = await speakerFor(kase.flow.id, locale);
       const chart = chartOf(kase.flow.id);
       const onVehicle =
-        vehicleCode === undefined
+        vehicleCode === undefined || chart.flow.part === undefined
           ? {}
           : { onVehicle: await readOnVehicle(chart.flow.part, vehicleCode, locale) };
       return returnSlip({ chart, case: kase, speaker, ...onVehicle, ...given });

@@ -4,12 +4,16 @@
 import {
   CaseError,
   foldCase,
+  proofGrounds,
+  stripOf,
+  vehicleProof,
   type Case,
   type CaseEvent,
   type Chart,
+  type ProofGrounds,
   type ReadingMessage,
-  stripOf,
-  vehicleProof,
+  type SoldPart,
+  type VehicleProof,
 } from '@keyturn/core';
 import { CodeError, decodeFindings, encodeFindings, replayFindings } from '@keyturn/sheets';
 import type { VehicleCase } from '../return/counter-return.ts';
@@ -76,11 +80,22 @@ function caseOfCode(chart: Chart, text: string): Case {
   return replayFindings(chart, decodeFindings([chart.flow], code)).case;
 }
 
-/** What was measured in a case that was read before, by its code. */
-export function readingsOfCode(chart: Chart, code: string): readonly ReadingMessage[] {
-  return stripOf(chart, caseOfCode(chart, code)).findings.flatMap(({ message }) =>
-    message.kind === 'reading' ? [message] : [],
-  );
+/** What a case says of a part, and by which readings. */
+export interface JudgedCase {
+  readonly readings: readonly ReadingMessage[];
+  readonly proof: VehicleProof;
+  readonly grounds: ProofGrounds;
+}
+
+/** What a case that was read before says of a part, by its code. */
+export function judgedCase(chart: Chart, code: string, part: SoldPart): JudgedCase {
+  const kase = caseOfCode(chart, code);
+  const { findings } = stripOf(chart, kase);
+  return {
+    readings: findings.flatMap(({ message }) => (message.kind === 'reading' ? [message] : [])),
+    proof: vehicleProof(chart.flow, kase.state, part),
+    grounds: proofGrounds(chart.flow, kase.state, part),
+  };
 }
 
 /** What is kept of a case. */

@@ -17,7 +17,8 @@ export function decidedCard(shown: Shown, inHand: InHand): TemplateResult {
   const { title, strength } = decided;
   return html`${sentence('', title)}
     <p class="sure">${strength}</p>
-    ${paid(shown, inHand, decided)} ${toDo(decided)} ${keysOrPrice(shown, inHand)}`;
+    ${elsewhere(inHand)} ${paid(shown, inHand, decided)} ${toDo(decided)}
+    ${keysOrPrice(shown, inHand)}`;
 }
 
 /** What can be done now; where an amount lacks the price, that is asked for with it. */
@@ -60,6 +61,13 @@ function paid(
   const [inAll, ...more] = section.lines.slice(refund?.lines.length ?? 0).toReversed();
   return html`<p class="sure"><b>${section.heading}:</b> ${inAll}</p>
     ${more.map((line) => html`<p class="sure">${line}</p>`)}`;
+}
+
+/** What of the vehicle points elsewhere: not read out, but there to answer the customer by. */
+function elsewhere({ back, sheet }: InHand): TemplateResult | typeof nothing {
+  const block = sheet?.blocks.find(({ id }) => id === 'elsewhere');
+  if (block?.kind !== 'lines' || back.goodwill !== null) return nothing;
+  return html`<p class="hint">${block.lines.join(' ')}</p>`;
 }
 
 /** What is to be done now, where the decision says so. */
