@@ -16,6 +16,7 @@ import {
   press,
   seed,
   settled,
+  type DeskOptions,
   type OpenedDesk,
 } from './support/desk-page.ts';
 import { playUntil } from './support/element-page.ts';
@@ -80,10 +81,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   /** The desk in English; closed when the test has ended, and then without any fault. */
-  async function desk(
-    options: Parameters<typeof openDesk>[2] = {},
-    lang = 'en',
-  ): Promise<OpenedDesk> {
+  async function desk(options: DeskOptions = {}, lang = 'en'): Promise<OpenedDesk> {
     const opened = await openDesk(browser, `${site.url}desk/?lang=${lang}`, options);
     onTestFinished(async () => {
       await opened.context.close();
@@ -151,8 +149,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('says what an answer would change only where it changes anything', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(asks('complaint')))]);
+    const { page } = await desk({ kept: [deskCase(played(asks('complaint')))] });
     await press(page, '/');
     await page.locator('keyturn-desk .card .key', { hasText: 'Locksmith' }).first().waitFor();
     await seed(page, [deskCase(played(asks('scene')))]);
@@ -162,8 +159,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('takes whole sentences, and asks back for what it cannot place', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(asks('complaint')))]);
+    const { page } = await desk({ kept: [deskCase(played(asks('complaint')))] });
     await press(page, '/');
     // Whoever types letters is in the line at once.
     await page.keyboard.type('it just clicks really fast');
@@ -176,10 +172,9 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('corrects the last answer with two keys, and the one before with three', async () => {
-    const { page } = await desk();
     const kept = played(asks('battery-look'));
     const [before = '', last = ''] = kept.case.state.order.slice(-2);
-    await seed(page, [deskCase(kept)]);
+    const { page } = await desk({ kept: [deskCase(kept)] });
     await press(page, '/');
     await press(page, '-');
     expect(await asked(page)).toBe(texts.checks[last]?.ask);
@@ -206,8 +201,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('says on the card what leaves it, and what was picked before stays', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(asks('battery-look')))]);
+    const { page } = await desk({ kept: [deskCase(played(asks('battery-look')))] });
     await press(page, '/');
     const before = await asked(page);
     await press(page, '!');
@@ -224,8 +218,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('says what is lacking to send anybody', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(hasVerdict))]);
+    const { page } = await desk({ kept: [deskCase(played(hasVerdict))] });
     await press(page, '/');
     const lacking = inside(page, '.card .lacking');
     expect(await lacking.innerText()).toMatch(/Road, direction, marker · Number to call back/);
@@ -252,14 +245,12 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('puts whoever is in danger first, then whoever has waited longest', async () => {
-    const { page } = await desk();
     const ago = (minutes: number) => new Date(Date.now() - minutes * 60_000).toISOString();
     const one = (id: string, minutes: number, more: object = {}, is = asks('complaint')) =>
       deskCase(played(is, more), { id, openedAt: ago(minutes), touchedAt: ago(minutes) });
     const unsafe = { context: { role: 'dispatcher', place: 'live-lane' } };
-    await seed(
-      page,
-      [
+    const { page } = await desk({
+      kept: [
         one('short', 2),
         one('long', 40),
         one('danger', 1, unsafe, awaits('confirm')),
@@ -268,8 +259,10 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
           sent: { help: 'boost-van', at: ago(45), callBackAt: ago(1) },
         },
       ],
-      Object.fromEntries(['short', 'long', 'danger', 'sent'].map((id) => [id, { name: id }])),
-    );
+      callers: Object.fromEntries(
+        ['short', 'long', 'danger', 'sent'].map((id) => [id, { name: id }]),
+      ),
+    });
     const names = (await others(page)).map((text) => text.split('\n')[0]);
     expect(names).toEqual(['danger', 'sent', 'long', 'short']);
     expect((await others(page))[0]).toContain('in danger');
@@ -278,19 +271,17 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('goes round every open caller by one key, the most urgent first, and begins anew', async () => {
-    const { page } = await desk();
     const names = ['danger', 'long', 'middle', 'short'];
     const unsafe = { context: { role: 'dispatcher', place: 'live-lane' } };
-    await seed(
-      page,
-      names.map((id, index) => {
+    const { page } = await desk({
+      kept: names.map((id, index) => {
         const kept =
           id === 'danger' ? played(awaits('confirm'), unsafe) : played(asks('complaint'));
         const touchedAt = new Date(Date.now() - (20 - index * 5) * 60_000).toISOString();
         return deskCase(kept, { id, openedAt: touchedAt, touchedAt });
       }),
-      Object.fromEntries(names.map((id) => [id, { name: id }])),
-    );
+      callers: Object.fromEntries(names.map((id) => [id, { name: id }])),
+    });
     for (const name of [...names, ...names]) {
       await page.keyboard.press('/');
       await expect.poll(() => inside(page, '.whose').allInnerTexts()).toEqual([name]);
@@ -306,9 +297,11 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('says one thing of whoever is in danger once the police are under way', async () => {
-    const { page } = await desk();
     const lane = { context: { role: 'dispatcher', place: 'live-lane' } };
-    await seed(page, [deskCase(played(asks('scene'), lane))], { seeded: { name: 'Ann Reed' } });
+    const { page } = await desk({
+      kept: [deskCase(played(asks('scene'), lane))],
+      callers: { seeded: { name: 'Ann Reed' } },
+    });
     await press(page, '/');
     for (const key of ['2', '=', '1']) await press(page, key);
     expect(await inside(page, '.note h3').innerText()).toBe('To pass on');
@@ -321,9 +314,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('says of a caution that cannot be followed that it was said so', async () => {
-    const { page } = await desk();
     const lane = { context: { role: 'dispatcher', place: 'live-lane' } };
-    await seed(page, [deskCase(played(awaits('confirm'), lane))]);
+    const { page } = await desk({ kept: [deskCase(played(awaits('confirm'), lane))] });
     await press(page, '/');
     await press(page, '2');
     for (const place of ['.notes', '.spot']) {
@@ -356,8 +348,10 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('keeps danger in sight on a narrow screen, and before all other keys of the case', async () => {
-    const { page } = await desk({ viewport: { width: 390, height: 844 } });
-    await seed(page, [deskCase(played(asks('complaint')))]);
+    const { page } = await desk({
+      viewport: { width: 390, height: 844 },
+      kept: [deskCase(played(asks('complaint')))],
+    });
     await press(page, '/');
     const danger = inside(page, '.low-danger .key');
     expect(await inside(page, '.card .key').first().innerText()).toMatch(/Danger/u);
@@ -370,8 +364,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('says that a number which came too soon was not taken, until one is', async () => {
-    const { page } = await desk({ hasClock: true });
-    await seed(page, [deskCase(played(asks('scene')))]);
+    const { page } = await desk({ hasClock: true, kept: [deskCase(played(asks('scene')))] });
     await page.clock.pauseAt(Date.now() + 60_000);
     await page.keyboard.press('/');
     await inside(page, '.whose').waitFor();
@@ -386,8 +379,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('sends nobody by a key that bounces after the last question', async () => {
-    const { page } = await desk({ hasClock: true });
-    await seed(page, [deskCase(played(asks('battery-look')))]);
+    const { page } = await desk({ hasClock: true, kept: [deskCase(played(asks('battery-look')))] });
     await press(page, '/');
     await page.clock.pauseAt(Date.now() + 60_000);
     await page.keyboard.press('1');
@@ -408,8 +400,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
     ['2 children', 120],
     ['.5 V', 120],
   ])('answers nothing by the digits of a text: %s, a key every %i ms', async (text, gap) => {
-    const { page } = await desk({ hasClock: true });
-    await seed(page, [deskCase(played(asks('complaint')))]);
+    const { page } = await desk({ hasClock: true, kept: [deskCase(played(asks('complaint')))] });
     await press(page, '/');
     const question = await asked(page);
     await page.clock.pauseAt(Date.now() + 60_000);
@@ -433,8 +424,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('holds a danger until it is over', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(asks('complaint')))]);
+    const { page } = await desk({ kept: [deskCase(played(asks('complaint')))] });
     await press(page, '/');
     await press(page, '!');
     await press(page, '1');
@@ -463,9 +453,11 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('keeps the person apart from the case, and forgets them with it', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(hasVerdict))], {
-      seeded: { name: 'Ottilie Marr', where: 'Reed Lane 3' },
+    const { page } = await desk({
+      kept: [deskCase(played(hasVerdict))],
+      callers: {
+        seeded: { name: 'Ottilie Marr', where: 'Reed Lane 3' },
+      },
     });
     await press(page, '/');
     await press(page, '1');
@@ -484,8 +476,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('counts a cause though help was decided on before the verdict', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(asks('battery-look')))]);
+    const { page } = await desk({ kept: [deskCase(played(asks('battery-look')))] });
     await press(page, '/');
     await press(page, '=');
     await press(page, '1');
@@ -499,9 +490,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('holds nothing against a case in which nothing was forecast', async () => {
-    const { page } = await desk();
     const lane = { context: { role: 'dispatcher', place: 'live-lane' } };
-    await seed(page, [deskCase(played(asks('scene'), lane))]);
+    const { page } = await desk({ kept: [deskCase(played(asks('scene'), lane))] });
     await press(page, '/');
     for (const key of ['2', '=', '1', '1', '2', '1']) await press(page, key);
     const [outcome] = (await keptIn(page, 'keyturn-desk'))['outcomes'] ?? [];
@@ -517,8 +507,10 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
     ['its key', '1'],
     ['the key that corrects', '-'],
   ])('takes an entered cause back by %s, with the person', async (_, key) => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(hasVerdict))], { seeded: { name: 'Ottilie Marr' } });
+    const { page } = await desk({
+      kept: [deskCase(played(hasVerdict))],
+      callers: { seeded: { name: 'Ottilie Marr' } },
+    });
     await press(page, '/');
     for (const one of ['1', '2', '1']) await press(page, one);
     expect(await keptIn(page, 'keyturn-desk')).toMatchObject({
@@ -537,8 +529,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('cannot take a case back once another has been taken up', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(hasVerdict))]);
+    const { page } = await desk({ kept: [deskCase(played(hasVerdict))] });
     await press(page, '/');
     for (const one of ['1', '2', '1']) await press(page, one);
     await press(page, '+');
@@ -547,8 +538,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('drops what is ticked only at a second press', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(asks('history')))]);
+    const { page } = await desk({ kept: [deskCase(played(asks('history')))] });
     await press(page, '/');
     const before = await asked(page);
     await page.waitForTimeout(settled);
@@ -568,8 +558,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('begins a correction with what was ticked, and takes it back as not known', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(asks('battery-look')))]);
+    const { page } = await desk({ kept: [deskCase(played(asks('battery-look')))] });
     await press(page, '/');
     await press(page, '-');
     expect(
@@ -584,8 +573,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('has a key for what the caller cannot do, also where a figure is typed', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(asks('battery-age')))]);
+    const { page } = await desk({ kept: [deskCase(played(asks('battery-age')))] });
     await press(page, '/');
     expect(await inside(page, '.keys.row').last().innerText()).toMatch(/Del\s+I can’t/);
     await press(page, 'Delete');
@@ -593,9 +581,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('tells a caller on the shoulder to wait, and nothing of how to boost', async () => {
-    const { page } = await desk();
     const shoulder = { context: { role: 'dispatcher', place: 'shoulder', kit: ['boost-source'] } };
-    await seed(page, [deskCase(played(hasVerdict, shoulder))]);
+    const { page } = await desk({ kept: [deskCase(played(hasVerdict, shoulder))] });
     await press(page, '/');
     const said = await inside(page, '.briefing').innerText();
     expect(said).toContain('Wait where you are safe');
@@ -606,9 +593,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   test.each(['frozen', 'swollen'])(
     'tells a caller with a %s battery of no start, no boost and no note',
     async (look) => {
-      const { page } = await desk();
       const choices = { ...flat.choices, 'battery-look': [look] };
-      await seed(page, [deskCase(played(hasVerdict, { choices }))]);
+      const { page } = await desk({ kept: [deskCase(played(hasVerdict, { choices }))] });
       await press(page, '/');
       const told = await inside(page, '.briefing > section').innerText();
       expect(told).toMatch(/not charged, boosted|Do not charge, boost/);
@@ -618,9 +604,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   );
 
   test('tells a caller what can hurt before what to do, also after a reload', async () => {
-    const { page } = await desk();
     const context = { ...flat.context, kit: ['boost-source'] };
-    await seed(page, [deskCase(played(hasVerdict, { context }))]);
+    const { page } = await desk({ kept: [deskCase(played(hasVerdict, { context }))] });
     await press(page, '/');
     expect(await inside(page, '.told').innerText()).toMatch(
       /Help is on its way.*bare metal.*Boost it only if/s,
@@ -628,8 +613,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('tells a caller without leads that help comes, and nothing of how to boost', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(hasVerdict))]);
+    const { page } = await desk({ kept: [deskCase(played(hasVerdict))] });
     await press(page, '/');
     const isToldToWait = async (): Promise<void> => {
       const told = await inside(page, '.told').innerText();
@@ -643,8 +627,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('asks once more before help goes to where nobody knows', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(hasVerdict))]);
+    const { page } = await desk({ kept: [deskCase(played(hasVerdict))] });
     await press(page, '/');
     await page.waitForTimeout(settled);
     await page.keyboard.press('2');
@@ -657,9 +640,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('calls back sooner where the police are sent', async () => {
-    const { page } = await desk();
     const lane = { context: { role: 'dispatcher', place: 'live-lane' } };
-    await seed(page, [deskCase(played(awaits('nothing'), lane))]);
+    const { page } = await desk({ kept: [deskCase(played(awaits('nothing'), lane))] });
     await press(page, '/');
     const keys = await inside(page, '.card > .keys').first().innerText();
     expect(keys).toContain('5 minutes');
@@ -667,14 +649,13 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('takes the one answer that was offered by Enter, also where nothing more is asked', async () => {
-    const { page } = await desk();
     const lane = {
       context: { role: 'dispatcher', place: undefined },
       choices: { ...flat.choices, place: ['live-lane'] },
     };
     const seeded = deskCase(played(awaits('nothing'), lane));
     const offers = [{ check: 'place', value: 'shoulder', label: 'on the hard shoulder' }];
-    await seed(page, [{ ...seeded, sitting: { ...seeded.sitting, offers } }]);
+    const { page } = await desk({ kept: [{ ...seeded, sitting: { ...seeded.sitting, offers } }] });
     await press(page, '/');
     expect(await inside(page, '.notes .key').innerText()).toMatch(/↵\s+on the hard shoulder/);
     await press(page, 'Enter');
@@ -683,8 +664,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('takes nothing that is typed at what to send for what is not asked there', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(hasVerdict))]);
+    const { page } = await desk({ kept: [deskCase(played(hasVerdict))] });
     await press(page, '/');
     await page.keyboard.type('yes');
     await page.keyboard.press('Enter');
@@ -695,8 +675,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('finds a cause by a word of its name, and stays at the question', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(hasVerdict))]);
+    const { page } = await desk({ kept: [deskCase(played(hasVerdict))] });
     for (const key of ['/', '1', '2']) await press(page, key);
     const question = await asked(page);
     await page.waitForTimeout(settled);
@@ -739,8 +718,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   ])(
     'shows every answer to “%s” whole, the line, its keys and danger, on a screen of 1440 by 900 in “%s”',
     async (check, lang) => {
-      const { page } = await desk({}, lang);
-      await seed(page, [deskCase(played(asks(check)))]);
+      const { page } = await desk({ kept: [deskCase(played(asks(check)))] }, lang);
       await press(page, '/');
       await inside(page, '.more').first().waitFor();
       const hidden = await inside(
@@ -761,8 +739,10 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   );
 
   test('covers nothing of what is to be sent, nor of what has the focus', async () => {
-    const { page } = await desk({ viewport: { width: 1440, height: 700 } });
-    await seed(page, [deskCase(played(hasVerdict))]);
+    const { page } = await desk({
+      viewport: { width: 1440, height: 700 },
+      kept: [deskCase(played(hasVerdict))],
+    });
     await press(page, '/');
     const steps = await inside(page, ':is(button, input, select)').count();
     for (const way of ['Tab', 'Shift+Tab']) {
@@ -808,8 +788,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('takes its keys where the line has the focus and nothing in it', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(asks('battery-age')))]);
+    const { page } = await desk({ kept: [deskCase(played(asks('battery-age')))] });
     await press(page, '/');
     await page.keyboard.press('Enter');
     await page.keyboard.type('-5');
@@ -820,24 +799,24 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('tells two callers of the same minute apart, and says whose case is in hand', async () => {
-    const { page } = await desk();
     const openedAt = (second: string) => `2026-11-02T14:46:${second}.000Z`;
-    await seed(page, [
-      deskCase(played(asks('scene')), { openedAt: openedAt('05') }),
-      deskCase(played(asks('complaint')), { id: 'b', openedAt: openedAt('40') }),
-    ]);
+    const { page } = await desk({
+      kept: [
+        deskCase(played(asks('scene')), { openedAt: openedAt('05') }),
+        deskCase(played(asks('complaint')), { id: 'b', openedAt: openedAt('40') }),
+      ],
+    });
     await press(page, '/');
     const names = [await inside(page, '.whose').innerText(), ...(await others(page))];
     expect(names.map((name) => /:46:(05|40)/u.exec(name)?.[1]).toSorted()).toEqual(['05', '40']);
   });
 
   test('tells a caller in a traffic lane who is not safe what to do until help is there', async () => {
-    const { page } = await desk();
     const lane = {
       context: { role: 'dispatcher', place: 'live-lane' },
       choices: { scene: ['unsafe'] },
     };
-    await seed(page, [deskCase(played(asks('scene'), lane))]);
+    const { page } = await desk({ kept: [deskCase(played(asks('scene'), lane))] });
     await press(page, '/');
     await press(page, '2');
     await press(page, '=');
@@ -847,8 +826,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('shows which answer stands where it is put right', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(asks('drive')))]);
+    const { page } = await desk({ kept: [deskCase(played(asks('drive')))] });
     await press(page, '/');
     await press(page, '-');
     const stands = inside(page, '.card .key[aria-pressed=true] .label');
@@ -856,8 +834,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('shows how sure it was, practice apart from calls', async () => {
-    const { page } = await desk();
-    await seed(page, [deskCase(played(hasVerdict), { practice: 'quill' })]);
+    const { page } = await desk({ kept: [deskCase(played(hasVerdict), { practice: 'quill' })] });
     await press(page, '/');
     await press(page, '1');
     await press(page, '2');
@@ -871,9 +848,11 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('gives the technician a note to copy, and prints nothing else', async () => {
-    const { page, context } = await desk();
+    const { page, context } = await desk({
+      kept: [deskCase(played(hasVerdict))],
+      callers: { seeded: { where: 'Reed Lane 3' } },
+    });
     await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-    await seed(page, [deskCase(played(hasVerdict))], { seeded: { where: 'Reed Lane 3' } });
     await press(page, '/');
     await page.waitForTimeout(settled);
     await page.keyboard.press('F8');
@@ -892,8 +871,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('says so when another window has gone on with the case, and goes on from there', async () => {
-    const { page, context } = await desk();
-    await seed(page, [deskCase(played(asks('complaint')))]);
+    const { page, context } = await desk({ kept: [deskCase(played(asks('complaint')))] });
     await press(page, '/');
     const second = await context.newPage();
     await second.goto(page.url());
@@ -913,9 +891,8 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   ];
 
   test.each(hostile)('shows %s as text wherever it is typed', async (text) => {
-    const { page } = await desk();
+    const { page } = await desk({ kept: [deskCase(played(hasVerdict))] });
     const title = await page.title();
-    await seed(page, [deskCase(played(hasVerdict))]);
     await press(page, '/');
     for (const field of await inside(page, '.caller input').all()) await field.fill(text);
     await inside(page, 'input[name=line]').fill(text);
@@ -929,13 +906,14 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('tells a screen reader what everything is', async () => {
-    const { page } = await desk();
-    await seed(page, [
-      deskCase(played(asks('complaint')), {
-        touchedAt: new Date(Date.now() - 60_000).toISOString(),
-      }),
-      deskCase(played(asks('scene')), { id: 'b' }),
-    ]);
+    const { page } = await desk({
+      kept: [
+        deskCase(played(asks('complaint')), {
+          touchedAt: new Date(Date.now() - 60_000).toISOString(),
+        }),
+        deskCase(played(asks('scene')), { id: 'b' }),
+      ],
+    });
     await press(page, '/');
     // The question comes from the worker.
     await page.getByRole('heading', { name: 'When you try to start it, what happens?' }).waitFor();
@@ -1004,7 +982,6 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
   });
 
   test('shows two hundred open cases, and any of them can be taken up', async () => {
-    const { page } = await desk();
     const kept = played(asks('complaint'));
     const all = Array.from({ length: 200 }, (_, index) =>
       deskCase(kept, {
@@ -1012,7 +989,7 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
         touchedAt: new Date(Date.now() - index * 60_000).toISOString(),
       }),
     );
-    await seed(page, all, { 'case-0': { name: 'Ottilie Marr' } });
+    const { page } = await desk({ kept: all, callers: { 'case-0': { name: 'Ottilie Marr' } } });
     expect(await inside(page, '.others-list li').count()).toBe(200);
     expect((await others(page)).at(-1)).toContain('Ottilie Marr');
     await inside(page, '.others-list li button').last().press('Enter');
@@ -1038,22 +1015,20 @@ describe.skipIf(whyNoBrowser !== undefined)('the desk', again, () => {
     'help under way': { is: hasVerdict, keys: ['/', '1'] },
     'what it was': { is: hasVerdict, keys: ['/', '1', '2'] },
   };
-  async function screen(name: string, options: Parameters<typeof openDesk>[2]): Promise<Page> {
-    const { page } = await desk(options);
+  async function screen(name: string, options: DeskOptions): Promise<Page> {
     const { is, keys } = screens[name] ?? { keys: [] };
-    if (is !== undefined) {
-      const more =
-        name === 'a caution to be confirmed'
-          ? { context: { role: 'dispatcher', place: 'live-lane' } }
-          : {};
-      await seed(
-        page,
-        [deskCase(played(is, more)), deskCase(played(asks('scene')), { id: 'other' })],
-        { seeded: { name: 'Ottilie Marr' }, other: { where: 'Reed Lane 3' } },
-      );
-      await page.locator('keyturn-desk .others-list button', { hasText: 'Marr' }).press('Enter');
-      await inside(page, '.paper').waitFor();
-    }
+    if (is === undefined) return (await desk(options)).page;
+    const more =
+      name === 'a caution to be confirmed'
+        ? { context: { role: 'dispatcher', place: 'live-lane' } }
+        : {};
+    const { page } = await desk({
+      ...options,
+      kept: [deskCase(played(is, more)), deskCase(played(asks('scene')), { id: 'other' })],
+      callers: { seeded: { name: 'Ottilie Marr' }, other: { where: 'Reed Lane 3' } },
+    });
+    await page.locator('keyturn-desk .others-list button', { hasText: 'Marr' }).press('Enter');
+    await inside(page, '.paper').waitFor();
     for (const key of keys.slice(1)) await press(page, key);
     return page;
   }

@@ -113,20 +113,18 @@ function changed(part: Returned, changes: readonly (readonly [string, string])[]
   return { ...part, ...Object.fromEntries(others) };
 }
 
-/** Every part that differs from one in the answers to two checks. */
+/** A part, and every other that differs from it in the answers to one check or two, each once. */
 function* pairsFrom(base: Returned, listed: Listed): Generator<Returned> {
-  const checks = Object.keys(listed);
-  const answersTo = (check: string): readonly string[] => [...(listed[check] ?? []), 'unanswered'];
-  for (const [index, one] of checks.entries()) {
-    for (const other of checks.slice(index + 1)) {
-      for (const answer of answersTo(one)) {
-        for (const second of answersTo(other)) {
-          yield changed(base, [
-            [one, answer],
-            [other, second],
-          ]);
-        }
-      }
+  const others = Object.entries(listed).map(([check, answers]) =>
+    [...answers, 'unanswered']
+      .filter((answer) => answer !== (base[check]?.[0] ?? 'unanswered'))
+      .map((answer): readonly [string, string] => [check, answer]),
+  );
+  yield base;
+  for (const one of others.flat()) yield changed(base, [one]);
+  for (const [index, ones] of others.entries()) {
+    for (const one of ones) {
+      for (const other of others.slice(index + 1).flat()) yield changed(base, [one, other]);
     }
   }
 }

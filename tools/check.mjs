@@ -1,14 +1,14 @@
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
 import path from 'node:path';
-import { execPath, exit, stdout } from 'node:process';
+import { env, execPath, exit, stdout } from 'node:process';
 import { packagePlaces } from './build-state.mjs';
 import { install, root } from './prepare.mjs';
 
-/** What is checked, in order; types come early because they build what later checks look at. */
-const steps = [
-  ['format', 'prettier/bin/prettier.cjs', ['--check', '--log-level=warn', '.']],
-  ['types', 'typescript/bin/tsc', ['-b', '.', 'tests']],
-  ['lint', 'eslint/bin/eslint.js', ['.']],
+const format = ['format', 'prettier/bin/prettier.cjs', ['--check', '--log-level=warn', '.']];
+const types = ['types', 'typescript/bin/tsc', ['-b', '.', 'tests']];
+const lint = ['lint', 'eslint/bin/eslint.js', ['.']];
+const built = [
   [
     'rooms',
     'dependency-cruiser/bin/dependency-cruise.mjs',
@@ -24,16 +24,35 @@ const steps = [
   ]),
 ];
 
-await install();
-const failed = steps.filter(([name, program, args]) => {
-  stdout.write(`\n== ${name}\n`);
-  const file = path.join(root, 'node_modules', program);
-  const { status } = spawnSync(execPath, [file, ...args], {
-    cwd: root,
-    stdio: ['ignore', 'inherit', 'inherit'],
-  });
-  return status !== 0;
-});
+/** What is checked, two lists side by side: whatever follows the types looks at what they built. */
+const rounds = [
+  [[format], [types]],
+  [[lint], built],
+];
 
-const names = failed.map(([name]) => name).join(', ');
+await install();
+const failed = [];
+for (const lists of rounds) await Promise.all(lists.map(checkInTurn));
+
+const names = failed.join(', ');
 stdout.write(`\n${names ? `failed: ${names}` : 'every check holds'}\n`, () => exit(names ? 1 : 0));
+
+async function checkInTurn(steps) {
+  for (const step of steps) await check(step);
+}
+
+/** Says what a step said once it has ended, so that two never talk at once. */
+async function check([name, program, args]) {
+  const file = path.join(root, 'node_modules', program);
+  const child = spawn(execPath, [file, ...args], {
+    cwd: root,
+    env: { ...(stdout.isTTY ? { FORCE_COLOR: '1' } : {}), ...env },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  const said = [];
+  for (const stream of [child.stdout, child.stderr]) stream.on('data', (part) => said.push(part));
+  const [status] = await once(child, 'close');
+  stdout.write(`\n== ${name}\n`);
+  stdout.write(Buffer.concat(said));
+  if (status !== 0) failed.push(name);
+}

@@ -1,7 +1,7 @@
-import { createReadStream, statSync } from 'node:fs';
+import { createReadStream, readFileSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import path from 'node:path';
-import { createGzip } from 'node:zlib';
+import { gzipSync } from 'node:zlib';
 import { argv, exit, stderr, stdout } from 'node:process';
 import { pathToFileURL } from 'node:url';
 import { prepare, root } from './prepare.mjs';
@@ -47,13 +47,25 @@ export async function servePages(port = 0) {
       'x-content-type-options': 'nosniff',
       'cache-control': 'no-cache',
     });
-    const stream = createReadStream(file);
-    (isPacked ? stream.pipe(createGzip({ level: 9 })) : stream).pipe(response);
+    if (isPacked) response.end(packed(file));
+    else createReadStream(file).pipe(response);
   });
   await new Promise((resolve, reject) => {
     server.once('error', reject).listen(port, '127.0.0.1', resolve);
   });
   return { url: `http://127.0.0.1:${server.address().port}/`, close: () => server.close() };
+}
+
+const kept = new Map();
+
+/** A file as it is sent, packed once for as long as it stays as it is. */
+function packed(file) {
+  const { mtimeMs } = statSync(file);
+  const known = kept.get(file);
+  if (known?.mtimeMs === mtimeMs) return known.bytes;
+  const bytes = gzipSync(readFileSync(file), { level: 9 });
+  kept.set(file, { mtimeMs, bytes });
+  return bytes;
 }
 
 /** The file behind an address; undefined outside the site, or where it is no address. */

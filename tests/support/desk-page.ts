@@ -12,13 +12,25 @@ export interface OpenedDesk {
   readonly faults: readonly string[];
 }
 
+/** How a desk is opened. */
+export interface DeskOptions extends BrowserContextOptions {
+  /** What was kept there before. */
+  readonly kept?: readonly DeskCase[];
+  /** Who called, by the id of the case. */
+  readonly callers?: Callers;
+  /** True for a clock that the test turns. */
+  readonly hasClock?: boolean;
+}
+
+type Callers = Readonly<Record<string, Caller>>;
+
 /** Opens the desk and waits until it can be worked at. */
 export async function openDesk(
   browser: Browser,
   url: string,
-  options: BrowserContextOptions & { readonly hasClock?: boolean } = {},
+  options: DeskOptions = {},
 ): Promise<OpenedDesk> {
-  const { hasClock = false, ...rest } = options;
+  const { kept, callers = {}, hasClock = false, ...rest } = options;
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...rest });
   context.setDefaultTimeout(60_000);
   const faults: string[] = [];
@@ -29,6 +41,11 @@ export async function openDesk(
     });
   });
   const page = await context.newPage();
+  if (kept !== undefined) {
+    // Of the same place, and quicker to open than the desk itself.
+    await page.goto(new URL('icon.svg', url).href);
+    await keep(page, kept, callers);
+  }
   if (hasClock) await page.clock.install();
   await page.goto(url);
   await page.locator('keyturn-desk #asked').waitFor();
@@ -53,16 +70,18 @@ export function deskCase(
   };
 }
 
-/** Puts cases into the store of a desk that is open, and opens it again. */
-export async function seed(
-  page: Page,
-  cases: readonly DeskCase[],
-  callers: Readonly<Record<string, Caller>> = {},
-): Promise<void> {
+/** Puts cases into the store of the desk, which is made where there is none. */
+async function keep(page: Page, cases: readonly DeskCase[], callers: Callers): Promise<void> {
   await page.evaluate(
     ([all, people]) =>
       new Promise<void>((resolve, reject) => {
-        const opening = indexedDB.open('keyturn-desk');
+        const opening = indexedDB.open('keyturn-desk', 1);
+        // The shelves of version 1, as they lie in the browsers of desks in use.
+        opening.onupgradeneeded = () => {
+          opening.result.createObjectStore('cases', { keyPath: 'id' });
+          opening.result.createObjectStore('callers');
+          opening.result.createObjectStore('outcomes', { keyPath: 'id' });
+        };
         opening.onsuccess = () => {
           const write = opening.result.transaction(['cases', 'callers'], 'readwrite');
           for (const one of all) write.objectStore('cases').put(one);
@@ -80,6 +99,15 @@ export async function seed(
       }),
     [cases, callers] as const,
   );
+}
+
+/** Puts cases into the store of a desk that is open, and opens it again. */
+export async function seed(
+  page: Page,
+  cases: readonly DeskCase[],
+  callers: Callers = {},
+): Promise<void> {
+  await keep(page, cases, callers);
   await page.reload();
   await page.locator('keyturn-desk #asked').waitFor();
 }
