@@ -49,23 +49,13 @@ const mostKept = 2000;
 
 /** Made of each text when it is first asked for, and remembered for a while. */
 export function remembered<Value>(make: (text: string) => Value): (text: string) => Value {
-  return rememberedBy((text) => text, make, mostKept);
-}
-
-/** The same of things that are alike in their key; so many at most are remembered. */
-export function rememberedBy<Thing, Value>(
-  keyOf: (thing: Thing) => string,
-  make: (thing: Thing) => Value,
-  most: number,
-): (thing: Thing) => Value {
   const kept = new Map<string, { readonly value: Value }>();
-  return (thing) => {
-    const key = keyOf(thing);
-    const known = kept.get(key);
+  return (text) => {
+    const known = kept.get(text);
     if (known !== undefined) return known.value;
-    const value = make(thing);
-    if (kept.size >= most) kept.clear();
-    kept.set(key, { value });
+    const value = make(text);
+    if (kept.size >= mostKept) kept.clear();
+    kept.set(text, { value });
     return value;
   };
 }

@@ -1,6 +1,7 @@
 import type { FlowTexts } from './flow-texts.ts';
 import type { Locale } from './locale-names.ts';
 import { tellerOf, type Teller, type TellerOptions } from './teller.ts';
+import { asHeard } from './understand/as-heard.ts';
 import { keptLexicon } from './understand/kept-lexicon.ts';
 import { understandEach, type ToldEach } from './understand/told-each.ts';
 import { listenersOf, understandingBy, type Understanding } from './understand/understanding.ts';
@@ -34,7 +35,7 @@ export interface Speaker extends Teller {
 export function speakerOf({ texts, words }: Locale, options: SpeakerOptions): Speaker {
   const teller = tellerOf(texts, options);
   const { flowTexts } = options;
-  const listenerFor = listenersOf(words, { teller, flowTexts });
+  const listenerFor = listenersOf(words, { teller, flowTexts, asHeard });
   return {
     ...teller,
     understand: understandingBy(listenerFor),

@@ -19,6 +19,7 @@ export function endsWithPhrase(
   end: number,
   phrases: readonly string[],
 ): boolean {
+  if (phrases.length === 0) return false;
   const before = textOf(tokens.slice(Math.max(end - longestPhrase, 0), end));
   return phrases.some((phrase) => before === phrase || before.endsWith(` ${phrase}`));
 }
@@ -29,6 +30,9 @@ export function phraseAt(
   start: number,
   phrases: readonly string[],
 ): number {
+  // Hardly any phrase begins as the text does here.
+  const first = textOf(tokens.slice(start, start + 1));
+  if (!phrases.some((phrase) => phrase.startsWith(first))) return 0;
   for (let length = Math.min(longestPhrase, tokens.length - start); length > 0; length -= 1) {
     if (phrases.includes(textOf(tokens.slice(start, start + length)))) return length;
   }

@@ -1,4 +1,4 @@
-import { once, onceFor, onceWith, rememberedBy } from '../once.ts';
+import { once, onceFor, onceWith } from '../once.ts';
 import { flip, type TermReader, type Terms } from './terms.ts';
 import type { Token } from './token.ts';
 import type { Meanings, Vocabulary } from './vocabulary.ts';
@@ -33,16 +33,40 @@ export function hearRun(tokens: readonly Token[], ear: Ear): Heard {
 /** So many runs of words are remembered: those of the last few texts. */
 const mostRuns = 200;
 
-/** A text comes apart into the same words in many ways; what was found out about them stands on what is heard. */
-const heardBy = onceFor((ear: Ear) =>
-  rememberedBy(keyOfTokens, (tokens) => hearMost(tokens, ear, tokens.length), mostRuns),
-);
+/** What is heard in a run of words, and in those that begin with it. */
+interface Run {
+  heard?: Heard;
+  longer?: Map<string, Run>;
+}
 
-/** All of some tokens that is heard. */
-function keyOfTokens(tokens: readonly Token[]): string {
-  return tokens
-    .map((token) => `${token.kind} ${token.kind === 'number' ? token.digits : token.text}`)
-    .join(' ');
+/** A text comes apart into the same words in many ways; what was found out about them stands on what is heard. */
+const heardBy = onceFor((ear: Ear) => {
+  let all: Run = {};
+  let count = 0;
+  return (tokens: readonly Token[]): Heard => {
+    if (count >= mostRuns) {
+      all = {};
+      count = 0;
+    }
+    let run = all;
+    for (const token of tokens) run = longerBy(token, run);
+    if (run.heard === undefined) count += 1;
+    return (run.heard ??= hearMost(tokens, ear, tokens.length));
+  };
+});
+
+/** A run and a token behind it; a word is written like no figure and no mark. */
+function longerBy(token: Token, run: Run): Run {
+  const written =
+    token.kind === 'word'
+      ? token.text
+      : `${token.kind} ${token.kind === 'number' ? token.digits : token.text}`;
+  run.longer ??= new Map();
+  const known = run.longer.get(written);
+  if (known !== undefined) return known;
+  const longer: Run = {};
+  run.longer.set(written, longer);
+  return longer;
 }
 
 /** The same of a text that may be long, so many terms at most. */
@@ -60,10 +84,12 @@ export function hearMost(
 
 /** The words and figures of some tokens as they were typed. */
 export function wordsOf(tokens: readonly Token[]): string[] {
-  return tokens.flatMap((token) => {
-    if (token.kind === 'number') return [token.digits];
-    return token.kind === 'word' ? [token.text] : [];
-  });
+  const words: string[] = [];
+  for (const token of tokens) {
+    if (token.kind === 'number') words.push(token.digits);
+    else if (token.kind === 'word') words.push(token.text);
+  }
+  return words;
 }
 
 /** Looks every term up. */

@@ -3,7 +3,7 @@ import { type Fit, fitOptions } from './fit.ts';
 import type { CheckPhrases, Lexicon, OptionPhrases } from './lexicon.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { mostOf } from './learned.ts';
-import { onceWith } from '../once.ts';
+import { onceFor, onceWith } from '../once.ts';
 import type { Sense } from './taught.ts';
 import type { Terms } from '../typed/terms.ts';
 
@@ -60,10 +60,15 @@ export function exactChoice(heard: Heard, options: readonly OptionPhrases[]): st
   return exact.length === 1 ? exact[0]?.id : undefined;
 }
 
-/** How well each answer fits by its words and by what people are heard to say, best first. */
-function weigh(heard: Heard, check: CheckPhrases, { answers }: Sense): Fit[] {
-  const shareOf = new Map(check.options.map(({ id }, index) => [id, answers[index] ?? 0]));
-  return fitOptions(heard, check)
+/** How well some answers fit by their words and by what people are heard to say, best first. */
+function weigh(
+  heard: Heard,
+  check: CheckPhrases,
+  by: { readonly sense: Sense; readonly options: readonly OptionPhrases[] },
+): Fit[] {
+  const { sense, options } = by;
+  const shareOf = new Map(check.options.map(({ id }, index) => [id, sense.answers[index] ?? 0]));
+  return fitOptions(heard, { ...check, options })
     .map((fit) => {
       if (fit.score < 0) return fit;
       const share = shareOf.get(fit.id) ?? 0;
@@ -196,10 +201,16 @@ function choose(heard: Heard, check: CheckPhrases): Choice {
   const sense = senseOf(heard, check);
   const { likeliest } = sense;
   if (check.isWellHeard && sense.talk >= Math.max(isTalkFrom, likeliest)) return { type: 'none' };
-  const fits = weigh(heard, check, sense);
+  const isDenial = heard.terms.every((term) => term.startsWith('!'));
+  // Beside an answer beyond doubt no other is weighed, short of a text that only denies.
+  const isOnly = check.isWellHeard && likeliest >= beyondDoubt && !isDenial;
+  const { options } = check;
+  const fits = weigh(heard, check, {
+    sense,
+    options: isOnly ? options.filter(({ id }) => id === sense.meant) : options,
+  });
   const meant = fits.find(({ id }) => id === sense.meant);
-  const isDeniedAlone =
-    (meant?.score ?? 0) < 0 && heard.terms.every((term) => term.startsWith('!'));
+  const isDeniedAlone = isDenial && (meant?.score ?? 0) < 0;
   const isMeant =
     likeliest >= sure || (likeliest >= alone && isAlone({ meant, fits, sense, likeliest }));
   if (check.isWellHeard && meant !== undefined && isMeant && !isDeniedAlone) {
@@ -221,9 +232,9 @@ function choose(heard: Heard, check: CheckPhrases): Choice {
       : { type: 'close', fits: [best, rival] };
   }
   const left = fits.filter(({ score }) => score >= 0);
-  const isDenial = left.length < fits.length && heard.at.length <= shortTerms;
+  const isDeniedBeside = left.length < fits.length && heard.at.length <= shortTerms;
   // Of two answers the one that is not denied is meant; of more, one of the others.
-  if (best.score < offered && isDenial) {
+  if (best.score < offered && isDeniedBeside) {
     const [only] = left;
     if (only !== undefined && left.length === 1) return { type: 'one', fit: only };
     return left.length <= mostOffers ? { type: 'close', fits: left } : { type: 'none' };
@@ -285,6 +296,18 @@ export function chooseSeveral(
   const ids = check.options.map(({ id }) => id).filter((id) => chosen.includes(id));
   // "Apart from that nothing" is not "none of these".
   return ids.length > 1 ? ids.filter((id) => id !== 'none') : ids;
+}
+
+/** Terms that are said now and then of some answer to a check. */
+const usualTo = onceFor(
+  ({ options }: CheckPhrases): ReadonlySet<string> =>
+    new Set(options.flatMap(({ usual }) => [...usual()])),
+);
+
+/** True where what answers a check is now and then said by these words as well. */
+export function isUsual(terms: Terms, check: CheckPhrases): boolean {
+  const usual = usualTo(check);
+  return terms.every((term) => usual.has(term));
 }
 
 /** The answer that a text gives likeliest: by what is learned of the check, or by its lists alone. */

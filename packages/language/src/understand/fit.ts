@@ -52,8 +52,10 @@ export interface Answerable {
 export function fitOptions(heard: Heard, { options, weights, topic }: Answerable): Fit[] {
   const said = heard.at.map((meanings) => weightOf(meanings, weights, topic));
   const whole = said.reduce((sum, weight) => sum + weight, 0);
+  const denied = heard.terms.filter((term) => term.startsWith('!')).map(flip);
+  const isAgain = heard.terms.includes(again);
   return options
-    .map((option) => fitOption(heard, option, { weights, topic, said, whole }))
+    .map((option) => fitOption(heard, option, { weights, topic, said, whole, denied, isAgain }))
     .sort((one, other) => other.score - one.score);
 }
 
@@ -63,11 +65,14 @@ interface Scale {
   /** What each term of the text weighs. */
   readonly said: readonly number[];
   readonly whole: number;
+  /** What the text denies, and whether it says something over and over. */
+  readonly denied: readonly string[];
+  readonly isAgain: boolean;
 }
 
 function fitOption(heard: Heard, option: OptionPhrases, scale: Scale): Fit {
   const { id, label, phrasesIn, isNegative, terms } = option;
-  const { weights, topic, said, whole } = scale;
+  const { weights, topic, said, whole, isAgain } = scale;
   let best: { score: number; phrase: Terms } = { score: 0, phrase: [] };
   let isDenied = false;
   for (const phrase of phrasesIn(heard)) {
@@ -102,8 +107,8 @@ function fitOption(heard: Heard, option: OptionPhrases, scale: Scale): Fit {
   const score =
     Math.max(byPhrase, byWords) *
     Math.min(1, distinct / leastEvidence) *
-    (isNegative ? 1 : againstShare(heard, terms, weights)) *
-    (heard.terms.includes(again) && !terms.has(again) ? onceShare : 1);
+    (isNegative ? 1 : againstShare(scale, terms)) *
+    (isAgain && !terms.has(again) ? onceShare : 1);
   return {
     id,
     label,
@@ -118,8 +123,7 @@ function fitOption(heard: Heard, option: OptionPhrases, scale: Scale): Fit {
  * What is left of the fit of an answer that is said without denying, where the text denies: all of
  * it where only other answers are denied ("not corroded but loose").
  */
-function againstShare(heard: Heard, own: ReadonlySet<string>, weights: Weights): number {
-  const denied = heard.terms.filter((term) => term.startsWith('!')).map(flip);
+function againstShare({ denied, weights }: Scale, own: ReadonlySet<string>): number {
   if (denied.some((term) => own.has(term))) return deniedShare;
   return denied.some((term) => !weights.has(term)) ? strangeDenialShare : 1;
 }

@@ -1,7 +1,6 @@
 import type { Terms } from '../typed/terms.ts';
 import type { Learning } from './lesson.ts';
 import { createNumbering, type Numbering } from './numbering.ts';
-import { onceWith } from '../once.ts';
 
 /** A text as it is learned from: its terms, and every word of it as it was typed. */
 export interface Spoken {
@@ -9,7 +8,10 @@ export interface Spoken {
   readonly words: readonly string[];
 }
 
-/** How likely each answer is by what its phrases are made of: one share for each, in their order. */
+/**
+ * How likely each answer is by what its phrases are made of: one share for each, in their order. Of
+ * a text that goes on where the last one ended only what is new is weighed.
+ */
 export type Learned = (text: Spoken) => readonly number[];
 
 /**
@@ -54,19 +56,9 @@ export function* learn(
   answers: readonly (readonly Spoken[])[],
   made: MadeOf = asTyped,
 ): Learning<Learned> {
-  const { columns: known, weights } = yield* fit(answers, made);
-  const shares = new Float64Array(answers.length);
-  return (text) => {
-    // What denies nothing is the same either way.
-    const how = text.terms.some((term) => term.startsWith('!')) ? made : asTyped;
-    const { names, weights: by } = featuresInHand(text, how);
-    const columns = new Int32Array(names.length);
-    for (let at = 0; at < names.length; at += 1) columns[at] = known.find(names[at] ?? 0);
-    weigh({ columns, weights: by }, weights, shares);
-    const given: number[] = [];
-    for (let at = 0; at < shares.length; at += 1) given.push(shares[at] ?? 0);
-    return given;
-  };
+  const scale = createScale(yield* fit(answers, made), answers.length);
+  // What denies nothing is the same either way.
+  return (text) => scale(text, text.terms.some((term) => term.startsWith('!')) ? made : asTyped);
 }
 
 /** The place of the greatest of some shares, and which it is; nothing is likelier than nought among none. */
@@ -169,41 +161,105 @@ const asTyped: MadeOf = (word) => word;
 /** So that the "silent" of "I would not call it silent" speaks for no silence. */
 export const asDenied: MadeOf = (word, terms) => (isDenied(word, terms) ? `!${word}` : word);
 
-/** The features of texts in hand: several things that were learned are asked about each. */
-const featuresInHand = onceWith((text: Spoken, made: MadeOf) => featuresOf(text, made));
+/** Takes a feature by its name, and what it weighs. */
+type TakeFeature = (name: number, weight: number) => void;
 
-function featuresOf({ terms, words }: Spoken, how: MadeOf): Features {
-  // The weight that is said last counts.
-  const add = (name: number, weight: number): void => {
-    gathered[gathering.add(name)] = weight;
-  };
-  for (const word of words) add(hashOf(how(word, terms), kinds.word), wordWeight);
-  for (const [index, term] of terms.entries()) {
-    add(hashOf(term, kinds.term), 1);
-    if (index > 0) add(hashOf(term, hashOf(terms[index - 1] ?? '', kinds.pair)), pairWeight);
+/** What every text begins with. */
+const nothing: Spoken = { terms: [], words: [] };
+
+/** Every feature of a text that its beginning does not have, and some that it has. */
+function eachFeature(
+  { terms, words }: Spoken,
+  how: MadeOf,
+  { begun, take }: { readonly begun: Spoken; readonly take: TakeFeature },
+): void {
+  for (let at = begun.words.length; at < words.length; at += 1)
+    take(hashOf(how(words[at] ?? '', terms), kinds.word), wordWeight);
+  for (let at = begun.terms.length; at < terms.length; at += 1) {
+    const term = terms[at] ?? '';
+    take(hashOf(term, kinds.term), 1);
+    if (at > 0) take(hashOf(term, hashOf(terms[at - 1] ?? '', kinds.pair)), pairWeight);
     const isDenial = term.startsWith('!');
-    if (isDenial) add(kinds.denial, denialWeight);
+    if (isDenial) take(kinds.denial, denialWeight);
     const word = `^${isDenial ? term.slice(1) : term}$`;
     for (let from = 0; from < word.length; from += 1) {
       let hash = isDenial ? kinds.deniedGroup : kinds.group;
       for (let size = 1; size <= longestGroup && from + size <= word.length; size += 1) {
         hash = hashOn(hash, word.charCodeAt(from + size - 1));
-        if (size >= shortestGroup) add(hash, groupWeight);
+        if (size >= shortestGroup) take(hash, groupWeight);
       }
     }
   }
-  const names = gathering.take();
+}
+
+function featuresOf(text: Spoken, how: MadeOf): Features {
   let sum = 0;
-  for (let at = 0; at < names.length; at += 1) sum += (gathered[at] ?? 0) ** 2;
+  gathering.clear();
+  eachFeature(text, how, {
+    begun: nothing,
+    take: (name, weight) => {
+      if (!gathering.isNew(name)) return;
+      gathered[gathering.size() - 1] = weight;
+      sum += weight ** 2;
+    },
+  });
   const length = Math.sqrt(sum);
-  const weights = new Float32Array(names.length);
-  for (let at = 0; at < names.length; at += 1) weights[at] = (gathered[at] ?? 0) / length;
-  return { names, weights };
+  const weights = new Float32Array(gathering.size());
+  for (let at = 0; at < weights.length; at += 1) weights[at] = (gathered[at] ?? 0) / length;
+  return { names: gathering.names(), weights };
 }
 
 /** The features of one text and what each weighs: used again for the next, so that little is thrown away. */
 const gathering = createNumbering();
 const gathered: number[] = [];
+
+/**
+ * How likely each answer is, of one text after another. The parts of a text are asked about as they
+ * grow word by word: what the one before came to is kept, and what is new is added.
+ */
+function createScale(
+  { columns, weights }: Fitted,
+  count: number,
+): (text: Spoken, how: MadeOf) => readonly number[] {
+  const names = createNumbering();
+  const sums = new Float64Array(count);
+  const shares = new Float64Array(count);
+  let squares = 0;
+  let last: Spoken | undefined;
+  const take: TakeFeature = (name, weight) => {
+    if (!names.isNew(name)) return;
+    squares += weight ** 2;
+    const place = columns.find(name) * count;
+    if (place < 0) return;
+    for (let one = 0; one < count; one += 1)
+      sums[one] = (sums[one] ?? 0) + (weights[place + one] ?? 0) * weight;
+  };
+  return (text, how) => {
+    const begun = last !== undefined && how === asTyped && goesOn(text, last) ? last : nothing;
+    if (begun === nothing) {
+      names.clear();
+      sums.fill(0);
+      squares = 0;
+    }
+    eachFeature(text, how, { begun, take });
+    // What comes next may deny a word, which then counts in another way.
+    last = how === asTyped ? text : undefined;
+    const length = Math.sqrt(squares);
+    for (let one = 0; one < count; one += 1)
+      shares[one] = length === 0 ? 0 : (sums[one] ?? 0) / length;
+    softmax(shares);
+    const given: number[] = [];
+    for (let one = 0; one < count; one += 1) given.push(shares[one] ?? 0);
+    return given;
+  };
+}
+
+/** True where a text begins with all of another. */
+function goesOn(text: Spoken, begun: Spoken): boolean {
+  const isBegun = (all: readonly string[], first: readonly string[]): boolean =>
+    first.length <= all.length && first.every((one, at) => one === all[at]);
+  return isBegun(text.terms, begun.terms) && isBegun(text.words, begun.words);
+}
 
 /** Where the hash of each kind of feature starts. */
 const kinds = { term: 1, word: 2, pair: 3, group: 4, deniedGroup: 5, denial: 6 };

@@ -6,7 +6,8 @@ import { isOfSeveral, likeliest } from './choices.ts';
 import { isOfKit } from './kit-told.ts';
 import { someOf } from './learned.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
-import { onceWith } from '../once.ts';
+import { onceFor, onceWith } from '../once.ts';
+import { indexByTerm } from './term-index.ts';
 import { isTrial } from './unasked.ts';
 
 /** What is said of a thing that it names is as sure as this of its answer. */
@@ -180,11 +181,23 @@ interface Named {
 /** Every check of which a clause has a name, with those that it has. */
 const namesIn = onceWith((clause: Clause, { reader, vocabulary, checks }: Lexicon) => {
   const literal = hear(reader.literally(clause), vocabulary);
-  return [...checks.values()].flatMap((check) => {
-    const names = check.names.filter((name) => findPhrase(literal, name) >= 0);
-    return names.length === 0 ? [] : [{ check, names }];
-  });
+  const said = new Map<CheckPhrases, Terms[]>();
+  for (const { check, name } of namedBy(checks)(literal)) {
+    if (findPhrase(literal, name) < 0) continue;
+    const names = said.get(check);
+    if (names === undefined) said.set(check, [name]);
+    else names.push(name);
+  }
+  return [...said].map(([check, names]) => ({ check, names }));
 });
+
+/** Every name of every check, by its terms. */
+const namedBy = onceFor((checks: Lexicon['checks']) =>
+  indexByTerm(
+    [...checks.values()].flatMap((check) => check.names.map((name): Named => ({ check, name }))),
+    ({ name }) => name,
+  ),
+);
 
 /**
  * The checks that a clause names; none where it names the one in hand, or may be one of several

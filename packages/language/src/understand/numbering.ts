@@ -4,9 +4,13 @@ export interface Numbering {
   readonly add: (name: number) => number;
   /** Which one it is; -1 where it was not added. */
   readonly find: (name: number) => number;
+  /** Adds it; true where it was not added before. */
+  readonly isNew: (name: number) => boolean;
   readonly size: () => number;
-  /** All that were added; the next one begins anew. */
-  readonly take: () => Int32Array;
+  /** All that were added. */
+  readonly names: () => Int32Array;
+  /** Forgets them; the next one is the first again. */
+  readonly clear: () => void;
 }
 
 /** So many names have room at first. */
@@ -43,11 +47,14 @@ export function createNumbering(): Numbering {
     count += 1;
     return count - 1;
   };
-  const take = (): Int32Array => {
-    const taken = names.slice(0, count);
+  const isNew = (name: number): boolean => {
+    const before = count;
+    add(name);
+    return count > before;
+  };
+  const clear = (): void => {
     places.fill(0);
     count = 0;
-    return taken;
   };
-  return { add, find, size: () => count, take };
+  return { add, find, isNew, size: () => count, names: () => names.slice(0, count), clear };
 }

@@ -1,7 +1,7 @@
 import type { AnswerInput } from '@keyturn/core';
 import { type Heard, hearRun, hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
-import { chooseOption, isOfSeveral, likeliest } from './choices.ts';
+import { chooseOption, isOfSeveral, isUsual, likeliest } from './choices.ts';
 import { isOfVehicle } from './fact-runs.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { namesCheck } from './volunteered.ts';
@@ -155,13 +155,12 @@ function withinPart(
   const ownId = own === undefined ? undefined : likeliest(part.heard, own).id;
   // Where something was done before is not where it stands.
   if (own === undefined || ownId === undefined || isOfSeveral(own)) return [];
-  // What is said with an answer anyway tells nothing else: "at the workshop" of what was changed.
-  const usual = new Set(own.options.flatMap((option) => [...option.usual()]));
   return spans.flatMap((span) => {
     const isWithin = span.from >= part.from && span.to <= part.to && span.words < part.words;
     const check = lexicon.checks.get(span.subject.check);
     if (!isWithin || span.words < 2 || check === undefined || check === own) return [];
-    if (check.check.at !== 'memory' || span.heard.terms.every((term) => usual.has(term))) return [];
+    // What is said with an answer anyway tells nothing else: "at the workshop" of what was changed.
+    if (check.check.at !== 'memory' || isUsual(span.heard.terms, own)) return [];
     const { id, share } = likeliest(span.heard, check);
     if (id === undefined || nothingTold.includes(id) || span.subject.share * share < sureWithin)
       return [];
@@ -188,9 +187,8 @@ function isBeside(
 ): boolean {
   const { tokens, lexicon, inHand } = by;
   // What is said to this question anyway tells nothing else: "while driving" of a lamp.
-  const usual = new Set(inHand.options.flatMap((option) => [...option.usual()]));
   const isOfClause = !isCutOff(part, tokens, lexicon);
-  if (isOfClause && part.heard.terms.every((term) => usual.has(term))) return false;
+  if (isOfClause && isUsual(part.heard.terms, inHand)) return false;
   const isOther = part.told >= surelyOther && (part.subject.shareOf(inHand.id) ?? 1) < hardlyAsked;
   if (part.inHand > mostInHand && !isOther) return false;
   const whole = likeliest(hearTokens(tokens, lexicon), inHand);
@@ -255,13 +253,14 @@ function partsOf(
 ): Part[] {
   const { checks } = lexicon;
   return spans.flatMap((span) => {
-    if (isDenied(span, tokens, lexicon)) return [];
     const check = checks.get(span.subject.check);
     // A word alone is what the vehicle is, or nothing.
     const isWord = span.words === 1;
     const mayBeTold = isWord
       ? check !== undefined && isOfVehicle(check)
       : span.subject.share >= leastShare;
+    if (!mayBeTold && inHand === undefined) return [];
+    if (isDenied(span, tokens, lexicon)) return [];
     const { share } =
       check === undefined || !mayBeTold ? { share: 0 } : likeliest(span.heard, check);
     const told = span.subject.share * share;

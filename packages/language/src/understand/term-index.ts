@@ -13,24 +13,27 @@ export function indexByTerm<Entry>(
   entries: readonly Entry[],
   termsOf: (entry: Entry) => Iterable<string>,
 ): TermIndex<Entry> {
-  const places = new Map<string, number[]>();
+  interface Placed {
+    readonly place: number;
+    readonly entry: Entry;
+  }
+  const places = new Map<string, Placed[]>();
   entries.forEach((entry, place) => {
+    const placed = { place, entry };
     const terms = new Set(termsOf(entry));
     // What a text denies is found by what it denies, and the other way round.
     for (const term of new Set([...terms, ...[...terms].map(flip)])) {
       const holders = places.get(term);
-      if (holders === undefined) places.set(term, [place]);
-      else holders.push(place);
+      if (holders === undefined) places.set(term, [placed]);
+      else holders.push(placed);
     }
   });
   return onceFor((heard) => {
-    const found = new Set<number>();
+    const found = new Set<Placed>();
     for (const term of heard.all.keys()) {
-      for (const place of places.get(term) ?? []) found.add(place);
+      for (const placed of places.get(term) ?? []) found.add(placed);
     }
-    return [...found]
-      .sort((one, other) => one - other)
-      .flatMap((place) => entries.slice(place, place + 1));
+    return [...found].sort((one, other) => one.place - other.place).map(({ entry }) => entry);
   });
 }
 

@@ -3,7 +3,7 @@ import { type Heard, hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
 import { hasWord } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
-import { chooseOption, chooseSeveral, isOfSeveral, likeliest } from './choices.ts';
+import { chooseOption, chooseSeveral, isOfSeveral, isUsual, likeliest } from './choices.ts';
 import { factRuns } from './fact-runs.ts';
 import { isOfKit, kitTold } from './kit-told.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
@@ -144,12 +144,6 @@ function factOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | unde
         length: 1,
         also: answered.share < notInHand ? undefined : answered.id,
       };
-}
-
-/** True where what answers the question in hand is now and then said by these words as well. */
-function isUsual(terms: readonly string[], inHand: CheckPhrases): boolean {
-  const usual = new Set(inHand.options.flatMap(({ usual: own }) => [...own()]));
-  return terms.every((term) => usual.has(term));
 }
 
 /** What the vehicle is, where a clause says nothing else and does not answer the question in hand. */

@@ -3,6 +3,7 @@ import { findPhrase, type Heard } from '../typed/heard.ts';
 import type { Terms } from '../typed/terms.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import type { Spoken } from './learned.ts';
+import { onceFor } from '../once.ts';
 import type { Turn } from './turn.ts';
 
 /** A fact, and the words that tell it. */
@@ -116,18 +117,32 @@ function isOwn(word: string, own: CheckPhrases, { checks }: Lexicon): boolean {
   keptOwn.set(own, known);
   const found = known.get(word);
   if (found !== undefined) return found;
-  const spokenTo = ({ options }: CheckPhrases): Spoken[] =>
-    options.flatMap(({ spoken, heard }) => [...spoken, ...heard()]);
-  const alone = new Set(
-    spokenTo(own).flatMap(({ terms }) => (terms.length === 1 && terms[0] !== word ? terms : [])),
-  );
-  const countIn = (check: CheckPhrases): number =>
-    spokenTo(check).filter(
-      ({ terms }) =>
-        terms.includes(word) && (check === own || !terms.some((term) => alone.has(term))),
-    ).length;
+  const alone = (term: string): boolean =>
+    term !== word &&
+    saidTo(own)
+      .get(term)
+      ?.some(({ terms }) => terms.length === 1) === true;
+  const countIn = (check: CheckPhrases): number => {
+    const holders = saidTo(check).get(word) ?? [];
+    return check === own
+      ? holders.length
+      : holders.filter(({ terms }) => !terms.some(alone)).length;
+  };
   const others = [...checks.values()].filter((one) => one !== own && one.isToldUnasked);
   const isOwned = countIn(own) >= others.reduce((sum, one) => sum + countIn(one), 0);
   known.set(word, isOwned);
   return isOwned;
 }
+
+/** All that is said to a check, by each term of it. */
+const saidTo = onceFor(({ options }: CheckPhrases): ReadonlyMap<string, readonly Spoken[]> => {
+  const said = new Map<string, Spoken[]>();
+  for (const one of options.flatMap(({ spoken, heard }) => [...spoken, ...heard()])) {
+    for (const term of new Set(one.terms)) {
+      const holders = said.get(term);
+      if (holders === undefined) said.set(term, [one]);
+      else holders.push(one);
+    }
+  }
+  return said;
+});

@@ -17,6 +17,7 @@ import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { hasFigure } from '../numbers/numbers.ts';
 import { isOfThing, joinClauses, namedAnswer } from './named-things.ts';
 import { saidWholly } from './said-wholly.ts';
+import { onceWith } from '../once.ts';
 import { isSupported, spansOf, toldIn } from './spans.ts';
 import { factsIn } from './told-facts.ts';
 import { hasWord } from '../readings/word-run.ts';
@@ -333,7 +334,9 @@ function isToldUnasked(check: string, { checks }: Lexicon): boolean {
  * What a clause of a first message found of a thing that it names, as if that had been asked: "no
  * spark". What came of trying something must be said beside its name as well (`triedIn`).
  */
-function foundIn(
+const foundIn = onceWith(findIn);
+
+function findIn(
   clause: readonly Token[],
   { inHand, listener: { lexicon } }: Turn,
 ): ToldAnswer | undefined {

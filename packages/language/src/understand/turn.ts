@@ -12,11 +12,26 @@ const longestGiven = 80;
 /** An answer in more clauses than this is a story: the first are held against the phrases. */
 export const mostClauses = 12;
 
+/** The same answers, with more of them or fewer. */
+type Weighing = (given: readonly AnswerInput[], turn: Turn) => readonly AnswerInput[];
+
+/**
+ * What is made of answers by all that people are heard to say. A page knows none of that, and does
+ * without.
+ */
+export interface AsHeard {
+  /** With what other words of the text surely tell. */
+  readonly withMore: Weighing;
+  /** Without what other words of it make doubtful. */
+  readonly withoutDoubtful: Weighing;
+}
+
 /** What one text is understood with. */
 export interface Listener {
   /** BCP 47. */
   readonly locale: string;
   readonly lexicon: Lexicon;
+  readonly asHeard?: AsHeard | undefined;
   /** Any figure in a unit, in the language: "a figure (V)". */
   readonly figureIn: (unit: string) => string;
   /** A figure as the language writes it. */

@@ -1,4 +1,4 @@
-import type { AnswerInput, Input } from '@keyturn/core';
+import type { Input } from '@keyturn/core';
 import { hear, hearMost, hearTokens } from '../typed/heard.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import type { Token } from '../typed/token.ts';
@@ -32,10 +32,7 @@ import { withDangerBeside, withDoubt, withFigureBeside } from './cried-beside.ts
 import { hasWord, withoutPhrases } from '../readings/word-run.ts';
 import type { Words } from '../words/words.ts';
 import { readTokens } from '../typed/read-tokens.ts';
-import { withoutDoubtful } from './told-doubtful.ts';
 import { dangerOfAnswer, tellsPlace, tellsWhatFollows } from './told-as-answer.ts';
-import { toldOfEvery } from './told-of-every.ts';
-import { toldSurely } from './told-surely.ts';
 import { toldToo } from './told-unasked.ts';
 import { toldVehicle } from './told-vehicle.ts';
 import { type Listener, type Reading, type Turn, cut, input, unclear } from './turn.ts';
@@ -220,12 +217,10 @@ function withTold(understood: Understood, turn: Turn): Understood {
   if (understood.type !== 'input') return understood;
   const inputs = understood.inputs.flatMap((one): readonly Input[] => {
     if (one.type !== 'answers') return [one];
-    const all = [toldToo, toldSurely, toldOfEvery].reduce<readonly AnswerInput[]>(
-      (given, more) => [...given, ...more(given, turn)],
-      one.answers,
-    );
-    const told = withOwnFuel(all, turn);
-    const answers = withoutDoubtful(told, turn);
+    const { asHeard } = turn.listener;
+    const given = [...one.answers, ...toldToo(one.answers, turn)];
+    const told = withOwnFuel(asHeard?.withMore(given, turn) ?? given, turn);
+    const answers = asHeard?.withoutDoubtful(told, turn) ?? told;
     return answers.length === 0 ? [] : [{ ...one, answers }];
   });
   return inputs.length === 0 ? notUnderstood(turn) : { ...understood, inputs };

@@ -4,7 +4,7 @@ import type { Teller } from '../teller.ts';
 import type { Words } from '../words/words.ts';
 import { keptLexicon } from './kept-lexicon.ts';
 import { createLanguageNames } from './language-names.ts';
-import type { Listener } from './turn.ts';
+import type { AsHeard, Listener } from './turn.ts';
 import { understandText } from './understand.ts';
 import type { Hearing, Understood } from './understood.ts';
 
@@ -17,17 +17,19 @@ const languageNamed = createLanguageNames(Object.keys(localeNames));
 interface UnderstandingOptions {
   readonly teller: Teller;
   readonly flowTexts: FlowTexts;
+  readonly asHeard?: AsHeard;
 }
 
 /** Who hears one language for one flow, whatever is waited for. */
 export function listenersOf(
   words: Words,
-  { teller, flowTexts }: UnderstandingOptions,
+  { teller, flowTexts, asHeard }: UnderstandingOptions,
 ): (hearing: Hearing) => Listener {
   const { locale, figures } = teller;
   return ({ checks }) => ({
     locale,
     lexicon: keptLexicon({ words, texts: flowTexts, checks }),
+    asHeard,
     formatQuantity: figures.formatQuantity,
     formatDay: figures.formatDay,
     unitHere: figures.unitHere,

@@ -44,7 +44,28 @@ const placeBonus = { memory: 0.04, seat: 0.02, bonnet: -0.06, below: -0.06, benc
  * several where it may be either. `among` limits the checks. What is found only by opening the
  * bonnet must be named; while a question in words is in hand everything must be, short of a phrase.
  */
-export function volunteered(heard: Heard, turn: Turn, among?: readonly string[]): FoundAnswer[] {
+export function volunteered(
+  heard: Heard,
+  turn: Turn,
+  among?: readonly string[],
+): readonly FoundAnswer[] {
+  if (among !== undefined) return findVolunteered(heard, turn, among);
+  const { inHand } = turn;
+  const found = volunteeredInHand(heard).get(inHand) ?? findVolunteered(heard, turn);
+  volunteeredInHand(heard).set(inHand, found);
+  return found;
+}
+
+/** Several ways of understanding a text ask for them. */
+const volunteeredInHand = onceFor<Heard, Map<Turn['inHand'], readonly FoundAnswer[]>>(
+  () => new Map(),
+);
+
+function findVolunteered(
+  heard: Heard,
+  turn: Turn,
+  among?: readonly string[],
+): readonly FoundAnswer[] {
   const { lexicon } = turn.listener;
   const { inHand } = turn;
   if (heard.at.length > longestAnswer) return [];
@@ -62,10 +83,11 @@ export function volunteered(heard: Heard, turn: Turn, among?: readonly string[])
     .checksIn(heard)
     .filter(({ id, options }) => options.length > 0 && (among?.includes(id) ?? true))
     .flatMap((check): (FoundAnswer & { readonly rank: number })[] => {
+      if (isOther(subject, check.id)) return [];
       const isNamed = namesCheck(heard, check);
       // What nobody tells unasked is named, where it is known what people tell.
       const isFar = among === undefined && lexicon.isHeard && !check.isToldUnasked && !isNamed;
-      if (isFar || isOther(subject, check.id)) return [];
+      if (isFar) return [];
       const [fit, second] = fitsOf(heard, check, lexicon);
       // "Nothing" is said of what was asked.
       if (fit === undefined || fit.score < leastFit || fit.id === 'none') return [];
@@ -139,7 +161,8 @@ function leastOf(by: {
 
 /** True where the text names what the check alone is about. */
 export function namesCheck(heard: Heard, { named }: CheckPhrases): boolean {
-  return [...named].some((term) => says(heard, term) || says(heard, `!${term}`));
+  for (const term of named) if (says(heard, term) || says(heard, `!${term}`)) return true;
+  return false;
 }
 
 /** How well a text fits the answers of a check by what each term tells of all answers of the flow. */

@@ -1,0 +1,13 @@
+import { withoutDoubtful } from './told-doubtful.ts';
+import { toldOfEvery } from './told-of-every.ts';
+import { toldSurely } from './told-surely.ts';
+import type { AsHeard } from './turn.ts';
+
+/** What a bot and a terminal make of answers, which know what people are heard to say. */
+export const asHeard: AsHeard = {
+  withMore: (given, turn) => {
+    const sure = [...given, ...toldSurely(given, turn)];
+    return [...sure, ...toldOfEvery(sure, turn)];
+  },
+  withoutDoubtful,
+};
