@@ -1,4 +1,4 @@
-import type { AnswerInput, Input } from '@keyturn/core';
+import type { AnswerInput } from '@keyturn/core';
 import { hear, hearMost, hearTokens } from '../typed/heard.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import type { Token } from '../typed/token.ts';
@@ -38,7 +38,15 @@ import { toldOfEvery } from './told-of-every.ts';
 import { toldSurely } from './told-surely.ts';
 import { toldToo } from './told-unasked.ts';
 import { toldVehicle } from './told-vehicle.ts';
-import { type Listener, type Reading, type Turn, cut, input, unclear } from './turn.ts';
+import {
+  type Listener,
+  type Reading,
+  type Turn,
+  cut,
+  input,
+  unclear,
+  withAnswers,
+} from './turn.ts';
 import type { Hearing, Understood } from './understood.ts';
 
 /** The longest text that is taken in, in UTF-16 code units. */
@@ -55,7 +63,8 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
   const { lexicon } = listener;
   if (text.length > longestText)
     return { type: 'unclear', code: 'too-long', given: cut(text), possible: [] };
-  const tokens = withoutAsides(lexicon.mend(readTokens(text, lexicon.words)), lexicon.words);
+  const mended = lexicon.mend(readTokens(text, lexicon.words));
+  const tokens = withoutAsides(withAnswered(mended, lexicon.words), lexicon.words);
   const vehicle = toldVehicle(tokens, lexicon);
   if (vehicle === undefined)
     return inDanger(understandRest({ text, tokens, hearing, listener }), text, hearing);
@@ -70,6 +79,17 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
   return rest.every(({ kind }) => kind === 'mark')
     ? input([told])
     : inDanger(understood, text, hearing);
+}
+
+/** "Smoke? No": a no behind what somebody asks himself denies it, as it does without the mark. */
+function withAnswered(tokens: readonly Token[], { spelling }: Words): readonly Token[] {
+  const { denyBefore = [], refusals = [] } = spelling ?? {};
+  return tokens.filter((token, at) => {
+    const [no, next] = tokens.slice(at + 1, at + 3);
+    const isAsked = token.kind === 'mark' && token.text === '?';
+    const isDenied = no?.kind === 'word' && [...denyBefore, ...refusals].includes(no.text);
+    return !isAsked || !isDenied || (next?.kind ?? 'mark') !== 'mark';
+  });
 }
 
 /** The tokens without what is said beside a fact and adds nothing to it: "automatic by the way". */
@@ -101,17 +121,14 @@ function understandRest(given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'liste
 function withoutCounts({ tokens, listener }: Pick<Turn, 'tokens' | 'listener'>): readonly Token[] {
   const { numbers, readUnit } = listener.lexicon;
   const spelled = spellNumbers(tokens, numbers);
-  const isWhole = (at: number): boolean => {
+  const bareAt = (at: number): string => {
     const token = spelled[at];
     const isBare = readUnit(spelled, at + 1) === undefined;
-    return token?.kind === 'number' && /^\d+$/.test(token.digits) && isBare;
+    return token?.kind === 'number' && isBare ? token.digits : '';
   };
-  const isYear = (at: number): boolean => {
-    const token = spelled[at];
-    return isWhole(at) && token?.kind === 'number' && /^(?:19|20)\d\d$/.test(token.digits);
-  };
+  const isYear = (at: number): boolean => /^(?:19|20)\d\d$/.test(bareAt(at));
   const isCount = (at: number): boolean =>
-    isWhole(at) && !isYear(at) && spelled[at + 1]?.kind === 'word';
+    /^\d+$/.test(bareAt(at)) && !isYear(at) && spelled[at + 1]?.kind === 'word';
   return spelled.filter((_, at) => !isYear(at) && !isCount(at) && !isCount(at - 1));
 }
 
@@ -218,15 +235,12 @@ function firstUnderstood(turn: Turn): Understood {
 /** What was understood, with what is told beside it. */
 function withTold(understood: Understood, turn: Turn): Understood {
   if (understood.type !== 'input') return understood;
-  const inputs = understood.inputs.flatMap((one): readonly Input[] => {
-    if (one.type !== 'answers') return [one];
+  const inputs = withAnswers(understood.inputs, (answers) => {
     const all = [toldToo, toldSurely, toldOfEvery].reduce<readonly AnswerInput[]>(
       (given, more) => [...given, ...more(given, turn)],
-      one.answers,
+      answers,
     );
-    const told = withOwnFuel(all, turn);
-    const answers = withoutDoubtful(told, turn);
-    return answers.length === 0 ? [] : [{ ...one, answers }];
+    return withoutDoubtful(withOwnFuel(all, turn), turn);
   });
   return inputs.length === 0 ? notUnderstood(turn) : { ...understood, inputs };
 }
@@ -278,17 +292,16 @@ function readPrice(turn: Turn): Understood | undefined {
 
 function notUnderstood(turn: Turn): Understood {
   const { hearing, inHand } = turn;
-  if (hearing.awaiting === 'confirm') return unclear(turn, 'not-confirmed');
-  if (hearing.awaiting === 'wait') return unclear(turn, 'waiting');
-  if (hearing.awaiting === 'resume') return unclear(turn, 'not-over');
-  if (hearing.awaiting === 'nothing') return unclear(turn, 'closed');
-  if (inHand === undefined) return unclear(turn, 'not-understood');
-  const { kind } = inHand.check.form;
   const codes = {
+    confirm: 'not-confirmed',
+    wait: 'waiting',
+    resume: 'not-over',
+    nothing: 'closed',
     choice: 'unknown-choice',
     reading: 'not-a-number',
     date: noDay(turn),
     work: 'not-done',
   } as const;
-  return unclear(turn, codes[kind]);
+  if (hearing.awaiting !== 'answer') return unclear(turn, codes[hearing.awaiting]);
+  return unclear(turn, inHand === undefined ? 'not-understood' : codes[inHand.check.form.kind]);
 }
