@@ -421,7 +421,7 @@ export const deWords: Words = {
   `),
   sayings: list(`
     ich rauch, ich rauche, rauch ich, rauche ich, rauch mir, rauche mir, raucht sich, raucht eine, eine rauchen, eine geraucht,
-    zum rauchen, lkw hier, laster hier, der rasen, den rasen, dem rasen,
+    zum rauchen, rauch ? nein, qualm ? nein, feuer ? nein, flammen ? nein, lkw hier, laster hier, der rasen, den rasen, dem rasen,
     riemen gerissen, riemen ist gerissen, zahnriemen gerissen, zahnriemen ist gerissen,
     zahnriemen gebrochen, keilriemen gerissen, keilriemen ist gerissen, unter den nägeln,
     in flammen vor, unter uns gesagt, direkt auf den pol, direkt auf die pole,

@@ -369,7 +369,7 @@ export const enWords: Words = {
   `),
   sayings: list(`
     for a smoke, had a smoke, having a smoke, have a smoke, quick smoke, smoke break, need a smoke, a cigarette, my cigarette,
-    lorry here, truck here, hgv here,
+    smoke ? no, fire ? no, flames ? no, leak ? no, lorry here, truck here, hgv here,
     fires, belt broke, belt broken, belt is broken, belts broken, belt has broken, belt snapped,
     belt has snapped, an arm and a leg, pulling my leg, between you and me
   `),

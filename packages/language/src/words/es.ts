@@ -433,7 +433,7 @@ export const esWords: Words = {
   `),
   sayings: list(`
     a fumar, para fumar, fumarme, fumar un, fumando un, mientras fumo, mientras fuma, fuma mientras, un pitillo, un pucho,
-    un cigarrito, camión aquí, camión acá, el dedo encima, los dedos encima,
+    un cigarrito, humo ? no, fuego ? no, llamas ? no, fuga ? no, camión aquí, camión acá, el dedo encima, los dedos encima,
     se me parten los dedos, se me caen los dedos, se me congelan los dedos, se me hielan los dedos, se me congelan las
     manos, se me hielan las manos, ojo de la cara, manos al fuego, mano al fuego, manos en el fuego, mano en el fuego, que echo
     humo, echando chispas, echo chispas, que ardo, hierve la sangre, hirviendo la sangre, sangre
