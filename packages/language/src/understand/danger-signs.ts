@@ -119,10 +119,9 @@ export function readSigns(
         if (word === '' || clauseBreaks.includes(word)) break;
         if (denies(at)) return true;
       }
-      let at = end;
-      while (denyBehind.includes(said[at] ?? '') || fillers.includes(said[at] ?? '')) at += 1;
-      const isEnd = (said[at] ?? '') === '';
-      return isEnd && said.slice(end, at).some((word) => denyBehind.includes(word));
+      const behind = [...said.slice(end), ''];
+      const rest = behind.slice(0, behind.indexOf('')).filter((word) => !fillers.includes(word));
+      return rest.length > 0 && rest.every((word) => denyBehind.includes(word));
     };
     const isOrdinary = [...found.keys()].some(({ interrupt }) => interrupt === ordinary);
     return [...found].flatMap(([{ interrupt, things, answers }, places]) => {

@@ -63,8 +63,7 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
   const { lexicon } = listener;
   if (text.length > longestText)
     return { type: 'unclear', code: 'too-long', given: cut(text), possible: [] };
-  const mended = lexicon.mend(readTokens(text, lexicon.words));
-  const tokens = withoutAsides(withAnswered(mended, lexicon.words), lexicon.words);
+  const tokens = withoutAsides(lexicon.mend(readTokens(text, lexicon.words)), lexicon.words);
   const vehicle = toldVehicle(tokens, lexicon);
   if (vehicle === undefined)
     return inDanger(understandRest({ text, tokens, hearing, listener }), text, hearing);
@@ -79,17 +78,6 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
   return rest.every(({ kind }) => kind === 'mark')
     ? input([told])
     : inDanger(understood, text, hearing);
-}
-
-/** "Smoke? No": a no behind what somebody asks himself denies it, as it does without the mark. */
-function withAnswered(tokens: readonly Token[], { spelling }: Words): readonly Token[] {
-  const { denyBefore = [], refusals = [] } = spelling ?? {};
-  return tokens.filter((token, at) => {
-    const [no, next] = tokens.slice(at + 1, at + 3);
-    const isAsked = token.kind === 'mark' && token.text === '?';
-    const isDenied = no?.kind === 'word' && [...denyBefore, ...refusals].includes(no.text);
-    return !isAsked || !isDenied || (next?.kind ?? 'mark') !== 'mark';
-  });
 }
 
 /** The tokens without what is said beside a fact and adds nothing to it: "automatic by the way". */
