@@ -198,3 +198,31 @@ describe('work is told to be done in few words', () => {
     ['de', 'repair', 'die schraube geht nicht raus', 'asked back'],
   ]);
 });
+
+describe('a danger is denied behind it as well, and nobody who smokes is on fire', () => {
+  hold([
+    ['en', 'complaint', 'silent. smoke? no', 'complaint=silent'],
+    ['de', 'complaint', 'kein Mucks. Rauch? Nein', 'complaint=silent'],
+    ['pl', 'complaint', 'cisza. dym? nie', 'complaint=silent'],
+    ['es', 'battery-rest', '12,3, hinchada no está', 'battery-rest=12.3'],
+    ['de', 'battery-rest', '12,3, aufgebläht ist sie nicht', 'battery-rest=12.3'],
+    ['fr', 'battery-rest', '12,3, gonflée non', 'battery-rest=12.3'],
+    ['pl', 'battery-rest', '12,3, spuchnięty nie jest', 'battery-rest=12.3'],
+    ['ar', 'battery-rest', '12.3 ومنفوخة لا', 'battery-rest=12.3'],
+    ['de', 'complaint', 'kein Mucks, ich rauch erst mal eine', 'complaint=silent'],
+    ['fr', 'complaint', 'aucun bruit, je fume en attendant', 'complaint=silent'],
+    ['en', 'when', 'had a smoke at the services and then nothing', 'when=soon-after-stopping'],
+    ['pl', 'complaint', 'cisza i dymi i nie przestaje', 'complaint=silent, smoke'],
+  ]);
+});
+
+describe('a bare no is none of several answers', () => {
+  hold([
+    ['de', 'complaint', 'nö', 'asked back'],
+    ['es', 'when', 'qué va', 'asked back'],
+    ['en', 'when', 'not at all', 'asked back'],
+    ['fr', 'when', 'pas du tout', 'asked back'],
+    ['pl', 'when', 'wcale nie', 'asked back'],
+    ['ar', 'when', 'أبدا', 'asked back'],
+  ]);
+});

@@ -1069,3 +1069,54 @@ describe('at least so much is a bound and no frost, and nearly nought gives way 
     ['en', 'crank-current', 'almost zero, 2 amps', 'crank-current=2 A'],
   ]);
 });
+
+describe('the tenth of what a battery has is questioned, and both are offered', () => {
+  hold([
+    ['en', 'battery-rest', '1.24', 'offered'],
+    ['de', 'battery-rest', '1,24 Volt', 'offered'],
+    ['pl', 'battery-rest', '1,26', 'offered'],
+    ['fr', 'battery-rest', '1,2', 'offered'],
+    ['ar', 'battery-rest', '١٫٢٤', 'offered'],
+  ]);
+});
+
+describe('of two that nobody chooses between neither is taken', () => {
+  hold([
+    ['es', 'battery-rest', '12,2 anoche, 12,6 hoy, elige', 'offered'],
+    ['de', 'battery-rest', '12,2 gestern Abend, 12,6 heute, such dir eine aus', 'offered'],
+    ['fr', 'battery-rest', '12,2 hier soir, 12,6 ce matin, choisissez', 'offered'],
+    ['pl', 'battery-rest', '12,2 wczoraj, 12,6 dzisiaj, do wyboru', 'offered'],
+    ['ar', 'battery-rest', '12.2 امبارح و 12.6 اليوم، اختر', 'offered'],
+  ]);
+});
+
+describe('what was measured is no rating, though the label says another', () => {
+  hold([
+    [
+      'fr',
+      'battery-tester',
+      '330 A alors que l’étiquette dit 540',
+      'battery-tester=330 A, label 540 A',
+    ],
+    [
+      'de',
+      'battery-tester',
+      '330 A obwohl das Etikett 540 sagt',
+      'battery-tester=330 A, label 540 A',
+    ],
+    [
+      'es',
+      'battery-tester',
+      '355 A aunque la etiqueta dice 600',
+      'battery-tester=355 A, label 600 A',
+    ],
+  ]);
+});
+
+describe('of the two sides of a loss the worse is taken', () => {
+  hold([
+    ['pl', 'drop-clamps', 'plus 0,2, masa 1,1', 'drop-clamps=1.1 V'],
+    ['ar', 'drop-clamps', 'موجب 0.2 وأرضي 1.1', 'drop-clamps=1.1 V'],
+    ['de', 'drop-clamps', 'Plus 0,2, Masse 1,1', 'drop-clamps=1.1 V'],
+  ]);
+});

@@ -56,6 +56,12 @@ const untried: readonly (readonly [locale: string, check: string, said: string])
   ['fr', 'tap', 'bon ça tourne le moteur est parti'],
   ['fr', 'battery-rest', 'ah ben, elle tourne, le moteur est parti tout seul au dernier coup'],
   ['ar', 'tap', 'يا عمي دارت واشتغلت لوحدها'],
+  ['en', 'transmission', 'manual. hang on, it’s just fired up by itself'],
+  ['es', 'transmission', 'automático... espera, acaba de encender solo'],
+  ['de', 'transmission', 'Automatik. Moment, er ist gerade von selbst angesprungen'],
+  ['fr', 'transmission', 'manuelle. attendez, elle vient de démarrer toute seule'],
+  ['pl', 'transmission', 'manual. czekaj, właśnie sam odpalił'],
+  ['ar', 'transmission', 'أوتوماتيك. لحظة، اشتغلت لوحدها'],
 ];
 
 test.each(untried)('in %s, at %s “%s” is that it has started', (locale, check, text) => {

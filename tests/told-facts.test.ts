@@ -936,3 +936,43 @@ describe('what is no kit at hand is not told beside an answer', () => {
     ['ar', 'battery-rest', 'هاي شاحنة بطاريتين، طلع 24.8', '24 V vehicle, battery-rest=24.8 V'],
   ]);
 });
+
+describe('half off and half full are no figures', () => {
+  hold([
+    [
+      'en',
+      'battery-look',
+      'looks fine, one clamp is half off',
+      'battery-look=sound, terminals=loose',
+    ],
+    [
+      'de',
+      'battery-look',
+      'sieht gut aus, eine Klemme hängt halb ab',
+      'battery-look=sound, terminals=loose',
+    ],
+    [
+      'fr',
+      null,
+      'il tourne bien, pompe muette à la mise du contact, réservoir à moitié plein',
+      'complaint=normal-crank, fuel-level=has-fuel, pump-sound=none',
+    ],
+  ]);
+});
+
+describe('what was put in by mistake corrects nothing', () => {
+  hold([
+    [
+      'pl',
+      null,
+      'pomyliłem dystrybutory, wlałem 30 litrów benzyny do diesla',
+      'drive=diesel, fuel-level=wrong-fuel',
+    ],
+    [
+      'fr',
+      null,
+      'je me suis trompé de pistolet, j’ai mis 30 litres d’essence dans mon diesel',
+      'drive=diesel, fuel-level=wrong-fuel',
+    ],
+  ]);
+});

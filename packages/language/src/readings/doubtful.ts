@@ -1,4 +1,4 @@
-import { judgeFigure } from '@keyturn/core';
+import { type FigureJudgement, judgeFigure } from '@keyturn/core';
 import type { SaidNumber } from '../typed/token.ts';
 import type { CheckPhrases } from '../understand/lexicon.ts';
 import type { Doubt } from '../understand/understood.ts';
@@ -47,7 +47,9 @@ export function judgeReading(
   const { form } = check.check;
   if (form.kind !== 'reading') return readingOf(check, { value, decimals }, said ?? '');
   const unit = said ?? unitHere(form.unit);
-  const judged = judgeFigure({ value, unit }, form, nominal);
+  const judge = (figure: number): FigureJudgement =>
+    judgeFigure({ value: figure, unit }, form, nominal);
+  const judged = judge(value);
   const reading = readingOf(check, { value, decimals }, unit);
   // "03" is 0.3 with its point left out.
   if (decimals === 0 && digits.length > 1 && digits.startsWith('0')) {
@@ -71,13 +73,16 @@ export function judgeReading(
     if (form.range === 'drop') return small;
     return { type: 'doubtful', readings: [reading, small] };
   }
-  if (judged.type !== 'implausible') return reading;
-  if (
-    other !== undefined &&
-    judgeFigure({ value: other.value, unit }, form, nominal).type === 'plausible'
-  ) {
-    return readingOf(check, other, unit);
+  if (judged.type !== 'implausible') {
+    // "1.24" of a battery is 12.4 sooner than next to nothing.
+    const tenfold = Number((value * 10).toFixed(decimals));
+    const isTenth = form.range === 'battery-voltage' && decimals > 0;
+    if (!isTenth || judge(tenfold).type !== 'plausible') return reading;
+    const meant = readingOf(check, { value: tenfold, decimals: decimals - 1 }, unit);
+    return { type: 'doubtful', readings: [meant, reading] };
   }
+  if (other !== undefined && judge(other.value).type === 'plausible')
+    return readingOf(check, other, unit);
   const { likely, range, isRightAt24 } = judged;
   return {
     type: 'doubtful',

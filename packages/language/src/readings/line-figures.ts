@@ -122,12 +122,15 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
       },
     ];
   });
+  const joined = joinFigures(
+    figures.map((figure) => withUnitBefore(figure, tokens, context)),
+    tokens,
+    context,
+  );
+  // "Half off", "half full": no figure where none is asked for.
+  const isAsked = context.inHand?.check.form.kind === 'reading';
   return withoutDurations(
-    joinFigures(
-      figures.map((figure) => withUnitBefore(figure, tokens, context)),
-      tokens,
-      context,
-    ),
+    joined.filter((figure) => isAsked || figure.unit !== undefined || !isPartInWords(figure)),
   );
 }
 
@@ -401,8 +404,8 @@ function unitHeld({ inHand }: LineContext): string {
   return form?.kind === 'reading' ? form.unit : '';
 }
 
-/** "Demi-saison": a part in words is no temperature. */
-function isPartInWords({ inWords, value }: Extract<Token, { kind: 'number' }>): boolean {
+/** True for a part in words: no temperature, as in "demi-saison". */
+function isPartInWords({ inWords, value }: Pick<SaidFigure, 'inWords' | 'value'>): boolean {
   return inWords === true && value > 0 && value < 1;
 }
 

@@ -25,7 +25,10 @@ const ordinary = 'ordinary';
 /** A thing and what it does have no more words between them than this. */
 const mostBetween = 6;
 
-/** What denies a danger stands among its words or so far before them. */
+/**
+ * What denies a danger stands among its words or so far before them, or ends their clause, with
+ * nothing but small words beside it: "swollen it is not".
+ */
 const denialBefore = 3;
 
 /** A letter that is drawn out: `fiiire`. */
@@ -64,8 +67,9 @@ export function readSigns(
   signs: Readonly<Record<string, readonly string[]>>,
   words: Words,
 ): DangerSigns {
-  const { negators, clauseBreaks, articles, joins, spelling } = words;
-  const { attached = [], denyBefore = [], compounds = false } = spelling ?? {};
+  const { negators, clauseBreaks, articles, joins, fillers, spelling } = words;
+  const { attached = [], denyBefore = [], refusals = [], compounds = false } = spelling ?? {};
+  const denyBehind = [...denyBefore, ...refusals];
   const before = attached.filter(
     (one) => joins.includes(one) || articles.some((article) => one.endsWith(article)),
   );
@@ -73,9 +77,7 @@ export function readSigns(
   for (const [interrupt, lines] of Object.entries(signs)) {
     for (const way of lines.flatMap((line) => waysOf(interrupt, line, spelling))) {
       const [first = ''] = way.words;
-      const like = ways.get(first);
-      if (like === undefined) ways.set(first, [way]);
-      else like.push(way);
+      ways.set(first, [...(ways.get(first) ?? []), way]);
     }
   }
 
@@ -117,7 +119,9 @@ export function readSigns(
         if (word === '' || clauseBreaks.includes(word)) break;
         if (denies(at)) return true;
       }
-      return denyBefore.includes(said[end] ?? '') && (said[end + 1] ?? '') === '';
+      const behind = [...said.slice(end), ''];
+      const rest = behind.slice(0, behind.indexOf('')).filter((word) => !fillers.includes(word));
+      return rest.length > 0 && rest.every((word) => denyBehind.includes(word));
     };
     const isOrdinary = [...found.keys()].some(({ interrupt }) => interrupt === ordinary);
     return [...found].flatMap(([{ interrupt, things, answers }, places]) => {

@@ -1,6 +1,6 @@
-import type { AnswerInput, Input } from '@keyturn/core';
+import type { AnswerInput } from '@keyturn/core';
 import type { Offer, Understood } from './understood.ts';
-import type { Turn } from './turn.ts';
+import { type Turn, withAnswers } from './turn.ts';
 
 /**
  * What was understood, without what is told in passing of a check whose choice stands: it is no
@@ -16,11 +16,7 @@ export function keepingAnswers(understood: Understood, turn: Turn): Understood |
     one.type === 'answers' ? one.answers.filter(stands) : [],
   );
   if (passing.length === 0) return understood;
-  const inputs = understood.inputs.flatMap((one): readonly Input[] => {
-    if (one.type !== 'answers') return [one];
-    const answers = one.answers.filter((answer) => !stands(answer));
-    return answers.length === 0 ? [] : [{ ...one, answers }];
-  });
+  const inputs = withAnswers(understood.inputs, (given) => given.filter((one) => !stands(one)));
   if (inputs.length > 0) return { ...understood, inputs };
   const offers = passing.flatMap((answer) => changesOf(answer, said[answer.check] ?? [], turn));
   return offers.length === 0 ? undefined : { type: 'offers', offers };

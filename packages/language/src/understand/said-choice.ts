@@ -39,13 +39,14 @@ export function readOptionKeys(turn: Turn): Understood | undefined {
   return answers([{ check: check.id, value: ids }]);
 }
 
-/** A yes or no to a question that has an answer for it; else it may still be close to one. */
+/** A yes or no to a question that has an answer for it; else a yes may still be close to one. */
 export function readYesNo(turn: Turn, talk: 'yes' | 'no' | 'done'): Understood {
   const check = optionsInHand(turn);
   const option = check === undefined ? undefined : optionSaid(check, talk, turn.listener.lexicon);
   if (check !== undefined && option !== undefined)
     return answers([{ check: check.id, value: [option] }]);
-  return readChoice(turn) ?? readClose(turn) ?? unclear(turn, 'unknown-choice', talk);
+  const near = talk === 'no' ? undefined : (readChoice(turn) ?? readClose(turn));
+  return near ?? unclear(turn, 'unknown-choice', talk);
 }
 
 /** The answer that is said by yes, however it is put; of two, the one that is not said by no. */

@@ -45,7 +45,9 @@ export function readCorrection(turn: Turn): Understood | undefined {
   const before = answeredBefore(rest, turn);
   if (before !== undefined) return input([{ type: 'correction', answers: [before] }], 'correction');
   if (said.at.length === 0 && hearing.awaiting !== 'answer') return undefined;
-  if (line.type === 'unclear') return ofLine(turn, line, 'correction');
+  // "Mixed up the pumps, put in 30 litres of petrol" tells what is wrong, where nothing was asked.
+  if (line.type === 'unclear')
+    return hearing.check === null ? undefined : ofLine(turn, line, 'correction');
   // "wrong" or "change" may begin any other sentence.
   return said.at.length === 0 ? takenBack(turn) : undefined;
 }

@@ -1,11 +1,11 @@
-import type { AnswerInput, Input } from '@keyturn/core';
+import type { AnswerInput } from '@keyturn/core';
 import type { SaidReading } from '../readings/doubtful.ts';
 import { type ToldAside, readAside } from '../readings/told-aside.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import { isAlike } from '../numbers/unit.ts';
 import type { Token } from '../typed/token.ts';
 import type { Lexicon } from './lexicon.ts';
-import { type Turn, cut, input } from './turn.ts';
+import { type Turn, cut, input, withAnswers } from './turn.ts';
 import type { Understood } from './understood.ts';
 
 type Given = Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>;
@@ -41,11 +41,7 @@ export function withAside(
     return told.length > 0 && isBare(understood, rest, hearing) ? ofTold(told) : understood;
   if (!understood.inputs.every(({ type }) => type === 'answers' || type === 'context'))
     return understood;
-  const kept = understood.inputs.flatMap((one): readonly Input[] => {
-    if (one.type !== 'answers') return [one];
-    const answers = own(one.answers);
-    return answers.length === 0 ? [] : [{ ...one, answers }];
-  });
+  const kept = withAnswers(understood.inputs, own);
   const isSome = kept.some(({ type }) => type === 'answers');
   const inputs = isSome
     ? kept.map((one) =>

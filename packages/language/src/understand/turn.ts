@@ -85,6 +85,18 @@ export function answers(given: readonly AnswerInput[], talk?: HeardTalk): Unders
   return input([{ type: 'answers', answers: given }], talk);
 }
 
+/** The inputs with other answers, and without those that have none left. */
+export function withAnswers(
+  inputs: readonly Input[],
+  change: (given: readonly AnswerInput[]) => readonly AnswerInput[],
+): readonly Input[] {
+  return inputs.flatMap((one): readonly Input[] => {
+    if (one.type !== 'answers') return [one];
+    const answers = change(one.answers);
+    return answers.length === 0 ? [] : [{ ...one, answers }];
+  });
+}
+
 /** Not understood, with what is possible at the check in hand. */
 export function unclear(turn: Turn, code: UnclearCode, talk?: HeardTalk): Understood {
   const { text, listener } = turn;

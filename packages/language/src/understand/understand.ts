@@ -1,4 +1,3 @@
-import type { Input } from '@keyturn/core';
 import { hear, hearMost, hearTokens } from '../typed/heard.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import type { Token } from '../typed/token.ts';
@@ -35,7 +34,15 @@ import { readTokens } from '../typed/read-tokens.ts';
 import { dangerOfAnswer, tellsPlace, tellsWhatFollows } from './told-as-answer.ts';
 import { toldToo } from './told-unasked.ts';
 import { toldVehicle } from './told-vehicle.ts';
-import { type Listener, type Reading, type Turn, cut, input, unclear } from './turn.ts';
+import {
+  type Listener,
+  type Reading,
+  type Turn,
+  cut,
+  input,
+  unclear,
+  withAnswers,
+} from './turn.ts';
 import type { Hearing, Understood } from './understood.ts';
 
 /** The longest text that is taken in, in UTF-16 code units. */
@@ -98,17 +105,14 @@ function understandRest(given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'liste
 function withoutCounts({ tokens, listener }: Pick<Turn, 'tokens' | 'listener'>): readonly Token[] {
   const { numbers, readUnit } = listener.lexicon;
   const spelled = spellNumbers(tokens, numbers);
-  const isWhole = (at: number): boolean => {
+  const bareAt = (at: number): string => {
     const token = spelled[at];
     const isBare = readUnit(spelled, at + 1) === undefined;
-    return token?.kind === 'number' && /^\d+$/.test(token.digits) && isBare;
+    return token?.kind === 'number' && isBare ? token.digits : '';
   };
-  const isYear = (at: number): boolean => {
-    const token = spelled[at];
-    return isWhole(at) && token?.kind === 'number' && /^(?:19|20)\d\d$/.test(token.digits);
-  };
+  const isYear = (at: number): boolean => /^(?:19|20)\d\d$/.test(bareAt(at));
   const isCount = (at: number): boolean =>
-    isWhole(at) && !isYear(at) && spelled[at + 1]?.kind === 'word';
+    /^\d+$/.test(bareAt(at)) && !isYear(at) && spelled[at + 1]?.kind === 'word';
   return spelled.filter((_, at) => !isYear(at) && !isCount(at) && !isCount(at - 1));
 }
 
@@ -215,13 +219,11 @@ function firstUnderstood(turn: Turn): Understood {
 /** What was understood, with what is told beside it. */
 function withTold(understood: Understood, turn: Turn): Understood {
   if (understood.type !== 'input') return understood;
-  const inputs = understood.inputs.flatMap((one): readonly Input[] => {
-    if (one.type !== 'answers') return [one];
-    const { asHeard } = turn.listener;
-    const given = [...one.answers, ...toldToo(one.answers, turn)];
+  const { asHeard } = turn.listener;
+  const inputs = withAnswers(understood.inputs, (answers) => {
+    const given = [...answers, ...toldToo(answers, turn)];
     const told = withOwnFuel(asHeard?.withMore(given, turn) ?? given, turn);
-    const answers = asHeard?.withoutDoubtful(told, turn) ?? told;
-    return answers.length === 0 ? [] : [{ ...one, answers }];
+    return asHeard?.withoutDoubtful(told, turn) ?? told;
   });
   return inputs.length === 0 ? notUnderstood(turn) : { ...understood, inputs };
 }
@@ -273,17 +275,16 @@ function readPrice(turn: Turn): Understood | undefined {
 
 function notUnderstood(turn: Turn): Understood {
   const { hearing, inHand } = turn;
-  if (hearing.awaiting === 'confirm') return unclear(turn, 'not-confirmed');
-  if (hearing.awaiting === 'wait') return unclear(turn, 'waiting');
-  if (hearing.awaiting === 'resume') return unclear(turn, 'not-over');
-  if (hearing.awaiting === 'nothing') return unclear(turn, 'closed');
-  if (inHand === undefined) return unclear(turn, 'not-understood');
-  const { kind } = inHand.check.form;
   const codes = {
+    confirm: 'not-confirmed',
+    wait: 'waiting',
+    resume: 'not-over',
+    nothing: 'closed',
     choice: 'unknown-choice',
     reading: 'not-a-number',
     date: noDay(turn),
     work: 'not-done',
   } as const;
-  return unclear(turn, codes[kind]);
+  if (hearing.awaiting !== 'answer') return unclear(turn, codes[hearing.awaiting]);
+  return unclear(turn, inHand === undefined ? 'not-understood' : codes[inHand.check.form.kind]);
 }

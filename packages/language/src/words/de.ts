@@ -25,7 +25,7 @@ export const deWords: Words = {
     compounds: true,
     unitsBehind: [...ofYears, 'jahr', 'volt', 'ampere'],
     unitsFirst: true,
-    refusals: ['nein'],
+    refusals: ['nein', 'nö', 'nee'],
     denyBefore: list(`
       nicht, nich, nichts, nix, nie, niemals, net, ned, nit, nid, nöd, keins, keine, keinen, keiner, keen, keene
     `),
@@ -263,7 +263,7 @@ export const deWords: Words = {
       `springt hin, hin und her, springt dauernd, schwankt dauernd, wechselt dauernd, wechselt ständig, ändert sich dauernd, ändert sich ständig, springt immer, springt rum, springt ständig, schwankt, pendelt zwischen, tanzt zwischen, mal so mal so, hüpft`,
     ),
     undecided: list(
-      `such dir eins aus, suchen sie sich eins aus, such dir was aus, such dir einen aus, weiß nicht welcher, weiß nicht welche, weiß nicht welches, welcher stimmt, welche stimmt, welches stimmt, welcher gilt, welche gilt, keine ahnung welcher, keine ahnung welche`,
+      `such dir eins aus, such dir eine aus, suchen sie sich eins aus, such dir was aus, such dir einen aus, weiß nicht welcher, weiß nicht welche, weiß nicht welches, welcher stimmt, welche stimmt, welches stimmt, welcher gilt, welche gilt, keine ahnung welcher, keine ahnung welche`,
     ),
     between: list(`zwischen`),
     past: list(`
@@ -308,7 +308,7 @@ export const deWords: Words = {
       säureheber, aräometer, säuredichte, dichte, hydrometer, säure, refraktometer
     `),
     label: list(`
-      etikett, aufkleber, typenschild, nennwert, nominell, nominal, aufdruck, steht drauf, draufsteht, schild, kälteprüfstrom, aufgedruckt, aufgedruckte, drauf stehen, draufstehen, nennstrom, beschriftet, draufgedruckt, steht auf der batterie, laut etikett, laut aufdruck, aufschrift, auf der batterie steht, batterie steht, steht auf dem akku, auf dem akku steht, angegeben, angegeben mit, laut batterie, auf der batterie stehen, batterie stehen, drauf steht, auf dem akku stehen, steht auf der, stehen auf der, aufm akku steht, aufm akku stehen
+      etikett, etikett sagt, etikett steht, etikett stehen, aufkleber, aufkleber sagt, aufkleber steht, typenschild, nennwert, nominell, nominal, aufdruck, steht drauf, draufsteht, schild, kälteprüfstrom, aufgedruckt, aufgedruckte, drauf stehen, draufstehen, nennstrom, beschriftet, draufgedruckt, steht auf der batterie, laut etikett, laut aufdruck, aufschrift, auf der batterie steht, batterie steht, steht auf dem akku, auf dem akku steht, angegeben, angegeben mit, laut batterie, auf der batterie stehen, batterie stehen, drauf steht, auf dem akku stehen, steht auf der, stehen auf der, aufm akku steht, aufm akku stehen
     `),
     outOf: list(`
       von, aus
@@ -420,6 +420,8 @@ export const deWords: Words = {
     in den, in die, in das, ins, im, in meinen, in meine, in mein, in einen, in nen, in unseren, in n, mein, meine, meinen, meinem, unser, unseren, den, der, ist ein, is ein, ist n, is n, ist aber ein, braucht, statt, anstatt, anstelle von
   `),
   sayings: list(`
+    ich rauch, ich rauche, rauch ich, rauche ich, rauch mir, rauche mir, raucht sich, raucht eine, eine rauchen, eine geraucht,
+    zum rauchen, rauch ? nein, qualm ? nein, feuer ? nein, flammen ? nein, lkw hier, laster hier, der rasen, den rasen, dem rasen,
     riemen gerissen, riemen ist gerissen, zahnriemen gerissen, zahnriemen ist gerissen,
     zahnriemen gebrochen, keilriemen gerissen, keilriemen ist gerissen, unter den nägeln,
     in flammen vor, unter uns gesagt, direkt auf den pol, direkt auf die pole,

@@ -252,7 +252,7 @@ export const enWords: Words = {
       hydrometer, specific gravity, gravity, density, sg, acid, refractometer
     `),
     label: list(`
-      label, label says, sticker, nominal, rated, rating, rated at, written on the battery, stamped, nameplate, printed on it, stamped on it, printed on the battery, marked, marked as, on the case, spec, specced, the label, battery says, printed on battery, written on it, says on the battery, battery label, battery is rated, the battery is rated, battery is marked, on the battery it says
+      label, label says, label reads, sticker, sticker says, nominal, rated, rating, rated at, written on the battery, stamped, nameplate, printed on it, stamped on it, printed on the battery, marked, marked as, on the case, spec, specced, the label, battery says, printed on battery, written on it, says on the battery, battery label, battery is rated, the battery is rated, battery is marked, on the battery it says
     `),
     outOf: list(`
       out of, of, of a possible, from, against
@@ -368,6 +368,8 @@ export const enWords: Words = {
     in my, in the, in a, in an, in his, in her, in our, into my, into the, into a, inside my, my, his, her, our, its a, it is a, thats a, is a, was a, takes, needs, should be, instead of, rather than, filled the, fill the
   `),
   sayings: list(`
+    for a smoke, had a smoke, having a smoke, have a smoke, quick smoke, smoke break, need a smoke, a cigarette, my cigarette,
+    smoke ? no, fire ? no, flames ? no, leak ? no, lorry here, truck here, hgv here,
     fires, belt broke, belt broken, belt is broken, belts broken, belt has broken, belt snapped,
     belt has snapped, an arm and a leg, pulling my leg, between you and me
   `),

@@ -314,7 +314,7 @@ export const esWords: Words = {
       `va saltando, va cambiando, va variando, cambia todo el, cambia a cada, no para de cambiar, no para de saltar, salta de uno, baila entre, sube y baja, no se queda quieta, no se queda quieto, brinca de, brinca entre, salta entre`,
     ),
     undecided: list(
-      `no sé cuál, cuál vale, cuál pongo, cuál es la buena, cuál quiere, cuál te doy, elija usted, escoja usted, elige tú, el que quiera, la que quiera, la que prefiera`,
+      `no sé cuál, cuál vale, cuál pongo, cuál es la buena, cuál quiere, cuál te doy, elige, elija, elija usted, escoja usted, elige tú, el que quiera, la que quiera, la que prefiera`,
     ),
     between: list(`entre`),
     past: list(`
@@ -361,7 +361,7 @@ export const esWords: Words = {
       hidrómetro, densímetro, densidad, gravedad, pesa ácido, ácido, densimetro, pesaacidos
     `),
     label: list(`
-      etiqueta, pegatina, nominal, nominales, placa, calcomanía, pone en la batería, rótulo, impreso en la batería, viene en la batería, marcada, marcado, impreso, especificada, según la etiqueta, rotulada, cartel, cartelito, adhesivo, la batería dice, la batería pone, pone la etiqueta, pone en la pegatina, en la batería pone, en la batería dice, trae la etiqueta
+      etiqueta, etiqueta dice, etiqueta pone, etiqueta marca, pegatina, pegatina dice, nominal, nominales, placa, calcomanía, pone en la batería, rótulo, impreso en la batería, viene en la batería, marcada, marcado, impreso, especificada, según la etiqueta, rotulada, cartel, cartelito, adhesivo, la batería dice, la batería pone, pone la etiqueta, pone en la pegatina, en la batería pone, en la batería dice, trae la etiqueta
     `),
     outOf: list(`
       de, sobre, de los
@@ -432,6 +432,8 @@ export const esWords: Words = {
     no, nop, nada, ni, nunca, jamás, tampoco, sin, ningún, ninguna, ninguno, nadie
   `),
   sayings: list(`
+    a fumar, para fumar, fumarme, fumar un, fumando un, mientras fumo, mientras fuma, fuma mientras, un pitillo, un pucho,
+    un cigarrito, humo ? no, fuego ? no, llamas ? no, fuga ? no, camión aquí, camión acá, el dedo encima, los dedos encima,
     se me parten los dedos, se me caen los dedos, se me congelan los dedos, se me hielan los dedos, se me congelan las
     manos, se me hielan las manos, ojo de la cara, manos al fuego, mano al fuego, manos en el fuego, mano en el fuego, que echo
     humo, echando chispas, echo chispas, que ardo, hierve la sangre, hirviendo la sangre, sangre

@@ -26,7 +26,7 @@ export const frWords: Words = {
     ],
     elides: true,
     denyBefore: ['pas', 'jamais'],
-    refusals: ['non'],
+    refusals: ['non', 'nan'],
     vigesimal: true,
   },
   cardinals: {
@@ -282,7 +282,7 @@ export const frWords: Words = {
       pèse-acide, pese acide, densimètre, densité, hydromètre, acide, réfractomètre
     `),
     label: list(`
-      étiquette, autocollant, nominal, nominale, nominaux, marqué dessus, écrit dessus, plaque, imprimé dessus, inscrit dessus, marqué sur la batterie, marqué, marquée, inscrit, inscrite, indiquée, sur l étiquette, annoncée, donnée pour, la batterie dit, écrit sur la batterie, sur la batterie c est écrit, sur la batterie, dessus c est marqué, dessus il est marqué, c est écrit, marqués, marquées, inscrits
+      étiquette, étiquette dit, étiquette indique, étiquette annonce, étiquette affiche, étiquette porte, autocollant, autocollant dit, nominal, nominale, nominaux, marqué dessus, écrit dessus, plaque, imprimé dessus, inscrit dessus, marqué sur la batterie, marqué, marquée, inscrit, inscrite, indiquée, sur l étiquette, annoncée, donnée pour, la batterie dit, écrit sur la batterie, sur la batterie c est écrit, sur la batterie, dessus c est marqué, dessus il est marqué, c est écrit, marqués, marquées, inscrits
     `),
     outOf: list(`
       sur, de, pour
@@ -356,6 +356,9 @@ export const frWords: Words = {
     `juste, seulement, plutôt, simplement, je, j, on, il, elle, ils, elles, ça, ca, nous, c, y`,
   ),
   sayings: list(`
+    je fume, je fumais, pour fumer, fumer une, fumer un, fume une, fume sa, collègue qui fume, collègue fume, voisin qui fume,
+    voisin fume, voisine qui fume, mari qui fume, mari fume, femme qui fume, femme fume, copain qui fume, copain fume,
+    fumée ? non, feu ? non, flammes ? non, fuite ? non, camion ici, poids lourd ici, fils qui fume, père qui fume, frère qui fume, client qui fume,
     coup de main, coups de main, coup de pouce, donner la main, prêter main forte, filer la main, feu mon, feu ma, feu mes, feu notre, feu son, feu sa, s arracher les bras, m arracher les bras,
     m arracher l épaule, se casser le dos, me casser le dos, casser la tête, casse la tête, cassé la
     tête, casse les pieds, casser les pieds, la main à couper, coûte un bras, coûté un bras, pris la

@@ -395,7 +395,7 @@ export const plWords: Words = {
       areometr, areometrem, aerometr, aerometrem, gęstość, gęstości, kwas, kwasu, elektrolit, elektrolitu, kwasomierz
     `),
     label: list(`
-      etykieta, etykiecie, etykiety, naklejka, naklejce, znamionowy, znamionowo, znamionowym, tabliczka, tabliczce, nadruk, nominalnie, nominalny, nominalne, nominalnym, nominalnych, na obudowie, nadrukowane, na etykietce, napisane na akumulatorze, oznaczony, oznaczona, napis, na tabliczce, opisany, na etykiecie, nominał, napisane, jest napisane, na akumulatorze jest, na akumulatorze pisze, nominale, nominał, znamionowe, znamionowych, przy nominale, na baterii pisze, na akumulatorze stoi, na aku pisze, na aku jest
+      etykieta, etykieta mówi, etykiecie, etykiecie jest, etykiety, naklejka, naklejka mówi, naklejce, naklejce jest, naklejce stoi, znamionowy, znamionowo, znamionowym, tabliczka, tabliczce, nadruk, nominalnie, nominalny, nominalne, nominalnym, nominalnych, na obudowie, nadrukowane, na etykietce, napisane na akumulatorze, oznaczony, oznaczona, napis, na tabliczce, opisany, na etykiecie, nominał, napisane, jest napisane, na akumulatorze jest, na akumulatorze pisze, nominale, nominał, znamionowe, znamionowych, przy nominale, na baterii pisze, na akumulatorze stoi, na aku pisze, na aku jest
     `),
     outOf: list(`
       z, na
@@ -431,7 +431,7 @@ export const plWords: Words = {
       jest godzina, godzina, o godzinie, jest wpół do
     `),
     sides: list(`
-      plus, plusie, plusem, plusowej, plusowa, plusowym, minus, minusie, minusem, minusowej, minusowa, minusowym, dodatni, dodatnim, dodatniej, ujemny, ujemnym, ujemnej, drugi, drugim, drugiej, druga, jednym, jednej, czerwony, czerwonym, czarny, czarnym, masie
+      plus, plusie, plusem, plusowej, plusowa, plusowym, minus, minusie, minusem, minusowej, minusowa, minusowym, dodatni, dodatnim, dodatniej, ujemny, ujemnym, ujemnej, drugi, drugim, drugiej, druga, jednym, jednej, czerwony, czerwonym, czarny, czarnym, masa, masę, masą, masie
     `),
     difference: list(`
       różnica, różnicy, różnicę, różnią, się różnią, różnicą
@@ -494,6 +494,8 @@ export const plWords: Words = {
     do, w, do mojego, do mojej, do swojego, w moim, mój, moja, moje, to, jest, zamiast, na, do auta na
   `),
   sayings: list(`
+    na papierosa, papieroska, na dymka, zapalić sobie, idę zapalić, poszedłem zapalić, wyszedłem zapalić, dymi ze złości,
+    dym ? nie, ogień ? nie, płomienie ? nie, wyciek ? nie, ciężarówka tutaj, ciężarówka tu, z uszu dymi, dymi z uszu, dymi mi z uszu, z uszu mi dymi, mi się z uszu dymi,
     krew mnie zalewa, pod korek, po korek, po korki, karetka transportowa,
     straż pożarna z tej strony, tak między nami, między nami mówiąc
   `),
