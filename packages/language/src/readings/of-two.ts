@@ -59,7 +59,9 @@ function worseOf(
   const isOfClamps = form.expect === 'drop.clamp' && own.length <= sidesOfBattery;
   const isOfSides = isOfClamps && own.every(hasSide) && own.some((one) => !isTooMuchLost(one));
   if (!isOfSides && !hasPhrase(tokens, worse)) return undefined;
+  // "0.02 on the worst one, and 10.3 while cranking": what nothing can lose is of another thing.
   const [most] = own
+    .filter((one) => !isTooMuchLost(one))
     .map((figure) => ({ ...figure, value: Math.abs(figure.value) }))
     .toSorted((one, other) => inVolts(other) - inVolts(one));
   return most === undefined ? undefined : judgeReading(inHand, most, context);
