@@ -149,7 +149,7 @@ export const de: CounterWords = {
   remove: 'Von der Theke nehmen',
   removeSure: 'Noch einmal drücken: was gefunden wurde, ist vergessen',
   removed: 'Von der Theke genommen.',
-  confirmAsk: 'Geht es sicher, so wie im Hinweis?',
+  confirmAsk: 'Kann es sicher weitergehen, wie im Hinweis?',
   figuresAsk: 'Welche Werte?',
   notTaken:
     'Nicht genommen: {{keys}}. Es kam, bevor das hier gelesen sein konnte. Erst hinsehen, dann drücken.',

@@ -150,7 +150,7 @@ export const es: CounterWords = {
   remove: 'Quitarla del mostrador',
   removeSure: 'Pulse otra vez: lo encontrado se olvida',
   removed: 'Quitada del mostrador.',
-  confirmAsk: '¿Se puede hacer con seguridad, como dice la advertencia?',
+  confirmAsk: '¿Se puede seguir con seguridad, según la advertencia?',
   figuresAsk: '¿Qué valores?',
   notTaken:
     'No se ha tomado: {{keys}}. Llegó antes de que esto pudiera leerse. Mire primero y pulse después.',

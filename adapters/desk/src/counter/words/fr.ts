@@ -151,7 +151,7 @@ export const fr: CounterWords = {
   remove: 'L’ôter du comptoir',
   removeSure: 'Appuyer encore une fois : ce qui a été trouvé est oublié',
   removed: 'Ôtée du comptoir.',
-  confirmAsk: 'Peut-on le faire sans danger, comme dit l’avertissement ?',
+  confirmAsk: 'Peut-on continuer sans danger, selon l’avertissement ?',
   figuresAsk: 'Quelles valeurs ?',
   notTaken:
     'Non pris : {{keys}}. C’est venu avant que ceci ait pu être lu. Regardez d’abord, puis appuyez.',

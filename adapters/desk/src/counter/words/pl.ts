@@ -145,7 +145,7 @@ export const pl: CounterWords = {
   remove: 'Zdejmij z lady',
   removeSure: 'Naciśnij jeszcze raz: to, co ustalono, zostanie zapomniane',
   removed: 'Zdjęto z lady.',
-  confirmAsk: 'Czy da się to zrobić bezpiecznie, jak w ostrzeżeniu?',
+  confirmAsk: 'Czy można bezpiecznie przejść dalej, jak w ostrzeżeniu?',
   figuresAsk: 'Jakie wartości?',
   notTaken:
     'Nie przyjęto: {{keys}}. Padło, zanim można było to przeczytać. Najpierw proszę spojrzeć, potem nacisnąć.',
