@@ -112,7 +112,7 @@ atCounter('the figures of the counter', ({ counter, practising }) => {
       await page.keyboard.press('Enter', { delay: 60 });
       await eventually(async () => {
         expect(await plain(inside(page, '.means.wrong'))).toBe(
-          `“${typed}” has a unit that is not known here. Possible: a figure (V).`,
+          `“${typed}” is no figure, or has a unit that is not known here. Possible: a figure (V).`,
         );
       });
       await page.waitForTimeout(settled);
