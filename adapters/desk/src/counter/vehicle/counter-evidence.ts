@@ -124,10 +124,10 @@ export class CounterEvidence {
   async #take(offered: VehicleCase): Promise<void> {
     const { work } = this.#setup;
     const { back, flow } = work;
-    work.hold(emptyHand);
     if (back === undefined || flow === undefined) return;
     const { change, inputs } = caseTaken(flow, offered, back);
     work.alter(change);
+    work.hold(emptyHand);
     if (inputs.length > 0) await work.take(...inputs);
   }
 
