@@ -180,7 +180,7 @@ atCounter('the figures of the counter', ({ counter, practising }) => {
     await typeSlowly(page, '11.9');
     await press(page, 'Enter');
     await answer(page, 'no, or nobody knows');
-    expect(await asked(page)).toBe('Safe to go on, as warned?');
+    expect(await asked(page)).toBe('All safe, as warned?');
     expect(await plain(inside(page, '.signs'))).toContain('A frozen one can burst on the charger');
     // Once it has stood there nothing more is asked of its temperature.
     await press(page, '+');
@@ -202,7 +202,7 @@ atCounter('the figures of the counter', ({ counter, practising }) => {
     };
     expect(await bottom()).toBeLessThan(720);
     await press(page, 'Enter');
-    expect(await asked(page)).toBe('Safe to go on, as warned?');
+    expect(await asked(page)).toBe('All safe, as warned?');
     const caution = await plain(inside(page, '.signs'));
     await press(page, '1');
     expect(await asked(page)).toBe('All true?');

@@ -79,7 +79,7 @@ describe.skipIf(whyNoBrowser !== undefined)('at the parts counter', again, () =>
     for (const label of ['it is the part we sold', 'turns slowly', 'fitted'])
       await press(page, await numberOf(page, [label]));
     await press(page, 'Enter');
-    expect(await asked(page)).toBe('Safe to go on, as warned?');
+    expect(await asked(page)).toBe('All safe, as warned?');
     await page.waitForTimeout(settled);
     await page.keyboard.press('/');
     await eventually(async () => {

@@ -81,7 +81,7 @@ atCounter('the parts counter', ({ counter, practising }) => {
     // What was done with it has no usual answer.
     expect(rows).not.toContain('fitted');
     await press(page, 'Enter');
-    expect(await asked(page)).toBe('Safe to go on, as warned?');
+    expect(await asked(page)).toBe('All safe, as warned?');
     expect(await inside(page, '.usual').count()).toBe(0);
     expect(await plain(inside(page, '.found'))).toMatch(/Studs.*sound.*Drive/su);
     expect(await plain(inside(page, '.taken'))).toContain('Studs: sound.');

@@ -143,7 +143,7 @@ export const en = {
   remove: 'Take it off the counter',
   removeSure: 'Press once more: what was found is forgotten',
   removed: 'Taken off the counter.',
-  confirmAsk: 'Safe to go on, as warned?',
+  confirmAsk: 'All safe, as warned?',
   figuresAsk: 'Which figures?',
   notTaken: 'Not taken: {{keys}}. It came before this could be read. Look first, then press.',
   figureNeeded: 'Expected: a figure in at least one field.',
