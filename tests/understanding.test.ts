@@ -6,14 +6,7 @@ import { createSpeaker, localeTags } from '@keyturn/language';
 import { shippedTexts } from '@keyturn/terminal';
 import { describe, expect, test } from 'vitest';
 import { noStart } from './support/no-start.ts';
-import {
-  dangersOf,
-  scorePhrases,
-  seenPhrasesOf,
-  type Phrase,
-  type Scored,
-} from './support/phrases.ts';
-import { understandIn } from './support/understand-in.ts';
+import { dangersOf, scorePhrases, seenPhrasesOf, type Scored } from './support/phrases.ts';
 
 const { checks, interrupts } = noStart.chart.flow;
 
@@ -27,12 +20,6 @@ describe.each(localeTags)('in %s', (locale) => {
   ): number => {
     const those = scored.filter((one) => one.kind === kind);
     return those.filter((one) => one.outcome === outcome).length / Math.max(those.length, 1);
-  };
-
-  /** The danger of which it is asked whether it is there. */
-  const askedAbout = ({ check, text }: Phrase): string | undefined => {
-    const understood = understandIn[locale]?.(check, text);
-    return understood?.type === 'input' ? understood.doubted?.interrupt : undefined;
   };
 
   test('there are enough phrases and readings', () => {
@@ -58,10 +45,7 @@ describe.each(localeTags)('in %s', (locale) => {
     const dangers = fresh.filter(
       ({ kind, phrase }) => kind === 'interrupt' && phrase.talk !== 'starts-now',
     );
-    // One that is asked about is not missed.
-    const missed = dangers.filter(
-      ({ outcome, phrase }) => outcome !== 'right' && askedAbout(phrase) !== phrase.talk,
-    );
+    const missed = dangers.filter(({ outcome }) => outcome !== 'right');
     expect(missed.map(({ phrase }) => phrase.text)).toEqual([]);
   });
 
@@ -79,7 +63,7 @@ describe.each(localeTags)('in %s', (locale) => {
     expect(part(fresh, 'choice', 'right')).toBeGreaterThanOrEqual(0.79);
     expect(part(fresh, 'choice', 'wrong')).toBeLessThanOrEqual(0.06);
     expect(part(fresh, 'reading', 'right')).toBeGreaterThanOrEqual(0.76);
-    expect(part(fresh, 'talk', 'right')).toBeGreaterThanOrEqual(0.73);
+    expect(part(fresh, 'talk', 'right')).toBeGreaterThanOrEqual(0.75);
   });
 
   test.each([

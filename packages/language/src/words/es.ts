@@ -581,7 +581,8 @@ export const esWords: Words = {
       saltar, sáltalo, saltarlo, salta, omitir, omítelo, siguiente, no viene de fábrica, no lleva,
       imposible hacerlo, no hay forma, me falta la herramienta, sin aparato para eso, está
       inaccesible, está tapado, no sé hacerlo, no quiero tocarlo, está demasiado oscuro para ver,
-      saltar este paso, sáltatelo, pasemos a otra, siguiente pregunta, eso me supera
+      saltar este paso, sáltatelo, pasemos a otra, siguiente pregunta, eso me supera,
+      el capó no abre, el capó no me abre, no me abre el capó, no se abre el capó
     `),
     why: list(`
       por qué, porqué, y eso por qué, por qué eso, por qué esto, por qué pregunta, por qué me
