@@ -7,6 +7,7 @@ import { isOfSeveral } from './choices.ts';
 import { isOfVehicle } from './fact-runs.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { likewise } from './named-things.ts';
+import { isOutOfPlace } from './out-of-place.ts';
 import { mixedOf, withoutFuels } from './own-fuel.ts';
 import { type Span, answerShare, holds, isDenied, isSupported, spansOf } from './spans.ts';
 import { isAgeOfOther } from './told-unasked.ts';
@@ -35,6 +36,7 @@ export function withoutDoubtful(given: readonly AnswerInput[], turn: Turn): read
     if (isMixed) return isToldWithoutFuels(one, turn) ? [one] : [];
     if (isOfSeveral(check) || check.check.form.kind !== 'choice') return [one];
     const [id = ''] = one.value;
+    if (isOutOfPlace({ check, id }, given, turn)) return [];
     const plain = withoutBattery(one, { check, id }, turn);
     if (plain !== undefined) return [{ check: check.id, value: [plain] }];
     if (isOfVehicle(check) || isSaidLikewise(one, turn)) return [one];

@@ -112,7 +112,7 @@ const keptOwn = new WeakMap<CheckPhrases, Map<string, boolean>>();
  * "diesel", but not the "key" that is turned, nor the "power" that is gone. What holds another word
  * of the check as well says neither: "petrol in a diesel".
  */
-function isOwn(word: string, own: CheckPhrases, { checks }: Lexicon): boolean {
+export function isOwn(word: string, own: CheckPhrases, { checks }: Lexicon): boolean {
   const known = keptOwn.get(own) ?? new Map<string, boolean>();
   keptOwn.set(own, known);
   const found = known.get(word);
