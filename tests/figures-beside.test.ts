@@ -1120,3 +1120,17 @@ describe('of the two sides of a loss the worse is taken', () => {
     ['de', 'drop-clamps', 'Plus 0,2, Masse 1,1', 'drop-clamps=1.1 V'],
   ]);
 });
+
+describe('tenths behind the volts, and thousands of millivolts', () => {
+  hold([
+    ['ar', 'battery-rest', 'عشرة فولت وستة من عشرة', 'battery-rest=10.6 V'],
+    ['ar', 'battery-rest', 'عشرة فولت ونص', 'battery-rest=10.5 V'],
+    ['es', 'drop-clamps', 'tres voltios con dos', 'drop-clamps=3.2 V'],
+    ['es', 'battery-rest', 'doce voltios con cuatro', 'battery-rest=12.4 V'],
+    ['es', 'battery-crank', '9 voltios con la llave puesta', 'battery-crank=9 V'],
+    // A meter of millivolts shows whole ones; the mark parts the thousands.
+    ['es', 'battery-rest', 'en la pantalla pone 12.400 mV', 'battery-rest=12400 mV'],
+    ['es', 'drop-positive', '1.200 mV', 'drop-positive=1200 mV'],
+    ['de', 'battery-rest', '12,400 mV', 'battery-rest=12400 mV'],
+  ]);
+});

@@ -976,3 +976,37 @@ describe('what was put in by mistake corrects nothing', () => {
     ],
   ]);
 });
+
+describe('what the other answers leave nothing to ask for, or is hardly told of a thing that is not named, is not taken', () => {
+  hold([
+    [
+      'es',
+      'complaint',
+      'la llave entra hasta el fondo pero girar no gira',
+      'complaint=key-stuck, ignition=key',
+    ],
+    ['en', 'complaint', 'no smoke no funny smells, it just makes no sound', 'complaint=silent'],
+    ['de', 'complaint', 'Kein Rauch, kein Gestank, er ist einfach mausetot', 'complaint=silent'],
+    [
+      'en',
+      'terminals',
+      'green crust on both of them, the battery is whole and dry',
+      'battery-look=sound, terminals=corroded',
+    ],
+    ['de', 'fuel-level', 'Nadel liegt ganz unten, die Lampe brennt seit Tagen', 'fuel-level=empty'],
+    // Named, or told in words that are said of nothing else, they are taken.
+    ['en', 'complaint', 'silent, and the clutch was right down', 'clutch=down, complaint=silent'],
+    [
+      'en',
+      'fuel-level',
+      'the tank is full, and no smell of petrol',
+      'flooded-smell=no, fuel-level=has-fuel',
+    ],
+    [
+      'en',
+      'complaint',
+      'clicks once, and the battery lamp was lit yesterday',
+      'charge-lamp=was-lit, complaint=single-click',
+    ],
+  ]);
+});

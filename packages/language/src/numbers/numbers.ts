@@ -58,9 +58,12 @@ function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): 
   const either = readEither(tokens, at, said);
   if (either !== undefined) return either;
   const tenths = readTenths(tokens, at, said);
-  const behind = tenths === undefined ? undefined : wordAt(tokens, tenths.end);
   // With its unit only: "eight of ten" alone is a share.
-  if (behind !== undefined && said.words.units['V']?.includes(behind) === true) return tenths;
+  if (
+    tenths !== undefined &&
+    (isVolts(wordAt(tokens, tenths.end), said) || isBehindVolts(tokens, at, said))
+  )
+    return tenths;
   const whole =
     readFigure(tokens, at) ?? readDigits(tokens, at, said) ?? readSaid(tokens, at, said);
   if (whole === undefined)
@@ -80,6 +83,12 @@ function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): 
 
 function isVolts(word: string | undefined, { words }: NumberWords): boolean {
   return word !== undefined && words.units['V']?.includes(word) === true;
+}
+
+/** True behind whole volts and an "and": `عشرة فولت وستة من عشرة`. */
+function isBehindVolts(tokens: readonly Token[], at: number, said: NumberWords): boolean {
+  const join = wordAt(tokens, at - 1) ?? '';
+  return said.words.joins.includes(join) && isVolts(wordAt(tokens, at - 2), said);
 }
 
 /** `عشر فولت`: a word before its volts that is a whole number as well as a part of one. */

@@ -87,10 +87,11 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
   const { lexicon } = context;
   const inNames = numbersInNames(tokens, lexicon);
   const isSeveral = tokens.filter(({ kind }) => kind === 'number').length > 1;
-  const figures = tokens.flatMap((token, start): SaidFigure[] => {
-    if (token.kind !== 'number' || inNames.has(start)) return [];
+  const figures = tokens.flatMap((typed, start): SaidFigure[] => {
+    if (typed.kind !== 'number' || inNames.has(start)) return [];
     if (isPartOfAnother(tokens, start, lexicon) || isOfBelow(tokens, start, lexicon)) return [];
     const unit = unitBehind(tokens, start, context);
+    const token = unit?.code === 'mV' ? inThousands(typed) : typed;
     const end = start + 1 + (unit?.length ?? 0);
     // "0.3 V and 0.05 V" are two.
     const half = token.decimals === 0 ? fractionBehind(tokens, end, lexicon) : undefined;
@@ -133,6 +134,17 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
     joined.filter((figure) => isAsked || figure.unit !== undefined || !isPartInWords(figure)),
   );
 }
+
+/** "12.400 mV": no meter tells thousandths of a millivolt. */
+function inThousands(said: Extract<Token, { kind: 'number' }>): Extract<Token, { kind: 'number' }> {
+  const { value, decimals, digits } = said;
+  if (decimals !== groupDigits || Math.abs(value) < 1 || said.inWords === true) return said;
+  const whole = digits.replace(/[^\d]/g, '');
+  return { kind: 'number', value: Math.sign(value) * Number(whole), decimals: 0, digits: whole };
+}
+
+/** Digits of a group of thousands. */
+const groupDigits = 3;
 
 /**
  * The unit behind a number; the c of "0,05 c bon" is no degree where none is asked, and a word that
@@ -312,12 +324,14 @@ const leastVolts = 8;
 /** V. No more is lost where people tell the tenths apart from the volts. */
 const mostDrop = 5;
 
-/** "Zwölf dreiviertel", "onze volts trois quarts": a whole number and a part of one in words. */
+/** "Zwölf dreiviertel", "tres voltios con dos": a whole number and a part of one in words. */
 function joinFraction(before: SaidFigure, figure: SaidFigure): SaidFigure | undefined {
   const isPart = figure.inWords === true && figure.value !== 0 && Math.abs(figure.value) < 1;
+  const isVolts = before.unit === 'V';
+  const isWhole =
+    before.decimals === 0 && (before.value >= leastVolts || (isVolts && before.inWords === true));
   const isInWords = before.inWords === true && before.unit === undefined;
-  const isWhole = before.decimals === 0 && before.value >= leastVolts;
-  if (!isPart || !isWhole || !(isInWords || before.unit === 'V')) return undefined;
+  if (!isPart || !isWhole || !(isInWords || isVolts)) return undefined;
   if (before.end !== figure.start || (figure.unit ?? 'V') !== 'V') return undefined;
   const unit = figure.unit ?? before.unit;
   return { ...figure, value: before.value + figure.value, unit, start: before.start };

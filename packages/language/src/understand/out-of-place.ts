@@ -33,10 +33,13 @@ export function isOutOfPlace(told: Told, given: readonly AnswerInput[], turn: Tu
   return at === 'memory' && !isNamed && asksForAnswers(when) && !isTold(told, turn);
 }
 
-/** True where what is told leaves a check out. */
+/** True where what is told leaves a check out, or leaves only what nothing told speaks for. */
 function isRuledOut(when: Condition | undefined, given: readonly AnswerInput[]): boolean {
   if (when?.kind === 'all') return when.of.some((one) => isRuledOut(one, given));
-  if (when?.kind === 'any') return when.of.every((one) => isRuledOut(one, given));
+  if (when?.kind === 'any') {
+    const left = when.of.filter((one) => !isRuledOut(one, given));
+    return left.length < when.of.length && left.every(hangsOnContext);
+  }
   if (when?.kind !== 'answer') return false;
   const told = given.find(({ check }) => check === when.check);
   return (
@@ -44,6 +47,11 @@ function isRuledOut(when: Condition | undefined, given: readonly AnswerInput[]):
     !('value' in told.value) &&
     !told.value.some((id) => when.among.includes(id))
   );
+}
+
+/** True for what holds only with something that no answer of the text tells: who helps, with which kit. */
+function hangsOnContext(when: Condition): boolean {
+  return when.kind === 'all' ? when.of.some(hangsOnContext) : when.kind === 'context';
 }
 
 /** True for a check that is asked because of what was answered. */

@@ -453,7 +453,7 @@ export const deWords: Words = {
     vielleicht, wohl, eventuell, evtl, vermutlich, wahrscheinlich, glaub, glaube, denke, denk,
     scheint, scheinbar, wirkt, irgendwie, gar, überhaupt, absolut, komplett, völlig, total, bitte,
     danke, sorry, hallo, hi, moin, grüezi, äh, ähm, hm, hmm, also, nun, nämlich, auto, wagen,
-    karre, kiste, kfz, pkw, als, dass, einfach, leider, eh, grad, gerade, und, is, dürfte, dürft
+    karre, kiste, kfz, pkw, als, dass, einfach, leider, eh, grad, gerade, und, is, ists, sinds, dürfte, dürft
   `),
   courtesies: list(`
     danke, bitte, schön, vielen, dank, alter, mann, herr, chef, mei, ach, oh, na, doch, schon, eh, halt, mal, dann, gell, freund, kollege, merci
