@@ -28,6 +28,7 @@ describe.skipIf(whyNoBrowser !== undefined)('a return at the counter', again, ()
   test.each([
     ['starter by hand', 42, 17, 113],
     ['battery by hand', 54, 18, 116],
+    ['battery by hand, with its six cells', 81, 18, 135],
     ['starter by hand, with readings of the vehicle', 65, 23, 135],
     ['starter with receipt and code', 22, 12, 100],
     ['battery with receipt and code', 27, 12, 100],
