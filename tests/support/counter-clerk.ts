@@ -17,6 +17,8 @@ export interface PartInHand {
   readonly scans: readonly string[];
   /** What the customer read on the vehicle, in the order of its fields; empty where it was not. */
   readonly readOut?: readonly string[];
+  /** True where something to test with is at hand that the shop's list does not have. */
+  readonly isKitShort?: boolean;
 }
 
 /** What judging a part took. */
@@ -104,7 +106,7 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
     await pressed('1');
   }
   const stands = new Set<string>();
-  for (let turns = 0; (await inside(page, '.slip-title').count()) === 0; turns += 1) {
+  for (let turns = 0; !(await isDecided(page)); turns += 1) {
     if (turns > 60) throw new Error(`never decided; now it asks “${await asked(page)}”`);
     const words = await wordsOfCard(page, stands);
     counted.readAnew += words;
@@ -119,6 +121,13 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
       order.push('sale-proof');
       // The price is asked for beside it, and left out: a refusal needs none.
       await pressed(...Array.from(receiptNumber), 'Enter', 'Enter');
+      continue;
+    }
+    if (part.isKitShort === true && (await inside(page, '.standing .also').count()) > 0) {
+      // What is still open of a decision is read, and what else is here is told.
+      counted.decided += 1;
+      counted.readAnew += await wordsOf(page, '.standing .slip-title, .standing p, .standing li');
+      await pressed('F6');
       continue;
     }
     const usual = await usualShown(page, part);
@@ -184,7 +193,9 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
   counted.aloud += wordsIn(await plain(inside(page, '.card .sure').first()));
   counted.decided += 1;
   const decision = await plain(inside(page, '.slip-title'));
-  await pressed('2');
+  // Where the price is asked for beside it, the number is typed into its field.
+  const isPriceAsked = (await inside(page, '.card [name=price]').count()) > 0;
+  await pressed('2', ...(isPriceAsked ? ['Enter'] : []));
   return { ...counted, asked: order, decision };
 }
 
@@ -214,6 +225,14 @@ const fieldInHand = (): string =>
 /** Whether the number of a receipt is asked for. */
 async function isReceiptAsked(page: Page): Promise<boolean> {
   return (await inside(page, '[name=receipt-number]').count()) > 0;
+}
+
+/** Whether there is a decision, and nothing more is asked. */
+async function isDecided(page: Page): Promise<boolean> {
+  return (
+    (await inside(page, '.slip-title').count()) > 0 &&
+    (await inside(page, '.standing').count()) === 0
+  );
 }
 
 /** The check that a sentence asks. */

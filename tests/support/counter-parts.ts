@@ -75,6 +75,18 @@ const goodBattery = {
   'vehicle-proof': 'incomplete',
 };
 
+/** A flooded battery of which a cell is dead: told by a hydrometer that the shop's list does not have. */
+const deadCell = {
+  ...goodBattery,
+  'sale-date': 'last January',
+  claim: 'goes-flat',
+  'received-volts': '11.9',
+  'charge-take': 'takes',
+  'label-rating': '540 EN',
+  'battery-recharged': '12.3',
+  'cell-spread': '1.26 1.26 1.25 1.26 1.12 1.26',
+};
+
 const measured = {
   context: { place: 'workshop', kit: ['voltmeter', 'helper'], vehicle: { fuel: 'petrol' } },
   choices: {
@@ -121,6 +133,7 @@ export function partsInHand(): Readonly<Record<string, PartInHand>> {
   return {
     'starter by hand': { ...starter, scans: [] },
     'battery by hand': { ...battery, scans: [] },
+    'battery by hand, with its six cells': { ...battery, found: deadCell, scans: [], isKitShort: true },
     'starter by hand, with readings of the vehicle': { ...starter, scans: [], readOut },
     'starter with receipt and code': { ...starter, scans: ['W-10211', code] },
     'battery with receipt and code': { ...battery, scans: ['W-09702', code] },

@@ -35,6 +35,7 @@ export type { CaseEvent, LaterEvent, OpenedEvent } from './case/event.ts';
 export { isReading, isSaid } from './case/state.ts';
 export type { Answer, CaseState, Next, Said } from './case/state.ts';
 export { doneMessage, proofOfRepair } from './case/repair-proof.ts';
+export { kitMissing } from './case/kit-missing.ts';
 export { stripOf } from './case/strip.ts';
 export type { Strip, StripLine } from './case/strip.ts';
 export { positionOf } from './case/position.ts';

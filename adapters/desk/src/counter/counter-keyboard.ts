@@ -311,6 +311,9 @@ export class CounterKeyboard {
       case 'cannot':
         this.#leaveUnanswered(command);
         return;
+      case 'also':
+        this.#find('.standing .also')?.click();
+        return;
       case 'kit':
         this.#find('.kit .fix')?.click();
         return;

@@ -5,6 +5,7 @@
 /** What can be done with one key. */
 export type CounterCommand =
   | 'new'
+  | 'also'
   | 'kit'
   | 'next'
   | 'aside'
@@ -20,6 +21,7 @@ export type CounterCommand =
 /** The key of each command, as a page shows it. */
 export const keyOf: Readonly<Record<CounterCommand, string>> = {
   new: '+',
+  also: 'F6',
   kit: 'F7',
   next: 'F8',
   aside: 'F9',
@@ -35,6 +37,7 @@ export const keyOf: Readonly<Record<CounterCommand, string>> = {
 
 const commands: Readonly<Record<string, CounterCommand>> = {
   '+': 'new',
+  F6: 'also',
   F7: 'kit',
   F8: 'next',
   F9: 'aside',
@@ -59,7 +62,7 @@ export function readKey(key: string): CounterCommand | { readonly number: string
 export const unknownInField = 'Del';
 
 /** Signs that begin no code, no sentence, no figure and no day; a minus begins a figure below zero. */
-const besideText = ['+', '/', '*', '!', '?', 'Delete', 'F7', 'F8', 'F9'];
+const besideText = ['+', '/', '*', '!', '?', 'Delete', 'F6', 'F7', 'F8', 'F9'];
 
 /** Whether a key pressed in a field with nothing in it is a command, and is not typed. */
 export function isCommandInField(key: string): boolean {

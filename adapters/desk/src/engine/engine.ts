@@ -4,6 +4,7 @@
  */
 import {
   answersFound,
+  kitMissing,
   positionOf,
   sentIf,
   stripOf,
@@ -35,6 +36,8 @@ export interface Laid {
   readonly strip: Strip;
   /** What the case waits for. */
   readonly inHand: readonly Message[];
+  /** Kit that is not at hand and without which a check can't be made, by id. */
+  readonly kitMissing: readonly string[];
 }
 
 /** A case after something came in. */
@@ -88,6 +91,7 @@ export function createEngine(chart: Chart, speakerFor: SpeakerFor): Engine {
     sitting,
     strip: stripOf(chart, sitting.case),
     inHand: messagesInHand(chart, sitting.case),
+    kitMissing: kitMissing(chart, sitting.case),
   });
   const turned = ({ sitting, ...more }: Taken): Turned => ({ laid: laid(sitting), ...more });
   return {

@@ -19,6 +19,8 @@ export interface KeyLook {
   readonly isPicked?: boolean;
   readonly isMain?: boolean;
   readonly isSmall?: boolean;
+  /** What a command finds it by. */
+  readonly name?: string;
   readonly press: () => void;
 }
 
@@ -33,6 +35,7 @@ export function keyView(look: KeyLook): TemplateResult {
     isPicked,
     isMain,
     isSmall,
+    name = '',
     press,
   } = look;
   const pressed = isTyped === true ? `${at ?? ''} ${keyOf.take}` : at;
@@ -41,6 +44,7 @@ export function keyView(look: KeyLook): TemplateResult {
     isMain === true ? 'take' : '',
     isSmall === true ? 'small' : '',
     isPicked === undefined ? '' : 'pick',
+    name,
   ];
   return html`<button
     type="button"

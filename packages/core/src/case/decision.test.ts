@@ -304,6 +304,28 @@ describe('the day of a sale', () => {
     expect(step.events).toEqual([]);
   });
 
+  test.each([
+    // 30 days back it is 1 March: all of the month so far lies in the window, and February in none of it.
+    ['2026-03', 'return-window'],
+    ['2026-02', 'warranty'],
+    ['2024-04', 'warranty'],
+    ['2024-02', 'expired'],
+  ])('the month %s is %s on 31 March 2026, whichever of its days it was', (month, band) => {
+    expect(bandOf(sold(month))).toEqual([band]);
+  });
+
+  test.each([
+    // The warranty of two years ends on its last but one day.
+    ['2024-03', 'no-such-day'],
+    ['2026-13', 'no-such-day'],
+    ['2026-04', 'day-to-come'],
+    ['1926-03', 'day-long-ago'],
+  ])('the month %s is refused: %s', (month, code) => {
+    expect(sold(month).messages).toMatchObject([
+      { kind: 'refused', code, check: 'sale-date', given: month },
+    ]);
+  });
+
   test('without terms of the shop a day means nothing, and a band is chosen', () => {
     const step = sold('2026-03-20', {});
     expect(step.messages).toMatchObject([{ kind: 'refused', code: 'no-terms' }]);

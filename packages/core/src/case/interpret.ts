@@ -17,8 +17,9 @@ import type { RefusedMessage } from './message.ts';
 import { nominalOf } from './limit-context.ts';
 import { meterFor } from './meter.ts';
 import { limitFaults } from './part-limits.ts';
-import { isDay, looksLikeDay, monthsLater } from '../policy/calendar.ts';
+import { daysLater, isDay, looksLikeDay, looksLikeMonth, monthsLater } from '../policy/calendar.ts';
 import { shopDay } from '../policy/term.ts';
+import { dateBand } from './findings.ts';
 import { pendingCautions } from './cautions.ts';
 import { planOf } from './plan.ts';
 import { positionOf, type Position } from './position.ts';
@@ -239,16 +240,18 @@ function readAnswer(
       ? readReading(check, state, given.value)
       : refusal('wrong-load', `${String(load.told)} A`, { check: check.id, load });
   }
-  return check.form.kind === 'date' && looksLikeDay(given.value[0] ?? '')
-    ? readDay(check, state, given.value)
-    : readChoices(check, given.value);
+  const [day = ''] = given.value;
+  if (check.form.kind === 'date' && looksLikeDay(day)) return readDay(check, state, day);
+  if (check.form.kind === 'date' && looksLikeMonth(day))
+    return readMonth(check, state, { month: day, part: flow.part });
+  return readChoices(check, given.value);
 }
 
 /** A sale further back is a slip of the hand: no shop's terms reach as far. */
 const mostMonths = 720;
 
 /** A day of the calendar up to that of the case, where the shop's terms say what it means. */
-function readDay(check: Check, state: CaseState, [day = '']: readonly string[]): AnswerResult {
+function readDay(check: Check, state: CaseState, day: string): AnswerResult {
   const facts = { check: check.id, possible: optionsOf(check) };
   const { policy, opened } = state;
   if (!isDay(day)) return refusal('no-such-day', day, facts);
@@ -256,6 +259,26 @@ function readDay(check: Check, state: CaseState, [day = '']: readonly string[]):
   if (day > today) return refusal('day-to-come', day, facts);
   if (day < monthsLater(today, -mostMonths)) return refusal('day-long-ago', day, facts);
   return policy === null ? refusal('no-terms', day, facts) : { answer: [day] };
+}
+
+/** A month of the calendar that lies in one term of the shop, whichever of its days it was: that term. */
+function readMonth(
+  check: Check,
+  state: CaseState,
+  { month, part }: { readonly month: string; readonly part: Flow['part'] },
+): AnswerResult {
+  const first = `${month}-01`;
+  const read = readDay(check, state, first);
+  if ('refusal' in read) return { refusal: { ...read.refusal, given: month } };
+  const bands = check.form.kind === 'date' ? check.form.bands : [];
+  const today = shopDay(state.policy, state.opened);
+  const last = daysLater(monthsLater(first, 1), -1);
+  const [term, other] = [first, last < today ? last : today].map((day) =>
+    dateBand(bands, { part, state, day }),
+  );
+  return term === undefined || term !== other
+    ? refusal('no-such-day', month, { check: check.id, possible: optionsOf(check) })
+    : { answer: [term] };
 }
 
 function readChoices(check: Check, given: readonly string[]): AnswerResult {

@@ -10,6 +10,11 @@ export function looksLikeDay(text: string): boolean {
   return pattern.test(text);
 }
 
+/** True for a text that has the form of a month: `2026-01`. */
+export function looksLikeMonth(text: string): boolean {
+  return /^\d{4}-\d\d$/u.test(text);
+}
+
 /** True for a day that the calendar has: `2026-02-28`, never `2026-02-30`. */
 export function isDay(text: string): boolean {
   return looksLikeDay(text) && dayAt(...partsOf(text)) === text;

@@ -9,7 +9,7 @@ import type { Understood } from './understood.ts';
 
 /**
  * A day: as ISO 8601 has it, in figures in the order of the language, with its month in words, or by
- * how far it lies back. Without its year, or told so, it is a day only to the question for it, or
+ * how far it lies back; to the question for it also a month, which may lie in one term. Without its year, or told so, it is a day only to the question for it, or
  * where the text names that: of anything else a person may speak so. Whether the calendar has it is not judged here. It is the answer to the one check of the flow
  * that asks for a day, and its correction where that was answered before.
  */
@@ -22,7 +22,8 @@ export function readDay(turn: Turn): Understood | undefined {
     isoDay(plain) ??
     figureDay(plain, listener.locale) ??
     namedDay(plain, listener) ??
-    (isSpokenOf(check, turn) ? passedDay(plain, turn) : undefined);
+    (isSpokenOf(check, turn) ? passedDay(plain, turn) : undefined) ??
+    (check === turn.inHand && isAsked(turn) ? passedMonth(plain, check, turn) : undefined);
   if (found === undefined)
     return isPartOfDay(plain, check, turn) ? unclear(turn, noDay(turn)) : undefined;
   if (typeof found !== 'string') return eitherDay(check, found, turn);
@@ -97,6 +98,25 @@ function yearlessDay(text: string, today: string, listener: Listener): string | 
   return [0, 1, 2, 3, 4]
     .map((back) => dayOf(String(year - back), String(month + 1), date))
     .find((day) => day !== undefined && isDay(day) && day <= today);
+}
+
+/** "January", "last March", "March 2025", where that is all that is said: the last one that has begun. */
+function passedMonth(text: string, check: CheckPhrases, turn: Turn): string | undefined {
+  const { hearing, listener } = turn;
+  const { today } = hearing;
+  const month = monthIn(text, listener);
+  const [year, more] = text.match(/\d+/gu) ?? [];
+  const isAlone = wordsBesideDay(text, check, listener) === '';
+  if (today === undefined || month < 0 || more !== undefined || !isAlone) return undefined;
+  if (year !== undefined) return /^\d{4}$/u.test(year) ? monthOf(Number(year), month) : undefined;
+  const thisYear = Number(today.slice(0, 4));
+  const last = monthOf(thisYear, month);
+  return last <= today.slice(0, last.length) ? last : monthOf(thisYear - 1, month);
+}
+
+/** ISO 8601, of a month from 0. */
+function monthOf(year: number, month: number): string {
+  return `${String(year)}-${String(month + 1).padStart(2, '0')}`;
 }
 
 const figures = /(?<!\d)(\d\d?)\s?([./-])\s?(\d\d?)\s?\2\s?(\d{4}|\d\d)(?!\d)/u;
