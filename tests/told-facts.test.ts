@@ -1010,3 +1010,27 @@ describe('what the other answers leave nothing to ask for, or is hardly told of 
     ],
   ]);
 });
+
+describe('what was changed years ago is no work just done', () => {
+  hold([
+    [
+      'en',
+      null,
+      'one loud click. Battery changed 2 years ago. clamps are clean',
+      'battery-age=2 a, complaint=single-click, terminals=clean-tight',
+    ],
+    [
+      'fr',
+      null,
+      'un gros clac et puis rien. Batterie changée il y a 2 ans. Cosses propres et serrées.',
+      'battery-age=2 a, complaint=single-click, terminals=clean-tight',
+    ],
+    // What was done since then stays.
+    [
+      'en',
+      null,
+      'the battery was replaced 3 years ago and last week they did the clutch, it grinds',
+      'battery-age=3 a, complaint=grinding, history=work-just-done',
+    ],
+  ]);
+});

@@ -1,12 +1,12 @@
 /** What a text seems to tell unasked, and other words of it say otherwise. */
 import type { AnswerInput } from '@keyturn/core';
-import { hasFigure } from '../numbers/numbers.ts';
+import { hasFigure, spellNumbers } from '../numbers/numbers.ts';
 import type { Token } from '../typed/token.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { isOfSeveral } from './choices.ts';
 import { isOfVehicle } from './fact-runs.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
-import { likewise } from './named-things.ts';
+import { likewise, isOfPast } from './named-things.ts';
 import { isOutOfPlace } from './out-of-place.ts';
 import { mixedOf, withoutFuels } from './own-fuel.ts';
 import { type Span, answerShare, holds, isDenied, isSupported, spansOf } from './spans.ts';
@@ -34,6 +34,7 @@ export function withoutDoubtful(given: readonly AnswerInput[], turn: Turn): read
     const mixed = mixedOf(lexicon);
     const isMixed = mixed?.check === check && one.value.includes(mixed.id);
     if (isMixed) return isToldWithoutFuels(one, turn) ? [one] : [];
+    if (isOfPast(check)) return withoutLongAgo({ check: one.check, value: one.value }, turn);
     if (isOfSeveral(check) || check.check.form.kind !== 'choice') return [one];
     const [id = ''] = one.value;
     if (isOutOfPlace({ check, id }, given, turn)) return [];
@@ -43,6 +44,35 @@ export function withoutDoubtful(given: readonly AnswerInput[], turn: Turn): read
     const other = saidByMore(tokens, { check, id }, turn);
     return [other === undefined ? one : { check: check.id, value: [other] }];
   });
+}
+
+/** What was done or happened just now. */
+const justNow: readonly string[] = ['work-just-done', 'jumped-recently', 'just-fuelled'];
+
+/** What happened before, without what only words that speak of years tell: "battery changed two years ago". */
+function withoutLongAgo(
+  { check, value }: { readonly check: string; readonly value: readonly string[] },
+  { clauses, listener: { lexicon } }: Turn,
+): AnswerInput[] {
+  const old = clauses.filter((clause) => tellsYears(clause, lexicon));
+  if (old.length === 0 || !value.some((id) => justNow.includes(id))) return [{ check, value }];
+  const recent = clauses.filter((clause) => !old.includes(clause));
+  const isTold = (id: string): boolean =>
+    recent.some((clause) =>
+      isSupported({ check, value: [id] }, spansOf(clause, lexicon), {
+        lexicon,
+        isAsked: false,
+        leastWords: 1,
+      }),
+    );
+  const left = value.filter((id) => !justNow.includes(id) || isTold(id));
+  return left.length === 0 ? [] : [{ check, value: left }];
+}
+
+function tellsYears(clause: readonly Token[], { numbers, readUnit }: Lexicon): boolean {
+  return spellNumbers(clause, numbers).some(
+    ({ kind }, at, all) => kind === 'number' && readUnit(all, at + 1)?.code === 'a',
+  );
 }
 
 /** True for a check of trying something: whoever does tells what he does, and nothing from memory. */
