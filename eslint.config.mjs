@@ -31,7 +31,7 @@ export default tseslint.config(
     extends: [tseslint.configs.strictTypeChecked],
     languageOptions: {
       parserOptions: {
-        project: ['packages/*/tsconfig.json', 'adapters/*/tsconfig.json', 'tests/tsconfig.json'],
+        project: 'tests/tsconfig.lint.json',
         tsconfigRootDir: import.meta.dirname,
       },
     },
