@@ -79,6 +79,40 @@ atCounter('the vehicle by hand at the counter', ({ practising }) => {
     expect(await slipOn(page)).toContain('What the vehicle says\nall else good');
   });
 
+  test('a loss typed without its nought keeps its mark, however soon it follows', async () => {
+    const page = await practising();
+    await upToTheVehicle(page, 'turns slowly');
+    await press(page, '4');
+    await page.waitForTimeout(settled);
+    const keys = [
+      '1',
+      '2',
+      '.',
+      '7',
+      'Enter',
+      '1',
+      '0',
+      '.',
+      '9',
+      'Enter',
+      '.',
+      '2',
+      'Enter',
+      ',',
+      '1',
+    ];
+    for (const key of keys) {
+      await page.keyboard.press(key);
+      await page.waitForTimeout(75);
+    }
+    const typed = (check: string): Promise<string> => inside(page, `#figure-${check}`).inputValue();
+    await eventually(async () => {
+      expect(await typed('drop-ground')).toBe(',1');
+    });
+    expect(await typed('battery-crank')).toBe('10.9');
+    expect(await typed('drop-positive')).toBe('.2');
+  });
+
   test('where they do not judge the part it is told why, and what it takes still, before anything is taken', async () => {
     const page = await practising();
     await upToTheVehicle(page, 'turns slowly');

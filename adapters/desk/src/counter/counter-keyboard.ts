@@ -139,17 +139,19 @@ export class CounterKeyboard {
     const meant = this.isOn || key.length > 1 ? readKey(key) : undefined;
     const isDigit = /^\p{Nd}$/u.test(key);
     const isSign = /^[-./,:]$/u.test(key);
+    // ".2" begins with its mark.
+    const isMark = /^[.,]$/u.test(key);
     const isAnswer = typeof meant === 'object' || answers.includes(meant);
     if (this.#setup.work.isWaiting) {
-      const isFigure = isDigit || key === '-' || (isSign && this.#ahead.isFigure);
+      const isFigure = isDigit || isMark || key === '-' || (isSign && this.#ahead.isFigure);
       if (isAnswer || isFigure || key === 'Backspace') {
         this.#ahead.keep(key);
         return;
       }
     } else {
-      // A digit goes into the field of a figure, and a sign behind it.
+      // A digit or its mark goes into the field of a figure, and a sign behind it.
       const field = this.#figureField;
-      const isTyped = field !== undefined && (isDigit || (isSign && field.value !== ''));
+      const isTyped = field !== undefined && (isDigit || isMark || (isSign && field.value !== ''));
       const isMeant = meant !== undefined && meant !== 'leave';
       const isLost = this.#ahead.isLost(Date.now()) && (isMeant || isTyped);
       if (isLost || (isAnswer && !isTyped && this.#isHasty)) {
@@ -258,13 +260,13 @@ export class CounterKeyboard {
   }
 
   /**
-   * A letter begins a code or a sentence, and goes into the line; a digit that is pressed where
-   * figures or a day are asked for goes into the first empty field.
+   * A letter begins a code or a sentence, and goes into the line; a digit, or the mark
+   * before it, that is pressed where figures or a day are asked for goes into the first empty field.
    */
   #fieldFor(key: string): HTMLInputElement | undefined {
     if (this.#begun !== undefined) return undefined;
     if (/^\p{L}$/u.test(key) && this.isOn) return this.#line;
-    return /^\p{Nd}$/u.test(key) && !this.#isShut ? this.#figureField : undefined;
+    return /^[\p{Nd}.,]$/u.test(key) && !this.#isShut ? this.#figureField : undefined;
   }
 
   /** The field that a figure or a day goes into: the one in hand, the first empty one, or the first. */

@@ -23,7 +23,7 @@ export class TypedAhead {
 
   /** True where a sign would go on with figures, as in “12.6” or “2026-01-31”. */
   get isFigure(): boolean {
-    return /^\p{Nd}/u.test(this.#kept);
+    return /^[.,]?\p{Nd}/u.test(this.#kept);
   }
 
   /** Hands out what was kept: a text for each field in turn, or what is no figure. */
