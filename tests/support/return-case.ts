@@ -99,6 +99,9 @@ export interface Judged {
 export class Counter {
   readonly chart: Chart;
   readonly #name: string;
+  readonly #opened = new Map<string, Step>();
+  /** What a step came to when it was last gone on with: many parts begin alike, and a turn is pure. */
+  readonly #cameTo = new WeakMap<Step, { readonly input: string; readonly step: Step }>();
 
   constructor(name: 'starter-return' | 'battery-return') {
     this.#name = name;
@@ -115,9 +118,7 @@ export class Counter {
     );
     const opened = this.#open(context);
     const step =
-      told.length === 0
-        ? opened
-        : turn(this.chart, opened.case, { at, input: { type: 'answers', answers: told } });
+      told.length === 0 ? opened : this.#goOn(opened, { type: 'answers', answers: told });
     return this.#askOn(step, later);
   }
 
@@ -127,17 +128,31 @@ export class Counter {
   }
 
   #open(context: Readonly<Record<string, unknown>>): Step {
+    const key = JSON.stringify(context);
+    const known = this.#opened.get(key);
+    if (known !== undefined) return known;
     const { flow } = this.chart;
     const facts = Object.values(flow.checks)
       .filter(({ sets, writes }) => writes !== undefined || Object.keys(sets).length > 0)
       .map(({ id }) => id)
       .filter((id) => id !== 'case-temperature');
-    return openCase(this.chart, {
+    const opened = openCase(this.chart, {
       id: 'r',
       at,
       context: { ...contexts[this.#name], ...context },
       notAsked: facts,
     });
+    this.#opened.set(key, opened);
+    return opened;
+  }
+
+  #goOn(from: Step, given: unknown): Step {
+    const input = JSON.stringify(given);
+    const known = this.#cameTo.get(from);
+    if (known?.input === input) return known.step;
+    const step = turn(this.chart, from.case, { at, input: given });
+    this.#cameTo.set(from, { input, step });
+    return step;
   }
 
   #askOn(begun: Step, part: Returned): Judged {
@@ -155,13 +170,12 @@ export class Counter {
         return { decision, case: step.case, asked, cautions };
       }
       if (!('check' in position)) break;
-      step = turn(this.chart, step.case, {
-        at,
-        input:
-          position.awaiting === 'confirm'
-            ? { type: 'confirm' }
-            : this.#input(position.check, part, given),
-      });
+      step = this.#goOn(
+        step,
+        position.awaiting === 'confirm'
+          ? { type: 'confirm' }
+          : this.#input(position.check, part, given),
+      );
       if (position.awaiting === 'answer') asked.push(position.check);
     }
     throw new Error(`${this.#name} comes to no decision on ${JSON.stringify(part)}`);
