@@ -1121,8 +1121,11 @@ describe('of the two sides of a loss the worse is taken', () => {
   ]);
 });
 
-describe('tenths behind the volts, and thousands of millivolts', () => {
+describe('a unit behind “de”, tenths behind the volts, and thousands of millivolts', () => {
   hold([
+    ['fr', 'battery-age', 'une trentaine de mois', 'battery-age=30 mo'],
+    ['fr', 'battery-age', 'une dizaine d’années', 'battery-age=10 a'],
+    ['es', 'battery-age', 'una docena de meses', 'battery-age=12 mo'],
     ['ar', 'battery-rest', 'عشرة فولت وستة من عشرة', 'battery-rest=10.6 V'],
     ['ar', 'battery-rest', 'عشرة فولت ونص', 'battery-rest=10.5 V'],
     ['es', 'drop-clamps', 'tres voltios con dos', 'drop-clamps=3.2 V'],

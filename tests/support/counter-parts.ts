@@ -133,7 +133,12 @@ export function partsInHand(): Readonly<Record<string, PartInHand>> {
   return {
     'starter by hand': { ...starter, scans: [] },
     'battery by hand': { ...battery, scans: [] },
-    'battery by hand, with its six cells': { ...battery, found: deadCell, scans: [], isKitShort: true },
+    'battery by hand, with its six cells': {
+      ...battery,
+      found: deadCell,
+      scans: [],
+      isKitShort: true,
+    },
     'starter by hand, with readings of the vehicle': { ...starter, scans: [], readOut },
     'starter with receipt and code': { ...starter, scans: ['W-10211', code] },
     'battery with receipt and code': { ...battery, scans: ['W-09702', code] },

@@ -139,7 +139,7 @@ export function findFigures(tokens: readonly Token[], context: LineContext): Sai
 function inThousands(said: Extract<Token, { kind: 'number' }>): Extract<Token, { kind: 'number' }> {
   const { value, decimals, digits } = said;
   if (decimals !== groupDigits || Math.abs(value) < 1 || said.inWords === true) return said;
-  const whole = digits.replace(/[^\d]/g, '');
+  const whole = digits.replace(/\D/g, '');
   return { kind: 'number', value: Math.sign(value) * Number(whole), decimals: 0, digits: whole };
 }
 
@@ -170,10 +170,23 @@ function unitBehind(
     unit?.kind === 'word' &&
     words.clauseBreaks.includes(unit.text) &&
     next?.kind === 'word';
-  const said = readUnit(tokens, at + 1);
+  const said = readUnit(tokens, at + 1) ?? partitive(tokens, at, context.lexicon);
   // "10.3 second go" is no time.
   const isTry = phraseAt(tokens, at + 1, figureWordsOf(words).again) > (said?.length ?? 0);
   return isElided || isTry || (isClause && said?.length === 1) ? undefined : said;
+}
+
+/** The unit of a number in words that stands behind a small word: "une trentaine de mois". */
+function partitive(
+  tokens: readonly Token[],
+  at: number,
+  { words, readUnit }: Lexicon,
+): ReturnType<Lexicon['readUnit']> {
+  const [number, of] = tokens.slice(at, at + 2);
+  const isOf = of?.kind === 'word' && words.partitive?.includes(of.text) === true;
+  const isInWords = number?.kind === 'number' && number.inWords === true;
+  const unit = isOf && isInWords ? readUnit(tokens, at + 2) : undefined;
+  return unit === undefined ? undefined : { ...unit, length: unit.length + 1 };
 }
 
 /** How long was waited is no reading beside one: "12.4 after 15 seconds". */

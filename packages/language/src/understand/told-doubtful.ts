@@ -6,7 +6,7 @@ import { figureWordsOf } from '../words/words.ts';
 import { isOfSeveral } from './choices.ts';
 import { isOfVehicle } from './fact-runs.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
-import { likewise, isOfPast } from './named-things.ts';
+import { isOfPast, likewise } from './named-things.ts';
 import { isOutOfPlace } from './out-of-place.ts';
 import { mixedOf, withoutFuels } from './own-fuel.ts';
 import { type Span, answerShare, holds, isDenied, isSupported, spansOf } from './spans.ts';

@@ -144,6 +144,7 @@ export const esWords: Words = {
   joins: ['y'],
   // "a" is a preposition, so it is ampere only where no other word follows it.
   articles: ['a'],
+  partitive: ['de'],
   fractions: {
     medio: 1 / 2,
     media: 1 / 2,

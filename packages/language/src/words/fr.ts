@@ -85,6 +85,7 @@ export const frWords: Words = {
   point: ['virgule', 'point'],
   joins: ['et'],
   articles: ['de', 'd', 'a', 'ma'],
+  partitive: ['de', 'd'],
   fractions: {
     dixième: 1 / 10,
     dixièmes: 1 / 10,

@@ -261,6 +261,8 @@ export interface Words {
   readonly joins: readonly string[];
   /** Words that may stand before a scale, a fraction or a unit and add nothing: `a`. */
   readonly articles: readonly string[];
+  /** Small words between a number in words and its unit: `de` of `une trentaine de mois`. */
+  readonly partitive?: readonly string[];
   readonly fractions: Readonly<Record<string, number>>;
   readonly minus: readonly string[];
   /** Words behind a figure that put it below zero, the longest first: `below zero`. */
