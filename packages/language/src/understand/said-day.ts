@@ -9,9 +9,11 @@ import type { Understood } from './understood.ts';
 
 /**
  * A day: as ISO 8601 has it, in figures in the order of the language, with its month in words, or by
- * how far it lies back; to the question for it also a month, which may lie in one term. Without its year, or told so, it is a day only to the question for it, or
- * where the text names that: of anything else a person may speak so. Whether the calendar has it is not judged here. It is the answer to the one check of the flow
- * that asks for a day, and its correction where that was answered before.
+ * how far it lies back; to the question for it also a month, which may lie in one term. Without its
+ * year, or told so, it is a day only to the question for it, or where the text names that: of
+ * anything else a person may speak so. Whether the calendar has it is not judged here. It is the
+ * answer to the one check of the flow that asks for a day, and its correction where that was answered
+ * before.
  */
 export function readDay(turn: Turn): Understood | undefined {
   const check = checkOfDay(turn);

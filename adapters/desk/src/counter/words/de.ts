@@ -238,7 +238,7 @@ export const de: CounterWords = {
   termsStep: 'Monate {{from}} bis {{to}} {{percent}}',
   termsDeposit: '{{part}}: Pfand für das Altteil {{amount}}',
   keysIntro:
-    'Alles außer F8 und F9 liegt auf dem Ziffernblock, die andere Hand am Teil. Was ein Scanner tippt, wird am Tempo erkannt.',
+    'Alles außer F6 bis F9 liegt auf dem Ziffernblock, die andere Hand am Teil. Was ein Scanner tippt, wird am Tempo erkannt.',
   keyNumber: 'die Antwort mit dieser Zahl',
   keyTake: 'übernehmen, was getippt oder gewählt ist',
   keyDontKnow: 'weiß ich nicht',

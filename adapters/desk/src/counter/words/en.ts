@@ -229,7 +229,7 @@ export const en = {
   termsStep: 'months {{from}} to {{to}} {{percent}}',
   termsDeposit: '{{part}}: deposit for the old unit {{amount}}',
   keysIntro:
-    'All but F8 and F9 lies on the numeric pad, the other hand on the part. What a scanner types is told from keys by its pace.',
+    'All but F6 to F9 lies on the numeric pad, the other hand on the part. What a scanner types is told from keys by its pace.',
   keyNumber: 'the answer with that number',
   keyTake: 'take what was typed or picked',
   keyDontKnow: 'don’t know',

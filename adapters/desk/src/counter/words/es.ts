@@ -239,7 +239,7 @@ export const es: CounterWords = {
   termsStep: 'meses {{from}} a {{to}} {{percent}}',
   termsDeposit: '{{part}}: depósito por la pieza vieja {{amount}}',
   keysIntro:
-    'Salvo F8 y F9, todo está en el teclado numérico, la otra mano en la pieza. Lo que teclea un lector de códigos se distingue por su ritmo.',
+    'Salvo F6 a F9, todo está en el teclado numérico, la otra mano en la pieza. Lo que teclea un lector de códigos se distingue por su ritmo.',
   keyNumber: 'la respuesta con ese número',
   keyTake: 'aceptar lo escrito o lo elegido',
   keyDontKnow: 'no lo sé',

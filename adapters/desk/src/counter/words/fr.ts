@@ -240,7 +240,7 @@ export const fr: CounterWords = {
   termsStep: 'mois {{from}} à {{to}} {{percent}}',
   termsDeposit: '{{part}} : consigne pour l’ancienne pièce {{amount}}',
   keysIntro:
-    'Sauf F8 et F9, tout se fait au pavé numérique, l’autre main sur la pièce. Ce que tape un lecteur de codes se reconnaît à son rythme.',
+    'Sauf F6 à F9, tout se fait au pavé numérique, l’autre main sur la pièce. Ce que tape un lecteur de codes se reconnaît à son rythme.',
   keyNumber: 'la réponse qui porte ce numéro',
   keyTake: 'prendre ce qui est tapé ou choisi',
   keyDontKnow: 'je ne sais pas',

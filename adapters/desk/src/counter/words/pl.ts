@@ -234,7 +234,7 @@ export const pl: CounterWords = {
   termsStep: 'miesiące {{from}}–{{to}} {{percent}}',
   termsDeposit: '{{part}}: kaucja za starą część {{amount}}',
   keysIntro:
-    'Wszystko oprócz F8 i F9 da się zrobić na klawiaturze numerycznej, druga ręka na części. To, co wpisuje skaner, poznaje się po tempie.',
+    'Wszystko oprócz klawiszy od F6 do F9 da się zrobić na klawiaturze numerycznej, druga ręka na części. To, co wpisuje skaner, poznaje się po tempie.',
   keyNumber: 'odpowiedź o tym numerze',
   keyTake: 'przyjmij to, co wpisano lub wybrano',
   keyDontKnow: 'nie wiem',
