@@ -13,6 +13,8 @@ export interface PartInHand {
   readonly texts: FlowTexts;
   /** A check to the id of its answer, or to a day or a figure as it is typed; what is missing can't be done here. */
   readonly found: Readonly<Record<string, string>>;
+  /** The price that stands on the receipt; left out where a refusal needs none. */
+  readonly paid?: string;
   /** What is scanned before anything is asked: a receipt, the code of the vehicle's case. */
   readonly scans: readonly string[];
   /** What the customer read on the vehicle, in the order of its fields; empty where it was not. */
@@ -104,7 +106,10 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
     await pressed('1');
   }
   const stands = new Set<string>();
-  for (let turns = 0; (await inside(page, '.slip-title').count()) === 0; turns += 1) {
+  // What has to be tested further has a slip as well, and the next step stands under it.
+  const isDecided = async (): Promise<boolean> =>
+    (await inside(page, '.card .key.take[data-key="2"]').count()) > 0;
+  for (let turns = 0; !(await isDecided()); turns += 1) {
     if (turns > 60) throw new Error(`never decided; now it asks “${await asked(page)}”`);
     const words = await wordsOfCard(page, stands);
     counted.readAnew += words;
@@ -117,8 +122,10 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
       counted.heard += wordsIn(part.texts.checks['sale-proof']?.answers?.['shown']?.label ?? '');
       counted.read += await wordsOf(page, '.card .day-entry label');
       order.push('sale-proof');
-      // The price is asked for beside it, and left out: a refusal needs none.
-      await pressed(...Array.from(receiptNumber), 'Enter', 'Enter');
+      // The price is asked for beside it.
+      const { paid = '' } = part;
+      if (paid !== '') counted.decided += 1;
+      await pressed(...Array.from(receiptNumber), 'Enter', ...Array.from(paid), 'Enter');
       continue;
     }
     const usual = await usualShown(page, part);
@@ -176,9 +183,11 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
       counted.heard += wordsIn(label);
       counted.readAnew -= wordsIn(text);
     } else counted.read += wordsIn(text);
-    await ((await inside(page, '.day-entry').count()) > 0
-      ? pressed(...Array.from(found), 'Enter')
-      : pressed(await numberOf(page, [label])));
+    // A day is typed; where nobody knows it, its term is picked in the same field.
+    if ((await inside(page, '.day-entry').count()) === 0) {
+      await pressed(await numberOf(page, [label]));
+    } else if (label === found) await pressed(...Array.from(found), 'Enter');
+    else await pressed(await numberOf(page, [label]), 'Enter');
   }
   counted.aloud += wordsIn(await plain(inside(page, '.card .sentence')));
   counted.aloud += wordsIn(await plain(inside(page, '.card .sure').first()));

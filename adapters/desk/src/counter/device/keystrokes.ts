@@ -23,7 +23,7 @@ export interface Keystrokes {
   readonly fieldFor: (key: string) => HTMLInputElement | undefined;
   /** Whether nothing is to be typed into a field now: its keys count as pressed outside one. */
   readonly isShut: (field: HTMLInputElement) => boolean;
-  /** Whether a key that is pressed in an empty field is a command there all the same. */
+  /** Whether a key that is pressed in a field is a command there all the same. */
   readonly isCommandIn: (field: HTMLInputElement, key: string) => boolean;
   /** Whether a text is a code that is known here: only such a one is taken out of a field again. */
   readonly isCode: (text: string) => boolean;
@@ -92,7 +92,7 @@ export function listenToKeystrokes(to: Keystrokes): () => void {
       return;
     }
     release();
-    if (field?.value === '' && to.isCommandIn(field, key)) {
+    if (field !== undefined && to.isCommandIn(field, key)) {
       event.preventDefault();
       to.pressed(key);
     } else if (key === '-' && field !== undefined && isBehindMinus(field)) {

@@ -33,6 +33,8 @@ export const de: CounterWords = {
   toldLeave: 'Nein, nichts davon übernehmen',
   quoted: '„{{said}}“',
   stillLeft: 'Nicht verstanden und nicht übernommen: {{said}}.',
+  wordsLeft:
+    'Ihre Worte wurden nicht genommen. Wählen Sie die nächstliegende Antwort, oder drücken Sie die Taste noch einmal.',
   putAside: 'Zurückstellen, mit Zettel',
   asideSince: 'zurückgestellt seit {{time}}',
   asideDone: 'Zurückgestellt seit {{time}}. Das Teil liegt unten, bis jemand damit weitermacht.',
@@ -159,7 +161,7 @@ export const de: CounterWords = {
   dayForm: 'zum Beispiel {{day}}',
   usualAsk: 'Stimmt alles?',
   yes: 'Ja',
-  usualOther: 'Wenn nicht oder unbekannt: die Nummer.',
+  usualOther: 'Sonst: die Nummer.',
   nextAsked: 'Danach gefragt',
   receiptNumber: 'Nummer des Belegs',
   receiptNeeded: 'Erwartet: die Nummer des Belegs oder die einer Antwort.',
@@ -176,6 +178,9 @@ export const de: CounterWords = {
   stoodSince: 'Hier seit {{since}}. Die 8 Stunden sind um: {{ready}}.',
   stoodEarly:
     'Übernommen, obwohl die 8 Stunden nach dieser Uhr erst um sind: {{time}}. Stand sie nicht so lange, „{{what}}“ berichtigen.',
+  hydrometerAsk: 'Ist ein Säureheber da?',
+  hydrometerYes: 'ja: die sechs Zellen',
+  hydrometerNo: 'nein: noch einmal laden',
   readyFrom: 'frühestens bereit: {{time}}',
   how: 'So geht es',
   howLess: 'Ohne Anleitung',

@@ -33,6 +33,8 @@ export const es: CounterWords = {
   toldLeave: 'No, no tomar nada',
   quoted: '«{{said}}»',
   stillLeft: 'No entendido, y no tomado: {{said}}.',
+  wordsLeft:
+    'Sus palabras no se han tomado. Elija la respuesta más cercana, o pulse la tecla otra vez.',
   putAside: 'Apartarla, con un resguardo',
   asideSince: 'apartada desde {{time}}',
   asideDone: 'Apartada desde {{time}}. Queda abajo hasta que alguien siga con ella.',
@@ -160,7 +162,7 @@ export const es: CounterWords = {
   dayForm: 'por ejemplo, {{day}}',
   usualAsk: '¿Todo correcto?',
   yes: 'Sí',
-  usualOther: 'Si no, o no se sabe: su número.',
+  usualOther: 'Si no es así: su número.',
   nextAsked: 'Después se pregunta',
   receiptNumber: 'Número del recibo',
   receiptNeeded: 'Se esperaba el número del recibo, o el de una respuesta.',
@@ -177,6 +179,9 @@ export const es: CounterWords = {
   stoodSince: 'Aquí desde {{since}}. Las 8 horas se cumplen: {{ready}}.',
   stoodEarly:
     'Anotado, aunque según este reloj las 8 horas se cumplen: {{time}}. Si no ha estado tanto, corrija «{{what}}».',
+  hydrometerAsk: '¿Hay un densímetro a mano?',
+  hydrometerYes: 'sí: los seis vasos (celdas)',
+  hydrometerNo: 'no: cargarla otra vez',
   readyFrom: 'lista como muy pronto: {{time}}',
   how: 'Cómo se hace',
   howLess: 'Sin explicación',

@@ -33,6 +33,8 @@ export const fr: CounterWords = {
   toldLeave: 'Non, ne rien en prendre',
   quoted: '« {{said}} »',
   stillLeft: 'Pas compris, et pas pris : {{said}}.',
+  wordsLeft:
+    'Vos mots n’ont pas été pris. Choisissez la réponse la plus proche, ou appuyez encore une fois sur la touche.',
   putAside: 'Mettre de côté, avec un bulletin',
   asideSince: 'mis de côté depuis {{time}}',
   asideDone:
@@ -161,7 +163,7 @@ export const fr: CounterWords = {
   dayForm: 'par exemple {{day}}',
   usualAsk: 'Tout est exact ?',
   yes: 'Oui',
-  usualOther: 'Sinon, ou inconnu : son numéro.',
+  usualOther: 'Sinon : son numéro.',
   nextAsked: 'Demandé ensuite',
   receiptNumber: 'Numéro du ticket',
   receiptNeeded: 'Attendu : le numéro du ticket, ou celui d’une réponse.',
@@ -178,6 +180,9 @@ export const fr: CounterWords = {
   stoodSince: 'Ici depuis : {{since}}. Les 8 heures seront passées : {{ready}}.',
   stoodEarly:
     'Noté, bien que d’après cette horloge les 8 heures ne soient passées que : {{time}}. Si elle n’est pas restée aussi longtemps, corrigez « {{what}} ».',
+  hydrometerAsk: 'Un pèse-acide sous la main ?',
+  hydrometerYes: 'oui : les six éléments',
+  hydrometerNo: 'non : la recharger',
   readyFrom: 'prête au plus tôt : {{time}}',
   how: 'Comment faire',
   howLess: 'Sans explication',

@@ -32,6 +32,8 @@ export const pl: CounterWords = {
   toldLeave: 'Nie, nic nie przyjmuj',
   quoted: '„{{said}}”',
   stillLeft: 'Nie zrozumiano i nie przyjęto: {{said}}.',
+  wordsLeft:
+    'Słów nie przyjęto. Proszę wybrać najbliższą odpowiedź albo nacisnąć klawisz jeszcze raz.',
   putAside: 'Odłóż, z kwitem',
   asideSince: 'odłożone od {{time}}',
   asideDone: 'Odłożone od {{time}}. Część leży niżej, aż ktoś się nią zajmie.',
@@ -155,7 +157,7 @@ export const pl: CounterWords = {
   dayForm: 'na przykład {{day}}',
   usualAsk: 'Wszystko się zgadza?',
   yes: 'Tak',
-  usualOther: 'Jeśli nie albo nie wiadomo: numer.',
+  usualOther: 'W innym razie: numer.',
   nextAsked: 'Następne pytania',
   receiptNumber: 'Numer paragonu',
   receiptNeeded: 'Oczekiwano numeru paragonu albo numeru odpowiedzi.',
@@ -172,6 +174,9 @@ export const pl: CounterWords = {
   stoodSince: 'Tutaj od: {{since}}. Te 8 godzin minie: {{ready}}.',
   stoodEarly:
     'Przyjęto, choć według tego zegara 8 godzin minie dopiero: {{time}}. Jeśli nie stał tak długo, proszę poprawić „{{what}}”.',
+  hydrometerAsk: 'Czy jest pod ręką areometr?',
+  hydrometerYes: 'tak: sześć cel',
+  hydrometerNo: 'nie: naładować jeszcze raz',
   readyFrom: 'gotowy najwcześniej: {{time}}',
   how: 'Jak to zrobić',
   howLess: 'Bez objaśnień',
