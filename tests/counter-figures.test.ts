@@ -12,6 +12,7 @@ import {
   eventually,
   follow,
   say,
+  slipOn,
 } from './support/counter-hands.ts';
 import {
   asked,
@@ -189,6 +190,70 @@ atCounter('the figures of the counter', ({ counter, practising }) => {
     await press(page, 'Enter');
     await answer(page, 'yes, 8 hours or more');
     expect(await plain(inside(page, '.signs'))).not.toContain('frozen');
+  });
+
+  test('a battery with caps that is low after its charge has its cells read, where a hydrometer is at hand', async () => {
+    const page = await practising();
+    const chargedLow = async (): Promise<void> => {
+      await press(page, '+');
+      await batteryLookedAt(page);
+      await press(
+        page,
+        ...Array.from('11.9'),
+        'Enter',
+        ...Array.from('540 EN'),
+        'Enter',
+        '2',
+        '0',
+        'Enter',
+      );
+      await press(page, '1');
+      await answer(page, 'takes the charge');
+      await press(page, ...Array.from('12.3'), 'Enter');
+      expect(await asked(page)).toBe('A hydrometer at hand?');
+    };
+    await chargedLow();
+    await answer(page, 'yes: its six cells');
+    expect(await asked(page)).toBe('Density of its six cells?');
+    expect(await plain(inside(page, '.signs'))).toContain('Acid burns');
+    await press(page, ...Array.from('1.26 1.26 1.25 1.26 1.12 1.26'), 'Enter');
+    expect(await slipOn(page)).toContain('We take it back');
+    // Without one it is charged once more, and not asked again.
+    await chargedLow();
+    await page.waitForTimeout(settled);
+    await page.keyboard.press('/', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(inside(page, '.standing'))).toContain('Charge it fully once more');
+    });
+    expect(await asked(page)).toBe('Its voltage after this charge and rest?');
+  });
+
+  test('that a battery can burst stands above all that follows, as long as it lies here', async () => {
+    const page = await practising();
+    await press(page, '+');
+    await press(page, '2');
+    await say(page, 'matches, receipt shown, in warranty, goes flat, was fitted, bulging');
+    await press(page, '1');
+    const warned = async (): Promise<void> => {
+      expect(await plain(inside(page, '.signs').first())).toContain('This battery can burst.');
+    };
+    const into = inside(page, '.card .key.take[data-key="2"]');
+    for (let turns = 0; (await into.count()) === 0; turns += 1) {
+      expect(turns).toBeLessThan(12);
+      await warned();
+      await press(page, (await inside(page, '.usual').count()) > 0 ? 'Enter' : '1');
+    }
+    await warned();
+    await press(page, '+');
+    expect(await inside(page, '.signs').count()).toBe(0);
+    // The other parts that lie here come round before it does.
+    const isIt = async (): Promise<boolean> =>
+      (await plain(inside(page, '.found'))).includes('bulging');
+    for (let turns = 0; turns === 0 || !(await isIt()); turns += 1) {
+      expect(turns).toBeLessThan(5);
+      await press(page, 'F8');
+    }
+    await warned();
   });
 
   test('a caution stands above what it is for, and is confirmed before that is asked', async () => {

@@ -1,7 +1,7 @@
 /**
  * Keys of the parts counter beside those that answer, and what is invented kept from what is real.
  */
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test, vi } from 'vitest';
 import { servePages } from '../tools/pages.mjs';
 import { prepare } from '../tools/prepare.mjs';
@@ -38,8 +38,8 @@ describe.skipIf(whyNoBrowser !== undefined)('at the parts counter', again, () =>
   });
 
   /** The counter with the invented shop; closed when the test has ended, and then without any fault. */
-  async function practising(): Promise<Page> {
-    const opened = await openCounter(browser, `${site.url}desk/counter.html?lang=en`);
+  async function practising(options: BrowserContextOptions = {}): Promise<Page> {
+    const opened = await openCounter(browser, `${site.url}desk/counter.html?lang=en`, options);
     onTestFinished(async () => {
       await opened.context.close();
       expect(opened.faults).toEqual([]);
@@ -95,7 +95,7 @@ describe.skipIf(whyNoBrowser !== undefined)('at the parts counter', again, () =>
       await page.waitForTimeout(settled);
       await page.keyboard.press('-');
       await eventually(async () => {
-        expect(await asked(page)).toContain('Fitted or opened');
+        expect(await asked(page)).toContain('Fitted, or taken apart');
       });
       await typeSlowly(page, text);
       await page.keyboard.press('Enter');
@@ -110,6 +110,44 @@ describe.skipIf(whyNoBrowser !== undefined)('at the parts counter', again, () =>
       expect(await plain(inside(page, '.ledger'))).toContain('What was done with it: unused');
     });
     expect(await plain(inside(page, '.ledger'))).not.toContain('Stud');
+  });
+
+  test('minus goes back one answer after the other, also from the field of a day, and plus begins a return there', async () => {
+    const page = await practising();
+    await press(page, '+');
+    await press(page, '2');
+    await press(page, await numberOf(page, ['receipt shown']), 'Enter');
+    await press(page, await numberOf(page, ['it is the part we sold']));
+    expect(await asked(page)).toBe('When was it sold?');
+    await press(page, '-');
+    expect(await asked(page)).toBe('Is this the battery sold?');
+    await press(page, '-');
+    expect(await asked(page)).toBe('Any proof of sale?');
+    await page.keyboard.press('Escape');
+    await eventually(async () => {
+      expect(await asked(page)).toBe('When was it sold?');
+    });
+    // Behind figures a minus belongs to the day.
+    await typeSlowly(page, '2026-0');
+    expect(await inside(page, '.day-entry input').inputValue()).toBe('2026-0');
+    await press(page, '+');
+    expect(await asked(page)).toBe('What has come back?');
+  });
+
+  test('what is said stands above the question, on a phone as well', async () => {
+    const page = await practising({ viewport: { width: 390, height: 844 } });
+    await inside(page, 'input[name=line]').fill('qwxz');
+    await page.keyboard.press('Enter', { delay: 60 });
+    const notes = inside(page, '.notes');
+    await eventually(async () => {
+      expect(await plain(notes)).toContain('qwxz');
+    });
+    const [said, question] = await Promise.all([
+      notes.boundingBox(),
+      inside(page, '#asked').boundingBox(),
+    ]);
+    expect((said?.y ?? 0) + (said?.height ?? Infinity)).toBeLessThanOrEqual(question?.y ?? 0);
+    expect(said?.y).toBeGreaterThanOrEqual(0);
   });
 
   test('what was taken last is told beside a key that came too early', async () => {

@@ -26,12 +26,18 @@ describe.skipIf(whyNoBrowser !== undefined)('a return at the counter', again, ()
   });
 
   test.each([
-    ['starter by hand', 42, 17, 113, 'We can’t take it back'],
-    ['battery by hand', 54, 18, 116, 'We can’t take it back'],
-    ['battery by hand, with its six cells', 81, 18, 135, 'We take it back'],
-    ['starter by hand, with readings of the vehicle', 65, 23, 135, 'We can’t take it back'],
-    ['starter with receipt and code', 22, 12, 100, 'We can’t take it back'],
-    ['battery with receipt and code', 27, 12, 100, 'We can’t take it back'],
+    ['starter by hand', 42, 17, 112.5, 'We can’t take it back'],
+    ['battery by hand', 54, 18, 115, 'We can’t take it back'],
+    ['starter by hand, with readings of the vehicle', 65, 23, 134, 'We can’t take it back'],
+    [
+      'flat battery by hand, its cells read with a hydrometer that the shop does not list',
+      73,
+      19,
+      110,
+      'We take it back',
+    ],
+    ['starter with receipt and code', 22, 12, 97, 'We can’t take it back'],
+    ['battery with receipt and code', 27, 12, 96, 'We can’t take it back'],
   ])(
     '%s takes %i keys and %i decisions, less than two minutes, and %i s at most of somebody who is new',
     async (name, keys, decided, anew, decision) => {

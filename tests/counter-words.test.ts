@@ -3,10 +3,45 @@
  */
 import { expect, test } from 'vitest';
 import { atCounter } from './support/counter-browser.ts';
-import { asks, eventually, follow, say } from './support/counter-hands.ts';
-import { asked, inside, plain, press, typeSlowly } from './support/counter-page.ts';
+import { answer, asks, eventually, follow, say } from './support/counter-hands.ts';
+import { asked, inside, plain, press, settled, typeSlowly } from './support/counter-page.ts';
 
 atCounter('the clerk’s own words', ({ practising }) => {
+  test('a battery that boils is a complaint, and words that answer nothing are not passed over by one key', async () => {
+    const page = await practising();
+    await press(page, '+');
+    await press(page, '2');
+    await answer(page, 'receipt shown', 'it is the part we sold');
+    await press(page, '2', 'Enter');
+    expect(await asked(page)).toBe('What is the complaint?');
+    await inside(page, 'input[name=line]').fill('qwxz blorb');
+    await page.keyboard.press('Enter', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(inside(page, '.notes'))).toContain('qwxz');
+    });
+    await page.waitForTimeout(settled);
+    await page.keyboard.press('0', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(inside(page, '.notes'))).toContain('Your words were not taken.');
+    });
+    expect(await asked(page)).toBe('What is the complaint?');
+    await say(page, 'it boils');
+    expect(await plain(inside(page, '.found'))).toContain('What the customer says: leaks.');
+    // Said a second time the key counts.
+    await press(page, '-');
+    await inside(page, 'input[name=line]').fill('qwxz');
+    await inside(page, '#asked').focus();
+    await page.waitForTimeout(settled);
+    await page.keyboard.press('0', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(inside(page, '.notes'))).toContain('Your words were not taken.');
+    });
+    await page.keyboard.press('0', { delay: 60 });
+    await eventually(async () => {
+      expect(await plain(inside(page, '.found'))).toContain('What the customer says: not known.');
+    });
+  });
+
   test('says an error until the clerk goes on, and no longer', async () => {
     const page = await practising();
     const notes = inside(page, '.notes');

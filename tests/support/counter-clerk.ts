@@ -13,12 +13,12 @@ export interface PartInHand {
   readonly texts: FlowTexts;
   /** A check to the id of its answer, or to a day or a figure as it is typed; what is missing can't be done here. */
   readonly found: Readonly<Record<string, string>>;
+  /** The price that stands on the receipt; left out where a refusal needs none. */
+  readonly paid?: string;
   /** What is scanned before anything is asked: a receipt, the code of the vehicle's case. */
   readonly scans: readonly string[];
   /** What the customer read on the vehicle, in the order of its fields; empty where it was not. */
   readonly readOut?: readonly string[];
-  /** True where something to test with is at hand that the shop's list does not have. */
-  readonly isKitShort?: boolean;
 }
 
 /** What judging a part took. */
@@ -119,15 +119,10 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
       counted.heard += wordsIn(part.texts.checks['sale-proof']?.answers?.['shown']?.label ?? '');
       counted.read += await wordsOf(page, '.card .day-entry label');
       order.push('sale-proof');
-      // The price is asked for beside it, and left out: a refusal needs none.
-      await pressed(...Array.from(receiptNumber), 'Enter', 'Enter');
-      continue;
-    }
-    if (part.isKitShort === true && (await inside(page, '.standing .also').count()) > 0) {
-      // What is still open of a decision is read, and what else is here is told.
-      counted.decided += 1;
-      counted.readAnew += await wordsOf(page, '.standing .slip-title, .standing p, .standing li');
-      await pressed('F6');
+      // The price is asked for beside it.
+      const { paid = '' } = part;
+      if (paid !== '') counted.decided += 1;
+      await pressed(...Array.from(receiptNumber), 'Enter', ...Array.from(paid), 'Enter');
       continue;
     }
     const usual = await usualShown(page, part);
@@ -185,9 +180,11 @@ export async function judgePart(page: Page, part: PartInHand): Promise<Effort> {
       counted.heard += wordsIn(label);
       counted.readAnew -= wordsIn(text);
     } else counted.read += wordsIn(text);
-    await ((await inside(page, '.day-entry').count()) > 0
-      ? pressed(...Array.from(found), 'Enter')
-      : pressed(await numberOf(page, [label])));
+    // A day is typed; where nobody knows it, its term is picked in the same field.
+    if ((await inside(page, '.day-entry').count()) === 0) {
+      await pressed(await numberOf(page, [label]));
+    } else if (label === found) await pressed(...Array.from(found), 'Enter');
+    else await pressed(await numberOf(page, [label]), 'Enter');
   }
   counted.aloud += wordsIn(await plain(inside(page, '.card .sentence')));
   counted.aloud += wordsIn(await plain(inside(page, '.card .sure').first()));
@@ -227,12 +224,9 @@ async function isReceiptAsked(page: Page): Promise<boolean> {
   return (await inside(page, '[name=receipt-number]').count()) > 0;
 }
 
-/** Whether there is a decision, and nothing more is asked. */
+/** True where the return can be put into the day's list: a decision that stands meanwhile has a slip too. */
 async function isDecided(page: Page): Promise<boolean> {
-  return (
-    (await inside(page, '.slip-title').count()) > 0 &&
-    (await inside(page, '.standing').count()) === 0
-  );
+  return (await inside(page, '.card .key.take[data-key="2"]').count()) > 0;
 }
 
 /** The check that a sentence asks. */

@@ -75,14 +75,22 @@ const goodBattery = {
   'vehicle-proof': 'incomplete',
 };
 
-/** A flooded battery of which a cell is dead: told by a hydrometer that the shop's list does not have. */
-const deadCell = {
-  ...goodBattery,
-  'sale-date': 'last January',
+/** A battery with a dead cell, sold in a month of which nobody knows the day. */
+const batteryWithDeadCell = {
+  'part-number': 'matches-sale',
+  'sale-proof': 'shown',
+  'sale-date': 'warranty',
   claim: 'goes-flat',
+  handling: 'fitted',
+  'battery-look': 'sound',
+  posts: 'sound',
+  'suits-vehicle': 'suits',
+  electrolyte: 'covered',
+  'battery-kind': 'flooded',
+  'case-temperature': '20',
   'received-volts': '11.9',
-  'charge-take': 'takes',
   'label-rating': '540 EN',
+  'charge-take': 'takes',
   'battery-recharged': '12.3',
   'cell-spread': '1.26 1.26 1.25 1.26 1.12 1.26',
 };
@@ -133,13 +141,13 @@ export function partsInHand(): Readonly<Record<string, PartInHand>> {
   return {
     'starter by hand': { ...starter, scans: [] },
     'battery by hand': { ...battery, scans: [] },
-    'battery by hand, with its six cells': {
-      ...battery,
-      found: deadCell,
-      scans: [],
-      isKitShort: true,
-    },
     'starter by hand, with readings of the vehicle': { ...starter, scans: [], readOut },
+    'flat battery by hand, its cells read with a hydrometer that the shop does not list': {
+      ...battery,
+      found: batteryWithDeadCell,
+      paid: '89.9',
+      scans: [],
+    },
     'starter with receipt and code': { ...starter, scans: ['W-10211', code] },
     'battery with receipt and code': { ...battery, scans: ['W-09702', code] },
   };

@@ -32,6 +32,7 @@ export type {
 
 // What has happened, and where a case stands.
 export type { CaseEvent, LaterEvent, OpenedEvent } from './case/event.ts';
+export { lastingCautions } from './case/cautions.ts';
 export { isReading, isSaid } from './case/state.ts';
 export type { Answer, CaseState, Next, Said } from './case/state.ts';
 export { doneMessage, proofOfRepair } from './case/repair-proof.ts';

@@ -2,7 +2,7 @@
  * What is typed into the line of the counter, or scanned anywhere: a sale, a part, the case of a
  * vehicle, a return that lies here, or the clerk's own words.
  */
-import { positionOf, type AnswerInput } from '@keyturn/core';
+import { positionOf, type AnswerInput, type Input } from '@keyturn/core';
 import type { ReadingsSaid } from '@keyturn/language';
 import { answering } from '../engine/engine.ts';
 import { dayAndTime, fill } from '../wording.ts';
@@ -10,6 +10,7 @@ import type { CounterVoice } from './counter-voice.ts';
 import type { ReturnWork } from './return-work.ts';
 import type { CounterEngine, HeardLine } from './engine/counter-engine.ts';
 import { answersOf, contextOf, labelsOf, type KnownPart } from './return/opening.ts';
+import { writtenPrice } from './return/written-price.ts';
 import { isSameCode, lookUp, type Scanned } from './shop/scanned.ts';
 import type { CounterReturn } from './return/counter-return.ts';
 import type { CounterBook } from './store/counter-book.ts';
@@ -138,19 +139,28 @@ export class CounterEntry {
   }
 
   /** A number or a receipt that was written into the part’s own field: what the shop knows of it. */
-  async fetchPart(text: string): Promise<void> {
+  async fetchPart(text: string, paid: readonly Input[] = []): Promise<void> {
     const scanned = lookUp(text, this.#book.shop);
     if (scanned.type !== 'part' && scanned.type !== 'sale') return;
     const sale = scanned.type === 'sale' ? scanned.sale : undefined;
     const known = { part: scanned.part.part, shelf: scanned.part, sale };
-    if (this.#work.back?.part === known.part) await this.#fillIn(known);
+    if (this.#work.back?.part === known.part) await this.#fillIn(known, paid);
   }
 
-  /** Whether a text is a receipt’s number with which the shop’s list gives no price. */
-  isReceiptWithoutPrice(text: string): boolean {
-    return (
-      looksLikeReceipt(text) && !isOther(text) && lookUp(text, this.#book.shop).type !== 'sale'
-    );
+  /** Whether a text is the number of a receipt. */
+  isReceipt(text: string): boolean {
+    return looksLikeReceipt(text) && !isOther(text);
+  }
+
+  /** The price that the shop’s list has with a receipt for the part in hand, as it is typed. */
+  priceListed(receipt: string): string {
+    const { shop } = this.#book;
+    const scanned = lookUp(receipt, shop);
+    if (shop === null || scanned.type !== 'sale') return '';
+    const { part, sale } = scanned;
+    const price = sale.price ?? part.price;
+    if (price === undefined || part.part !== this.#work.back?.part) return '';
+    return writtenPrice(price, shop.policy.currency, this.#voice.tag);
   }
 
   /** Proof of the sale, by the number of the receipt or another answer, with the price beside it. */
@@ -173,7 +183,7 @@ export class CounterEntry {
     if (receipt !== '') this.#work.alter({ receipt });
     await this.#work.take(...price, answering(back.sitting.case, 'sale-proof', [answer]));
     if (receipt === '') return;
-    await this.fetchPart(receipt);
+    await this.fetchPart(receipt, price);
   }
 
   /** Takes a line: at once where it says one thing plainly, else once it was shown what it tells. */
@@ -257,8 +267,8 @@ export class CounterEntry {
     await this.#fillIn(known);
   }
 
-  /** What the shop knows of the part in hand; what was answered of its sale stands. */
-  async #fillIn(known: KnownPart): Promise<void> {
+  /** What the shop knows of the part in hand; what was answered of its sale and typed as paid stands. */
+  async #fillIn(known: KnownPart, paid: readonly Input[] = []): Promise<void> {
     const { back } = this.#work;
     if (back === undefined) return;
     const { receipt, ...labels } = labelsOf(known);
@@ -268,6 +278,7 @@ export class CounterEntry {
     );
     await this.#work.take(
       { type: 'context', set: contextOf(known) },
+      ...paid,
       ...(answers.length === 0 ? [] : [{ type: 'answers', answers } as const]),
     );
   }

@@ -3,7 +3,7 @@
  * typed before anything could be read.
  */
 import { positionOf } from '@keyturn/core';
-import { settleMs, typingMs } from '../device/settle.ts';
+import { settleMs, slowTypingMs, typingMs } from '../device/settle.ts';
 import { fill } from '../wording.ts';
 import type { CounterVoice } from './counter-voice.ts';
 import type { CounterWork } from './counter-work.ts';
@@ -12,7 +12,8 @@ import { signOf, TypedAhead } from './device/typed-ahead.ts';
 import { isCommandInField, readKey, type CounterCommand } from './keys.ts';
 import { lookUp } from './shop/scanned.ts';
 import type { CounterBook } from './store/counter-book.ts';
-import { figuresInHand } from './view/step-card.ts';
+import { cells, isHydrometerAsked } from './view/hydrometer.ts';
+import { figuresInHand, mayBeBelowZero } from './view/step-card.ts';
 import { emptyHand } from './view/shown.ts';
 import { usualOf } from './view/usual-list.ts';
 import type { CounterWords } from './words/counter-words.ts';
@@ -61,10 +62,7 @@ export class CounterKeyboard {
       },
       fieldFor: (key) => this.#fieldFor(key),
       isShut: (field) => field.matches(typedInto) && this.#isShut,
-      isCommandIn: (field, key) =>
-        (field.matches(typedInto) || (field.name === 'line' && key !== 'Delete')) &&
-        this.isOn &&
-        isCommandInField(key),
+      isCommandIn: (field, key) => this.isOn && this.#isCommandIn(field, key),
       isCode: (text) =>
         lookUp(text, this.#setup.book.shop).type !== 'unknown' ||
         this.#setup.book.onCounterBy(text) !== undefined,
@@ -72,6 +70,24 @@ export class CounterKeyboard {
         void this.#setup.work.entry.enter(text, 'scanned');
       },
     });
+  }
+
+  /**
+   * Signs that cannot begin what is typed are commands while nothing stands in a field. A plus can
+   * be no part of a figure or a day at all; a minus begins a figure below zero and nothing else.
+   */
+  #isCommandIn(field: HTMLInputElement, key: string): boolean {
+    const isTyped = field.matches(typedInto);
+    if (key === '+' && isTyped && field.name !== 'receipt-number') return true;
+    const { selectionStart, selectionEnd, value, name } = field;
+    const isTypedOver = value === '' || (selectionStart === 0 && selectionEnd === value.length);
+    const { inHand } = this.#setup.work;
+    if (key === '-' && isTyped && isTypedOver && inHand !== undefined) {
+      return !mayBeBelowZero(inHand, name);
+    }
+    return (
+      value === '' && (isTyped || (name === 'line' && key !== 'Delete')) && isCommandInField(key)
+    );
   }
 
   /** Listens no more. */
@@ -163,7 +179,10 @@ export class CounterKeyboard {
         return;
       }
     }
-    if (typeof meant === 'string') this.command(meant);
+    const { inHand, screen } = this.#setup.work;
+    if (isDigit && meant !== undefined && inHand === undefined && screen === 'counter') {
+      this.#begin(key);
+    } else if (typeof meant === 'string') this.command(meant);
     else if (meant !== undefined && this.#isToldInWords) this.#begin(meant.number);
     else if (meant !== undefined) this.#pick(meant.number);
   }
@@ -172,13 +191,26 @@ export class CounterKeyboard {
     this.#find(`.card [data-key="${number}"]`)?.click();
   }
 
-  /** A digit picks its answer where nothing is typed behind it in a moment. */
+  /**
+   * A digit picks its answer where nothing is typed behind it in a moment. Before there is a part it
+   * stands in the line meanwhile, and one that is no answer stays there: a receipt begins with it.
+   */
   #begin(key: string): void {
     const asked = this.#asked;
-    const timer = setTimeout(() => {
-      this.#begun = undefined;
-      if (this.#asked === asked) this.#pick(key);
-    }, typingMs);
+    const line = this.#setup.work.inHand === undefined ? this.#line : undefined;
+    if (line !== undefined && this.#find(`.card [data-key="${key}"]`) === null) {
+      typeInto(line, line.value + key);
+      return;
+    }
+    if (line !== undefined) line.value = key;
+    const timer = setTimeout(
+      () => {
+        this.#begun = undefined;
+        if (line !== undefined) line.value = '';
+        if (this.#asked === asked) this.#pick(key);
+      },
+      line === undefined ? typingMs : slowTypingMs,
+    );
     this.#begun = { key, timer };
   }
 
@@ -189,6 +221,7 @@ export class CounterKeyboard {
     clearTimeout(this.#begun.timer);
     const { key: first } = this.#begun;
     this.#begun = undefined;
+    if (this.#setup.work.inHand === undefined) line.value = '';
     if (!/^[\p{L}\p{Nd} .,/-]$/u.test(key)) {
       this.#pick(first);
       return key === 'Enter';
@@ -313,9 +346,6 @@ export class CounterKeyboard {
       case 'cannot':
         this.#leaveUnanswered(command);
         return;
-      case 'also':
-        this.#find('.standing .also')?.click();
-        return;
       case 'kit':
         this.#find('.kit .fix')?.click();
         return;
@@ -342,19 +372,33 @@ export class CounterKeyboard {
   #leaveUnanswered(talk: 'dont-know' | 'cannot'): void {
     const { inHand, hand, screen } = this.#setup.work;
     const isBegun = [hand.open, hand.told, hand.offered].some((one) => one !== null);
-    if (inHand === undefined || isBegun || screen !== 'counter') return;
+    if (inHand === undefined || isBegun || screen !== 'counter' || this.#hasWordsLeft()) return;
     const figures = figuresInHand(hand, inHand);
     if (hand.byHand) {
       this.#passField();
       return;
     }
     const inField = figures.find((check) => this.#figureFieldOf(check) === this.#focused);
-    const check = hand.asking ?? (figures.length > 1 ? inField : undefined);
+    const offered = isHydrometerAsked({ hand }, inHand) ? cells : undefined;
+    const check = hand.asking ?? offered ?? (figures.length > 1 ? inField : undefined);
     if (check !== undefined) void this.#setup.work.take({ type: 'unanswered', check, talk });
     else if (usualOf({ hand }, inHand).length > 0) this.#setup.work.notice(this.#words.usualOther);
     else if (isTalkTo[talk].includes(positionOf(inHand.back.sitting.case).awaiting)) {
       void this.#setup.work.take({ type: 'talk', talk });
     }
+  }
+
+  /**
+   * Words that answered nothing, or stand in the line, are not passed over by one key: it is said, and
+   * the next one counts.
+   */
+  #hasWordsLeft(): boolean {
+    const { work } = this.#setup;
+    const { wordsLeft } = this.#words;
+    const isLeft = work.isUnclear || (this.#line?.value ?? '').trim() !== '';
+    if (!isLeft || this.#figureFields.length > 0 || work.notices.includes(wordsLeft)) return false;
+    work.notice(wordsLeft);
+    return true;
   }
 
   /** What was not read on the vehicle stays empty; behind the last field what was read is taken. */

@@ -16,6 +16,7 @@ import type { CounterEngine } from './engine/counter-engine.ts';
 import { CounterBook } from './store/counter-book.ts';
 import type { CounterStore } from './store/counter-store.ts';
 import { page } from './view/page.ts';
+import { priceTyped } from './view/price-field.ts';
 import type { Actions, Proof, Shown } from './view/shown.ts';
 import type { CounterWords } from './words/counter-words.ts';
 
@@ -106,12 +107,14 @@ export class CounterPage {
   }
 
   #show(isMoved: boolean): void {
+    const before = this.#find('.notes')?.innerText ?? '';
     this.#keyboard.whileDrawn(() => {
       render(page(this.#shown()), this.#box);
     });
     this.#makeRoom();
     this.#runCamera();
     if (isMoved) this.#bringToHand();
+    this.#bringNotes(before);
     if (!this.#work.isWaiting) this.#keyboard.takeTypedAhead();
   }
 
@@ -151,6 +154,13 @@ export class CounterPage {
   #makeRoom(): void {
     const height = this.#find('.notes')?.offsetHeight ?? 0;
     this.#box.style.setProperty('--notes', `${String(height)}px`);
+  }
+
+  /** What is said anew is seen, however far down the clerk has scrolled. */
+  #bringNotes(before: string): void {
+    const notes = this.#find('.notes');
+    const said = notes?.innerText ?? '';
+    if (said !== '' && said !== before) notes?.scrollIntoView({ block: 'nearest' });
   }
 
   /** Moves the focus to what is to be done next, unless somebody is typing elsewhere. */
@@ -324,16 +334,21 @@ export class CounterPage {
     },
   };
 
-  /** Enter behind the number of a receipt goes on to its price, as long as that is empty. */
+  /**
+   * Enter behind the number of a receipt goes on to its price, as long as that is empty. One that the
+   * shop’s list has stands there, so that what is typed from the paper answers nothing else.
+   */
   #goesToPrice(given: Proof): boolean {
     const { activeElement } = this.#setup.root;
     const price = this.#find('.day-entry input[name=price]');
     const isBehindNumber =
       'receipt' in given &&
       activeElement === this.#find('input[name=receipt-number]') &&
-      this.#work.entry.isReceiptWithoutPrice(given.receipt);
+      this.#work.entry.isReceipt(given.receipt);
     if (!isBehindNumber || !(price instanceof HTMLInputElement) || price.value !== '') return false;
+    this.#work.fields.typed(priceTyped, this.#work.entry.priceListed(given.receipt));
     price.focus();
+    price.select();
     return true;
   }
 

@@ -131,6 +131,11 @@ export class CounterWork {
     return this.#screen;
   }
 
+  /** Whether the last line, or day, of the return in hand could not be understood. */
+  get isUnclear(): boolean {
+    return this.#lying?.unclear !== undefined;
+  }
+
   /** What is to be said of what happened last. */
   get notices(): readonly string[] {
     return this.#notices;

@@ -1,7 +1,7 @@
 /**
  * The return in hand as it is shown: what is kept of it, and what was worked out of that.
  */
-import { optionsOf, saleCheck, type AskMessage, type Flow } from '@keyturn/core';
+import { saleCheck, type AskMessage, type Flow } from '@keyturn/core';
 import type { Rendered, Speaker } from '@keyturn/language';
 import type { Sheet } from '@keyturn/sheets';
 import type { Laid, Turned } from '../engine/engine.ts';
@@ -10,6 +10,7 @@ import { inventedReturns } from './demo/invented-shop.ts';
 import type { TypedFigure } from './engine/typed-figure.ts';
 import type { Measured } from './vehicle/measured-by-hand.ts';
 import type { CounterReturn } from './return/counter-return.ts';
+import { termsOf } from './view/day-field.ts';
 import type { InHand } from './view/shown.ts';
 
 /** What was worked out of the return in hand. */
@@ -65,11 +66,7 @@ function offersOf({ laid, unclear }: Lying, flow: Flow, speaker: Speaker): InHan
     laid.sitting.said.some((one) => one.kind === 'refused' && one.check === check?.id);
   // Without terms they are asked for in any case.
   if (check === undefined || !isNoDay || laid.sitting.case.state.policy === null) return [];
-  return optionsOf(check).map((value) => ({
-    check: check.id,
-    value,
-    label: speaker.answerLabel(check.id, value),
-  }));
+  return termsOf(check, speaker);
 }
 
 /** The same return, with nothing said of what was refused or not understood. */

@@ -5,7 +5,6 @@
 /** What can be done with one key. */
 export type CounterCommand =
   | 'new'
-  | 'also'
   | 'kit'
   | 'next'
   | 'aside'
@@ -21,7 +20,6 @@ export type CounterCommand =
 /** The key of each command, as a page shows it. */
 export const keyOf: Readonly<Record<CounterCommand, string>> = {
   new: '+',
-  also: 'F6',
   kit: 'F7',
   next: 'F8',
   aside: 'F9',
@@ -37,7 +35,6 @@ export const keyOf: Readonly<Record<CounterCommand, string>> = {
 
 const commands: Readonly<Record<string, CounterCommand>> = {
   '+': 'new',
-  F6: 'also',
   F7: 'kit',
   F8: 'next',
   F9: 'aside',
@@ -62,7 +59,7 @@ export function readKey(key: string): CounterCommand | { readonly number: string
 export const unknownInField = 'Del';
 
 /** Signs that begin no code, no sentence, no figure and no day; a minus begins a figure below zero. */
-const besideText = ['+', '/', '*', '!', '?', 'Delete', 'F6', 'F7', 'F8', 'F9'];
+const besideText = ['+', '/', '*', '!', '?', 'Delete', 'F7', 'F8', 'F9'];
 
 /** Whether a key pressed in a field with nothing in it is a command, and is not typed. */
 export function isCommandInField(key: string): boolean {

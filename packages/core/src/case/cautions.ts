@@ -2,7 +2,7 @@
  * The cautions that stand between a person and a check.
  */
 import { holds } from '../flow/condition.ts';
-import type { Caution, Check, Flow, SignalWord } from '../flow/flow.ts';
+import type { Caution, Check, Cover, Flow, SignalWord } from '../flow/flow.ts';
 import { assess } from './assessment.ts';
 import { covers, wayToAsk } from './possible.ts';
 import type { CaseState } from './state.ts';
@@ -40,6 +40,21 @@ export function saidWithQuestion(flow: Flow, state: CaseState, check: string): r
   // Most checks have none, or have said theirs; then nothing of the case need be looked at.
   if (covering.every(({ id, confirm }) => confirm || state.cautioned.includes(id))) return [];
   return pendingCautions(flow, state, check).filter(({ confirm }) => !confirm);
+}
+
+/** Those that were confirmed before everything else, and hold as things stand: a battery may burst. */
+export function lastingCautions(flow: Flow, state: CaseState): readonly Caution[] {
+  const said = Object.values(flow.cautions).filter(
+    ({ id, confirm, before }) =>
+      confirm && state.cautioned.includes(id) && before.some(isEverything),
+  );
+  if (said.length === 0) return [];
+  const { known } = assess(flow, state).findings;
+  return said.filter(({ when }) => when === undefined || holds(when, known) === true);
+}
+
+function isEverything(cover: Cover): boolean {
+  return Object.keys(cover).length === 0;
 }
 
 /** Worked out once for each flow. */

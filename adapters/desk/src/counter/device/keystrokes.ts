@@ -23,7 +23,7 @@ export interface Keystrokes {
   readonly fieldFor: (key: string) => HTMLInputElement | undefined;
   /** Whether nothing is to be typed into a field now: its keys count as pressed outside one. */
   readonly isShut: (field: HTMLInputElement) => boolean;
-  /** Whether a key that is pressed in an empty field is a command there all the same. */
+  /** Whether a key that is pressed in a field is a command there all the same. */
   readonly isCommandIn: (field: HTMLInputElement, key: string) => boolean;
   /** Whether a text is a code that is known here: only such a one is taken out of a field again. */
   readonly isCode: (text: string) => boolean;
@@ -65,7 +65,6 @@ export function listenToKeystrokes(to: Keystrokes): () => void {
     if (event.repeat && fieldOf(event) === undefined) return;
     const focused = fieldOf(event);
     const isShut = focused !== undefined && to.isShut(focused);
-    const field = isShut ? undefined : focused;
     if (isShut && (key.length === 1 || key === 'Enter' || key === 'Backspace')) {
       event.preventDefault();
     }
@@ -92,7 +91,9 @@ export function listenToKeystrokes(to: Keystrokes): () => void {
       return;
     }
     release();
-    if (field?.value === '' && to.isCommandIn(field, key)) {
+    // What was held back may have gone into a field: this key is typed behind it.
+    const field = isShut ? undefined : fieldInFocus();
+    if (field !== undefined && to.isCommandIn(field, key)) {
       event.preventDefault();
       to.pressed(key);
     } else if (key === '-' && field !== undefined && isBehindMinus(field)) {
@@ -128,6 +129,13 @@ export function listenToKeystrokes(to: Keystrokes): () => void {
 function fieldOf(event: KeyboardEvent): HTMLInputElement | undefined {
   const [target] = event.composedPath();
   return target instanceof HTMLInputElement ? target : undefined;
+}
+
+/** The field that has the focus, in whatever shadow tree. */
+function fieldInFocus(): HTMLInputElement | undefined {
+  let { activeElement } = document;
+  while (activeElement?.shadowRoot) activeElement = activeElement.shadowRoot.activeElement;
+  return activeElement instanceof HTMLInputElement ? activeElement : undefined;
 }
 
 /** Whether a minus was typed last into the field of a figure or a day. */

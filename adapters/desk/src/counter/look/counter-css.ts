@@ -67,7 +67,7 @@ const css = `
 .how-to { display: grid; gap: .3rem; max-inline-size: 46rem; padding-inline-start: .9rem; border-inline-start: 3px solid var(--l); color: var(--i2); }
 .practice { display: flex; flex-wrap: wrap; justify-content: space-between; align-items: baseline; gap: 0 1.5rem; padding: .35rem .9rem; border: 1px dashed var(--i2); }
 .invented { font-size: .85em; color: var(--i2); display: flex; flex-wrap: wrap; align-items: center; gap: 0 .8rem; }
-.counter .notes { display: grid; gap: .3rem; position: sticky; inset-block-end: .5rem; z-index: 2; padding: .6rem .9rem; border: 1px solid var(--i); border-inline-start: 3px solid var(--a); background: var(--p2); }
+.counter .notes { order: 1; display: grid; gap: .3rem; position: sticky; inset-block-end: .5rem; z-index: 2; padding: .6rem .9rem; border: 1px solid var(--i); border-inline-start: 3px solid var(--a); background: var(--p2); }
 /* What takes figures or a list is in sight however much stands above it, and over a message. */
 :is(.figures, .usual) > .keys.row { position: sticky; inset-block-end: calc(var(--notes, 0px) + .5rem); z-index: 1; padding-block-start: .3rem; background: var(--p); }
 .figure input { scroll-margin-block-end: calc(var(--notes, 0px) + 5rem); }
@@ -240,6 +240,10 @@ const css = `
   .ledger, [dir='rtl'] .ledger { padding: 0 1.5rem 2rem; }
 }
 @media (max-width: 40rem) {
+  /* Here a message at the foot would lie over the keys: it stands above the question. */
+  .counter .notes { order: 0; position: static; }
+  :is(.figures, .usual) > .keys.row { inset-block-end: .5rem; }
+  .figure input { scroll-margin-block-end: 5rem; }
   .figures > .keys.row { position: static; }
   .counter .head { padding: .4rem 1rem; display: grid; grid-template-columns: minmax(0, 1fr) auto; }
   .shop-name { grid-column: 1; font-size: .9em; }

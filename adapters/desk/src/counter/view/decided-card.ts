@@ -4,7 +4,6 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { keyView, leaveKey, numbered, type KeyLook } from '../../view/key.ts';
 import { fill } from '../../wording.ts';
-import { keyOf } from '../keys.ts';
 import { isPriceLacking } from './price-field.ts';
 import { decisionOf, type Decided } from './slip.ts';
 import type { InHand, Shown } from './shown.ts';
@@ -89,30 +88,9 @@ export function standing(shown: Shown, inHand: InHand): TemplateResult | typeof 
     <p>${decided.strength}</p>
     ${toDo(decided)}
     <div class="keys row">
-      ${alsoHere(shown, inHand)}
       ${decidedKeys(shown, inHand).map((look) => keyView({ ...look, isMain: false, isSmall: true }))}
     </div>
   </section>`;
-}
-
-/** The kit that the shop's list lacks first, where it is at hand all the same: a hydrometer tells now. */
-function alsoHere(
-  { words, act }: Shown,
-  { flow, laid, speaker, back }: InHand,
-): TemplateResult | typeof nothing {
-  const check = Object.values(flow.checks).find(({ writes }) => writes === 'kit');
-  const { kit } = back.sitting.case.state.context;
-  const [item] = laid.kitMissing;
-  if (check === undefined || item === undefined || !Array.isArray(kit)) return nothing;
-  return keyView({
-    label: fill(words.alsoHere, { item: speaker.answerLabel(check.id, item) }),
-    at: keyOf.also,
-    isSmall: true,
-    name: 'also',
-    press: () => {
-      act.answer(check.id, [...(kit as readonly string[]), item]);
-    },
-  });
 }
 
 function decidedKeys(shown: Shown, { back }: InHand): readonly KeyLook[] {

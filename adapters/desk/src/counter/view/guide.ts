@@ -4,6 +4,7 @@
 import { positionOf } from '@keyturn/core';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { fill, listed } from '../../wording.ts';
+import { isHydrometerAsked } from './hydrometer.ts';
 import type { InHand, Shown } from './shown.ts';
 import { figuresInHand, questionOf } from './step-card.ts';
 import { usualOf, type UsualLines } from './usual-list.ts';
@@ -37,7 +38,8 @@ function lineFor(shown: Shown, inHand: InHand): string {
   const { awaiting } = positionOf(back.sitting.case);
   if (awaiting === 'nothing') return words.guideDecided;
   if (awaiting === 'confirm') return words.guideConfirm;
-  return awaiting === 'answer' ? answerLine(shown, inHand) : '';
+  const isToBeAnswered = awaiting === 'answer' && !isHydrometerAsked(shown, inHand);
+  return isToBeAnswered ? answerLine(shown, inHand) : '';
 }
 
 /** Of a list: that all of it is so, or the first line that is otherwise. */

@@ -12,7 +12,6 @@ export function keysHelp({ words, act, hasKeys }: Shown): TemplateResult {
     [keyOf.cannot, words.keyCannot],
     [keyOf.correct, words.keyCorrect],
     [keyOf.how, words.keyHow],
-    [keyOf.also, words.keyAlso],
     [keyOf.kit, words.keyKit],
     [keyOf.new, words.newReturn],
     [keyOf.next, words.nextReturn],

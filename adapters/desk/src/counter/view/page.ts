@@ -19,18 +19,22 @@ import { dayList } from './day-list.ts';
 import { decidedCard, goodwillCard, standing } from './decided-card.ts';
 import { guide } from './guide.ts';
 import { keysHelp } from './keys-help.ts';
+import { hydrometer, isHydrometerAsked } from './hydrometer.ts';
 import { ledger } from './ledger.ts';
 import { shopTerms } from './shop-terms.ts';
 import type { InHand, Shown } from './shown.ts';
 import { toldCard } from './told-card.ts';
 import { sentence } from './sentence.ts';
+import { lastingSigns } from './signs.ts';
 import { usualOf } from './usual-list.ts';
 import {
   askingCard,
   dangerCard,
+  figuresInHand,
   foldedHow,
   isDayAsked,
   isTypedInto,
+  mayBeBelowZero,
   stepCard,
 } from './step-card.ts';
 
@@ -59,13 +63,15 @@ function screen(shown: Shown): TemplateResult {
 }
 
 function counter(shown: Shown): TemplateResult {
-  const { inHand, hand } = shown;
+  const { inHand, hand, words } = shown;
   return html`<div class=${inHand === undefined ? 'bench bare' : 'bench'}>
     <section class="card" aria-labelledby="asked">
       ${scanLine(shown)} ${hand.open === 'camera' ? camera(shown) : nothing} ${before(shown)}
-      ${guide(shown)} ${inHand === undefined ? empty(shown) : card(shown, inHand)}
+      ${guide(shown)} ${notes(shown)}
+      ${inHand === undefined ? empty(shown) : html`${lastingSigns(inHand)} ${card(shown, inHand)}`}
       ${inHand === undefined ? nothing : always(shown, inHand)}
-      ${inHand === undefined ? nothing : testKit(shown, inHand)} ${notes(shown)}
+      ${inHand === undefined ? nothing : testKit(shown, inHand)}
+      ${inHand?.isBusy === true ? html`<p class="busy" role="status">${words.working}</p>` : nothing}
     </section>
     ${inHand === undefined ? nothing : ledger(shown, inHand)} ${waiting(shown)}
   </div>`;
@@ -85,6 +91,7 @@ function card(shown: Shown, inHand: InHand): TemplateResult {
   if (hand.open === 'goodwill') return goodwillCard(shown);
   if (hand.asking !== null) return askingCard(shown, inHand);
   if (inHand.back.goodwill !== null) return decidedCard(shown, inHand);
+  if (isHydrometerAsked(shown, inHand)) return hydrometer(shown, inHand);
   return positionOf(inHand.back.sitting.case).awaiting === 'nothing'
     ? decidedCard(shown, inHand)
     : html`${standing(shown, inHand)} ${stepCard(shown, inHand)}`;
@@ -191,18 +198,17 @@ function testKit(
   </p>`;
 }
 
-/** What was said last, and answers that a line may have meant. */
+/** What was said last, and answers that a line may have meant: between the line and the question. */
 function notes(shown: Shown): TemplateResult {
-  const { notices, words, act, inHand } = shown;
-  const said = inHand?.said ?? [];
+  const { notices, act, inHand } = shown;
+  // Whether a hydrometer is at hand comes before any second look.
+  const said = inHand === undefined || isHydrometerAsked(shown, inHand) ? [] : inHand.said;
   // Of a day they stand under its field.
   const isDay = inHand !== undefined && isDayAsked(shown, inHand);
   const offers = isDay ? [] : (inHand?.offers ?? []);
-  const isBusy = inHand?.isBusy === true;
-  const isEmpty = notices.length + said.length + offers.length === 0 && !isBusy;
+  const isEmpty = notices.length + said.length + offers.length === 0;
   return html`<div class=${isEmpty ? 'notes empty' : 'notes'} role="status">
     ${notices.map((notice) => html`<p class="notice">${notice}</p>`)}
-    ${isBusy ? html`<p class="busy">${words.working}</p>` : nothing}
     ${said.map((one) =>
       'text' in one
         ? html`<p class=${one.kind === 'refused' ? 'refused' : ''}>${one.text}</p>`
@@ -261,11 +267,14 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
   const isAsked = isStill && hand.asking === null && awaiting === 'answer';
   const isCaution = isStill && hand.asking === null && awaiting === 'confirm';
   const isList = usualOf(shown, inHand).length > 0;
-  const isHere = isStill && (isAsked || hand.asking !== null);
+  const isHere = isStill && (isAsked || hand.asking !== null) && !isHydrometerAsked(shown, inHand);
   const isTyping = isTypedInto(shown, inHand);
   const typed: Partial<typeof keyOf> = { 'dont-know': unknownInField };
-  const keyNow = (command: CounterCommand): string | undefined =>
-    isTyping && !isCommandInField(keyOf[command]) ? typed[command] : keyOf[command];
+  const hasMinus = figuresInHand(hand, inHand).some((check) => mayBeBelowZero(inHand, check));
+  const keyNow = (command: CounterCommand): string | undefined => {
+    const isKey = isCommandInField(keyOf[command]) || (command === 'correct' && !hasMinus);
+    return isTyping && !isKey ? typed[command] : keyOf[command];
+  };
   const small = (command: CounterCommand, label: string): TemplateResult => {
     const at = keyNow(command);
     return keyView({

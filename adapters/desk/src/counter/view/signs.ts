@@ -1,6 +1,7 @@
 /**
  * The cautions of a step, above all that is to be done in it.
  */
+import { lastingCautions } from '@keyturn/core';
 import { sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { InHand } from './shown.ts';
@@ -27,17 +28,32 @@ export function cautionsOf({ laid, flow, back }: InHand): readonly string[] {
   // What waits for its confirmation is said again after a reload.
   const waiting = laid.inHand.flatMap((one) => (one.kind === 'caution' ? [one.caution] : []));
   const said = cautions.map(({ caution }) => caution);
-  return [...new Set([...just, ...confirmed, ...waiting, ...said, ...unconfirmed])];
+  // What lasts stands above every card already.
+  const lasting = lastingOf({ flow, back });
+  const all = [...just, ...confirmed, ...waiting, ...said, ...unconfirmed];
+  return [...new Set(all)].filter((id) => !lasting.includes(id));
 }
 
 function isIn(some: readonly string[]): (one: string) => boolean {
   return (one) => some.includes(one);
 }
 
-/** Draws them. */
+/** The cautions that stand as long as the part lies here, by id. */
+function lastingOf({ flow, back }: Pick<InHand, 'flow' | 'back'>): readonly string[] {
+  return lastingCautions(flow, back.sitting.case.state).map(({ id }) => id);
+}
+
+/** Draws those of the step. */
 export function signs(inHand: InHand): TemplateResult | typeof nothing {
-  const { speaker, flow } = inHand;
-  const ids = cautionsOf(inHand);
+  return drawn(inHand, cautionsOf(inHand));
+}
+
+/** Draws those that stand above every card. */
+export function lastingSigns(inHand: InHand): TemplateResult | typeof nothing {
+  return drawn(inHand, lastingOf(inHand));
+}
+
+function drawn({ speaker, flow }: InHand, ids: readonly string[]): TemplateResult | typeof nothing {
   if (ids.length === 0) return nothing;
   const messages = ids.flatMap((caution) => {
     const known = flow.cautions[caution];

@@ -2,6 +2,7 @@
  * The step in hand: its cautions first, the question, the answers, and what is asked next with it.
  */
 import { positionOf, type AnswerInput } from '@keyturn/core';
+import { readingRange } from '@keyturn/electrics';
 import { askAgain } from '@keyturn/element/sittings';
 import { finding, sign } from '@keyturn/element/pieces';
 import { html, nothing, type TemplateResult } from 'lit-html';
@@ -41,6 +42,12 @@ export function figuresInHand(hand: Shown['hand'], inHand: InHand): readonly str
     .filter((check) => flow.checks[check]?.form.kind === 'reading')
     .filter((check) => !isStoodAsked(inHand, check))
     .toSorted((one, other) => Number(isWarmth(inHand, one)) - Number(isWarmth(inHand, other)));
+}
+
+/** True where a figure may be below zero: it begins with a minus. */
+export function mayBeBelowZero({ flow, vehicle }: InHand, check: string): boolean {
+  const { form } = flow.checks[check] ?? vehicle.flow.checks[check] ?? {};
+  return form?.kind === 'reading' && readingRange(form.range, 12).low < 0;
 }
 
 /** True where the answer is typed into a field: while it has the focus, no figure is a command. */
