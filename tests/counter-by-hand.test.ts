@@ -9,7 +9,7 @@ import { answer, daysAgo, eventually, slipOn } from './support/counter-hands.ts'
 import { asked, inside, plain, press, settled, typeSlowly } from './support/counter-page.ts';
 
 const proofAsked = 'Anything measured on the vehicle?';
-const fieldsAsked = 'What was read with this part in the vehicle?';
+const fieldsAsked = 'What was read with this part fitted?';
 
 /** A starter of which the bench shows nothing, as far as the question for the vehicle. */
 async function upToTheVehicle(page: Page, claim: string): Promise<void> {

@@ -96,7 +96,7 @@ export const ar: CounterWords = {
   caseNo: 'لا: تُترك',
   byHand: 'كتابة القراءات',
   byHandAsk: 'ماذا قيس وهذه القطعة مركّبة؟',
-  byHandHint: 'اترك فارغًا ما لم يُقس.',
+  byHandHint: 'اترك الباقي فارغًا.',
   byHandOn: 'المتابعة بهذه وحدها',
   byHandBack: 'العودة إلى القراءات',
   byHandOf: 'قراءات ذُكرت يدويًا في {{day}}',

@@ -100,7 +100,7 @@ export const de: CounterWords = {
   caseNo: 'Nein: weglassen',
   byHand: 'Messwerte eintippen',
   byHandAsk: 'Was wurde gemessen, als dieses Teil eingebaut war?',
-  byHandHint: 'Was nicht gemessen wurde, bleibt leer.',
+  byHandHint: 'Der Rest bleibt leer.',
   byHandOn: 'Nur damit weiter',
   byHandBack: 'Zurück zu den Messwerten',
   byHandOf: 'Messwerte von Hand angegeben am {{day}}',

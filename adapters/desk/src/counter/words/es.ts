@@ -102,7 +102,7 @@ export const es: CounterWords = {
   caseNo: 'No: dejarlo fuera',
   byHand: 'escribir las medidas',
   byHandAsk: '¿Qué se midió con esta pieza puesta?',
-  byHandHint: 'Deje vacío lo que no se midió.',
+  byHandHint: 'Deje vacío lo demás.',
   byHandOn: 'Seguir solo con estas',
   byHandBack: 'Volver a las medidas',
   byHandOf: 'Medidas dadas a mano el {{day}}',

@@ -102,7 +102,7 @@ export const fr: CounterWords = {
   caseNo: 'Non : le laisser de côté',
   byHand: 'saisir les mesures',
   byHandAsk: 'Qu’a-t-on mesuré avec cette pièce montée ?',
-  byHandHint: 'Laissez vide ce qui n’a pas été mesuré.',
+  byHandHint: 'Laissez le reste vide.',
   byHandOn: 'Continuer avec celles-ci seules',
   byHandBack: 'Revenir aux mesures',
   byHandOf: 'Mesures données à la main le {{day}}',

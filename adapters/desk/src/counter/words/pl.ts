@@ -98,7 +98,7 @@ export const pl: CounterWords = {
   caseNo: 'Nie: pomiń',
   byHand: 'wpisać pomiary',
   byHandAsk: 'Co zmierzono, gdy ta część była założona?',
-  byHandHint: 'Czego nie zmierzono, zostaje puste.',
+  byHandHint: 'Reszta zostaje pusta.',
   byHandOn: 'Dalej tylko z tymi',
   byHandBack: 'Wróć do pomiarów',
   byHandOf: 'Pomiary podane ręcznie {{day}}',
