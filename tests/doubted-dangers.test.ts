@@ -31,6 +31,18 @@ const certain: Told = [
   ['de', 'complaint', 'orgelt normal, kommt aber nicht, unten tropft Benzin', 'fuel-leak'],
 ];
 
+/** A word that warns of it is also the name of what gets hurt. */
+const warned: Told = [
+  [
+    'es',
+    'terminals',
+    'ojo q chorrea líquido por un lado de la batería',
+    'swollen-or-leaking-battery',
+  ],
+  ['es', 'terminals', 'ojo que huele a humo, sale del capó', 'smoke'],
+  ['es', 'terminals', 'me salpicó ácido en el ojo q arde', 'injury'],
+];
+
 describe.each(localeTags)('in %s', (locale) => {
   const { chart, texts } = shippedFlow('no-start', locale);
   const { checks, interrupts } = chart.flow;
@@ -69,6 +81,13 @@ describe.each(localeTags)('in %s', (locale) => {
       const { answers, raised } = hear(check, text);
       expect(raised).toEqual([danger]);
       expect(answers.map((one) => one.check)).toContain(check);
+    },
+  );
+
+  test.each(warned.filter(([of]) => of === locale))(
+    'it is raised, and no other: %s: %s: %s',
+    (_, check, text, danger) => {
+      expect(hear(check, text).raised).toEqual([danger]);
     },
   );
 

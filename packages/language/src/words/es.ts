@@ -436,7 +436,9 @@ export const esWords: Words = {
     a fumar, para fumar, fumarme, fumar un, fumando un, mientras fumo, mientras fuma, fuma mientras, un pitillo, un pucho,
     un cigarrito, humo ? no, fuego ? no, llamas ? no, fuga ? no, camión aquí, camión acá, el dedo encima, los dedos encima,
     se me parten los dedos, se me caen los dedos, se me congelan los dedos, se me hielan los dedos, se me congelan las
-    manos, se me hielan las manos, ojo de la cara, manos al fuego, mano al fuego, manos en el fuego, mano en el fuego, que echo
+    manos, se me hielan las manos, ojo de la cara, ojo que chorrea, ojo q chorrea, ojo que gotea, ojo q gotea,
+    ojo que pierde, ojo q pierde, ojo que huele, ojo q huele, ojo que hay, ojo q hay, ojo que sale, ojo q sale,
+    manos al fuego, mano al fuego, manos en el fuego, mano en el fuego, que echo
     humo, echando chispas, echo chispas, que ardo, hierve la sangre, hirviendo la sangre, sangre
     fría, mala sangre, sudé sangre, sudar sangre, sudando sangre, dejarse los brazos, dejarse el
     brazo, partirse el lomo, romperse el lomo, rompí la cabeza, rompo la cabeza, romperse la cabeza,
