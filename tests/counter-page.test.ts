@@ -197,7 +197,7 @@ atCounter('the parts counter', ({ counter, practising }) => {
     expect(await asked(page)).toBe('What is the complaint?');
     await inside(page, '.card .key[data-key]').first().dblclick();
     await page.waitForTimeout(600);
-    expect(await asked(page)).toBe('Fitted or opened?');
+    expect(await asked(page)).toBe('Fitted, or taken apart?');
   });
 
   test('puts a battery aside on the charger with a slip that says since when, and what follows', async () => {
