@@ -171,24 +171,24 @@ atCounter('the sale at the counter', ({ counter, practising }) => {
     expect(await inside(page, '[name=receipt-number]').inputValue()).toBe('14093');
   });
 
-  test('a receipt typed slowly before the part loses no digit', async () => {
+  test('a receipt that begins with no answer may be typed slowly before the part; a digit that is one answers at once', async () => {
     const page = await practising();
     await press(page, '+');
     const line = inside(page, 'input[name=line]');
-    for (const receipt of ['40881', '20881']) {
-      await page.waitForTimeout(settled);
-      for (const digit of receipt) {
-        await page.keyboard.press(digit, { delay: 60 });
-        await page.waitForTimeout(600);
-      }
-      expect(await line.inputValue()).toBe(receipt);
-      await line.fill('');
-      await page.keyboard.press('Escape');
+    await page.waitForTimeout(settled);
+    for (const digit of '40881') {
+      await page.keyboard.press(digit, { delay: 60 });
+      await page.waitForTimeout(600);
     }
-    // A digit alone is the answer still.
+    expect(await line.inputValue()).toBe('40881');
+    await line.fill('');
+    await page.keyboard.press('Escape');
     await press(page, '2');
     expect(await asked(page)).toBe('Any proof of sale?');
     expect(await line.inputValue()).toBe('');
+    // What a quick clerk types next is the number of the receipt.
+    await typeSlowly(page, '20882');
+    expect(await inside(page, '[name=receipt-number]').inputValue()).toBe('20882');
   });
 
   test('the price of a receipt that the shop knows stands in its field, and what is typed from the paper goes there', async () => {

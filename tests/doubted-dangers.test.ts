@@ -40,14 +40,22 @@ const warned: Told = [
     'swollen-or-leaking-battery',
   ],
   ['es', 'terminals', 'ojo que huele a humo, sale del capó', 'smoke'],
+  ['pl', 'complaint', 'benzyna leci cały czas pod autem', 'fuel-leak'],
+  ['ar', 'complaint', 'السلك يولع', 'smoke'],
   ['es', 'terminals', 'me salpicó ácido en el ojo q arde', 'injury'],
+];
+
+/** Lamps that go on and off, or stay on all the time, beside a fuel or a noise. */
+const harmless: readonly (readonly [locale: string, text: string])[] = [
+  ['pl', 'światła jasne cały czas. manual, benzyna'],
+  ['ar', 'يطلع صوت تك تك تك والطبلون يطفي ويولع'],
 ];
 
 describe.each(localeTags)('in %s', (locale) => {
   const { chart, texts } = shippedFlow('no-start', locale);
   const { checks, interrupts } = chart.flow;
   const speaker = createSpeaker({ locale, flowTexts: texts, checks });
-  const hear = (check: string, text: string) => {
+  const hear = (check: string | null, text: string) => {
     const understood = speaker.understand(text, {
       awaiting: 'answer',
       check,
@@ -90,6 +98,10 @@ describe.each(localeTags)('in %s', (locale) => {
       expect(hear(check, text).raised).toEqual([danger]);
     },
   );
+
+  test.each(harmless.filter(([of]) => of === locale))('none is raised: %s: %s', (_, text) => {
+    expect(hear(null, text).raised).toEqual([]);
+  });
 
   test('no answer of a list asks about a danger', () => {
     const asked = Object.values(checks).flatMap(({ id, like }) => {

@@ -3,7 +3,7 @@
  * typed before anything could be read.
  */
 import { positionOf } from '@keyturn/core';
-import { settleMs, slowTypingMs, typingMs } from '../device/settle.ts';
+import { settleMs, typingMs } from '../device/settle.ts';
 import { fill } from '../wording.ts';
 import type { CounterVoice } from './counter-voice.ts';
 import type { CounterWork } from './counter-work.ts';
@@ -192,8 +192,8 @@ export class CounterKeyboard {
   }
 
   /**
-   * A digit picks its answer where nothing is typed behind it in a moment. Before there is a part it
-   * stands in the line meanwhile, and one that is no answer stays there: a receipt begins with it.
+   * A digit picks its answer where nothing is typed behind it in a moment. One that is no answer before
+   * there is a part goes into the line: a receipt begins with it.
    */
   #begin(key: string): void {
     const asked = this.#asked;
@@ -202,15 +202,10 @@ export class CounterKeyboard {
       typeInto(line, line.value + key);
       return;
     }
-    if (line !== undefined) line.value = key;
-    const timer = setTimeout(
-      () => {
-        this.#begun = undefined;
-        if (line !== undefined) line.value = '';
-        if (this.#asked === asked) this.#pick(key);
-      },
-      line === undefined ? typingMs : slowTypingMs,
-    );
+    const timer = setTimeout(() => {
+      this.#begun = undefined;
+      if (this.#asked === asked) this.#pick(key);
+    }, typingMs);
     this.#begun = { key, timer };
   }
 
@@ -221,7 +216,6 @@ export class CounterKeyboard {
     clearTimeout(this.#begun.timer);
     const { key: first } = this.#begun;
     this.#begun = undefined;
-    if (this.#setup.work.inHand === undefined) line.value = '';
     if (!/^[\p{L}\p{Nd} .,/-]$/u.test(key)) {
       this.#pick(first);
       return key === 'Enter';

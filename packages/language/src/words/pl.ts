@@ -497,7 +497,7 @@ export const plWords: Words = {
     na papierosa, papieroska, na dymka, zapalić sobie, idę zapalić, poszedłem zapalić, wyszedłem zapalić, dymi ze złości,
     dym ? nie, ogień ? nie, płomienie ? nie, wyciek ? nie, ciężarówka tutaj, ciężarówka tu, z uszu dymi, dymi z uszu, dymi mi z uszu, z uszu mi dymi, mi się z uszu dymi,
     krew mnie zalewa, pod korek, po korek, po korki, karetka transportowa,
-    straż pożarna z tej strony, tak między nami, między nami mówiąc
+    cały czas, straż pożarna z tej strony, tak między nami, między nami mówiąc
   `),
   price: list(`
     koszt, cena, cenę, rachunek, zapłac, ile wyniesie, ile bierze
