@@ -77,17 +77,9 @@ const goodBattery = {
 
 /** A battery with a dead cell, sold in a month of which nobody knows the day. */
 const batteryWithDeadCell = {
-  'part-number': 'matches-sale',
-  'sale-proof': 'shown',
+  ...goodBattery,
   'sale-date': 'warranty',
   claim: 'goes-flat',
-  handling: 'fitted',
-  'battery-look': 'sound',
-  posts: 'sound',
-  'suits-vehicle': 'suits',
-  electrolyte: 'covered',
-  'battery-kind': 'flooded',
-  'case-temperature': '20',
   'received-volts': '11.9',
   'label-rating': '540 EN',
   'charge-take': 'takes',
