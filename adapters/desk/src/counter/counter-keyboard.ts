@@ -341,7 +341,7 @@ export class CounterKeyboard {
         this.#leaveUnanswered(command);
         return;
       case 'kit':
-        this.#find('.kit .fix')?.click();
+        this.#find('.key.kit')?.click();
         return;
       case 'how':
         this.#setup.switchHow();

@@ -62,8 +62,6 @@ const css = `
 .coming { display: flex; flex-wrap: wrap; gap: 0 .6rem; padding-block-start: .8rem; border-block-start: 1px dashed var(--l); color: var(--i2); font-size: .95em; }
 .coming ol { display: contents; }
 .coming li + li::before { content: '· '; }
-.kit { display: flex; align-items: center; gap: .4rem; color: var(--i2); font-size: .95em; }
-.kit .fix { min-block-size: 44px; min-inline-size: 44px; border: 0; background: none; color: inherit; font-size: 1.1em; cursor: pointer; }
 .how-to { display: grid; gap: .3rem; max-inline-size: 46rem; padding-inline-start: .9rem; border-inline-start: 3px solid var(--l); color: var(--i2); }
 .practice { display: flex; flex-wrap: wrap; justify-content: space-between; align-items: baseline; gap: 0 1.5rem; padding: .35rem .9rem; border: 1px dashed var(--i2); }
 .invented { font-size: .85em; color: var(--i2); display: flex; flex-wrap: wrap; align-items: center; gap: 0 .8rem; }
@@ -110,9 +108,7 @@ const css = `
 .counter .ruler .band.odd { fill: var(--p2); }
 .bench-ruler { display: block; inline-size: 100%; max-inline-size: 30rem; block-size: auto; overflow: visible; direction: ltr; }
 .bench-ruler text { font-size: 14px; fill: var(--i2); font-family: inherit; font-variant-numeric: tabular-nums lining-nums; }
-.bench-ruler .label.here { fill: var(--i); font-weight: 700; }
 .bench-ruler .bound { fill: var(--i); font-weight: 700; }
-.bench-ruler .lead { stroke: var(--i2); stroke-width: .75; stroke-dasharray: 1.5 2.5; }
 .bench-ruler .axis { stroke: var(--i); stroke-width: 1.5; }
 .bench-ruler .band { fill: var(--p2); stroke: var(--i2); stroke-width: .75; }
 .bench-ruler .band.good { fill: var(--odd); }

@@ -9,35 +9,29 @@ import { html, nothing, svg, type TemplateResult } from 'lit-html';
 /** Units of the drawing; the page scales it. */
 const [width, axis] = [400, 40];
 
-/** What a letter of a label is wide at most, and what lies between two labels at least. */
-const [letter, gap] = [7.4, 8];
-
-/** How much higher each row is in which what has no room beside its neighbours is named. */
-const rise = 18;
+/** What a letter of a label is wide at most. */
+const letter = 7.4;
 
 /** Two standard uncertainties: the true value is in there 19 times out of 20. */
 const coverage = 2;
 
 /**
  * Draws a scale. Its ends lie so that every band has room; a figure beyond them is marked at the
- * end. Every band is named, and nothing but the mark moves while a figure is typed. `isTyped` is
+ * end. The good band is named, and nothing but the mark moves while a figure is typed. `isTyped` is
  * false while there is none.
  */
 export function benchRuler(
   scale: ReadingMessage,
   given: {
     readonly speaker: Speaker;
-    readonly bandLabels: readonly string[];
     readonly isTyped: boolean;
     /** The band in which a part is good. */
     readonly good: string | undefined;
   },
 ): TemplateResult {
   const at = placeOn(scale);
-  const drawn = bandsOf(scale, given, at);
-  const top = -rise * Math.max(0, ...drawn.map(({ row }) => row));
-  return html`<svg class="bench-ruler" viewBox="0 ${top} ${width} ${70 - top}" aria-hidden="true">
-    ${drawn.map(band)}
+  return html`<svg class="bench-ruler" viewBox=${`0 0 ${String(width)} 70`} aria-hidden="true">
+    ${bands(scale, given, at)}
     <line class="axis" x1="0" x2=${width} y1=${axis} y2=${axis} />
     ${bounds(scale, given.speaker, at)} ${given.isTyped ? mark(scale, at) : nothing}
   </svg>`;
@@ -45,56 +39,28 @@ export function benchRuler(
 
 type At = (value: number) => number;
 
-/** A band as it is drawn, its label in the row above the scale or in a higher one. */
-interface DrawnBand {
-  readonly x: number;
-  readonly end: number;
-  readonly label: string;
-  readonly middle: number;
-  readonly row: number;
-  readonly isHere: boolean;
-  readonly isGood: boolean;
-}
-
-/** Each label stands in the lowest row in which it has room. */
-function bandsOf(
-  { bounds: between, bands: ids, band: found, borderline }: ReadingMessage,
-  {
-    bandLabels,
-    isTyped,
-    good,
-  }: Pick<Parameters<typeof benchRuler>[1], 'bandLabels' | 'isTyped' | 'good'>,
+function bands(
+  { check, bounds: between, bands: ids, band: found, borderline }: ReadingMessage,
+  { speaker, isTyped, good }: Parameters<typeof benchRuler>[1],
   at: At,
-): readonly DrawnBand[] {
+) {
   const edges = [0, ...between.map(({ low, high }) => at((low + high) / 2)), width];
-  const taken: (readonly [row: number, from: number, to: number])[] = [];
   return ids.map((id, index) => {
     const [x, end] = [edges[index] ?? 0, edges[index + 1] ?? width];
-    const label = bandLabels[index] ?? '';
-    const half = Math.min(width, label.length * letter) / 2;
-    const middle = Math.min(width - half, Math.max(half, (x + end) / 2));
-    const isFree = (row: number): boolean =>
-      taken.every(([of, from, to]) => of !== row || middle + half < from || middle - half > to);
-    let row = 0;
-    while (!isFree(row)) row += 1;
-    taken.push([row, middle - half - gap, middle + half + gap]);
     // What is too close to call lies in no band.
     const isHere = isTyped && !borderline && id === found;
-    return { x, end, label, middle, row, isHere, isGood: id === good };
+    const isGood = id === good;
+    return svg`<rect class=${isHere ? 'band here' : isGood ? 'band good' : 'band'}
+        x=${x} width=${Math.max(0, end - x)} y=${axis} height="12" />
+      ${isGood ? nameOver(speaker.answerLabel(check, id), (x + end) / 2) : nothing}`;
   });
 }
 
-function band({ x, end, label, middle, row, isHere, isGood }: DrawnBand) {
-  const base = 14 - row * rise;
-  const place = (x + end) / 2;
-  // A label that stands higher is led to its band.
-  const lead =
-    row === 0
-      ? nothing
-      : svg`<line class="lead" x1=${place} x2=${place} y1=${base + 4} y2=${axis - 8} />`;
-  return svg`<rect class=${isHere ? 'band here' : isGood ? 'band good' : 'band'}
-      x=${x} width=${Math.max(0, end - x)} y=${axis} height="12" />
-    ${lead}<text class=${isHere ? 'label here' : 'label'} x=${middle} y=${base} text-anchor="middle">${label}</text>`;
+/** The name of a band over its middle, or as near to it as the drawing leaves room. */
+function nameOver(name: string, middle: number) {
+  const half = Math.min(width, name.length * letter) / 2;
+  const place = Math.min(width - half, Math.max(half, middle));
+  return svg`<text class="label" x=${place} y="14" text-anchor="middle">${name}</text>`;
 }
 
 function bounds({ bounds: all, unit }: ReadingMessage, speaker: Speaker, at: At) {

@@ -2,7 +2,9 @@
  * Figures of the bench, or of the vehicle by hand: a field for each, with the scale on which it is
  * marked while it is typed, or in a word what it is found to be.
  */
+import type { ReadingMessage } from '@keyturn/core';
 import { askAgain, offerInput } from '@keyturn/element/sittings';
+import type { Speaker } from '@keyturn/language';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { repeat } from 'lit-html/directives/repeat.js';
@@ -128,18 +130,24 @@ function scale({ figures: all, speaker, flow }: Asked, check: string): TemplateR
   const typed = all[check];
   const reading = typed?.scale ?? null;
   const isTyped = typed !== undefined && typed.answer !== null && typed.refused.length === 0;
-  const [rendered] = reading === null ? [] : speaker.render([reading]);
+  const good = goodOf(flow, check);
   return html`${
-    reading === null || rendered?.kind !== 'scale' || reading.bounds.length === 0
+    reading === null || reading.bounds.length === 0
       ? nothing
-      : benchRuler(reading, {
-          speaker,
-          bandLabels: rendered.bandLabels,
-          isTyped,
-          good: goodOf(flow, check),
-        })
+      : benchRuler(reading, { speaker, isTyped, good })
   }
-  ${means({ figures: all, speaker }, check, isTyped && rendered?.kind === 'scale' ? rendered.means : '')}`;
+  ${means(
+    { figures: all, speaker },
+    check,
+    reading === null || !isTyped ? '' : meaningOf(speaker, reading, good),
+  )}`;
+}
+
+/** What a figure means; of a good one the word is enough. */
+function meaningOf(speaker: Speaker, reading: ReadingMessage, good: string | undefined): string {
+  if (reading.band === good && !reading.borderline) return speaker.readingFound(reading);
+  const [rendered] = speaker.render([reading]);
+  return rendered?.kind === 'scale' ? rendered.means : '';
 }
 
 /** What the figure is found to be, in a word, or why it is none. */

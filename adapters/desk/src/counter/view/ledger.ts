@@ -14,7 +14,7 @@ import { slip } from './slip.ts';
 
 /** Draws it. */
 export function ledger(shown: Shown, inHand: InHand): TemplateResult {
-  return html`<section class="ledger" aria-label=${shown.words.thePart}>
+  return html`<section class="ledger" aria-label=${shown.words[inHand.back.part]}>
     ${slip(shown, inHand)} ${partForm(shown, inHand)} ${found(shown, inHand)}
     ${vehicle(shown, inHand)}
   </section>`;
@@ -47,13 +47,13 @@ function partForm(shown: Shown, inHand: InHand): unknown {
     back.id,
     html`<form
       class="facts"
-      aria-label=${words.thePart}
+      aria-label=${words[back.part]}
       @submit=${(event: Event) => {
         event.preventDefault();
         act.command('leave');
       }}
     >
-      <h3>${words.thePart}</h3>
+      <h3>${words[back.part]}</h3>
       <div class="fields">
         ${field('name')} ${field('number')} ${field('receipt')} ${unlisted(shown)}
         ${price(shown, inHand)}

@@ -7,7 +7,7 @@ import { offerInput } from '@keyturn/element/sittings';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import { keyView, numbered } from '../../view/key.ts';
-import { dayAndTime, fill, listed, timeOfDay } from '../../wording.ts';
+import { dayAndTime, fill, timeOfDay } from '../../wording.ts';
 import { isCommandInField, keyOf, unknownInField, type CounterCommand } from '../keys.ts';
 import type { CounterReturn } from '../return/counter-return.ts';
 import { nameOf } from '../return/part-name.ts';
@@ -70,7 +70,6 @@ function counter(shown: Shown): TemplateResult {
       ${guide(shown)} ${notes(shown)}
       ${inHand === undefined ? empty(shown) : html`${lastingSigns(inHand)} ${card(shown, inHand)}`}
       ${inHand === undefined ? nothing : always(shown, inHand)}
-      ${inHand === undefined ? nothing : testKit(shown, inHand)}
       ${inHand?.isBusy === true ? html`<p class="busy" role="status">${words.working}</p>` : nothing}
     </section>
     ${inHand === undefined ? nothing : ledger(shown, inHand)} ${waiting(shown)}
@@ -159,43 +158,30 @@ function camera({ words, act }: Shown): TemplateResult {
   </div>`;
 }
 
-/** What there is to test with, where it was not asked in this return, and the key to change it. */
-function testKit(
-  { words, act, hand, locale }: Shown,
-  inHand: InHand,
-): TemplateResult | typeof nothing {
-  const { flow, speaker, back } = inHand;
+/** The key to change what there is to test with, where that was not asked in this return. */
+function testKit({ words, act, hand }: Shown, inHand: InHand): TemplateResult | typeof nothing {
+  const { flow, back } = inHand;
   const { state } = back.sitting.case;
   const position = positionOf(back.sitting.case);
   const check = Object.values(flow.checks).find(({ writes }) => writes === 'kit');
   const { kit } = state.context;
-  if (check?.form.kind !== 'choice' || !Array.isArray(kit) || !('check' in position))
+  if (check?.form.kind !== 'choice' || !Array.isArray(kit) || !('check' in position)) {
     return nothing;
+  }
   const isHere = flow.stages.some(
     ({ checks }) => checks.includes(check.id) && checks.includes(position.check),
   );
   if (!isHere || hand.asking !== null) return nothing;
-  const { choices: options } = check.form;
-  const names = options
-    .filter((id) => kit.includes(id))
-    .map((id) => speaker.answerLabel(check.id, id));
-  return html`<p class="kit">
-    <span
-      >${words.testKit}
-      ${names.length === 0 ? speaker.answerLabel(check.id, 'none') : listed(names, locale)}</span
-    >
-    <button
-      type="button"
-      class="fix"
-      aria-label=${`${keyOf.kit} ${words.correct}: ${speaker.checkName(check.id)}`}
-      title=${words.correct}
-      @click=${() => {
-        act.hand({ asking: check.id, picked: options.filter((id) => kit.includes(id)) });
-      }}
-    >
-      <kbd class="at" aria-hidden="true">${keyOf.kit}</kbd> <span aria-hidden="true">✎</span>
-    </button>
-  </p>`;
+  const picked = check.form.choices.filter((id) => kit.includes(id));
+  return keyView({
+    label: words.testKit,
+    at: keyOf.kit,
+    isSmall: true,
+    name: 'kit',
+    press: () => {
+      act.hand({ asking: check.id, picked });
+    },
+  });
 }
 
 /** What was said last, and answers that a line may have meant: between the line and the question. */
@@ -296,7 +282,7 @@ function always(shown: Shown, inHand: InHand): TemplateResult {
     }
     ${isHere && (shown.hasHow || foldedHow(shown, inHand)) ? small('how', shown.hasHow ? words.howLess : words.how) : nothing}
     ${back.sitting.case.state.order.length > 0 ? small('correct', words.correct) : nothing}
-    ${hand.open === 'danger' ? nothing : small('danger', words.danger)}
+    ${hand.open === 'danger' ? nothing : small('danger', words.danger)} ${testKit(shown, inHand)}
     ${small('new', words.newReturn)} ${isAsked ? small('aside', words.putAside) : nothing}
     ${keyView({ label: hand.removing ? words.removeSure : words.remove, isSmall: true, press: act.remove })}
   </div>`;
