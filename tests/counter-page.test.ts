@@ -220,7 +220,7 @@ atCounter('the parts counter', ({ counter, practising }) => {
     await press(page, 'Enter');
     await press(page, '1');
     expect(await asked(page)).toContain('charger');
-    await inside(page, '.card .key').filter({ hasText: 'Put it aside' }).click();
+    await inside(page, '.card .key').filter({ hasText: 'Put aside' }).click();
     await eventually(async () => {
       expect(await plain(inside(page, '.notes'))).toMatch(/Put aside since \d\d:\d\d/u);
     });

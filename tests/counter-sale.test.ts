@@ -106,7 +106,7 @@ atCounter('the sale at the counter', ({ counter, practising }) => {
     expect(await asked(page)).toBe('Is this the part sold?');
     expect(await inside(page, 'input[name=price]').inputValue()).toBe('125.00');
     await eventually(async () => {
-      const said = '40881 is not in this shop’s list.';
+      const said = '40881 is not in this shop’s list';
       expect(await plain(inside(page, '.facts'))).toContain(said);
       // Beside its field, and nowhere else.
       expect(await plain(inside(page, '.notes'))).not.toContain(said);

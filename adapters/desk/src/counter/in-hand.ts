@@ -1,8 +1,8 @@
 /**
  * The return in hand as it is shown: what is kept of it, and what was worked out of that.
  */
-import { saleCheck, type AskMessage, type Flow } from '@keyturn/core';
-import type { Rendered, Speaker } from '@keyturn/language';
+import type { AskMessage, Flow } from '@keyturn/core';
+import type { Rendered } from '@keyturn/language';
 import type { Sheet } from '@keyturn/sheets';
 import type { Laid, Turned } from '../engine/engine.ts';
 import type { CounterVoice } from './counter-voice.ts';
@@ -10,7 +10,6 @@ import { inventedReturns } from './demo/invented-shop.ts';
 import type { TypedFigure } from './engine/typed-figure.ts';
 import type { Measured } from './vehicle/measured-by-hand.ts';
 import type { CounterReturn } from './return/counter-return.ts';
-import { termsOf } from './view/day-field.ts';
 import type { InHand } from './view/shown.ts';
 
 /** What was worked out of the return in hand. */
@@ -50,23 +49,11 @@ export function inHandOf(
     measured: lying.measured,
     ahead: lying.ahead,
     sheet: lying.sheet,
-    offers: offersOf(lying, flow, speaker),
+    offers: lying.unclear?.type === 'offers' ? lying.unclear.offers : [],
     said: saidLast(lying, speaker),
     isBusy,
     invented: inventedReturns.find(({ id }) => id === back.practice),
   };
-}
-
-/** What the last line or day may have meant; of one that is no day, the terms in which it may lie. */
-function offersOf({ laid, unclear }: Lying, flow: Flow, speaker: Speaker): InHand['offers'] {
-  if (unclear?.type === 'offers') return unclear.offers;
-  const check = flow.checks[saleCheck(flow) ?? ''];
-  const isNoDay =
-    (unclear?.type === 'unclear' && unclear.code === 'not-a-day') ||
-    laid.sitting.said.some((one) => one.kind === 'refused' && one.check === check?.id);
-  // Without terms they are asked for in any case.
-  if (check === undefined || !isNoDay || laid.sitting.case.state.policy === null) return [];
-  return termsOf(check, speaker);
 }
 
 /** The same return, with nothing said of what was refused or not understood. */

@@ -2,24 +2,11 @@
  * A day that is typed: as ISO 8601 has it, or as the language writes it; under it the days that what
  * was typed may mean, or the terms, of which one is known without the day.
  */
-import { looksLikeDay, optionsOf, type Flow } from '@keyturn/core';
-import type { Speaker } from '@keyturn/language';
+import { looksLikeDay, optionsOf } from '@keyturn/core';
 import type { TemplateResult } from 'lit-html';
 import { fill } from '../../wording.ts';
 import type { InHand, Shown } from './shown.ts';
 import { typedAnswer, type TypedAnswer } from './typed-answer.ts';
-
-/** The terms in which a day may lie, each with its words. */
-export function termsOf(
-  check: Flow['checks'][string],
-  speaker: Speaker,
-): readonly { readonly check: string; readonly value: string; readonly label: string }[] {
-  return optionsOf(check).map((value) => ({
-    check: check.id,
-    value,
-    label: speaker.answerLabel(check.id, value),
-  }));
-}
 
 /** Draws the field, and under it what can be picked in its place. */
 export function dayField(shown: Shown, inHand: InHand, check: string): TemplateResult {
@@ -42,15 +29,9 @@ export function dayField(shown: Shown, inHand: InHand, check: string): TemplateR
   });
 }
 
-function daysMeant(
-  { act, today }: Shown,
-  { offers, flow, speaker }: InHand,
-  check: string,
-): TypedAnswer['others'] {
-  const meant =
-    offers.length > 0
-      ? offers
-      : [flow.checks[check] ?? []].flat().flatMap((one) => termsOf(one, speaker));
+function daysMeant({ act, today }: Shown, inHand: InHand, check: string): TypedAnswer['others'] {
+  const { offers } = inHand;
+  const meant = offers.length > 0 ? offers : termsOf(inHand, check);
   return meant.flatMap((offer) => {
     if (!('value' in offer) || typeof offer.value !== 'string') return [];
     if (looksLikeDay(offer.value) && offer.value > today) return [];
@@ -60,4 +41,14 @@ function daysMeant(
     };
     return [{ label, press }];
   });
+}
+
+/** The terms in which a day may lie, each with its words. */
+function termsOf(
+  { flow, speaker }: InHand,
+  id: string,
+): readonly { readonly value: string; readonly label: string }[] {
+  const check = flow.checks[id];
+  const terms = check === undefined ? [] : optionsOf(check);
+  return terms.map((value) => ({ value, label: speaker.answerLabel(id, value) }));
 }

@@ -35,7 +35,7 @@ export const fr: CounterWords = {
   stillLeft: 'Pas compris, et pas pris : {{said}}.',
   wordsLeft:
     'Vos mots n’ont pas été pris. Choisissez la réponse la plus proche, ou appuyez encore une fois sur la touche.',
-  putAside: 'Mettre de côté, avec un bulletin',
+  putAside: 'Mettre de côté',
   asideSince: 'mis de côté depuis {{time}}',
   asideDone:
     'Mis de côté depuis {{time}}. La pièce reste ci-dessous jusqu’à ce que quelqu’un continue.',
@@ -68,7 +68,7 @@ export const fr: CounterWords = {
     '« {{given}} » n’est pas un montant en {{currency}}. Attendu : un chiffre comme {{example}}.',
   oldUnit: 'Ancienne pièce',
   oldReturned: 'a été rapportée',
-  oldOwed: 'encore due, sa consigne est retenue',
+  oldOwed: 'encore due',
   oldUnknown: 'on ne sait pas',
   boughtOn: 'Achetée sur',
   notTold: 'personne ne l’a dit',
@@ -149,7 +149,7 @@ export const fr: CounterWords = {
   goodwillUndo: 'Finalement pas à titre commercial',
   byName: 'par {{name}}',
   law: 'Le droit de la consommation du lieu passe avant les conditions du magasin.',
-  remove: 'L’ôter du comptoir',
+  remove: 'L’ôter',
   removeSure: 'Appuyer encore une fois : ce qui a été trouvé est oublié',
   removed: 'Ôtée du comptoir.',
   confirmAsk: 'Peut-on continuer sans danger, selon l’avertissement ?',
