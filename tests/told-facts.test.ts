@@ -54,6 +54,28 @@ describe('kit is told of its own question, where that is still to come', () => {
   ]);
 });
 
+describe('the years of the vehicle are not those of its battery, whichever is named first', () => {
+  const two = 'battery-age=2 a';
+  hold([
+    ['en', null, 'battery is flat, car is 4 years old', 'asked back'],
+    ['en', null, 'car battery is 2 years old', two],
+    [
+      'de',
+      null,
+      'Akku platt, das Auto ist 4 Jahre alt, klackert schnell',
+      'complaint=rapid-clicking',
+    ],
+    ['de', null, 'Auto ist alt, Batterie 2 Jahre', two],
+    ['es', null, 'coche de 8 años, batería de 2 años', two],
+    ['es', null, 'la batería está muerta y el coche tiene 8 años', 'asked back'],
+    ['fr', null, 'batterie à plat, la voiture a 12 ans', 'asked back'],
+    ['pl', null, 'auto ma 9 lat i akumulator 2 lata', two],
+    ['pl', null, 'akumulator padł, auto ma 9 lat', 'asked back'],
+    ['ar', null, 'البطارية فاضية والسيارة عمرها 4 سنين', 'asked back'],
+    ['ar', null, 'البطارية عمرها 4 سنين والسيارة ما تدور', 'battery-age=4 a'],
+  ]);
+});
+
 describe('that it cranks slowly is no word for the figure of the battery', () => {
   hold([
     [

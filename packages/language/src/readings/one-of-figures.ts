@@ -4,6 +4,7 @@ import { isAlike } from '../numbers/unit.ts';
 import { type Stretch, asides, unitInHand } from './figures-aside.ts';
 import { type LineContext, type SaidFigure, findFigures, isCount } from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
+import { isVehiclesAge } from './vehicle-age.ts';
 import { wordsOfEach } from './words-of-each.ts';
 import {
   endsWithPhrase,
@@ -26,7 +27,7 @@ const mostFigures = 6;
  * and the one that became another ("dropped from 12.5 to 9.8"). Where nothing tells, all are kept.
  */
 export function withoutOthers(tokens: readonly Token[], context: LineContext): readonly Token[] {
-  let kept = tokens;
+  let kept = withoutVehiclesAge(tokens, context);
   for (let round = 0; round < mostRounds; round += 1) {
     const figures = findFigures(kept, context);
     if (figures.length < 2 || figures.length > mostFigures) return kept;
@@ -36,6 +37,13 @@ export function withoutOthers(tokens: readonly Token[], context: LineContext): r
     kept = without(kept, found);
   }
   return kept;
+}
+
+/** Where no years are asked for, those of the vehicle are told of nothing that has a reading. */
+function withoutVehiclesAge(tokens: readonly Token[], context: LineContext): readonly Token[] {
+  if (unitInHand(context) === 'a') return tokens;
+  const ages = findFigures(tokens, context).filter((one) => isVehiclesAge(one, tokens, context));
+  return without(tokens, ages);
 }
 
 /** True where the words name another reading than the one in hand. */

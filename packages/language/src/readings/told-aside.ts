@@ -14,6 +14,7 @@ import { type SaidReading, judgeReading } from './doubtful.ts';
 import { type LineContext, type SaidFigure, findFigures } from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
 import { unitOf } from './line-placing.ts';
+import { isVehiclesAge } from './vehicle-age.ts';
 import { endsWithPhrase, hasPhrase, hasStem, phraseAt } from './word-run.ts';
 
 /** What is told by the way, and the tokens that tell the rest. */
@@ -36,7 +37,9 @@ export function readAside(typed: readonly Token[], context: LineContext): ToldAs
   const isPronoun = ({ value, unit }: SaidFigure): boolean =>
     value === -1 && unit === undefined && typed.every(({ kind }) => kind !== 'number');
   const figures = [...findFigures(tokens, context), ...onesIn(tokens, context)].filter(
-    (figure) => context.inHand === undefined || !isPronoun(figure),
+    (figure) =>
+      (context.inHand === undefined || !isPronoun(figure)) &&
+      !isVehiclesAge(figure, tokens, context),
   );
   // A line of several voltages is read as one.
   const isLone = figures.filter(({ unit = 'V' }) => isAlike(unit, 'V')).length === 1;

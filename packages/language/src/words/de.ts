@@ -16,6 +16,12 @@ export const deWords: Words = {
       // No new clause: "das Licht geht aber nicht" says that it does not.
       [' aber nicht', ' nicht'],
       [' aber auch nicht', ' nicht'],
+      // What moves not a bit does not move.
+      [' kein stuck', ' nicht'],
+      [' kein stueck', ' nicht'],
+      [' kein bisschen', ' nicht'],
+      [' keinen millimeter', ' nicht'],
+      [' kein millimeter', ' nicht'],
       ['eue', 'eve'],
       ['aue', 'ave'],
       ['ae', 'a'],
