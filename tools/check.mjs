@@ -5,18 +5,19 @@ import { env, execPath, exit, stdout } from 'node:process';
 import { packagePlaces } from './build-state.mjs';
 import { install, root } from './prepare.mjs';
 
-const format = ['format', 'prettier/bin/prettier.cjs', ['--check', '--log-level=warn', '.']];
-const types = ['types', 'typescript/bin/tsc', ['-b', '.', 'tests']];
 const lint = ['lint', 'eslint/bin/eslint.js', ['.']];
-const built = [
+const types = ['types', 'typescript/bin/tsc', ['-b', '.', 'tests']];
+// All that is made after the compiler, noted as done: the tests that follow make none of it anew.
+const pages = ['pages', '../tools/prepare.mjs', []];
+/** What looks at what was built, and the format, which may come at any time. */
+const others = [
+  ['format', 'prettier/bin/prettier.cjs', ['--check', '--log-level=warn', '.']],
   [
     'rooms',
     'dependency-cruiser/bin/dependency-cruise.mjs',
     ['--config', '.dependency-cruiser.mjs', 'packages', 'adapters'],
   ],
   ['unused', 'knip/bin/knip.js', []],
-  // All that is made after the compiler, noted as done: the tests that follow make none of it anew.
-  ['pages', '../tools/prepare.mjs', []],
   ...packagePlaces(root).map((place) => [
     `face of ${place}`,
     'publint/src/cli.js',
@@ -24,21 +25,19 @@ const built = [
   ]),
 ];
 
-/** What is checked, two lists side by side: whatever follows the types looks at what they built. */
-const rounds = [
-  [[format], [types]],
-  [[lint], built],
-];
-
 await install();
 const failed = [];
-for (const lists of rounds) await Promise.all(lists.map(checkInTurn));
+// Two at a time. The linter reads sources alone, so it need not wait for what is built.
+const linted = check(lint);
+const built = check(types).then(() => check(pages));
+await Promise.all([built.then(checkOthers), Promise.all([linted, built]).then(checkOthers)]);
 
 const names = failed.join(', ');
 stdout.write(`\n${names ? `failed: ${names}` : 'every check holds'}\n`, () => exit(names ? 1 : 0));
 
-async function checkInTurn(steps) {
-  for (const step of steps) await check(step);
+/** Goes on with the others, one after another, until none is left. */
+async function checkOthers() {
+  for (let step = others.shift(); step !== undefined; step = others.shift()) await check(step);
 }
 
 /** Says what a step said once it has ended, so that two never talk at once. */
