@@ -109,7 +109,7 @@ test('a worn battery comes back by the steps of its warranty', async () => {
   const said = await play(await clerk(), '/battery_return 119.90', ...worn);
   expect(said).toContain('We take it back');
   // 15 January 2025 to 31 March 2026: 14 whole months; 60 % of 119.90 is 71.94.
-  expect(said).toContain('after 14 months of use, 60 % of the price is paid back');
+  expect(said).toContain('months of use: 14; 60 % of the price is paid back');
   expect(said).toContain('€71.94 in all');
 });
 

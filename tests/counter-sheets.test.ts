@@ -237,7 +237,7 @@ describe('a return slip', () => {
     expect(sheet.decision?.refund?.total).toBe(10_750 + 4000);
     expect(linesOfBlock(sheet, 'refund')).toEqual([
       '€129.00 paid for the part',
-      '€21.50 kept back: after 4 months of use, 20 of 24 months are left',
+      '€21.50 kept back: 4 of 24 months used, 20 left',
       '€40.00 deposit for the old unit',
       '€147.50 in all',
     ]);

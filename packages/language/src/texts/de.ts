@@ -198,9 +198,8 @@ export const de = {
     restocking: '{{amount}} als Wiedereinlagerungsgebühr einbehalten',
     restockingShare: '{{amount}}: {{share}} des Preises als Wiedereinlagerungsgebühr einbehalten',
     usedShare:
-      '{{amount}} einbehalten: nach {{months}} Monaten Nutzung werden {{share}} des Preises zurückgezahlt',
-    usedMonths:
-      '{{amount}} einbehalten: nach {{months}} Monaten Nutzung sind {{left}} von {{of}} Monaten übrig',
+      '{{amount}} einbehalten: Monate in Gebrauch: {{months}}; {{share}} des Preises werden zurückgezahlt',
+    usedMonths: '{{amount}} einbehalten: {{months}} von {{of}} Monaten genutzt, {{left}} übrig',
     deposit: '{{amount}} Pfand für das Altteil',
     depositOpen:
       'Pfand für das Altteil: nicht bekannt, ob es noch einbehalten ist; wenn ja, kommt es dazu',

@@ -195,9 +195,8 @@ export const en = {
     restocking: '{{amount}} kept back for restocking',
     restockingShare: '{{amount}}: {{share}} of the price kept back for restocking',
     usedShare:
-      '{{amount}} kept back: after {{months}} months of use, {{share}} of the price is paid back',
-    usedMonths:
-      '{{amount}} kept back: after {{months}} months of use, {{left}} of {{of}} months are left',
+      '{{amount}} kept back: months of use: {{months}}; {{share}} of the price is paid back',
+    usedMonths: '{{amount}} kept back: {{months}} of {{of}} months used, {{left}} left',
     deposit: '{{amount}} deposit for the old unit',
     depositOpen:
       'Deposit for the old unit: not known whether it is still held; if so, it comes on top',

@@ -200,9 +200,8 @@ export const es = {
     restockingShare:
       '{{amount}}: el {{share}} del precio, retenido como cargo por reposición en almacén',
     usedShare:
-      '{{amount}} retenidos: tras {{months}} meses de uso se devuelve el {{share}} del precio',
-    usedMonths:
-      '{{amount}} retenidos: tras {{months}} meses de uso quedan {{left}} de {{of}} meses',
+      '{{amount}} retenidos: meses de uso: {{months}}; se devuelve el {{share}} del precio',
+    usedMonths: '{{amount}} retenidos: usados {{months}} de {{of}} meses, quedan {{left}}',
     deposit: '{{amount}} de depósito por la pieza vieja (casco)',
     depositOpen:
       'Depósito por la pieza vieja (casco): no se sabe si sigue retenido; si es así, se suma',

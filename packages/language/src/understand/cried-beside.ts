@@ -4,7 +4,7 @@
  */
 import type { Input } from '@keyturn/core';
 import { spellNumbers } from '../numbers/numbers.ts';
-import { type Heard, hearTokens, stretchesOf } from '../typed/heard.ts';
+import { type Heard, findPhrase, hearTokens, stretchesOf } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
 import { startsNow } from './alarms.ts';
 import type { Lexicon } from './lexicon.ts';
@@ -40,7 +40,8 @@ const firstPerhaps = 0.5;
 export function withDangerBeside(understood: Understood, turn: Turn): Understood {
   const { hearing, inHand, listener } = turn;
   if (!listener.lexicon.isHeard || hearing.awaiting !== 'answer') return understood;
-  if (understood.type === 'language' || raises(understood)) return understood;
+  if (understood.type === 'language') return understood;
+  if (raises(understood)) return asTold(understood, turn);
   const told = dangerTold(turn);
   if (told?.isSure === true) return withRaised(understood, told.interrupt);
   if (understood.talk !== undefined) return understood;
@@ -59,6 +60,33 @@ function withRaised(understood: Understood, danger: string): Understood {
   const raised: Input = { type: 'interrupt', interrupt: danger };
   const isAnswer = understood.type === 'input' && understood.talk === undefined;
   return input(isAnswer ? [...understood.inputs, raised] : [raised], danger);
+}
+
+/**
+ * What was understood, with the danger that a thing and what it does surely tell in place of another
+ * that the text only sounds like: acid that pours out of a battery is no fuel.
+ */
+function asTold(understood: Understood, turn: Turn): Understood {
+  const told = dangerTold(turn);
+  if (understood.type !== 'input' || told?.isSure !== true) return understood;
+  const inputs = understood.inputs.map((one): Input => {
+    const isOther = one.type === 'interrupt' && one.interrupt !== startsNow;
+    return isOther && !isSaid(one.interrupt, turn) ? { ...one, interrupt: told.interrupt } : one;
+  });
+  const isChanged = inputs.some((one, at) => one !== understood.inputs[at]);
+  return isChanged ? input(inputs, told.interrupt) : understood;
+}
+
+/** True where a danger is told word for word, or by a thing and what it does. */
+function isSaid(
+  interrupt: string,
+  { heard, hearing, tokens, listener: { lexicon } }: Turn,
+): boolean {
+  return (
+    lexicon.interrupts.some(
+      (one) => one.interrupt === interrupt && findPhrase(heard, one.terms) >= 0,
+    ) || lexicon.signs()(tokens, { check: hearing.check, possible: [interrupt] }).length > 0
+  );
 }
 
 /** True where a danger is raised already, or the vehicle starts. */

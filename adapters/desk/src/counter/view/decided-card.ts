@@ -70,10 +70,11 @@ function elsewhere({ back, sheet }: InHand): TemplateResult | typeof nothing {
   return html`<p class="hint">${block.lines.join(' ')}</p>`;
 }
 
-/** What is to be done now, where the decision says so. */
+/** What must not be done with the part, and what is to be done now, where the decision says so. */
 function toDo({ sections }: Decided): TemplateResult | typeof nothing {
-  const lines = sections.find(({ id }) => id === 'do')?.lines;
-  if (lines === undefined) return nothing;
+  const said = sections.filter(({ id }) => id === 'stops' || id === 'do');
+  const lines = said.flatMap((section) => section.lines);
+  if (lines.length === 0) return nothing;
   return html`<ul class="to-do">
     ${lines.map((line) => html`<li>${line}</li>`)}
   </ul>`;

@@ -26,9 +26,12 @@ export function decisionOf(
     kind: 'verdict',
     title: words.goodwillTitle,
     strength: fill(words.byName, { name: back.goodwill }),
-    sections: (decided?.sections ?? []).filter(({ id }) => id === 'measure' || id === 'rights'),
+    sections: (decided?.sections ?? []).filter(({ id }) => kept.includes(id)),
   };
 }
+
+/** What holds of a part whoever takes it back. */
+const kept: readonly string[] = ['stops', 'measure', 'rights'];
 
 /** Draws the slip; nothing before there is one, and its decision while it is written. */
 export function slip(shown: Shown, inHand: InHand): TemplateResult | typeof nothing {
