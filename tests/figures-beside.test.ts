@@ -39,6 +39,15 @@ function hold(rows: readonly Row[]): void {
 
 const rest = (value: number): string => `battery-rest=${String(value)} V`;
 
+describe('a thousand amperes are kA, and that a figure is all right is no unit of it', () => {
+  hold([
+    ['es', 'crank-current', '0,3 kA', 'crank-current=0.3 kA'],
+    ['de', 'crank-current', '0,2 Kiloampere', 'crank-current=0.2 kA'],
+    ['fr', 'relay-feed', '12,3 ok', 'relay-feed=12.3 V'],
+    ['pl', 'battery-rest', '12,6 okej', 'battery-rest=12.6 V'],
+  ]);
+});
+
 describe('a figure that is taken back gives way to the one behind it', () => {
   hold([
     ['en', 'battery-rest', '12.3, no wait 12.5', rest(12.5)],

@@ -35,6 +35,7 @@ const codes: Readonly<Partial<Record<UnitCode, string>>> = {
   mV: 'mv, millivolt, millivolts, mv ac, mv dc',
   A: 'a, amp, amps, ampere, amperes',
   mA: 'ma, milliamp, milliamps, milliampere, milliamperes',
+  kA: 'ka, kiloamp, kiloamps, kiloampere, kiloamperes',
   'A.h': 'ah, a h, amp hour, amp hours, ampere hour, ampere hours',
   Ohm: 'ω, ohm, ohms',
   mOhm: 'mω, mohm, mohms, milliohm, milliohms',

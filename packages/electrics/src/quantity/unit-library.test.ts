@@ -9,6 +9,7 @@ const names: Readonly<Record<UnitCode, string | undefined>> = {
   mV: 'mV',
   A: 'A',
   mA: 'mA',
+  kA: 'kA',
   'A.h': 'A hour',
   Ohm: 'ohm',
   mOhm: 'mohm',

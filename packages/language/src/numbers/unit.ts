@@ -34,6 +34,7 @@ export const unitSigns: Readonly<Record<string, UnitSign>> = {
   mV: sign('voltage', 'mV'),
   A: sign('current', 'A'),
   mA: sign('current', 'mA'),
+  kA: sign('current', 'kA'),
   'A.h': sign('charge', 'A·h'),
   Ohm: sign('resistance', 'Ω'),
   mOhm: sign('resistance', 'mΩ'),

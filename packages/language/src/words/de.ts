@@ -191,6 +191,7 @@ export const deWords: Words = {
     A: list(`
       a, amp, amps, ampere, amper, cca, a cca, ampere cca, a en, ampere en, a din, ampere din
     `),
+    kA: ['ka', 'kiloampere', 'kilo ampere'],
     mA: ['ma', 'milliampere', 'milliamper', 'milli ampere'],
     'A.h': ['ah', 'amperestunde', 'amperestunden', 'ampere stunden'],
     Ohm: ['ω', 'ohm'],

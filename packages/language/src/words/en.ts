@@ -120,6 +120,7 @@ export const enWords: Words = {
       a, amp, amps, ampere, amperes, cca, amps cca, a cca, a en, a on, a at, a when, a with, a in, a
       during, a from, a cranking, a peak, a max, a sae, a din, a jis, amps en, amps sae, amps din
     `),
+    kA: ['ka', 'kiloamp', 'kiloamps', 'kiloampere', 'kiloamperes'],
     mA: ['ma', 'milliamp', 'milliamps', 'milliampere', 'milliamperes'],
     'A.h': ['ah', 'amp hours', 'ampere hours'],
     Ohm: ['ω', 'ohm', 'ohms'],

@@ -218,6 +218,7 @@ export const esWords: Words = {
       a, amp, amps, amper, ampers, ampere, amperes, amperio, amperios, cca, a cca, a en, amperios
       cca, amperes cca, amps cca
     `),
+    kA: ['ka', 'kiloamperio', 'kiloamperios', 'kiloamperes'],
     mA: list(`
       ma, miliamperio, miliamperios, miliampere, miliamperes, miliamps
     `),
@@ -284,6 +285,7 @@ export const esWords: Words = {
     unos, unas, par, varios, varias, cuantos, cuantas, pocos, y pico, y algo, algo, coma algo, punto algo, y tantos, y un poco, con algo, y un poquito, y monedas, coma y pico, y un pelín, y tanto, y un piquito, y un poquitín, y alguito, un poco más, algo más, y feria, y un poco más, y picos
   `),
   besideFigures: list(`
+    ok, vale,
     a, al, o, u, e, en, con, de, del, por, para, entre, desde, según, como, sin, cuando, mientras,
     durante, después, antes, tras, luego, ahora, ahorita, hoy, aquí, acá, ahí, allí, allá, fuera,
     afuera, midió, medí, midieron, patatero, justitos, pelado, pelados, pelao, redondos, rayando, exacto, exactos, exactas, justo, justos, fijo, fijos, estable, estables, clavados,

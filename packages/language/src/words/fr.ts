@@ -149,6 +149,7 @@ export const frWords: Words = {
       a, amp, amps, ampère, ampères, cca, a cca, a en, a au, a et, a sous, a pendant, a avec,
       a lors, a quand, ampères cca, ampères en, ampères au démarrage
     `),
+    kA: ['ka', 'kiloampère', 'kiloampères'],
     mA: ['ma', 'milliampère', 'milliampères', 'milliamp', 'milliamps'],
     'A.h': ['ah', 'ampères heure', 'ampère heure', 'ampères heures', 'ampèreheures'],
     Ohm: ['ω', 'ohm', 'ohms'],
@@ -208,6 +209,7 @@ export const frWords: Words = {
     quelques, plusieurs, et quelques, et des poussières, quelque chose, virgule quelque chose, et quelque chose, et un peu, et des brouettes, et une poussière, virgule quelques, et un chouïa, et un poil, et un petit peu, et des, et quelque, et quelques broutilles, et plus, un peu plus, un poil plus, et un peu plus, et des miettes
   `),
   besideFigures: list(`
+    ok,
     sert, à, au, aux, ou, en, dans, sur, sous, avec, sans, quand, pendant, lors, lorsque, durant, après,
     avant, entre, depuis, pour, de, d, du, des, par, ici, là, dehors, aujourd, hui, exactement,
     stable, fixe, pile, je, j, il, elle, on, c, ce, est, était, et, mais, puis, ensuite, le, la,

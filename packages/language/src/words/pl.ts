@@ -260,6 +260,7 @@ export const plWords: Words = {
       a, amp, amper, ampery, amperów, ampera, amperach, cca, a cca, a en, a sae, amperów cca,
       amperów en, a rozruchu
     `),
+    kA: ['ka', 'kiloamper', 'kiloampery', 'kiloamperów', 'kiloampera'],
     mA: list(`
       ma, miliamper, miliampery, miliamperów, miliampera, mili amper, mili ampery, mili amperów
     `),
@@ -320,6 +321,7 @@ export const plWords: Words = {
     parę, kilka, kilkanaście, z kawałkiem, z hakiem, i trochę, z groszem, z groszami, coś, przecinek coś, i coś, z czymś, z ogonkiem, i troszkę, z małym hakiem, i kawałek, z górką, z kawałeczkiem, z okładem, i ileś, i ciut, przecinek coś tam, z czymś tam, z ułamkiem, trochę więcej, ciut więcej
   `),
   besideFigures: list(`
+    ok, okej,
     plus, to, lub, albo, czyli, na, w, we, z, ze, przy, podczas, gdy, kiedy, jak, po, przed, przez, od, do,
     za, dla, o, u, tu, tutaj, tam, dziś, dzisiaj, dokładnie, równo, stale, a, i, ale, potem, teraz,
     tylko, znowu, znów, jest, było, mam, wyszło, wychodzi, pokazuje, pokazał, pokazało, wskazuje,
