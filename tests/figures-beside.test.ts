@@ -39,6 +39,40 @@ function hold(rows: readonly Row[]): void {
 
 const rest = (value: number): string => `battery-rest=${String(value)} V`;
 
+describe('what is at hand is told beside a figure, and the figure is not lost', () => {
+  const both = 'battery-rest=12.4 V, kit=charger';
+  hold([
+    ['en', 'battery-rest', '12.4, got a charger', both],
+    ['es', 'battery-rest', '12,4 y tengo cargador', both],
+    ['de', 'battery-rest', '12,4, hab ein Ladegerät da', both],
+    ['fr', 'battery-rest', "12,4, j'ai un chargeur", both],
+    ['pl', 'battery-rest', '12,4, mam prostownik', both],
+    ['ar', 'battery-rest', '12.4، عندي شاحن', both],
+    ['en', 'battery-age', 'three years, got jump leads', 'battery-age=3 a, kit=boost-source'],
+    ['ar', 'battery-age', 'سنتين تقريبا، واخويا معايا يساعد', 'battery-age=2 a, kit=helper'],
+  ]);
+});
+
+describe('a frost that has no unit is told beside the volts, and beside no pole', () => {
+  hold([
+    [
+      'de',
+      'battery-rest',
+      '12,1 und es hat minus 5 bei uns',
+      `air-temperature=-5 Cel, ${rest(12.1)}`,
+    ],
+    ['pl', 'battery-rest', '12,3 i na zewnątrz minus 6', `air-temperature=-6 Cel, ${rest(12.3)}`],
+    ['de', 'drop-ground', '0,3, am minus 12', 'offered'],
+  ]);
+});
+
+describe('what a tester shows is no label', () => {
+  hold([
+    ['fr', 'battery-tester', 'le testeur marque 510 A', 'battery-tester=510 A'],
+    ['en', 'battery-tester', 'the tester reads 510 A', 'battery-tester=510 A'],
+  ]);
+});
+
 describe('a thousand amperes are kA, and that a figure is all right is no unit of it', () => {
   hold([
     ['es', 'crank-current', '0,3 kA', 'crank-current=0.3 kA'],

@@ -103,7 +103,11 @@ function ofAir(
   const { asideBefore } = figureWordsOf(lexicon.words);
   // "Floor -2".
   if (endsWithPhrase(tokens, start, asideBefore)) return undefined;
-  if (!isSaid && (isVolts || isBetweenPoles(start, tokens, context))) return undefined;
+  // "12.1 and it's minus 5 here": no volts, where those of a battery are told.
+  const isToldElse = (): boolean =>
+    findFigures(tokens, context).some((one) => one.start !== start && one.decimals > 0);
+  const isOfMeter = isVolts && !(isOfBattery(inHand) && isToldElse());
+  if (!isSaid && (isOfMeter || isBetweenPoles(start, tokens, context))) return undefined;
   const said = withTime({ start, end }, tokens, context);
   return asideOf(check, { ...figure, unit: unit ?? unitHere('Cel') }, { ...said, context });
 }
@@ -227,8 +231,12 @@ function isOfItself(
   return !hasStem([...(isOpen ? before : []), ...tokens.slice(start, end)], standing);
 }
 
-function isRestVoltage({ check: { form, does } }: CheckPhrases): boolean {
-  return form.kind === 'reading' && form.range === 'battery-voltage' && does.length === 0;
+function isRestVoltage(entry: CheckPhrases): boolean {
+  return isOfBattery(entry) && entry.check.does.length === 0;
+}
+
+function isOfBattery({ check: { form } }: CheckPhrases): boolean {
+  return form.kind === 'reading' && form.range === 'battery-voltage';
 }
 
 /**

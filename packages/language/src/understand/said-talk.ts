@@ -1,6 +1,6 @@
 import { startsNow } from './alarms.ts';
 import { exactChoice } from './choices.ts';
-import { spellNumbers } from '../numbers/numbers.ts';
+import { hasFigure, spellNumbers } from '../numbers/numbers.ts';
 import { findPhrase, hear, hearTokens, isPhrase, startsAt } from '../typed/heard.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { readYesNo } from './said-choice.ts';
@@ -291,12 +291,12 @@ export function readContext(turn: Turn): Understood | undefined {
   const meant = optionThatSets(inHand, set);
   if (inHand !== undefined && meant !== undefined && optionsInHand(turn) !== undefined)
     return answers([{ check: inHand.id, value: [meant] }]);
-  const hasFigure = turn.tokens.some(({ kind }) => kind === 'number');
-  if ('kit' in set && hasFigure && inHand === undefined) return undefined;
+  const isTold = hasFigure(turn.tokens, listener.lexicon.numbers);
+  if ('kit' in set && isTold && inHand === undefined) return undefined;
   // "Three hours after the charge I've got 12.78": what is at hand is told apart from a figure.
   if ('kit' in set && inHand?.check.form.kind === 'reading' && !tellsKitApart(turn))
     return undefined;
-  const several = 'kit' in set && !hasFigure ? readSeveral(turn) : undefined;
+  const several = 'kit' in set && !isTold ? readSeveral(turn) : undefined;
   if (several?.type === 'input') {
     const tellsKit = several.inputs.some(
       (one) =>
@@ -304,18 +304,20 @@ export function readContext(turn: Turn): Understood | undefined {
     );
     return tellsKit ? several : input([stated, ...several.inputs]);
   }
-  // What is at hand is often told together with what was read: "I have a charger, 12.1 rest".
-  const line = 'kit' in set ? readLine(turn.tokens, lineContext(turn, undefined)) : undefined;
-  return line?.type === 'readings'
-    ? input([stated, { type: 'answers', answers: line.readings }])
-    : input([stated]);
+  // What is at hand is often told together with what was read: "12.4, got a charger".
+  const asked = inHand?.check.form.kind === 'reading' ? inHand : undefined;
+  const line = 'kit' in set ? readLine(turn.tokens, lineContext(turn, asked)) : undefined;
+  if (line?.type !== 'readings') return input([stated]);
+  return stated.type === 'answers'
+    ? answers([...line.readings, ...stated.answers])
+    : input([stated, { type: 'answers', answers: line.readings }]);
 }
 
 /** True where a clause without a figure says what is at hand, or there is no figure at all. */
 function tellsKitApart({ tokens, listener: { lexicon } }: Turn): boolean {
   const spelled = spellNumbers(tokens, lexicon.numbers);
-  const hasFigure = spelled.some(({ kind }) => kind === 'number');
-  return !hasFigure || kitTold(cutClauses(spelled, lexicon), lexicon).flat().length > 0;
+  const isTold = spelled.some(({ kind }) => kind === 'number');
+  return !isTold || kitTold(cutClauses(spelled, lexicon), lexicon).flat().length > 0;
 }
 
 /** Talk that a longer sentence may hold, the first that fits is taken. */
