@@ -244,6 +244,8 @@ atCounter('the figures of the counter', ({ counter, practising }) => {
       await press(page, (await inside(page, '.usual').count()) > 0 ? 'Enter' : '1');
     }
     await warned();
+    // What must not be done with it is said where it is decided, and not on paper alone.
+    expect(await plain(inside(page, '.card .to-do'))).toContain('hazardous waste');
     await press(page, '+');
     expect(await inside(page, '.signs').count()).toBe(0);
     // The other parts that lie here come round before it does.

@@ -31,7 +31,7 @@ const certain: Told = [
   ['de', 'complaint', 'orgelt normal, kommt aber nicht, unten tropft Benzin', 'fuel-leak'],
 ];
 
-/** A word that warns of it is also the name of what gets hurt. */
+/** A word that warns of it is also the name of what gets hurt, and what pours also pours of a tank. */
 const warned: Told = [
   [
     'es',
@@ -43,6 +43,16 @@ const warned: Told = [
   ['pl', 'complaint', 'benzyna leci cały czas pod autem', 'fuel-leak'],
   ['ar', 'complaint', 'السلك يولع', 'smoke'],
   ['es', 'terminals', 'me salpicó ácido en el ojo q arde', 'injury'],
+  ['en', 'terminals', 'acid splashed my face', 'injury'],
+  [
+    'es',
+    'history',
+    'oye que la batería está chorreando líquido por un costado',
+    'swollen-or-leaking-battery',
+  ],
+  ['en', 'terminals', 'theres acid dripping out underneath', 'swollen-or-leaking-battery'],
+  ['es', 'terminals', 'chorrea gasolina por abajo y la batería hinchada', 'fuel-leak'],
+  ['es', 'place', 'hay humo y la batería chorrea ácido', 'smoke'],
 ];
 
 /** Lamps that go on and off, or stay on all the time, beside a fuel or a noise. */

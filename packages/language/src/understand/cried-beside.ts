@@ -63,12 +63,14 @@ function withRaised(understood: Understood, danger: string): Understood {
 }
 
 /**
- * What was understood, with the danger that a thing and what it does surely tell in place of another
- * that the text only sounds like: acid that pours out of a battery is no fuel.
+ * What was understood, with the danger that a thing and what it does surely tell, and that the text
+ * sounds like most, in place of another that nobody told: acid that pours out of a battery is no
+ * fuel, and in somebody's eye an injury.
  */
 function asTold(understood: Understood, turn: Turn): Understood {
   const told = dangerTold(turn);
   if (understood.type !== 'input' || told?.isSure !== true) return understood;
+  if (turn.listener.lexicon.alarmed()(turn.heard).interrupt !== told.interrupt) return understood;
   const inputs = understood.inputs.map((one): Input => {
     const isOther = one.type === 'interrupt' && one.interrupt !== startsNow;
     return isOther && !isSaid(one.interrupt, turn) ? { ...one, interrupt: told.interrupt } : one;

@@ -291,12 +291,12 @@ export function readContext(turn: Turn): Understood | undefined {
   const meant = optionThatSets(inHand, set);
   if (inHand !== undefined && meant !== undefined && optionsInHand(turn) !== undefined)
     return answers([{ check: inHand.id, value: [meant] }]);
-  const isTold = hasFigure(turn.tokens, listener.lexicon.numbers);
-  if ('kit' in set && isTold && inHand === undefined) return undefined;
+  const isBesideFigure = hasFigure(turn.tokens, listener.lexicon.numbers);
+  if ('kit' in set && isBesideFigure && inHand === undefined) return undefined;
   // "Three hours after the charge I've got 12.78": what is at hand is told apart from a figure.
   if ('kit' in set && inHand?.check.form.kind === 'reading' && !tellsKitApart(turn))
     return undefined;
-  const several = 'kit' in set && !isTold ? readSeveral(turn) : undefined;
+  const several = 'kit' in set && !isBesideFigure ? readSeveral(turn) : undefined;
   if (several?.type === 'input') {
     const tellsKit = several.inputs.some(
       (one) =>
@@ -315,9 +315,9 @@ export function readContext(turn: Turn): Understood | undefined {
 
 /** True where a clause without a figure says what is at hand, or there is no figure at all. */
 function tellsKitApart({ tokens, listener: { lexicon } }: Turn): boolean {
-  const spelled = spellNumbers(tokens, lexicon.numbers);
-  const isTold = spelled.some(({ kind }) => kind === 'number');
-  return !isTold || kitTold(cutClauses(spelled, lexicon), lexicon).flat().length > 0;
+  if (!hasFigure(tokens, lexicon.numbers)) return true;
+  const clauses = cutClauses(spellNumbers(tokens, lexicon.numbers), lexicon);
+  return kitTold(clauses, lexicon).flat().length > 0;
 }
 
 /** Talk that a longer sentence may hold, the first that fits is taken. */
