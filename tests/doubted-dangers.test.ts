@@ -51,8 +51,64 @@ const warned: Told = [
     'swollen-or-leaking-battery',
   ],
   ['en', 'terminals', 'theres acid dripping out underneath', 'swollen-or-leaking-battery'],
-  ['es', 'terminals', 'chorrea gasolina por abajo y la batería hinchada', 'fuel-leak'],
-  ['es', 'place', 'hay humo y la batería chorrea ácido', 'smoke'],
+];
+
+type Together = readonly (readonly [
+  locale: string,
+  check: string | null,
+  text: string,
+  less: string,
+  inHand: string,
+])[];
+
+/** Two dangers in one text: the one that the flow names first is the more urgent. */
+const together: Together = [
+  [
+    'en',
+    null,
+    'battery acid is dripping and some got in my eye',
+    'swollen-or-leaking-battery',
+    'injury',
+  ],
+  ['en', null, 'there is smoke and my wife is hurt', 'injury', 'smoke'],
+  ['en', null, "someone is injured and there's smoke", 'injury', 'smoke'],
+  [
+    'en',
+    null,
+    'stopped in a live lane, and there is petrol leaking',
+    'traffic-danger',
+    'fuel-leak',
+  ],
+  ['en', 'noise', 'clicks once, my hand is trapped and petrol is dripping', 'injury', 'fuel-leak'],
+  [
+    'de',
+    'noise',
+    'klackt einmal, Batterie ist aufgebläht und mein Finger blutet',
+    'swollen-or-leaking-battery',
+    'injury',
+  ],
+  ['de', null, 'es raucht und meine Frau ist verletzt', 'injury', 'smoke'],
+  [
+    'es',
+    'terminals',
+    'chorrea gasolina por abajo y la batería hinchada',
+    'swollen-or-leaking-battery',
+    'fuel-leak',
+  ],
+  ['es', 'place', 'hay humo y la batería chorrea ácido', 'swollen-or-leaking-battery', 'smoke'],
+  ['es', null, 'los camiones pasan rozando y mi hijo sangra', 'injury', 'traffic-danger'],
+  [
+    'fr',
+    null,
+    "l'acide de la batterie coule et j'en ai reçu dans l'œil",
+    'swollen-or-leaking-battery',
+    'injury',
+  ],
+  ['fr', null, "l'essence coule et je me suis brûlé la main", 'injury', 'fuel-leak'],
+  ['pl', null, 'jest dym i moja żona jest ranna', 'injury', 'smoke'],
+  ['pl', null, 'paliwo cieknie i poparzyłem rękę', 'injury', 'fuel-leak'],
+  ['ar', null, 'في دخان وزوجتي مصابة', 'injury', 'smoke'],
+  ['ar', null, 'الشاحنات تمر بجانبنا وابني ينزف', 'injury', 'traffic-danger'],
 ];
 
 /** Lamps that go on and off, or stay on all the time, beside a fuel or a noise. */
@@ -106,6 +162,13 @@ describe.each(localeTags)('in %s', (locale) => {
     'it is raised, and no other: %s: %s: %s',
     (_, check, text, danger) => {
       expect(hear(check, text).raised).toEqual([danger]);
+    },
+  );
+
+  test.each(together.filter(([of]) => of === locale))(
+    'both are raised, the more urgent last, so that it is in hand: %s: %s: %s',
+    (_, check, text, less, inHand) => {
+      expect(hear(check, text).raised).toEqual([less, inHand]);
     },
   );
 

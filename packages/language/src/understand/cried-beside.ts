@@ -41,9 +41,9 @@ export function withDangerBeside(understood: Understood, turn: Turn): Understood
   const { hearing, inHand, listener } = turn;
   if (!listener.lexicon.isHeard || hearing.awaiting !== 'answer') return understood;
   if (understood.type === 'language') return understood;
-  if (raises(understood)) return asTold(understood, turn);
+  if (raises(understood)) return withOthers(asTold(understood, turn), turn);
   const told = dangerTold(turn);
-  if (told?.isSure === true) return withRaised(understood, told.interrupt);
+  if (told?.isSure === true) return withOthers(withRaised(understood, told.interrupt), turn);
   if (understood.talk !== undefined) return understood;
   // A first message tells where it stands, and water that it went through, in words of danger.
   if (understood.type === 'input' && inHand === undefined)
@@ -77,6 +77,39 @@ function asTold(understood: Understood, turn: Turn): Understood {
   });
   const isChanged = inputs.some((one, at) => one !== understood.inputs[at]);
   return isChanged ? input(inputs, told.interrupt) : understood;
+}
+
+/**
+ * What was understood, with every other danger that has a clause of its own: that which the flow
+ * names first is the most urgent, and comes last, so that it is the one in hand.
+ */
+function withOthers(understood: Understood, turn: Turn): Understood {
+  if (understood.type !== 'input') return understood;
+  const raised = new Set(
+    understood.inputs.flatMap((one) => (one.type === 'interrupt' ? [one.interrupt] : [])),
+  );
+  const others = dangersInClauses(turn).filter((id) => !raised.has(id));
+  if (raised.has(startsNow) || others.length === 0) return understood;
+  const all = turn.hearing.interrupts.filter((id) => raised.has(id) || others.includes(id));
+  const rest = understood.inputs.filter(({ type }) => type !== 'interrupt');
+  const dangers = all.map((interrupt): Input => ({ type: 'interrupt', interrupt })).reverse();
+  return input([...rest, ...dangers], all[0]);
+}
+
+/** The dangers that clauses among others surely sound like, and that answer nothing. */
+function dangersInClauses(turn: Turn): readonly string[] {
+  const { clauses, inHand, listener } = turn;
+  const possible = possibleIn(turn).filter((id) => id !== startsNow);
+  return clauses.flatMap((tokens) => {
+    const clause = hearTokens(tokens, listener.lexicon);
+    const { interrupt, share } = listener.lexicon.alarmed()(clause);
+    const isTold =
+      clauses.length > 1 &&
+      share >= (clause.terms.length > 1 ? surely.ownClause : surely.ownWord) &&
+      !isOfFigure(tokens, listener.lexicon) &&
+      (inHand === undefined || isLeft(clause, turn));
+    return isTold && possible.includes(interrupt) ? [interrupt] : [];
+  });
 }
 
 /** True where a danger is told word for word, or by a thing and what it does. */
