@@ -1,6 +1,7 @@
 import type { Terms } from '../typed/terms.ts';
 import type { Learning } from './lesson.ts';
 import { createNumbering, type Numbering } from './numbering.ts';
+import { onceFor } from '../once.ts';
 
 /** A text as it is learned from: its terms, and every word of it as it was typed. */
 export interface Spoken {
@@ -107,22 +108,32 @@ function* fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Learning<F
   // Filled anew for each text: a step of learning makes nothing that is thrown away.
   const shares = new Float64Array(count);
 
-  const correct = ({ columns: at, weights: by }: Row, one: number, error: number): void => {
-    for (let index = 0; index < at.length; index += 1) {
-      const place = (at[index] ?? 0) * count + one;
-      const weight = weights[place] ?? 0;
-      const slope = error * (by[index] ?? 0) + shrink * weight;
-      const sum = (travelled[place] ?? 0) + slope * slope;
-      travelled[place] = sum;
-      weights[place] = weight - (step * slope) / Math.sqrt(sum);
-    }
-  };
+  // The answers that a phrase is wrong about, and by how much.
+  const wrong = new Int32Array(count);
+  const errors = new Float64Array(count);
 
-  const learnFrom = (row: (typeof rows)[number]): void => {
-    weigh(row, weights, shares);
+  const learnFrom = ({ answer, columns: at, weights: by }: (typeof rows)[number]): void => {
+    weigh({ columns: at, weights: by }, weights, shares);
+    let many = 0;
     for (let one = 0; one < count; one += 1) {
-      const error = (shares[one] ?? 0) - (one === row.answer ? 1 : 0);
-      if (Math.abs(error) >= leastError) correct(row, one, error);
+      const error = (shares[one] ?? 0) - (one === answer ? 1 : 0);
+      if (Math.abs(error) < leastError) continue;
+      wrong[many] = one;
+      errors[many] = error;
+      many += 1;
+    }
+    if (many === 0) return;
+    for (let index = 0; index < at.length; index += 1) {
+      const start = (at[index] ?? 0) * count;
+      const weighed = by[index] ?? 0;
+      for (let which = 0; which < many; which += 1) {
+        const place = start + (wrong[which] ?? 0);
+        const weight = weights[place] ?? 0;
+        const slope = (errors[which] ?? 0) * weighed + shrink * weight;
+        const sum = (travelled[place] ?? 0) + slope * slope;
+        travelled[place] = sum;
+        weights[place] = weight - (step * slope) / Math.sqrt(sum);
+      }
     }
   };
 
@@ -304,13 +315,15 @@ function inTurn<Item>(lists: readonly (readonly Item[])[]): Item[] {
   ).flat();
 }
 
+const placeByWords = onceFor(({ words }: Spoken) => hashOf(words.join(' '), kinds.word) >>> 0);
+
 /**
  * So many texts of a list at most, from all over it. Which they are goes by each text alone, so that
  * another one that is heard moves at most one of them.
  */
 export function someOf(texts: readonly Spoken[], most: number): Spoken[] {
   if (texts.length <= most) return [...texts];
-  const hashes = texts.map(({ words }) => hashOf(words.join(' '), kinds.word) >>> 0);
-  const last = hashes.toSorted((one, other) => one - other)[Math.floor(most) - 1] ?? -1;
+  const hashes = Uint32Array.from(texts, placeByWords);
+  const last = hashes.toSorted()[Math.floor(most) - 1] ?? -1;
   return texts.filter((_, index) => (hashes[index] ?? 0) <= last);
 }
