@@ -43,23 +43,23 @@ export function withDangerBeside(understood: Understood, turn: Turn): Understood
   if (understood.type === 'language') return understood;
   if (raises(understood)) return withOthers(asTold(understood, turn), turn);
   const told = dangerTold(turn);
-  if (told?.isSure === true) return withOthers(withRaised(understood, told.interrupt), turn);
+  if (told?.isSure === true) return withRaised(understood, told.interrupt, turn);
   if (understood.talk !== undefined) return understood;
   // A first message tells where it stands, and water that it went through, in words of danger.
   if (understood.type === 'input' && inHand === undefined)
     return withDoubt(understood, turn, told?.interrupt);
   const isUnclear = understood.type === 'unclear';
   const danger = isUnclear ? inThreeWords(turn, inNothingElse) : dangerLeft(turn);
-  if (danger !== undefined) return withRaised(understood, danger);
+  if (danger !== undefined) return withRaised(understood, danger, turn);
   const perhapsTold = isUnclear ? inThreeWords(turn, perhapsInNothing) : undefined;
   return withDoubt(understood, turn, told?.interrupt ?? perhapsTold);
 }
 
-/** What was understood, and a danger beside it, which goes before talk. */
-function withRaised(understood: Understood, danger: string): Understood {
+/** What was understood, and a danger beside it, which goes before talk, with every other. */
+function withRaised(understood: Understood, danger: string, turn: Turn): Understood {
   const raised: Input = { type: 'interrupt', interrupt: danger };
   const isAnswer = understood.type === 'input' && understood.talk === undefined;
-  return input(isAnswer ? [...understood.inputs, raised] : [raised], danger);
+  return withOthers(input(isAnswer ? [...understood.inputs, raised] : [raised], danger), turn);
 }
 
 /**

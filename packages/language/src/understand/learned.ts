@@ -112,8 +112,9 @@ function* fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Learning<F
   const wrong = new Int32Array(count);
   const errors = new Float64Array(count);
 
-  const learnFrom = ({ answer, columns: at, weights: by }: (typeof rows)[number]): void => {
-    weigh({ columns: at, weights: by }, weights, shares);
+  const learnFrom = (row: (typeof rows)[number]): void => {
+    const { answer, columns: at, weights: by } = row;
+    weigh(row, weights, shares);
     let many = 0;
     for (let one = 0; one < count; one += 1) {
       const error = (shares[one] ?? 0) - (one === answer ? 1 : 0);
@@ -315,6 +316,7 @@ function inTurn<Item>(lists: readonly (readonly Item[])[]): Item[] {
   ).flat();
 }
 
+/** Where a text stands among others, by its words alone. */
 const placeByWords = onceFor(({ words }: Spoken) => hashOf(words.join(' '), kinds.word) >>> 0);
 
 /**
@@ -323,7 +325,7 @@ const placeByWords = onceFor(({ words }: Spoken) => hashOf(words.join(' '), kind
  */
 export function someOf(texts: readonly Spoken[], most: number): Spoken[] {
   if (texts.length <= most) return [...texts];
-  const hashes = Uint32Array.from(texts, placeByWords);
-  const last = hashes.toSorted()[Math.floor(most) - 1] ?? -1;
-  return texts.filter((_, index) => (hashes[index] ?? 0) <= last);
+  const places = Uint32Array.from(texts, placeByWords);
+  const last = places.toSorted()[Math.floor(most) - 1] ?? -1;
+  return texts.filter((text) => placeByWords(text) <= last);
 }
