@@ -2,7 +2,7 @@
  * A danger that is told beside an answer is raised, and asked about where it is not for certain; answers
  * as they stand in the lists are not.
  */
-import { createSpeaker, localeTags } from '@keyturn/language';
+import { createSpeaker, localeTags, type Hearing } from '@keyturn/language';
 import { shippedFlow } from '@keyturn/terminal';
 import { describe, expect, test } from 'vitest';
 
@@ -111,6 +111,16 @@ const together: Together = [
   ['ar', null, 'الشاحنات تمر بجانبنا وابني ينزف', 'injury', 'traffic-danger'],
 ];
 
+/** Smoke, and somebody who is hurt. */
+const plainlyTogether: Readonly<Record<string, string>> = {
+  en: 'there is smoke and my wife is hurt',
+  es: 'hay humo y mi mujer está herida',
+  de: 'es raucht und meine Frau ist verletzt',
+  fr: 'il y a de la fumée et ma femme est blessée',
+  pl: 'jest dym i moja żona jest ranna',
+  ar: 'في دخان وزوجتي مصابة',
+};
+
 /** Lamps that go on and off, or stay on all the time, beside a fuel or a noise. */
 const harmless: readonly (readonly [locale: string, text: string])[] = [
   ['pl', 'światła jasne cały czas. manual, benzyna'],
@@ -121,17 +131,18 @@ describe.each(localeTags)('in %s', (locale) => {
   const { chart, texts } = shippedFlow('no-start', locale);
   const { checks, interrupts } = chart.flow;
   const speaker = createSpeaker({ locale, flowTexts: texts, checks });
+  const hearingOf = (check: string | null): Hearing => ({
+    awaiting: 'answer',
+    check,
+    checks,
+    interrupts: Object.keys(interrupts),
+    answered: [],
+    kit: [],
+    nominal: 12,
+    lamp: false,
+  });
   const hear = (check: string | null, text: string) => {
-    const understood = speaker.understand(text, {
-      awaiting: 'answer',
-      check,
-      checks,
-      interrupts: Object.keys(interrupts),
-      answered: [],
-      kit: [],
-      nominal: 12,
-      lamp: false,
-    });
+    const understood = speaker.understand(text, hearingOf(check));
     if (understood.type !== 'input') return { answers: [], doubted: undefined, raised: [] };
     const answers = understood.inputs.flatMap((one) => (one.type === 'answers' ? one.answers : []));
     const raised = understood.inputs.flatMap((one) =>
@@ -171,6 +182,19 @@ describe.each(localeTags)('in %s', (locale) => {
       expect(hear(check, text).raised).toEqual([less, inHand]);
     },
   );
+
+  test('so are they where nothing of what people say has been learned, as on a page', () => {
+    const { heard: _, ...listed } = texts;
+    const unlearned = createSpeaker({ locale, flowTexts: listed, checks });
+    const understood = unlearned.understand(plainlyTogether[locale] ?? '', hearingOf('place'));
+    expect(understood).toMatchObject({
+      inputs: [
+        { type: 'interrupt', interrupt: 'injury' },
+        { type: 'interrupt', interrupt: 'smoke' },
+      ],
+      talk: 'smoke',
+    });
+  });
 
   test.each(harmless.filter(([of]) => of === locale))('none is raised: %s: %s', (_, text) => {
     expect(hear(null, text).raised).toEqual([]);

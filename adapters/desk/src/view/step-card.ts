@@ -352,9 +352,11 @@ export function notes(shown: Shown, inHand: InHand | undefined): TemplateResult 
     ${said.map((one) =>
       one.kind === 'numbers'
         ? html`<div class="numbers">${sections(one.sections)}</div>`
-        : 'text' in one
-          ? html`<p class=${one.kind === 'refused' ? 'refused' : ''}>${one.text}</p>`
-          : nothing,
+        : one.kind === 'caution'
+          ? sign(shown.flow.interrupts[one.caution]?.word ?? 'danger', one.word, one.text)
+          : 'text' in one
+            ? html`<p class=${one.kind === 'refused' ? 'refused' : ''}>${one.text}</p>`
+            : nothing,
     )}
     ${offers.map((offer, index) =>
       keyView({

@@ -70,6 +70,17 @@ describe('a sitting', () => {
     expect(corrected.said).toContainEqual({ kind: 'noted', check: 'drive', answer: ['diesel'] });
   });
 
+  test('says a second danger that is told in one turn beside the one in hand', () => {
+    const raised = ['injury', 'smoke'].map((interrupt): Input => ({
+      type: 'interrupt',
+      interrupt,
+    }));
+    const told = take(safe, ...raised);
+    expect(told.said).toMatchObject([{ kind: 'interrupt', interrupt: 'injury' }]);
+    expect(positionOf(told.case)).toEqual({ awaiting: 'resume', interrupt: 'smoke' });
+    expect(take(safe, ...raised.slice(0, 1)).said).toEqual([]);
+  });
+
   test('shows how the faults stand until something moves them', () => {
     const told = take(safe, choice('complaint', 'slow-crank'));
     expect(told.ranking).toMatchObject({ kind: 'ranking' });

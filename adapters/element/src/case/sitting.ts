@@ -106,11 +106,13 @@ function shown(
 ): Pick<Sitting, 'said' | 'cautions' | 'ranking'> {
   const cautions = messages.filter((message) => message.kind === 'caution');
   const ranking = messages.findLast((message) => message.kind === 'ranking');
+  const inHand = messages.findLast((message) => message.kind === 'interrupt');
+  // What was asked shows that it was taken by what is asked next; what was not is said back. Of
+  // several dangers the last has the place of the question.
+  const isSaidBack = (one: Message): boolean =>
+    one.kind === 'noted' ? one.check !== asked : one.kind === 'interrupt' && one !== inHand;
   return {
-    // What was asked shows that it was taken by what is asked next; what was not is said back.
-    said: messages.filter(
-      (one) => !placed.includes(one.kind) || (one.kind === 'noted' && one.check !== asked),
-    ),
+    said: messages.filter((one) => !placed.includes(one.kind) || isSaidBack(one)),
     cautions: cautions.length === 0 && isSamePlace ? before.cautions : cautions,
     ranking: ranking ?? before.ranking,
   };

@@ -39,7 +39,7 @@ function notes(shown: Shown): TemplateResult {
   const isEmpty = said.length + notices.length + sitting.offers.length === 0;
   return html`<div class=${isEmpty ? 'notes empty' : 'notes'} role="status">
     ${notices.map((notice) => html`<p class="refused">${notice}</p>`)}
-    ${said.map((one) => note(one, speaker))}
+    ${said.map((one) => note(one, shown))}
     ${sitting.offers.map((offer) =>
       offerKey(offer.label, () => {
         act.take(offerInput(sitting.case, offer));
@@ -61,8 +61,10 @@ function offerKey(label: string, take: () => void): TemplateResult {
   </button>`;
 }
 
-function note(one: Rendered, speaker: Shown['speaker']): TemplateResult | typeof nothing {
+function note(one: Rendered, { speaker, chart }: Shown): TemplateResult | typeof nothing {
   switch (one.kind) {
+    case 'caution':
+      return sign(chart.flow.interrupts[one.caution]?.word ?? 'danger', one.word, one.text);
     case 'text':
     case 'scale':
       return html`<p>${one.text}</p>`;

@@ -11,7 +11,7 @@ import type { Lexicon } from './lexicon.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { lineContext } from './said-figures.ts';
 import { possibleIn } from './said-interrupt.ts';
-import { fewWords } from './talk.ts';
+import { fewWords, findInterrupt } from './talk.ts';
 import { shareOfAnswers } from './taught.ts';
 import { dangerTold } from './told-danger.ts';
 import { type Turn, input } from './turn.ts';
@@ -39,9 +39,9 @@ const firstPerhaps = 0.5;
 /** What was understood, and the danger that other words of the text sound like. */
 export function withDangerBeside(understood: Understood, turn: Turn): Understood {
   const { hearing, inHand, listener } = turn;
-  if (!listener.lexicon.isHeard || hearing.awaiting !== 'answer') return understood;
-  if (understood.type === 'language') return understood;
+  if (hearing.awaiting !== 'answer' || understood.type === 'language') return understood;
   if (raises(understood)) return withOthers(asTold(understood, turn), turn);
+  if (!listener.lexicon.isHeard) return understood;
   const told = dangerTold(turn);
   if (told?.isSure === true) return withRaised(understood, told.interrupt, turn);
   if (understood.talk !== undefined) return understood;
@@ -96,20 +96,31 @@ function withOthers(understood: Understood, turn: Turn): Understood {
   return input([...rest, ...dangers], all[0]);
 }
 
-/** The dangers that clauses among others surely sound like, and that answer nothing. */
+/** The dangers that clauses among others tell. */
 function dangersInClauses(turn: Turn): readonly string[] {
-  const { clauses, inHand, listener } = turn;
+  const { clauses, listener } = turn;
+  if (clauses.length < 2) return [];
+  return clauses.flatMap((clause) =>
+    isOfFigure(clause, listener.lexicon) ? [] : dangerOfClause(clause, turn),
+  );
+}
+
+/**
+ * The danger that a clause surely sounds like, and that answers nothing; where nothing was learned
+ * of what people say, that whose words it has.
+ */
+function dangerOfClause(clause: readonly Token[], turn: Turn): readonly string[] {
+  const { lexicon } = turn.listener;
   const possible = possibleIn(turn).filter((id) => id !== startsNow);
-  return clauses.flatMap((tokens) => {
-    const clause = hearTokens(tokens, listener.lexicon);
-    const { interrupt, share } = listener.lexicon.alarmed()(clause);
-    const isTold =
-      clauses.length > 1 &&
-      share >= (clause.terms.length > 1 ? surely.ownClause : surely.ownWord) &&
-      !isOfFigure(tokens, listener.lexicon) &&
-      (inHand === undefined || isLeft(clause, turn));
-    return isTold && possible.includes(interrupt) ? [interrupt] : [];
-  });
+  if (!lexicon.isHeard) {
+    const found = findInterrupt([clause], lexicon, possible);
+    return found?.isPlain === true ? [found.interrupt] : [];
+  }
+  const heard = hearTokens(clause, lexicon);
+  const { interrupt, share } = lexicon.alarmed()(heard);
+  const least = heard.terms.length > 1 ? surely.ownClause : surely.ownWord;
+  const isRest = turn.inHand === undefined || isLeft(heard, turn);
+  return isRest && share >= least && possible.includes(interrupt) ? [interrupt] : [];
 }
 
 /** True where a danger is told word for word, or by a thing and what it does. */
