@@ -10,7 +10,7 @@ import { startsNow } from './alarms.ts';
 import type { Lexicon } from './lexicon.ts';
 import { readLine } from '../readings/readings-line.ts';
 import { lineContext } from './said-figures.ts';
-import { possibleIn } from './said-interrupt.ts';
+import { dangersPossible } from './said-interrupt.ts';
 import { fewWords, findInterrupt } from './talk.ts';
 import { shareOfAnswers } from './taught.ts';
 import { dangerTold } from './told-danger.ts';
@@ -72,8 +72,9 @@ function asTold(understood: Understood, turn: Turn): Understood {
   if (understood.type !== 'input' || told?.isSure !== true) return understood;
   if (turn.listener.lexicon.alarmed()(turn.heard).interrupt !== told.interrupt) return understood;
   const inputs = understood.inputs.map((one): Input => {
-    const isOther = one.type === 'interrupt' && one.interrupt !== startsNow;
-    return isOther && !isSaid(one.interrupt, turn) ? { ...one, interrupt: told.interrupt } : one;
+    return isDanger(one) && !isSaid(one.interrupt, turn)
+      ? { ...one, interrupt: told.interrupt }
+      : one;
   });
   const isChanged = inputs.some((one, at) => one !== understood.inputs[at]);
   return isChanged ? input(inputs, told.interrupt) : understood;
@@ -84,43 +85,38 @@ function asTold(understood: Understood, turn: Turn): Understood {
  * names first is the most urgent, and comes last, so that it is the one in hand.
  */
 function withOthers(understood: Understood, turn: Turn): Understood {
-  if (understood.type !== 'input') return understood;
-  const raised = new Set(
-    understood.inputs.flatMap((one) => (one.type === 'interrupt' ? [one.interrupt] : [])),
-  );
-  const others = dangersInClauses(turn).filter((id) => !raised.has(id));
-  if (raised.has(startsNow) || others.length === 0) return understood;
-  const all = turn.hearing.interrupts.filter((id) => raised.has(id) || others.includes(id));
-  const rest = understood.inputs.filter(({ type }) => type !== 'interrupt');
+  const { clauses, hearing } = turn;
+  if (understood.type !== 'input' || clauses.length < 2) return understood;
+  const raised = understood.inputs.filter(isDanger).map(({ interrupt }) => interrupt);
+  const told = [...raised, ...dangersOfClauses(turn)];
+  const all = hearing.interrupts.filter((id) => told.includes(id));
+  if (all.length < 2) return understood;
+  const rest = understood.inputs.filter((one) => !isDanger(one));
   const dangers = all.map((interrupt): Input => ({ type: 'interrupt', interrupt })).reverse();
   return input([...rest, ...dangers], all[0]);
 }
 
-/** The dangers that clauses among others tell. */
-function dangersInClauses(turn: Turn): readonly string[] {
-  const { clauses, listener } = turn;
-  if (clauses.length < 2) return [];
-  return clauses.flatMap((clause) =>
-    isOfFigure(clause, listener.lexicon) ? [] : dangerOfClause(clause, turn),
-  );
+/** True for a danger, and not that the vehicle starts. */
+function isDanger(one: Input): one is Extract<Input, { readonly type: 'interrupt' }> {
+  return one.type === 'interrupt' && one.interrupt !== startsNow;
 }
 
 /**
- * The danger that a clause surely sounds like, and that answers nothing; where nothing was learned
- * of what people say, that whose words it has.
+ * The dangers that whole clauses surely sound like, and that answer nothing; where nothing was
+ * learned of what people say, those whose words they have.
  */
-function dangerOfClause(clause: readonly Token[], turn: Turn): readonly string[] {
-  const { lexicon } = turn.listener;
-  const possible = possibleIn(turn).filter((id) => id !== startsNow);
-  if (!lexicon.isHeard) {
-    const found = findInterrupt([clause], lexicon, possible);
+function dangersOfClauses(turn: Turn): readonly string[] {
+  const { inHand, clauses, listener } = turn;
+  if (listener.lexicon.isHeard)
+    return dangersOf(turn, (stretch, clause) => {
+      const isRest = stretch === clause && (inHand === undefined || isLeft(clause, turn));
+      const least = clause.terms.length > 1 ? surely.ownClause : surely.ownWord;
+      return isRest ? least : undefined;
+    });
+  return clauses.flatMap((clause) => {
+    const found = findInterrupt([clause], listener.lexicon, dangersPossible(turn));
     return found?.isPlain === true ? [found.interrupt] : [];
-  }
-  const heard = hearTokens(clause, lexicon);
-  const { interrupt, share } = lexicon.alarmed()(heard);
-  const least = heard.terms.length > 1 ? surely.ownClause : surely.ownWord;
-  const isRest = turn.inHand === undefined || isLeft(heard, turn);
-  return isRest && share >= least && possible.includes(interrupt) ? [interrupt] : [];
+  });
 }
 
 /** True where a danger is told word for word, or by a thing and what it does. */
@@ -147,7 +143,6 @@ function raises(understood: Understood): boolean {
 export function withFigureBeside(understood: Understood, turn: Turn): Understood {
   const { hearing, inHand, tokens } = turn;
   if (understood.type !== 'input' || hearing.awaiting !== 'answer') return understood;
-  const isDanger = (one: Input): boolean => one.type === 'interrupt' && one.interrupt !== startsNow;
   if (inHand?.check.form.kind !== 'reading' || !understood.inputs.every(isDanger))
     return understood;
   const line = readLine(tokens, lineContext(turn, inHand));
@@ -171,30 +166,26 @@ export function withDoubt(understood: Understood, turn: Turn, told?: string): Un
 
 /** The danger that three words in a row sound like as surely as this, whatever they answer. */
 function inThreeWords(turn: Turn, least: number): string | undefined {
-  return dangerOf(turn, ({ terms }) => (terms.length === 3 ? least : undefined));
+  return dangersOf(turn, ({ terms }) => (terms.length === 3 ? least : undefined))[0];
 }
 
 /** The danger that some clause sounds like which does not answer what was asked. */
 function dangerLeft(turn: Turn): string | undefined {
   // A side that bulges answers how the battery looks.
-  return dangerOf(turn, (stretch, clause) =>
+  return dangersOf(turn, (stretch, clause) =>
     isLeft(clause, turn) && isLeft(stretch, turn)
       ? leastOf(stretch, clause, { turn, least: surely })
       : undefined,
-  );
+  )[0];
 }
 
 /** The danger that words of any clause may tell which do not answer what was asked. */
 function dangerDoubted(turn: Turn): string | undefined {
-  if (turn.inHand === undefined)
-    return dangerOf(
-      turn,
-      ({ terms }) => (terms.length > fewWords ? firstPerhaps : undefined),
-      (clause) => stretchesOf(clause).filter(({ terms }) => terms.length === clause.terms.length),
-    );
-  return dangerOf(turn, (stretch, clause) =>
-    isLeft(stretch, turn) ? leastOf(stretch, clause, { turn, least: perhaps }) : undefined,
-  );
+  return dangersOf(turn, (stretch, clause) => {
+    if (turn.inHand === undefined)
+      return stretch === clause && clause.terms.length > fewWords ? firstPerhaps : undefined;
+    return isLeft(stretch, turn) ? leastOf(stretch, clause, { turn, least: perhaps }) : undefined;
+  })[0];
 }
 
 /** True for words that are no answer to what was asked; of two that they may be neither is all. */
@@ -216,25 +207,23 @@ function leastOf(
   return clauses.some((one) => isOfFigure(one, listener.lexicon)) ? least.ownWord : undefined;
 }
 
-/** The danger that a clause without figures sounds like as surely as is asked for so many words of it. */
-function dangerOf(
+/** The dangers that clauses without figures sound like as surely as is asked for so many words of them. */
+function dangersOf(
   turn: Turn,
   leastFor: (stretch: Heard, clause: Heard) => number | undefined,
-  partsOf: (clause: Heard) => readonly Heard[] = stretchesOf,
-): string | undefined {
+): readonly string[] {
   const { lexicon } = turn.listener;
-  const possible = possibleIn(turn).filter((id) => id !== startsNow);
-  for (const tokens of turn.clauses) {
-    if (isOfFigure(tokens, lexicon)) continue;
+  const possible = dangersPossible(turn);
+  return turn.clauses.flatMap((tokens) => {
+    if (isOfFigure(tokens, lexicon)) return [];
     const clause = hearTokens(tokens, lexicon);
-    for (const stretch of partsOf(clause)) {
+    return stretchesOf(clause).flatMap((stretch) => {
       const { interrupt, share } = lexicon.alarmed()(stretch);
-      if (!possible.includes(interrupt)) continue;
-      const least = leastFor(stretch, clause);
-      if (least !== undefined && share >= least) return interrupt;
-    }
-  }
-  return undefined;
+      const isSure =
+        possible.includes(interrupt) && share >= (leastFor(stretch, clause) ?? Infinity);
+      return isSure ? [interrupt] : [];
+    });
+  });
 }
 
 function isOfFigure(clause: readonly Token[], { numbers, readUnit }: Lexicon): boolean {

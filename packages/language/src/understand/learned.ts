@@ -108,29 +108,25 @@ function* fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Learning<F
   // Filled anew for each text: a step of learning makes nothing that is thrown away.
   const shares = new Float64Array(count);
 
-  // The answers that a phrase is wrong about, and by how much.
+  // The answers that a phrase is wrong about; by how much is what their shares come to.
   const wrong = new Int32Array(count);
-  const errors = new Float64Array(count);
 
   const learnFrom = (row: (typeof rows)[number]): void => {
     const { answer, columns: at, weights: by } = row;
     weigh(row, weights, shares);
+    shares[answer] = (shares[answer] ?? 0) - 1;
     let many = 0;
     for (let one = 0; one < count; one += 1) {
-      const error = (shares[one] ?? 0) - (one === answer ? 1 : 0);
-      if (Math.abs(error) < leastError) continue;
+      if (Math.abs(shares[one] ?? 0) < leastError) continue;
       wrong[many] = one;
-      errors[many] = error;
       many += 1;
     }
-    if (many === 0) return;
     for (let index = 0; index < at.length; index += 1) {
-      const start = (at[index] ?? 0) * count;
-      const weighed = by[index] ?? 0;
       for (let which = 0; which < many; which += 1) {
-        const place = start + (wrong[which] ?? 0);
+        const one = wrong[which] ?? 0;
+        const place = (at[index] ?? 0) * count + one;
         const weight = weights[place] ?? 0;
-        const slope = (errors[which] ?? 0) * weighed + shrink * weight;
+        const slope = (shares[one] ?? 0) * (by[index] ?? 0) + shrink * weight;
         const sum = (travelled[place] ?? 0) + slope * slope;
         travelled[place] = sum;
         weights[place] = weight - (step * slope) / Math.sqrt(sum);

@@ -150,7 +150,7 @@ export function readUneasy(turn: Turn): Understood | undefined {
 }
 
 /** The interrupts that there are now and that the text makes no ordinary matter of. */
-export function possibleIn(turn: Turn): readonly string[] {
+function possibleIn(turn: Turn): readonly string[] {
   const { hearing, heard, listener, inHand } = turn;
   const { ordinary } = listener.lexicon;
   return hearing.interrupts.filter(
@@ -158,6 +158,11 @@ export function possibleIn(turn: Turn): readonly string[] {
       ordinary.get(id)?.some((phrase) => findPhrase(heard, phrase) >= 0) !== true &&
       (id !== startsNow || !isOfRunning(inHand)),
   );
+}
+
+/** Those of them that are dangers, and not that the vehicle starts. */
+export function dangersPossible(turn: Turn): readonly string[] {
+  return possibleIn(turn).filter((id) => id !== startsNow);
 }
 
 /** True for a check that is made while the engine runs anyway. */

@@ -1,9 +1,9 @@
 /** A danger that a thing and what it does tell, held against how it sounds and what it answers. */
 import { hearTokens, stretchesOf } from '../typed/heard.ts';
-import { type Alarmed, startsNow } from './alarms.ts';
+import type { Alarmed } from './alarms.ts';
 import type { DangerSign } from './danger-signs.ts';
 import { onceFor } from '../once.ts';
-import { possibleIn } from './said-interrupt.ts';
+import { dangersPossible } from './said-interrupt.ts';
 import { shareOfAnswers } from './taught.ts';
 import type { Turn } from './turn.ts';
 
@@ -29,7 +29,7 @@ interface ToldDanger {
 /** The danger that a thing and what it does tell in a text. */
 export const dangerTold: (turn: Turn) => ToldDanger | undefined = onceFor((turn) => {
   const { hearing, tokens, listener } = turn;
-  const possible = possibleIn(turn).filter((id) => id !== startsNow);
+  const possible = dangersPossible(turn);
   return surest(listener.lexicon.signs()(tokens, { check: hearing.check, possible }), turn);
 });
 
