@@ -34,11 +34,19 @@ async function upToTheVehicle(page: Page, claim: string): Promise<void> {
   }
 }
 
-/** Opens the fields, types what is given, and goes past what is not, behind the last too. */
-async function typeReadings(page: Page, ...readings: readonly string[]): Promise<void> {
+/** Opens the fields: once the first has the focus for a while, they take what is typed. */
+async function openFields(page: Page): Promise<void> {
   await press(page, '4');
   expect(await asked(page)).toBe(fieldsAsked);
+  await eventually(async () => {
+    expect(await focused(page)).toMatch(/^figure-/u);
+  });
   await page.waitForTimeout(settled);
+}
+
+/** Opens the fields, types what is given, and goes past what is not, behind the last too. */
+async function typeReadings(page: Page, ...readings: readonly string[]): Promise<void> {
+  await openFields(page);
   for (const [index, reading] of readings.entries()) {
     const before = await focused(page);
     await typeSlowly(page, reading);
@@ -82,8 +90,7 @@ atCounter('the vehicle by hand at the counter', ({ practising }) => {
   test('a loss typed without its nought keeps its mark, however soon it follows', async () => {
     const page = await practising();
     await upToTheVehicle(page, 'turns slowly');
-    await press(page, '4');
-    await page.waitForTimeout(settled);
+    await openFields(page);
     const keys = [
       '1',
       '2',
