@@ -100,6 +100,7 @@ export class CasePage {
     this.#languages = languages;
     this.#loadPictures = loadPictures;
     root.addEventListener('keydown', this.#press);
+    root.addEventListener('focusin', this.#expectLine);
     this.#endTaps = guardTaps(root, () => this.#card);
     addEventListener('online', this.#learnWords);
   }
@@ -152,6 +153,7 @@ export class CasePage {
     this.#clock = undefined;
     this.#edges.disconnect();
     this.#root.removeEventListener('keydown', this.#press);
+    this.#root.removeEventListener('focusin', this.#expectLine);
     this.#endTaps();
     removeEventListener('online', this.#learnWords);
   }
@@ -209,13 +211,23 @@ export class CasePage {
     );
   };
 
+  /**
+   * What words mean is worked out at the first line, which takes long: better while it is begun. Who
+   * answers by the keys alone never waits for it.
+   */
+  readonly #expectLine = ({ target }: Event): void => {
+    const understand = this.#understand;
+    if (understand === undefined || !(target instanceof HTMLInputElement)) return;
+    setTimeout(() => {
+      const { chart, sitting } = this.#inHand();
+      takeLine({ chart, speaker: { understand } }, sitting, { at: now(), line: '' });
+    });
+  };
+
   #canUnderstand(understand: Understanding): void {
-    const { chart, sitting } = this.#inHand();
     this.#understand = understand;
     const line = this.#waiting;
     if (line !== undefined) this.say(line);
-    // What words mean is worked out at the first line, which takes long: better before it comes.
-    else takeLine({ chart, speaker: { understand } }, sitting, { at: now(), line: '' });
     if (this.#isLoaded) return;
     this.#isLoaded = true;
     void this.#picturing.then(() => {
