@@ -1,3 +1,4 @@
+import { once } from '../once.ts';
 import { normalise } from '../typed/normalise.ts';
 import { isNear } from '../typed/typing-mistake.ts';
 
@@ -36,15 +37,19 @@ export function createLanguageNames(locales: readonly string[]): LanguageNames {
     const display = new Intl.DisplayNames(inLocale, { type: 'language' });
     return { name: plainName(display.of(locale) ?? locale), locale };
   };
-  const names = [
-    ...locales.flatMap((inLocale) =>
-      [...locales, ...others].map((locale) => nameIn(inLocale, locale)),
-    ),
-    ...others.map((locale) => nameIn(locale, locale)),
-  ].filter(({ name }) => name.length >= shortestName);
+  // Hundreds of names take a while: a program that hears nobody makes none.
+  const allNames = once(() =>
+    [
+      ...locales.flatMap((inLocale) =>
+        [...locales, ...others].map((locale) => nameIn(inLocale, locale)),
+      ),
+      ...others.map((locale) => nameIn(locale, locale)),
+    ].filter(({ name }) => name.length >= shortestName),
+  );
   const find = (word: string): string | undefined => {
     const plain = plainName(word);
     if (plain.length < shortestName) return undefined;
+    const names = allNames();
     const shared = names.map(({ name, locale }) => ({ locale, share: sharedStart(name, plain) }));
     const best = shared.reduce((one, other) => (other.share > one.share ? other : one));
     const least = locales.includes(best.locale) ? leastShared : leastSharedOfOthers;
