@@ -16,6 +16,8 @@ function show(understood: Understood): string {
       const { 'vehicle.nominal': nominal, 'vehicle.battery.rating': rating } = input.set;
       const { value } = (rating ?? {}) as { value?: number };
       const standard = input.set['vehicle.battery.standard'];
+      const litres = input.set['vehicle.displacement'];
+      if (typeof litres === 'number') return [`engine of ${String(litres)} L`];
       if (value === undefined) return [`${String(nominal)} V vehicle`];
       return [`label ${String(value)} A${typeof standard === 'string' ? ` ${standard}` : ''}`];
     }
@@ -50,6 +52,81 @@ describe('what is at hand is told beside a figure, and the figure is not lost', 
     ['ar', 'battery-rest', '12.4، عندي شاحن', both],
     ['en', 'battery-age', 'three years, got jump leads', 'battery-age=3 a, kit=boost-source'],
     ['ar', 'battery-age', 'سنتين تقريبا، واخويا معايا يساعد', 'battery-age=2 a, kit=helper'],
+  ]);
+});
+
+describe('what the vehicle is, is told beside a figure', () => {
+  const petrol = 'crank-current=185 A, drive=petrol, engine of 1.6 L';
+  hold([
+    ['en', 'crank-current', '185 amps, its a 1.6 petrol', petrol],
+    ['es', 'crank-current', '185 A, es gasolina 1.6', petrol],
+    ['de', 'crank-current', '185 A, Benziner 1,6', petrol],
+    ['fr', 'crank-current', '185 A, essence 1,6', petrol],
+    ['pl', 'crank-current', '185 A, benzyna 1.6', petrol],
+    ['ar', 'crank-current', '185 امبير، بنزين 1.6', petrol],
+    ['en', 'battery-rest', '12.4, automatic', 'battery-rest=12.4 V, transmission=automatic'],
+    ['de', 'battery-rest', '12,4, Diesel', 'battery-rest=12.4 V, drive=diesel'],
+    ['en', 'battery-rest', '12.4, smells of petrol', 'battery-rest=12.4 V, flooded-smell=yes'],
+    // At the starter itself it is the solenoid that is called so.
+    ['pl', 'drop-contacts', 'automat: między śrubami 12,4', 'drop-contacts=12.4 V'],
+  ]);
+});
+
+describe('the size of an engine beside its fuel is no reading, and hides none', () => {
+  hold([
+    [
+      'en',
+      null,
+      'my 1.9 diesel clicks once',
+      'complaint=single-click, drive=diesel, engine of 1.9 L',
+    ],
+    [
+      'es',
+      null,
+      'diesel 1.9, gira muy lento',
+      'complaint=slow-crank, drive=diesel, engine of 1.9 L',
+    ],
+    [
+      'de',
+      null,
+      '2.0 Diesel, dreht nur langsam',
+      'complaint=slow-crank, drive=diesel, engine of 2 L',
+    ],
+    [
+      'fr',
+      null,
+      'diesel 1.9, tourne lentement',
+      'complaint=slow-crank, drive=diesel, engine of 1.9 L',
+    ],
+    [
+      'pl',
+      null,
+      'diesel 1.9, kręci bardzo wolno',
+      'complaint=slow-crank, drive=diesel, engine of 1.9 L',
+    ],
+    ['ar', null, 'ديزل 1.9، يدور ببطء', 'complaint=slow-crank, drive=diesel, engine of 1.9 L'],
+    ['en', null, 'battery 12.4, 1.6 petrol', 'battery-rest=12.4 V, drive=petrol, engine of 1.6 L'],
+    // Without a fuel it may be a loss.
+    ['en', 'drop-ground', '0.8 to the engine', 'drop-ground=0.8 V'],
+  ]);
+});
+
+describe('how many things there were is no second figure', () => {
+  hold([
+    ['en', 'battery-crank', 'lowest i saw was 7.9V on the 2nd go', 'battery-crank=7.9 V'],
+    ['de', 'battery-rest', 'hab 3x gemessen, immer 12,73v', rest(12.73)],
+    ['es', 'battery-rest', '12,6, 2 niños en el coche', rest(12.6)],
+    ['fr', 'battery-rest', '12,6 au 2e essai', rest(12.6)],
+    ['pl', 'battery-rest', 'mierzone 3x, zawsze 12,7', rest(12.7)],
+    ['ar', 'battery-recharged', 'شحنتها ٨ ساعات وريحتها ٣ وطلعت ١٢٫٧', 'battery-recharged=12.7 V'],
+    [
+      'en',
+      null,
+      'battery 12.6 at rest, falls to 9.2 while cranking, need it by 4',
+      'battery-crank=9.2 V, battery-rest=12.6 V',
+    ],
+    ['en', 'battery-rest', '12.6 and 3', 'offered'],
+    ['en', 'drop-ground', '0.2 and 1 on the other', 'offered'],
   ]);
 });
 
@@ -151,7 +228,12 @@ describe('the time, the price, the tries, the range of the meter and the engine 
     ['en', 'battery-rest', 'its a 2012 car and the meter says 12.4', rest(12.4)],
     ['es', 'battery-rest', 'lo medí tres veces y siempre 12,4', rest(12.4)],
     ['es', 'battery-rest', '12,4 con un polímetro de 10 euros', rest(12.4)],
-    ['de', 'battery-rest', '1,6 Liter Benziner, Batterie 12,4', rest(12.4)],
+    [
+      'de',
+      'battery-rest',
+      '1,6 Liter Benziner, Batterie 12,4',
+      'battery-rest=12.4 V, drive=petrol, engine of 1.6 L',
+    ],
     ['de', 'battery-rest', '12,4 um halb acht', rest(12.4)],
     ['fr', 'battery-rest', '12,2 soit 50 pour cent', rest(12.2)],
     ['fr', 'battery-rest', 'sur le calibre 20 V ça donne 12,4', rest(12.4)],
@@ -1019,7 +1101,7 @@ describe('a letter typed for a digit is asked back with the figure that it looks
     expect(offers.map((offer) => offer.label)).toEqual([label]);
   });
   hold([
-    ['en', 'battery-rest', '2.0l diesel 12.4', rest(12.4)],
+    ['en', 'battery-rest', '2.0l diesel 12.4', 'battery-rest=12.4 V, drive=diesel, engine of 2 L'],
     ['fr', 'battery-rest', "12,6 l'autre", rest(12.6)],
     ['es', 'air-temperature', '12º', 'air-temperature=12 Cel'],
     ['es', 'battery-rest', 'en el 2º intento 12,3', rest(12.3)],

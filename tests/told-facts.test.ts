@@ -54,6 +54,31 @@ describe('kit is told of its own question, where that is still to come', () => {
   ]);
 });
 
+describe('what a clause of its own tells stands beside what was tried, and what was done for it does not', () => {
+  hold([
+    ['en', 'rev-counter', 'still. tank is half full', 'fuel-level=has-fuel, rev-counter=still'],
+    [
+      'es',
+      'rev-counter',
+      'quieta. el depósito está lleno',
+      'fuel-level=has-fuel, rev-counter=still',
+    ],
+    ['de', 'rev-counter', 'steht. Tank ist halb voll', 'fuel-level=has-fuel, rev-counter=still'],
+    [
+      'fr',
+      'rev-counter',
+      'immobile. le réservoir est à moitié plein',
+      'fuel-level=has-fuel, rev-counter=still',
+    ],
+    ['pl', 'rev-counter', 'stoi. bak jest pełny', 'fuel-level=has-fuel, rev-counter=still'],
+    ['ar', 'rev-counter', 'ثابت. الخزان مليان', 'fuel-level=has-fuel, rev-counter=still'],
+    ['en', 'rev-counter', "still. it's a diesel", 'drive=diesel, rev-counter=still'],
+    ['en', 'other-key', 'daughters key and vroom', 'other-key=starts'],
+    ['de', 'steering-wheel', 'jetzt lässt er sich drehen, super', 'steering-wheel=frees'],
+    ['pl', 'fuel-after', 'wlałem z kanistra 10 litrów, to co trzeba', 'fuel-after=has-fuel'],
+  ]);
+});
+
 describe('the years of the vehicle are not those of its battery, whichever is named first', () => {
   const two = 'battery-age=2 a';
   hold([

@@ -198,10 +198,8 @@ export class CasePage {
     if (chart === undefined || teller === undefined || pack === undefined) return;
     this.#languages.loadUnderstanding(pack, { flow: chart.flow.id, teller }).then(
       (understand) => {
-        setTimeout(() => {
-          const isWanted = this.#speaker === teller && this.#understand === undefined;
-          if (isWanted && this.#sitting !== undefined) this.#canUnderstand(understand);
-        });
+        const isWanted = this.#speaker === teller && this.#understand === undefined;
+        if (isWanted && this.#sitting !== undefined) this.#canUnderstand(understand);
       },
       () => {
         if (this.#waiting === undefined) return;

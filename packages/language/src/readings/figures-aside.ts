@@ -5,7 +5,7 @@
 import { isAlike } from '../numbers/unit.ts';
 import type { Token } from '../typed/token.ts';
 import { figureWordsOf } from '../words/words.ts';
-import { type LineContext, type SaidFigure, isCount } from './line-figures.ts';
+import { type LineContext, type SaidFigure, isCount, mostCounted } from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
 import { endsWithPhrase, hasStem, phraseAt } from './word-run.ts';
 
@@ -31,6 +31,34 @@ export function asides(
       (isMeasured && (isCount(figure) || isNought(figure, context))),
   );
   return found.length < figures.length ? found : [];
+}
+
+/** Numbers of things beside volts of a battery or amperes: "7.9 V on the 2nd go", "measured 3x". */
+export function numbersOfThings(
+  figures: readonly SaidFigure[],
+  tokens: readonly Token[],
+  context: LineContext,
+): readonly Stretch[] {
+  if (unitInHand(context) === 'a' || !figures.some(({ decimals }) => decimals > 0)) return [];
+  return figures.filter((figure) => isNumberOfThings(figure, tokens, context));
+}
+
+function isNumberOfThings(
+  { value, unit, decimals, inWords, start, end }: SaidFigure,
+  tokens: readonly Token[],
+  context: LineContext,
+): boolean {
+  const form = context.inHand?.check.form;
+  const isLarge =
+    form?.kind === 'reading' && (form.range === 'battery-voltage' || form.unit === 'A');
+  if (form !== undefined && !isLarge) return false;
+  if (unit !== undefined || inWords === true || decimals > 0) return false;
+  if (value < 1 || value > mostCounted) return false;
+  const [before, behind] = [tokens[start - 1], tokens[end]];
+  const isOf = before?.kind === 'word' && !isJoined(before, context);
+  if (!isOf && behind?.kind !== 'word') return false;
+  const words = clauseAround(tokens, { start, end }).filter(({ kind }) => kind !== 'number');
+  return namedChecks(words, context).length === 0;
 }
 
 /** "I misread the zero", where no loss is asked. */
@@ -144,10 +172,7 @@ function isStanding(
   if (!isAlike(unit, 'a')) return false;
   const { inHand, lexicon } = context;
   if (inHand?.check.form.kind === 'reading' && isAlike(unit, inHand.check.form.unit)) return false;
-  const isMark = ({ kind }: Token): boolean => kind === 'mark';
-  const from = tokens.slice(0, start).findLastIndex(isMark) + 1;
-  const length = tokens.slice(end).findIndex(isMark);
-  const clause = tokens.slice(from, length < 0 ? tokens.length : end + length);
+  const clause = clauseAround(tokens, { start, end });
   if (hasStem(clause, figureWordsOf(lexicon.words).standing)) return true;
   const words = tokens.filter(({ kind }) => kind !== 'number');
   return (
@@ -156,6 +181,14 @@ function isStanding(
       ({ check: { form } }) => form.kind === 'reading' && isAlike(unit, form.unit),
     )
   );
+}
+
+/** What stands around a figure between two marks. */
+function clauseAround(tokens: readonly Token[], { start, end }: Stretch): readonly Token[] {
+  const isMark = ({ kind }: Token): boolean => kind === 'mark';
+  const from = tokens.slice(0, start).findLastIndex(isMark) + 1;
+  const length = tokens.slice(end).findIndex(isMark);
+  return tokens.slice(from, length < 0 ? tokens.length : end + length);
 }
 
 const standing: readonly string[] = ['d', 'wk'];

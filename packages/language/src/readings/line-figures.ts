@@ -41,7 +41,7 @@ export interface SaidFigure {
 }
 
 /** So many things are counted in a word: "the two clamps". */
-const mostCounted = 4;
+export const mostCounted = 4;
 
 /** True for a small whole number in a word, without a unit: a count, where it may be one. */
 export function isCount({ value, decimals, unit, inWords }: SaidFigure): boolean {

@@ -1,7 +1,7 @@
 import { type Words, figureWordsOf } from '../words/words.ts';
 import type { Token } from '../typed/token.ts';
 import { isAlike } from '../numbers/unit.ts';
-import { type Stretch, asides, unitInHand } from './figures-aside.ts';
+import { type Stretch, asides, numbersOfThings, unitInHand } from './figures-aside.ts';
 import { type LineContext, type SaidFigure, findFigures, isCount } from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
 import { isVehiclesAge } from './vehicle-age.ts';
@@ -37,6 +37,12 @@ export function withoutOthers(tokens: readonly Token[], context: LineContext): r
     kept = without(kept, found);
   }
   return kept;
+}
+
+/** Leaves out how many times it was tried, or how many people wait, beside what was measured. */
+export function withoutThings(tokens: readonly Token[], context: LineContext): readonly Token[] {
+  const things = numbersOfThings(findFigures(tokens, context), tokens, context);
+  return things.length === 0 ? tokens : without(tokens, things);
 }
 
 /** Where no years are asked for, those of the vehicle are told of nothing that has a reading. */

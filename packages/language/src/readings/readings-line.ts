@@ -12,7 +12,7 @@ import { betweenTwo } from './between-two.ts';
 import { cutPieces, isKnownBeside, namedChecks, strangeUnit } from './line-pieces.ts';
 import { type LineResult, mostLost, placePieces, unclear, unitOf } from './line-placing.ts';
 import { judgeFigure } from '@keyturn/core';
-import { leftOpen, withoutOthers } from './one-of-figures.ts';
+import { leftOpen, withoutOthers, withoutThings } from './one-of-figures.ts';
 import { readCells } from './of-cells.ts';
 import { readOfTwo } from './of-two.ts';
 import { readAtRestAndTurning, withoutBeside } from './told-beside.ts';
@@ -145,7 +145,8 @@ function withoutRest(tokens: readonly Token[], context: LineContext): readonly T
 
 const comma: Token = { kind: 'mark', text: ',' };
 
-function readKept(typed: readonly Token[], context: LineContext): LineResult {
+function readKept(given: readonly Token[], context: LineContext): LineResult {
+  const typed = withoutThings(given, context);
   if (typed.some(({ kind }) => kind === 'malformed')) return unclear('not-a-number', typed);
   const cells = readCells(typed, context);
   if (cells !== undefined) return { type: 'readings', readings: [cells], earlier: undefined };

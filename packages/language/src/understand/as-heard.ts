@@ -1,6 +1,7 @@
 import { withoutDoubtful } from './told-doubtful.ts';
 import { toldOfEvery } from './told-of-every.ts';
 import { toldSurely } from './told-surely.ts';
+import { withoutTrials } from './tried-things.ts';
 import type { AsHeard } from './turn.ts';
 
 /** What a bot and a terminal make of answers, which know what people are heard to say. */
@@ -10,4 +11,5 @@ export const asHeard: AsHeard = {
     return [...sure, ...toldOfEvery(sure, turn)];
   },
   withoutDoubtful,
+  withoutTrials,
 };

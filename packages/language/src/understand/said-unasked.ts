@@ -1,20 +1,19 @@
 import type { AnswerInput } from '@keyturn/core';
 import { type Heard, hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
-import { type Choice, chooseOption, isAbout, isOfSeveral, likeliest } from './choices.ts';
+import { type Choice, chooseOption, isAbout, isOfSeveral } from './choices.ts';
 import { fitOptions } from './fit.ts';
 import { type FoundAnswer, offersOf } from './found-answer.ts';
 import type { Lexicon } from './lexicon.ts';
 import { cutClauses } from './talk.ts';
-import { onceFor } from '../once.ts';
 import { isVague } from './said-choice.ts';
 import { durations } from '../numbers/unit.ts';
 import { endsWithPhrase, hasPhrase, phraseAt } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
-import { type Turn, answers, optionsInHand } from './turn.ts';
+import { type Turn, type Untried, answers, optionsInHand } from './turn.ts';
 import type { Understood } from './understood.ts';
 import { isOfVehicle } from './fact-runs.ts';
-import { isOfPast, joinClauses, namedAnswer, triedIn } from './named-things.ts';
+import { namedAnswer } from './named-things.ts';
 import { toldBeside } from './told-beside.ts';
 import { allTold, besideWhole, factsTogether, readClauses } from './told-unasked.ts';
 import { volunteered } from './volunteered.ts';
@@ -22,9 +21,14 @@ import { volunteered } from './volunteered.ts';
 /** From here on a text is one answer, commas and all. */
 const wholeCoverage = 0.85;
 
+/** A text without what was tried, and what came of that; all of it where nobody is heard. */
+function apart(given: Turn): Untried {
+  return given.listener.asHeard?.withoutTrials(given) ?? { turn: given, tried: [] };
+}
+
 /** Several answers in one text: "just clicks and the lights go dim, battery is new". */
 export function readSeveral(given: Turn): Understood | undefined {
-  const { turn, tried } = withoutTrials(given);
+  const { turn, tried } = apart(given);
   const understood = readParts(turn);
   return understood === undefined ? undefined : withTried(understood, tried);
 }
@@ -55,64 +59,6 @@ function readParts(turn: Turn): Understood | undefined {
 }
 
 /**
- * A first message without what it says of a thing that is to be tried: that the relay is silent is
- * no word for how it starts, and is told where it is asked. What came of trying it is told.
- */
-const withoutTrials = onceFor(
-  (turn: Turn): { readonly turn: Turn; readonly tried: AnswerInput[] } => {
-    const { lexicon } = turn.listener;
-    if (turn.inHand !== undefined || !lexicon.isHeard) return { turn, tried: [] };
-    const tried: AnswerInput[] = [];
-    let outcomeAt = -1;
-    const clauses = turn.clauses.filter((clause, at) => {
-      if (at === outcomeAt) return false;
-      const next = turn.clauses[at + 1];
-      const outcome = triedIn([clause], lexicon);
-      const joined =
-        outcome === undefined && next !== undefined && isBare(next, turn)
-          ? triedIn([clause, next], lexicon)
-          : undefined;
-      const named = outcome ?? joined ?? namedAnswer([clause], { inHand: undefined, lexicon });
-      const trial = lexicon.checks.get(named?.check ?? '');
-      if (trial === undefined || trial.isToldUnasked) return true;
-      const heard = hearTokens(clause, lexicon);
-      const [told] = volunteered(heard, turn);
-      const subject = lexicon.subject()(heard);
-      const share = subject.shareOf(told?.check.id ?? '') ?? 0;
-      const isOther =
-        told !== undefined &&
-        told.check !== trial &&
-        share * likeliest(heard, told.check).share > likeliest(heard, trial).share;
-      const came = outcome ?? joined;
-      if (isOther || came === undefined)
-        return isOther || told === undefined || told.check === trial;
-      // "Changed the starter" is work before, and no relay that was changed for another.
-      const before = lexicon.checks.get(subject.check);
-      const isWork = before !== undefined && isOfPast(before);
-      if (isWork && subject.share * likeliest(heard, before).share >= surelyBefore) return true;
-      if (joined !== undefined) outcomeAt = at + 1;
-      tried.push(came);
-      return false;
-    });
-    if (clauses.length === turn.clauses.length) return { turn, tried };
-    const tokens = joinClauses(clauses);
-    return { turn: { ...turn, clauses, tokens, heard: hearTokens(tokens, lexicon) }, tried };
-  },
-);
-
-/** As sure as this a clause tells what was done before. */
-const surelyBefore = 0.5;
-
-/** True for a clause that tells nothing of its own: "no change". */
-function isBare(clause: readonly Token[], turn: Turn): boolean {
-  const { lexicon } = turn.listener;
-  return (
-    volunteered(hearTokens(clause, lexicon), turn).length === 0 &&
-    namedAnswer([clause], { inHand: undefined, lexicon }) === undefined
-  );
-}
-
-/**
  * What the vehicle is, where that is asked and more of it is told: "manual petrol"; and what else is
  * told beside it: "manual petrol, the tank is full".
  */
@@ -130,7 +76,7 @@ function readFacts(turn: Turn): Understood | undefined {
 
 /** What was said without being asked, in a text of one answer or several. */
 export function readVolunteered(given: Turn): Understood | undefined {
-  const { turn, tried } = withoutTrials(given);
+  const { turn, tried } = apart(given);
   return withTried(readUnasked(turn), tried);
 }
 
@@ -187,9 +133,15 @@ export function readWordsBeside(turn: Turn, tokens: readonly Token[]): readonly 
       ? withoutFigures(tokens, lexicon)
       : clauses.flatMap((clause) => [...clause, comma]);
   const told = allTold(clauses.length === 0 ? [] : readClauses(turn, clauses).answers, turn, words);
+  const bare = cutClauses(withoutFigures(tokens, lexicon), lexicon);
+  // At the starter itself "automat" is its solenoid.
+  const facts = turn.inHand?.check.at === 'below' ? [] : factsTogether({ ...turn, clauses: bare });
+  const more = facts.filter(({ check }) => !told.some((one) => one.check === check));
   // What it was measured with is no news.
   const needs = new Set<string>(turn.inHand?.check.needs.flat());
-  return told.filter(({ value }) => 'value' in value || !value.every((one) => needs.has(one)));
+  const isNews = ({ value }: AnswerInput): boolean =>
+    'value' in value || !value.every((one) => needs.has(one));
+  return [...told, ...more].filter(isNews);
 }
 
 /** True for a figure; "a white crust" has an article, which is a one in many languages. */

@@ -1,16 +1,18 @@
 /** What a text seems to tell unasked, and other words of it say otherwise. */
 import type { AnswerInput } from '@keyturn/core';
 import { hasFigure, spellNumbers } from '../numbers/numbers.ts';
+import { hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
+import { withoutPhrases } from '../readings/word-run.ts';
 import { figureWordsOf } from '../words/words.ts';
-import { isOfSeveral } from './choices.ts';
+import { isOfSeveral, likeliest } from './choices.ts';
 import { isOfVehicle } from './fact-runs.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { isOfPast, likewise } from './named-things.ts';
 import { isOutOfPlace } from './out-of-place.ts';
 import { mixedOf, withoutFuels } from './own-fuel.ts';
 import { type Span, answerShare, holds, isDenied, isSupported, spansOf } from './spans.ts';
-import { isAgeOfOther } from './told-unasked.ts';
+import { factsTogether, isAgeOfOther } from './told-unasked.ts';
 import type { Turn } from './turn.ts';
 
 /** More words say another answer as surely as this. */
@@ -29,7 +31,7 @@ export function withoutDoubtful(given: readonly AnswerInput[], turn: Turn): read
   return given.flatMap((one) => {
     const check = lexicon.checks.get(one.check);
     if (check === undefined || check === inHand || 'value' in one.value) return [one];
-    if (isTried && check.check.at === 'memory') return [];
+    if (isTried && check.check.at === 'memory' && !isToldApart(one, turn)) return [];
     if (inHand !== undefined && isAgeOfOther(one, turn)) return [];
     const mixed = mixedOf(lexicon);
     const isMixed = mixed?.check === check && one.value.includes(mixed.id);
@@ -78,6 +80,30 @@ function tellsYears(clause: readonly Token[], { numbers, readUnit }: Lexicon): b
 /** True for a check of trying something: whoever does tells what he does, and nothing from memory. */
 function isTrial(check: CheckPhrases | undefined): boolean {
   return check?.check.form.kind === 'choice' && !check.isToldUnasked;
+}
+
+/** A clause of its own tells as surely as this something else, and as little what was asked. */
+const [surelyOther, hardlyAsked] = [0.9, 0.04];
+
+/** True for what a clause tells that does not answer the question in hand: "still, and the tank is half full". */
+function isToldApart(one: AnswerInput, turn: Turn): boolean {
+  const { clauses, inHand, listener } = turn;
+  const { lexicon } = listener;
+  // Whoever tries something tells what was done for it.
+  if (!('value' in one.value) && one.value.some((id) => justNow.includes(id))) return false;
+  const { exclaims = [] } = lexicon.words;
+  const said = clauses.filter((clause) => withoutPhrases(clause, exclaims).length > 0);
+  if (factsTogether({ ...turn, clauses: said }).some(({ check }) => check === one.check))
+    return true;
+  return clauses.some((clause) => {
+    const heard = hearTokens(clause, lexicon);
+    if (inHand !== undefined && likeliest(heard, inHand).share > hardlyAsked) return false;
+    const by = { lexicon, isAsked: true, leastWords: 2 };
+    const { check, share } = lexicon.subject()(heard);
+    return (
+      check === one.check && share >= surelyOther && isSupported(one, spansOf(clause, lexicon), by)
+    );
+  });
 }
 
 /** True for what was said of something else, and is the same of this: "goes out, headlights the same". */

@@ -1,12 +1,21 @@
 import type { Input } from '@keyturn/core';
 import type { Token } from '../typed/token.ts';
+import { factRuns } from './fact-runs.ts';
 import type { Lexicon } from './lexicon.ts';
 
-/** What a text tells of the vehicle's system, and the tokens that tell the rest. */
+/** What a text tells of the vehicle in figures that are no readings, and the tokens that tell the rest. */
 export interface ToldVehicle {
-  readonly told: Extract<Input, { type: 'context' }>;
-  readonly nominal: 12 | 24;
+  readonly set: Extract<Input, { type: 'context' }>['set'];
+  /** V, where they are told. */
+  readonly nominal?: 12 | 24;
   readonly rest: readonly Token[];
+}
+
+/** The volts of the vehicle and the litres of its engine; undefined where neither is told. */
+export function toldVehicle(tokens: readonly Token[], lexicon: Lexicon): ToldVehicle | undefined {
+  const volts = toldVolts(tokens, lexicon);
+  const size = toldSize(volts?.rest ?? tokens, lexicon);
+  return size === undefined ? volts : { ...volts, ...size, set: { ...volts?.set, ...size.set } };
 }
 
 /** A statement of the vehicle's volts takes so many tokens at most, and so many stand before them. */
@@ -17,7 +26,7 @@ const mostBefore = 4;
  * A vehicle of 24 V, or of 12 V, told beside something else: "24 V lorry, just clicks". Its volts are
  * no reading.
  */
-export function toldVehicle(tokens: readonly Token[], lexicon: Lexicon): ToldVehicle | undefined {
+function toldVolts(tokens: readonly Token[], lexicon: Lexicon): ToldVehicle | undefined {
   for (const nominal of [24, 12] as const) {
     const at = tokens.findIndex((token) => token.kind === 'number' && token.value === nominal);
     const said = lexicon.statements.find(({ set }) => set['vehicle.nominal'] === nominal)?.said;
@@ -29,7 +38,7 @@ export function toldVehicle(tokens: readonly Token[], lexicon: Lexicon): ToldVeh
         const stretch = tokens.slice(start, end);
         if (!ways.has(lexicon.reader.fromTokens(stretch).join(' '))) continue;
         const rest = [...tokens.slice(0, start), comma, ...tokens.slice(end)];
-        return { told: { type: 'context', set: { 'vehicle.nominal': nominal } }, nominal, rest };
+        return { set: { 'vehicle.nominal': nominal }, nominal, rest };
       }
     }
   }
@@ -37,3 +46,26 @@ export function toldVehicle(tokens: readonly Token[], lexicon: Lexicon): ToldVeh
 }
 
 const comma: Token = { kind: 'mark', text: ',' };
+
+/** Litres that an engine has, told with one decimal. */
+const [smallest, largest] = [0.6, 8.5];
+
+/** The size of the engine, beside the fuel that it burns: "a 2.0 diesel", "petrol, 1.6". */
+function toldSize(tokens: readonly Token[], lexicon: Lexicon): ToldVehicle | undefined {
+  const isFuel = (token: Token | undefined): boolean => {
+    const [run] = token?.kind === 'word' ? factRuns([token], lexicon) : [];
+    const check = lexicon.checks.get(run?.facts[0]?.check ?? '');
+    return Object.values(check?.check.sets ?? {}).some((set) => 'vehicle.fuel' in set);
+  };
+  for (const [at, token] of tokens.entries()) {
+    if (token.kind !== 'number' || token.decimals !== 1) continue;
+    const { value } = token;
+    const unit = lexicon.readUnit(tokens, at + 1);
+    const end = at + 1 + (unit?.length ?? 0);
+    if (value < smallest || value > largest || (unit !== undefined && unit.code !== 'L')) continue;
+    if (!isFuel(tokens[at - 1]) && !isFuel(tokens[end])) continue;
+    const rest = [...tokens.slice(0, at), ...tokens.slice(end)];
+    return { set: { 'vehicle.displacement': value }, rest };
+  }
+  return undefined;
+}

@@ -24,6 +24,14 @@ export interface AsHeard {
   readonly withMore: Weighing;
   /** Without what other words of it make doubtful. */
   readonly withoutDoubtful: Weighing;
+  /** A first message without what it says of a thing that was tried. */
+  readonly withoutTrials: (turn: Turn) => Untried;
+}
+
+/** What is left of a text without what was tried, and what came of that. */
+export interface Untried {
+  readonly turn: Turn;
+  readonly tried: readonly AnswerInput[];
 }
 
 /** What one text is understood with. */

@@ -1,3 +1,4 @@
+import type { Input } from '@keyturn/core';
 import { hear, hearMost, hearTokens } from '../typed/heard.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import type { Token } from '../typed/token.ts';
@@ -63,7 +64,8 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
   const vehicle = toldVehicle(tokens, lexicon);
   if (vehicle === undefined)
     return inDanger(understandRest({ text, tokens, hearing, listener }), text, hearing);
-  const { told, nominal, rest } = vehicle;
+  const { set, nominal = hearing.nominal, rest } = vehicle;
+  const told: Input = { type: 'context', set };
   const understood = understandRest({
     text,
     tokens: rest,

@@ -407,7 +407,7 @@ export const deWords: Words = {
     'au',
   ],
   exclaims: list(`
-    lol, haha, hahaha, ha, oh, ach, ah, aha, wow, juhu, hurra, puh, huch, ups, hm, hmm, äh, ähm, ok, okay, so, na, na sowas, naja, nvm, moment, warte, sorry, danke, danke schön, hey, hallo, ja, alles gut, egal, schon gut, gott, mensch, stopp, stop, ui
+    super, lol, haha, hahaha, ha, oh, ach, ah, aha, wow, juhu, hurra, puh, huch, ups, hm, hmm, äh, ähm, ok, okay, so, na, na sowas, naja, nvm, moment, warte, sorry, danke, danke schön, hey, hallo, ja, alles gut, egal, schon gut, gott, mensch, stopp, stop, ui
   `),
   untried: list(`
     lassts gut sein, lasst es gut sein, lass gut sein, lassen sie es gut sein, von allein, von alleine, von selbst, von selber, von sich aus, aus dem nichts, aus heiterem
