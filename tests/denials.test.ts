@@ -48,6 +48,29 @@ describe('of a list of kit what is denied is not there', () => {
   ]);
 });
 
+describe('what is denied but for one thing is said of that thing', () => {
+  hold([
+    ['en', 'kit', 'nothing except a test lamp', 'kit=test-lamp'],
+    ['es', 'kit', 'nada salvo una lámpara de prueba', 'kit=test-lamp'],
+    ['de', 'kit', 'nichts außer einer Prüflampe', 'kit=test-lamp'],
+    ['fr', 'kit', "je n'ai qu'une lampe témoin", 'kit=test-lamp'],
+    ['pl', 'kit', 'nie mam nic oprócz próbówki', 'kit=test-lamp'],
+    ['ar', 'kit', 'ما عندي غير لمبة تست', 'kit=test-lamp'],
+    ['ar', 'complaint', 'ما يسوي الا طقة وحدة', 'complaint=single-click'],
+    ['fr', 'complaint', 'je ne pense pas que ça clique', 'complaint=silent'],
+    ['fr', 'kit', "je n'ai rien", 'kit=none'],
+    ['ar', 'other-key', 'الريموت الثاني ما سوى شي', 'other-key=no-change'],
+  ]);
+});
+
+describe('an answer word for word is more than the yes beside it', () => {
+  hold([
+    ['en', 'selector', 'yes, N', 'selector=park-neutral'],
+    ['en', 'selector', 'yes', 'selector=in-gear'],
+    ['en', 'clutch', 'yes its up', 'clutch=up'],
+  ]);
+});
+
 describe('one of two answers, no matter which, is asked back', () => {
   hold([
     ['en', 'complaint', 'either grinds or clicks', 'asked back'],

@@ -111,6 +111,18 @@ describe('the size of an engine beside its fuel is no reading, and hides none', 
   ]);
 });
 
+describe('volts of a battery stand beside a frost, where nothing was asked', () => {
+  const both = 'air-temperature=-15 Cel, battery-rest=12.1 V';
+  hold([
+    ['en', null, '-15 out, battery shows 12.1', both],
+    ['es', null, '-15 fuera, la batería marca 12,1', both],
+    ['de', null, '-15 draußen, Batterie zeigt 12,1', both],
+    ['fr', null, '-15 dehors, batterie 12,1', both],
+    ['pl', null, '-15 na dworze, akumulator 12,1', both],
+    ['ar', null, 'برا -15، البطارية 12.1', both],
+  ]);
+});
+
 describe('how many things there were is no second figure', () => {
   hold([
     ['en', 'battery-crank', 'lowest i saw was 7.9V on the 2nd go', 'battery-crank=7.9 V'],

@@ -41,12 +41,16 @@ export function readAside(typed: readonly Token[], context: LineContext): ToldAs
       (context.inHand === undefined || !isPronoun(figure)) &&
       !isVehiclesAge(figure, tokens, context),
   );
+  const plainly = figures.map(
+    (figure) => ofAir(figure, tokens, context) ?? ofBattery(figure, tokens, context),
+  );
   // A line of several voltages is read as one.
-  const isLone = figures.filter(({ unit = 'V' }) => isAlike(unit, 'V')).length === 1;
-  const asides = figures.flatMap((figure): readonly Aside[] => {
+  const isVolts = ({ unit = 'V' }: SaidFigure, at: number): boolean =>
+    isAlike(unit, 'V') && plainly[at] === undefined;
+  const isLone = figures.filter(isVolts).length === 1;
+  const asides = figures.flatMap((figure, at): readonly Aside[] => {
     const aside =
-      ofAir(figure, tokens, context) ??
-      ofBattery(figure, tokens, context) ??
+      plainly[at] ??
       (isLone ? (atRest(figure, tokens, context) ?? ofMoment(figure, tokens, context)) : undefined);
     return aside === undefined ? [] : [aside];
   });

@@ -14,9 +14,22 @@ import type { Understood } from './understood.ts';
 /** The answer in hand that the text is word for word. */
 export function readExact(turn: Turn): Understood | undefined {
   const check = optionsInHand(turn);
-  const exact = check === undefined ? undefined : exactChoice(turn.heard, check.options);
-  if (check === undefined || exact === undefined) return undefined;
+  if (check === undefined) return undefined;
+  const exact = exactChoice(turn.heard, check.options) ?? exactBesideYes(turn, check);
+  if (exact === undefined) return undefined;
   return answers([{ check: check.id, value: [exact] }]);
+}
+
+/** The answer that a text is but for a yes: the "N" of "yes, N" is said more plainly than that. */
+function exactBesideYes(
+  { tokens, listener: { lexicon } }: Turn,
+  { options }: CheckPhrases,
+): string | undefined {
+  const { yes } = lexicon.words.talk;
+  const rest = tokens.filter((token) => token.kind !== 'word' || !yes.includes(token.text));
+  return rest.length === tokens.length
+    ? undefined
+    : exactChoice(hearTokens(rest, lexicon), options);
 }
 
 /** The answers in hand whose numbers the text is. */

@@ -49,7 +49,8 @@ export function withoutDoubtful(given: readonly AnswerInput[], turn: Turn): read
 }
 
 /** What was done or happened just now. */
-const justNow: readonly string[] = ['work-just-done', 'jumped-recently', 'just-fuelled'];
+const doneForIt: readonly string[] = ['jumped-recently', 'just-fuelled'];
+const justNow: readonly string[] = ['work-just-done', ...doneForIt];
 
 /** What happened before, without what only words that speak of years tell: "battery changed two years ago". */
 function withoutLongAgo(
@@ -89,8 +90,8 @@ const [surelyOther, hardlyAsked] = [0.9, 0.04];
 function isToldApart(one: AnswerInput, turn: Turn): boolean {
   const { clauses, inHand, listener } = turn;
   const { lexicon } = listener;
-  // Whoever tries something tells what was done for it.
-  if (!('value' in one.value) && one.value.some((id) => justNow.includes(id))) return false;
+  // Whoever tries something tells what was done for it: that it was fuelled, or boosted.
+  if (!('value' in one.value) && one.value.some((id) => doneForIt.includes(id))) return false;
   const { exclaims = [] } = lexicon.words;
   const said = clauses.filter((clause) => withoutPhrases(clause, exclaims).length > 0);
   if (factsTogether({ ...turn, clauses: said }).some(({ check }) => check === one.check))

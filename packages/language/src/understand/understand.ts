@@ -1,6 +1,7 @@
 import type { Input } from '@keyturn/core';
 import { hear, hearMost, hearTokens } from '../typed/heard.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
+import { withoutExceptions } from '../typed/exceptions.ts';
 import type { Token } from '../typed/token.ts';
 import { keepingAnswers } from './keeping-answers.ts';
 import { withOwnFuel } from './own-fuel.ts';
@@ -60,7 +61,9 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
   const { lexicon } = listener;
   if (text.length > longestText)
     return { type: 'unclear', code: 'too-long', given: cut(text), possible: [] };
-  const tokens = withoutAsides(lexicon.mend(readTokens(text, lexicon.words)), lexicon.words);
+  const { words } = lexicon;
+  const typed = withoutExceptions(lexicon.mend(readTokens(text, words)), words);
+  const tokens = withoutAsides(typed, words);
   const vehicle = toldVehicle(tokens, lexicon);
   if (vehicle === undefined)
     return inDanger(understandRest({ text, tokens, hearing, listener }), text, hearing);

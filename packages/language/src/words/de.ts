@@ -386,6 +386,10 @@ export const deWords: Words = {
     nicht, nich, nüscht, nimma, nichts, nix, nie, niemals, niemand, kein, keen, keene, kee, keine, keinen, keinem, keiner, keines, keins,
     ohne, weder, net, ned, nit, nid, nöd, koa, koan, nimmer
   `),
+  exceptives: {
+    behind: list(`nichts, nix, nüscht, kein, keine, keinen`),
+    words: list(`außer, ausser`),
+  },
   subjects: list(`nur, bloß, eher, ich, wir, er, sie, es, der, das, man`),
   asides: list(`
     guten morgen, guten abend, guten tag, übrigens, nebenbei, nebenbei gesagt, falls das hilft, falls es hilft, wenn das hilft,

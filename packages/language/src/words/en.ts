@@ -324,6 +324,7 @@ export const enWords: Words = {
     no, not, isnt, arent, wasnt, werent, dont, doesnt, didnt, wont, wouldnt, cant, cannot,
     couldnt, hasnt, havent, hadnt, aint, never, nothing, none, neither, nor, without, shouldnt, nothin, nowt, nobody, nobodys, noones
   `),
+  exceptives: { behind: list(`nothing, none`), words: list(`except, besides, bar`) },
   subjects: list(
     `just, only, rather, i, im, ive, we, were, weve, he, hes, she, shes, it, its, they, theyre, theyve, there, theres, thats, everyone, everybody`,
   ),

@@ -355,6 +355,7 @@ export const frWords: Words = {
   negators: list(`
     pas, ne, n, rien, jamais, aucun, aucune, aucuns, nul, nulle, ni, sans
   `),
+  exceptives: { behind: list(`n, ne, rien`), words: list(`que, qu`) },
   subjects: list(
     `juste, seulement, plutôt, simplement, je, j, on, il, elle, ils, elles, ça, ca, nous, c, y`,
   ),
