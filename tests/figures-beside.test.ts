@@ -123,6 +123,22 @@ describe('volts of a battery stand beside a frost, where nothing was asked', () 
   ]);
 });
 
+describe('years in a clause of their own are those of the battery that was spoken of, where no vehicle is', () => {
+  hold([
+    ['en', null, 'battery 12.4, 4 years old', 'battery-age=4 a, battery-rest=12.4 V'],
+    ['de', null, 'Batterie 12,4, 4 Jahre alt', 'battery-age=4 a, battery-rest=12.4 V'],
+    ['en', 'battery-look', 'looks fine, its 6 years old', 'battery-age=6 a, battery-look=sound'],
+    ['es', 'battery-look', 'está bien, tiene 6 años', 'battery-age=6 a, battery-look=sound'],
+    ['fr', 'battery-look', 'elle est intacte, elle a 6 ans', 'battery-age=6 a, battery-look=sound'],
+    ['pl', 'battery-look', 'wygląda dobrze, ma 6 lat', 'battery-age=6 a, battery-look=sound'],
+    ['ar', 'battery-look', 'سليمة، عمرها 6 سنين', 'battery-age=6 a, battery-look=sound'],
+    ['en', 'battery-look', 'looks fine, the car is 6 years old', 'battery-look=sound'],
+    ['en', null, 'battery 12.4, stood for 2 years', rest(12.4)],
+    // What a meter is said to do tells nothing but the figure.
+    ['en', null, 'it reads 12.4', 'asked back'],
+  ]);
+});
+
 describe('how many things there were is no second figure', () => {
   hold([
     ['en', 'battery-crank', 'lowest i saw was 7.9V on the 2nd go', 'battery-crank=7.9 V'],

@@ -6,6 +6,7 @@
 import { judgeFigure } from '@keyturn/core';
 import { isAlike } from '../numbers/unit.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
+import { readTokens } from '../typed/read-tokens.ts';
 import type { Token } from '../typed/token.ts';
 import { cutClauses } from '../understand/talk.ts';
 import type { CheckPhrases } from '../understand/lexicon.ts';
@@ -185,7 +186,10 @@ function ofBattery(
   while (to < end + mostBetween && !isBattery(to) && isSmall(to)) to += 1;
   const isBefore = from >= 0 && isBattery(from);
   const isBehind = isAge && isBattery(to);
-  if (!isBefore && !isBehind) return undefined;
+  if (!isBefore && !isBehind)
+    return isAge && isOfSame(figure, tokens, { check, context })
+      ? asideOf(check, figure, { start, end, context })
+      : undefined;
   const stretch = isBefore
     ? { start: from, end }
     : { start, end: to + phraseAt(tokens, to, battery) };
@@ -196,6 +200,25 @@ function ofBattery(
       isVoltage(figure, check, context) &&
       isAtRest(stretch, tokens, context);
   return isPlain ? asideOf(check, figure, { ...stretch, context }) : undefined;
+}
+
+/** "Battery 12.4, 4 years old": its age too, in a clause of its own, where no vehicle is named. */
+function isOfSame(
+  figure: SaidFigure,
+  tokens: readonly Token[],
+  { check, context }: { readonly check: CheckPhrases; readonly context: LineContext },
+): boolean {
+  const { inHand, lexicon } = context;
+  const { battery, vehicle } = figureWordsOf(lexicon.words);
+  const { start, end } = figure;
+  if (hasPhrase(tokens, vehicle)) return false;
+  const { from, to } = clauseOf(figure, tokens, context);
+  const isSmall = smallTo(check, context, tokens);
+  const isBare = tokens.every(
+    (_, at) => at < from || at >= to || (at >= start && at < end) || isSmall(at),
+  );
+  const asked = readTokens(inHand?.name ?? '', lexicon.words);
+  return isBare && hasPhrase([...asked, ...tokens.slice(0, from)], battery);
 }
 
 /** True for a word that says nothing between a battery and a figure of it. */

@@ -13,10 +13,8 @@ export function withoutExceptions(
   { exceptives, negators }: Pick<Words, 'exceptives' | 'negators'>,
 ): readonly Token[] {
   if (exceptives === undefined) return tokens;
-  const wordAt = (at: number): string => {
-    const token = tokens[at];
-    return token?.kind === 'word' ? token.text : '';
-  };
+  const said = tokens.map((token) => (token.kind === 'word' ? token.text : ''));
+  const wordAt = (at: number): string => said[at] ?? '';
   const left = new Set<number>();
   tokens.forEach((_, from) => {
     if (!exceptives.behind.includes(wordAt(from))) return;
@@ -30,5 +28,5 @@ export function withoutExceptions(
       else if (negators.includes(wordAt(at))) return;
     }
   });
-  return left.size === 0 ? tokens : tokens.filter((_, at) => !left.has(at));
+  return tokens.filter((_, at) => !left.has(at));
 }

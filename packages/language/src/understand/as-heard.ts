@@ -1,3 +1,4 @@
+import { surelyBeside } from './surely-beside.ts';
 import { withoutDoubtful } from './told-doubtful.ts';
 import { toldOfEvery } from './told-of-every.ts';
 import { toldSurely } from './told-surely.ts';
@@ -12,4 +13,5 @@ export const asHeard: AsHeard = {
   },
   withoutDoubtful,
   withoutTrials,
+  surelyBeside,
 };

@@ -27,9 +27,7 @@ function exactBesideYes(
 ): string | undefined {
   const { yes } = lexicon.words.talk;
   const rest = tokens.filter((token) => token.kind !== 'word' || !yes.includes(token.text));
-  return rest.length === tokens.length
-    ? undefined
-    : exactChoice(hearTokens(rest, lexicon), options);
+  return exactChoice(hearTokens(rest, lexicon), options);
 }
 
 /** The answers in hand whose numbers the text is. */

@@ -145,6 +145,10 @@ function tellsUnasked(
 ): Understood | undefined {
   if (turn.inHand !== undefined || line.code !== 'which-check' || hasMeterUnit(turn))
     return undefined;
+  // "It reads 12.4" tells no more than the figure.
+  const { besideFigures } = turn.listener.lexicon.words;
+  if (turn.tokens.every((one) => one.kind !== 'word' || besideFigures.includes(one.text)))
+    return undefined;
   const told = readVolunteered(turn);
   return told?.type === 'input' ? told : undefined;
 }

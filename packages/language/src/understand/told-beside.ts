@@ -9,11 +9,9 @@ import { isOfKit, kitTold } from './kit-told.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { isOfThing, joinClauses, likewise, namedAnswer, notInHand } from './named-things.ts';
 import { saidWholly } from './said-wholly.ts';
-import { answerShare } from './spans.ts';
 import { factsIn } from './told-facts.ts';
 import { type ToldAnswer, toldUnasked } from './told-unasked.ts';
 import { type Turn, mostClauses, optionsInHand } from './turn.ts';
-import { namesCheck } from './volunteered.ts';
 
 type Clause = readonly Token[];
 
@@ -55,7 +53,7 @@ export function toldBeside(turn: Turn): readonly AnswerInput[] | undefined {
       factsOf(clauses[at] ?? [], inHand, lexicon) ??
       factOf(clauses[at] ?? [], inHand, turn) ??
       plainOf(clauses[at] ?? [], inHand, turn) ??
-      surelyOf(clauses[at] ?? [], inHand, lexicon) ??
+      turn.listener.asHeard?.surelyBeside(clauses[at] ?? [], inHand, lexicon) ??
       whollyOf(joinClauses(rest.slice(0, 2)), inHand, lexicon);
     if (told === undefined) own.push(clauses[at] ?? []);
     else {
@@ -179,34 +177,8 @@ function plainOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | und
   return told.length === 0 ? undefined : { told, length: 1 };
 }
 
-/**
- * A clause tells something else, whatever it would say to the question in hand, where it speaks of
- * that as surely as this, says it as surely as this, and is as unlikely as this to speak of what was
- * asked: "it's an auto" "and the lever's in park".
- */
-const [surelyOther, surelySaid, hardlyAsked] = [0.9, 0.85, 0.04];
-
 /** What is left answers the question in hand as surely as this. */
 const surelyLeft = 0.8;
-
-/** What a clause surely tells of something else that is known, or seen from the seat, or that it names. */
-function surelyOf(clause: Clause, inHand: CheckPhrases, lexicon: Lexicon): Beside | undefined {
-  if (!lexicon.isHeard || clause.length < 2) return undefined;
-  const heard = hearTokens(clause, lexicon);
-  const subject = lexicon.subject()(heard);
-  const check = lexicon.checks.get(subject.check);
-  const asked = subject.shareOf(inHand.id);
-  if (check === undefined || asked === undefined || asked > hardlyAsked) return undefined;
-  if (subject.share < surelyOther || check.check.form.kind !== 'choice') return undefined;
-  if ([inHand.id, inHand.check.like].includes(check.id) || isOfSeveral(check)) return undefined;
-  const { at } = check.check;
-  if (at !== 'memory' && at !== 'seat' && !namesCheck(heard, check)) return undefined;
-  const choice = chooseOption(heard, check);
-  if (choice.type !== 'one' || answerShare(heard, check, choice.fit.id) < surelySaid)
-    return undefined;
-  const told = [{ check: check.id, value: [choice.fit.id] }] as const;
-  return { told, length: 1, asked: likeliest(heard, inHand).share };
-}
 
 /** What clauses are word for word, where that does not answer the question in hand. */
 function whollyOf(clause: Clause, inHand: CheckPhrases, lexicon: Lexicon): Beside | undefined {

@@ -26,6 +26,19 @@ export interface AsHeard {
   readonly withoutDoubtful: Weighing;
   /** A first message without what it says of a thing that was tried. */
   readonly withoutTrials: (turn: Turn) => Untried;
+  /** What a clause tells surely, beside the answer to the question in hand. */
+  readonly surelyBeside: (
+    clause: readonly Token[],
+    inHand: CheckPhrases,
+    lexicon: Lexicon,
+  ) => SurelyBeside | undefined;
+}
+
+/** What a clause tells beside the answer in hand, and how surely it might give that itself. */
+export interface SurelyBeside {
+  readonly told: readonly { readonly check: string; readonly value: readonly string[] }[];
+  readonly length: number;
+  readonly asked: number;
 }
 
 /** What is left of a text without what was tried, and what came of that. */
