@@ -52,8 +52,7 @@ function isNumberOfThings(
   const isLarge =
     form?.kind === 'reading' && (form.range === 'battery-voltage' || form.unit === 'A');
   if (form !== undefined && !isLarge) return false;
-  if (unit !== undefined || inWords === true || decimals > 0) return false;
-  if (value < 1 || value > mostCounted) return false;
+  if (unit !== undefined || inWords === true || decimals > 0 || value > mostCounted) return false;
   const [before, behind] = [tokens[start - 1], tokens[end]];
   const isOf = before?.kind === 'word' && !isJoined(before, context);
   if (!isOf && behind?.kind !== 'word') return false;

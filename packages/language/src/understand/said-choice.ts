@@ -20,13 +20,16 @@ export function readExact(turn: Turn): Understood | undefined {
   return answers([{ check: check.id, value: [exact] }]);
 }
 
-/** The answer that a text is but for a yes: the "N" of "yes, N" is said more plainly than that. */
+/** The answer that a text is but for a yes: the "N" of "yes, N" says more than that. */
 function exactBesideYes(
   { tokens, listener: { lexicon } }: Turn,
   { options }: CheckPhrases,
 ): string | undefined {
   const { yes } = lexicon.words.talk;
-  const rest = tokens.filter((token) => token.kind !== 'word' || !yes.includes(token.text));
+  // What an answer is called by says that answer: "safe, some danger" says two.
+  const isYes = (word: string): boolean =>
+    yes.includes(word) && !options.some(({ spoken }) => spoken[0]?.words.includes(word));
+  const rest = tokens.filter((token) => token.kind !== 'word' || !isYes(token.text));
   return exactChoice(hearTokens(rest, lexicon), options);
 }
 
