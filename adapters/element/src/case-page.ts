@@ -199,7 +199,14 @@ export class CasePage {
     this.#languages.loadUnderstanding(pack, { flow: chart.flow.id, teller }).then(
       (understand) => {
         const isWanted = this.#speaker === teller && this.#understand === undefined;
-        if (isWanted && this.#sitting !== undefined) this.#canUnderstand(understand);
+        if (!isWanted || this.#sitting === undefined) return;
+        this.#understand = understand;
+        if (this.#waiting !== undefined) this.say(this.#waiting);
+        if (this.#isLoaded) return;
+        this.#isLoaded = true;
+        void this.#picturing.then(() => {
+          this.#dispatch('keyturn-loaded', undefined);
+        });
       },
       () => {
         if (this.#waiting === undefined) return;
@@ -221,17 +228,6 @@ export class CasePage {
       takeLine({ chart, speaker: { understand } }, sitting, { at: now(), line: '' });
     });
   };
-
-  #canUnderstand(understand: Understanding): void {
-    this.#understand = understand;
-    const line = this.#waiting;
-    if (line !== undefined) this.say(line);
-    if (this.#isLoaded) return;
-    this.#isLoaded = true;
-    void this.#picturing.then(() => {
-      this.#dispatch('keyturn-loaded', undefined);
-    });
-  }
 
   /** Goes on with the case that was kept, or opens one. */
   #find(): void {

@@ -1,4 +1,5 @@
 import { surelyBeside } from './surely-beside.ts';
+import { dangerTold, signsIn } from './told-danger.ts';
 import { withoutDoubtful } from './told-doubtful.ts';
 import { toldOfEvery } from './told-of-every.ts';
 import { toldSurely } from './told-surely.ts';
@@ -14,4 +15,6 @@ export const asHeard: AsHeard = {
   withoutDoubtful,
   withoutTrials,
   surelyBeside,
+  dangerTold,
+  signsIn,
 };

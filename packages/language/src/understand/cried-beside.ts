@@ -13,7 +13,6 @@ import { lineContext } from './said-figures.ts';
 import { dangersPossible } from './said-interrupt.ts';
 import { fewWords, findInterrupt } from './talk.ts';
 import { shareOfAnswers } from './taught.ts';
-import { dangerTold } from './told-danger.ts';
 import { type Turn, input } from './turn.ts';
 import type { Understood } from './understood.ts';
 
@@ -42,7 +41,7 @@ export function withDangerBeside(understood: Understood, turn: Turn): Understood
   if (hearing.awaiting !== 'answer' || understood.type === 'language') return understood;
   if (raises(understood)) return withOthers(asTold(understood, turn), turn);
   if (!listener.lexicon.isHeard) return understood;
-  const told = dangerTold(turn);
+  const told = turn.listener.asHeard?.dangerTold(turn);
   if (told?.isSure === true) return withRaised(understood, told.interrupt, turn);
   if (understood.talk !== undefined) return understood;
   // A first message tells where it stands, and water that it went through, in words of danger.
@@ -68,7 +67,7 @@ function withRaised(understood: Understood, danger: string, turn: Turn): Underst
  * fuel, and in somebody's eye an injury.
  */
 function asTold(understood: Understood, turn: Turn): Understood {
-  const told = dangerTold(turn);
+  const told = turn.listener.asHeard?.dangerTold(turn);
   if (understood.type !== 'input' || told?.isSure !== true) return understood;
   if (turn.listener.lexicon.alarmed()(turn.heard).interrupt !== told.interrupt) return understood;
   const inputs = understood.inputs.map((one): Input => {
@@ -120,14 +119,12 @@ function dangersOfClauses(turn: Turn): readonly string[] {
 }
 
 /** True where a danger is told word for word, or by a thing and what it does. */
-function isSaid(
-  interrupt: string,
-  { heard, hearing, tokens, listener: { lexicon } }: Turn,
-): boolean {
+function isSaid(interrupt: string, turn: Turn): boolean {
+  const { lexicon, asHeard } = turn.listener;
   return (
     lexicon.interrupts.some(
-      (one) => one.interrupt === interrupt && findPhrase(heard, one.terms) >= 0,
-    ) || lexicon.signs()(tokens, { check: hearing.check, possible: [interrupt] }).length > 0
+      (one) => one.interrupt === interrupt && findPhrase(turn.heard, one.terms) >= 0,
+    ) || (asHeard?.signsIn(turn, [interrupt]) ?? []).length > 0
   );
 }
 

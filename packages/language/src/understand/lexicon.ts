@@ -15,7 +15,6 @@ import type { TalkWord, Words } from '../words/words.ts';
 import { isTalk, readTalkPhrases, type TalkPhrases } from './talk-phrases.ts';
 import { type Alarm, type Alarmed, alarmsOf, type InterruptPhrase, learnAlarms } from './alarms.ts';
 import { criesOf } from './cries.ts';
-import { type DangerSigns, readSigns } from './danger-signs.ts';
 import { indexByOwner, indexByTerm, type TermIndex } from './term-index.ts';
 import { someOf, type Spoken } from './learned.ts';
 import { type Lesson, lessonOf } from './lesson.ts';
@@ -113,8 +112,8 @@ export interface Lexicon {
   readonly ordinary: ReadonlyMap<string, readonly Terms[]>;
   /** The danger that is raised by each text that people are heard to raise one with, word for word. */
   readonly cries: () => ReadonlyMap<string, string>;
-  /** The danger that a thing and what it does tell. */
-  readonly signs: () => DangerSigns;
+  /** By what thing and what it does a danger is told, as it is written. */
+  readonly signs: Readonly<Record<string, readonly string[]>>;
   /** How an interrupt sounds, once it is first asked for. */
   readonly alarmed: Lesson<Alarmed>;
   readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
@@ -414,7 +413,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     dangerName: (interrupt) => texts.interrupts[interrupt]?.name ?? interrupt,
     ordinary,
     alarmed,
-    signs: once(() => readSigns(texts.heard?.signs ?? {}, words)),
+    signs: texts.heard?.signs ?? {},
     cries: once(() => criesOf(texts.heard?.interrupts ?? {}, readHeard)),
     talk,
     courtesies,

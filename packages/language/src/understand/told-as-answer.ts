@@ -8,7 +8,6 @@ import { isOfVehicle } from './fact-runs.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { joinClauses } from './named-things.ts';
 import { findInterrupt, findJoined } from './talk.ts';
-import { dangerTold } from './told-danger.ts';
 import type { Turn } from './turn.ts';
 import type { Understood } from './understood.ts';
 
@@ -44,7 +43,9 @@ export function dangerOfAnswer(understood: Understood, turn: Turn): string | und
   if (rest.length === clauses.length) return undefined;
   const joined = joinClauses(rest);
   // A man who stands in the road is none of where the vehicle does, if that was not asked.
-  const told = dangerTold(isAskedFor ? { ...turn, tokens: joined, clauses: rest } : turn);
+  const told = listener.asHeard?.dangerTold(
+    isAskedFor ? { ...turn, tokens: joined, clauses: rest } : turn,
+  );
   if (told?.isSure === true && told.interrupt === interrupt) return undefined;
   const isRaised =
     findInterrupt(rest, lexicon, [interrupt]) !== undefined ||

@@ -1,11 +1,12 @@
 /** A danger that a thing and what it does tell, held against how it sounds and what it answers. */
 import { hearTokens, stretchesOf } from '../typed/heard.ts';
 import type { Alarmed } from './alarms.ts';
-import type { DangerSign } from './danger-signs.ts';
+import { type DangerSign, readSigns } from './danger-signs.ts';
+import type { Lexicon } from './lexicon.ts';
 import { onceFor } from '../once.ts';
 import { dangersPossible } from './said-interrupt.ts';
 import { shareOfAnswers } from './taught.ts';
-import type { Turn } from './turn.ts';
+import type { ToldDanger, Turn } from './turn.ts';
 
 /**
  * A thing and what it does tell a danger where some words of a clause sound like it at all, or they
@@ -20,18 +21,20 @@ const [anAnswer, onlyAnswer] = [0.9, 0.97];
 /** Else it is asked about, where nothing was asked and where they answer only so. */
 const asking = { clause: 0.05, themselves: 0.5, answer: 0.5 };
 
-/** A danger that is told, and whether it is raised or only asked about. */
-interface ToldDanger {
-  readonly interrupt: string;
-  readonly isSure: boolean;
-}
-
 /** The danger that a thing and what it does tell in a text. */
 export const dangerTold: (turn: Turn) => ToldDanger | undefined = onceFor((turn) => {
-  const { hearing, tokens, listener } = turn;
-  const possible = dangersPossible(turn);
-  return surest(listener.lexicon.signs()(tokens, { check: hearing.check, possible }), turn);
+  return surest(signsIn(turn, dangersPossible(turn)), turn);
 });
+
+/** What tells these dangers in a text. */
+export function signsIn(
+  { hearing, tokens, listener }: Turn,
+  possible: readonly string[],
+): readonly DangerSign[] {
+  return signsOf(listener.lexicon)(tokens, { check: hearing.check, possible });
+}
+
+const signsOf = onceFor(({ signs, words }: Lexicon) => readSigns(signs, words));
 
 /** The danger of these that is surest. */
 function surest(signs: readonly DangerSign[], turn: Turn): ToldDanger | undefined {

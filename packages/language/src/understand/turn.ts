@@ -1,6 +1,7 @@
 import type { Figure } from '../numbers/figures.ts';
 import type { AnswerInput, Input } from '@keyturn/core';
 import type { Heard } from '../typed/heard.ts';
+import type { DangerSign } from './danger-signs.ts';
 import type { LanguageNames } from './language-names.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import type { Token } from '../typed/token.ts';
@@ -26,12 +27,22 @@ export interface AsHeard {
   readonly withoutDoubtful: Weighing;
   /** A first message without what it says of a thing that was tried. */
   readonly withoutTrials: (turn: Turn) => Untried;
+  /** The danger that a thing and what it does tell. */
+  readonly dangerTold: (turn: Turn) => ToldDanger | undefined;
+  /** What tells these dangers so. */
+  readonly signsIn: (turn: Turn, possible: readonly string[]) => readonly DangerSign[];
   /** What a clause tells surely, beside the answer to the question in hand. */
   readonly surelyBeside: (
     clause: readonly Token[],
     inHand: CheckPhrases,
     lexicon: Lexicon,
   ) => SurelyBeside | undefined;
+}
+
+/** A danger that is told, and whether it is raised or only asked about. */
+export interface ToldDanger {
+  readonly interrupt: string;
+  readonly isSure: boolean;
 }
 
 /** What a clause tells beside the answer in hand, and how surely it might give that itself. */
