@@ -139,6 +139,21 @@ describe('years in a clause of their own are those of the battery that was spoke
   ]);
 });
 
+describe('losses told side by side are one each, though what is lost drops', () => {
+  const both = 'drop-ground=1.1 V, drop-positive=0.2 V';
+  hold([
+    ['en', 'drop-positive', 'positive drop 0.2, ground drop 1.1', both],
+    ['en', 'drop-ground', 'ground drop 1.1, positive drop 0.2', both],
+    ['es', 'drop-positive', 'caída positivo 0,2, caída de masa 1,1', both],
+    ['de', 'drop-positive', 'Spannungsfall Plus 0,2, Spannungsfall Masse 1,1', both],
+    ['fr', 'drop-positive', 'chute plus 0,2, chute masse 1,1', both],
+    ['pl', 'drop-positive', 'spadek na plusie 0,2, spadek na masie 1,1', both],
+    ['ar', 'drop-positive', 'هبوط الموجب 0.2، هبوط الأرضي 1.1', both],
+    ['en', 'drop-positive', 'dropped from 0.6 to 0.2', 'drop-positive=0.2 V'],
+    ['en', 'drop-positive', 'was 0.6, after cleaning drops to 0.1', 'drop-positive=0.1 V'],
+  ]);
+});
+
 describe('how many things there were is no second figure', () => {
   hold([
     ['en', 'battery-crank', 'lowest i saw was 7.9V on the 2nd go', 'battery-crank=7.9 V'],

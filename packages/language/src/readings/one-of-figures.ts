@@ -517,6 +517,10 @@ function became(
     hasPhrase(between, changes);
   if (!isChange) return [];
   const { inHand } = context;
+  // "Positive drop 0.2, ground drop 1.1": a loss of each.
+  const form = inHand?.check.form;
+  const isLoss = form?.kind === 'reading' && form.range === 'drop';
+  if (isLoss && namedChecks(between, context).some((one) => one !== inHand)) return [];
   if (isBack) return inHand === undefined || namesOther(tokens, context) ? [] : [is];
   const words = [...lead, ...between, ...tokens.slice(is.end)].filter(
     ({ kind }) => kind !== 'number',
