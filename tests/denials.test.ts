@@ -63,6 +63,20 @@ describe('what is denied but for one thing is said of that thing', () => {
   ]);
 });
 
+describe('a denial stands where what sounds like an exception is none', () => {
+  hold([
+    ['es', 'scene', 'no estoy a salvo aquí', 'scene=unsafe'],
+    ['es', 'place', 'no estamos a salvo aquí', 'scene=unsafe'],
+    ['fr', 'pump-sound', "je n'entends rien parce que la route est bruyante", 'pump-sound=none'],
+    ['fr', 'kit', "je n'ai que dalle", 'kit=none'],
+    ['pl', 'complaint', 'nie kręci poza tym wszystko gra', 'complaint=silent'],
+    ['pl', 'relay', 'nie klika poza tym lampki świecą', 'relay=silent'],
+    ['de', 'headlamps', 'kein Licht geht außer dem Innenlicht', 'headlamps=no-light'],
+    ['en', 'turn-engine', 'nothing moves on the bar at all', 'turn-engine=locked'],
+    ['ar', 'relay', 'ما يطق غير طبيعي', 'relay=silent'],
+  ]);
+});
+
 describe('an answer word for word is more than the yes beside it', () => {
   hold([
     ['en', 'selector', 'yes, N', 'selector=park-neutral'],

@@ -106,6 +106,10 @@ describe('the size of an engine beside its fuel is no reading, and hides none', 
     ],
     ['ar', null, 'ديزل 1.9، يدور ببطء', 'complaint=slow-crank, drive=diesel, engine of 1.9 L'],
     ['en', null, 'battery 12.4, 1.6 petrol', 'battery-rest=12.4 V, drive=petrol, engine of 1.6 L'],
+    // What was put in is no engine.
+    ['de', 'history', 'hab 5,5 l Diesel getankt', 'history=just-fuelled'],
+    ['en', 'history', 'put 4.5 l diesel in', 'history=just-fuelled'],
+    ['es', 'history', 'le puse 2,5 litros gasolina', 'history=just-fuelled'],
     // Without a fuel it may be a loss.
     ['en', 'drop-ground', '0.8 to the engine', 'drop-ground=0.8 V'],
   ]);
@@ -169,6 +173,15 @@ describe('how many things there were is no second figure', () => {
       'battery-crank=9.2 V, battery-rest=12.6 V',
     ],
     ['en', 'battery-rest', '12.6 and 3', 'offered'],
+    // A small figure that came after is the one that was read, or asked about.
+    ['en', 'battery-rest', 'was 12.6, now 4', rest(4)],
+    ['en', 'battery-rest', '12.6 yesterday, 3 today', rest(3)],
+    ['de', 'battery-rest', 'gestern 12,6, heute 3', rest(3)],
+    ['fr', 'battery-rest', 'hier 12,6, ce matin 3', rest(3)],
+    ['es', 'battery-rest', 'ayer 12,6, hoy 3', rest(3)],
+    ['en', 'battery-crank', 'first 9.6 then 4', 'offered'],
+    ['de', 'battery-crank', '9,6, beim zweiten Mal bricht sie auf 4 ein', 'offered'],
+    ['en', 'battery-lamps', '11.4 but drops to 4', 'battery-lamps=4 V'],
     ['en', 'drop-ground', '0.2 and 1 on the other', 'offered'],
   ]);
 });

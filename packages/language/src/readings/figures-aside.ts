@@ -4,10 +4,10 @@
  */
 import { isAlike } from '../numbers/unit.ts';
 import type { Token } from '../typed/token.ts';
-import { figureWordsOf } from '../words/words.ts';
+import { type Words, figureWordsOf } from '../words/words.ts';
 import { type LineContext, type SaidFigure, isCount, mostCounted } from './line-figures.ts';
 import { namedChecks } from './line-pieces.ts';
-import { endsWithPhrase, hasStem, phraseAt } from './word-run.ts';
+import { endsWithPhrase, hasPhrase, hasStem, phraseAt } from './word-run.ts';
 
 /** Tokens that are left out, the end not included. */
 export interface Stretch {
@@ -33,7 +33,7 @@ export function asides(
   return found.length < figures.length ? found : [];
 }
 
-/** Numbers of things beside volts of a battery or amperes: "7.9 V on the 2nd go", "measured 3x". */
+/** Numbers of things beside what was measured: "7.9 V on the 2nd go", "12.6, 2 kids in the car". */
 export function numbersOfThings(
   figures: readonly SaidFigure[],
   tokens: readonly Token[],
@@ -43,21 +43,55 @@ export function numbersOfThings(
   return figures.filter((figure) => isNumberOfThings(figure, tokens, context));
 }
 
+/**
+ * A small whole number that is counted by the word behind it; hours, where there was a wait
+ * ("charged 8 hours and rested 3"); what ends a text in which nothing was asked. While it is loaded
+ * a battery may fall as low, and so it may have where it was another figure before.
+ */
 function isNumberOfThings(
   { value, unit, decimals, inWords, start, end }: SaidFigure,
   tokens: readonly Token[],
   context: LineContext,
 ): boolean {
-  const form = context.inHand?.check.form;
-  const isLarge =
-    form?.kind === 'reading' && (form.range === 'battery-voltage' || form.unit === 'A');
-  if (form !== undefined && !isLarge) return false;
   if (unit !== undefined || inWords === true || decimals > 0 || value > mostCounted) return false;
+  const { inHand, lexicon } = context;
   const [before, behind] = [tokens[start - 1], tokens[end]];
-  const isOf = before?.kind === 'word' && !isJoined(before, context);
-  if (!isOf && behind?.kind !== 'word') return false;
-  const words = clauseAround(tokens, { start, end }).filter(({ kind }) => kind !== 'number');
-  return namedChecks(words, context).length === 0;
+  if (behind?.kind === 'word' && behind.isWrittenOn === true)
+    return countSigns.includes(behind.text);
+  const { past, present, changes } = figureWordsOf(lexicon.words);
+  if (hasPhrase(tokens, [...past, ...present]) || endsWithPhrase(tokens, start, changes))
+    return false;
+  const clause = clauseAround(tokens, { start, end });
+  const words = clause.filter(({ kind }) => kind !== 'number');
+  if (namedChecks(words, context).length > 0) return false;
+  const isThing = (token: Token | undefined): boolean =>
+    token?.kind === 'word' && !isSmall(token.text, lexicon.words);
+  if (inHand?.check.waitMinutes !== undefined) return isThing(before) || isThing(behind);
+  if (hasPhrase(clause, changes)) return false;
+  if (inHand === undefined)
+    return isThing(behind) || (behind === undefined && clause.some(isThing));
+  const { form, does } = inHand.check;
+  const isAtRest = form.kind === 'reading' && form.range === 'battery-voltage' && does.length === 0;
+  return isAtRest && isThing(behind);
+}
+
+/** Written on to how many times, and to the how manieth: `3x`, `2nd`, `2e`. */
+const countSigns: readonly string[] = ['x', 'st', 'nd', 'rd', 'th', 'e'];
+
+/** True for a word that is said beside a figure and counts nothing. */
+function isSmall(word: string, words: Words): boolean {
+  const {
+    fillers,
+    articles,
+    joins,
+    nearly,
+    besideFigures,
+    clauseBreaks,
+    alternatives = [],
+  } = words;
+  return [fillers, articles, joins, nearly, besideFigures, clauseBreaks, alternatives].some(
+    (some) => some.includes(word),
+  );
 }
 
 /** "I misread the zero", where no loss is asked. */

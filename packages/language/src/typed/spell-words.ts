@@ -53,7 +53,7 @@ export function spellWords(words: Words): Words {
     sayings: all(words.sayings ?? []),
     courtesies: all(words.courtesies ?? []),
     negators: all(words.negators),
-    exceptives: lists(words.exceptives ?? { behind: [], words: [] }),
+    ...(words.exceptives === undefined ? {} : { exceptives: lists(words.exceptives) }),
     subjects: all(words.subjects ?? []),
     likewise: all(words.likewise ?? []),
     untried: all(words.untried ?? []),

@@ -48,8 +48,10 @@ export function withoutDoubtful(given: readonly AnswerInput[], turn: Turn): read
   });
 }
 
-/** What was done or happened just now. */
+/** What is done to try something. */
 const doneForIt: readonly string[] = ['jumped-recently', 'just-fuelled'];
+
+/** What was done or happened just now. */
 const justNow: readonly string[] = ['work-just-done', ...doneForIt];
 
 /** What happened before, without what only words that speak of years tell: "battery changed two years ago". */

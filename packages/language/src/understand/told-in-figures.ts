@@ -56,7 +56,7 @@ export function withAside(
 /** True where what was asked and all that is told by the way was understood. */
 export function tellsAll(
   understood: Understood,
-  { told, rest }: ToldAside,
+  { told }: ToldAside,
   { check: asked }: Given['hearing'],
 ): boolean {
   if (told.length === 0) return true;
@@ -64,9 +64,7 @@ export function tellsAll(
   const answers = inputs.flatMap((one) => (one.type === 'answers' ? one.answers : []));
   const isTold = ({ check }: SaidReading): boolean =>
     answers.some((one) => one.check === check && 'value' in one.value);
-  // Where nothing was asked, what is left of the text may tell another figure.
-  const hasMore = rest.some(({ kind }) => kind === 'number');
-  const isAnswered = asked === null ? !hasMore : answers.some(({ check }) => check === asked);
+  const isAnswered = asked === null || answers.some(({ check }) => check === asked);
   return isAnswered && told.every(isTold);
 }
 

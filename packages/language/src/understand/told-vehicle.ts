@@ -4,10 +4,14 @@ import { factRuns } from './fact-runs.ts';
 import type { Lexicon } from './lexicon.ts';
 
 /** What a text tells of the vehicle in figures that are no readings, and the tokens that tell the rest. */
-export interface ToldVehicle {
-  readonly set: Extract<Input, { type: 'context' }>['set'];
-  /** V, where they are told. */
+interface ToldVehicle {
+  /** V. */
   readonly nominal?: 12 | 24;
+  readonly engine?: {
+    readonly litres: number;
+    /** What it burns, as an answer. */
+    readonly fuel: { readonly check: string; readonly id: string };
+  };
   readonly rest: readonly Token[];
 }
 
@@ -15,7 +19,30 @@ export interface ToldVehicle {
 export function toldVehicle(tokens: readonly Token[], lexicon: Lexicon): ToldVehicle | undefined {
   const volts = toldVolts(tokens, lexicon);
   const size = toldSize(volts?.rest ?? tokens, lexicon);
-  return size === undefined ? volts : { ...volts, ...size, set: { ...volts?.set, ...size.set } };
+  return size === undefined ? volts : { ...volts, ...size };
+}
+
+/**
+ * What is kept of that beside what the rest was understood to say: the litres where the vehicle is
+ * told to burn that fuel, which may have been put in as well.
+ */
+export function contextTold(
+  { nominal, engine }: ToldVehicle,
+  inputs: readonly Input[],
+): readonly Input[] {
+  const isBurnt = inputs.some(
+    (one) =>
+      one.type === 'answers' &&
+      one.answers.some(
+        ({ check, value }) =>
+          check === engine?.fuel.check && !('value' in value) && value.includes(engine.fuel.id),
+      ),
+  );
+  const set = {
+    ...(nominal === undefined ? {} : { 'vehicle.nominal': nominal }),
+    ...(isBurnt ? { 'vehicle.displacement': engine?.litres } : {}),
+  };
+  return Object.keys(set).length === 0 ? [] : [{ type: 'context', set }];
 }
 
 /** A statement of the vehicle's volts takes so many tokens at most, and so many stand before them. */
@@ -38,7 +65,7 @@ function toldVolts(tokens: readonly Token[], lexicon: Lexicon): ToldVehicle | un
         const stretch = tokens.slice(start, end);
         if (!ways.has(lexicon.reader.fromTokens(stretch).join(' '))) continue;
         const rest = [...tokens.slice(0, start), comma, ...tokens.slice(end)];
-        return { set: { 'vehicle.nominal': nominal }, nominal, rest };
+        return { nominal, rest };
       }
     }
   }
@@ -51,11 +78,15 @@ const comma: Token = { kind: 'mark', text: ',' };
 const [smallest, largest] = [0.6, 8.5];
 
 /** The size of the engine, beside the fuel that it burns: "a 2.0 diesel", "petrol, 1.6". */
-function toldSize(tokens: readonly Token[], lexicon: Lexicon): ToldVehicle | undefined {
-  const isFuel = (token: Token | undefined): boolean => {
+function toldSize(
+  tokens: readonly Token[],
+  lexicon: Lexicon,
+): Pick<ToldVehicle, 'engine' | 'rest'> | undefined {
+  const fuelOf = (token: Token | undefined): { check: string; id: string } | undefined => {
     const [run] = token?.kind === 'word' ? factRuns([token], lexicon) : [];
-    const check = lexicon.checks.get(run?.facts[0]?.check ?? '');
-    return Object.values(check?.check.sets ?? {}).some((set) => 'vehicle.fuel' in set);
+    const { check = '', value: [id = ''] = [] } = run?.facts[0] ?? {};
+    const sets = lexicon.checks.get(check)?.check.sets[id] ?? {};
+    return 'vehicle.fuel' in sets ? { check, id } : undefined;
   };
   for (const [at, token] of tokens.entries()) {
     if (token.kind !== 'number' || token.decimals !== 1) continue;
@@ -63,9 +94,10 @@ function toldSize(tokens: readonly Token[], lexicon: Lexicon): ToldVehicle | und
     const unit = lexicon.readUnit(tokens, at + 1);
     const end = at + 1 + (unit?.length ?? 0);
     if (value < smallest || value > largest || (unit !== undefined && unit.code !== 'L')) continue;
-    if (!isFuel(tokens[at - 1]) && !isFuel(tokens[end])) continue;
+    const fuel = fuelOf(tokens[at - 1]) ?? fuelOf(tokens[end]);
+    if (fuel === undefined) continue;
     const rest = [...tokens.slice(0, at), ...tokens.slice(end)];
-    return { set: { 'vehicle.displacement': value }, rest };
+    return { engine: { litres: value, fuel }, rest };
   }
   return undefined;
 }

@@ -1,4 +1,3 @@
-import type { Input } from '@keyturn/core';
 import { hear, hearMost, hearTokens } from '../typed/heard.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import { withoutExceptions } from '../typed/exceptions.ts';
@@ -35,7 +34,7 @@ import type { Words } from '../words/words.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { dangerOfAnswer, tellsPlace, tellsWhatFollows } from './told-as-answer.ts';
 import { toldToo } from './told-unasked.ts';
-import { toldVehicle } from './told-vehicle.ts';
+import { contextTold, toldVehicle } from './told-vehicle.ts';
 import {
   type Listener,
   type Reading,
@@ -67,17 +66,19 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
   const vehicle = toldVehicle(tokens, lexicon);
   if (vehicle === undefined)
     return inDanger(understandRest({ text, tokens, hearing, listener }), text, hearing);
-  const { set, nominal = hearing.nominal, rest } = vehicle;
-  const told: Input = { type: 'context', set };
+  const { nominal = hearing.nominal, rest } = vehicle;
   const understood = understandRest({
     text,
     tokens: rest,
     hearing: { ...hearing, nominal },
     listener,
   });
-  if (understood.type === 'input') return { ...understood, inputs: [told, ...understood.inputs] };
+  if (understood.type === 'input') {
+    const { inputs } = understood;
+    return { ...understood, inputs: [...contextTold(vehicle, inputs), ...inputs] };
+  }
   return rest.every(({ kind }) => kind === 'mark')
-    ? input([told])
+    ? input(contextTold(vehicle, []))
     : inDanger(understood, text, hearing);
 }
 

@@ -387,8 +387,9 @@ export const deWords: Words = {
     ohne, weder, net, ned, nit, nid, nöd, koa, koan, nimmer
   `),
   exceptives: {
-    behind: list(`nichts, nix, nüscht, kein, keine, keinen`),
-    words: list(`außer, ausser`),
+    behind: list(`nichts, nix, nüscht`),
+    between: list(`da, hier, dabei, anderes, passiert`),
+    words: list(`außer`),
   },
   subjects: list(`nur, bloß, eher, ich, wir, er, sie, es, der, das, man`),
   asides: list(`

@@ -324,7 +324,11 @@ export const enWords: Words = {
     no, not, isnt, arent, wasnt, werent, dont, doesnt, didnt, wont, wouldnt, cant, cannot,
     couldnt, hasnt, havent, hadnt, aint, never, nothing, none, neither, nor, without, shouldnt, nothin, nowt, nobody, nobodys, noones
   `),
-  exceptives: { behind: list(`nothing, none`), words: list(`except, besides, bar`) },
+  exceptives: {
+    behind: list(`nothing, none`),
+    between: list(`happens, else, here, left, at, all`),
+    words: list(`except, besides`),
+  },
   subjects: list(
     `just, only, rather, i, im, ive, we, were, weve, he, hes, she, shes, it, its, they, theyre, theyve, there, theres, thats, everyone, everybody`,
   ),

@@ -434,7 +434,11 @@ export const esWords: Words = {
   negators: list(`
     no, nop, nada, ni, nunca, jamás, tampoco, sin, ningún, ninguna, ninguno, nadie
   `),
-  exceptives: { behind: list(`no, nada`), words: list(`salvo, excepto`) },
+  exceptives: {
+    behind: list(`no, nada`),
+    between: list(`tengo, tenemos, hay, hace, suena, más, otra, cosa, aquí`),
+    words: list(`salvo, excepto`),
+  },
   sayings: list(`
     a fumar, para fumar, fumarme, fumar un, fumando un, mientras fumo, mientras fuma, fuma mientras, un pitillo, un pucho,
     un cigarrito, humo ? no, fuego ? no, llamas ? no, fuga ? no, camión aquí, camión acá, el dedo encima, los dedos encima,

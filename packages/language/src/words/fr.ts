@@ -355,7 +355,13 @@ export const frWords: Words = {
   negators: list(`
     pas, ne, n, rien, jamais, aucun, aucune, aucuns, nul, nulle, ni, sans
   `),
-  exceptives: { behind: list(`n, ne, rien`), words: list(`que, qu`) },
+  exceptives: {
+    behind: list(`n, ne, rien`),
+    between: list(
+      `ai, as, a, avons, avez, ont, avais, avait, y, fait, font, faisait, reste, me, m, nous, plus, d, autre`,
+    ),
+    words: list(`que, qu`),
+  },
   subjects: list(
     `juste, seulement, plutôt, simplement, je, j, on, il, elle, ils, elles, ça, ca, nous, c, y`,
   ),

@@ -470,7 +470,11 @@ export const plWords: Words = {
     nie, ni, nic, niczego, bez, brak, ani, żaden, żadna, żadne, żadnego, żadnej, żadnych, żadnym, żadną,
     nigdy, nikt, nikogo
   `),
-  exceptives: { behind: list(`nie, nic, niczego`), words: list(`oprócz, prócz, poza`) },
+  exceptives: {
+    behind: list(`nie, nic, niczego`),
+    between: list(`mam, mamy, ma, jest, tu, robi, więcej, innego`),
+    words: list(`oprócz, prócz`),
+  },
   asides: list(`
     nawiasem mówiąc, jakby co, jeśli to ważne, jeśli to pomoże, jeśli to coś da,
     jeśli to ma znaczenie, jeżeli to ważne, gwoli ścisłości, tak przy okazji, dla jasności,

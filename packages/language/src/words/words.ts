@@ -287,9 +287,10 @@ export interface Words {
   readonly figureWords?: FigureWords;
   /** Words that turn round what follows: `not`. */
   readonly negators: readonly string[];
-  /** What excepts something from what these words deny: the `que` of `je n'ai que`. */
+  /** What excepts something behind a denial, with no other words between: the `que` of `je n'ai que`. */
   readonly exceptives?: {
     readonly behind: readonly string[];
+    readonly between: readonly string[];
     readonly words: readonly string[];
   };
   /** Words that begin what is said anew where there is no comma: `we` of "nobody hurt we are safe". */
