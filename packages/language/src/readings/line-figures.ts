@@ -197,7 +197,7 @@ function withoutDurations(figures: readonly SaidFigure[]): SaidFigure[] {
   return readings.length > 0 ? readings : [...figures];
 }
 
-/** "A year and a half", "volt y medio": one of the unit that stands before, and so much more. */
+/** "A year and a half", "a year less a month": one of the unit that stands before, and so much more or less. */
 function withUnitBefore(
   figure: SaidFigure,
   tokens: readonly Token[],
@@ -208,15 +208,18 @@ function withUnitBefore(
   if (isYears && figure.unit === undefined && isBehindMonth(figure, tokens, lexicon))
     return { ...figure, unit: 'mo' };
   const join = tokens[figure.start - 1];
-  if (join?.kind !== 'word' || !lexicon.words.joins.includes(join.text)) return figure;
+  const isLess = isLessWord(join, lexicon.words);
+  const isMore = join?.kind === 'word' && lexicon.words.joins.includes(join.text);
+  if (!isLess && !isMore) return figure;
+  const change = isLess ? -figure.value : figure.value;
   const at = figure.start - 2;
   const unit = at < 0 ? undefined : lexicon.readUnit(tokens, at);
   if (unit?.length !== 1 || !countedAlone.includes(unit.code)) return figure;
   if (tokens[at - 1]?.kind === 'number') return figure;
   if (figure.value > 0 && figure.value < 1 && figure.unit === undefined)
-    return { ...figure, value: figure.value + 1, unit: unit.code, start: at };
+    return { ...figure, value: 1 + change, unit: unit.code, start: at };
   const parts = partsOf(unit.code, figure.unit);
-  return parts === undefined ? figure : { ...figure, value: figure.value + parts, start: at };
+  return parts === undefined ? figure : { ...figure, value: parts + change, start: at };
 }
 
 /** True where a month of which no number is said stands right before it. */
@@ -275,12 +278,13 @@ function joinTimes(
   const isOneWord = isYears && before.inWords === true;
   const parts = partsOf(before.unit ?? (isOneWord ? 'a' : undefined), figure.unit);
   const between = tokens.slice(before.end, figure.start);
+  const isLess = between.length === 1 && isLessWord(between[0], words);
   const isNext = between.every(
     (token) => token.kind === 'word' && words.joins.includes(token.text),
   );
-  return parts === undefined || !isNext || before.decimals > 0
-    ? undefined
-    : { ...figure, value: before.value * parts + figure.value, start: before.start };
+  if (parts === undefined || !(isNext || isLess) || before.decimals > 0) return undefined;
+  const change = isLess ? -figure.value : figure.value;
+  return { ...figure, value: before.value * parts + change, start: before.start };
 }
 
 /** Whole volts and their decimals: behind the unit, or both in words. */

@@ -7,5 +7,10 @@ export function readTokens(
   text: string,
   { spelling, grouping }: Pick<Words, 'spelling' | 'grouping'>,
 ): Token[] {
-  return tokenise(normalise(text, spelling), grouping);
+  const ampere = spelling?.ampere;
+  const said = ampere === undefined ? text : text.replace(ampereSign, `$1 ${ampere}`);
+  return tokenise(normalise(said, spelling), grouping);
 }
+
+/** The sign of the ampere behind a figure. */
+const ampereSign = /(\d) ?A(?![\p{L}\p{M}\d])/gu;

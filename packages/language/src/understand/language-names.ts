@@ -20,8 +20,10 @@ const shortestName = 4;
 /** The share of a name that must be the same; the rest is its ending: "polski", "po polsku". */
 const leastShared = 0.7;
 
-/** Of a language that we do not speak nearly all must be: "fine" is no "finés". */
+/** Of a language that we do not speak nearly all must be: "fine" is no "finés"; of a long word a little less. */
 const leastSharedOfOthers = 0.85;
+const leastSharedOfLong = 0.8;
+const longWord = 9;
 
 /** Languages that are asked for, whether we speak them or not. */
 const askedFor = [
@@ -52,7 +54,8 @@ export function createLanguageNames(locales: readonly string[]): LanguageNames {
     const names = allNames();
     const shared = names.map(({ name, locale }) => ({ locale, share: sharedStart(name, plain) }));
     const best = shared.reduce((one, other) => (other.share > one.share ? other : one));
-    const least = locales.includes(best.locale) ? leastShared : leastSharedOfOthers;
+    const ofOthers = plain.length < longWord ? leastSharedOfOthers : leastSharedOfLong;
+    const least = locales.includes(best.locale) ? leastShared : ofOthers;
     if (best.share >= least) return best.locale;
     // "Person" is no mistyped Persian: only a language that there is may be mistyped.
     return names.find(({ name, locale }) => locales.includes(locale) && isNear(name, plain))

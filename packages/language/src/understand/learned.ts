@@ -40,8 +40,7 @@ const groupWeight = 0.3;
 /** Letters in a group. */
 const [shortestGroup, longestGroup] = [2, 4];
 
-/** How often the phrases are gone through, how far a step goes, and what holds weights small. */
-const rounds = 8;
+/** How far a step goes, and what holds weights small. */
 const step = 0.6;
 const shrink = 2e-4;
 const leastTravelled = 0.01;
@@ -49,15 +48,31 @@ const leastTravelled = 0.01;
 /** Less of an error than this is left alone. */
 const leastError = 0.02;
 
+/** So many learn side by side, each without another of so many parts of the phrases. */
+const learners = 2;
+const parts = 8;
+
+const usualRounds = 8;
+
+/** How it is learned. */
+export interface Way {
+  /** What a word is learned as. */
+  readonly made: MadeOf;
+  /** How often the phrases are gone through: the less, the less sure the shares of few phrases. */
+  readonly rounds: number;
+}
+
 /**
- * Learns to tell answers apart from their phrases: softmax regression, fitted by adaptive gradient
- * steps (Duchi, Hazan and Singer 2011). The same phrases always come to the same shares.
+ * Learns to tell answers apart from their phrases: softmax regressions, fitted by adaptive gradient
+ * steps (Duchi, Hazan and Singer 2011), each to most of the phrases. The shares are the mean of
+ * theirs (Breiman 1996): what hangs on a phrase or two is less sure. The same phrases always come to
+ * the same shares.
  */
 export function* learn(
   answers: readonly (readonly Spoken[])[],
-  made: MadeOf = asTyped,
+  { made = asTyped, rounds = usualRounds }: Partial<Way> = {},
 ): Learning<Learned> {
-  const scale = createScale(yield* fit(answers, made), answers.length);
+  const scale = createScale(yield* fit(answers, { made, rounds }), answers.length);
   // What denies nothing is the same either way.
   return (text) => scale(text, text.terms.some((term) => term.startsWith('!')) ? made : asTyped);
 }
@@ -79,7 +94,7 @@ export function mostOf(shares: readonly number[]): {
   return { place, share };
 }
 
-/** The columns of all features, and for each of them what it weighs for every answer. */
+/** The columns of all features, and for each of them what it weighs to every learner for every answer. */
 interface Fitted {
   readonly columns: Numbering;
   readonly weights: Float32Array;
@@ -88,32 +103,48 @@ interface Fitted {
 /** So many phrases are gone through in a step. */
 const phrasesInStep = 100;
 
-function* fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Learning<Fitted> {
+/** A phrase that is learned from. */
+interface TaughtRow extends Row {
+  readonly answer: number;
+  /** The part of the phrases that it is of. */
+  readonly part: number;
+}
+
+function* fit(answers: readonly (readonly Spoken[])[], { made, rounds }: Way): Learning<Fitted> {
   const count = answers.length;
   const columns = createNumbering();
-  const said: (Row & { readonly answer: number })[][] = [];
+  const said: TaughtRow[][] = [];
   for (const [answer, phrases] of answers.entries()) {
-    const own: (typeof said)[number] = [];
+    const own: TaughtRow[] = [];
     for (const [at, phrase] of phrases.entries()) {
       if (at % phrasesInStep === 0) yield;
       const { names, weights } = featuresOf(phrase, made);
-      own.push({ answer, columns: names.map(columns.add), weights });
+      const part = placeByWords(phrase) % parts;
+      own.push({ answer, part, columns: names.map(columns.add), weights });
     }
     said.push(own);
   }
   // One phrase of each answer in turn, so that none is learned last.
   const rows = inTurn(said);
-  const weights = new Float32Array(columns.size() * count);
-  const travelled = new Float32Array(columns.size() * count).fill(leastTravelled);
+  const width = learners * count;
+  const weights = new Float32Array(columns.size() * width);
+  const travelled = new Float32Array(columns.size() * width).fill(leastTravelled);
   // Filled anew for each text: a step of learning makes nothing that is thrown away.
   const shares = new Float64Array(count);
 
   // The answers that a phrase is wrong about; by how much is what their shares come to.
   const wrong = new Int32Array(count);
 
-  const learnFrom = (row: (typeof rows)[number]): void => {
-    const { answer, columns: at, weights: by } = row;
-    weigh(row, weights, shares);
+  const learnFrom = ({ answer, columns: at, weights: by }: TaughtRow, learner: number): void => {
+    const first = learner * count;
+    shares.fill(0);
+    for (let index = 0; index < at.length; index += 1) {
+      const place = (at[index] ?? 0) * width + first;
+      const weight = by[index] ?? 0;
+      for (let one = 0; one < count; one += 1)
+        shares[one] = (shares[one] ?? 0) + (weights[place + one] ?? 0) * weight;
+    }
+    softmax(shares);
     shares[answer] = (shares[answer] ?? 0) - 1;
     let many = 0;
     for (let one = 0; one < count; one += 1) {
@@ -124,7 +155,7 @@ function* fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Learning<F
     for (let index = 0; index < at.length; index += 1) {
       for (let which = 0; which < many; which += 1) {
         const one = wrong[which] ?? 0;
-        const place = (at[index] ?? 0) * count + one;
+        const place = (at[index] ?? 0) * width + first + one;
         const weight = weights[place] ?? 0;
         const slope = (shares[one] ?? 0) * (by[index] ?? 0) + shrink * weight;
         const sum = (travelled[place] ?? 0) + slope * slope;
@@ -137,28 +168,11 @@ function* fit(answers: readonly (readonly Spoken[])[], made: MadeOf): Learning<F
   for (let round = 0; round < rounds; round += 1) {
     for (const [at, row] of rows.entries()) {
       if (at % phrasesInStep === 0) yield;
-      learnFrom(row);
+      for (let learner = 0; learner < learners; learner += 1)
+        if (row.part !== learner) learnFrom(row, learner);
     }
   }
   return { columns, weights };
-}
-
-/** How likely each answer is by the features of a row, put into `shares`. */
-function weigh(
-  { columns: at, weights: by }: Row,
-  weights: Float32Array,
-  shares: Float64Array,
-): void {
-  const count = shares.length;
-  shares.fill(0);
-  for (let index = 0; index < at.length; index += 1) {
-    const place = (at[index] ?? 0) * count;
-    if (place < 0) continue;
-    const weight = by[index] ?? 0;
-    for (let one = 0; one < count; one += 1)
-      shares[one] = (shares[one] ?? 0) + (weights[place + one] ?? 0) * weight;
-  }
-  softmax(shares);
 }
 
 /** A word as it is learned from: as it was typed, or with a sign where the text denies it. */
@@ -230,16 +244,17 @@ function createScale(
   count: number,
 ): (text: Spoken, how: MadeOf) => readonly number[] {
   const names = createNumbering();
-  const sums = new Float64Array(count);
+  const width = learners * count;
+  const sums = new Float64Array(width);
   const shares = new Float64Array(count);
   let squares = 0;
   let last: Spoken | undefined;
   const take: TakeFeature = (name, weight) => {
     if (!names.isNew(name)) return;
     squares += weight ** 2;
-    const place = columns.find(name) * count;
+    const place = columns.find(name) * width;
     if (place < 0) return;
-    for (let one = 0; one < count; one += 1)
+    for (let one = 0; one < width; one += 1)
       sums[one] = (sums[one] ?? 0) + (weights[place + one] ?? 0) * weight;
   };
   return (text, how) => {
@@ -253,11 +268,14 @@ function createScale(
     // What comes next may deny a word, which then counts in another way.
     last = how === asTyped ? text : undefined;
     const length = Math.sqrt(squares);
-    for (let one = 0; one < count; one += 1)
-      shares[one] = length === 0 ? 0 : (sums[one] ?? 0) / length;
-    softmax(shares);
-    const given: number[] = [];
-    for (let one = 0; one < count; one += 1) given.push(shares[one] ?? 0);
+    const given = Array.from(shares, () => 0);
+    for (let first = 0; first < width; first += count) {
+      for (let one = 0; one < count; one += 1)
+        shares[one] = length === 0 ? 0 : (sums[first + one] ?? 0) / length;
+      softmax(shares);
+      for (let one = 0; one < count; one += 1)
+        given[one] = (given[one] ?? 0) + (shares[one] ?? 0) / learners;
+    }
     return given;
   };
 }

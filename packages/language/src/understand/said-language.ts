@@ -1,3 +1,4 @@
+import { normalise } from '../typed/normalise.ts';
 import type { Token } from '../typed/token.ts';
 import { type Turn, unclear } from './turn.ts';
 import type { Understood } from './understood.ts';
@@ -17,6 +18,14 @@ const asksAnywhere: ReadonlySet<string> = new Set(
     'speak in into to habla hablas hablar hablan en al parle parles parlez parler',
     'sprechen sprichst auf mowi mowisz mowic po تتكلم تحكي نحكي',
   ].flatMap((words) => words.split(' ')),
+);
+
+/** Courtesies beside a language's name, by whoever does not speak this one: "Deutsch bitte". */
+const courtesies: ReadonlySet<string> = new Set(
+  [
+    'please pls plz por favor gracias bitte danke svp sil te vous plait merci prosze dziekuje',
+    'من فضلك لو سمحت رجاء شكرا пожалуйста будь ласка lutfen per favore grazie',
+  ].flatMap((words) => normalise(words).split(' ')),
 );
 
 /** The name of a language, in any language: "Deutsch", "in English please", "po polsku". */
@@ -73,6 +82,7 @@ const askingPrefix = 'ب';
 function isBeside(word: string, { listener }: Turn): boolean {
   const { words, talk, reader } = listener.lexicon;
   if (listener.languageNamed(word) !== undefined || words.fillers.includes(word)) return true;
+  if (courtesies.has(word)) return true;
   if (words.negators.includes(word)) return false;
   const [term = ''] = reader.literally(word);
   return word.length <= shortWord || talk.language.literal.some((said) => said.includes(term));

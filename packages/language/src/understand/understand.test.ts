@@ -136,7 +136,7 @@ describe('a denied answer is not taken for the answer', () => {
 
 describe('what is close but not certain is offered', () => {
   hold([
-    ['sound', 'knocking', 'offers sound=fast-knocks sound=one-knock'],
+    ['sound', 'knocking', 'offers sound=one-knock sound=fast-knocks'],
     ['posts', 'clean but loose', 'offers posts=clean posts=loose'],
     ['sound', 'purple', 'unclear unknown-choice'],
   ]);
@@ -289,6 +289,9 @@ describe('a language is changed by its name, in any language', () => {
     ['rest', 'French', 'language fr'],
     ['rest', 'بالعربي', 'language ar'],
     ['rest', 'niemiecki', 'language de'],
+    ['rest', 'Deutsch bitte', 'language de'],
+    ['sound', 'عربي لو سمحت', 'language ar'],
+    ['rest', 'українською будь ласка', 'unclear which-language'],
     ['sound', 'it was fixed by an English mechanic on Friday', 'unclear unknown-choice'],
   ]);
 });

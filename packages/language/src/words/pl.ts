@@ -10,6 +10,7 @@ const ofYears = list(`
 /** Polish as it is typed at the roadside. */
 export const plWords: Words = {
   spelling: {
+    ampere: 'amper',
     // Without its ending "rano", in the morning, would be "ranny", hurt.
     // No minus: "plus minus 12".
     letters: [
@@ -257,7 +258,7 @@ export const plWords: Words = {
       mili wolty, mili woltów
     `),
     A: list(`
-      a, amp, amper, ampery, amperów, ampera, amperach, cca, a cca, a en, a sae, amperów cca,
+      a, amp, amper, amper cca, amper en, amper sae, amper rozruchu, ampery, amperów, ampera, amperach, cca, a cca, a en, a sae, amperów cca,
       amperów en, a rozruchu
     `),
     kA: ['ka', 'kiloamper', 'kiloampery', 'kiloamperów', 'kiloampera'],

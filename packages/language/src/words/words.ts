@@ -48,6 +48,8 @@ export interface Spelling {
   readonly beforeNumbers?: readonly string[];
   /** Negators that stand behind what they deny where nothing follows them: `klickt nicht`. */
   readonly denyBefore?: readonly string[];
+  /** The word for its sign, where that is a little word as well: the Polish `a`, but. */
+  readonly ampere?: string;
   /** Denies what stands before it at the end of a clause, and else nothing: `vide non`. */
   readonly refusals?: readonly string[];
   /** What is written before and behind a word to deny it: `ما` … `ش`. */
