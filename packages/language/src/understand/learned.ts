@@ -48,31 +48,33 @@ const leastTravelled = 0.01;
 /** Less of an error than this is left alone. */
 const leastError = 0.02;
 
-/** So many learn side by side, each without another of so many parts of the phrases. */
-const learners = 2;
+/** Where several learn side by side, each does without another of so many parts of the phrases. */
 const parts = 8;
-
-const usualRounds = 8;
 
 /** How it is learned. */
 export interface Way {
   /** What a word is learned as. */
-  readonly made: MadeOf;
+  readonly made?: MadeOf;
   /** How often the phrases are gone through: the less, the less sure the shares of few phrases. */
-  readonly rounds: number;
+  readonly rounds?: number;
+  /** So many learn side by side. */
+  readonly learners?: number;
 }
 
 /**
  * Learns to tell answers apart from their phrases: softmax regressions, fitted by adaptive gradient
- * steps (Duchi, Hazan and Singer 2011), each to most of the phrases. The shares are the mean of
- * theirs (Breiman 1996): what hangs on a phrase or two is less sure. The same phrases always come to
- * the same shares.
+ * steps (Duchi, Hazan and Singer 2011). Of several learners the shares are the mean of theirs
+ * (Breiman 1996): what hangs on a phrase or two is less sure. The same phrases always come to the
+ * same shares.
  */
 export function* learn(
   answers: readonly (readonly Spoken[])[],
-  { made = asTyped, rounds = usualRounds }: Partial<Way> = {},
+  { made = asTyped, rounds = 8, learners = 1 }: Way = {},
 ): Learning<Learned> {
-  const scale = createScale(yield* fit(answers, { made, rounds }), answers.length);
+  const scale = createScale(yield* fit(answers, { made, rounds, learners }), {
+    learners,
+    count: answers.length,
+  });
   // What denies nothing is the same either way.
   return (text) => scale(text, text.terms.some((term) => term.startsWith('!')) ? made : asTyped);
 }
@@ -110,7 +112,10 @@ interface TaughtRow extends Row {
   readonly part: number;
 }
 
-function* fit(answers: readonly (readonly Spoken[])[], { made, rounds }: Way): Learning<Fitted> {
+function* fit(
+  answers: readonly (readonly Spoken[])[],
+  { made, rounds, learners }: Required<Way>,
+): Learning<Fitted> {
   const count = answers.length;
   const columns = createNumbering();
   const said: TaughtRow[][] = [];
@@ -169,7 +174,7 @@ function* fit(answers: readonly (readonly Spoken[])[], { made, rounds }: Way): L
     for (const [at, row] of rows.entries()) {
       if (at % phrasesInStep === 0) yield;
       for (let learner = 0; learner < learners; learner += 1)
-        if (row.part !== learner) learnFrom(row, learner);
+        if (learners === 1 || row.part !== learner) learnFrom(row, learner);
     }
   }
   return { columns, weights };
@@ -241,7 +246,7 @@ const gathered: number[] = [];
  */
 function createScale(
   { columns, weights }: Fitted,
-  count: number,
+  { learners, count }: { readonly learners: number; readonly count: number },
 ): (text: Spoken, how: MadeOf) => readonly number[] {
   const names = createNumbering();
   const width = learners * count;

@@ -23,8 +23,8 @@ const asksAnywhere: ReadonlySet<string> = new Set(
 /** Courtesies beside a language's name, by whoever does not speak this one: "Deutsch bitte". */
 const courtesies: ReadonlySet<string> = new Set(
   [
-    'please pls plz por favor gracias bitte danke svp sil te vous plait merci prosze dziekuje',
-    'من فضلك لو سمحت رجاء شكرا пожалуйста будь ласка lutfen per favore grazie',
+    'please pls bitte svp sil vous plait por favor prosze',
+    'لو سمحت من فضلك пожалуйста будь ласка',
   ].flatMap((words) => normalise(words).split(' ')),
 );
 

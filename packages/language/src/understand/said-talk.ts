@@ -213,9 +213,11 @@ function talkOf(talk: TaughtTalk | 'numbers', turn: Turn): Understood {
     : input([{ type: 'talk', talk }], talk);
 }
 
-/** The talk that a text sounds most like. */
-function soundOf({ heard, listener: { lexicon } }: Turn): ReturnType<TalkHeard> {
-  return lexicon.talkHeard()(heard);
+/** The talk that a text sounds most like; a courtesy alone is none. */
+function soundOf({ heard, literal, listener: { lexicon } }: Turn): ReturnType<TalkHeard> {
+  const sound = lexicon.talkHeard()(heard);
+  const isCourtesy = lexicon.courtesies.some((said) => isPhrase(literal, said));
+  return isCourtesy ? { ...sound, share: 0 } : sound;
 }
 
 /** A text that is talk as surely as this is no answer that it is not likely to be. */

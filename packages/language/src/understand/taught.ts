@@ -48,7 +48,11 @@ export interface Lessons {
 
 /** Learns what is said to one check. */
 export function* teach({ answers, talk, other }: Lessons): Learning<Taught> {
-  const learned = yield* learn([...answers, talk, other], { made: asDenied, rounds: 6 });
+  const learned = yield* learn([...answers, talk, other], {
+    made: asDenied,
+    rounds: 6,
+    learners: 2,
+  });
   return onceFor((text) => {
     const shares = learned(text);
     return { answers: shares.slice(0, answers.length), talk: shares[answers.length] ?? 0 };
