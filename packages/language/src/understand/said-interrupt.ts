@@ -107,7 +107,7 @@ function readOneOf(possible: readonly string[], turn: Turn): Understood | undefi
   const choice = chooseOption(heard, check);
   if (!isPlain && choice.type === 'close' && (choice.fits[0]?.coverage ?? 0) >= wholeCoverage)
     return undefined;
-  if (choice.type !== 'one') return input([raised], interrupt);
+  if (choice.type !== 'one') return input([...answersOfClause(check, turn), raised], interrupt);
   const answer: Input = {
     type: 'answers',
     answers: [{ check: check.id, value: [choice.fit.id] }],
@@ -130,6 +130,19 @@ function readOneOf(possible: readonly string[], turn: Turn): Understood | undefi
   return findPhrase(heard, choice.fit.phrase) < 0
     ? input([raised], interrupt)
     : input([answer, raised], interrupt);
+}
+
+/** What one clause of several surely answers: "down, and the van is rolling back". */
+function answersOfClause(check: CheckPhrases, { clauses, listener }: Turn): readonly Input[] {
+  const told = clauses.flatMap((clause) => {
+    const heard = hearTokens(clause, listener.lexicon);
+    const choice = chooseOption(heard, check);
+    const isSure = likeliest(heard, check).share >= surelyAnswered;
+    return choice.type === 'one' && isSure ? [choice.fit.id] : [];
+  });
+  const [id, more] = told;
+  if (id === undefined || more !== undefined || clauses.length < 2) return [];
+  return [{ type: 'answers', answers: [{ check: check.id, value: [id] }] }];
 }
 
 /** What is nothing else is a danger from here on. */
