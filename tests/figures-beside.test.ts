@@ -322,6 +322,7 @@ describe('a vehicle of 24 V is told beside anything else, and its volts are no r
     ['en', 'battery-rest', '24v system, 25.1', `24 V vehicle, ${rest(25.1)}`],
     ['es', 'kit', 'camión de 24 voltios', '24 V vehicle'],
     ['fr', 'battery-rest', "24,8 c'est un camion", `24 V vehicle, ${rest(24.8)}`],
+    ['pl', null, 'ciągnik siodłowy 24V, kompletna cisza', '24 V vehicle, complaint=silent'],
   ]);
 });
 
@@ -355,6 +356,25 @@ describe('a span of time without its number is one', () => {
   ]);
 });
 
+describe('of a span of time so much is taken as is said to be lacking', () => {
+  hold([
+    ['ar', 'battery-age', 'سنة الا ربع', 'battery-age=0.75 a'],
+    ['ar', 'battery-age', 'سنة الا ثلاث شهور', 'battery-age=9 mo'],
+    ['en', 'battery-age', 'a year less three months', 'battery-age=9 mo'],
+    ['pl', 'battery-age', 'rok bez trzech miesięcy', 'battery-age=9 mo'],
+    ['en', 'battery-age', 'less than three months', 'asked back'],
+    ['en', 'battery-age', 'three adn a half yrs', 'battery-age=3.5 a'],
+  ]);
+});
+
+describe('amperes at the clamp are those of the starter, where nothing was asked', () => {
+  hold([
+    ['fr', null, '410 A à la pince au démarrage', 'crank-current=410 A'],
+    ['pl', null, '410 A na cęgach przy kręceniu', 'crank-current=410 A'],
+    ['es', null, 'la pinza marca 410 A', 'crank-current=410 A'],
+  ]);
+});
+
 describe('what goes on while a figure is read is no other answer', () => {
   hold([
     ['en', 'battery-crank', '9.85V while she turns it', 'battery-crank=9.85 V'],
@@ -365,6 +385,8 @@ describe('what goes on while a figure is read is no other answer', () => {
     ['en', 'battery-rest', 'after cranking it reads 12.1', rest(12.1)],
     ['de', 'battery-rest', '12,7 seit dem Laden gestern Abend', rest(12.7)],
     ['de', 'battery-recharged', '12,7 nach 8 Stunden laden', 'battery-recharged=12.7 V'],
+    ['fr', 'battery-recharged', '12,85 après la nuit au repos', 'battery-recharged=12.85 V'],
+    ['en', 'battery-recharged', '12.85 after the night at rest', 'battery-recharged=12.85 V'],
   ]);
 });
 

@@ -385,10 +385,16 @@ function fractionBehind(
   const isArticle = article?.kind === 'word' && words.fillers.includes(article.text);
   const end = at + (isLess && isArticle ? 3 : 2);
   const part = tokens[end - 1];
-  const isJoined = join?.kind === 'word' && words.joins.includes(join.text);
+  const isJoined = isAnd(join, words);
   const before = tokens[at - 1];
   if (!(isJoined || isLess) || !isFraction(part) || isOneApart(before, part)) return undefined;
   return { value: isLess ? -part.value : part.value, decimals: part.decimals, end };
+}
+
+/** True for "and", with its letters in another order as well: "three adn a half". */
+function isAnd(token: Token | undefined, { joins }: Lexicon['words']): boolean {
+  const inOrder = (word: string): string => Array.from(word).sort().join('');
+  return token?.kind === 'word' && joins.some((join) => inOrder(join) === inOrder(token.text));
 }
 
 /** "Doce voltios menos cuarto". */
@@ -422,7 +428,7 @@ function isPartOfAnother(
   if ([join, unit].some((token) => isLessWord(token, words)))
     return tokens.slice(Math.max(at - 4, 0), at - 1).some(({ kind }) => kind === 'number');
   if (unit?.kind === 'number')
-    return isWhole(unit) && words.joins.includes(join.text) && !isOneApart(unit, tokens[at]);
+    return isWhole(unit) && isAnd(join, words) && !isOneApart(unit, tokens[at]);
   return (
     readUnit(tokens, at - 2)?.length === 1 &&
     words.joins.includes(join.text) &&

@@ -135,7 +135,7 @@ function withoutRest(tokens: readonly Token[], context: LineContext): readonly T
     tokens[at]?.kind === 'number' &&
     durations.includes(lexicon.readUnit(tokens, at + 1)?.code ?? '');
   const time = tokens.findIndex((_, at) => isTime(at) && endsWithPhrase(tokens, at, after));
-  if (time < 0) return tokens;
+  if (time < 0) return withoutNight(tokens, after);
   const from = time + 1 + (lexicon.readUnit(tokens, time + 1)?.length ?? 0);
   const behind = tokens.slice(from, from + mostOfRest);
   const end = behind.findIndex(({ kind }) => kind !== 'word');
@@ -144,6 +144,18 @@ function withoutRest(tokens: readonly Token[], context: LineContext): readonly T
 }
 
 const comma: Token = { kind: 'mark', text: ',' };
+
+/** The tokens without what was over before, where it has no figure: "12.8 after the night at rest". */
+function withoutNight(tokens: readonly Token[], after: readonly string[]): readonly Token[] {
+  const isFigure = ({ kind }: Token): boolean => kind === 'number';
+  const first = tokens.findIndex(isFigure);
+  const start = tokens.findIndex((_, at) => at > first && phraseAt(tokens, at, after) > 0);
+  if (first < 0 || start < 0) return tokens;
+  const length = tokens.slice(start).findIndex(({ kind }) => kind === 'mark');
+  const end = length < 0 ? tokens.length : start + length;
+  const isPlain = !tokens.slice(start, end).some(isFigure);
+  return isPlain ? [...tokens.slice(0, start), ...tokens.slice(end)] : tokens;
+}
 
 function readKept(given: readonly Token[], context: LineContext): LineResult {
   const typed = withoutThings(given, context);

@@ -16,6 +16,9 @@ export const deWords: Words = {
       // No new clause: "das Licht geht aber nicht" says that it does not.
       [' aber nicht', ' nicht'],
       [' aber auch nicht', ' nicht'],
+      // Where one parks and rides on there is no lever on P.
+      ['p+r', 'park and ride'],
+      ['p&r', 'park and ride'],
       // What moves not a bit does not move.
       [' kein stuck', ' nicht'],
       [' kein stueck', ' nicht'],

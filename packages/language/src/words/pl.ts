@@ -686,7 +686,7 @@ export const plWords: Words = {
     {
       set: { 'vehicle.nominal': 24 },
       said: list(`
-        pojazd 24 V, instalacja 24 V, ciężarówka 24 V, tir 24 V, autobus 24 V, ciągnik 24 V, pojazd na
+        pojazd 24 V, instalacja 24 V, ciężarówka 24 V, tir 24 V, autobus 24 V, ciągnik 24 V, ciągnik siodłowy 24 V, siodłowy 24 V, pojazd na
         24 V, pojazd 24 wolty, instalacja 24 wolty, instalacja 24 woltowa, ciężarówka 24 wolty, pojazd
         dwadzieścia cztery wolty, instalacja dwadzieścia cztery wolty, pojazd ma 24 V, ciężarówka ma
         24 V, mam 24 V w instalacji
