@@ -367,11 +367,19 @@ describe('of a span of time so much is taken as is said to be lacking', () => {
   ]);
 });
 
-describe('amperes at the clamp are those of the starter, where nothing was asked', () => {
+describe('the Polish sign of the ampere is no "but", and the "but" no sign', () => {
   hold([
-    ['fr', null, '410 A à la pince au démarrage', 'crank-current=410 A'],
     ['pl', null, '410 A na cęgach przy kręceniu', 'crank-current=410 A'],
-    ['es', null, 'la pinza marca 410 A', 'crank-current=410 A'],
+    ['pl', 'battery-rest', '12,6 A potem 9,8', 'offered'],
+    ['pl', 'battery-rest', 'AKUMULATOR 12,4 A ROZRUSZNIK CICHO', `${rest(12.4)}, complaint=silent`],
+  ]);
+});
+
+describe('a clamp is the one on the post as well as that of the meter', () => {
+  hold([
+    ['en', 'drop-positive', '0.4 on the clamp', 'drop-positive=0.4 V'],
+    ['fr', 'drop-ground', '0,3 sur la pince', 'drop-ground=0.3 V'],
+    ['de', 'battery-rest', '12,4 mit der Stromzange', rest(12.4)],
   ]);
 });
 

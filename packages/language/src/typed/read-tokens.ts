@@ -12,5 +12,5 @@ export function readTokens(
   return tokenise(normalise(said, spelling), grouping);
 }
 
-/** The sign of the ampere behind a figure. */
-const ampereSign = /(\d) ?A(?![\p{L}\p{M}\d])/gu;
+/** The sign of the ampere behind a whole figure; before another capital it may be the little word. */
+const ampereSign = /(?<![\d.,])(\d{2,4}) ?A(?![\p{L}\p{M}\d]| \p{Lu})/gu;

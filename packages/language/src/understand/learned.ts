@@ -52,7 +52,7 @@ const leastError = 0.02;
 const parts = 8;
 
 /** How it is learned. */
-export interface Way {
+interface Way {
   /** What a word is learned as. */
   readonly made?: MadeOf;
   /** How often the phrases are gone through: the less, the less sure the shares of few phrases. */
