@@ -1,3 +1,4 @@
+import { withoutStray } from './stray-facts.ts';
 import { surelyBeside } from './surely-beside.ts';
 import { dangerTold, signsIn } from './told-danger.ts';
 import { withoutDoubtful } from './told-doubtful.ts';
@@ -13,6 +14,7 @@ export const asHeard: AsHeard = {
     return [...sure, ...toldOfEvery(sure, turn)];
   },
   withoutDoubtful,
+  withoutStray,
   withoutTrials,
   surelyBeside,
   dangerTold,

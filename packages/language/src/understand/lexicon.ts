@@ -265,6 +265,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     check.form.kind === 'choice' ? said.map(spokenBy).filter(({ terms }) => terms.length > 0) : [];
   const allTalk = once(() => [...talkLessons().values()].flat());
   const unclear = once(() => readHeard(Object.values(texts.heard?.unclear ?? {}).flat()));
+  const asides = once(() => readHeard(texts.heard?.asides ?? []));
   const unclearTo = (check: string): Spoken[] => readHeard(texts.heard?.unclear[check] ?? []);
   const entries = checkTerms.map((entry): CheckPhrases => {
     const isOwn = (term: string): boolean =>
@@ -300,7 +301,13 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
           answers: answers(),
           talk: isWellHeard ? someOf(allTalk(), mostTalk) : [],
           other: [
-            ...(isWellHeard ? [...unclearTo(entry.id), ...someOf(unclear(), mostUnclear)] : []),
+            ...(isWellHeard
+              ? [
+                  ...unclearTo(entry.id),
+                  ...someOf(unclear(), mostUnclear),
+                  ...someOf(asides(), mostAsides),
+                ]
+              : []),
             ...elsewhere(entry, checkTerms),
           ],
         }),
@@ -362,7 +369,11 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
           ],
         ]),
       ),
-      harmless: [...readHeard(Object.values(texts.heard?.harmless ?? {}).flat()), ...unclear()],
+      harmless: [
+        ...readHeard(Object.values(texts.heard?.harmless ?? {}).flat()),
+        ...unclear(),
+        ...asides(),
+      ],
       talk: allTalk(),
       checks: entries,
     }),
@@ -383,7 +394,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
             : [],
         ),
       ),
-      [...someOf(unclear(), mostOfNothing), ...someOf(allTalk(), mostTalk)],
+      [...someOf(unclear(), mostOfNothing), ...asides(), ...someOf(allTalk(), mostTalk)],
     ),
   );
   const talkHeard = lessonOf(() =>
@@ -444,6 +455,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
 
 /** So much of what answers nothing anywhere is learned from for a check, beside what does not answer it. */
 const mostUnclear = 120;
+const mostAsides = 60;
 
 /** So much is learned from of what answers nothing, where it is told which check is spoken of. */
 const mostOfNothing = 400;
