@@ -58,11 +58,14 @@ function saidBy(one: AnswerInput, spans: readonly Span[], { checks }: Lexicon): 
 /** So many words on each side of what is told are looked at. */
 const near = 4;
 
-/** The places of the words between the marks around a span, and near it, that say anything. */
+/** The places of the words that say anything in the clause around a span, and near it. */
 function wordsAround({ from, to }: Span, tokens: readonly Token[], lexicon: Lexicon): number[] {
-  const isMark = ({ kind }: Token): boolean => kind === 'mark';
-  const start = tokens.slice(0, from).findLastIndex(isMark) + 1;
-  const length = tokens.slice(to).findIndex(isMark);
+  const { joins, clauseBreaks } = lexicon.words;
+  const isCut = (token: Token): boolean =>
+    token.kind === 'mark' ||
+    (token.kind === 'word' && [...joins, ...clauseBreaks].includes(token.text));
+  const start = tokens.slice(0, from).findLastIndex(isCut) + 1;
+  const length = tokens.slice(to).findIndex(isCut);
   const end = length < 0 ? tokens.length : to + length;
   const saying = (first: number, last: number): number[] =>
     tokens
