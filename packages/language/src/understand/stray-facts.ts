@@ -5,7 +5,7 @@ import { isOfVehicle } from './fact-runs.ts';
 import type { Lexicon } from './lexicon.ts';
 import { answerShare, type Span, spansOf } from './spans.ts';
 
-/** No more than this of some words is few of them, and words that are as sure as this tell something. */
+/** Less than this of some words is few of them, and words that are as sure as this tell something. */
 const [few, leastSure] = [0.5, 0.5];
 
 /** What is told, and by which words. */
@@ -36,7 +36,7 @@ export function withoutStray(
     if (best === undefined || check === undefined || isOfVehicle(check)) return false;
     const places = wordsAround(best, tokens, lexicon);
     const telling = places.filter((at) => isTelling[at] === true);
-    return telling.length <= places.length * few;
+    return telling.length < places.length * few;
   };
   return said.filter((one) => !isStray(one)).map(({ one }) => one);
 }
