@@ -1,4 +1,3 @@
-import { withoutStray } from './stray-facts.ts';
 import { surelyBeside } from './surely-beside.ts';
 import { dangerTold, signsIn } from './told-danger.ts';
 import { withoutDoubtful } from './told-doubtful.ts';
@@ -14,7 +13,6 @@ export const asHeard: AsHeard = {
     return [...sure, ...toldOfEvery(sure, turn)];
   },
   withoutDoubtful,
-  withoutStray,
   withoutTrials,
   surelyBeside,
   dangerTold,

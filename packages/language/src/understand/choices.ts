@@ -4,7 +4,7 @@ import type { CheckPhrases, Lexicon, OptionPhrases } from './lexicon.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { mostOf } from './learned.ts';
 import { onceFor, onceWith } from '../once.ts';
-import { shareOfAnswers, type Sense } from './taught.ts';
+import type { Sense } from './taught.ts';
 import type { Terms } from '../typed/terms.ts';
 
 /** What came of holding a text against the answers of one check. */
@@ -273,8 +273,8 @@ function isOwner([term = '', more]: Terms, { words }: Heard, lexicon: Lexicon): 
   );
 }
 
-/** What answers less likely than this, whichever it might be, names no answers. */
-const leastAnswered = 0.3;
+/** What gives no answer as likely as this names none. */
+const leastAnswered = 0.15;
 
 /** Every answer whose phrase stands whole in the text: for questions where several may hold. */
 export function chooseSeveral(
@@ -294,10 +294,11 @@ export function chooseSeveral(
       const isOfVehicle = said.length > 0 && isOwnersOnly(said);
       return isOfVehicle || isLacking(heard, fit, check) ? [] : [fit.id];
     }
-    // "The dentist charges" has a word of a charger.
-    const isAside = check.isWellHeard && shareOfAnswers(check.taught()(heard)) < leastAnswered;
-    if (isAside) return [];
-    return check.options.filter((option) => !isOwnersOnly(phrasesOf(option))).map(({ id }) => id);
+    // "My cousin got married there" names somebody who may help, and says of nobody that he does.
+    const isAnswer = !check.isWellHeard || likeliest(heard, check).share >= leastAnswered;
+    return check.options
+      .filter((option) => isAnswer && !isOwnersOnly(phrasesOf(option)))
+      .map(({ id }) => id);
   });
   const ids = check.options.map(({ id }) => id).filter((id) => chosen.includes(id));
   // "Apart from that nothing" is not "none of these".

@@ -62,8 +62,7 @@ const near = 4;
 function wordsAround({ from, to }: Span, tokens: readonly Token[], lexicon: Lexicon): number[] {
   const { joins, clauseBreaks } = lexicon.words;
   const isCut = (token: Token): boolean =>
-    token.kind === 'mark' ||
-    (token.kind === 'word' && [...joins, ...clauseBreaks].includes(token.text));
+    token.kind !== 'word' || [...joins, ...clauseBreaks].includes(token.text);
   const start = tokens.slice(0, from).findLastIndex(isCut) + 1;
   const length = tokens.slice(to).findIndex(isCut);
   const end = length < 0 ? tokens.length : to + length;

@@ -12,6 +12,7 @@ import { isOfPast, likewise } from './named-things.ts';
 import { isOutOfPlace } from './out-of-place.ts';
 import { mixedOf, withoutFuels } from './own-fuel.ts';
 import { type Span, answerShare, holds, isDenied, isSupported, spansOf } from './spans.ts';
+import { withoutStray } from './stray-facts.ts';
 import { factsTogether, isAgeOfOther } from './told-unasked.ts';
 import type { Turn } from './turn.ts';
 
@@ -19,16 +20,17 @@ import type { Turn } from './turn.ts';
 const sureOther = 0.8;
 
 /**
- * Answers without those that nobody told: the wrong fuel where a fuel is only named; and with what
- * more words say, where a part of them seemed to say another thing: "it just stopped while I was
- * driving".
+ * Answers without those that nobody told: a word amid talk of something else, the wrong fuel where a
+ * fuel is only named; and with what more words say, where a part of them seemed to say another
+ * thing: "it just stopped while I was driving".
  */
 export function withoutDoubtful(given: readonly AnswerInput[], turn: Turn): readonly AnswerInput[] {
   const { inHand, tokens, listener } = turn;
   const { lexicon } = listener;
   if (!lexicon.isHeard) return given;
   const isTried = isTrial(inHand) && given.some(({ check }) => check === inHand?.id);
-  return given.flatMap((one) => {
+  const told = inHand === undefined ? withoutStray(given, tokens, lexicon) : given;
+  return told.flatMap((one) => {
     const check = lexicon.checks.get(one.check);
     if (check === undefined || check === inHand || 'value' in one.value) return [one];
     if (isTried && check.check.at === 'memory' && !isToldApart(one, turn)) return [];

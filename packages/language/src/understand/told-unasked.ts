@@ -81,10 +81,9 @@ export function allTold(
   const facts = factsBeside(all, turn).filter((one) => isSaid(one, 1));
   const known = [...all, ...facts];
   const together = factsTogether(turn).filter((one) => !isAmong(one, known));
-  const given = withKit([...known, ...together], turn).filter(
+  return withKit([...known, ...together], turn).filter(
     (one) => !isBesideFigure(one, turn) && !isAgeOfOther(one, turn),
   );
-  return turn.listener.asHeard?.withoutStray(given, tokens, lexicon) ?? given;
 }
 
 /** True for an age told in words where no battery is named: "an old lady" is none. */

@@ -25,12 +25,6 @@ export interface AsHeard {
   readonly withMore: Weighing;
   /** Without what other words of it make doubtful. */
   readonly withoutDoubtful: Weighing;
-  /** Without what only a few words say amid others that tell nothing. */
-  readonly withoutStray: (
-    told: readonly AnswerInput[],
-    tokens: readonly Token[],
-    lexicon: Lexicon,
-  ) => readonly AnswerInput[];
   /** A first message without what it says of a thing that was tried. */
   readonly withoutTrials: (turn: Turn) => Untried;
   /** The danger that a thing and what it does tell. */
