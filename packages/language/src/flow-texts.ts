@@ -99,8 +99,6 @@ export interface HeardTexts {
   readonly talk: Readonly<Record<string, readonly string[]>>;
   /** Check to what comes in and answers nothing. */
   readonly unclear: Readonly<Record<string, readonly string[]>>;
-  /** What is said beside what matters, and answers nothing anywhere: "late for a wedding". */
-  readonly asides?: readonly string[];
 }
 
 /** All texts of a flow. */

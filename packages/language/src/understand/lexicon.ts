@@ -160,7 +160,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
   });
   const literally = ({ words: said }: Spoken): Terms =>
     reader.literally(said.map((text): Token => ({ kind: 'word', text })));
-  const readHeard = (phrases: readonly string[] = []): Spoken[] =>
+  const readHeard = (phrases: readonly string[]): Spoken[] =>
     phrases
       .map((phrase) => spokenBy(inLetters(readTokens(phrase, words))))
       .filter(({ terms }) => terms.length > 0);
@@ -205,7 +205,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
         const spoken = readSpoken([...ids, label, ...(answer?.said ?? [])]);
         const phrases = spoken.map(({ terms }) => terms);
         const terms = new Set(phrases.flat());
-        const heard = once(() => readHeard(heardOf(texts, check)[id]));
+        const heard = once(() => readHeard(heardOf(texts, check)[id] ?? []));
         return {
           id,
           label,
@@ -265,15 +265,14 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     check.form.kind === 'choice' ? said.map(spokenBy).filter(({ terms }) => terms.length > 0) : [];
   const allTalk = once(() => [...talkLessons().values()].flat());
   const unclear = once(() => readHeard(Object.values(texts.heard?.unclear ?? {}).flat()));
-  const asides = once(() => readHeard(texts.heard?.asides));
-  const unclearTo = (check: string): Spoken[] => readHeard(texts.heard?.unclear[check]);
+  const unclearTo = (check: string): Spoken[] => readHeard(texts.heard?.unclear[check] ?? []);
   const entries = checkTerms.map((entry): CheckPhrases => {
     const isOwn = (term: string): boolean =>
       holdersOf(term) <= mostHolders && (entry.check.at === 'memory' || !told.has(term));
     const isWellHeard = Object.keys(heardOf(texts, entry.check)).length > 0;
     const answers = (): (readonly Spoken[])[] =>
       entry.check.form.kind === 'work'
-        ? [[...entry.done, ...readHeard(heardOf(texts, entry.check)['done'])]]
+        ? [[...entry.done, ...readHeard(heardOf(texts, entry.check)['done'] ?? [])]]
         : entry.options.map((option) => [
             ...spokenOf(option),
             ...saidWithNames(option, namesSaid(entry)),
@@ -301,13 +300,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
           answers: answers(),
           talk: isWellHeard ? someOf(allTalk(), mostTalk) : [],
           other: [
-            ...(isWellHeard
-              ? [
-                  ...unclearTo(entry.id),
-                  ...someOf(unclear(), mostUnclear),
-                  ...someOf(asides(), mostAsides),
-                ]
-              : []),
+            ...(isWellHeard ? [...unclearTo(entry.id), ...someOf(unclear(), mostUnclear)] : []),
             ...elsewhere(entry, checkTerms),
           ],
         }),
@@ -365,15 +358,11 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
           id,
           [
             ...interrupts.flatMap((one) => (one.interrupt === id ? [one.spoken] : [])),
-            ...readHeard(texts.heard?.interrupts[id]),
+            ...readHeard(texts.heard?.interrupts[id] ?? []),
           ],
         ]),
       ),
-      harmless: [
-        ...readHeard(Object.values(texts.heard?.harmless ?? {}).flat()),
-        ...unclear(),
-        ...asides(),
-      ],
+      harmless: [...readHeard(Object.values(texts.heard?.harmless ?? {}).flat()), ...unclear()],
       talk: allTalk(),
       checks: entries,
     }),
@@ -394,7 +383,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
             : [],
         ),
       ),
-      [...someOf(unclear(), mostOfNothing), ...asides(), ...someOf(allTalk(), mostTalk)],
+      [...someOf(unclear(), mostOfNothing), ...someOf(allTalk(), mostTalk)],
     ),
   );
   const talkHeard = lessonOf(() =>
@@ -455,7 +444,6 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
 
 /** So much of what answers nothing anywhere is learned from for a check, beside what does not answer it. */
 const mostUnclear = 120;
-const mostAsides = 60;
 
 /** So much is learned from of what answers nothing, where it is told which check is spoken of. */
 const mostOfNothing = 400;
