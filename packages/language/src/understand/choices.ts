@@ -294,7 +294,7 @@ export function chooseSeveral(
       const isOfVehicle = said.length > 0 && isOwnersOnly(said);
       return isOfVehicle || isLacking(heard, fit, check) ? [] : [fit.id];
     }
-    // "My cousin got married there" names somebody who may help, and says of nobody that he does.
+    // "My daughter has an exam at noon" names somebody, and says of nobody that she helps.
     const isAnswer = !check.isWellHeard || likeliest(heard, check).share >= leastAnswered;
     return check.options
       .filter((option) => isAnswer && !isOwnersOnly(phrasesOf(option)))

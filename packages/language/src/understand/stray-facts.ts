@@ -5,7 +5,7 @@ import { isOfVehicle } from './fact-runs.ts';
 import type { Lexicon } from './lexicon.ts';
 import { answerShare, type Span, spansOf } from './spans.ts';
 
-/** Less than this of some words is few of them, and words that are as sure as this tell something. */
+/** Less than this part of some words is few of them; words that are as sure as that tell something. */
 const [few, leastSure] = [0.5, 0.5];
 
 /** What is told, and by which words. */
@@ -17,8 +17,8 @@ interface Said {
 }
 
 /**
- * What is told without what only a few words of a clause say, of which all others tell nothing: the
- * water of "I am up to my neck in water bills". What no words of the text say by themselves is kept.
+ * What is told without what only a few words of a clause say, of which most tell nothing: the ice of
+ * "the ice cream is a lost cause". What no words of the text say by themselves is kept.
  */
 export function withoutStray(
   told: readonly AnswerInput[],
