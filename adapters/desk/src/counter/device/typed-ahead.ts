@@ -21,9 +21,9 @@ export class TypedAhead {
     this.#kept = key === 'Backspace' ? this.#kept.slice(0, -1) : this.#kept + signOf(key);
   }
 
-  /** True where a sign would go on with figures, as in “12.6” or “2026-01-31”. */
+  /** True where a sign would go on with figures, as in “12.6” or “2026-01-31”; “.2” begins with one. */
   get isFigure(): boolean {
-    return /^[.,]?\p{Nd}/u.test(this.#kept);
+    return /^(?:[.,]?\p{Nd}|[.,]$)/u.test(this.#kept);
   }
 
   /** Hands out what was kept: a text for each field in turn, or what is no figure. */
