@@ -66,19 +66,24 @@ function readUnsigned(tokens: readonly Token[], at: number, said: NumberWords): 
     return tenths;
   const whole =
     readFigure(tokens, at) ?? readDigits(tokens, at, said) ?? readSaid(tokens, at, said);
-  if (whole === undefined)
+  if (whole === undefined) {
+    const isPoint = tokens[at]?.kind === 'word' && !isWith(tokens, at, said);
     return (
       readFraction(tokens, at, said) ??
-      // "Con 3 grados": with, where nothing stands before it.
-      (said.words.fillers.includes(wordAt(tokens, at) ?? '') &&
-      !isVolts(wordAt(tokens, at - 1), said)
-        ? undefined
-        : readPoint({ number: integer(0), end: at }, tokens, said))
+      (isPoint ? readPoint({ number: integer(0), end: at }, tokens, said) : undefined)
     );
+  }
   const withPoint = readPoint(whole, tokens, said);
   if (withPoint !== undefined) return withPoint;
   if (whole.number.decimals > 0) return whole;
   return joinFraction(whole, tokens, said) ?? whole;
+}
+
+/** "Con 3 grados": a point that is with as well, where nothing stands before it. */
+function isWith(tokens: readonly Token[], at: number, said: NumberWords): boolean {
+  return (
+    said.words.fillers.includes(wordAt(tokens, at) ?? '') && !isVolts(wordAt(tokens, at - 1), said)
+  );
 }
 
 function isVolts(word: string | undefined, { words }: NumberWords): boolean {
@@ -205,6 +210,9 @@ const mostMarks = 3;
 /** More decimals than any meter shows. */
 const mostDecimals = 8;
 
+/** More decimals are not told by a point that is with as well. */
+const mostBehindWith = 2;
+
 /** The decimals behind a "point": figures, digits one by one, or a number in words. */
 function readPoint(whole: Found, tokens: readonly Token[], said: NumberWords): Found | undefined {
   // "Twelve... point four".
@@ -215,6 +223,12 @@ function readPoint(whole: Found, tokens: readonly Token[], said: NumberWords): F
     return undefined;
   const decimals = readDecimals(tokens, at + 1, said);
   if (decimals === undefined || decimals.digits.length > mostDecimals) return undefined;
+  // "0.15, con 310 A", "9 con 180 A": with so many amperes.
+  const isCut = tokens
+    .slice(whole.end, at)
+    .some((token) => token.kind === 'mark' && token.text !== '.');
+  const isWithMore = isCut || decimals.digits.length > mostBehindWith;
+  if (isWithMore && said.words.fillers.includes(point)) return undefined;
   const digits = `${whole.number.digits}.${decimals.digits}`;
   const value = (whole.number.value < 0 ? -1 : 1) * Number(digits);
   const number = { kind: 'number', value, decimals: decimals.digits.length, digits } as const;

@@ -133,7 +133,7 @@ export function isKnownBeside(word: string, { words, reader, checks }: Lexicon):
   const small = [besideFigures, fillers, negators, clauseBreaks, boundsOnly, earlier, vague];
   const known = [...small, label, expected, past, present];
   if (known.some((list) => list.includes(word))) return true;
-  const [term = ''] = reader.literally(word);
+  const [term = ''] = reader.literally(reader.unjoined(word));
   return [...checks.values()].some(
     ({ check, names }) =>
       check.form.kind === 'reading' && names.some((name) => name.includes(term)),
@@ -155,8 +155,11 @@ export function namedChecks(
   const { after } = figureWordsOf(words);
   const isBehind = (at: number): boolean =>
     [at, at - 1].some((end) => endsWithPhrase(tokens, end, after));
+  // The "and" that is written on to a name: `والأرضي`.
   const typed = new Set(
-    tokens.flatMap((token, at) => (token.kind === 'word' && !isBehind(at) ? [token.text] : [])),
+    tokens.flatMap((token, at) =>
+      token.kind === 'word' && !isBehind(at) ? [token.text, reader.unjoined(token.text)] : [],
+    ),
   );
   const spoken = hasPhrase(tokens, figureWordsOf(words).battery);
   const ofOther = (entry: CheckPhrases, name: Terms): boolean => {

@@ -8,6 +8,8 @@ import { isAlike } from '../numbers/unit.ts';
 import { spellNumbers } from '../numbers/numbers.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import type { Token } from '../typed/token.ts';
+import { hearTokens } from '../typed/heard.ts';
+import { likeliest } from '../understand/choices.ts';
 import { cutClauses } from '../understand/talk.ts';
 import type { CheckPhrases } from '../understand/lexicon.ts';
 import { figureWordsOf } from '../words/words.ts';
@@ -113,8 +115,34 @@ function ofAir(
     findFigures(tokens, context).some((one) => one.start !== start && one.decimals > 0);
   const isOfMeter = isVolts && !(isOfBattery(inHand) && isToldElse());
   if (!isSaid && (isOfMeter || isBetweenPoles(start, tokens, context))) return undefined;
-  const said = withTime({ start, end }, tokens, context);
+  const said = withClause(withTime({ start, end }, tokens, context), tokens, context);
   return asideOf(check, { ...figure, unit: unit ?? unitHere('Cel') }, { ...said, context });
+}
+
+/** What is left of a clause about the air is as sure as this of nothing. */
+const saysLittle = 0.5;
+
+/** The temperature with all of its clause, where the rest of that says nothing: "and it's minus 9 out here". */
+function withClause(
+  said: Pick<Aside, 'start' | 'end'>,
+  tokens: readonly Token[],
+  context: LineContext,
+): Pick<Aside, 'start' | 'end'> {
+  const { lexicon, inHand } = context;
+  const { joins } = lexicon.words;
+  const isAnd = (token: Token): boolean => token.kind === 'word' && joins.includes(token.text);
+  const clause = clauseOf(said, tokens, context);
+  const from = Math.max(clause.from, tokens.slice(0, said.start).findLastIndex(isAnd));
+  const { to } = clause;
+  const left = [...tokens.slice(from, said.start), ...tokens.slice(said.end, to)];
+  const whole = { start: from, end: to };
+  const [term, more] = lexicon.reader.fromTokens(left);
+  if (left.length === 0 || (from === 0 && to === tokens.length) || more !== undefined) return said;
+  if (term === undefined) return whole;
+  const heard = hearTokens(left, lexicon);
+  const isFact = !lexicon.isHeard || lexicon.subject()(heard).share >= saysLittle;
+  const isAnswer = inHand !== undefined && likeliest(heard, inHand).share >= saysLittle;
+  return isFact || isAnswer ? said : whole;
 }
 
 /** "Nippy at 4 degrees": what is told of the air beside an answer, and of no engine or key. */
@@ -134,7 +162,7 @@ function mild(
   if (hasPhrase(clause, [...engine, ...vehicle]) || speaksOfStart(clause, context))
     return undefined;
   const unit = figure.unit ?? unitHere('Cel');
-  return asideOf(check, { ...figure, unit }, { start: figure.start, end: figure.end, context });
+  return asideOf(check, { ...figure, unit }, { ...withClause(figure, tokens, context), context });
 }
 
 /** A frost with the night in which it was: "minus 15 last night" does not tell that it stood. */
@@ -345,7 +373,7 @@ function isWhileStarting(
 
 /** The words about a figure up to the next mark or break, with what is said of the moment. */
 function clauseOf(
-  { start, end }: SaidFigure,
+  { start, end }: Pick<Aside, 'start' | 'end'>,
   tokens: readonly Token[],
   { lexicon: { words } }: LineContext,
 ): { readonly from: number; readonly to: number } {

@@ -36,7 +36,7 @@ export function withoutBeside(tokens: readonly Token[], context: LineContext): T
   const units = figures.map((figure) => unitMeant(figure, figures, { inHand, tokens }));
   const isOwn = units.map((unit) => isAlike(unit, unitOf(inHand)));
   if (!isOwn.includes(true) || !isOwn.includes(false)) return nothing;
-  const how = { telling: [], words: lexicon.words };
+  const how = { telling: joinedIn(tokens, lexicon), words: lexicon.words };
   const starts = startsOfEach(figures, tokens, how);
   const said = wordsOfEach(figures, tokens, how);
   const told = figures.flatMap((figure, index): SaidReading[] => {
@@ -49,9 +49,27 @@ export function withoutBeside(tokens: readonly Token[], context: LineContext): T
   const others = isOwn.filter((own) => !own).length;
   if (figures.length - others > 1 && told.length < others) return nothing;
   const kept = figures.flatMap((_, index) =>
-    isOwn[index] === true ? [comma, ...tokens.slice(starts[index], starts[index + 1])] : [],
+    isOwn[index] === true
+      ? [comma, ...withoutEnd(tokens.slice(starts[index], starts[index + 1]), lexicon)]
+      : [],
   );
   return { told, kept: kept.slice(1) };
+}
+
+/** Words with the "and" written on to them, and without it: `والأرضي`. */
+function joinedIn(tokens: readonly Token[], { reader }: Lexicon): readonly string[] {
+  return tokens.flatMap((token) => {
+    if (token.kind !== 'word') return [];
+    const bare = reader.unjoined(token.text);
+    return bare === token.text ? [] : [token.text, bare];
+  });
+}
+
+/** The tokens without what leads on to another figure: "0,35 a" 410 amperios, "9 con" 180 A. */
+function withoutEnd(tokens: readonly Token[], { words }: Lexicon): readonly Token[] {
+  const leading = [...words.articles, ...words.point];
+  const last = tokens.at(-1);
+  return last?.kind === 'word' && leading.includes(last.text) ? tokens.slice(0, -1) : tokens;
 }
 
 const comma: Token = { kind: 'mark', text: ',' };
@@ -98,7 +116,7 @@ function readingOf(
     [
       fitting.filter((entry) => named.includes(entry)),
       fitting,
-      fitting.filter((entry) => isOfTurning(entry) && isOfTurning(asked)),
+      fitting.filter((entry) => isOfTurning(entry) && asked.check.does.includes('starter')),
     ].find((those) => those.length === 1) ?? [];
   if (one === undefined) return undefined;
   if (unitOf(one) === 'a' && !isAgeOf(one, figure, { words, context })) return undefined;
