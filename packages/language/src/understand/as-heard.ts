@@ -1,19 +1,23 @@
 import { surelyBeside } from './surely-beside.ts';
 import { dangerTold, signsIn } from './told-danger.ts';
 import { withoutDoubtful } from './told-doubtful.ts';
+import { asAnswered } from './told-as-answer.ts';
 import { toldOfEvery } from './told-of-every.ts';
 import { toldSurely } from './told-surely.ts';
+import { toldToo } from './told-too.ts';
 import { withoutTrials } from './tried-things.ts';
 import type { AsHeard } from './turn.ts';
 
 /** What a bot and a terminal make of answers, which know what people are heard to say. */
 export const asHeard: AsHeard = {
   withMore: (given, turn) => {
-    const sure = [...given, ...toldSurely(given, turn)];
+    const all = [...given, ...toldToo(given, turn)];
+    const sure = [...all, ...toldSurely(all, turn)];
     return [...sure, ...toldOfEvery(sure, turn)];
   },
   withoutDoubtful,
   withoutTrials,
+  asAnswered,
   surelyBeside,
   dangerTold,
   signsIn,

@@ -4,6 +4,7 @@ import { hearTokens, isPhrase, says } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
 import { startsNow } from './alarms.ts';
 import { likeliest } from './choices.ts';
+import { withDoubt } from './cried-beside.ts';
 import { isOfVehicle } from './fact-runs.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { joinClauses } from './named-things.ts';
@@ -18,11 +19,28 @@ const [sureSubject, sureAnswer] = [0.5, 0.8];
 const ofAnswer = 0.045;
 
 /**
+ * What was understood; where that is a danger which only an answer seems to tell, what the text tells
+ * without it, and the danger in doubt. `withoutIt` understands the text as none of that danger.
+ */
+export function asAnswered(
+  understood: Understood,
+  turn: Turn,
+  withoutIt: (danger: string) => Understood,
+): Understood {
+  const danger = dangerOfAnswer(understood, turn);
+  if (danger === undefined) return understood;
+  const told = withoutIt(danger);
+  // Somebody who stands there may be in danger all the same, and what smells may be leaking.
+  if (tellsPlace(told, turn)) return withDoubt(told, turn);
+  return tellsWhatFollows(told, turn) ? withDoubt(told, turn, danger) : understood;
+}
+
+/**
  * The danger that a text raises only by what answers another question: "stuck in the middle lane"
  * tells the place, and whoever goes on from there is warned; "it turns but won't fire, and smells of
  * petrol" tells of a flooded engine. That something happens there is a danger: "they rush past us".
  */
-export function dangerOfAnswer(understood: Understood, turn: Turn): string | undefined {
+function dangerOfAnswer(understood: Understood, turn: Turn): string | undefined {
   const raised = inputsOf(understood).find((one) => one.type === 'interrupt');
   const { hearing, heard, inHand, listener, clauses } = turn;
   const { lexicon } = listener;
@@ -54,13 +72,13 @@ export function dangerOfAnswer(understood: Understood, turn: Turn): string | und
 }
 
 /** True where what is understood tells the place. */
-export function tellsPlace(understood: Understood, turn: Turn): boolean {
+function tellsPlace(understood: Understood, turn: Turn): boolean {
   const places = placesToTell(turn);
   return answersOf(understood).some(({ check }) => places.some(({ id }) => id === check));
 }
 
 /** True where what is understood tells what is asked because of something else that it tells. */
-export function tellsWhatFollows(understood: Understood, turn: Turn): boolean {
+function tellsWhatFollows(understood: Understood, turn: Turn): boolean {
   const answers = answersOf(understood);
   return askedBehindOthers(turn).some(
     ({ id, check }) =>

@@ -27,6 +27,12 @@ export interface AsHeard {
   readonly withoutDoubtful: Weighing;
   /** A first message without what it says of a thing that was tried. */
   readonly withoutTrials: (turn: Turn) => Untried;
+  /** What an answer tells in words of a danger, in place of that; `withoutIt` understands it as none. */
+  readonly asAnswered: (
+    understood: Understood,
+    turn: Turn,
+    withoutIt: (danger: string) => Understood,
+  ) => Understood;
   /** The danger that a thing and what it does tell. */
   readonly dangerTold: (turn: Turn) => ToldDanger | undefined;
   /** What tells these dangers so. */

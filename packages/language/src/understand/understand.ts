@@ -28,12 +28,10 @@ import { readNothing } from './said-nothing.ts';
 import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
 import { cutClauses } from './talk.ts';
-import { withDangerBeside, withDoubt, withFigureBeside } from './cried-beside.ts';
+import { withDangerBeside, withFigureBeside } from './cried-beside.ts';
 import { hasWord, withoutPhrases } from '../readings/word-run.ts';
 import type { Words } from '../words/words.ts';
 import { readTokens } from '../typed/read-tokens.ts';
-import { dangerOfAnswer, tellsPlace, tellsWhatFollows } from './told-as-answer.ts';
-import { toldToo } from './told-unasked.ts';
 import { contextTold, toldVehicle } from './told-vehicle.ts';
 import {
   type Listener,
@@ -137,7 +135,7 @@ function understandAside(
 function understandTokens(
   given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>,
 ): Understood {
-  const { text, tokens, hearing } = given;
+  const { text, tokens, hearing, listener } = given;
   const turn = turnOf(given);
   if (!tokens.some(({ kind }) => kind !== 'mark')) {
     return unclear(turn, text.trim() === '' ? 'empty' : 'not-understood');
@@ -150,12 +148,9 @@ function understandTokens(
   const ofSaying = dangerOfSaying(understood, given);
   if (ofSaying !== undefined)
     return understandTokens({ ...given, hearing: withoutDanger(ofSaying) });
-  const danger = dangerOfAnswer(understood, turn);
-  if (danger === undefined) return understood;
-  const told = firstUnderstood({ ...turn, hearing: withoutDanger(danger) });
-  // Somebody who stands there may be in danger all the same, and what smells may be leaking.
-  if (tellsPlace(told, turn)) return withDoubt(told, turn);
-  return tellsWhatFollows(told, turn) ? withDoubt(told, turn, danger) : understood;
+  const withoutIt = (raised: string): Understood =>
+    firstUnderstood({ ...turn, hearing: withoutDanger(raised) });
+  return listener.asHeard?.asAnswered(understood, turn, withoutIt) ?? understood;
 }
 
 function turnOf(given: Pick<Turn, 'text' | 'tokens' | 'hearing' | 'listener'>): Turn {
@@ -227,8 +222,7 @@ function withTold(understood: Understood, turn: Turn): Understood {
   if (understood.type !== 'input') return understood;
   const { asHeard } = turn.listener;
   const inputs = withAnswers(understood.inputs, (answers) => {
-    const given = [...answers, ...toldToo(answers, turn)];
-    const told = withOwnFuel(asHeard?.withMore(given, turn) ?? given, turn);
+    const told = withOwnFuel(asHeard?.withMore(answers, turn) ?? answers, turn);
     return asHeard?.withoutDoubtful(told, turn) ?? told;
   });
   return inputs.length === 0 ? notUnderstood(turn) : { ...understood, inputs };
