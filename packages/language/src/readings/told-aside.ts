@@ -47,9 +47,10 @@ export function readAside(typed: readonly Token[], context: LineContext): ToldAs
   const plainly = figures.map(
     (figure) => ofAir(figure, tokens, context) ?? ofBattery(figure, tokens, context),
   );
-  // A line of several voltages is read as one.
-  const isVolts = ({ unit = 'V' }: SaidFigure, at: number): boolean =>
-    isAlike(unit, 'V') && plainly[at] === undefined;
+  // A line of several voltages is read as one; "one click, 12.6" is none.
+  const isVolts = ({ unit, decimals, value }: SaidFigure, at: number): boolean =>
+    (unit === undefined ? decimals > 0 || value >= leastTurning : isAlike(unit, 'V')) &&
+    plainly[at] === undefined;
   const isLone = figures.filter(isVolts).length === 1;
   const asides = figures.flatMap((figure, at): readonly Aside[] => {
     const aside =
@@ -314,8 +315,11 @@ function atRest(
   const named = namedChecks(clause, { ...context, inHand: undefined });
   const isSaid = named.includes(check) || hasPhrase(clause, allOff);
   if (!isSaid && inHand !== undefined && !isOfWords(inHand)) return undefined;
-  if (!isSaid && (named.length > 0 || !hasPhrase(clause, [...display, ...battery])))
-    return undefined;
+  // "Loose clamp, got 12.3 volts".
+  const isAsked =
+    inHand !== undefined && hasPhrase(readTokens(inHand.name, lexicon.words), battery);
+  const isPlain = hasPhrase(clause, [...display, ...battery]) || (isAsked && figure.unit === 'V');
+  if (!isSaid && (named.length > 0 || !isPlain)) return undefined;
   return asideOf(check, figure, { start: from, end: to, context });
 }
 
@@ -388,7 +392,9 @@ function clauseOf(
     (token.kind === 'word' &&
       (words.clauseBreaks.includes(token.text) || isJoined(token.text)) &&
       phraseAt(tokens, at, moments) === 0);
-  const from = tokens.slice(0, start).findLastIndex(isBreak) + 1;
+  const cut = tokens.slice(0, start).findLastIndex(isBreak);
+  const before = tokens[cut];
+  const from = before?.kind === 'word' && isJoined(before.text) ? cut : cut + 1;
   const length = tokens.slice(end).findIndex((token, at) => isBreak(token, end + at));
   return { from, to: length < 0 ? tokens.length : end + length };
 }

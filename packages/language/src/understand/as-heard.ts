@@ -1,3 +1,4 @@
+import { saidWholly } from './said-wholly.ts';
 import { surelyBeside } from './surely-beside.ts';
 import { dangerTold, signsIn } from './told-danger.ts';
 import { withoutDoubtful } from './told-doubtful.ts';
@@ -7,6 +8,7 @@ import { toldSurely } from './told-surely.ts';
 import { toldToo } from './told-too.ts';
 import { withoutTrials } from './tried-things.ts';
 import type { AsHeard } from './turn.ts';
+import { fuelBeside } from './fuel-beside.ts';
 
 /** What a bot and a terminal make of answers, which know what people are heard to say. */
 export const asHeard: AsHeard = {
@@ -17,8 +19,10 @@ export const asHeard: AsHeard = {
   },
   withoutDoubtful,
   withoutTrials,
+  saidWholly,
   asAnswered,
-  surelyBeside,
+  surelyBeside: (clause, inHand, turn) =>
+    fuelBeside(clause, inHand, turn) ?? surelyBeside(clause, inHand, turn.listener.lexicon),
   dangerTold,
   signsIn,
 };

@@ -55,10 +55,11 @@ export function isOfVehicle({ check: { sets } }: CheckPhrases): boolean {
   );
 }
 
-/** Small words, and the vehicle itself: "the car's a diesel" says no more than "diesel". */
+/** Small words, the vehicle and its engine: "the car's a diesel" says no more than "diesel". */
 const smallOf = onceFor(({ words }: Lexicon): ReadonlySet<string> => {
   const { fillers, articles, joins } = words;
-  return new Set([...fillers, ...articles, ...joins, ...figureWordsOf(words).vehicle]);
+  const { vehicle, engine } = figureWordsOf(words);
+  return new Set([...fillers, ...articles, ...joins, ...vehicle, ...engine]);
 });
 
 /**

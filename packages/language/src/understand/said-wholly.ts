@@ -3,12 +3,7 @@ import type { Token } from '../typed/token.ts';
 import { figureWordsOf } from '../words/words.ts';
 import type { Lexicon } from './lexicon.ts';
 import { onceFor } from '../once.ts';
-
-/** An answer that a clause is, word for word. */
-interface Wholly {
-  readonly check: string;
-  readonly value: readonly [string];
-}
+import type { Wholly } from './turn.ts';
 
 /** A word or two are said of too many things. */
 const leastWords = 3;

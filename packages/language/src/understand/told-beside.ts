@@ -8,7 +8,6 @@ import { factRuns } from './fact-runs.ts';
 import { isOfKit, kitTold } from './kit-told.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { isOfThing, joinClauses, likewise, namedAnswer, notInHand } from './named-things.ts';
-import { saidWholly } from './said-wholly.ts';
 import { factsIn } from './told-facts.ts';
 import { type ToldAnswer, toldUnasked } from './told-unasked.ts';
 import { type Turn, mostClauses, optionsInHand } from './turn.ts';
@@ -53,8 +52,8 @@ export function toldBeside(turn: Turn): readonly AnswerInput[] | undefined {
       factsOf(clauses[at] ?? [], inHand, lexicon) ??
       factOf(clauses[at] ?? [], inHand, turn) ??
       plainOf(clauses[at] ?? [], inHand, turn) ??
-      turn.listener.asHeard?.surelyBeside(clauses[at] ?? [], inHand, lexicon) ??
-      whollyOf(joinClauses(rest.slice(0, 2)), inHand, lexicon);
+      turn.listener.asHeard?.surelyBeside(clauses[at] ?? [], inHand, turn) ??
+      whollyOf(joinClauses(rest.slice(0, 2)), inHand, turn);
     if (told === undefined) own.push(clauses[at] ?? []);
     else {
       beside.push(told);
@@ -160,7 +159,7 @@ function factsOf(clause: Clause, inHand: CheckPhrases, lexicon: Lexicon): Beside
 function plainOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | undefined {
   const { lexicon } = turn.listener;
   if (likeliest(hearTokens(clause, lexicon), inHand).share >= notInHand) return undefined;
-  const whole = [...(whollyOf(clause, inHand, lexicon)?.told ?? []), ...toldUnasked(clause, turn)];
+  const whole = [...(whollyOf(clause, inHand, turn)?.told ?? []), ...toldUnasked(clause, turn)];
   // Whoever tries something tells what he does: "swapped it with the one beside" is no work before.
   const isBefore = (id: string): boolean => {
     const check = lexicon.checks.get(id);
@@ -181,8 +180,9 @@ function plainOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | und
 const surelyLeft = 0.8;
 
 /** What clauses are word for word, where that does not answer the question in hand. */
-function whollyOf(clause: Clause, inHand: CheckPhrases, lexicon: Lexicon): Beside | undefined {
-  const told = saidWholly(clause, lexicon);
+function whollyOf(clause: Clause, inHand: CheckPhrases, turn: Turn): Beside | undefined {
+  const { lexicon, asHeard } = turn.listener;
+  const told = asHeard?.saidWholly(clause, lexicon);
   if (told === undefined || [inHand.id, inHand.check.like].includes(told.check)) return undefined;
   if (isOfThing(inHand, lexicon.checks.get(told.check))) return undefined;
   const isInHand = likeliest(hearTokens(clause, lexicon), inHand).share >= notInHand;

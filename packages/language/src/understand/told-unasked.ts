@@ -1,13 +1,7 @@
 import type { AnswerInput } from '@keyturn/core';
 import { type Heard, hearTokens, means } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
-import {
-  type Choice,
-  chooseOption,
-  isAbout,
-  isOfSeveral,
-  likeliest,
-} from './choices.ts';
+import { type Choice, chooseOption, isAbout, isOfSeveral, likeliest } from './choices.ts';
 import { factRuns } from './fact-runs.ts';
 import type { FoundAnswer } from './found-answer.ts';
 import { daysSaid, withoutDays } from './day-said.ts';
@@ -15,7 +9,6 @@ import { isOfKit, kitTold, saysHaving } from './kit-told.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { hasFigure } from '../numbers/numbers.ts';
 import { isOfThing, namedAnswer } from './named-things.ts';
-import { saidWholly } from './said-wholly.ts';
 import { onceWith } from '../once.ts';
 import { isSupported, spansOf, toldIn } from './spans.ts';
 import { factsIn } from './told-facts.ts';
@@ -65,7 +58,9 @@ export function allTold(
         return false;
       return !isOfThing(inHand, lexicon.checks.get(one.check)) && (isNamed(one) || isSaid(one));
     });
-  const wholly = turn.clauses.flatMap((clause) => saidWholly(clause, lexicon) ?? []);
+  const wholly = turn.clauses.flatMap(
+    (clause) => turn.listener.asHeard?.saidWholly(clause, lexicon) ?? [],
+  );
   const isWholly = ({ check, value }: AnswerInput): boolean =>
     !('value' in value) &&
     value.every((id) => wholly.some((one) => one.check === check && one.value[0] === id));
@@ -249,7 +244,8 @@ export function readClauses(turn: Turn, clauses: readonly (readonly Token[])[]):
       take(named.check, named.value[0]);
       continue;
     }
-    const wholly = check === undefined ? saidWholly(first[at] ?? [], lexicon) : undefined;
+    const wholly =
+      check === undefined ? turn.listener.asHeard?.saidWholly(first[at] ?? [], lexicon) : undefined;
     if (wholly !== undefined) {
       take(wholly.check, wholly.value[0]);
       continue;

@@ -27,6 +27,8 @@ export interface AsHeard {
   readonly withoutDoubtful: Weighing;
   /** A first message without what it says of a thing that was tried. */
   readonly withoutTrials: (turn: Turn) => Untried;
+  /** The answer that a clause is, word for word. */
+  readonly saidWholly: (clause: readonly Token[], lexicon: Lexicon) => Wholly | undefined;
   /** What an answer tells in words of a danger, in place of that; `withoutIt` understands it as none. */
   readonly asAnswered: (
     understood: Understood,
@@ -41,8 +43,14 @@ export interface AsHeard {
   readonly surelyBeside: (
     clause: readonly Token[],
     inHand: CheckPhrases,
-    lexicon: Lexicon,
+    turn: Turn,
   ) => SurelyBeside | undefined;
+}
+
+/** An answer that a clause is, word for word. */
+export interface Wholly {
+  readonly check: string;
+  readonly value: readonly [string];
 }
 
 /** A danger that is told, and whether it is raised or only asked about. */

@@ -392,7 +392,7 @@ export const plWords: Words = {
       `k, kv, ka, kilo, kilometer, kilowolt, kilowolty, kilowoltów, kiloamper, kiloampera, kiloamperów`,
     ),
     display: list(`
-      wyświetlacz, wyświetlaczu, ekran, ekranie, miernik, miernika, multimetr, woltomierz
+      wyświetlacz, wyświetlaczu, ekran, ekranie, miernik, miernika, multimetr, woltomierz, zmierzyłem, zmierzyłam, zmierzone, pomiar, pomierzyłem
     `),
     otherMeters: list(`
       areometr, areometrem, aerometr, aerometrem, gęstość, gęstości, kwas, kwasu, elektrolit, elektrolitu, kwasomierz
@@ -479,7 +479,7 @@ export const plWords: Words = {
   asides: list(`
     nawiasem mówiąc, jakby co, jeśli to ważne, jeśli to pomoże, jeśli to coś da,
     jeśli to ma znaczenie, jeżeli to ważne, gwoli ścisłości, tak przy okazji, dla jasności,
-    dla informacji
+    dla informacji, dodam że, zaznaczam że
   `),
   likewise: ['też', 'także', 'również', 'tak samo', 'to samo', 'podobnie', 'tyż', 'i'],
   subjects: list(`tylko, jedynie, zaś`),
