@@ -345,8 +345,9 @@ export function readLooseTalk(turn: Turn): Understood | undefined {
   const like = talkLike(turn);
   const meant = like ?? looseTalk.find((word) => containsPlainTalk(heard, lexicon, word));
   if (meant !== undefined) {
-    // "I can't turn the key" tells what is wrong.
-    if ((meant === 'cannot' || meant === 'dont-know') && tellsSomething(turn)) return undefined;
+    // "I can't turn the key" tells what is wrong, and "I can't get it started" that something is.
+    const isUnable = meant === 'cannot' || meant === 'dont-know';
+    if (isUnable && (turn.hearing.check === null || tellsSomething(turn))) return undefined;
     const { word, share } = soundOf(turn);
     const isOpen = like === undefined && word !== meant && share >= otherwise;
     return isOpen ? undefined : talkOf(meant, turn);

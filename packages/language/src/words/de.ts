@@ -398,7 +398,7 @@ export const deWords: Words = {
   asides: list(`
     guten morgen, guten abend, guten tag, übrigens, nebenbei, nebenbei gesagt, falls das hilft, falls es hilft, wenn das hilft,
     falls das wichtig ist, falls wichtig, falls es wichtig ist, falls das was hilft, nur zur info,
-    zur info, wohlgemerkt
+    zur info, wohlgemerkt, würd ich sagen, würde ich sagen, würd ich mal sagen, sag ich mal, würd ich meinen
   `),
   likewise: [
     'auch',

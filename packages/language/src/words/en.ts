@@ -335,7 +335,7 @@ export const enWords: Words = {
   asides: list(`
     good morning, good afternoon, good evening, good day, by the way, btw, if that helps, if it helps, if that matters, if it matters,
     in case that helps, in case it helps, in case it matters, before you ask, before anyone asks, before anyone asks me that again, if you want to know,
-    if you must know, for what its worth, fwiw, for your information, fyi, for the record
+    if you must know, for what its worth, fwiw, for your information, fyi, for the record, i would say, i'd say, id say, i would guess, i'd guess
   `),
   likewise: [
     'too',

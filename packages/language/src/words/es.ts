@@ -459,7 +459,7 @@ export const esWords: Words = {
     estoy harta, estoy harto, no puedo más, no aguanto más, ya no sé qué hacer, qué desesperación,
     por si sirve, por si acaso, por si ayuda, por si le sirve, por si importa, por si vale,
     por si te sirve, por cierto, si sirve de algo, para que sepa, para que sepas,
-    dicho sea de paso, ojo que, le aclaro que, aclaro que
+    dicho sea de paso, ojo que, le aclaro que, aclaro que, diría yo, yo diría, digo yo
   `),
   likewise: [
     'también',

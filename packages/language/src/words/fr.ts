@@ -384,7 +384,7 @@ export const frWords: Words = {
     à la place, à sa place, si cela peut aider, si cela peut vous aider, si ça peut vous aider, si cela aide, si ça t aide,
     si ça sert à quelque chose, pour votre information, entre parenthèses, soit dit en passant,
     au fait, d’ailleurs, si ça aide, si ça peut aider, si ça vous aide, si ça sert, au cas où,
-    pour info, pour information, je précise que, à préciser, si jamais ça aide, si c’est important
+    pour info, pour information, je précise que, à préciser, je dirais, j aurais dit, à mon avis, si jamais ça aide, si c’est important
   `),
   likewise: [
     'aussi',

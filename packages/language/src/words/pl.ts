@@ -479,7 +479,7 @@ export const plWords: Words = {
   asides: list(`
     nawiasem mówiąc, jakby co, jeśli to ważne, jeśli to pomoże, jeśli to coś da,
     jeśli to ma znaczenie, jeżeli to ważne, gwoli ścisłości, tak przy okazji, dla jasności,
-    dla informacji, dodam że, zaznaczam że
+    dla informacji, dodam że, zaznaczam że, powiedziałbym, powiedziałabym, rzekłbym
   `),
   likewise: ['też', 'także', 'również', 'tak samo', 'to samo', 'podobnie', 'tyż', 'i'],
   subjects: list(`tylko, jedynie, zaś`),
