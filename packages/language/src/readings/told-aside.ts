@@ -215,10 +215,12 @@ function ofBattery(
   while (to < end + mostBetween && !isBattery(to) && isSmall(to)) to += 1;
   const isBefore = from >= 0 && isBattery(from);
   const isBehind = isAge && isBattery(to);
-  if (!isBefore && !isBehind)
-    return isAge && isOfSame(figure, tokens, { check, context })
+  if (!isBefore && !isBehind) {
+    if (!isAge) return undefined;
+    return isOfSame(figure, tokens, { check, context })
       ? asideOf(check, figure, { start, end, context })
-      : undefined;
+      : heardOf(figure, tokens, { check, context });
+  }
   const stretch = isBefore
     ? { start: from, end }
     : { start, end: to + phraseAt(tokens, to, battery) };
@@ -248,6 +250,33 @@ function isOfSame(
   );
   const asked = readTokens(inHand?.name ?? '', lexicon.words);
   return isBare && hasPhrase([...asked, ...tokens.slice(0, from)], battery);
+}
+
+/** A clause speaks as surely as this of an age. */
+const sureAge = 0.8;
+
+/** "It's been in there 3 years", "bought 18 months back" of a battery: a clause that tells an age as people do. */
+function heardOf(
+  figure: SaidFigure,
+  tokens: readonly Token[],
+  { check, context }: { readonly check: CheckPhrases; readonly context: LineContext },
+): Aside | undefined {
+  const { inHand, lexicon } = context;
+  const { battery, vehicle } = figureWordsOf(lexicon.words);
+  const { from, to } = clauseOf(figure, tokens, context);
+  const clause = tokens.slice(from, to);
+  const asked = readTokens(inHand?.name ?? '', lexicon.words);
+  const isOfIt = hasPhrase([...asked, ...clause], battery) && !hasPhrase(clause, vehicle);
+  if (!lexicon.isHeard || !isOfIt) return undefined;
+  const heard = hearTokens(clause, lexicon);
+  // Of a battery that "has its years" nobody tells one.
+  const { form } = check.check;
+  const isYoung = form.kind === 'reading' && likeliest(heard, check).id === form.bands[0]?.id;
+  if (tokens[figure.start]?.kind !== 'number' && !isYoung) return undefined;
+  const subject = lexicon.subject()(heard);
+  return subject.check === check.id && subject.share >= sureAge
+    ? asideOf(check, figure, { start: from, end: to, context })
+    : undefined;
 }
 
 /** True for a word that says nothing between a battery and a figure of it. */

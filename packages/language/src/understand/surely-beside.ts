@@ -1,7 +1,8 @@
 import type { Token } from '../typed/token.ts';
 import { hearTokens } from '../typed/heard.ts';
-import { chooseOption, isOfSeveral, likeliest } from './choices.ts';
+import { chooseOption, likeliest } from './choices.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
+import { isOfKit } from './kit-told.ts';
 import { answerShare } from './spans.ts';
 import type { SurelyBeside } from './turn.ts';
 import { namesCheck } from './volunteered.ts';
@@ -26,7 +27,7 @@ export function surelyBeside(
   const asked = subject.shareOf(inHand.id);
   if (check === undefined || asked === undefined || asked > hardlyAsked) return undefined;
   if (subject.share < surelyOther || check.check.form.kind !== 'choice') return undefined;
-  if ([inHand.id, inHand.check.like].includes(check.id) || isOfSeveral(check)) return undefined;
+  if ([inHand.id, inHand.check.like].includes(check.id) || isOfKit(check)) return undefined;
   const { at } = check.check;
   if (at !== 'memory' && at !== 'seat' && !namesCheck(heard, check)) return undefined;
   const choice = chooseOption(heard, check);

@@ -88,7 +88,7 @@ function isTrial(check: CheckPhrases | undefined): boolean {
 }
 
 /** A clause of its own tells as surely as this something else, and as little what was asked. */
-const [surelyOther, hardlyAsked] = [0.9, 0.04];
+const [surelyOther, hardlyAsked] = [0.8, 0.2];
 
 /** True for what a clause tells that does not answer the question in hand: "still, and the tank is half full". */
 function isToldApart(one: AnswerInput, turn: Turn): boolean {
