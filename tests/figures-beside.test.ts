@@ -1348,3 +1348,70 @@ describe('a unit behind “de”, tenths behind the volts, and thousands of mill
     ['de', 'battery-rest', '12,400 mV', 'battery-rest=12400 mV'],
   ]);
 });
+
+describe('the current that is drawn meanwhile stands beside a loss', () => {
+  const both = 'crank-current=410 A, drop-ground=0.35 V';
+  const three = 'crank-current=310 A, drop-ground=0.15 V, drop-positive=0.6 V';
+  hold([
+    ['en', 'drop-ground', '0.35 at 410 amps', both],
+    ['es', 'drop-ground', '0,35 a 410 amperes', both],
+    ['es', 'drop-ground', '0,35 con 410 amperes', both],
+    ['en', 'drop-positive', 'plus side 0.6, ground 0.15, 310 A while cranking', three],
+    ['es', 'drop-positive', 'lado positivo 0.6, masa 0.15, con 310 A de consumo', three],
+    ['ar', 'drop-positive', 'خط الموجب ٠٫٦ وخط الارضي ٠٫١٥، وسحب السلف ٣١٠ أمبير', three],
+    [
+      'fr',
+      'drop-positive',
+      'côté + 0,35v, entre les gros plots du solénoïde 0,05',
+      'drop-contacts=0.05 V, drop-positive=0.35 V',
+    ],
+    // “Con” is the point of a number, and with.
+    ['es', 'battery-rest', '12 con 40', rest(12.4)],
+    ['es', 'battery-rest', 'doce... con cuatro', rest(12.4)],
+    ['es', 'battery-crank', '9 con 180 A', 'battery-crank=9 V, crank-current=180 A'],
+  ]);
+});
+
+describe('what was measured of the battery is told beside what asks for words', () => {
+  hold([
+    ['en', 'terminals', 'loose. i measured 12.3', `${rest(12.3)}, terminals=loose`],
+    ['en', 'terminals', 'loose clamp, got 12.3 volts', `${rest(12.3)}, terminals=loose`],
+    ['de', 'terminals', 'minus locker, hab 12,3 gemessen', `${rest(12.3)}, terminals=loose`],
+    ['ar', null, 'طقة واحدة من السلف، وقستها لقيتها 12.6', `${rest(12.6)}, complaint=single-click`],
+    // At a fuse it is what stands there.
+    ['en', 'main-fuse', 'fine, 12.4V on both sides', 'main-fuse=intact'],
+    [
+      'en',
+      'battery-look',
+      'nothing wrong with it, bought it 18 months back',
+      'battery-age=18 mo, battery-look=sound',
+    ],
+    [
+      'ar',
+      'charge-lamp',
+      'اي كانت ضاوية، والبطارية جديدة عمرها سنة',
+      'battery-age=1 a, charge-lamp=was-lit',
+    ],
+    ['pl', 'complaint', 'wolno kręci, akumulator swoje lata ma', 'complaint=slow-crank'],
+    ['en', 'battery-look', 'fine, jumped it 2 years ago', 'battery-look=sound'],
+  ]);
+});
+
+describe('the clause that tells how cold it is tells nothing else', () => {
+  hold([
+    [
+      'es',
+      'terminals',
+      'flojos los dos, y afuera hay como 3 grados bajo cero',
+      'air-temperature=-3 Cel, terminals=loose',
+    ],
+    [
+      'fr',
+      'complaint',
+      'a vire pas vite pantoute, y fait -24 icitte',
+      'air-temperature=-24 Cel, complaint=slow-crank',
+    ],
+    ['es', 'terminals', 'con -6 grados están flojos', 'air-temperature=-6 Cel, terminals=loose'],
+    ['es', null, 'hoy con -10 apenas gira', 'air-temperature=-10 Cel, complaint=slow-crank'],
+  ]);
+});

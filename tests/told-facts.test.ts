@@ -1081,3 +1081,32 @@ describe('what was changed years ago is no work just done', () => {
     ],
   ]);
 });
+
+describe('the fuel is told beside what asks of fuel, where the rest answers without it', () => {
+  hold([
+    ['en', 'fuel-level', "half a tank, it's a petrol", 'drive=petrol, fuel-level=has-fuel'],
+    ['de', 'fuel-level', 'mehr als halb voll, benziner', 'drive=petrol, fuel-level=has-fuel'],
+    [
+      'fr',
+      'history',
+      'je viens de faire le plein y a 10 min, c une essence',
+      'drive=petrol, history=just-fuelled',
+    ],
+    ['es', 'boost', 'solo repiquetea, ojo que el carro es diesel', 'boost=clicks, drive=diesel'],
+    ['en', 'fuel-level', 'half a tank of petrol', 'fuel-level=has-fuel'],
+    ['en', 'fuel-level', 'put petrol in, its a diesel', 'drive=diesel, fuel-level=wrong-fuel'],
+    ['en', 'terminals', 'neg clamp spins round if i twist it', 'terminals=loose'],
+  ]);
+});
+
+describe('what is only a hedge is no “don’t know”', () => {
+  hold([
+    ['de', 'fuel-level', 'viertelvoll würd ich sagen', 'fuel-level=has-fuel'],
+    ['en', 'fuel-level', "half full i'd say", 'fuel-level=has-fuel'],
+    ['ar', 'relay-feed', '11.9 والله اعلم', 'relay-feed=11.9 V'],
+    ['ar', 'relay', 'والله اعلم', 'talk'],
+    // Where nothing was asked nothing can be unable.
+    ['pl', null, 'pomocy!! nie moge uruchomic samochodu', 'asked back'],
+    ['en', null, "help i can't get it going", 'asked back'],
+  ]);
+});

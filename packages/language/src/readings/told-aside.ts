@@ -337,17 +337,21 @@ function atRest(
   const check = readingIn(lexicon.checks, isRestVoltage);
   if (check === undefined || (inHand?.check.form.kind ?? 'choice') !== 'choice') return undefined;
   if (figure.decimals === 0 || !isVoltage(figure, check, context)) return undefined;
-  const { display, battery, allOff } = figureWordsOf(lexicon.words);
+  const { display, measured, battery, allOff } = figureWordsOf(lexicon.words);
   const { from, to } = clauseOf(figure, tokens, context);
   const clause = tokens.slice(from, to);
   if (speaksOfStart(clause, context) || isWhileStarting(figure, tokens, context)) return undefined;
   const named = namedChecks(clause, { ...context, inHand: undefined });
   const isSaid = named.includes(check) || hasPhrase(clause, allOff);
   if (!isSaid && inHand !== undefined && !isOfWords(inHand)) return undefined;
-  // "Loose clamp, got 12.3 volts".
+  // "Loose clamp, got 12.3 volts"; "loose, measured 12.3".
   const isAsked =
     inHand !== undefined && hasPhrase(readTokens(inHand.name, lexicon.words), battery);
-  const isPlain = hasPhrase(clause, [...display, ...battery]) || (isAsked && figure.unit === 'V');
+  const isPart = clause.length < tokens.length;
+  const isPlain =
+    hasPhrase(clause, [...display, ...battery]) ||
+    (isAsked && figure.unit === 'V') ||
+    (isPart && hasPhrase(clause, measured));
   if (!isSaid && (named.length > 0 || !isPlain)) return undefined;
   return asideOf(check, figure, { start: from, end: to, context });
 }
@@ -410,9 +414,9 @@ function clauseOf(
   tokens: readonly Token[],
   { lexicon: { words } }: LineContext,
 ): { readonly from: number; readonly to: number } {
-  const { moments, battery, display } = figureWordsOf(words);
+  const { moments, battery, display, measured: verbs } = figureWordsOf(words);
   // The "and" that is written on to what was measured: `والبطارية`.
-  const measured = [...battery, ...display];
+  const measured = [...battery, ...display, ...verbs];
   const isJoined = (word: string): boolean =>
     words.joins.some((join) => words.spelling?.attached?.includes(join) && word.startsWith(join)) &&
     measured.includes(word);

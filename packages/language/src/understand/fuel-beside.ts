@@ -1,7 +1,7 @@
 import { hearTokens } from '../typed/heard.ts';
 import type { Token } from '../typed/token.ts';
 import { likeliest } from './choices.ts';
-import { factRuns } from './fact-runs.ts';
+import { factRuns, isOfVehicle } from './fact-runs.ts';
 import type { CheckPhrases } from './lexicon.ts';
 import { joinClauses } from './named-things.ts';
 import { mixedOf } from './own-fuel.ts';
@@ -26,7 +26,8 @@ export function fuelBeside(
     const set = lexicon.checks.get(check)?.check.sets[id] ?? {};
     return 'vehicle.fuel' in set;
   });
-  if (!isFuel || run.facts.some(({ check }) => check === inHand.id)) return undefined;
+  // "Two pedals, petrol and brake" speaks of pedals.
+  if (!isFuel || isOfVehicle(inHand)) return undefined;
   const rest = clauses
     .map((one) => one.filter((token) => !clause.includes(token)))
     .filter((one) => one.length > 0);

@@ -312,8 +312,9 @@ export const deWords: Words = {
     `),
     thousand: list(`k, kv, ka, kilo, kilometer, kilovolt, kiloampere, kiloamper`),
     display: list(`
-      display, anzeige, messgerät, multimeter, voltmeter, gerät, gemessen, messe, misst, messung
+      display, anzeige, messgerät, multimeter, voltmeter, gerät
     `),
+    measured: list(`gemessen, messe, misst, messung`),
     otherMeters: list(`
       säureheber, aräometer, säuredichte, dichte, hydrometer, säure, refraktometer
     `),

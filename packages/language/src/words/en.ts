@@ -247,8 +247,9 @@ export const enWords: Words = {
       `k, kv, ka, kilo, kilometer, kilovolt, kilovolts, kiloamp, kiloamps, kiloampere`,
     ),
     display: list(`
-      display, screen, meter, multimeter, voltmeter, dmm, reads, reading, measured, measures, measure
+      display, screen, meter, multimeter, voltmeter, dmm
     `),
+    measured: list(`reads, reading, measured, measures, measure`),
     otherMeters: list(`
       hydrometer, specific gravity, gravity, density, sg, acid, refractometer
     `),

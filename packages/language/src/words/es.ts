@@ -358,8 +358,9 @@ export const esWords: Words = {
       `k, kv, ka, kilo, kilometer, kilovoltio, kilovoltios, kiloamperio, kiloamperios`,
     ),
     display: list(`
-      pantalla, tester, multímetro, polímetro, voltímetro, medidor, display, medí, medido, mide, midió, medición, lectura
+      pantalla, tester, multímetro, polímetro, voltímetro, medidor, display
     `),
+    measured: list(`medí, medido, mide, midió, medición, lectura`),
     otherMeters: list(`
       hidrómetro, densímetro, densidad, gravedad, pesa ácido, ácido, densimetro, pesaacidos
     `),

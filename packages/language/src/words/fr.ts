@@ -279,8 +279,9 @@ export const frWords: Words = {
     `),
     thousand: list(`k, kv, ka, kilo, kilometer, kilovolt, kilovolts, kiloampère, kiloampères`),
     display: list(`
-      écran, afficheur, multimètre, voltmètre, appareil, affichage, mesuré, mesure, relevé
+      écran, afficheur, multimètre, voltmètre, appareil, affichage
     `),
+    measured: list(`mesuré, mesure, relevé`),
     otherMeters: list(`
       pèse-acide, pese acide, densimètre, densité, hydromètre, acide, réfractomètre
     `),

@@ -392,8 +392,9 @@ export const plWords: Words = {
       `k, kv, ka, kilo, kilometer, kilowolt, kilowolty, kilowoltów, kiloamper, kiloampera, kiloamperów`,
     ),
     display: list(`
-      wyświetlacz, wyświetlaczu, ekran, ekranie, miernik, miernika, multimetr, woltomierz, zmierzyłem, zmierzyłam, zmierzone, pomiar, pomierzyłem
+      wyświetlacz, wyświetlaczu, ekran, ekranie, miernik, miernika, multimetr, woltomierz
     `),
+    measured: list(`zmierzyłem, zmierzyłam, zmierzone, pomiar, pomierzyłem`),
     otherMeters: list(`
       areometr, areometrem, aerometr, aerometrem, gęstość, gęstości, kwas, kwasu, elektrolit, elektrolitu, kwasomierz
     `),

@@ -139,6 +139,8 @@ export interface FigureWords {
   readonly thousand: readonly string[];
   /** What the figures are read off: `display`, `meter`. */
   readonly display: readonly string[];
+  /** Says that a figure was measured, where something else is told as well: `measured`, `reads`. */
+  readonly measured: readonly string[];
   /** Figures of another instrument: `hydrometer`, `specific gravity`. */
   readonly otherMeters: readonly string[];
   /** What the battery's label is called, by which its rating is told: `label`, `rated`. */
@@ -210,6 +212,7 @@ const noFigureWords: FigureWords = {
   unread: [],
   thousand: [],
   display: [],
+  measured: [],
   otherMeters: [],
   label: [],
   outOf: [],
