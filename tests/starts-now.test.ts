@@ -25,7 +25,13 @@ const said: Readonly<Record<string, Record<'starts' | 'not', readonly string[]>>
     not: ['solo hace clac una vez, a ratos si arranca', 'gira pero no arranca'],
   },
   de: {
-    starts: ['jetzt ist er angesprungen', 'er läuft wieder', 'moment, motor läuft', 'puh, er lebt'],
+    starts: [
+      'jetzt ist er angesprungen',
+      'er läuft wieder',
+      'moment, motor läuft',
+      'puh, er lebt',
+      'angesprungen!!!',
+    ],
     not: [
       'mit Starthilfe springt er an, alleine klackert er nur',
       'springt manchmal an',
@@ -33,7 +39,7 @@ const said: Readonly<Record<string, Record<'starts' | 'not', readonly string[]>>
     ],
   },
   fr: {
-    starts: ['ah ça y est elle a démarré', 'ça y est le moteur tourne'],
+    starts: ['ah ça y est elle a démarré', 'ça y est le moteur tourne', 'ELLE DEMARRE'],
     not: [
       'à la maison, le moteur tourne tout doucement',
       'le moteur tourne mais ne démarre pas',

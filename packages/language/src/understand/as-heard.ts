@@ -1,4 +1,5 @@
 import { saidWholly } from './said-wholly.ts';
+import { saysStart } from './start-said.ts';
 import { surelyBeside } from './surely-beside.ts';
 import { dangerTold, signsIn } from './told-danger.ts';
 import { withoutDoubtful } from './told-doubtful.ts';
@@ -20,6 +21,7 @@ export const asHeard: AsHeard = {
   withoutDoubtful,
   withoutTrials,
   saidWholly,
+  saysStart,
   asAnswered,
   surelyBeside: (clause, inHand, turn) =>
     fuelBeside(clause, inHand, turn) ?? surelyBeside(clause, inHand, turn.listener.lexicon),

@@ -29,7 +29,8 @@ import type { Understood } from './understood.ts';
 export function readInterrupt(turn: Turn): Understood | undefined {
   const possible = possibleIn(turn);
   const dangers = possible.filter((id) => id !== startsNow);
-  if (possible.includes(startsNow) && isStartCried(turn))
+  const isCried = isStartCried(turn) || turn.listener.asHeard?.saysStart(turn) === true;
+  if (possible.includes(startsNow) && isCried)
     return input([{ type: 'interrupt', interrupt: startsNow }], startsNow);
   // "I started it and there is smoke": what does not say that it starts may still tell a danger.
   return (
