@@ -13,7 +13,6 @@ type Told = readonly (readonly [locale: string, check: string, text: string, dan
 
 const doubtful: Told = [
   ['en', 'place', 'at home and my wife feels odd', 'injury'],
-  ['de', 'battery-rest', '12,3 und sieht dick aus', 'swollen-or-leaking-battery'],
   ['pl', 'battery-rest', '12,1 i jakiś pękaty', 'swollen-or-leaking-battery'],
   ['en', 'complaint', "spins over fine but won't catch, really strong petrol smell", 'fuel-leak'],
   ['de', 'complaint', 'orgelt normal, kommt aber nicht, riecht stark nach Benzin', 'fuel-leak'],
@@ -24,6 +23,7 @@ const doubtful: Told = [
 
 const certain: Told = [
   ['en', 'battery-rest', '12.1 and looks fat', 'swollen-or-leaking-battery'],
+  ['de', 'battery-rest', '12,3 und sieht dick aus', 'swollen-or-leaking-battery'],
   ['en', 'battery-rest', '12.1 and it hisses', 'swollen-or-leaking-battery'],
   ['de', 'drive', 'Hybrid, der Akku unten ist eingedrückt', 'high-voltage'],
   ['de', 'battery-recharged', '12,3 und ganz dick ist sie', 'swollen-or-leaking-battery'],

@@ -45,8 +45,8 @@ export interface AlarmLessons {
 }
 
 /** So much is learned from of what raises nothing: answers that share a word with an interrupt, others, talk. */
-const mostLike = 900;
-const mostUnlike = 450;
+const mostLike = 1000;
+const mostUnlike = 500;
 const mostTalk = 300;
 
 /** Learns how interrupts sound, against what is said of ordinary things. */

@@ -1,8 +1,10 @@
-import { wordsOf } from '../typed/heard.ts';
 import { hasFigure } from '../numbers/numbers.ts';
+import { hearTokens, wordsOf } from '../typed/heard.ts';
+import type { Terms } from '../typed/terms.ts';
+import { startsNow } from './alarms.ts';
+import { likeliest } from './choices.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { onceFor } from '../once.ts';
-import type { Terms } from '../typed/terms.ts';
 import type { Turn } from './turn.ts';
 
 /** The answer that it starts by what was tried. */
@@ -12,15 +14,34 @@ const starts = 'starts';
 const leastChecks = 2;
 
 /**
- * True where a text says no more than that it starts, as people answer it to what was tried, and
- * nothing of that kind was asked: "springt an" in place of how the lamps look.
+ * True where a text says no more than that it starts, as people answer it to what was tried, or a
+ * clause of it surely says so, and nothing of that kind was asked: "springt an" in place of how the
+ * lamps look, "five years. but wait, it just fired up".
  */
-export function saysStart({ tokens, heard, inHand, listener: { lexicon } }: Turn): boolean {
-  if (hasFigure(tokens, lexicon.numbers)) return false;
+export function saysStart(turn: Turn): boolean {
+  const { tokens, heard, inHand, listener } = turn;
+  const { lexicon } = listener;
   if (inHand !== undefined && isOfTrying(inHand)) return false;
   // "Runs" of a pump.
   if (inHand !== undefined && isAnswer(heard.terms, inHand)) return false;
-  return waysOf(lexicon).has(bareOf(wordsOf(tokens), lexicon));
+  const isWhole =
+    !hasFigure(tokens, lexicon.numbers) && waysOf(lexicon).has(bareOf(wordsOf(tokens), lexicon));
+  return isWhole || isSaidBeside(turn);
+}
+
+/** A clause of so many terms, that sounds so as surely as this, and answers what was asked less than that. */
+const [leastTerms, surely, hardlyAnswered] = [3, 0.8, 0.5];
+
+/** True where one clause of several says that it has started. */
+function isSaidBeside({ clauses, hearing, inHand, listener: { lexicon } }: Turn): boolean {
+  if (hearing.awaiting !== 'answer' || clauses.length < 2) return false;
+  return clauses.some((clause) => {
+    const heard = hearTokens(clause, lexicon);
+    if (heard.terms.length < leastTerms) return false;
+    const { interrupt, share } = lexicon.alarmed()(heard);
+    if (interrupt !== startsNow || share < surely) return false;
+    return inHand === undefined || likeliest(heard, inHand).share < hardlyAnswered;
+  });
 }
 
 /** True for what answers the question in hand, said with the name of the thing or without. */
