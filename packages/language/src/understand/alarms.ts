@@ -83,6 +83,9 @@ export function* learnAlarms({ raising, harmless, talk, checks }: AlarmLessons):
 /** The interrupt that is no emergency. */
 export const startsNow = 'starts-now';
 
+/** The answer that it starts by what was tried. */
+export const startsAnswer = 'starts';
+
 /** A word of an emergency that stands in so many of its phrases, or alone, tells of it. */
 const strongPhrases = 3;
 

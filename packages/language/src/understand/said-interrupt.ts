@@ -1,5 +1,5 @@
 import type { Input } from '@keyturn/core';
-import { startsNow, type InterruptPhrase } from './alarms.ts';
+import { startsAnswer, startsNow, type InterruptPhrase } from './alarms.ts';
 import { chooseOption, likeliest } from './choices.ts';
 import type { Fit } from './fit.ts';
 import { findPhrase, hear, hearTokens, isPhrase, says, type Heard } from '../typed/heard.ts';
@@ -197,9 +197,6 @@ function triedToStart(turn: Turn): boolean {
   const choice = chooseOption(turn.heard, check);
   return choice.type === 'one' && choice.fit.id === startsAnswer;
 }
-
-/** The answer that it starts by what was tried. */
-const startsAnswer = 'starts';
 
 /**
  * Talk as sure as this is no danger that a part of it sounds like, or that it has the words of and

@@ -1,14 +1,11 @@
 import { hasFigure } from '../numbers/numbers.ts';
 import { hearTokens, wordsOf } from '../typed/heard.ts';
 import type { Terms } from '../typed/terms.ts';
-import { startsNow } from './alarms.ts';
+import { startsAnswer, startsNow } from './alarms.ts';
 import { likeliest } from './choices.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { onceFor } from '../once.ts';
 import type { Turn } from './turn.ts';
-
-/** The answer that it starts by what was tried. */
-const starts = 'starts';
 
 /** What says it to so many checks says it by itself. */
 const leastChecks = 2;
@@ -60,7 +57,7 @@ const waysOf = onceFor((lexicon: Lexicon): ReadonlySet<string> => {
     for (const { id, spoken, heard } of check.options) {
       const ways = [...spoken, ...heard()].map(({ words }) => bareOf(words, lexicon));
       for (const way of new Set(ways)) {
-        if (isTrial && id === starts) checks.set(way, (checks.get(way) ?? 0) + 1);
+        if (isTrial && id === startsAnswer) checks.set(way, (checks.get(way) ?? 0) + 1);
         else if (!isTrial) others.add(way);
       }
     }
@@ -74,7 +71,7 @@ const waysOf = onceFor((lexicon: Lexicon): ReadonlySet<string> => {
 
 /** True for a check of something that was tried to start it. */
 function isOfTrying({ options }: CheckPhrases): boolean {
-  return options.some(({ id }) => id === starts || id === 'cranks');
+  return options.some(({ id }) => id === startsAnswer || id === 'cranks');
 }
 
 function bareOf(words: readonly string[], { words: { fillers, exclaims = [] } }: Lexicon): string {

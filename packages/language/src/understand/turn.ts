@@ -29,7 +29,7 @@ export interface AsHeard {
   readonly withoutTrials: (turn: Turn) => Untried;
   /** The answer that a clause is, word for word. */
   readonly saidWholly: (clause: readonly Token[], lexicon: Lexicon) => Wholly | undefined;
-  /** Whether a text says no more than that it starts. */
+  /** Whether a text, or a clause of it, says that it starts, where nothing was tried. */
   readonly saysStart: (turn: Turn) => boolean;
   /** What an answer tells in words of a danger, in place of that; `withoutIt` understands it as none. */
   readonly asAnswered: (
