@@ -7,17 +7,18 @@ export function once<Value>(make: () => Value): () => Value {
 /** What was found out about a thing stands on it and goes with it: a map beside would hold it longer. */
 const found = Symbol('found');
 
-/** A thing with what was found out about it, by what finds it. */
-interface Noted {
-  readonly [found]?: Map<unknown, unknown>;
+/** What was found out about a thing, by what finds it. */
+interface Notes {
+  readonly of: object;
+  readonly notes: Map<unknown, unknown>;
 }
 
-/** The notes on a thing; a copy that is made of it has none. */
-function notesOf(thing: Noted): Map<unknown, unknown> {
+/** The notes on a thing; those that a copy of it was made with are none of its own. */
+function notesOf(thing: { [found]?: Notes }): Map<unknown, unknown> {
   const known = thing[found];
-  if (known !== undefined) return known;
+  if (known?.of === thing) return known.notes;
   const notes = new Map<unknown, unknown>();
-  Object.defineProperty(thing, found, { value: notes });
+  thing[found] = { of: thing, notes };
   return notes;
 }
 
@@ -27,8 +28,11 @@ export function onceFor<Thing extends object, Value>(
 ): (thing: Thing) => Value {
   return (thing) => {
     const notes = notesOf(thing);
-    if (!notes.has(make)) notes.set(make, make(thing));
-    return notes.get(make) as Value;
+    const known = notes.get(make);
+    if (known !== undefined || notes.has(make)) return known as Value;
+    const value = make(thing);
+    notes.set(make, value);
+    return value;
   };
 }
 
@@ -39,22 +43,28 @@ export function onceWith<Thing extends object, Other, Value>(
   const byOther = onceFor<Thing, Map<Other, Value>>(() => new Map());
   return (thing, other) => {
     const notes = byOther(thing);
-    if (!notes.has(other)) notes.set(other, make(thing, other));
-    return notes.get(other) as Value;
+    const known = notes.get(other);
+    if (known !== undefined || notes.has(other)) return known as Value;
+    const value = make(thing, other);
+    notes.set(other, value);
+    return value;
   };
 }
 
-/** So many texts are remembered. */
+/** So many texts are remembered where nothing else is said. */
 const mostKept = 2000;
 
-/** Made of each text when it is first asked for, and remembered for a while. */
-export function remembered<Value>(make: (text: string) => Value): (text: string) => Value {
+/** Made of each text when it is first asked for, and remembered for a while: `most` texts. */
+export function remembered<Value>(
+  make: (text: string) => Value,
+  most: number = mostKept,
+): (text: string) => Value {
   const kept = new Map<string, { readonly value: Value }>();
   return (text) => {
     const known = kept.get(text);
     if (known !== undefined) return known.value;
     const value = make(text);
-    if (kept.size >= mostKept) kept.clear();
+    if (kept.size >= most) kept.clear();
     kept.set(text, { value });
     return value;
   };

@@ -1,6 +1,7 @@
 import type { AnswerInput } from '@keyturn/core';
 import type { Token } from '../typed/token.ts';
 import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
+import { onceFor } from '../once.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { type LineContext, type SaidFigure, findFigures } from './line-figures.ts';
 import { endsWithPhrase, hasPhrase } from './word-run.ts';
@@ -82,7 +83,7 @@ export function readStandard(
 ): SaidStandard | undefined {
   const { lexicon } = context;
   const rating = ratingCheck(lexicon);
-  const asking = [...lexicon.checks.values()].find(({ check }) => setsStandard(check));
+  const asking = standardCheck(lexicon);
   if (rating === undefined || asking === undefined) return undefined;
   for (const figure of findFigures(tokens, context)) {
     const at = isRating(figure) ? standardAt(figure, tokens) : undefined;
@@ -98,7 +99,7 @@ export function readStandard(
 }
 
 /** The check that asks for the rating on the label. */
-function ratingCheck({ checks, words }: Lexicon): CheckPhrases | undefined {
+const ratingCheck = onceFor(({ checks, words }: Lexicon): CheckPhrases | undefined => {
   const { label } = figureWordsOf(words);
   return [...checks.values()].find(
     ({ check: { form, needs }, said }) =>
@@ -107,7 +108,12 @@ function ratingCheck({ checks, words }: Lexicon): CheckPhrases | undefined {
       needs.length === 0 &&
       said.some((name) => hasPhrase(name, label)),
   );
-}
+});
+
+/** The check that asks for the standard on the label. */
+const standardCheck = onceFor(({ checks }: Lexicon): CheckPhrases | undefined =>
+  [...checks.values()].find(({ check }) => setsStandard(check)),
+);
 
 function setsStandard({ sets }: CheckPhrases['check']): boolean {
   return Object.values(sets).some((set) =>

@@ -85,8 +85,10 @@ function withoutJoin(word: string, { joins, spelling }: Lexicon['words']): strin
 /** Every figure with the unit behind it; a number that belongs to a name is none. */
 export function findFigures(tokens: readonly Token[], context: LineContext): SaidFigure[] {
   const { lexicon } = context;
+  const numbers = tokens.filter(({ kind }) => kind === 'number').length;
+  if (numbers === 0) return [];
   const inNames = numbersInNames(tokens, lexicon);
-  const isSeveral = tokens.filter(({ kind }) => kind === 'number').length > 1;
+  const isSeveral = numbers > 1;
   const figures = tokens.flatMap((typed, start): SaidFigure[] => {
     if (typed.kind !== 'number' || inNames.has(start)) return [];
     if (isPartOfAnother(tokens, start, lexicon) || isOfBelow(tokens, start, lexicon)) return [];

@@ -262,8 +262,15 @@ function isOwn(term: string, { topic, names }: CheckPhrases): boolean {
 }
 
 /** True for a name that is no more than a unit: "years". */
-function isUnitName(name: Terms, { words, reader }: Lexicon): boolean {
-  return Object.values(words.units).some((said) =>
-    said.some((unit) => reader.literally(unit).join(' ') === name.join(' ')),
-  );
+function isUnitName(name: Terms, lexicon: Lexicon): boolean {
+  return unitNames(lexicon).has(name.join(' '));
 }
+
+const unitNames = onceFor(
+  ({ words, reader }: Lexicon): ReadonlySet<string> =>
+    new Set(
+      Object.values(words.units).flatMap((said) =>
+        said.map((unit) => reader.literally(unit).join(' ')),
+      ),
+    ),
+);

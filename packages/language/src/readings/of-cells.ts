@@ -3,7 +3,8 @@
  * 1.26 or 1260, and nobody does the sum who can type what it shows. Common practice, no source.
  */
 import type { Token } from '../typed/token.ts';
-import type { CheckPhrases } from '../understand/lexicon.ts';
+import { onceFor } from '../once.ts';
+import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
 import { figureWordsOf } from '../words/words.ts';
 import type { SaidReading } from './doubtful.ts';
 import { type LineContext, type SaidFigure, findFigures } from './line-figures.ts';
@@ -24,7 +25,7 @@ const mostCells = 12;
 /** How far the cells of a text are apart; undefined where it tells of none. */
 export function readCells(tokens: readonly Token[], context: LineContext): SaidReading | undefined {
   const { inHand, lexicon } = context;
-  const check = [...lexicon.checks.values()].find(isOfCells);
+  const check = checkOfCells(lexicon);
   if (check === undefined) return undefined;
   const figures = findFigures(tokens, { ...context, inHand: check });
   const cells = figures.flatMap((figure) => densityOf(figure) ?? []);
@@ -40,9 +41,11 @@ export function readCells(tokens: readonly Token[], context: LineContext): SaidR
   return { check: check.id, value: { value, unit: '1', resolution } };
 }
 
-function isOfCells({ check: { form } }: CheckPhrases): boolean {
-  return form.kind === 'reading' && form.range === 'density-difference';
-}
+const checkOfCells = onceFor(({ checks }: Lexicon): CheckPhrases | undefined =>
+  [...checks.values()].find(
+    ({ check: { form } }) => form.kind === 'reading' && form.range === 'density-difference',
+  ),
+);
 
 const thousandths = 3;
 

@@ -45,6 +45,8 @@ function readFigureTokens(typed: readonly Token[], context: LineContext): LineRe
     withTenths(spellNumbers(betweenTwo(typed, context.lexicon), context.lexicon.numbers), context),
     context,
   );
+  const isWords = spelled.every(({ kind }) => kind === 'word' || kind === 'mark');
+  if (isWords) return { type: 'none' };
   const meant = rightWayRound(spelled, context);
   const line = readLoaded(withoutRest(meant ?? spelled, context), context);
   const isDoubtful = meant !== undefined && line.type === 'readings';

@@ -5,6 +5,7 @@
 import { judgeFigure } from '@keyturn/core';
 import { isAlike } from '../numbers/unit.ts';
 import type { Token } from '../typed/token.ts';
+import { onceFor } from '../once.ts';
 import type { CheckPhrases, Lexicon } from '../understand/lexicon.ts';
 import { figureWordsOf } from '../words/words.ts';
 import { type SaidReading, judgeReading } from './doubtful.ts';
@@ -215,10 +216,7 @@ export function readAtRestAndTurning(
 const mostVolts = 36;
 
 /** The battery's voltages with nothing done to it, and while the starter turns. */
-function voltagesOf({ checks }: Lexicon): {
-  readonly rest: CheckPhrases | undefined;
-  readonly turning: CheckPhrases | undefined;
-} {
+const voltagesOf = onceFor(({ checks }: Lexicon) => {
   const voltages = [...checks.values()].filter(
     ({ check: { form } }) => form.kind === 'reading' && form.range === 'battery-voltage',
   );
@@ -226,4 +224,4 @@ function voltagesOf({ checks }: Lexicon): {
     rest: voltages.find(({ check }) => check.does.length === 0),
     turning: voltages.find(({ check }) => check.does.includes('starter')),
   };
-}
+});

@@ -74,8 +74,7 @@ export function* learnAlarms({ raising, harmless, talk, checks }: AlarmLessons):
     ],
   ]);
   return onceFor((text) => {
-    const shares = learned(text).slice(0, ids.length);
-    const { place, share } = mostOf(shares);
+    const { place, share } = mostOf(learned(text), ids.length);
     return { interrupt: ids[place] ?? '', share };
   });
 }

@@ -1,7 +1,7 @@
 import type { Terms } from '../typed/terms.ts';
 import type { Learning } from './lesson.ts';
 import { createNumbering, type Numbering } from './numbering.ts';
-import { onceFor } from '../once.ts';
+import { onceFor, remembered } from '../once.ts';
 
 /** A text as it is learned from: its terms, and every word of it as it was typed. */
 export interface Spoken {
@@ -79,14 +79,20 @@ export function* learn(
   return (text) => scale(text, text.terms.some((term) => term.startsWith('!')) ? made : asTyped);
 }
 
-/** The place of the greatest of some shares, and which it is; nothing is likelier than nought among none. */
-export function mostOf(shares: readonly number[]): {
+/**
+ * The place of the greatest of some shares, of the first `count` where not of all, and which it is;
+ * nothing is likelier than nought among none.
+ */
+export function mostOf(
+  shares: readonly number[],
+  count: number = shares.length,
+): {
   readonly place: number;
   readonly share: number;
 } {
   let place = -1;
   let share = 0;
-  for (let at = 0; at < shares.length; at += 1) {
+  for (let at = 0; at < count; at += 1) {
     const one = shares[at] ?? 0;
     if (one > share) {
       place = at;
@@ -188,8 +194,13 @@ const asTyped: MadeOf = (word) => word;
 /** So that the "silent" of "I would not call it silent" speaks for no silence. */
 export const asDenied: MadeOf = (word, terms) => (isDenied(word, terms) ? `!${word}` : word);
 
-/** Takes a feature by its name, and what it weighs. */
-type TakeFeature = (name: number, weight: number) => void;
+/** What is done with each feature of a text as it comes. */
+interface Take {
+  /** A feature by its name, and what it weighs. */
+  readonly one: (name: number, weight: number) => void;
+  /** The letters of a term, whatever stands beside it. */
+  readonly lettersOf: (term: string) => void;
+}
 
 /** What every text begins with. */
 const nothing: Spoken = { terms: [], words: [] };
@@ -198,36 +209,57 @@ const nothing: Spoken = { terms: [], words: [] };
 function eachFeature(
   { terms, words }: Spoken,
   how: MadeOf,
-  { begun, take }: { readonly begun: Spoken; readonly take: TakeFeature },
+  { begun, take }: { readonly begun: Spoken; readonly take: Take },
 ): void {
   for (let at = begun.words.length; at < words.length; at += 1)
-    take(hashOf(how(words[at] ?? '', terms), kinds.word), wordWeight);
+    take.one(hashOf(how(words[at] ?? '', terms), kinds.word), wordWeight);
   for (let at = begun.terms.length; at < terms.length; at += 1) {
     const term = terms[at] ?? '';
-    take(hashOf(term, kinds.term), 1);
-    if (at > 0) take(hashOf(term, hashOf(terms[at - 1] ?? '', kinds.pair)), pairWeight);
-    const isDenial = term.startsWith('!');
-    if (isDenial) take(kinds.denial, denialWeight);
-    const word = `^${isDenial ? term.slice(1) : term}$`;
-    for (let from = 0; from < word.length; from += 1) {
-      let hash = isDenial ? kinds.deniedGroup : kinds.group;
-      for (let size = 1; size <= longestGroup && from + size <= word.length; size += 1) {
-        hash = hashOn(hash, word.charCodeAt(from + size - 1));
-        if (size >= shortestGroup) take(hash, groupWeight);
-      }
-    }
+    take.one(hashOf(term, kinds.term), 1);
+    if (at > 0) take.one(hashOf(term, hashOf(terms[at - 1] ?? '', kinds.pair)), pairWeight);
+    take.lettersOf(term);
   }
 }
+
+/** What a term is made of, none of it twice, with what each weighs before it is scaled. */
+interface Letters {
+  readonly names: Int32Array;
+  readonly weights: Float64Array;
+}
+
+/** The groups of letters of a term, and whether it is denied. */
+const lettersOf = remembered((term: string): Letters => {
+  const isDenial = term.startsWith('!');
+  const names = new Set(isDenial ? [kinds.denial] : []);
+  const word = `^${isDenial ? term.slice(1) : term}$`;
+  for (let from = 0; from < word.length; from += 1) {
+    let hash = isDenial ? kinds.deniedGroup : kinds.group;
+    for (let size = 1; size <= longestGroup && from + size <= word.length; size += 1) {
+      hash = hashOn(hash, word.charCodeAt(from + size - 1));
+      if (size >= shortestGroup) names.add(hash);
+    }
+  }
+  const weights = Float64Array.from(names, () => groupWeight);
+  if (isDenial) weights[0] = denialWeight;
+  return { names: Int32Array.from(names), weights };
+});
 
 function featuresOf(text: Spoken, how: MadeOf): Features {
   let sum = 0;
   gathering.clear();
+  const one = (name: number, weight: number): void => {
+    if (!gathering.isNew(name)) return;
+    gathered[gathering.size() - 1] = weight;
+    sum += weight ** 2;
+  };
   eachFeature(text, how, {
     begun: nothing,
-    take: (name, weight) => {
-      if (!gathering.isNew(name)) return;
-      gathered[gathering.size() - 1] = weight;
-      sum += weight ** 2;
+    take: {
+      one,
+      lettersOf: (term) => {
+        const { names, weights } = lettersOf(term);
+        for (let at = 0; at < names.length; at += 1) one(names[at] ?? 0, weights[at] ?? 0);
+      },
     },
   });
   const length = Math.sqrt(sum);
@@ -239,6 +271,9 @@ function featuresOf(text: Spoken, how: MadeOf): Features {
 /** The features of one text and what each weighs: used again for the next, so that little is thrown away. */
 const gathering = createNumbering();
 const gathered: number[] = [];
+
+/** So many terms are remembered with what their letters come to. */
+const mostTerms = 500;
 
 /**
  * How likely each answer is, of one text after another. The parts of a text are asked about as they
@@ -252,15 +287,39 @@ function createScale(
   const width = learners * count;
   const sums = new Float64Array(width);
   const shares = new Float64Array(count);
+  const mean = new Float64Array(count);
   let squares = 0;
   let last: Spoken | undefined;
-  const take: TakeFeature = (name, weight) => {
-    if (!names.isNew(name)) return;
-    squares += weight ** 2;
+  const weigh = (to: Float64Array, name: number, weight: number): void => {
     const place = columns.find(name) * width;
     if (place < 0) return;
     for (let one = 0; one < width; one += 1)
-      sums[one] = (sums[one] ?? 0) + (weights[place + one] ?? 0) * weight;
+      to[one] = (to[one] ?? 0) + (weights[place + one] ?? 0) * weight;
+  };
+  const letterSums = remembered((term: string): Float64Array => {
+    const of = new Float64Array(width);
+    const letters = lettersOf(term);
+    for (let at = 0; at < letters.names.length; at += 1)
+      weigh(of, letters.names[at] ?? 0, letters.weights[at] ?? 0);
+    return of;
+  }, mostTerms);
+  const take: Take = {
+    one: (name, weight) => {
+      if (!names.isNew(name)) return;
+      squares += weight ** 2;
+      weigh(sums, name, weight);
+    },
+    lettersOf: (term) => {
+      const whole = letterSums(term);
+      for (let one = 0; one < width; one += 1) sums[one] = (sums[one] ?? 0) + (whole[one] ?? 0);
+      const letters = lettersOf(term);
+      for (let at = 0; at < letters.names.length; at += 1) {
+        const weight = letters.weights[at] ?? 0;
+        // What stands in a word before as well counts once.
+        if (names.isNew(letters.names[at] ?? 0)) squares += weight ** 2;
+        else weigh(sums, letters.names[at] ?? 0, -weight);
+      }
+    },
   };
   return (text, how) => {
     const begun = last !== undefined && how === asTyped && goesOn(text, last) ? last : nothing;
@@ -273,14 +332,17 @@ function createScale(
     // What comes next may deny a word, which then counts in another way.
     last = how === asTyped ? text : undefined;
     const length = Math.sqrt(squares);
-    const given = Array.from(shares, () => 0);
+    mean.fill(0);
     for (let first = 0; first < width; first += count) {
       for (let one = 0; one < count; one += 1)
         shares[one] = length === 0 ? 0 : (sums[first + one] ?? 0) / length;
       softmax(shares);
       for (let one = 0; one < count; one += 1)
-        given[one] = (given[one] ?? 0) + (shares[one] ?? 0) / learners;
+        mean[one] = (mean[one] ?? 0) + (shares[one] ?? 0) / learners;
     }
+    // An iterator takes longer than all the rest.
+    const given: number[] = [];
+    for (let one = 0; one < count; one += 1) given.push(mean[one] ?? 0);
     return given;
   };
 }

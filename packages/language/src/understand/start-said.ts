@@ -19,11 +19,11 @@ export function saysStart(turn: Turn): boolean {
   const { tokens, heard, inHand, listener } = turn;
   const { lexicon } = listener;
   if (inHand !== undefined && isOfTrying(inHand)) return false;
-  // "Runs" of a pump.
-  if (inHand !== undefined && isAnswer(heard.terms, inHand)) return false;
   const isWhole =
     !hasFigure(tokens, lexicon.numbers) && waysOf(lexicon).has(bareOf(wordsOf(tokens), lexicon));
-  return isWhole || isSaidBeside(turn);
+  if (!isWhole && !isSaidBeside(turn)) return false;
+  // "Runs" of a pump.
+  return inHand === undefined || !isAnswer(heard.terms, inHand);
 }
 
 /** A clause of so many terms, that sounds so as surely as this, and answers what was asked less than that. */

@@ -70,8 +70,7 @@ export function* teachTalk(talk: TalkLessons, other: readonly Spoken[]): Learnin
   const words = [...talk.keys()];
   const learned = yield* learn([...talk.values(), other]);
   return onceFor((text) => {
-    const shares = learned(text).slice(0, words.length);
-    const { place, share } = mostOf(shares);
+    const { place, share } = mostOf(learned(text), words.length);
     return { word: words[place] ?? 'dont-know', share };
   });
 }
@@ -93,8 +92,8 @@ export function* teachSubjects(
   const places = new Map(checks.map((check, place) => [check, place]));
   const learned = yield* learn([...subjects.values(), other]);
   return onceFor((text) => {
-    const shares = learned(text).slice(0, checks.length);
-    const { place, share } = mostOf(shares);
+    const shares = learned(text);
+    const { place, share } = mostOf(shares, checks.length);
     const shareOf = (check: string): number | undefined => shares[places.get(check) ?? -1];
     return { check: checks[place] ?? '', share, shareOf };
   });
