@@ -1,5 +1,6 @@
 /** On which side of nought a temperature is: "5 below zero", "unter null, so drei grad". */
 import type { Token } from '../typed/token.ts';
+import { onceFor } from '../once.ts';
 import type { Lexicon } from '../understand/lexicon.ts';
 import { figureWordsOf } from '../words/words.ts';
 
@@ -33,16 +34,16 @@ interface Nought {
 export function noughtBehind(
   tokens: readonly Token[],
   at: number,
-  { words }: Lexicon,
+  lexicon: Lexicon,
 ): Nought | undefined {
+  const { words } = lexicon;
   // With what is written on to it: `الصفر`.
   const isNought = (word: string): boolean =>
     ['', ...(words.spelling?.beforeNumbers ?? [])].some(
       (before) => word.startsWith(before) && words.cardinals[word.slice(before.length)] === 0,
     );
-  const longest = (phrases: readonly string[]): readonly string[] =>
+  const longest = (phrases: readonly (readonly string[])[]): readonly string[] =>
     phrases
-      .map((phrase) => phrase.split(' '))
       .filter((phrase) =>
         phrase.every((word, index) => {
           const token = tokens[at + index];
@@ -51,12 +52,22 @@ export function noughtBehind(
         }),
       )
       .reduce<readonly string[]>((one, other) => (other.length > one.length ? other : one), []);
-  const below = longest(words.below ?? []);
-  const above = longest(figureWordsOf(words).above);
+  const sides = sidesOf(lexicon);
+  const below = longest(sides.below);
+  const above = longest(sides.above);
   const said = below.length > above.length ? below : above;
   if (said.length === 0) return undefined;
   return { length: said.length, isBelow: said === below, isNamed: said.some(isNought) };
 }
+
+/** What says each side, word by word. */
+const sidesOf = onceFor(({ words }: Lexicon) => {
+  const wordsOf = (phrase: string): readonly string[] => phrase.split(' ');
+  return {
+    below: (words.below ?? []).map(wordsOf),
+    above: figureWordsOf(words).above.map(wordsOf),
+  };
+});
 
 /** So many small words may stand between the nought and its degrees: "unter null, so drei grad". */
 const mostToDegrees = 3;
@@ -67,10 +78,9 @@ export function noughtBefore(
   start: number,
   lexicon: Lexicon,
 ): (Nought & { readonly start: number; readonly end: number }) | undefined {
-  const { fillers, nearly, besideFigures } = lexicon.words;
-  const small = [...fillers, ...nearly, ...besideFigures, ...figureWordsOf(lexicon.words).roughly];
+  const small = smallWords(lexicon);
   const isSmall = (token: Token): boolean =>
-    token.kind === 'mark' || (token.kind === 'word' && small.includes(token.text));
+    token.kind === 'mark' || (token.kind === 'word' && small.has(token.text));
   for (let from = start - 2; from >= 0 && from > start - mostNought; from -= 1) {
     const nought = noughtBehind(tokens, from, lexicon);
     const isOfOther = [from - 1, from - 2].some((at) => tokens[at]?.kind === 'number');
@@ -82,6 +92,12 @@ export function noughtBefore(
   }
   return undefined;
 }
+
+/** What may stand between the nought and its degrees. */
+const smallWords = onceFor(({ words }: Lexicon): ReadonlySet<string> => {
+  const { fillers, nearly, besideFigures } = words;
+  return new Set([...fillers, ...nearly, ...besideFigures, ...figureWordsOf(words).roughly]);
+});
 
 /** So many tokens before a figure its side of nought may begin. */
 const mostNought = 8;

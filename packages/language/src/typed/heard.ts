@@ -115,7 +115,7 @@ function heardAt(terms: Terms, at: readonly Meanings[], words: readonly string[]
 
 function allOf(at: readonly Meanings[]): Meanings {
   const all = new Map<string, number>();
-  for (const meanings of new Set(at)) {
+  for (const meanings of at) {
     for (const [term, likeness] of meanings) {
       if ((all.get(term) ?? 0) < likeness) all.set(term, likeness);
     }

@@ -88,7 +88,7 @@ function fitOption(heard: Heard, option: OptionPhrases, scale: Scale): Fit {
     return { id, label, phrase: [], recall: 0, coverage: 0, score: -1 };
   let covered = 0;
   let distinct = 0;
-  for (const [index, meanings] of heard.at.entries()) {
+  heard.at.forEach((meanings, index) => {
     let share = 0;
     let own = 0;
     for (const [term, like] of meanings) {
@@ -98,7 +98,7 @@ function fitOption(heard: Heard, option: OptionPhrases, scale: Scale): Fit {
     }
     covered += share * (said[index] ?? 0);
     distinct += own;
-  }
+  });
   const coverage = whole === 0 ? 0 : covered / whole;
   const isInOrder = best.score < 1 || findPhrase(heard, best.phrase) >= 0;
   const byPhrase =

@@ -75,5 +75,5 @@ function isOfTrying({ options }: CheckPhrases): boolean {
 }
 
 function bareOf(words: readonly string[], { words: { fillers, exclaims = [] } }: Lexicon): string {
-  return words.filter((word) => ![...fillers, ...exclaims].includes(word)).join(' ');
+  return words.filter((word) => !fillers.includes(word) && !exclaims.includes(word)).join(' ');
 }
