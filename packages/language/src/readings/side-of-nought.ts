@@ -78,9 +78,10 @@ export function noughtBefore(
   start: number,
   lexicon: Lexicon,
 ): (Nought & { readonly start: number; readonly end: number }) | undefined {
-  const small = smallWords(lexicon);
+  const { fillers, nearly, besideFigures } = lexicon.words;
+  const small = [...fillers, ...nearly, ...besideFigures, ...figureWordsOf(lexicon.words).roughly];
   const isSmall = (token: Token): boolean =>
-    token.kind === 'mark' || (token.kind === 'word' && small.has(token.text));
+    token.kind === 'mark' || (token.kind === 'word' && small.includes(token.text));
   for (let from = start - 2; from >= 0 && from > start - mostNought; from -= 1) {
     const nought = noughtBehind(tokens, from, lexicon);
     const isOfOther = [from - 1, from - 2].some((at) => tokens[at]?.kind === 'number');
@@ -92,12 +93,6 @@ export function noughtBefore(
   }
   return undefined;
 }
-
-/** What may stand between the nought and its degrees. */
-const smallWords = onceFor(({ words }: Lexicon): ReadonlySet<string> => {
-  const { fillers, nearly, besideFigures } = words;
-  return new Set([...fillers, ...nearly, ...besideFigures, ...figureWordsOf(words).roughly]);
-});
 
 /** So many tokens before a figure its side of nought may begin. */
 const mostNought = 8;

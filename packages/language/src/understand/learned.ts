@@ -221,14 +221,8 @@ function eachFeature(
   }
 }
 
-/** What a term is made of, none of it twice, with what each weighs before it is scaled. */
-interface Letters {
-  readonly names: Int32Array;
-  readonly weights: Float64Array;
-}
-
-/** The groups of letters of a term, and whether it is denied. */
-const lettersOf = remembered((term: string): Letters => {
+/** The groups of letters of a term, and whether it is denied: the names of all, none of them twice. */
+const lettersOf = remembered((term: string): Int32Array => {
   const isDenial = term.startsWith('!');
   const names = new Set(isDenial ? [kinds.denial] : []);
   const word = `^${isDenial ? term.slice(1) : term}$`;
@@ -239,10 +233,13 @@ const lettersOf = remembered((term: string): Letters => {
       if (size >= shortestGroup) names.add(hash);
     }
   }
-  const weights = Float64Array.from(names, () => groupWeight);
-  if (isDenial) weights[0] = denialWeight;
-  return { names: Int32Array.from(names), weights };
+  return Int32Array.from(names);
 });
+
+/** What one of them weighs. */
+function letterWeight(name: number): number {
+  return name === kinds.denial ? denialWeight : groupWeight;
+}
 
 function featuresOf(text: Spoken, how: MadeOf): Features {
   let sum = 0;
@@ -257,8 +254,7 @@ function featuresOf(text: Spoken, how: MadeOf): Features {
     take: {
       one,
       lettersOf: (term) => {
-        const { names, weights } = lettersOf(term);
-        for (let at = 0; at < names.length; at += 1) one(names[at] ?? 0, weights[at] ?? 0);
+        for (const name of lettersOf(term)) one(name, letterWeight(name));
       },
     },
   });
@@ -298,9 +294,7 @@ function createScale(
   };
   const letterSums = remembered((term: string): Float64Array => {
     const of = new Float64Array(width);
-    const letters = lettersOf(term);
-    for (let at = 0; at < letters.names.length; at += 1)
-      weigh(of, letters.names[at] ?? 0, letters.weights[at] ?? 0);
+    for (const name of lettersOf(term)) weigh(of, name, letterWeight(name));
     return of;
   }, mostTerms);
   const take: Take = {
@@ -312,12 +306,10 @@ function createScale(
     lettersOf: (term) => {
       const whole = letterSums(term);
       for (let one = 0; one < width; one += 1) sums[one] = (sums[one] ?? 0) + (whole[one] ?? 0);
-      const letters = lettersOf(term);
-      for (let at = 0; at < letters.names.length; at += 1) {
-        const weight = letters.weights[at] ?? 0;
+      for (const name of lettersOf(term)) {
         // What stands in a word before as well counts once.
-        if (names.isNew(letters.names[at] ?? 0)) squares += weight ** 2;
-        else weigh(sums, letters.names[at] ?? 0, -weight);
+        if (names.isNew(name)) squares += letterWeight(name) ** 2;
+        else weigh(sums, name, -letterWeight(name));
       }
     },
   };
