@@ -1,3 +1,4 @@
+import { gather } from '../gather.ts';
 import { remembered } from '../once.ts';
 import type { Spelling } from '../words/words.ts';
 import { isNear } from './typing-mistake.ts';
@@ -124,20 +125,4 @@ function pairsOf(word: string): string[] {
     pairs.push(pair);
   }
   return pairs;
-}
-
-/** Words by each of their keys. */
-function gather(
-  words: Iterable<string>,
-  keysOf: (word: string) => readonly string[],
-): ReadonlyMap<string, readonly string[]> {
-  const gathered = new Map<string, string[]>();
-  for (const word of words) {
-    for (const key of keysOf(word)) {
-      const holders = gathered.get(key);
-      if (holders === undefined) gathered.set(key, [word]);
-      else holders.push(word);
-    }
-  }
-  return gathered;
 }

@@ -1,5 +1,6 @@
 import type { Heard } from '../typed/heard.ts';
 import { flip } from '../typed/terms.ts';
+import { gather } from '../gather.ts';
 import { onceFor } from '../once.ts';
 
 /** Finds the entries of a list that a text could say or deny, those with a word of it, in order. */
@@ -17,17 +18,14 @@ export function indexByTerm<Entry>(
     readonly place: number;
     readonly entry: Entry;
   }
-  const places = new Map<string, Placed[]>();
-  entries.forEach((entry, place) => {
-    const placed = { place, entry };
-    const terms = new Set(termsOf(entry));
-    // What a text denies is found by what it denies, and the other way round.
-    for (const term of new Set([...terms, ...[...terms].map(flip)])) {
-      const holders = places.get(term);
-      if (holders === undefined) places.set(term, [placed]);
-      else holders.push(placed);
-    }
-  });
+  const places = gather(
+    entries.map((entry, place): Placed => ({ place, entry })),
+    ({ entry }) => {
+      const terms = [...termsOf(entry)];
+      // What a text denies is found by what it denies, and the other way round.
+      return new Set([...terms, ...terms.map(flip)]);
+    },
+  );
   return onceFor((heard) => {
     const found = new Set<Placed>();
     for (const term of heard.all.keys()) {

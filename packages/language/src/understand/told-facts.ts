@@ -3,6 +3,7 @@ import { findPhrase, type Heard } from '../typed/heard.ts';
 import type { Terms } from '../typed/terms.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import type { Spoken } from './learned.ts';
+import { gather } from '../gather.ts';
 import { onceFor } from '../once.ts';
 import type { Turn } from './turn.ts';
 
@@ -135,14 +136,9 @@ export function isOwn(word: string, own: CheckPhrases, { checks }: Lexicon): boo
 }
 
 /** All that is said to a check, by each term of it. */
-const saidTo = onceFor(({ options }: CheckPhrases): ReadonlyMap<string, readonly Spoken[]> => {
-  const said = new Map<string, Spoken[]>();
-  for (const one of options.flatMap(({ spoken, heard }) => [...spoken, ...heard()])) {
-    for (const term of new Set(one.terms)) {
-      const holders = said.get(term);
-      if (holders === undefined) said.set(term, [one]);
-      else holders.push(one);
-    }
-  }
-  return said;
-});
+const saidTo = onceFor(({ options }: CheckPhrases): ReadonlyMap<string, readonly Spoken[]> =>
+  gather(
+    options.flatMap(({ spoken, heard }) => [...spoken, ...heard()]),
+    ({ terms }) => new Set(terms),
+  ),
+);
