@@ -1,5 +1,6 @@
 import type { AnswerInput } from '@keyturn/core';
 import { type Heard, hearTokens, means } from '../typed/heard.ts';
+import type { Terms } from '../typed/terms.ts';
 import type { Token } from '../typed/token.ts';
 import { type Choice, chooseOption, isAbout, isOfSeveral, likeliest } from './choices.ts';
 import { factRuns } from './fact-runs.ts';
@@ -9,7 +10,8 @@ import { isOfKit, kitTold, saysHaving } from './kit-told.ts';
 import type { CheckPhrases, Lexicon } from './lexicon.ts';
 import { hasFigure } from '../numbers/numbers.ts';
 import { isOfThing, namedAnswer } from './named-things.ts';
-import { onceWith } from '../once.ts';
+import { gather } from '../gather.ts';
+import { onceFor, onceWith } from '../once.ts';
 import { isSupported, spansOf, toldIn } from './spans.ts';
 import { factsIn } from './told-facts.ts';
 import { hasWord } from '../readings/word-run.ts';
@@ -351,14 +353,26 @@ function joinedAnswer(
   for (const last of [at + 2, at + 1]) {
     if (last >= clauses.length) continue;
     const terms = clauses.slice(at, last + 1).map((clause) => lexicon.reader.fromTokens(clause));
+    const isInEach = (phrase: Terms): boolean =>
+      terms.every((own) => own.some((term) => phrase.includes(term)));
+    const [first = []] = terms;
+    // Hardly any two clauses share a phrase, which is found sooner than what they tell.
+    if (!first.some((term) => phrasesWith(lexicon).get(term)?.some(isInEach))) continue;
     const tokens = clauses.slice(at, last + 1).flatMap((clause) => [...clause, comma]);
     const [found, more] = volunteered(hearTokens(tokens, lexicon), turn);
     if (found === undefined || more !== undefined || found.fit.score < joinedFit) continue;
-    const isInEach = terms.every((own) => own.some((term) => found.fit.phrase.includes(term)));
-    if (isInEach) return { found, last };
+    if (isInEach(found.fit.phrase)) return { found, last };
   }
   return undefined;
 }
+
+/** What says any answer, by each of its terms. */
+const phrasesWith = onceFor(({ checks }: Lexicon): ReadonlyMap<string, readonly Terms[]> =>
+  gather(
+    [...checks.values()].flatMap(({ options }) => options.flatMap(({ phrases }) => phrases)),
+    (phrase) => phrase,
+  ),
+);
 
 /** What a text tells beside its facts, where it is one answer as a whole. */
 export function besideWhole({ check }: FoundAnswer, turn: Turn): AnswerInput[] {

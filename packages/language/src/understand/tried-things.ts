@@ -20,10 +20,10 @@ export const withoutTrials: (turn: Turn) => Untried = onceFor((turn) => {
     if (at === outcomeAt) return false;
     const next = turn.clauses[at + 1];
     const outcome = triedIn([clause], lexicon);
+    const both =
+      outcome === undefined && next !== undefined ? triedIn([clause, next], lexicon) : undefined;
     const joined =
-      outcome === undefined && next !== undefined && isBare(next, turn)
-        ? triedIn([clause, next], lexicon)
-        : undefined;
+      both !== undefined && next !== undefined && isBare(next, turn) ? both : undefined;
     const named = outcome ?? joined ?? namedAnswer([clause], { inHand: undefined, lexicon });
     const trial = lexicon.checks.get(named?.check ?? '');
     if (trial === undefined || trial.isToldUnasked) return true;
