@@ -13,7 +13,7 @@ interface Notes {
   readonly notes: Map<unknown, unknown>;
 }
 
-/** The notes on a thing; those that a copy of it was made with are none of its own. */
+/** The notes on a thing; a copy of it comes with those of the first, which are none of its own. */
 function notesOf(thing: { [found]?: Notes }): Map<unknown, unknown> {
   const known = thing[found];
   if (known?.of === thing) return known.notes;

@@ -197,9 +197,9 @@ export const asDenied: MadeOf = (word, terms) => (isDenied(word, terms) ? `!${wo
 /** What is done with each feature of a text as it comes. */
 interface Take {
   /** A feature by its name, and what it weighs. */
-  readonly one: (name: number, weight: number) => void;
-  /** The letters of a term, whatever stands beside it. */
-  readonly lettersOf: (term: string) => void;
+  readonly feature: (name: number, weight: number) => void;
+  /** All that the letters of a term are, whatever stands beside it. */
+  readonly letters: (term: string) => void;
 }
 
 /** What every text begins with. */
@@ -212,12 +212,12 @@ function eachFeature(
   { begun, take }: { readonly begun: Spoken; readonly take: Take },
 ): void {
   for (let at = begun.words.length; at < words.length; at += 1)
-    take.one(hashOf(how(words[at] ?? '', terms), kinds.word), wordWeight);
+    take.feature(hashOf(how(words[at] ?? '', terms), kinds.word), wordWeight);
   for (let at = begun.terms.length; at < terms.length; at += 1) {
     const term = terms[at] ?? '';
-    take.one(hashOf(term, kinds.term), 1);
-    if (at > 0) take.one(hashOf(term, hashOf(terms[at - 1] ?? '', kinds.pair)), pairWeight);
-    take.lettersOf(term);
+    take.feature(hashOf(term, kinds.term), 1);
+    if (at > 0) take.feature(hashOf(term, hashOf(terms[at - 1] ?? '', kinds.pair)), pairWeight);
+    take.letters(term);
   }
 }
 
@@ -244,7 +244,7 @@ function letterWeight(name: number): number {
 function featuresOf(text: Spoken, how: MadeOf): Features {
   let sum = 0;
   gathering.clear();
-  const one = (name: number, weight: number): void => {
+  const feature = (name: number, weight: number): void => {
     if (!gathering.isNew(name)) return;
     gathered[gathering.size() - 1] = weight;
     sum += weight ** 2;
@@ -252,9 +252,9 @@ function featuresOf(text: Spoken, how: MadeOf): Features {
   eachFeature(text, how, {
     begun: nothing,
     take: {
-      one,
-      lettersOf: (term) => {
-        for (const name of lettersOf(term)) one(name, letterWeight(name));
+      feature,
+      letters: (term) => {
+        for (const name of lettersOf(term)) feature(name, letterWeight(name));
       },
     },
   });
@@ -298,12 +298,12 @@ function createScale(
     return of;
   }, mostTerms);
   const take: Take = {
-    one: (name, weight) => {
+    feature: (name, weight) => {
       if (!names.isNew(name)) return;
       squares += weight ** 2;
       weigh(sums, name, weight);
     },
-    lettersOf: (term) => {
+    letters: (term) => {
       const whole = letterSums(term);
       for (let one = 0; one < width; one += 1) sums[one] = (sums[one] ?? 0) + (whole[one] ?? 0);
       for (const name of lettersOf(term)) {
@@ -332,7 +332,7 @@ function createScale(
       for (let one = 0; one < count; one += 1)
         mean[one] = (mean[one] ?? 0) + (shares[one] ?? 0) / learners;
     }
-    // An iterator takes longer than all the rest.
+    // `Array.from` would make an object for each share.
     const given: number[] = [];
     for (let one = 0; one < count; one += 1) given.push(mean[one] ?? 0);
     return given;
