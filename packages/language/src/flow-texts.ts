@@ -97,6 +97,8 @@ export interface HeardTexts {
   readonly signs?: Readonly<Record<string, readonly string[]>>;
   /** What is said in place of an answer, by the word of talk that it is. */
   readonly talk: Readonly<Record<string, readonly string[]>>;
+  /** What stands around an answer and tells nothing: "as far as i can see", "any ideas". */
+  readonly asides?: readonly string[];
   /** Check to what comes in and answers nothing. */
   readonly unclear: Readonly<Record<string, readonly string[]>>;
 }

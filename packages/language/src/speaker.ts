@@ -2,6 +2,7 @@ import type { FlowTexts } from './flow-texts.ts';
 import type { Locale } from './locale-names.ts';
 import { tellerOf, type Teller, type TellerOptions } from './teller.ts';
 import { asHeard } from './understand/as-heard.ts';
+import { spelling } from './understand/as-meant.ts';
 import { keptLexicon } from './understand/kept-lexicon.ts';
 import { understandEach, type ToldEach } from './understand/told-each.ts';
 import { listenersOf, understandingBy, type Understanding } from './understand/understanding.ts';
@@ -40,6 +41,10 @@ export function speakerOf({ texts, words }: Locale, options: SpeakerOptions): Sp
     ...teller,
     understand: understandingBy(listenerFor),
     understandEach: (text, hearing) => understandEach(text, hearing, listenerFor(hearing)),
-    learnAhead: (checks) => keptLexicon({ words, texts: flowTexts, checks }).learnAhead(),
+    learnAhead: function* (checks) {
+      const lexicon = keptLexicon({ words, texts: flowTexts, checks });
+      yield* spelling(lexicon).ahead();
+      yield* lexicon.learnAhead();
+    },
   };
 }

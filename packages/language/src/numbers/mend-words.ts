@@ -45,12 +45,11 @@ export function createWordMender(
     ...words.articles,
     ...words.minus,
     ...words.besideFigures,
-    ...words.fillers,
     ...words.negators,
     ...words.vague,
     ...words.clauseBreaks,
-    ...Object.values(figureWordsOf(words)).flatMap((said: readonly string[]) =>
-      said.flatMap((phrase) => phrase.split(' ')),
+    ...Object.values({ ...figureWordsOf(words), ...words.talk, fillers: words.fillers }).flatMap(
+      (said: readonly string[]) => said.flatMap((phrase) => phrase.split(' ')),
     ),
   ]);
 

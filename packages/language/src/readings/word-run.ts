@@ -6,12 +6,11 @@ export function textOf(tokens: readonly Token[]): string {
     .map((token) =>
       token.kind === 'number' ? `${token.value < 0 ? '-' : ''}${token.digits}` : token.text,
     )
-    .join(' ')
-    .trim();
+    .join(' ');
 }
 
 /** A phrase of this language has so many words at most. */
-const longestPhrase = 5;
+const longestPhrase = 6;
 
 /** True where one of the phrases ends right before this place. */
 export function endsWithPhrase(
@@ -69,4 +68,15 @@ export function withoutPhrases(
     else if (token !== undefined) kept.push(token);
   }
   return kept;
+}
+
+/** The same where anything else is said: "automatic by the way". */
+export function leavingOut(tokens: readonly Token[], phrases: readonly string[]): readonly Token[] {
+  const rest = withoutPhrases(tokens, phrases);
+  return isBlank(rest) ? tokens : rest;
+}
+
+/** True where nothing stands but marks. */
+export function isBlank(tokens: readonly Token[]): boolean {
+  return tokens.every(({ kind }) => kind === 'mark');
 }

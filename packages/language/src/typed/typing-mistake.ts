@@ -1,3 +1,5 @@
+import { gather } from '../gather.ts';
+
 /** Terms shorter than this must be typed right: "fine" is not "fire". */
 const shortestTypo = 5;
 
@@ -18,6 +20,15 @@ export function isNear(one: string, other: string): boolean {
 export function isMistyped(one: string, other: string): boolean {
   const isSameStart = one[0] === other[0] || other.length >= shortestSubstitution;
   return isSameStart && one !== other && isOneMistake(one, other, 0);
+}
+
+/** Known words that are one typing mistake away: those with the first letter, about as long. */
+export function indexMistakes(words: Iterable<string>): (word: string) => string[] {
+  const byStart = gather(words, (word) => [`${word.slice(0, 1)}${String(word.length)}`]);
+  return (word) =>
+    [word.length - 1, word.length, word.length + 1]
+      .flatMap((length) => byStart.get(`${word.slice(0, 1)}${String(length)}`) ?? [])
+      .filter((candidate) => isNear(word, candidate));
 }
 
 function isOneMistake(one: string, other: string, substitution: number): boolean {

@@ -1,7 +1,7 @@
 import { gather } from '../gather.ts';
 import { remembered } from '../once.ts';
 import type { Spelling } from '../words/words.ts';
-import { isNear } from './typing-mistake.ts';
+import { indexMistakes } from './typing-mistake.ts';
 
 /** Known terms that a typed term may stand for, each with how alike they are, 0 to 1. */
 export type Meanings = ReadonlyMap<string, number>;
@@ -70,15 +70,6 @@ function isPartOfCompound(term: string): boolean {
 
 /** Finds known words that are like a word, each with how alike they are. */
 type LikeWords = (word: string) => Iterable<readonly [string, number]>;
-
-/** Known words that are one typing mistake away: those with the first letter, about as long. */
-function indexMistakes(words: Iterable<string>): (word: string) => string[] {
-  const byStart = gather(words, (word) => [`${word.slice(0, 1)}${String(word.length)}`]);
-  return (word) =>
-    [word.length - 1, word.length, word.length + 1]
-      .flatMap((length) => byStart.get(`${word.slice(0, 1)}${String(length)}`) ?? [])
-      .filter((candidate) => isNear(word, candidate));
-}
 
 /** Known words that begin alike: how much of the longer word the two begin with alike. */
 function indexStarts(words: Iterable<string>): LikeWords {

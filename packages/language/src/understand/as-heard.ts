@@ -1,3 +1,4 @@
+import { asMeant } from './as-meant.ts';
 import { saidWholly } from './said-wholly.ts';
 import { saysStart } from './start-said.ts';
 import { surelyBeside } from './surely-beside.ts';
@@ -13,6 +14,7 @@ import { fuelBeside } from './fuel-beside.ts';
 
 /** What a bot and a terminal make of answers, which know what people are heard to say. */
 export const asHeard: AsHeard = {
+  asMeant,
   withMore: (given, turn) => {
     const all = [...given, ...toldToo(given, turn)];
     const sure = [...all, ...toldSurely(all, turn)];

@@ -112,8 +112,8 @@ export interface Lexicon {
   readonly ordinary: ReadonlyMap<string, readonly Terms[]>;
   /** The danger that is raised by each text that people are heard to raise one with, word for word. */
   readonly cries: () => ReadonlyMap<string, string>;
-  /** By what thing and what it does a danger is told, as it is written. */
-  readonly signs: Readonly<Record<string, readonly string[]>>;
+  /** The texts that it was made of. */
+  readonly texts: FlowTexts;
   /** How an interrupt sounds, once it is first asked for. */
   readonly alarmed: Lesson<Alarmed>;
   readonly talk: Readonly<Record<TalkWord, TalkPhrases>>;
@@ -413,7 +413,7 @@ export function createLexicon({ words: given, texts, checks }: LexiconSources): 
     dangerName: (interrupt) => texts.interrupts[interrupt]?.name ?? interrupt,
     ordinary,
     alarmed,
-    signs: texts.heard?.signs ?? {},
+    texts,
     cries: once(() => criesOf(texts.heard?.interrupts ?? {}, readHeard)),
     talk,
     courtesies,

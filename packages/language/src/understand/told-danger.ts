@@ -34,7 +34,7 @@ export function signsIn(
   return signsOf(listener.lexicon)(tokens, { check: hearing.check, possible });
 }
 
-const signsOf = onceFor(({ signs, words }: Lexicon) => readSigns(signs, words));
+const signsOf = onceFor(({ texts, words }: Lexicon) => readSigns(texts.heard?.signs ?? {}, words));
 
 /** The danger of these that is surest. */
 function surest(signs: readonly DangerSign[], turn: Turn): ToldDanger | undefined {

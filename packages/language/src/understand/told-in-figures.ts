@@ -1,3 +1,4 @@
+import { isBlank } from '../readings/word-run.ts';
 import type { AnswerInput } from '@keyturn/core';
 import type { SaidReading } from '../readings/doubtful.ts';
 import { type ToldAside, readAside } from '../readings/told-aside.ts';
@@ -78,7 +79,7 @@ function isBare(
   rest: readonly Token[],
   { check }: Given['hearing'],
 ): boolean {
-  if (rest.every(({ kind }) => kind === 'mark')) return true;
+  if (isBlank(rest)) return true;
   return check === null && understood.type === 'unclear';
 }
 

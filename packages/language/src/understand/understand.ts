@@ -29,8 +29,7 @@ import { readSeveral, readVolunteered } from './said-unasked.ts';
 import { tellsAll, toldInFigures, withAside } from './told-in-figures.ts';
 import { cutClauses } from './talk.ts';
 import { withDangerBeside, withFigureBeside } from './cried-beside.ts';
-import { hasWord, withoutPhrases } from '../readings/word-run.ts';
-import type { Words } from '../words/words.ts';
+import { hasWord, isBlank, leavingOut, withoutPhrases } from '../readings/word-run.ts';
 import { readTokens } from '../typed/read-tokens.ts';
 import { contextTold, toldVehicle } from './told-vehicle.ts';
 import {
@@ -59,8 +58,9 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
   if (text.length > longestText)
     return { type: 'unclear', code: 'too-long', given: cut(text), possible: [] };
   const { words } = lexicon;
-  const typed = withoutExceptions(lexicon.mend(readTokens(text, words)), words);
-  const tokens = withoutAsides(typed, words);
+  const typed = lexicon.mend(readTokens(text, words));
+  const meant = listener.asHeard?.asMeant(typed, lexicon) ?? typed;
+  const tokens = leavingOut(withoutExceptions(meant, words), words.asides ?? []);
   const vehicle = toldVehicle(tokens, lexicon);
   if (vehicle === undefined)
     return inDanger(understandRest({ text, tokens, hearing, listener }), text, hearing);
@@ -75,15 +75,7 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
     const { inputs } = understood;
     return { ...understood, inputs: [...contextTold(vehicle, inputs), ...inputs] };
   }
-  return rest.every(({ kind }) => kind === 'mark')
-    ? input(contextTold(vehicle, []))
-    : inDanger(understood, text, hearing);
-}
-
-/** The tokens without what is said beside a fact and adds nothing to it: "automatic by the way". */
-function withoutAsides(tokens: readonly Token[], { asides = [] }: Words): readonly Token[] {
-  const rest = withoutPhrases(tokens, asides);
-  return rest.some(({ kind }) => kind !== 'mark') ? rest : tokens;
+  return isBlank(rest) ? input(contextTold(vehicle, [])) : inDanger(understood, text, hearing);
 }
 
 /** While a danger lasts nothing is asked back but whether it is over. */
@@ -137,7 +129,7 @@ function understandTokens(
 ): Understood {
   const { text, tokens, hearing, listener } = given;
   const turn = turnOf(given);
-  if (!tokens.some(({ kind }) => kind !== 'mark')) {
+  if (isBlank(tokens)) {
     return unclear(turn, text.trim() === '' ? 'empty' : 'not-understood');
   }
   const understood = withDangerBeside(withFigureBeside(firstUnderstood(turn), turn), turn);
@@ -174,7 +166,7 @@ function readStarted(turn: Turn): Understood | undefined {
   const { exclaims = [], untried = [] } = listener.lexicon.words;
   if (!hearing.interrupts.includes(startsNow)) return undefined;
   const rest = withoutPhrases(tokens, [...exclaims, ...untried]);
-  if (rest.length === tokens.length || rest.every(({ kind }) => kind === 'mark')) return undefined;
+  if (rest.length === tokens.length || isBlank(rest)) return undefined;
   const understood = readInterrupt(
     turnOf({ ...turn, tokens: rest, hearing: { ...hearing, interrupts: [startsNow] } }),
   );

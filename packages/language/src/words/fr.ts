@@ -370,7 +370,7 @@ export const frWords: Words = {
     je fume, je fumais, pour fumer, fumer une, fumer un, fume une, fume sa, collègue qui fume, collègue fume, voisin qui fume,
     voisin fume, voisine qui fume, mari qui fume, mari fume, femme qui fume, femme fume, copain qui fume, copain fume,
     fumée ? non, feu ? non, flammes ? non, fuite ? non, camion ici, poids lourd ici, fils qui fume, père qui fume, frère qui fume, client qui fume,
-    coup de main, coups de main, coup de pouce, donner la main, prêter main forte, filer la main, feu mon, feu ma, feu mes, feu notre, feu son, feu sa, s arracher les bras, m arracher les bras,
+    coup d oeil, coups d oeil, coup de main, coups de main, coup de pouce, donner la main, prêter main forte, filer la main, feu mon, feu ma, feu mes, feu notre, feu son, feu sa, s arracher les bras, m arracher les bras,
     m arracher l épaule, se casser le dos, me casser le dos, casser la tête, casse la tête, cassé la
     tête, casse les pieds, casser les pieds, la main à couper, coûte un bras, coûté un bras, pris la
     tête, prend la tête, prise de tête, bon sang, mauvais sang, sang d encre, péter un câble, pète
