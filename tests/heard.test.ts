@@ -9,6 +9,9 @@ import { describe, expect, test } from 'vitest';
 /** Talk that is learned. */
 const talk = ['dont-know', 'cannot', 'why', 'back', 'repeat', 'person', 'stop', 'correction'];
 
+/** So many words of what tells nothing are left out at most; an apostrophe may part two. */
+const mostOfAside = 6;
+
 /** The least that is heard of each answer, and of each interrupt. */
 const [leastOfAnswer, leastOfInterrupt] = [20, 140];
 
@@ -38,6 +41,18 @@ describe.each(localeTags)('in %s', (locale) => {
     expect(asked.filter((id) => checks[id] === undefined)).toEqual([]);
     const ways = signs.flatMap((sign) => sign.split(/[|,]/));
     expect(ways.filter((way) => way.replace(/^!/, '').trim() === '')).toEqual([]);
+  });
+
+  test('what tells nothing is short, and nothing that is said by itself', () => {
+    const { answers, talk, interrupts, harmless } = heard;
+    const said = [...Object.values(answers), talk, interrupts, harmless]
+      .flatMap((by) => Object.values(by).flat())
+      .map((one) => one.toLowerCase());
+    const asides = heard.asides ?? [];
+    expect(asides.length).toBeGreaterThan(200);
+    expect(asides.filter((aside) => said.includes(aside))).toEqual([]);
+    expect(asides.filter((aside) => aside.split(' ').length > mostOfAside)).toEqual([]);
+    expect(new Set(asides).size).toBe(asides.length);
   });
 
   test('of each there is enough to learn from', () => {
