@@ -13,7 +13,7 @@ interface Known {
   /** How often each word is heard, in the one spelling that typed words have. */
   readonly counts: ReadonlyMap<string, number>;
   readonly spelling?: Spelling | undefined;
-  /** True for a number in words, which is known without being heard. */
+  /** True for a number in words, mistyped or not, which is read as one. */
   readonly isNumber: (word: string) => boolean;
   /** Words of figures, which are meant wherever they can be: `six`, `volts`. */
   readonly ofFigures: ReadonlySet<string>;
@@ -28,9 +28,8 @@ const [shortestPair, longestWord] = [6, 30];
 /** The shortest of two words written together; a longer one where words are written together anyway. */
 const [shortestPart, shortestOfCompound] = [2, 3];
 
-/** How often one of two words must be heard: short ones stand at the ends of many words. */
-const shortPart = 4;
-const [leastOfShort, leastOfLong] = [60, 6];
+/** How often one of two words must be heard, by its length: short ones stand at the ends of many words. */
+const leastOfPart = ({ length }: string): number => (length < 4 ? 60 : length < 5 ? 20 : 6);
 
 /**
  * The mender of one language. A word that nobody is heard to say becomes the one that it is a typing
@@ -51,6 +50,7 @@ export function createSpellingMender({
 
   const isKnown = (word: string): boolean =>
     counts.has(word) ||
+    ofFigures.has(word) ||
     isNumber(word) ||
     before.some((little) => word.startsWith(little) && counts.has(word.slice(little.length)));
   const oftenest = (words: readonly string[]): string | undefined => {
@@ -59,8 +59,7 @@ export function createSpellingMender({
     return second === undefined || countOf(first) >= oftener * countOf(second) ? first : undefined;
   };
   const isApart = (part: string): boolean =>
-    countOf(part) >= (part.length < shortPart ? leastOfShort : leastOfLong) ||
-    (part.length > shortestPart && ofFigures.has(part));
+    countOf(part) >= leastOfPart(part) || (part.length > shortestPart && ofFigures.has(part));
   const isHeardApart = (part: string): boolean =>
     isApart(part) ||
     before.some((little) => part.startsWith(little) && isApart(part.slice(little.length)));
@@ -69,7 +68,9 @@ export function createSpellingMender({
     let best: { readonly parts: readonly string[]; readonly count: number } | undefined;
     for (let at = from; at <= to; at += 1) {
       const parts = [word.slice(0, at), word.slice(at)];
-      if (!parts.every(isHeardApart)) continue;
+      // Where numbers are written as one word, two of them are none: `einhalb`.
+      if (!parts.every(isHeardApart) || (compounds && parts.every((part) => ofFigures.has(part))))
+        continue;
       const count = parts.reduce((product, part) => product * Math.log(1 + countOf(part)), 1);
       if (best === undefined || count > best.count) best = { parts, count };
     }

@@ -6,11 +6,19 @@ import { readTokens } from '../typed/read-tokens.ts';
 import type { Token } from '../typed/token.ts';
 import { type Learning, type Lesson, lessonOf } from './lesson.ts';
 import type { Lexicon } from './lexicon.ts';
+import type { Hearing } from './understood.ts';
 
-/** What was typed, spelled as people spell it, without what stands around an answer and tells nothing. */
-export function asMeant(tokens: readonly Token[], lexicon: Lexicon): readonly Token[] {
+/**
+ * What was typed, spelled as people spell it, without what stands around an answer and tells nothing.
+ * That somebody has read a caution is taken as it was typed.
+ */
+export function asMeant(
+  tokens: readonly Token[],
+  lexicon: Lexicon,
+  { awaiting }: Hearing,
+): readonly Token[] {
   if (!lexicon.isHeard) return tokens;
-  const spelled = spelling(lexicon)()(tokens);
+  const spelled = awaiting === 'confirm' ? tokens : spelling(lexicon)()(tokens);
   const begun = spelled.flatMap((token) => asides(lexicon).get(textOf([token])) ?? []);
   return begun.length === 0 ? spelled : leavingOut(spelled, begun);
 }
@@ -34,11 +42,14 @@ function* learnSpelling(lexicon: Lexicon): Learning<SpellingMender> {
     counts: yield* countWords(lexicon),
     spelling: words.spelling,
     ofFigures: new Set([
-      ...[words.cardinals, words.scales, words.fractions].flatMap(Object.keys),
+      ...[words.cardinals, words.scales, words.fractions, words.ordinals].flatMap(Object.keys),
       ...Object.values(words.units).flat(),
       ...words.point,
     ]),
-    isNumber: (word) => numbers.takeApart([{ kind: 'word', text: word }]).length > 1,
+    isNumber: (text) => {
+      const word = [{ kind: 'word', text }] as const;
+      return numbers.cardinalAt(word, 0) !== undefined || numbers.takeApart(word).length > 1;
+    },
   });
 }
 

@@ -22,7 +22,11 @@ type Weighing = (given: readonly AnswerInput[], turn: Turn) => readonly AnswerIn
  */
 export interface AsHeard {
   /** What was typed, spelled as people spell it, without what tells nothing. */
-  readonly asMeant: (tokens: readonly Token[], lexicon: Lexicon) => readonly Token[];
+  readonly asMeant: (
+    tokens: readonly Token[],
+    lexicon: Lexicon,
+    hearing: Hearing,
+  ) => readonly Token[];
   /** With what other words of the text surely tell. */
   readonly withMore: Weighing;
   /** Without what other words of it make doubtful. */

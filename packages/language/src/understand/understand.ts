@@ -59,7 +59,7 @@ export function understandText(text: string, hearing: Hearing, listener: Listene
     return { type: 'unclear', code: 'too-long', given: cut(text), possible: [] };
   const { words } = lexicon;
   const typed = lexicon.mend(readTokens(text, words));
-  const meant = listener.asHeard?.asMeant(typed, lexicon) ?? typed;
+  const meant = listener.asHeard?.asMeant(typed, lexicon, hearing) ?? typed;
   const tokens = leavingOut(withoutExceptions(meant, words), words.asides ?? []);
   const vehicle = toldVehicle(tokens, lexicon);
   if (vehicle === undefined)
