@@ -9,7 +9,10 @@ import { describe, expect, test } from 'vitest';
 import { scorePhrases, seenPhrasesOf, type Phrase } from './support/phrases.ts';
 
 /** Every so many phrases of those that were looked at. */
-const everySo = 20;
+const everySo = 10;
+
+/** What must still be understood; in Arabic a letter more or less is oftener another word. */
+const leastOf = (locale: string): number => (locale === 'ar' ? 0.87 : 0.94);
 
 /** The one of several that a number falls on. */
 const pick = <Thing>(things: readonly Thing[], by: number): Thing | undefined =>
@@ -53,7 +56,7 @@ describe.each(localeTags)('in %s', (locale) => {
   const understood = (make: (text: string, by: number) => string): number => {
     const texts = known.map((phrase, at): Phrase => ({ ...phrase, text: make(phrase.text, at) }));
     const others = texts.filter(({ text }, at) => text !== known[at]?.text);
-    expect(others.length).toBeGreaterThan(60);
+    expect(others.length).toBeGreaterThan(120);
     return (
       scorePhrases(locale, others).filter(({ outcome }) => outcome === 'right').length /
       others.length
@@ -61,21 +64,46 @@ describe.each(localeTags)('in %s', (locale) => {
   };
 
   test('two letters that changed places do no harm', () => {
-    expect(understood(swapped)).toBeGreaterThanOrEqual(0.92);
+    expect(understood(swapped)).toBeGreaterThanOrEqual(leastOf(locale));
   });
 
   test('a letter that is missing does little', () => {
-    expect(understood(shortened)).toBeGreaterThanOrEqual(0.85);
+    expect(understood(shortened)).toBeGreaterThanOrEqual(leastOf(locale));
   });
 
   test('a space that is missing does little', () => {
-    expect(understood(writtenTogether)).toBeGreaterThanOrEqual(0.88);
+    expect(understood(writtenTogether)).toBeGreaterThanOrEqual(0.9);
   });
 
   test('what tells nothing does no harm before an answer or behind it', () => {
     const before = (text: string, at: number): string => `${pick(asides, at) ?? ''}, ${text}`;
     const behind = (text: string, at: number): string => `${text}, ${pick(asides, at) ?? ''}`;
-    expect(understood(before)).toBeGreaterThanOrEqual(0.98);
-    expect(understood(behind)).toBeGreaterThanOrEqual(0.98);
+    expect(understood(before)).toBeGreaterThanOrEqual(0.99);
+    expect(understood(behind)).toBeGreaterThanOrEqual(0.99);
   });
+});
+
+test.each([
+  ['en', 'a yes is no mistyped year', 'battery-rest', '12.4 yeah', [12.4]],
+  [
+    'fr',
+    'a glance is no oil',
+    'air-temperature',
+    "j'ai jeté un coup d'oeil, moins vingt-deux",
+    [-22],
+  ],
+  [
+    'es',
+    'a new line parts what it parts',
+    'history',
+    'ayer lo arrancamos con pinzas\npor cierto traigo multimetro',
+    ['jumped-recently', 'voltmeter'],
+  ],
+] as const)('in %s %s', (locale, _, check, text, given) => {
+  const [scored] = scorePhrases(locale, [{ check, text }]);
+  const { understood, talk } = scored!.meaning;
+  expect(talk).toBeNull();
+  expect(understood.map(({ value }) => (typeof value === 'string' ? value : value.value))).toEqual(
+    given,
+  );
 });
